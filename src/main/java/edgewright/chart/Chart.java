@@ -1,0 +1,202 @@
+package edgewright.chart;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * The design of a border: its yarns, its rounds and what the designer allows. Immutable; edits are in {@link Edits}.
+ *
+ * <p>A chart may be ragged: sections past round 1 may have a length that does not go with their round. Everything else
+ * that the file format asks for holds for every chart.
+ *
+ * @param terms the terms its pattern is written in unless others are asked for
+ * @param yarns 1 to 64, with unique ids
+ * @param rounds 1 to 2,000; the first element is round 1
+ */
+public record Chart(
+        String title,
+        String designer,
+        String notes,
+        Terms terms,
+        Corner corner,
+        Rules rules,
+        List<Yarn> yarns,
+        List<Round> rounds,
+        Extras extras) {
+    /** The most rounds of a chart. */
+    public static final int MOST_ROUNDS = 2_000;
+
+    /** The most stitches in a section of round 1. */
+    public static final int MOST_STITCHES = 2_000;
+
+    /** The most yarns of a chart. */
+    public static final int MOST_YARNS = 64;
+
+    /** A section whose length does not go with its round, and the length that would. */
+    public record RaggedSection(int round, Section section, int length, int expected) {}
+
+    /**
+     * @throws IllegalArgumentException if there are too few or too many yarns or rounds, a yarn id occurs twice, a round names
+     *     a yarn that is not there, or a section of round 1 is empty or too long
+     */
+    public Chart {
+        Objects.requireNonNull(title);
+        Objects.requireNonNull(designer);
+        Objects.requireNonNull(notes);
+        Objects.requireNonNull(terms);
+        yarns = List.copyOf(yarns);
+        rounds = List.copyOf(rounds);
+        requireBetween("yarns", yarns.size(), MOST_YARNS);
+        requireBetween("rounds", rounds.size(), MOST_ROUNDS);
+        Set<String> ids = new HashSet<>();
+        for (Yarn yarn : yarns) {
+            if (!ids.add(yarn.id())) {
+                throw new IllegalArgumentException("two yarns have the id '" + yarn.id() + "'");
+            }
+        }
+        for (int i = 0; i < rounds.size(); i++) {
+            if (!ids.contains(rounds.get(i).yarn())) {
+                throw new IllegalArgumentException("round " + (i + 1) + " names the yarn '"
+                        + rounds.get(i).yarn() + "', which is not in the chart");
+            }
+        }
+        for (Section section : Section.values()) {
+            requireBetween(
+                    "stitches in " + section.member() + " of round 1",
+                    rounds.get(0).section(section).length(),
+                    MOST_STITCHES);
+        }
+    }
+
+    /** A chart of plain back-loop rounds to begin a design with; its yarns are used in turn, from the first. */
+    public static Chart blank(String title, SideShape shape, int rounds, List<Yarn> yarns) {
+        List<Round> blank = new ArrayList<>();
+        for (int r = 1; r <= rounds; r++) {
+            blank.add(
+                    Edits.blankRound(shape, r, yarns.get((r - 1) % yarns.size()).id()));
+        }
+        return new Chart(title, "", "", Terms.UK, Corner.DEFAULT, Rules.DEFAULT, yarns, blank, Extras.NONE);
+    }
+
+    /** A, w and B as they follow from round 1. */
+    public SideShape shape() {
+        Round first = rounds.get(0);
+        return new SideShape(
+                first.fromCorner().length() - 1,
+                first.repeat().length(),
+                first.toCorner().length() - 1);
+    }
+
+    /** The round with this number; charted rounds start at 1. */
+    public Round round(int number) {
+        return rounds.get(number - 1);
+    }
+
+    /** The yarn with this id; there is one for every round of the chart. */
+    public Optional<Yarn> yarn(String id) {
+        return yarns.stream().filter(yarn -> yarn.id().equals(id)).findFirst();
+    }
+
+    /** The yarn that this round is worked in. */
+    public Yarn yarnOf(int round) {
+        return yarn(round(round).yarn()).orElseThrow();
+    }
+
+    /** The stitch at a place of a charted round. */
+    public Stitch stitch(Place place) {
+        return round(place.round()).section(place.section()).at(place.place());
+    }
+
+    /** Whether the chart has a stitch at this place. */
+    public boolean has(Place place) {
+        return place.round() >= 1
+                && place.round() <= rounds.size()
+                && place.place()
+                        <= round(place.round()).section(place.section()).length();
+    }
+
+    /**
+     * The round whose yarn shows in the cell of this stitch on the right side: its own, or the one above if the stitch there is
+     * long and so covers it.
+     */
+    public int shownRound(Place place) {
+        if (place.round() == rounds.size()) {
+            return place.round();
+        }
+        Place above = shape().above(place);
+        return has(above) && stitch(above) == Stitch.LONG ? above.round() : place.round();
+    }
+
+    /** The sections whose length does not go with their round, in working order. Empty for a chart that can be judged. */
+    public List<RaggedSection> raggedSections() {
+        SideShape shape = shape();
+        List<RaggedSection> ragged = new ArrayList<>();
+        for (int r = 1; r <= rounds.size(); r++) {
+            for (Section section : Section.values()) {
+                int length = round(r).section(section).length();
+                int expected = shape.length(section, r);
+                if (length != expected) {
+                    ragged.add(new RaggedSection(r, section, length, expected));
+                }
+            }
+        }
+        return List.copyOf(ragged);
+    }
+
+    /** This chart under another title. */
+    public Chart withTitle(String newTitle) {
+        return new Chart(newTitle, designer, notes, terms, corner, rules, yarns, rounds, extras);
+    }
+
+    /** This chart by another designer. */
+    public Chart withDesigner(String newDesigner) {
+        return new Chart(title, newDesigner, notes, terms, corner, rules, yarns, rounds, extras);
+    }
+
+    /** This chart with other notes. */
+    public Chart withNotes(String newNotes) {
+        return new Chart(title, designer, newNotes, terms, corner, rules, yarns, rounds, extras);
+    }
+
+    /** This chart with its pattern in other terms. */
+    public Chart withTerms(Terms newTerms) {
+        return new Chart(title, designer, notes, newTerms, corner, rules, yarns, rounds, extras);
+    }
+
+    /** This chart with its corners turned otherwise. */
+    public Chart withCorner(Corner newCorner) {
+        return new Chart(title, designer, notes, terms, newCorner, rules, yarns, rounds, extras);
+    }
+
+    /** This chart with other things allowed. */
+    public Chart withRules(Rules newRules) {
+        return new Chart(title, designer, notes, terms, corner, newRules, yarns, rounds, extras);
+    }
+
+    /** This chart with other yarns; each round must find its own among them. */
+    public Chart withYarns(List<Yarn> newYarns) {
+        return new Chart(title, designer, notes, terms, corner, rules, newYarns, rounds, extras);
+    }
+
+    /** This chart with other rounds. */
+    public Chart withRounds(List<Round> newRounds) {
+        return new Chart(title, designer, notes, terms, corner, rules, yarns, newRounds, extras);
+    }
+
+    /** This chart with one round replaced. */
+    public Chart withRound(int number, Round round) {
+        List<Round> changed = new ArrayList<>(rounds);
+        changed.set(number - 1, round);
+        return withRounds(changed);
+    }
+
+    private static void requireBetween(String what, int number, int most) {
+        if (number < 1 || number > most) {
+            throw new IllegalArgumentException(what + ": " + number + ", expected 1 to " + most);
+        }
+    }
+}

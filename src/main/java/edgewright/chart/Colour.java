@@ -1,0 +1,49 @@
+package edgewright.chart;
+
+import java.util.Locale;
+
+/**
+ * A colour on the screen, sRGB with eight bits a channel.
+ *
+ * @param rgb red in bits 16 to 23, green in bits 8 to 15, blue in bits 0 to 7; nothing above
+ */
+public record Colour(int rgb) {
+    public Colour {
+        if ((rgb & 0xff000000) != 0) {
+            throw new IllegalArgumentException("a colour has 24 bits, not " + Integer.toHexString(rgb));
+        }
+    }
+
+    /**
+     * The colour written as {@code #rrggbb}, in small or capital letters.
+     *
+     * @throws IllegalArgumentException for anything else
+     */
+    public static Colour parse(String text) {
+        if (!text.matches("#[0-9a-fA-F]{6}")) {
+            throw new IllegalArgumentException("'" + text + "': expected a colour as #rrggbb");
+        }
+        return new Colour(Integer.parseInt(text.substring(1), 16));
+    }
+
+    /** The red channel, 0 to 255. */
+    public int red() {
+        return rgb >> 16;
+    }
+
+    /** The green channel, 0 to 255. */
+    public int green() {
+        return rgb >> 8 & 0xff;
+    }
+
+    /** The blue channel, 0 to 255. */
+    public int blue() {
+        return rgb & 0xff;
+    }
+
+    /** {@code #rrggbb} in small letters, as in a chart file. */
+    @Override
+    public String toString() {
+        return String.format(Locale.ROOT, "#%06x", rgb);
+    }
+}

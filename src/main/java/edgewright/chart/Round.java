@@ -1,0 +1,57 @@
+package edgewright.chart;
+
+/**
+ * One round of the border, worked in one yarn: the stitches of a side in its three sections. All four sides are the same.
+ *
+ * <p>A section may have the wrong length for its round; see {@link Chart#raggedSections}.
+ *
+ * @param yarn the id of its yarn
+ */
+public record Round(String yarn, Stitches fromCorner, Stitches repeat, Stitches toCorner, Extras extras) {
+
+    /** A round with no unknown members. */
+    public Round(String yarn, Stitches fromCorner, Stitches repeat, Stitches toCorner) {
+        this(yarn, fromCorner, repeat, toCorner, Extras.NONE);
+    }
+
+    /** A round with its sections written in letters. */
+    public static Round of(String yarn, String fromCorner, String repeat, String toCorner) {
+        return new Round(yarn, Stitches.of(fromCorner), Stitches.of(repeat), Stitches.of(toCorner));
+    }
+
+    /** The stitches of one section. */
+    public Stitches section(Section section) {
+        return switch (section) {
+            case FROM_CORNER -> fromCorner;
+            case REPEAT -> repeat;
+            case TO_CORNER -> toCorner;
+        };
+    }
+
+    /** This round with other stitches in one section; this very round if they are equal. */
+    public Round with(Section section, Stitches stitches) {
+        if (section(section).equals(stitches)) {
+            return this;
+        }
+        return switch (section) {
+            case FROM_CORNER -> new Round(yarn, stitches, repeat, toCorner, extras);
+            case REPEAT -> new Round(yarn, fromCorner, stitches, toCorner, extras);
+            case TO_CORNER -> new Round(yarn, fromCorner, repeat, stitches, extras);
+        };
+    }
+
+    /** This round in another yarn. */
+    public Round withYarn(String id) {
+        return new Round(id, fromCorner, repeat, toCorner, extras);
+    }
+
+    /** The stitches of a whole side in working order, with the repeat worked that often. */
+    public Stitches side(int repeats) {
+        return Stitches.of(fromCorner.letters() + repeat.letters().repeat(repeats) + toCorner.letters());
+    }
+
+    /** Whether every stitch of the round is of this kind. */
+    public boolean isAll(Stitch stitch) {
+        return fromCorner.isAll(stitch) && repeat.isAll(stitch) && toCorner.isAll(stitch);
+    }
+}

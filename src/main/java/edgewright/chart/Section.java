@@ -1,0 +1,27 @@
+package edgewright.chart;
+
+/**
+ * One of the three parts of a side, in working order: from the corner just turned to the next one.
+ *
+ * <p>In round r the part from the corner has A + r stitches, the repeat w stitches and the part to the corner B + r
+ * stitches. A, B and w are constants of the chart; see {@link SideShape}.
+ */
+public enum Section {
+    /** From the corner just turned up to the first repeat. It grows by one stitch a round, at the corner. */
+    FROM_CORNER("fromCorner"),
+    /** The stitches that are worked over and over, any number of times, none included. */
+    REPEAT("repeat"),
+    /** From the last repeat up to the next corner. It grows by one stitch a round, at the corner. */
+    TO_CORNER("toCorner");
+
+    private final String member;
+
+    Section(String member) {
+        this.member = member;
+    }
+
+    /** The member that holds this section in a chart file, and its name wherever findings are given as data. */
+    public String member() {
+        return member;
+    }
+}

@@ -1,0 +1,161 @@
+package edgewright.chart;
+
+import java.util.OptionalInt;
+
+/**
+ * How a side is put together: A + r stitches from the corner, w stitches any number of times, B + r stitches to the next
+ * corner, where r is the round. Constants of a chart; they follow from its round 1.
+ *
+ * <p>All counts are of stitches, corner chains not counted; see {@link Counting} for the other way of counting. Source of
+ * the geometry: common practice. A corner of chains with one stitch at each of its arms makes each side two stitches
+ * longer every round, whatever the number of chains.
+ *
+ * @param a the stitches from the corner in the base round; 0 or more
+ * @param w the width of the repeat; 1 or more
+ * @param b the stitches to the corner in the base round; 0 or more
+ */
+public record SideShape(int a, int w, int b) {
+    public SideShape {
+        if (a < 0 || w < 1 || b < 0) {
+            throw new IllegalArgumentException("no side is put together from A = " + a + ", w = " + w + ", B = " + b);
+        }
+    }
+
+    /** How many stitches this section has in that round: A + r, w or B + r. */
+    public int length(Section section, int round) {
+        return switch (section) {
+            case FROM_CORNER -> a + round;
+            case REPEAT -> w;
+            case TO_CORNER -> b + round;
+        };
+    }
+
+    /** S(r) = A + B + 2r + m * w: the stitches on a side in round r when the repeat is worked m times. */
+    public int stitches(int round, int repeats) {
+        return Math.addExact(a + b + 2 * round, Math.multiplyExact(repeats, w));
+    }
+
+    /** A + B + 2r: the fewest stitches a side can have in that round, with no repeat worked. */
+    public int fewestStitches(int round) {
+        return stitches(round, 0);
+    }
+
+    /** How often the repeat is worked on a side with that many stitches; empty if the side does not close. */
+    public OptionalInt repeats(int round, int stitches) {
+        int rest = stitches - fewestStitches(round);
+        return rest < 0 || rest % w != 0 ? OptionalInt.empty() : OptionalInt.of(rest / w);
+    }
+
+    /** Whether the repeat comes out even: S(r) = A + B + 2r (mod w), and not fewer than A + B + 2r. */
+    public boolean closes(int round, int stitches) {
+        return repeats(round, stitches).isPresent();
+    }
+
+    /**
+     * How many stitches must be lost so that the side closes; 0 if it does. Empty if the side has fewer stitches than the
+     * smallest that closes.
+     */
+    public OptionalInt toLose(int round, int stitches) {
+        int rest = stitches - fewestStitches(round);
+        return rest < 0 ? OptionalInt.empty() : OptionalInt.of(rest % w);
+    }
+
+    /** How many stitches must be added so that the side closes; 0 if it does. */
+    public int toAdd(int round, int stitches) {
+        int rest = stitches - fewestStitches(round);
+        return rest < 0 ? -rest : Math.floorMod(-rest, w);
+    }
+
+    /**
+     * What the stitch at this place stands on.
+     *
+     * @throws IllegalArgumentException if the place is in the base round or beyond its section
+     */
+    public Footing footing(Place place) {
+        require(place, 1);
+        int below = place.round() - 1;
+        return switch (place.section()) {
+            case REPEAT -> new Footing.OnStitch(new Place(below, Section.REPEAT, place.place()));
+            case FROM_CORNER ->
+                place.place() == 1
+                        ? new Footing.OnCornerChain(below, CornerEnd.START)
+                        : new Footing.OnStitch(new Place(below, Section.FROM_CORNER, place.place() - 1));
+            case TO_CORNER ->
+                place.place() == length(Section.TO_CORNER, place.round())
+                        ? new Footing.OnCornerChain(below, CornerEnd.NEXT)
+                        : new Footing.OnStitch(new Place(below, Section.TO_CORNER, place.place()));
+        };
+    }
+
+    /**
+     * Where a long stitch at this place would land. Round 2 lands on the base round, which is round 0.
+     *
+     * @throws IllegalArgumentException if the place is in the base round or beyond its section
+     */
+    public Landing landing(Place place) {
+        require(place, 1);
+        if (place.round() == 1) {
+            return new Landing.NoRoundBelow();
+        }
+        Footing footing = footing(place);
+        if (footing instanceof Footing.OnCornerChain chain) {
+            return new Landing.PastCorner(chain.corner());
+        }
+        Footing lower = footing(((Footing.OnStitch) footing).place());
+        return lower instanceof Footing.OnCornerChain chain
+                ? new Landing.InCornerChain(chain.round(), chain.corner())
+                : new Landing.InStitch(((Footing.OnStitch) lower).place());
+    }
+
+    /** The place directly above, in the same fabric column: what stands on this stitch. Round 0 is the base round. */
+    public Place above(Place place) {
+        require(place, 0);
+        int shift = place.section() == Section.FROM_CORNER ? 1 : 0;
+        return new Place(place.round() + 1, place.section(), place.place() + shift);
+    }
+
+    /**
+     * The place in the chart of a stitch of a whole side.
+     *
+     * @throws IllegalArgumentException if a side with that many repeats has no such stitch
+     */
+    public Place placeOf(SidePlace stitch, int repeats) {
+        int round = stitch.round();
+        int from = length(Section.FROM_CORNER, round);
+        int inRepeats = stitch.stitch() - from;
+        int inTo = inRepeats - repeats * w;
+        if (inRepeats <= 0) {
+            return new Place(round, Section.FROM_CORNER, stitch.stitch());
+        }
+        if (inTo <= 0) {
+            return new Place(round, Section.REPEAT, (inRepeats - 1) % w + 1);
+        }
+        if (inTo > length(Section.TO_CORNER, round)) {
+            throw new IllegalArgumentException(
+                    "a side of " + stitches(round, repeats) + " stitches has no stitch " + stitch.stitch());
+        }
+        return new Place(round, Section.TO_CORNER, inTo);
+    }
+
+    /**
+     * The stitch of a whole side that a place in the chart stands for.
+     *
+     * @param occurrence which working of the repeat is meant, 1 to {@code repeats}; of no account in the corner sections
+     */
+    public SidePlace sidePlaceOf(Place place, int repeats, int occurrence) {
+        require(place, 0);
+        int from = length(Section.FROM_CORNER, place.round());
+        int before = switch (place.section()) {
+            case FROM_CORNER -> 0;
+            case REPEAT -> from + (occurrence - 1) * w;
+            case TO_CORNER -> from + repeats * w;
+        };
+        return new SidePlace(place.round(), before + place.place());
+    }
+
+    private void require(Place place, int firstRound) {
+        if (place.round() < firstRound || place.place() > length(place.section(), place.round())) {
+            throw new IllegalArgumentException(place + " is outside a side of A = " + a + ", w = " + w + ", B = " + b);
+        }
+    }
+}
