@@ -1,0 +1,2 @@
+/** Main: runs a command or opens the desk. Nobody uses it. */
+package edgewright;
