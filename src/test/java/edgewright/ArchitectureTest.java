@@ -1,0 +1,136 @@
+package edgewright;
+
+import static com.tngtech.archunit.base.DescribedPredicate.describe;
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.type;
+import static com.tngtech.archunit.lang.conditions.ArchPredicates.are;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.lang.ArchRule;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** Holds the program to the tables of DEVELOPERS.md, and to the laws that stand under them. */
+class ArchitectureTest {
+
+    private static final DescribedPredicate<JavaClass> THE_COMMAND_LINE =
+            resideInAPackage("edgewright.cli").or(type(Main.class));
+
+    private static final ArchRule SPEAKING = noClasses()
+            .that(are(not(THE_COMMAND_LINE)))
+            .should()
+            .accessField(System.class, "out")
+            .orShould()
+            .accessField(System.class, "err")
+            .because("whoever calls the core decides what is said, and in which language");
+
+    private static final ArchRule ENDING = noClasses()
+            .that(are(not(THE_COMMAND_LINE)))
+            .should()
+            .callMethod(System.class, "exit", int.class)
+            .because("an exit status is the answer of a command, and a window asks about unsaved work first");
+
+    private static final ArchRule STACK_TRACES = noClasses()
+            .should()
+            .callMethodWhere(describe(
+                    "it prints a stack trace",
+                    call -> call.getTarget().getName().equals("printStackTrace")
+                            && call.getTargetOwner().isAssignableTo(Throwable.class)))
+            .because("bad input gets one sentence: file, place and what was expected");
+
+    private static JavaClasses program;
+    private static PackageLaw law;
+
+    @BeforeAll
+    static void readTheProgramAndItsLaw() throws IOException {
+        program = new ClassFileImporter()
+                .withImportOption(new ImportOption.DoNotIncludeTests())
+                .importPackages("edgewright");
+        law = PackageLaw.read(Files.readString(Path.of("DEVELOPERS.md")));
+    }
+
+    @Test
+    void everyClassUsesOnlyWhatTheTablesOpenToIt() {
+        assertThat(program.stream().flatMap(ArchitectureTest::objections)).isEmpty();
+    }
+
+    @Test
+    void theLawSeesWhatAClassUses() {
+        JavaClasses offender = new ClassFileImporter().importClasses(PaintsOutsideTheDesk.class);
+
+        assertThat(offender.stream().flatMap(ArchitectureTest::objections))
+                .containsExactly(
+                        "edgewright.ArchitectureTest$PaintsOutsideTheDesk uses javax.swing.JPanel, but only desk may:"
+                                + " the core must run, and be tested, where there is no screen");
+    }
+
+    @Test
+    void everyPackageOfTheTableSaysWhatItIsFor() {
+        assertThat(law.packages()).allSatisfy(name -> {
+            Path folder = Path.of("src/main/java/edgewright", name.equals("edgewright") ? "" : name);
+            assertThat(folder.resolve("package-info.java")).content().contains("/**");
+        });
+    }
+
+    @Test
+    void onlyTheCommandLineSpeaksOnTheTerminal() {
+        SPEAKING.check(program);
+    }
+
+    @Test
+    void onlyTheCommandLineEndsTheProgram() {
+        ENDING.check(program);
+    }
+
+    @Test
+    void nobodyPrintsAStackTrace() {
+        STACK_TRACES.check(program);
+    }
+
+    @Test
+    void theLawsOfTheTerminalSeeAnOffender() {
+        JavaClasses offender = new ClassFileImporter().importClasses(SpeaksAndEnds.class);
+
+        assertThat(List.of(SPEAKING, ENDING, STACK_TRACES))
+                .allSatisfy(rule ->
+                        assertThat(rule.evaluate(offender).hasViolation()).isTrue());
+    }
+
+    private static Stream<String> objections(JavaClass user) {
+        return user.getDirectDependenciesFromSelf().stream()
+                .map(dependency -> dependency.getTargetClass().getBaseComponentType())
+                .filter(used -> !used.isPrimitive())
+                .flatMap(used -> law.objectionTo(user.getName(), used.getName()).stream())
+                .distinct()
+                .sorted();
+    }
+
+    /** Does what the law forbids, so that a test can see it forbidden. */
+    @SuppressWarnings("unused")
+    private static final class PaintsOutsideTheDesk {
+        private final List<String> allowed = List.of();
+        private javax.swing.JPanel[] forbidden;
+    }
+
+    /** Breaks each law of the terminal once. */
+    @SuppressWarnings("unused")
+    private static final class SpeaksAndEnds {
+        void breakEachLaw(Exception problem) {
+            System.out.println("said");
+            problem.printStackTrace();
+            System.exit(0);
+        }
+    }
+}
