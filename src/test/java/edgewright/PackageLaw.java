@@ -1,15 +1,12 @@
 package edgewright;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * The two tables of DEVELOPERS.md, 'Packages' and 'Outside code', as a law over pairs of classes.
@@ -21,7 +18,6 @@ import java.util.regex.Pattern;
 final class PackageLaw {
 
     private static final String BASE = "edgewright";
-    private static final Pattern QUOTED = Pattern.compile("`([^`]+)`");
 
     /** A package of ours: what it may use, each entry a package ({@code chart}) or a class ({@code chart.Stitch}). */
     private record Ours(List<String> mayUse) {}
@@ -44,9 +40,9 @@ final class PackageLaw {
      */
     static PackageLaw read(String developersPage) {
         Map<String, Ours> ours = new LinkedHashMap<>();
-        for (List<String> row : rowsUnder(developersPage, "## Packages", 3)) {
-            String name = quoted(row.get(0)).get(0);
-            List<String> mayUse = quoted(row.get(2));
+        for (List<String> row : tableUnder(developersPage, "## Packages")) {
+            String name = PageTable.quoted(row.get(0)).get(0);
+            List<String> mayUse = PageTable.quoted(row.get(2));
             if (ours.containsKey(name)) {
                 throw new IllegalArgumentException("package " + name + " stands twice in the table");
             }
@@ -59,9 +55,9 @@ final class PackageLaw {
             ours.put(name, new Ours(mayUse));
         }
         List<Outside> outside = new ArrayList<>();
-        for (List<String> row : rowsUnder(developersPage, "## Outside code", 3)) {
-            for (String prefix : quoted(row.get(0))) {
-                outside.add(new Outside(prefix, quoted(row.get(1)), row.get(2)));
+        for (List<String> row : tableUnder(developersPage, "## Outside code")) {
+            for (String prefix : PageTable.quoted(row.get(0))) {
+                outside.add(new Outside(prefix, PageTable.quoted(row.get(1)), row.get(2)));
             }
         }
         outside.sort(
@@ -136,35 +132,11 @@ final class PackageLaw {
         return dot < 0 ? entry : entry.substring(0, dot);
     }
 
-    private static List<List<String>> rowsUnder(String page, String heading, int columns) {
-        List<List<String>> rows = new ArrayList<>();
-        boolean under = false;
-        for (String line : page.lines().toList()) {
-            if (line.startsWith("## ")) {
-                under = line.equals(heading);
-            } else if (under && line.startsWith("| `")) {
-                List<String> cells = Arrays.stream(line.substring(1).split("\\|", -1))
-                        .map(String::strip)
-                        .toList();
-                if (cells.size() != columns + 1) {
-                    throw new IllegalArgumentException(
-                            "under '" + heading + "' a row needs " + columns + " columns: " + line);
-                }
-                rows.add(cells);
-            }
-        }
+    private static List<List<String>> tableUnder(String page, String heading) {
+        List<List<String>> rows = PageTable.rowsUnder(page, heading);
         if (rows.isEmpty()) {
             throw new IllegalArgumentException("there is no table under '" + heading + "'");
         }
         return rows;
-    }
-
-    private static List<String> quoted(String cell) {
-        List<String> names = new ArrayList<>();
-        Matcher matcher = QUOTED.matcher(cell);
-        while (matcher.find()) {
-            names.add(matcher.group(1));
-        }
-        return names;
     }
 }
