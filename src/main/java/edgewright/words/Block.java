@@ -1,0 +1,60 @@
+package edgewright.words;
+
+import java.util.List;
+
+/** What a part of a written pattern is made of. No block holds line breaks of its own within a line. */
+public sealed interface Block {
+    /** Hands this block to whoever prints it; a printer that forgets a kind of block does not compile. */
+    void printOn(BlockPrinter printer);
+
+    /** A paragraph. */
+    record Prose(String text) implements Block {
+        @Override
+        public void printOn(BlockPrinter printer) {
+            printer.prose(this);
+        }
+    }
+
+    /** A word or a yarn and what is to be said of it; {@code text} may be empty. */
+    record Entry(String word, String text) implements Block {
+        @Override
+        public void printOn(BlockPrinter printer) {
+            printer.entry(this);
+        }
+    }
+
+    /**
+     * The words of one round: a line that names the round, its yarn and its counts, then the lines of what to do.
+     *
+     * @param round its number; 0 for the base round
+     */
+    record RoundWords(int round, List<String> lines) implements Block {
+        public RoundWords {
+            lines = List.copyOf(lines);
+        }
+
+        @Override
+        public void printOn(BlockPrinter printer) {
+            printer.round(this);
+        }
+    }
+
+    /**
+     * The counts of all rounds.
+     *
+     * @param caption says which way they are counted
+     * @param columns the heads of the columns
+     * @param rows one a round, from the base round on; each as long as {@code columns}
+     */
+    record CountsTable(String caption, List<String> columns, List<List<String>> rows) implements Block {
+        public CountsTable {
+            columns = List.copyOf(columns);
+            rows = List.copyOf(rows);
+        }
+
+        @Override
+        public void printOn(BlockPrinter printer) {
+            printer.counts(this);
+        }
+    }
+}

@@ -1,0 +1,53 @@
+package edgewright.words;
+
+import edgewright.chart.Chart;
+import edgewright.chart.Counting;
+import edgewright.chart.PerSide;
+import edgewright.chart.Terms;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * How a chart is to be written down.
+ *
+ * @param counting the way of counting that is named first, and the only one for the counts of a given size
+ * @param repeats how often the repeat is worked on each side; empty for a pattern for every size
+ * @param draft whether the pattern says that it is a draft
+ */
+public record Options(Terms terms, Counting counting, Optional<PerSide> repeats, boolean draft) {
+    public Options {
+        Objects.requireNonNull(terms);
+        Objects.requireNonNull(counting);
+        Objects.requireNonNull(repeats);
+    }
+
+    /** A finished pattern. */
+    public Options(Terms terms, Counting counting, Optional<PerSide> repeats) {
+        this(terms, counting, repeats, false);
+    }
+
+    /** The chart's own terms, stitches only, every size. */
+    public static Options of(Chart chart) {
+        return new Options(chart.terms(), Counting.STITCHES, Optional.empty());
+    }
+
+    /** These options in other terms. */
+    public Options withTerms(Terms other) {
+        return new Options(other, counting, repeats, draft);
+    }
+
+    /** These options with another way of counting. */
+    public Options withCounting(Counting other) {
+        return new Options(terms, other, repeats, draft);
+    }
+
+    /** These options for one size. */
+    public Options withRepeats(PerSide times) {
+        return new Options(terms, counting, Optional.of(times), draft);
+    }
+
+    /** These options for a draft. */
+    public Options asDraft() {
+        return new Options(terms, counting, repeats, true);
+    }
+}

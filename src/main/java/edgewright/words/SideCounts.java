@@ -1,0 +1,22 @@
+package edgewright.words;
+
+import java.util.List;
+
+/** The stitches on each of the four sides, corner chains not counted. */
+public record SideCounts(int top, int left, int bottom, int right) {
+    public SideCounts {
+        if (Math.min(Math.min(top, left), Math.min(bottom, right)) < 0) {
+            throw new IllegalArgumentException("a side cannot have fewer than no stitches");
+        }
+    }
+
+    /** The same number on each side. */
+    public static SideCounts all(int stitches) {
+        return new SideCounts(stitches, stitches, stitches, stitches);
+    }
+
+    /** The four numbers in the order in which the sides are worked: top, left, bottom, right. */
+    public List<Integer> inWorkingOrder() {
+        return List.of(top, left, bottom, right);
+    }
+}

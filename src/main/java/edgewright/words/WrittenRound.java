@@ -1,0 +1,42 @@
+package edgewright.words;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * The instructions for one round: one side from the corner just turned to the next one, and that corner. All four sides are
+ * worked alike.
+ *
+ * <p>A round of one stitch throughout is a group of one such stitch that goes on to the corner.
+ *
+ * @param number the round, counted outwards from 1
+ * @param yarn the id of its yarn
+ * @param side what is said of the stitches on a side; what is said need not be true, and a maker finds out
+ * @param before the runs from the corner to the group; all of them if there is no group
+ * @param after the runs from the group to the next corner; none if there is no group
+ * @param cornerChains the chains of each corner, 1 to 3
+ */
+public record WrittenRound(
+        int number,
+        String yarn,
+        SideSize side,
+        List<Run> before,
+        Optional<Group> group,
+        List<Run> after,
+        int cornerChains) {
+    public WrittenRound {
+        Objects.requireNonNull(yarn);
+        Objects.requireNonNull(side);
+        Objects.requireNonNull(group);
+        before = List.copyOf(before);
+        after = List.copyOf(after);
+        if (number < 1) {
+            throw new IllegalArgumentException("round " + number);
+        }
+        if (group.isEmpty() && (before.isEmpty() || !after.isEmpty())) {
+            throw new IllegalArgumentException("without a group every run stands before it, and there is one at least");
+        }
+        BaseRound.requireCorner(cornerChains);
+    }
+}
