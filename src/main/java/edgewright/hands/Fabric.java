@@ -1,0 +1,108 @@
+package edgewright.hands;
+
+import edgewright.chart.Stitch;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+
+/**
+ * What has come off the hook: the base round and every round made so far, stitch by stitch.
+ *
+ * <p>Rounds count from 0, the base round. Sides count from 0 in working order, top first.
+ */
+public final class Fabric {
+    static final int SIDES = 4;
+
+    /** One round: the stitches of its four sides, and the two arms of the corner before and after each. */
+    static final class MadeRound {
+        final String yarn;
+        final List<List<Made>> sides = new ArrayList<>();
+        final Made[] openingArms = new Made[SIDES];
+        final Made[] closingArms = new Made[SIDES];
+        int chains;
+
+        MadeRound(String yarn) {
+            this.yarn = yarn;
+            for (int side = 0; side < SIDES; side++) {
+                sides.add(new ArrayList<>());
+            }
+        }
+
+        /** Makes the chains of the corner after a side: an arm to close that side and one to open the next. */
+        void turnCorner(int round, int side, int cornerChains) {
+            chains = cornerChains;
+            closingArms[side] = Made.corner(round, side, sides.get(side).size() + 1);
+            openingArms[(side + 1) % SIDES] = Made.corner(round, (side + 1) % SIDES, 0);
+        }
+
+        /** Everything that a side of the next round is worked over, in order: corner, stitches, corner. */
+        List<Made> feet(int side) {
+            List<Made> feet = new ArrayList<>(sides.get(side).size() + 2);
+            feet.add(openingArms[side]);
+            feet.addAll(sides.get(side));
+            feet.add(closingArms[side]);
+            return feet;
+        }
+    }
+
+    private final List<MadeRound> rounds = new ArrayList<>();
+
+    /** A piece with its base round on it, of so many stitches a side in working order. */
+    Fabric(List<Integer> baseStitches, int cornerChains) {
+        MadeRound base = new MadeRound("");
+        for (int side = 0; side < SIDES; side++) {
+            for (int number = 1; number <= baseStitches.get(side); number++) {
+                base.sides.get(side).add(Made.base(side, number));
+            }
+            base.turnCorner(0, side, cornerChains);
+        }
+        rounds.add(base);
+    }
+
+    MadeRound last() {
+        return rounds.get(rounds.size() - 1);
+    }
+
+    void add(MadeRound round) {
+        rounds.add(round);
+    }
+
+    /** How many rounds there are, the base round not counted. A round that was begun counts. */
+    public int rounds() {
+        return rounds.size() - 1;
+    }
+
+    /** The id of the yarn that a round was made in; empty for the base round. */
+    public String yarn(int round) {
+        return rounds.get(round).yarn;
+    }
+
+    /** The chains of the corners of a round. */
+    public int cornerChains(int round) {
+        return rounds.get(round).chains;
+    }
+
+    /** The stitches made on a side in a round, in working order from its own corner. */
+    public List<Made> side(int round, int side) {
+        return Collections.unmodifiableList(rounds.get(round).sides.get(side));
+    }
+
+    /** The same as letters, one a stitch, as in a chart; only for rounds from 1. */
+    public String letters(int round, int side) {
+        StringBuilder letters = new StringBuilder();
+        for (Made made : side(round, side)) {
+            letters.append(made.stitch().map(Stitch::letter).orElseThrow());
+        }
+        return letters.toString();
+    }
+
+    /** The stitches made in a round on all four sides, corner chains not counted. */
+    public int total(int round) {
+        return rounds.get(round).sides.stream().mapToInt(List::size).sum();
+    }
+
+    /** The round whose yarn is seen where this stitch is: its own, or that of the long stitch that lies before it. */
+    public static int shownRound(Made made) {
+        return made.inFront().map(Made::round).orElse(made.round());
+    }
+}

@@ -1,0 +1,52 @@
+package edgewright.hands;
+
+import edgewright.chart.Stitch;
+import java.util.Optional;
+
+/**
+ * Where and why a maker had to stop.
+ *
+ * @param round the round being worked; 0 where the base round is not what the pattern asks for
+ * @param side 0 to 3 in working order
+ * @param stitch which stitch of that side was to be made next, counted from 1; for a count, the last one made
+ * @param wanted the stitch that was to be made, where it was one
+ * @param expected what the words ask for, where it is a number; else 0
+ * @param found what there is, where it is a number; else 0
+ */
+public record Stop(Reason reason, int round, int side, int stitch, Optional<Stitch> wanted, int expected, int found) {
+
+    /** Why hands stop. */
+    public enum Reason {
+        /** A long stitch in round 1: there is no round two below. */
+        NO_ROUND_BELOW,
+        /** A long stitch over a corner: under the corner's chains there is nothing of this side. */
+        NOTHING_UNDER_CORNER,
+        /** The loop wanted lies behind a long stitch. */
+        COVERED,
+        /** The loop wanted was taken by the stitch between. */
+        LOOP_TAKEN,
+        /** What lies two rounds below is a long stitch, and the pattern does not stack them. */
+        ON_LONG,
+        /** What lies two rounds below is a chain, which has no front loop that holds. */
+        ON_CHAIN,
+        /** What lies two rounds below is a corner chain, and the pattern does not land there. */
+        ON_CORNER,
+        /** A chain over a corner: the corner has nothing to hold it. */
+        CHAIN_OVER_CORNER,
+        /** The words go on, but the side has come to its end; {@code found} is how many stitches the side takes. */
+        SIDE_FULL,
+        /** The words turn the corner, but the side has not; {@code found} is how many stitches are left. */
+        STITCHES_LEFT,
+        /**
+         * The group does not come out: {@code found} stitches are left on the side, which are fewer than the group needs to
+         * stop before the last {@code expected}.
+         */
+        GROUP_DOES_NOT_FIT,
+        /** A count is stated as {@code expected}, and {@code found} were made. */
+        COUNT_NOT_MET,
+        /** A multiple is stated, and {@code found} is none: it is {@code expected} stitches over. */
+        MULTIPLE_NOT_MET,
+        /** The base round has {@code found} stitches, fewer than the {@code expected} the pattern asks for. */
+        BASE_TOO_SHORT
+    }
+}

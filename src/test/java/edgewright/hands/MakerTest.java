@@ -1,0 +1,172 @@
+package edgewright.hands;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import edgewright.chart.Counting;
+import edgewright.chart.Stitch;
+import edgewright.chart.Terms;
+import edgewright.hands.Stop.Reason;
+import edgewright.words.BaseRound;
+import edgewright.words.Group;
+import edgewright.words.Multiple;
+import edgewright.words.Pattern;
+import edgewright.words.PatternYarn;
+import edgewright.words.Run;
+import edgewright.words.SideCounts;
+import edgewright.words.SideSize;
+import edgewright.words.WrittenRound;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.concurrent.CancellationException;
+import org.junit.jupiter.api.Test;
+
+/** What a maker does with words: groups, last stitches, corners and stated counts. */
+class MakerTest {
+    /** Round 1 of the worked example: w = 4, A = 1, B = 2, all back-loop, as 1; *4; to the last 3. */
+    private static final WrittenRound FIRST = round(1, runs("2b"), group("4b", 3), runs("3b"));
+
+    @Test
+    void a_group_is_worked_as_often_as_it_fits_on_each_side() {
+        WrittenRound round = round(1, runs("1b 1p"), group("1p 3b", 3), runs("1p 1b 1p"));
+        Fabric fabric = finished(pattern(round), new SideCounts(3, 7, 11, 15));
+        assertThat(List.of(fabric.letters(1, 0), fabric.letters(1, 1), fabric.letters(1, 2), fabric.letters(1, 3)))
+                .containsExactly("bppbp", "bppbbbpbp", "bppbbbpbbbpbp", "bppbbbpbbbpbbbpbp");
+        assertThat(fabric.total(1)).isEqualTo(5 + 9 + 13 + 17);
+    }
+
+    @Test
+    void a_round_without_a_group_is_worked_as_it_stands() {
+        assertThat(finished(
+                                pattern(new WrittenRound(
+                                        1, "A", SideSize.UNSTATED, runs("5b"), Optional.empty(), List.of(), 2)),
+                                SideCounts.all(3))
+                        .letters(1, 3))
+                .isEqualTo("bbbbb");
+    }
+
+    @Test
+    void a_group_that_does_not_come_out_before_the_last_stitches_stops_the_hands() {
+        assertThat(stop(pattern(FIRST), new SideCounts(7, 8, 7, 8)))
+                .isEqualTo(new Stop(Reason.GROUP_DOES_NOT_FIT, 1, 1, 7, Optional.empty(), 3, 4));
+    }
+
+    @Test
+    void last_stitches_that_are_not_what_follows_are_noticed_at_the_corner() {
+        Pattern tooFew = pattern(round(1, runs("2b"), group("4b", 3), runs("2b")));
+        assertThat(stop(tooFew, SideCounts.all(7)))
+                .isEqualTo(new Stop(Reason.STITCHES_LEFT, 1, 0, 9, Optional.empty(), 0, 1));
+        Pattern tooMany = pattern(round(1, runs("2b"), group("4b", 3), runs("4b")));
+        assertThat(stop(tooMany, SideCounts.all(7)).reason()).isEqualTo(Reason.SIDE_FULL);
+    }
+
+    @Test
+    void a_side_too_short_for_what_stands_before_the_group_is_full() {
+        Pattern pattern = pattern(round(1, runs("6b"), group("4b", 3), runs("3b")));
+        assertThat(stop(pattern, SideCounts.all(3)))
+                .isEqualTo(new Stop(Reason.SIDE_FULL, 1, 0, 6, Optional.of(Stitch.BACK_LOOP), 0, 5));
+    }
+
+    @Test
+    void a_stated_count_that_is_not_reached_stops_the_hands_on_its_side() {
+        SideSize stated = new SideSize(Optional.empty(), Optional.of(new SideCounts(9, 9, 9, 13)));
+        WrittenRound round = new WrittenRound(1, "A", stated, FIRST.before(), FIRST.group(), FIRST.after(), 2);
+        assertThat(stop(pattern(round), SideCounts.all(7)))
+                .isEqualTo(new Stop(Reason.COUNT_NOT_MET, 1, 3, 9, Optional.empty(), 13, 9));
+        assertThat(finished(pattern(round), new SideCounts(7, 7, 7, 11)).total(1))
+                .isEqualTo(40);
+    }
+
+    @Test
+    void a_stated_multiple_that_is_not_met_stops_the_hands() {
+        SideSize stated = new SideSize(Optional.of(new Multiple(4, 2, List.of())), Optional.empty());
+        WrittenRound round = new WrittenRound(1, "A", stated, FIRST.before(), FIRST.group(), FIRST.after(), 2);
+        assertThat(stop(pattern(round), SideCounts.all(7)))
+                .isEqualTo(new Stop(Reason.MULTIPLE_NOT_MET, 1, 0, 9, Optional.empty(), 3, 9));
+    }
+
+    @Test
+    void the_base_round_must_be_what_the_pattern_asks_for() {
+        BaseRound base = new BaseRound(
+                new SideSize(Optional.of(Multiple.containing(4, 3)), Optional.empty()),
+                OptionalInt.of(7),
+                OptionalInt.of(2));
+        Pattern pattern = pattern(base, FIRST);
+        assertThat(stop(pattern, new SideCounts(7, 7, 3, 7)))
+                .isEqualTo(new Stop(Reason.BASE_TOO_SHORT, 0, 2, 3, Optional.empty(), 7, 3));
+        assertThat(stop(pattern, new SideCounts(7, 9, 7, 9)))
+                .isEqualTo(new Stop(Reason.MULTIPLE_NOT_MET, 0, 1, 9, Optional.empty(), 2, 9));
+        assertThat(finished(pattern, SideCounts.all(7)).rounds()).isEqualTo(1);
+    }
+
+    @Test
+    void the_hands_stop_at_the_first_stitch_that_cannot_be_made_and_keep_what_they_have() {
+        WrittenRound second = round(2, runs("3b"), group("3b 1l", 4), runs("4b"));
+        WrittenRound third = round(3, runs("4b"), group("3b 1l", 5), runs("5b"));
+        Outcome outcome = new Maker(HouseRules.ALL_ALLOWED).work(pattern(FIRST, second, third), SideCounts.all(11));
+        assertThat(((Outcome.Stopped) outcome).stop())
+                .isEqualTo(new Stop(Reason.COVERED, 3, 0, 8, Optional.of(Stitch.LONG), 0, 0));
+        assertThat(outcome.fabric().letters(3, 0)).isEqualTo("bbbbbbb");
+    }
+
+    @Test
+    void the_yarn_and_the_corner_of_each_round_are_kept() {
+        WrittenRound round =
+                new WrittenRound(1, "B", SideSize.UNSTATED, FIRST.before(), FIRST.group(), FIRST.after(), 3);
+        Fabric fabric = finished(pattern(round), SideCounts.all(7));
+        assertThat(fabric.yarn(1)).isEqualTo("B");
+        assertThat(fabric.cornerChains(1)).isEqualTo(3);
+    }
+
+    @Test
+    void a_maker_can_be_called_away_between_rounds() {
+        assertThatThrownBy(() -> new Maker(HouseRules.ALL_ALLOWED, () -> true).work(pattern(FIRST), SideCounts.all(7)))
+                .isInstanceOf(CancellationException.class);
+    }
+
+    private static Fabric finished(Pattern pattern, SideCounts base) {
+        Outcome outcome = new Maker(HouseRules.ALL_ALLOWED).work(pattern, base);
+        assertThat(outcome).isInstanceOf(Outcome.Finished.class);
+        return outcome.fabric();
+    }
+
+    private static Stop stop(Pattern pattern, SideCounts base) {
+        Outcome outcome = new Maker(HouseRules.ALL_ALLOWED).work(pattern, base);
+        assertThat(outcome).isInstanceOf(Outcome.Stopped.class);
+        return ((Outcome.Stopped) outcome).stop();
+    }
+
+    private static Pattern pattern(WrittenRound... rounds) {
+        return pattern(BaseRound.UNSTATED, rounds);
+    }
+
+    private static Pattern pattern(BaseRound base, WrittenRound... rounds) {
+        return new Pattern(
+                "Reed Bank",
+                "",
+                List.of(),
+                false,
+                Terms.UK,
+                Counting.STITCHES,
+                List.of(new PatternYarn("A", "Peat"), new PatternYarn("B", "Chalk")),
+                base,
+                List.of(rounds));
+    }
+
+    private static WrittenRound round(int number, List<Run> before, Group group, List<Run> after) {
+        return new WrittenRound(number, "A", SideSize.UNSTATED, before, Optional.of(group), after, 2);
+    }
+
+    private static Group group(String runs, int lastStitches) {
+        return new Group(runs(runs), lastStitches);
+    }
+
+    private static List<Run> runs(String text) {
+        return List.of(text.split(" ")).stream()
+                .map(run -> new Run(
+                        Integer.parseInt(run.substring(0, run.length() - 1)),
+                        Stitch.ofLetter(run.charAt(run.length() - 1)).orElseThrow()))
+                .toList();
+    }
+}
