@@ -14,13 +14,18 @@ public record Colour(int rgb) {
         }
     }
 
+    /** Whether this is a colour written as {@code #rrggbb}, in small or capital letters. */
+    public static boolean isColour(String text) {
+        return text.matches("#[0-9a-fA-F]{6}");
+    }
+
     /**
      * The colour written as {@code #rrggbb}, in small or capital letters.
      *
      * @throws IllegalArgumentException for anything else
      */
     public static Colour parse(String text) {
-        if (!text.matches("#[0-9a-fA-F]{6}")) {
+        if (!isColour(text)) {
             throw new IllegalArgumentException("'" + text + "': expected a colour as #rrggbb");
         }
         return new Colour(Integer.parseInt(text.substring(1), 16));

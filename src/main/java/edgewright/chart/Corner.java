@@ -6,11 +6,14 @@ package edgewright.chart;
  * @param chains 1, 2 or 3; 2 is usual
  */
 public record Corner(int chains, Extras extras) {
+    /** The most chains of a corner. */
+    public static final int MOST_CHAINS = 3;
+
     /** The usual corner of two chains. */
     public static final Corner DEFAULT = new Corner(2, Extras.NONE);
 
     public Corner {
-        if (chains < 1 || chains > 3) {
+        if (chains < 1 || chains > MOST_CHAINS) {
             throw new IllegalArgumentException("a corner of " + chains + " chains: expected 1, 2 or 3");
         }
     }

@@ -24,7 +24,7 @@ public record Yarn(String id, String name, Colour colour, Extras extras) {
     /** Whether this can be the id of a yarn: 1 to 8 letters or digits of any script. */
     public static boolean isId(String text) {
         return !text.isEmpty()
-                && text.length() <= LONGEST_ID
+                && text.codePointCount(0, text.length()) <= LONGEST_ID
                 && text.codePoints().allMatch(Character::isLetterOrDigit);
     }
 
