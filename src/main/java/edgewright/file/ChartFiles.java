@@ -1,0 +1,88 @@
+package edgewright.file;
+
+import edgewright.chart.Chart;
+import edgewright.file.Problem.Kind;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CoderResult;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads and writes chart files ({@code *.border.json}). */
+public final class ChartFiles {
+    /** The ending that names of chart files have. */
+    public static final String ENDING = ".border.json";
+
+    /** The most bytes of a chart file: 16 MiB. */
+    public static final int MOST_BYTES = 16 * 1024 * 1024;
+
+    /** The most problems that are told of one file. */
+    public static final int MOST_PROBLEMS = 100;
+
+    private ChartFiles() {}
+
+    /** Reads a chart. Whatever is wrong with the file comes back as problems. */
+    public static ReadResult read(Path file) {
+        byte[] bytes;
+        try {
+            bytes = bytes(file);
+        } catch (IOException e) {
+            return new ReadResult.Problems(List.of(SystemProblems.of(file, e)));
+        }
+        if (bytes.length > MOST_BYTES) {
+            return new ReadResult.Problems(List.of(Problem.ofFile(Kind.TOO_LARGE, MOST_BYTES)));
+        }
+        CharBuffer text = CharBuffer.allocate(bytes.length);
+        ByteBuffer rest = ByteBuffer.wrap(bytes);
+        CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder();
+        CoderResult result = decoder.decode(rest, text, true);
+        text.flip();
+        if (result.isError()) {
+            int line = 1 + (int) text.chars().filter(c -> c == '\n').count();
+            return new ReadResult.Problems(List.of(Problem.atLine(Kind.NOT_UTF8, line)));
+        }
+        return ChartText.fromJson(text.toString(), Fingerprint.of(bytes));
+    }
+
+    /**
+     * Writes a chart in the place of the file with this name, if there is one. At every moment there is either the old file
+     * or the new one under that name, whole; see {@link SafeFile}.
+     *
+     * @return the fingerprint of what was written
+     * @throws FileProblemException if it could not be written; the old file is then as it was
+     */
+    public static Fingerprint write(Path file, Chart chart) throws FileProblemException {
+        byte[] bytes = ChartText.toJson(chart).getBytes(StandardCharsets.UTF_8);
+        if (bytes.length > MOST_BYTES) {
+            // It could not be opened again.
+            throw new FileProblemException(Problem.ofFile(Kind.TOO_LARGE, MOST_BYTES), null);
+        }
+        SafeFile.write(file, out -> out.write(bytes));
+        return Fingerprint.of(bytes);
+    }
+
+    /**
+     * The fingerprint of the file as it is now; empty if it is not there or cannot be read. If it is not that of what was
+     * read or written last, somebody else has changed the file.
+     */
+    public static Optional<Fingerprint> fingerprint(Path file) {
+        try {
+            return Optional.of(Fingerprint.of(bytes(file)));
+        } catch (IOException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** All bytes, or one more than a chart file may have. */
+    private static byte[] bytes(Path file) throws IOException {
+        try (InputStream in = Files.newInputStream(file)) {
+            return in.readNBytes(MOST_BYTES + 1);
+        }
+    }
+}

@@ -1,0 +1,33 @@
+package edgewright.file;
+
+import edgewright.chart.Chart;
+import java.nio.charset.StandardCharsets;
+
+/** A chart as the text of a chart file, version 1. */
+public final class ChartText {
+    /** What the member {@code format} of every chart file says. */
+    public static final String FORMAT = "edgewright-chart";
+
+    /** The version that is written, and the newest that is read. */
+    public static final int VERSION = 1;
+
+    private ChartText() {}
+
+    /**
+     * The text of the chart, made to be read and compared line by line: one yarn a line, one round a line, lines ended by a
+     * line feed. Every member that version 1 knows is written, then those that it does not know.
+     */
+    public static String toJson(Chart chart) {
+        return new ChartWriter().text(chart);
+    }
+
+    /** The chart that the text stands for, or all that is wrong with it. A byte order mark at its start does not matter. */
+    public static ReadResult fromJson(String text) {
+        return fromJson(text, Fingerprint.of(text.getBytes(StandardCharsets.UTF_8)));
+    }
+
+    static ReadResult fromJson(String text, Fingerprint fingerprint) {
+        // Some editors put the mark there. RFC 8259, 8.1: parsers may ignore it, nobody may write it.
+        return ChartReader.read(text.startsWith("\ufeff") ? text.substring(1) : text, fingerprint);
+    }
+}

@@ -1,0 +1,20 @@
+package edgewright.file;
+
+import java.io.IOException;
+
+/** A file could not be written. The old file, if there was one, is as it was. */
+public final class FileProblemException extends IOException {
+    private static final long serialVersionUID = 1;
+
+    private final transient Problem problem;
+
+    FileProblemException(Problem problem, Throwable cause) {
+        super(ProblemSentences.of(problem), cause);
+        this.problem = problem;
+    }
+
+    /** What was wrong. */
+    public Problem problem() {
+        return problem;
+    }
+}

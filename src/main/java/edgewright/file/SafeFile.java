@@ -1,0 +1,161 @@
+package edgewright.file;
+
+import edgewright.file.Problem.Kind;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.channels.Channels;
+import java.nio.channels.FileChannel;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.nio.file.attribute.PosixFileAttributes;
+
+/**
+ * Puts a new file in the place of an old one without a moment in which there is neither: the new file is written beside the
+ * old one, flushed to the disk, and then renamed over it.
+ *
+ * <p>Symbolic links are followed, so it is the file that a link leads to that is replaced. Permissions are kept, owner and
+ * group as far as the system allows. A file that has other names (hard links) is replaced under this name only. A file that
+ * may not be written to is left alone, although the folder would allow to replace it.
+ */
+public final class SafeFile {
+    /** Links that lead to links are followed this far, as on Linux. */
+    private static final int MOST_LINKS = 40;
+
+    /** So many files of other savings that did not come to their end may lie in the folder. */
+    private static final int MOST_LEFTOVERS = 100;
+
+    private final Rename rename;
+
+    /** What goes into the file. */
+    public interface Content {
+        /** Writes all of it; whoever calls closes the stream. A failure leaves the old file as it was. */
+        void writeTo(OutputStream out) throws IOException;
+    }
+
+    /** The last step, which tests let fail. */
+    interface Rename {
+        void rename(Path from, Path to) throws IOException;
+    }
+
+    SafeFile(Rename rename) {
+        this.rename = rename;
+    }
+
+    /**
+     * Writes the file.
+     *
+     * @throws FileProblemException if it could not be written; the old file is then as it was, and nothing is left beside it
+     */
+    public static void write(Path file, Content content) throws FileProblemException {
+        new SafeFile((from, to) -> Files.move(from, to, StandardCopyOption.ATOMIC_MOVE)).replace(file, content);
+    }
+
+    void replace(Path file, Content content) throws FileProblemException {
+        try {
+            Path target = target(file);
+            refuseWhatCannotBeReplaced(target);
+            Path folder = target.toAbsolutePath().getParent();
+            Path fresh = writeBeside(folder, content);
+            try {
+                keepAttributes(target, fresh);
+                rename.rename(fresh, target);
+            } catch (IOException | RuntimeException e) {
+                Files.deleteIfExists(fresh);
+                throw e;
+            }
+            flushFolder(folder);
+        } catch (FileProblemException e) {
+            throw e;
+        } catch (AtomicMoveNotSupportedException e) {
+            throw new FileProblemException(Problem.ofFile(Kind.SYSTEM, e.getReason()), e);
+        } catch (IOException e) {
+            throw new FileProblemException(SystemProblems.of(file, e), e);
+        }
+    }
+
+    /** The file itself, at the end of all links. It need not be there. */
+    private static Path target(Path file) throws IOException {
+        Path target = file;
+        for (int i = 0; Files.isSymbolicLink(target); i++) {
+            if (i == MOST_LINKS) {
+                throw new IOException("too many levels of symbolic links");
+            }
+            target = target.resolveSibling(Files.readSymbolicLink(target));
+        }
+        return target;
+    }
+
+    private static void refuseWhatCannotBeReplaced(Path target) throws FileProblemException {
+        Path folder = target.toAbsolutePath().getParent();
+        if (folder == null || Files.isDirectory(target)) {
+            throw new FileProblemException(Problem.ofFile(Kind.IS_A_FOLDER), null);
+        }
+        if (!Files.isDirectory(folder)) {
+            throw new FileProblemException(Problem.ofFile(Kind.NO_FOLDER, folder.toString()), null);
+        }
+        if (Files.exists(target) && !Files.isRegularFile(target)) {
+            throw new FileProblemException(Problem.ofFile(Kind.NOT_A_FILE), null);
+        }
+        if (Files.exists(target) && !Files.isWritable(target)) {
+            throw new FileProblemException(Problem.ofFile(Kind.NO_PERMISSION), null);
+        }
+    }
+
+    private static Path writeBeside(Path folder, Content content) throws IOException {
+        for (int i = 0; ; i++) {
+            Path fresh = folder.resolve(".edgewright-" + i + ".part");
+            try (FileChannel channel =
+                    FileChannel.open(fresh, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+                writeAndFlush(channel, fresh, content);
+                return fresh;
+            } catch (FileAlreadyExistsException e) {
+                if (i == MOST_LEFTOVERS) {
+                    throw e;
+                }
+            }
+        }
+    }
+
+    private static void writeAndFlush(FileChannel channel, Path fresh, Content content) throws IOException {
+        try {
+            OutputStream out = Channels.newOutputStream(channel);
+            content.writeTo(out);
+            out.flush();
+            channel.force(true);
+        } catch (IOException | RuntimeException e) {
+            Files.deleteIfExists(fresh);
+            throw e;
+        }
+    }
+
+    private static void keepAttributes(Path target, Path fresh) throws IOException {
+        PosixFileAttributeView from = Files.getFileAttributeView(target, PosixFileAttributeView.class);
+        PosixFileAttributeView to = Files.getFileAttributeView(fresh, PosixFileAttributeView.class);
+        if (from == null || to == null || !Files.exists(target)) {
+            return;
+        }
+        PosixFileAttributes old = from.readAttributes();
+        try {
+            to.setGroup(old.group());
+            to.setOwner(old.owner());
+        } catch (IOException | UnsupportedOperationException e) {
+            // Only an administrator may give files away. The new file then belongs to whoever wrote it.
+        }
+        // After the owner, since a change of owner can take permissions away.
+        to.setPermissions(old.permissions());
+    }
+
+    /** Makes the renaming itself outlast a power cut, where the system can do that. */
+    private static void flushFolder(Path folder) {
+        try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+            channel.force(true);
+        } catch (IOException | UnsupportedOperationException e) {
+            // Some systems do not open folders. The file is whole there too, old or new.
+        }
+    }
+}

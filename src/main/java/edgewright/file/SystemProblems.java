@@ -1,0 +1,34 @@
+package edgewright.file;
+
+import edgewright.file.Problem.Kind;
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+
+/** What a failure of the file system means to the person whose file it is. */
+final class SystemProblems {
+
+    private SystemProblems() {}
+
+    static Problem of(Path file, IOException failure) {
+        if (Files.isDirectory(file)) {
+            return Problem.ofFile(Kind.IS_A_FOLDER);
+        }
+        if (failure instanceof NoSuchFileException) {
+            return Problem.ofFile(Kind.NOT_FOUND);
+        }
+        if (failure instanceof AccessDeniedException) {
+            return Problem.ofFile(Kind.NO_PERMISSION);
+        }
+        return Problem.ofFile(Kind.SYSTEM, reason(failure));
+    }
+
+    /** The system's own words, without the name of the file, which stands in the sentence already. */
+    private static String reason(IOException failure) {
+        String reason = failure instanceof FileSystemException e ? e.getReason() : failure.getMessage();
+        return reason == null ? failure.getClass().getSimpleName() : reason;
+    }
+}
