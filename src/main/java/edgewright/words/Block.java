@@ -2,7 +2,10 @@ package edgewright.words;
 
 import java.util.List;
 
-/** What a part of a written pattern is made of. No block holds line breaks of its own within a line. */
+/**
+ * What a part of a written pattern is made of. A line holds no line breaks; where a number must not be parted from its
+ * stitch, a no-break space (U+00A0) stands between them.
+ */
 public sealed interface Block {
     /** Hands this block to whoever prints it; a printer that forgets a kind of block does not compile. */
     void printOn(BlockPrinter printer);

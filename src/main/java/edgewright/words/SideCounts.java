@@ -15,6 +15,11 @@ public record SideCounts(int top, int left, int bottom, int right) {
         return new SideCounts(stitches, stitches, stitches, stitches);
     }
 
+    /** Whether top and bottom have the same number, and left and right too. */
+    public boolean oppositeSidesAreAlike() {
+        return top == bottom && left == right;
+    }
+
     /** The four numbers in the order in which the sides are worked: top, left, bottom, right. */
     public List<Integer> inWorkingOrder() {
         return List.of(top, left, bottom, right);

@@ -1,0 +1,104 @@
+package edgewright.words;
+
+import edgewright.chart.Chart;
+import edgewright.chart.PerSide;
+import edgewright.chart.Round;
+import edgewright.chart.SideShape;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** Turns a chart into instructions. */
+final class Composer {
+    /**
+     * How often the repeat is worked in the two sizes that stand as examples beside a multiple. They are apart by more than
+     * one repeat, so that nobody takes the step from one to the other for the multiple.
+     */
+    private static final List<Integer> EXAMPLES = List.of(5, 8);
+
+    private Composer() {}
+
+    static Pattern compose(Chart chart, Options options) {
+        Pattern frame = frame(chart, options);
+        List<WrittenRound> rounds = new ArrayList<>();
+        for (int r = 1; r <= chart.rounds().size(); r++) {
+            rounds.add(round(chart, r, options));
+        }
+        return new Pattern(
+                frame.title(),
+                frame.designer(),
+                frame.notes(),
+                frame.draft(),
+                frame.terms(),
+                frame.counting(),
+                frame.yarns(),
+                frame.base(),
+                rounds);
+    }
+
+    /** The pattern of this chart with all but its rounds. */
+    static Pattern frame(Chart chart, Options options) {
+        return new Pattern(
+                onOneLine(chart.title()),
+                onOneLine(chart.designer()),
+                chart.notes()
+                        .lines()
+                        .map(Composer::onOneLine)
+                        .filter(line -> !line.isEmpty())
+                        .toList(),
+                options.draft(),
+                options.terms(),
+                options.counting(),
+                chart.yarns().stream()
+                        .map(yarn -> new PatternYarn(yarn.id(), onOneLine(yarn.name())))
+                        .toList(),
+                base(chart, options),
+                List.of());
+    }
+
+    static WrittenRound round(Chart chart, int number, Options options) {
+        Round round = chart.round(number);
+        Repetition said = Repetition.of(round.fromCorner(), round.repeat(), round.toCorner());
+        int fewest = round.fromCorner().length() + round.toCorner().length();
+        return new WrittenRound(
+                number,
+                round.yarn(),
+                size(fewest, round.repeat().length(), options.repeats()),
+                said.before(),
+                said.group(),
+                said.after(),
+                chart.corner().chains());
+    }
+
+    private static BaseRound base(Chart chart, Options options) {
+        SideShape shape = chart.shape();
+        int fewest = shape.fewestStitches(0);
+        boolean needsSaying = options.repeats().isEmpty() && fewest >= shape.w();
+        return new BaseRound(
+                size(fewest, shape.w(), options.repeats()),
+                needsSaying ? OptionalInt.of(fewest) : OptionalInt.empty(),
+                OptionalInt.of(chart.corner().chains()));
+    }
+
+    /** In a pattern for every size the multiple with examples, in one for a given size the counts. */
+    private static SideSize size(int fewest, int w, Optional<PerSide> repeats) {
+        if (w == 0) {
+            return new SideSize(Optional.empty(), Optional.of(SideCounts.all(fewest)));
+        }
+        Multiple multiple = Multiple.containing(w, fewest);
+        if (repeats.isEmpty()) {
+            List<Integer> examples = EXAMPLES.stream().map(m -> fewest + m * w).toList();
+            return new SideSize(Optional.of(multiple.withExamples(examples)), Optional.empty());
+        }
+        PerSide counts = repeats.get().map(m -> Math.addExact(fewest, Math.multiplyExact(m, w)));
+        return new SideSize(
+                w == 1 ? Optional.empty() : Optional.of(multiple),
+                Optional.of(new SideCounts(counts.top(), counts.left(), counts.bottom(), counts.right())));
+    }
+
+    /** Text from a chart may hold line breaks and other blanks; a line of a pattern holds single spaces. */
+    private static String onOneLine(String text) {
+        return text.strip().replaceAll("[\\s\\p{Cc}\\p{Z}]+", " ").strip();
+    }
+}

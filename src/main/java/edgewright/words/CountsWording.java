@@ -1,0 +1,87 @@
+package edgewright.words;
+
+import edgewright.chart.Counting;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** The table of counts: those of the given size, else those of the examples. */
+final class CountsWording {
+    private final Texts texts = Texts.ofPattern();
+    private final Pattern pattern;
+    private final YarnLabels yarns;
+    private final Counting counting;
+
+    CountsWording(Pattern pattern, YarnLabels yarns) {
+        this.pattern = pattern;
+        this.yarns = yarns;
+        this.counting = pattern.counting();
+    }
+
+    /** Empty unless the pattern states the counts, or as many examples, of every round and of the base round. */
+    Optional<Block.CountsTable> table() {
+        List<SideSize> sizes = Stream.concat(
+                        Stream.of(pattern.base().side()),
+                        pattern.rounds().stream().map(WrittenRound::side))
+                .toList();
+        String caption = texts.text("counts.caption." + counting);
+        if (sizes.stream().allMatch(size -> size.counts().isPresent())) {
+            List<SideCounts> counts =
+                    sizes.stream().map(size -> size.counts().orElseThrow()).toList();
+            return Optional.of(ofOneSize(caption, counts));
+        }
+        List<List<Integer>> examples = sizes.stream()
+                .flatMap(size -> size.multiple().stream())
+                .map(Multiple::examples)
+                .toList();
+        long lengths = examples.stream().map(List::size).distinct().count();
+        if (examples.size() < sizes.size() || lengths != 1 || examples.get(0).isEmpty()) {
+            return Optional.empty();
+        }
+        List<String> columns = new ArrayList<>();
+        for (int i = 1; i <= examples.get(0).size(); i++) {
+            columns.add(texts.text("counts.example", i));
+        }
+        return Optional.of(table(texts.text("counts.caption.examples", caption), columns, examples));
+    }
+
+    private Block.CountsTable ofOneSize(String caption, List<SideCounts> counts) {
+        if (counts.stream().allMatch(c -> c.equals(SideCounts.all(c.top())))) {
+            List<List<Integer>> numbers =
+                    counts.stream().map(c -> List.of(c.top())).toList();
+            return table(caption, List.of(texts.text("counts.each")), numbers);
+        }
+        if (counts.stream().allMatch(SideCounts::oppositeSidesAreAlike)) {
+            List<List<Integer>> numbers =
+                    counts.stream().map(c -> List.of(c.top(), c.left())).toList();
+            return table(caption, List.of(texts.text("counts.topBottom"), texts.text("counts.leftRight")), numbers);
+        }
+        List<String> columns = List.of(
+                texts.text("counts.top"),
+                texts.text("counts.left"),
+                texts.text("counts.bottom"),
+                texts.text("counts.right"));
+        return table(
+                caption,
+                columns,
+                counts.stream().map(SideCounts::inWorkingOrder).toList());
+    }
+
+    private Block.CountsTable table(String caption, List<String> sizes, List<List<Integer>> numbers) {
+        List<String> columns = new ArrayList<>(List.of(texts.text("counts.round"), texts.text("counts.yarn")));
+        columns.addAll(sizes);
+        List<List<String>> rows = new ArrayList<>();
+        for (int r = 0; r < numbers.size(); r++) {
+            List<String> row = new ArrayList<>();
+            row.add(String.valueOf(r));
+            row.add(
+                    r == 0
+                            ? texts.text("counts.base")
+                            : yarns.of(pattern.yarnOf(pattern.rounds().get(r - 1))));
+            numbers.get(r).forEach(number -> row.add(String.valueOf(counting.shown(number))));
+            rows.add(row);
+        }
+        return new Block.CountsTable(caption, columns, rows);
+    }
+}

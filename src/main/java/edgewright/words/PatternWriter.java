@@ -1,0 +1,32 @@
+package edgewright.words;
+
+import edgewright.chart.Chart;
+
+/** Writes a chart down in the conventions of the trade. */
+public final class PatternWriter {
+    private PatternWriter() {}
+
+    /** The chart as a tree of instructions. */
+    public static Pattern tree(Chart chart, Options options) {
+        return Composer.compose(chart, options);
+    }
+
+    /** The chart in words. */
+    public static WrittenPattern write(Chart chart, Options options) {
+        return write(tree(chart, options));
+    }
+
+    /** A tree in words. */
+    public static WrittenPattern write(Pattern pattern) {
+        return new Wording(pattern).pattern();
+    }
+
+    /**
+     * The words of one round, as they stand in the pattern.
+     *
+     * @param round 1 to the rounds of the chart
+     */
+    public static Block.RoundWords round(Chart chart, int round, Options options) {
+        return new Wording(Composer.frame(chart, options)).round(Composer.round(chart, round, options));
+    }
+}

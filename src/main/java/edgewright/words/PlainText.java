@@ -1,0 +1,106 @@
+package edgewright.words;
+
+import java.util.List;
+
+/**
+ * A written pattern as plain text, at most {@value #WIDTH} columns wide where the words allow it. Headings are underlined; a
+ * line that goes on is indented further than the one it continues.
+ *
+ * <p>The table of counts is left out: each count stands beside its round already.
+ */
+public final class PlainText implements BlockPrinter {
+    /** The most characters in a line. */
+    public static final int WIDTH = 108;
+
+    private static final String INDENT = "  ";
+
+    private final StringBuilder text = new StringBuilder();
+    /** What stands before the first line of a block of the part being printed. */
+    private String margin = "";
+
+    private PlainText() {}
+
+    /** The whole pattern; the last line ends with a line feed. */
+    public static String of(WrittenPattern pattern) {
+        PlainText page = new PlainText();
+        for (Part part : pattern.parts()) {
+            page.part(part);
+        }
+        return page.text.toString();
+    }
+
+    /** Lines wrapped as in {@link #of}, the first at the margin and the others indented; each ends with a line feed. */
+    public static String of(Block.RoundWords round) {
+        PlainText page = new PlainText();
+        page.round(round);
+        return page.text.toString();
+    }
+
+    private void part(Part part) {
+        if (part.kind() == Part.Kind.COUNTS) {
+            return;
+        }
+        if (text.length() > 0) {
+            text.append('\n');
+        }
+        if (!part.heading().isEmpty()) {
+            String rule = part.kind() == Part.Kind.HEADING ? "=" : "-";
+            text.append(part.heading()).append('\n');
+            text.append(rule.repeat(Math.min(part.heading().length(), WIDTH))).append('\n');
+        }
+        // The designer's own lines are indented, so that none of them can pass for a heading or a round.
+        margin = part.kind() == Part.Kind.DESIGNER_NOTES ? INDENT : "";
+        boolean first = true;
+        for (Block block : part.blocks()) {
+            boolean apart = part.kind() == Part.Kind.ROUNDS || part.kind() == Part.Kind.NOTES;
+            if (apart && !first) {
+                text.append('\n');
+            }
+            first = false;
+            block.printOn(this);
+        }
+    }
+
+    @Override
+    public void prose(Block.Prose prose) {
+        wrap(prose.text(), margin, margin + INDENT);
+    }
+
+    @Override
+    public void entry(Block.Entry entry) {
+        wrap(entry.text().isEmpty() ? entry.word() : entry.word() + ": " + entry.text(), margin, margin + INDENT);
+    }
+
+    @Override
+    public void round(Block.RoundWords round) {
+        List<String> lines = round.lines();
+        for (int i = 0; i < lines.size(); i++) {
+            String indent = i == 0 ? "" : INDENT;
+            wrap(lines.get(i), indent, indent + INDENT);
+        }
+    }
+
+    @Override
+    public void counts(Block.CountsTable table) {
+        // Left out; see the class comment.
+    }
+
+    private void wrap(String words, String indent, String hanging) {
+        StringBuilder line = new StringBuilder(indent);
+        boolean empty = true;
+        for (String word : words.split(" ")) {
+            if (!empty && line.length() + 1 + word.length() > WIDTH) {
+                newLine(line);
+                line = new StringBuilder(hanging);
+                empty = true;
+            }
+            line.append(empty ? "" : " ").append(word);
+            empty = false;
+        }
+        newLine(line);
+    }
+
+    private void newLine(StringBuilder line) {
+        text.append(line.toString().replace(Texts.NO_BREAK, ' ')).append('\n');
+    }
+}

@@ -1,0 +1,163 @@
+package edgewright.words;
+
+import edgewright.chart.Counting;
+import edgewright.chart.Stitch;
+import edgewright.chart.Terms;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalInt;
+import java.util.function.IntFunction;
+import java.util.stream.Collectors;
+
+/** Puts rounds and the counts of their sides into sentences. */
+final class RoundWording {
+    private final Texts texts = Texts.ofPattern();
+    private final Texts terms;
+    private final Counting counting;
+
+    RoundWording(Terms terms, Counting counting) {
+        this.terms = Texts.of(terms);
+        this.counting = counting;
+    }
+
+    /** The base round and what is said of it. */
+    Block.RoundWords base(BaseRound base) {
+        List<String> line = new ArrayList<>();
+        line.add(texts.text("setUp.title") + ".");
+        size(base.side(), base.fewest(), line);
+        List<String> lines = new ArrayList<>();
+        lines.add(String.join(" ", line));
+        base.cornerChains().ifPresent(chains -> lines.add(capitalised(corner(chains)) + "."));
+        return new Block.RoundWords(0, lines);
+    }
+
+    /** A round of the border; {@code yarn} is what its yarn is called. */
+    Block.RoundWords round(WrittenRound round, String yarn) {
+        List<String> line = new ArrayList<>();
+        line.add(texts.text("round.title", round.number(), yarn));
+        size(round.side(), OptionalInt.empty(), line);
+        return new Block.RoundWords(round.number(), List.of(String.join(" ", line), instructions(round)));
+    }
+
+    /** Whether a group is so simple that it is said without an asterisk: one stitch into each stitch of the side. */
+    static boolean isEveryStitch(Group group) {
+        Run first = group.runs().get(0);
+        boolean intoTheStitchBelow = first.stitch() == Stitch.BACK_LOOP || first.stitch() == Stitch.PLAIN;
+        return group.runs().size() == 1 && first.count() == 1 && intoTheStitchBelow;
+    }
+
+    private String instructions(WrittenRound round) {
+        List<String> clauses = new ArrayList<>();
+        if (!round.before().isEmpty()) {
+            clauses.add(texts.text("round.from") + " " + runs(round.before()));
+        }
+        round.group().ifPresent(group -> {
+            boolean opens = round.before().isEmpty() && !isEveryStitch(group);
+            clauses.add((opens ? texts.text("round.from") + " " : "") + group(group));
+        });
+        if (!round.after().isEmpty()) {
+            clauses.add(runs(round.after()));
+        }
+        clauses.add(corner(round.cornerChains()));
+        return String.join("; ", clauses) + ". " + texts.text("round.sides");
+    }
+
+    private String group(Group group) {
+        String upTo = group.lastStitches() == 0
+                ? texts.text("round.toCorner")
+                : texts.counted("round.toLast", group.lastStitches());
+        if (!isEveryStitch(group)) {
+            return texts.text("round.group", runs(group.runs()), upTo);
+        }
+        String stitch = name(group.runs().get(0).stitch());
+        return group.lastStitches() == 0
+                ? texts.text("round.every", stitch)
+                : texts.text("round.everyTo", stitch, upTo);
+    }
+
+    private String runs(List<Run> runs) {
+        return runs.stream().map(this::run).collect(Collectors.joining(", "));
+    }
+
+    private String run(Run run) {
+        if (run.stitch() != Stitch.CHAIN) {
+            return texts.text("round.run", run.count(), name(run.stitch()));
+        }
+        String missed = texts.counted("round.sts", run.count());
+        return texts.text("round.chains", run.count(), name(Stitch.CHAIN), terms.text("miss.short"), missed);
+    }
+
+    private String corner(int chains) {
+        return texts.text("round.corner", chains, name(Stitch.CHAIN));
+    }
+
+    private String name(Stitch stitch) {
+        return terms.of(stitch, "short").replace(' ', Texts.NO_BREAK);
+    }
+
+    private void size(SideSize size, OptionalInt fewest, List<String> line) {
+        if (size.counts().isPresent()) {
+            String counts = counts(size.counts().get());
+            line.add(
+                    size.multiple().isPresent()
+                            ? texts.text(
+                                    "size.countsOf." + counting,
+                                    counts,
+                                    multiple(size.multiple().get(), counting))
+                            : texts.text("size.counts." + counting, counts));
+            fewest.ifPresent(least -> line.add(capitalised(texts.text("size.fewest", counting.shown(least))) + "."));
+        } else if (size.multiple().isPresent()) {
+            Multiple multiple = size.multiple().get();
+            Counting other = counting == Counting.STITCHES ? Counting.WITH_CHAINS : Counting.STITCHES;
+            String first = multiple(multiple, counting) + bounds(multiple, fewest, counting);
+            String second = plus(multiple, other) + bounds(multiple, fewest, other);
+            line.add(texts.text("size." + counting, first, second));
+        }
+    }
+
+    private String bounds(Multiple multiple, OptionalInt fewest, Counting way) {
+        String examples = multiple.examples().stream()
+                .map(way::shown)
+                .map(String::valueOf)
+                .collect(Collectors.joining("," + Texts.NO_BREAK));
+        String shown = examples.isEmpty() ? "" : " " + texts.text("size.examples", examples);
+        return fewest.isEmpty() ? shown : shown + ", " + texts.text("size.fewest", way.shown(fewest.getAsInt()));
+    }
+
+    private String multiple(Multiple multiple, Counting way) {
+        int plus = way.shown(multiple.plus()) % multiple.of();
+        if (multiple.of() == 1) {
+            return texts.text("size.any");
+        }
+        return plus == 0
+                ? texts.text("size.multiple", multiple.of())
+                : texts.text("size.multiplePlus", multiple.of(), plus);
+    }
+
+    /** The multiple again, in the other way of counting: what is added suffices, if there is anything. */
+    private String plus(Multiple multiple, Counting way) {
+        int plus = way.shown(multiple.plus()) % multiple.of();
+        return plus == 0 ? multiple(multiple, way) : texts.text("size.plus", plus);
+    }
+
+    private String counts(SideCounts counts) {
+        IntFunction<String> shown = stitches -> texts.counted("round.sts", counting.shown(stitches));
+        if (counts.equals(SideCounts.all(counts.top()))) {
+            return texts.text("size.each", shown.apply(counts.top()));
+        }
+        if (counts.oppositeSidesAreAlike()) {
+            return texts.text("size.pairs", shown.apply(counts.top()), shown.apply(counts.left()));
+        }
+        return texts.text(
+                "size.four",
+                shown.apply(counts.top()),
+                shown.apply(counts.left()),
+                shown.apply(counts.bottom()),
+                shown.apply(counts.right()));
+    }
+
+    private static String capitalised(String text) {
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+}

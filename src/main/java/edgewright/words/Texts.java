@@ -1,0 +1,83 @@
+package edgewright.words;
+
+import edgewright.chart.Stitch;
+import edgewright.chart.Terms;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.ResourceBundle;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Sentences and words from a resource bundle. A text may hold {0}, {1} and so on, which are filled in as they are: numbers
+ * get no separators, and an apostrophe is an apostrophe.
+ */
+final class Texts {
+    private static final Pattern GAP = Pattern.compile("\\{(\\d)}");
+    /** A blank at which no line is broken. */
+    static final char NO_BREAK = '\u00a0';
+
+    private static final Map<String, Texts> BUNDLES = new ConcurrentHashMap<>();
+
+    private final ResourceBundle bundle;
+
+    private Texts(String name) {
+        bundle = ResourceBundle.getBundle("edgewright.words." + name, Locale.ROOT);
+    }
+
+    /** The sentences of a written pattern. */
+    static Texts ofPattern() {
+        return named("pattern");
+    }
+
+    /** The words that the reader understands, and what it says about others. */
+    static Texts ofReader() {
+        return named("reader");
+    }
+
+    /** The words of the trade in these terms. */
+    static Texts of(Terms terms) {
+        return named("terms_" + terms);
+    }
+
+    private static Texts named(String name) {
+        return BUNDLES.computeIfAbsent(name, Texts::new);
+    }
+
+    /**
+     * The text of this name with its gaps filled. A tilde in the resource is a blank at which no line is broken, in the text
+     * a no-break space.
+     */
+    String text(String key, Object... values) {
+        Matcher gaps = GAP.matcher(bundle.getString(key).replace('~', NO_BREAK));
+        return gaps.replaceAll(gap ->
+                Matcher.quoteReplacement(String.valueOf(values[gap.group(1).charAt(0) - '0'])));
+    }
+
+    /** The text of this name for one, or the one for more; {0} is the number and is filled first. */
+    String counted(String key, int number) {
+        return text(key + (number == 1 ? ".one" : ".more"), number);
+    }
+
+    /** What a stitch is called, or what is said of it, where the texts have a word for each stitch. */
+    String of(Stitch stitch, String what) {
+        return text(stitchKey(stitch) + "." + what);
+    }
+
+    /** A list of words that are parted by bars in the resource. */
+    List<String> words(String key) {
+        return List.of(bundle.getString(key).split("\\s*\\|\\s*"));
+    }
+
+    /** How the resources name a stitch. */
+    static String stitchKey(Stitch stitch) {
+        return switch (stitch) {
+            case BACK_LOOP -> "backLoop";
+            case PLAIN -> "plain";
+            case LONG -> "long";
+            case CHAIN -> "chain";
+        };
+    }
+}

@@ -1,0 +1,213 @@
+package edgewright.words;
+
+import edgewright.chart.Stitch;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+
+/** Puts a tree into words, part by part. A note stands only where the rounds need it. */
+final class Wording {
+    private final Texts texts = Texts.ofPattern();
+    private final Texts terms;
+    private final Pattern pattern;
+    private final YarnLabels yarns;
+    private final RoundWording rounds;
+
+    Wording(Pattern pattern) {
+        this.pattern = pattern;
+        terms = Texts.of(pattern.terms());
+        yarns = new YarnLabels(pattern.yarns());
+        rounds = new RoundWording(pattern.terms(), pattern.counting());
+    }
+
+    WrittenPattern pattern() {
+        List<Part> parts = new ArrayList<>();
+        parts.add(new Part(Part.Kind.HEADING, pattern.title(), heading()));
+        for (Part.Kind kind : Part.Kind.values()) {
+            List<Block> blocks = kind == Part.Kind.HEADING ? List.of() : blocks(kind);
+            if (!blocks.isEmpty()) {
+                parts.add(new Part(kind, texts.text("heading." + kind), blocks));
+            }
+        }
+        return new WrittenPattern(parts);
+    }
+
+    Block.RoundWords round(WrittenRound round) {
+        return rounds.round(round, yarns.of(pattern.yarnOf(round)));
+    }
+
+    private List<Block> blocks(Part.Kind kind) {
+        return switch (kind) {
+            case HEADING -> heading();
+            case TERMS -> List.of(prose("terms.which", terms.text("terms")));
+            case NEEDS -> needs();
+            case DESIGNER_NOTES ->
+                pattern.notes().stream().<Block>map(Block.Prose::new).toList();
+            case NOTES -> notes();
+            case ABBREVIATIONS -> abbreviations();
+            case SET_UP -> setUp();
+            case ROUNDS -> pattern.rounds().stream().<Block>map(this::round).toList();
+            case COUNTS ->
+                new CountsWording(pattern, yarns)
+                        .table()
+                        .<List<Block>>map(List::of)
+                        .orElse(List.of());
+            case FINISHING -> List.of(prose("finishing.join"), prose("finishing.ends"));
+        };
+    }
+
+    private List<Block> heading() {
+        List<Block> blocks = new ArrayList<>();
+        if (!pattern.designer().isEmpty()) {
+            blocks.add(prose("heading.designer", pattern.designer()));
+        }
+        if (pattern.draft()) {
+            blocks.add(prose("heading.draft"));
+        }
+        return blocks;
+    }
+
+    private List<Block> needs() {
+        List<Block> blocks = new ArrayList<>();
+        for (PatternYarn yarn : pattern.yarns()) {
+            blocks.add(new Block.Entry(texts.text("needs.yarn", yarn.id()), yarn.name()));
+        }
+        blocks.add(prose("needs.tools", terms.text("tension")));
+        return blocks;
+    }
+
+    private List<Block> notes() {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(prose("notes.direction"));
+        blocks.add(prose("notes.start"));
+        blocks.add(prose("notes.sides"));
+        Stitch example = used().contains(Stitch.BACK_LOOP) ? Stitch.BACK_LOOP : Stitch.PLAIN;
+        blocks.add(prose("notes.number", terms.of(example, "short"), terms.of(Stitch.CHAIN, "short")));
+        List<Group> groups = pattern.rounds().stream()
+                .flatMap(round -> round.group().stream())
+                .toList();
+        List<Group> starred = groups.stream()
+                .filter(group -> !RoundWording.isEveryStitch(group))
+                .toList();
+        if (!starred.isEmpty()) {
+            blocks.add(prose("notes.group"));
+        }
+        if (groups.size() > starred.size()) {
+            blocks.add(prose("notes.every"));
+        }
+        if (groups.stream().anyMatch(group -> group.lastStitches() > 0)) {
+            blocks.add(prose("notes.last"));
+        }
+        for (int chains : cornerChains()) {
+            blocks.add(new Block.Prose(texts.text("notes.corner." + chains) + " " + texts.text("notes.growth")));
+        }
+        if (pattern.rounds().stream().anyMatch(Wording::hasLongAtCorner)) {
+            blocks.add(prose("notes.longAtCorner", terms.of(Stitch.LONG, "short")));
+        }
+        counting(blocks);
+        return blocks;
+    }
+
+    private void counting(List<Block> blocks) {
+        List<SideSize> sizes = Stream.concat(
+                        Stream.of(pattern.base().side()),
+                        pattern.rounds().stream().map(WrittenRound::side))
+                .toList();
+        boolean both = sizes.stream()
+                .anyMatch(size -> size.counts().isEmpty() && size.multiple().isPresent());
+        if (both) {
+            blocks.add(prose("notes.counting.both"));
+        } else if (sizes.stream().anyMatch(size -> size.counts().isPresent())) {
+            blocks.add(prose("notes.counting." + pattern.counting()));
+        }
+    }
+
+    private List<Block> abbreviations() {
+        List<Block> blocks = new ArrayList<>();
+        Set<Stitch> used = used();
+        for (Stitch stitch : Stitch.values()) {
+            if (used.contains(stitch) || stitch == Stitch.CHAIN) {
+                blocks.add(new Block.Entry(terms.of(stitch, "short"), terms.of(stitch, "meaning")));
+            }
+        }
+        if (used.contains(Stitch.CHAIN)) {
+            blocks.add(new Block.Entry(terms.text("miss.short"), terms.text("miss.meaning")));
+        }
+        if (saysStitches()) {
+            blocks.add(new Block.Entry(texts.text("abbreviations.both.st"), texts.text("abbreviations.st")));
+        }
+        return blocks;
+    }
+
+    private List<Block> setUp() {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(rounds.base(pattern.base()));
+        blocks.add(prose("setUp.what", terms.text("baseStitch")));
+        if (pattern.base().side().counts().isEmpty()) {
+            blocks.add(prose("setUp.sides"));
+        }
+        blocks.add(prose("setUp.right"));
+        return blocks;
+    }
+
+    private Block prose(String key, Object... values) {
+        return new Block.Prose(texts.text(key, values));
+    }
+
+    private Set<Stitch> used() {
+        Set<Stitch> used = EnumSet.noneOf(Stitch.class);
+        pattern.rounds().forEach(round -> allRuns(round).map(Run::stitch).forEach(used::add));
+        return used;
+    }
+
+    private boolean saysStitches() {
+        return used().contains(Stitch.CHAIN)
+                || pattern.base().side().counts().isPresent()
+                || pattern.rounds().stream()
+                        .anyMatch(round -> round.side().counts().isPresent()
+                                || round.group().stream().anyMatch(group -> group.lastStitches() > 0));
+    }
+
+    private Set<Integer> cornerChains() {
+        Set<Integer> chains = new TreeSet<>();
+        pattern.base().cornerChains().ifPresent(chains::add);
+        pattern.rounds().forEach(round -> chains.add(round.cornerChains()));
+        return chains;
+    }
+
+    private static Stream<Run> allRuns(WrittenRound round) {
+        Stream<Run> group = round.group().stream().flatMap(g -> g.runs().stream());
+        return Stream.of(round.before().stream(), group, round.after().stream()).flatMap(runs -> runs);
+    }
+
+    /** Whether the second or the last but one stitch of a side can be long, with the group worked not at all or more often. */
+    private static boolean hasLongAtCorner(WrittenRound round) {
+        for (int times = 0; times <= 2; times++) {
+            List<Run> side = new ArrayList<>(round.before());
+            for (int i = 0; i < times; i++) {
+                round.group().ifPresent(group -> side.addAll(group.runs()));
+            }
+            side.addAll(round.after());
+            int last = Run.stitches(side);
+            if (isLong(side, 2) || isLong(side, last - 1)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean isLong(List<Run> side, int place) {
+        int end = 0;
+        for (Run run : side) {
+            int start = end;
+            end += run.count();
+            if (place > start && place <= end) {
+                return run.stitch() == Stitch.LONG;
+            }
+        }
+        return false;
+    }
+}

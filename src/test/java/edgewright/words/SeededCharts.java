@@ -1,0 +1,147 @@
+package edgewright.words;
+
+import edgewright.chart.Chart;
+import edgewright.chart.Colour;
+import edgewright.chart.Corner;
+import edgewright.chart.Counting;
+import edgewright.chart.Edits;
+import edgewright.chart.Extras;
+import edgewright.chart.Footing;
+import edgewright.chart.Landing;
+import edgewright.chart.PerSide;
+import edgewright.chart.Place;
+import edgewright.chart.Round;
+import edgewright.chart.Rules;
+import edgewright.chart.Section;
+import edgewright.chart.SideShape;
+import edgewright.chart.Stitch;
+import edgewright.chart.Terms;
+import edgewright.chart.Yarn;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+
+/**
+ * Charts from a seed, of every kind of stitch and shape. Many have repeats of a shorter period, and corner sections that
+ * continue it, because there the writer has the most to decide.
+ */
+final class SeededCharts {
+    private static final List<Yarn> YARNS = List.of(
+            new Yarn("A", "Peat", Colour.parse("#2b2a33")),
+            new Yarn("B", "Chalk", Colour.parse("#f2ead8")),
+            new Yarn("C", "Peat", Colour.parse("#6a7f4b")),
+            new Yarn("d4", "Chalk, 4 ply. Side: 2", Colour.parse("#aa7f4b")));
+
+    private final Random random;
+
+    SeededCharts(long seed) {
+        random = new Random(seed);
+    }
+
+    /** Any stitch anywhere: what the writer must be able to say, whether or not hands can work it. */
+    Chart any() {
+        SideShape shape = new SideShape(random.nextInt(5), 1 + random.nextInt(9), random.nextInt(5));
+        String kinds = List.of("b", "bl", "bbl", "bbbl", "blp", "blpc").get(random.nextInt(6));
+        List<Round> rounds = new ArrayList<>();
+        int last = 1 + random.nextInt(7);
+        for (int r = 1; r <= last; r++) {
+            rounds.add(round(shape, r, kinds));
+        }
+        return chart(rounds);
+    }
+
+    /**
+     * A chart that hands can work. Long stitches only over back-loop stitches on back-loop stitches; outermost and next to
+     * outermost stitches are back-loop or plain, but for long ones next to outermost.
+     */
+    Chart workable() {
+        Chart chart = any();
+        for (int r = 1; r <= chart.rounds().size(); r++) {
+            for (var section : Section.values()) {
+                for (int i = 1; i <= chart.round(r).section(section).length(); i++) {
+                    var place = new Place(r, section, i);
+                    if (!fits(chart, place)) {
+                        chart = Edits.setStitches(chart, List.of(place), Stitch.BACK_LOOP);
+                    }
+                }
+            }
+        }
+        return chart;
+    }
+
+    /** Options for this chart: any terms, any counting, any size or none. */
+    Options options() {
+        Terms terms = Terms.values()[random.nextInt(2)];
+        Counting counting = Counting.values()[random.nextInt(2)];
+        Optional<PerSide> repeats = switch (random.nextInt(4)) {
+            case 0 -> Optional.empty();
+            case 1 -> Optional.of(PerSide.all(random.nextInt(4)));
+            case 2 -> {
+                int level = random.nextInt(4);
+                int upright = random.nextInt(4);
+                yield Optional.of(new PerSide(level, upright, level, upright));
+            }
+            default ->
+                Optional.of(new PerSide(random.nextInt(4), random.nextInt(4), random.nextInt(4), random.nextInt(4)));
+        };
+        return new Options(terms, counting, repeats, random.nextInt(8) == 0);
+    }
+
+    private static boolean fits(Chart chart, Place place) {
+        return switch (chart.stitch(place)) {
+            case BACK_LOOP, PLAIN -> true;
+            case CHAIN -> !(chart.shape().footing(place) instanceof Footing.OnCornerChain);
+            case LONG -> fitsLong(chart, place);
+        };
+    }
+
+    private static boolean fitsLong(Chart chart, Place place) {
+        if (place.round() == 1 || !(chart.shape().footing(place) instanceof Footing.OnStitch below)) {
+            return false;
+        }
+        if (place.round() > 2 && chart.shape().landing(place) instanceof Landing.InStitch landing) {
+            if (chart.stitch(landing.place()) != Stitch.BACK_LOOP) {
+                return false;
+            }
+        }
+        return chart.stitch(below.place()) == Stitch.BACK_LOOP;
+    }
+
+    private Round round(SideShape shape, int r, String kinds) {
+        int period = 1 + random.nextInt(shape.w());
+        String repeat = letters(shape.w(), kinds);
+        if (shape.w() % period == 0) {
+            repeat = repeat.substring(0, period).repeat(shape.w() / period);
+        }
+        String from = letters(shape.a() + r, kinds);
+        String to = letters(shape.b() + r, kinds);
+        int inward = random.nextInt(from.length() + 1);
+        int onward = random.nextInt(to.length() + 1);
+        String all = repeat.repeat(40);
+        from = from.substring(0, from.length() - inward) + all.substring(all.length() - inward);
+        to = all.substring(0, onward) + to.substring(onward);
+        return Round.of(YARNS.get(random.nextInt(YARNS.size())).id(), from, repeat, to);
+    }
+
+    private String letters(int length, String kinds) {
+        StringBuilder letters = new StringBuilder();
+        for (int i = 0; i < length; i++) {
+            letters.append(kinds.charAt(random.nextInt(kinds.length())));
+        }
+        return letters.toString();
+    }
+
+    private Chart chart(List<Round> rounds) {
+        return new Chart(
+                List.of("Reed Bank", "Rounds", "", "Round 1, Peat").get(random.nextInt(4)),
+                List.of("", "Saltmarsh Studio").get(random.nextInt(2)),
+                List.of("", "Work it loosely.\n\nRounds\nRound 1: ad lib.").get(random.nextInt(2)),
+                Terms.UK,
+                Corner.DEFAULT.withChains(1 + random.nextInt(3)),
+                Rules.DEFAULT,
+                YARNS,
+                rounds,
+                Extras.NONE);
+    }
+}
