@@ -1,6 +1,6 @@
 /**
  * What depends on the yarn: difference and contrast of colours, amounts, hooks.
  *
- * <p>May be used by booklet, desk and cli.
+ * <p>May be used by check, booklet, desk and cli.
  */
 package edgewright.yarn;
