@@ -1,0 +1,139 @@
+package edgewright.check;
+
+import edgewright.chart.Chart;
+import edgewright.chart.PerSide;
+import edgewright.chart.Place;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * What the checker says about a chart. Immutable.
+ *
+ * <p>A chart that is not judged is not thereby workable: its ragged sections must be evened out first.
+ */
+public final class Verdict {
+    private final Chart chart;
+    private final Optional<PerSide> baseStitches;
+    private final Parts parts;
+    /** Made when first asked for. Whoever is second makes an equal list. */
+    private List<Finding> findings;
+
+    /**
+     * What a verdict is put together from, and what a later one may take over.
+     *
+     * @param outside flags about no round: ragged sections or unclosed sides
+     * @param contrast flags about yarns, by round
+     * @param byRound flags about the stitches of each round; element 0 is round 1; never changed
+     * @param longs how many long stitches were judged
+     */
+    @SuppressWarnings("ArrayRecordComponent") // parts are handed on, never compared
+    record Parts(List<Flag> outside, List<Flag> contrast, Flag[][] byRound, int longs) {}
+
+    Verdict(Chart chart, Optional<PerSide> baseStitches, Parts parts) {
+        this.chart = chart;
+        this.baseStitches = baseStitches;
+        this.parts = parts;
+    }
+
+    /** The chart that was checked. */
+    public Chart chart() {
+        return chart;
+    }
+
+    /** The stitches a side of the base round that it was checked for; empty if it was checked for every size. */
+    public Optional<PerSide> baseStitches() {
+        return baseStitches;
+    }
+
+    /**
+     * Everything that was found, in working order: first what is about sides, then round by round; of a round first what is
+     * about the round as a whole, then its stitches; of a stitch errors first.
+     */
+    public List<Finding> findings() {
+        List<Finding> known = findings;
+        if (known == null) {
+            known = flags().map(flag -> new Finding(flag, this)).toList();
+            findings = known;
+        }
+        return known;
+    }
+
+    /** The findings that are errors, in working order. */
+    public List<Finding> errors() {
+        return findings().stream()
+                .filter(finding -> finding.severity() == Severity.ERROR)
+                .toList();
+    }
+
+    /** The findings about one stitch. */
+    public List<Finding> at(Place place) {
+        Where where = Where.at(place);
+        return findings().stream()
+                .filter(finding -> finding.where().equals(where))
+                .toList();
+    }
+
+    /** Whether hands cannot work the chart as it stands. */
+    public boolean hasErrors() {
+        return flags().anyMatch(Flag::isError);
+    }
+
+    /** How many long stitches of the chart were judged, those of the repeat counted once; 0 if the chart was not judged. */
+    public int longStitchesJudged() {
+        return parts.longs();
+    }
+
+    /** Whether stitches were judged at all; false for a ragged chart. */
+    public boolean judged() {
+        return parts.byRound().length > 0;
+    }
+
+    Parts parts() {
+        return parts;
+    }
+
+    /** The flags about the stitches of a round. */
+    Flag[] inRound(int round) {
+        return parts.byRound()[round - 1];
+    }
+
+    /** All flags, in the order of the findings. */
+    Stream<Flag> flags() {
+        List<Flag> flags = new ArrayList<>(parts.outside());
+        int next = 0;
+        for (int i = 0; i < parts.byRound().length; i++) {
+            while (next < parts.contrast().size() && roundOf(parts.contrast().get(next)) == i + 1) {
+                flags.add(parts.contrast().get(next));
+                next++;
+            }
+            flags.addAll(Arrays.asList(parts.byRound()[i]));
+        }
+        return flags.stream();
+    }
+
+    private static int roundOf(Flag flag) {
+        return flag.where().round().orElseThrow();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Verdict that
+                && chart.equals(that.chart)
+                && baseStitches.equals(that.baseStitches)
+                && findings().equals(that.findings());
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(chart, baseStitches, findings());
+    }
+
+    @Override
+    public String toString() {
+        return judged() ? longStitchesJudged() + " long stitches judged: " + findings() : "not judged: " + findings();
+    }
+}
