@@ -41,7 +41,9 @@ final class ChartReader {
     private final ChartValues values;
 
     private String format = "";
-    private Optional<BigDecimal> version = Optional.empty();
+    /** The problem that the version is newer, if it is. */
+    private List<Problem> newer = List.of();
+
     private String title = "";
     private String designer = "";
     private String notes = "";
@@ -52,7 +54,9 @@ final class ChartReader {
     /** Ids of all yarns, also of those that are wrong in other ways, so that their rounds are not blamed too. */
     private final Set<String> yarnIds = new LinkedHashSet<>();
 
-    private boolean allYarnsHaveIds = true;
+    /** Whether the ids are all that there are. If not, nobody can say that a round names a yarn that is not there. */
+    private boolean yarnIdsComplete = true;
+
     private final List<Round> rounds = new ArrayList<>();
     private final List<YarnNamed> yarnsNamed = new ArrayList<>();
 
@@ -87,10 +91,9 @@ final class ChartReader {
             return new ReadResult.Problems(
                     List.of(Problem.atMember(Kind.NOT_A_CHART, members.line(), "format", ChartText.FORMAT)));
         }
-        if (isNewer()) {
+        if (!newer.isEmpty()) {
             // What else was noted may be right in that version.
-            return new ReadResult.Problems(List.of(
-                    Problem.ofFile(Kind.NEWER_VERSION, version.orElseThrow().toString(), ChartText.VERSION)));
+            return new ReadResult.Problems(newer);
         }
         values.require(members, "version", Shape.WHOLE_NUMBER);
         values.require(members, "title", Shape.TEXT);
@@ -102,10 +105,6 @@ final class ChartReader {
         }
         Chart chart = new Chart(title, designer, notes, terms, corner, rules, yarns, rounds, members.extras());
         return new ReadResult.Read(chart, fingerprint);
-    }
-
-    private boolean isNewer() {
-        return version.isPresent() && version.get().compareTo(BigDecimal.valueOf(ChartText.VERSION)) > 0;
     }
 
     private boolean takeChartMember(String name) {
@@ -128,8 +127,13 @@ final class ChartReader {
     }
 
     private void takeVersion() {
-        version = values.number();
-        if (version.isPresent() && !isNewer() && version.get().compareTo(BigDecimal.valueOf(ChartText.VERSION)) != 0) {
+        int order = values.number()
+                .map(version -> version.compareTo(BigDecimal.valueOf(ChartText.VERSION)))
+                .orElse(0);
+        if (order > 0) {
+            newer = List.of(
+                    Problem.atMember(Kind.NEWER_VERSION, json.line(), json.path(), json.text(), ChartText.VERSION));
+        } else if (order < 0) {
             values.note(Kind.NO_SUCH_VERSION, json.text(), ChartText.VERSION);
         }
     }
@@ -148,11 +152,11 @@ final class ChartReader {
     }
 
     private void takeYarns() {
-        takeList(Chart.MOST_YARNS, place -> {
+        int length = takeList(Chart.MOST_YARNS, place -> {
             YarnDraft draft = new YarnDraft();
             values.object(draft, RawJson::inOneLine).ifPresent(draft::finish);
-            allYarnsHaveIds &= !draft.id.isEmpty();
         });
+        yarnIdsComplete = yarnIds.size() == length;
     }
 
     private void takeRounds() {
@@ -162,8 +166,8 @@ final class ChartReader {
         });
     }
 
-    /** Takes a list of at least one value; what is past the most is passed over. */
-    private void takeList(int most, IntConsumer taker) {
+    /** Takes a list of at least one value, and says how many there were; what is past the most is passed over. */
+    private int takeList(int most, IntConsumer taker) {
         int line = json.line();
         String path = json.path();
         OptionalInt length = values.list(place -> {
@@ -176,10 +180,11 @@ final class ChartReader {
         if (length.isPresent() && (length.getAsInt() < 1 || length.getAsInt() > most)) {
             values.note(Problem.atMember(Kind.WRONG_NUMBER, line, path, length.getAsInt(), 1, most));
         }
+        return length.orElse(0);
     }
 
     private void checkYarnsNamed() {
-        if (yarnIds.isEmpty() || !allYarnsHaveIds) {
+        if (yarnIds.isEmpty() || !yarnIdsComplete) {
             return;
         }
         for (YarnNamed named : yarnsNamed) {
@@ -223,7 +228,7 @@ final class ChartReader {
     }
 
     private final class YarnDraft implements KnownMembers {
-        private String id = "";
+        private Optional<String> id = Optional.empty();
         private Optional<String> name = Optional.empty();
         private Optional<Colour> colour = Optional.empty();
 
@@ -247,10 +252,12 @@ final class ChartReader {
             }
             if (!Yarn.isId(text.get())) {
                 values.note(Kind.NOT_AN_ID, text.get(), Yarn.LONGEST_ID);
-            } else if (!yarnIds.add(text.get())) {
+                return;
+            }
+            if (!yarnIds.add(text.get())) {
                 values.note(Kind.SAME_ID, text.get());
             }
-            id = text.get();
+            id = text;
         }
 
         private Optional<Colour> takeColour() {
@@ -266,8 +273,8 @@ final class ChartReader {
             values.require(members, "id", Shape.TEXT);
             values.require(members, "name", Shape.TEXT);
             values.require(members, "colour", Shape.TEXT);
-            if (Yarn.isId(id) && name.isPresent() && colour.isPresent()) {
-                yarns.add(new Yarn(id, name.get(), colour.get(), members.extras()));
+            if (id.isPresent() && name.isPresent() && colour.isPresent()) {
+                yarns.add(new Yarn(id.get(), name.get(), colour.get(), members.extras()));
             }
         }
     }

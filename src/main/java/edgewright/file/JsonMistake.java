@@ -15,24 +15,34 @@ record JsonMistake(int offset, boolean atEnd, Token expected) {
     /**
      * The mistake that comes next in a text whose beginning is right.
      *
-     * @param good where the last good token ends
+     * @param good where the last good token ends. The parser looks ahead, so a good name or text may come after it
      * @param last that token; null at the start of the text
      * @param inObject whether the innermost thing that is open after that token is an object
      */
     static JsonMistake after(String source, int good, JsonToken last, boolean inObject) {
-        int next = skipBlanks(source, good);
         Token expected = expectedAfter(last, inObject);
-        char separator = separatorFor(expected);
-        if (separator != 0 && next < source.length() && source.charAt(next) == separator) {
+        int next = skipBlanks(source, good);
+        while (next < source.length()) {
+            char separator = separatorFor(expected);
+            boolean wanted = source.charAt(next) == (separator == 0 ? '"' : separator);
+            if (!wanted) {
+                return new JsonMistake(next, false, expected);
+            }
+            if (separator == 0) {
+                int end = endOfSoundText(source, next + 1);
+                if (end >= source.length() || source.charAt(end) != '"') {
+                    Token part = end >= source.length() ? Token.TEXT_END : Token.TEXT_PART;
+                    return new JsonMistake(end, end >= source.length(), part);
+                }
+                next = end;
+                boolean isName = expected == Token.NAME || expected == Token.NAME_OR_END;
+                expected = isName ? Token.COLON : expectedAfter(JsonToken.VALUE_STRING, inObject);
+            } else {
+                expected = inObject && separator == ',' ? Token.NAME : Token.VALUE;
+            }
             next = skipBlanks(source, next + 1);
-            expected = inObject && separator == ',' ? Token.NAME : Token.VALUE;
         }
-        boolean takesText = separatorIsDone(expected) && next < source.length() && source.charAt(next) == '"';
-        if (takesText) {
-            next = badTextPart(source, next + 1);
-            expected = Token.TEXT_PART;
-        }
-        return new JsonMistake(Math.min(next, source.length()), next >= source.length(), expected);
+        return new JsonMistake(source.length(), true, expected);
     }
 
     /** What stands there. */
@@ -73,10 +83,6 @@ record JsonMistake(int offset, boolean atEnd, Token expected) {
         };
     }
 
-    private static boolean separatorIsDone(Token expected) {
-        return separatorFor(expected) == 0;
-    }
-
     private static int skipBlanks(String source, int from) {
         int i = from;
         while (i < source.length() && JsonWalk.isBlank(source.charAt(i))) {
@@ -85,8 +91,8 @@ record JsonMistake(int offset, boolean atEnd, Token expected) {
         return i;
     }
 
-    /** The first character that cannot stand in a JSON text, from the one after its opening quote on. */
-    private static int badTextPart(String source, int from) {
+    /** Where a text ends that has its opening quote just before: at its closing quote or the first character it cannot have. */
+    private static int endOfSoundText(String source, int from) {
         int i = from;
         while (i < source.length()) {
             char c = source.charAt(i);

@@ -98,7 +98,8 @@ public record Problem(Kind kind, OptionalInt line, Optional<String> member, List
         COLON,
         COMMA_OR_BRACE,
         COMMA_OR_BRACKET,
-        TEXT_PART
+        TEXT_PART,
+        TEXT_END
     }
 
     public Problem {

@@ -1,5 +1,6 @@
 package edgewright.file;
 
+import edgewright.file.Problem.Kind;
 import java.nio.file.Path;
 import java.text.MessageFormat;
 import java.util.List;
@@ -16,6 +17,9 @@ public final class ProblemSentences {
     /** The longest piece of a file that is quoted in a sentence, in characters. */
     private static final int LONGEST_QUOTE = 40;
 
+    /** The most that are named where there are many to choose from. */
+    private static final int MOST_CHOICES = 8;
+
     private ProblemSentences() {}
 
     /** File, place and problem in one line: {@code reed.border.json, line 9, rounds[2].repeat (round 3): ...}. */
@@ -25,7 +29,11 @@ public final class ProblemSentences {
 
     /** Place and problem in one line. */
     public static String of(Problem problem) {
-        Object[] values = problem.values().stream().map(ProblemSentences::shown).toArray();
+        // Paths and the system's own words are told whole; a piece of the file may be of any length.
+        int longest =
+                problem.kind() == Kind.NO_FOLDER || problem.kind() == Kind.SYSTEM ? Integer.MAX_VALUE : LONGEST_QUOTE;
+        Object[] values =
+                problem.values().stream().map(value -> shown(value, longest)).toArray();
         String what = new MessageFormat(TEXTS.getString(problem.kind().name()), Locale.UK).format(values);
         return hasPlace(problem) ? place(problem) + ": " + what : what;
     }
@@ -52,7 +60,7 @@ public final class ProblemSentences {
         return place.toString();
     }
 
-    private static Object shown(Object value) {
+    private static Object shown(Object value, int longest) {
         if (value instanceof Problem.Shape shape) {
             return TEXTS.getString("shape." + shape.name());
         }
@@ -60,13 +68,16 @@ public final class ProblemSentences {
             return TEXTS.getString("token." + token.name());
         }
         if (value instanceof List<?> choices) {
-            return choice(choices.stream().map(ProblemSentences::shown).toList());
+            return choice(choices.stream().map(one -> shown(one, longest)).toList());
         }
-        return value instanceof String text ? printable(text, LONGEST_QUOTE) : value;
+        return value instanceof String text ? printable(text, longest) : value;
     }
 
-    /** {@code A, B or C}. */
+    /** {@code A, B or C}; of many only the first. */
     private static String choice(List<?> choices) {
+        if (choices.size() > MOST_CHOICES) {
+            return choice(choices.subList(0, MOST_CHOICES)) + " …";
+        }
         String text = String.valueOf(choices.get(0));
         for (int i = 1; i < choices.size(); i++) {
             String pattern = TEXTS.getString(i == choices.size() - 1 ? "choice.last" : "choice.next");
