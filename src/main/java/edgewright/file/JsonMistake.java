@@ -2,6 +2,7 @@ package edgewright.file;
 
 import com.fasterxml.jackson.core.JsonToken;
 import edgewright.file.Problem.Token;
+import java.util.regex.Pattern;
 
 /**
  * Where and why a text stops being JSON.
@@ -11,6 +12,10 @@ import edgewright.file.Problem.Token;
 record JsonMistake(int offset, boolean atEnd, Token expected) {
     /** As much of the text as a sentence quotes. */
     private static final int LONGEST_PIECE = 20;
+
+    /** An escape of half a character, which the parser takes in a value but not in a name. */
+    private static final Pattern HALF_PAIR =
+            Pattern.compile("(?i)\\\\ud[89ab]..(?!\\\\ud[c-f])|(?<!\\\\ud[89ab]..)\\\\ud[c-f]");
 
     /**
      * The mistake that comes next in a text whose beginning is right.
@@ -34,8 +39,11 @@ record JsonMistake(int offset, boolean atEnd, Token expected) {
                     Token part = end >= source.length() ? Token.TEXT_END : Token.TEXT_PART;
                     return new JsonMistake(end, end >= source.length(), part);
                 }
-                next = end;
                 boolean isName = expected == Token.NAME || expected == Token.NAME_OR_END;
+                if (isName && HALF_PAIR.matcher(source.substring(next, end)).find()) {
+                    return new JsonMistake(next, false, Token.WHOLE_NAME);
+                }
+                next = end;
                 expected = isName ? Token.COLON : expectedAfter(JsonToken.VALUE_STRING, inObject);
             } else {
                 expected = inObject && separator == ',' ? Token.NAME : Token.VALUE;

@@ -95,6 +95,7 @@ public record Problem(Kind kind, OptionalInt line, Optional<String> member, List
         VALUE_OR_END,
         NAME,
         NAME_OR_END,
+        WHOLE_NAME,
         COLON,
         COMMA_OR_BRACE,
         COMMA_OR_BRACKET,

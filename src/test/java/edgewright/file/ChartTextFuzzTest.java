@@ -1,0 +1,162 @@
+package edgewright.file;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import edgewright.chart.Chart;
+import edgewright.chart.Colour;
+import edgewright.chart.Corner;
+import edgewright.chart.Extras;
+import edgewright.chart.Round;
+import edgewright.chart.Rules;
+import edgewright.chart.Stitches;
+import edgewright.chart.Terms;
+import edgewright.chart.Yarn;
+import edgewright.file.Problem.Kind;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Charts and texts made at random, from fixed seeds. */
+class ChartTextFuzzTest {
+    private static final JsonMapper JSON = JsonMapper.builder()
+            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+            .build();
+
+    /** Problems that say the text is no JSON at all. */
+    private static final Set<Kind> NO_JSON =
+            EnumSet.of(Kind.EMPTY, Kind.ENDS_EARLY, Kind.NOT_JSON, Kind.MORE_AFTER_END, Kind.TWICE);
+
+    private static final String CHARACTERS = "abcé編\ud83e\uddf6\"\\/\n\t\u2028\u0000 {}[]:,#09";
+
+    @ParameterizedTest
+    @ValueSource(longs = {11, 12, 13})
+    void anyChartIsWrittenReadAndWrittenTheSame(long seed) {
+        Random random = new Random(seed);
+        for (int i = 0; i < 300; i++) {
+            Chart chart = chart(random);
+            String text = ChartText.toJson(chart);
+            assertThat(ChartText.fromJson(text)).isInstanceOfSatisfying(ReadResult.Read.class, read -> {
+                assertThat(read.chart()).isEqualTo(chart);
+                assertThat(ChartText.toJson(read.chart())).isEqualTo(text);
+            });
+        }
+    }
+
+    @Test
+    void aChartCutOffAnywhereIsNoChart() {
+        String text = BrokenCharts.sound().strip();
+        for (int length = 0; length < text.length(); length++) {
+            List<Kind> kinds = kinds(ChartText.fromJson(text.substring(0, length)));
+            assertThat(kinds).as("the first %s characters", length).hasSize(1).isSubsetOf(NO_JSON);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {21, 22, 23})
+    void aTextWithOneWrongCharacterIsJsonToUsExactlyIfItIsJson(long seed) {
+        Random random = new Random(seed);
+        for (int i = 0; i < 3_000; i++) {
+            StringBuilder text = new StringBuilder(BrokenCharts.sound());
+            int place = random.nextInt(text.length());
+            String piece =
+                    "{}[]:,\"\\ \n\tbt0-.eE+u'/".substring(random.nextInt(22)).substring(0, 1);
+            switch (random.nextInt(3)) {
+                case 0 -> text.deleteCharAt(place);
+                case 1 -> text.insert(place, piece);
+                default -> text.replace(place, place + 1, piece);
+            }
+            boolean isJson = kinds(ChartText.fromJson(text.toString())).stream().noneMatch(NO_JSON::contains);
+            assertThat(isJson).as(text.toString()).isEqualTo(isJson(text.toString()));
+        }
+    }
+
+    private static List<Kind> kinds(ReadResult result) {
+        return result instanceof ReadResult.Problems refused
+                ? refused.problems().stream().map(Problem::kind).toList()
+                : List.of();
+    }
+
+    private static boolean isJson(String text) {
+        try {
+            return !JSON.readTree(text).isMissingNode();
+        } catch (JsonProcessingException e) {
+            return false;
+        }
+    }
+
+    private static Chart chart(Random random) {
+        List<Yarn> yarns = new ArrayList<>();
+        for (int i = 0; i <= random.nextInt(3); i++) {
+            yarns.add(new Yarn("Y" + i, words(random), new Colour(random.nextInt(0x1000000)), extras(random, true)));
+        }
+        List<Round> rounds = new ArrayList<>();
+        for (int i = 0; i <= random.nextInt(5); i++) {
+            String yarn = yarns.get(random.nextInt(yarns.size())).id();
+            int least = i == 0 ? 1 : 0;
+            rounds.add(
+                    new Round(yarn, row(random, least), row(random, least), row(random, least), extras(random, true)));
+        }
+        return new Chart(
+                words(random),
+                words(random),
+                words(random),
+                random.nextBoolean() ? Terms.UK : Terms.US,
+                new Corner(1 + random.nextInt(3), extras(random, true)),
+                new Rules(random.nextBoolean(), random.nextBoolean(), 1 + random.nextInt(99), extras(random, true)),
+                yarns,
+                rounds,
+                extras(random, false));
+    }
+
+    private static Stitches row(Random random, int least) {
+        StringBuilder letters = new StringBuilder();
+        for (int i = least + random.nextInt(90); i > 0; i--) {
+            letters.append("bplc".charAt(random.nextInt(4)));
+        }
+        return Stitches.of(letters);
+    }
+
+    private static String words(Random random) {
+        StringBuilder words = new StringBuilder();
+        for (int i = random.nextInt(8); i > 0; i--) {
+            words.append(CHARACTERS.charAt(random.nextInt(CHARACTERS.length())));
+        }
+        return words.toString();
+    }
+
+    private static Extras extras(Random random, boolean oneLine) {
+        Map<String, String> members = new LinkedHashMap<>();
+        for (int i = random.nextInt(3); i > 0; i--) {
+            // The parser does not take half a character in a name.
+            members.put("x" + words(random).replaceAll("[\\ud800-\\udfff]", ""), json(random, 3, oneLine));
+        }
+        return new Extras(members);
+    }
+
+    private static String json(Random random, int levels, boolean oneLine) {
+        String gap = List.of("", " ", "  ", oneLine ? "\t" : "\n  ").get(random.nextInt(4));
+        return switch (random.nextInt(levels == 0 ? 5 : 7)) {
+            case 0 -> "null";
+            case 1 -> "-0.50e+07";
+            case 2 -> "12345678901234567890.10";
+            case 3 -> "\"a \\\"\\u00e9\\\\ {[,: \"";
+            case 4 -> "true";
+            case 5 ->
+                "[" + gap + json(random, levels - 1, oneLine) + gap + "," + json(random, levels - 1, oneLine) + "]";
+            default ->
+                "{" + gap + "\"a\"" + gap + ":" + json(random, levels - 1, oneLine) + gap + ",\"b\":[" + gap + "]}";
+        };
+    }
+}

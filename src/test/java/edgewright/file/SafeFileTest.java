@@ -1,0 +1,272 @@
+package edgewright.file;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import com.google.common.jimfs.Configuration;
+import com.google.common.jimfs.Jimfs;
+import edgewright.chart.Chart;
+import edgewright.file.Problem.Kind;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class SafeFileTest {
+    @TempDir
+    private Path folder;
+
+    @Test
+    void aNewFileIsWritten() throws IOException {
+        Path file = folder.resolve("reed bank – Röhricht 🌾.border.json");
+        SafeFile.write(file, text("new"));
+        assertThat(file).hasContent("new");
+        assertThat(namesIn(folder)).containsExactly(file.getFileName().toString());
+    }
+
+    @Test
+    void theOldFileIsReplaced() throws IOException {
+        Path file = Files.writeString(folder.resolve("chart"), "the old one, which was longer");
+        SafeFile.write(file, text("new"));
+        assertThat(file).hasContent("new");
+        assertThat(namesIn(folder)).containsExactly("chart");
+    }
+
+    @Test
+    void aFileNamedWithoutAFolderIsWrittenWhereTheProgramRuns() throws IOException {
+        try (FileSystem memory = Jimfs.newFileSystem(Configuration.unix())) {
+            SafeFile.write(memory.getPath("chart"), text("new"));
+            assertThat(Files.readString(memory.getPath("/work/chart"))).isEqualTo("new");
+        }
+    }
+
+    @Test
+    void windowsPathsAreWrittenToo() throws IOException {
+        try (FileSystem memory = Jimfs.newFileSystem(Configuration.windows())) {
+            Path file = memory.getPath("C:\\Charts of ours\\reed.border.json");
+            Files.createDirectory(file.getParent());
+            SafeFile.write(file, text("old"));
+            SafeFile.write(file, text("new"));
+            assertThat(Files.readString(file)).isEqualTo("new");
+            assertThat(namesIn(file.getParent())).containsExactly("reed.border.json");
+        }
+    }
+
+    @Test
+    void theOldFileIsThereUntilTheNewOneIsWhole() throws IOException {
+        Path file = Files.writeString(folder.resolve("chart"), "old");
+        SafeFile.write(file, out -> {
+            out.write("half".getBytes(StandardCharsets.UTF_8));
+            out.flush();
+            assertThat(file).hasContent("old");
+            out.write(" and half".getBytes(StandardCharsets.UTF_8));
+        });
+        assertThat(file).hasContent("half and half");
+    }
+
+    @Test
+    void aFailureWhileWritingLeavesTheOldFileAlone() throws IOException {
+        Path file = Files.writeString(folder.resolve("chart"), "old");
+        assertThatThrownBy(() -> SafeFile.write(file, out -> {
+                    out.write(1);
+                    throw new IOException("the paper is out");
+                }))
+                .isInstanceOf(FileProblemException.class)
+                .hasMessage(
+                        "the system could not do it (the paper is out); expected a file that can be read and written");
+        assertThat(file).hasContent("old");
+        assertThat(namesIn(folder)).containsExactly("chart");
+    }
+
+    @Test
+    void aMistakeOfTheProgramWhileWritingLeavesTheOldFileAlone() throws IOException {
+        Path file = Files.writeString(folder.resolve("chart"), "old");
+        assertThatThrownBy(() -> SafeFile.write(file, out -> {
+                    out.write(1);
+                    throw new IllegalStateException("a mistake");
+                }))
+                .isInstanceOf(IllegalStateException.class);
+        assertThat(file).hasContent("old");
+        assertThat(namesIn(folder)).containsExactly("chart");
+    }
+
+    @Test
+    void aFullDiskLeavesTheOldFileAlone() throws IOException {
+        Configuration small = Configuration.unix().toBuilder()
+                .setBlockSize(1_000)
+                .setMaxSize(5_000)
+                .build();
+        try (FileSystem memory = Jimfs.newFileSystem(small)) {
+            Path file = Files.writeString(memory.getPath("/work/chart"), "old");
+            assertThatThrownBy(() -> SafeFile.write(file, out -> out.write(new byte[20_000])))
+                    .isInstanceOf(FileProblemException.class)
+                    .hasMessageContaining("out of disk space");
+            assertThat(Files.readString(file)).isEqualTo("old");
+            assertThat(namesIn(memory.getPath("/work"))).containsExactly("chart");
+        }
+    }
+
+    @Test
+    void aRenamingThatFailsLeavesTheOldFileAlone() throws IOException {
+        Path file = Files.writeString(folder.resolve("chart"), "old");
+        SafeFile failing = new SafeFile((from, to) -> {
+            assertThat(from).hasContent("new");
+            throw new FileSystemException(from.toString(), to.toString(), "in use by another program");
+        });
+        assertThatThrownBy(() -> failing.replace(file, text("new")))
+                .hasMessage(
+                        "the system could not do it (in use by another program); expected a file that can be read and"
+                                + " written");
+        assertThat(file).hasContent("old");
+        assertThat(namesIn(folder)).containsExactly("chart");
+    }
+
+    @Test
+    void whatIsFlushedIsAllOfIt() throws IOException {
+        Path file = folder.resolve("chart");
+        SafeFile watching = new SafeFile((from, to) -> {
+            assertThat(Files.size(from)).isEqualTo(100_000);
+            Files.move(from, to);
+        });
+        watching.replace(file, out -> out.write(new byte[100_000]));
+        assertThat(Files.size(file)).isEqualTo(100_000);
+    }
+
+    @Test
+    void leftoversOfAPowerCutDoNotStandInTheWay() throws IOException {
+        Files.writeString(folder.resolve(".edgewright-0.part"), "left");
+        Files.writeString(folder.resolve(".edgewright-1.part"), "left");
+        SafeFile.write(folder.resolve("chart"), text("new"));
+        assertThat(namesIn(folder)).containsExactly(".edgewright-0.part", ".edgewright-1.part", "chart");
+    }
+
+    @Test
+    void theFileAtTheEndOfTheLinksIsReplaced() throws IOException {
+        Path real = Files.createDirectory(folder.resolve("charts")).resolve("real");
+        Files.writeString(real, "old");
+        Files.createSymbolicLink(folder.resolve("charts/inner"), Path.of("real"));
+        Path link = Files.createSymbolicLink(folder.resolve("link"), Path.of("charts/inner"));
+        SafeFile.write(link, text("new"));
+        assertThat(real).hasContent("new");
+        assertThat(Files.readSymbolicLink(link)).isEqualTo(Path.of("charts/inner"));
+        assertThat(namesIn(folder.resolve("charts"))).containsExactly("inner", "real");
+    }
+
+    @Test
+    void aLinkToNothingGetsItsFile() throws IOException {
+        Path link = Files.createSymbolicLink(folder.resolve("link"), Path.of("not-there-yet"));
+        SafeFile.write(link, text("new"));
+        assertThat(folder.resolve("not-there-yet")).hasContent("new");
+        assertThat(link).isSymbolicLink();
+    }
+
+    @Test
+    void linksInACircleAreRefused() throws IOException {
+        Files.createSymbolicLink(folder.resolve("a"), Path.of("b"));
+        Path link = Files.createSymbolicLink(folder.resolve("b"), Path.of("a"));
+        assertThatThrownBy(() -> SafeFile.write(link, text("new")))
+                .hasMessageContaining("too many levels of symbolic links");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"rw-------", "rw-rw-r--", "rwxr-x---"})
+    void permissionsAreKept(String permissions) throws IOException {
+        Path file = Files.writeString(folder.resolve("chart"), "old");
+        Files.setPosixFilePermissions(file, PosixFilePermissions.fromString(permissions));
+        SafeFile.write(file, text("new"));
+        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file)))
+                .isEqualTo(permissions);
+    }
+
+    @Test
+    void aNewFileHasThePermissionsOfAnyNewFile() throws IOException {
+        Path file = folder.resolve("chart");
+        SafeFile.write(file, text("new"));
+        Path other = Files.createFile(folder.resolve("other"));
+        assertThat(Files.getPosixFilePermissions(file)).isEqualTo(Files.getPosixFilePermissions(other));
+    }
+
+    @Test
+    void aFolderIsNotReplaced() throws IOException {
+        Path inner = Files.createDirectory(folder.resolve("charts"));
+        refuses(inner, Kind.IS_A_FOLDER);
+        refuses(folder.getRoot(), Kind.IS_A_FOLDER);
+        assertThat(inner).isEmptyDirectory();
+    }
+
+    @Test
+    void aFolderIsNotMade() {
+        refuses(folder.resolve("no/such/folder/chart"), Kind.NO_FOLDER);
+        assertThat(folder).isEmptyDirectory();
+    }
+
+    @Test
+    void aFileIsNoFolder() throws IOException {
+        refuses(Files.writeString(folder.resolve("chart"), "old").resolve("inner"), Kind.NO_FOLDER);
+    }
+
+    @Test
+    void aDeviceIsNotReplaced() {
+        refuses(Path.of("/dev/null"), Kind.NOT_A_FILE);
+    }
+
+    @Test
+    void whereNobodyMayWriteTheSystemSaysSo() {
+        // Not even an administrator can make a file there.
+        refuses(Path.of("/sys/chart"), Kind.NO_PERMISSION);
+    }
+
+    @Test
+    void aChartTooLargeToBeReadAgainIsNotWritten() throws IOException {
+        Path file = Files.writeString(folder.resolve("chart"), "old");
+        Chart chart = ((ReadResult.Read) ChartText.fromJson(BrokenCharts.sound())).chart();
+        Chart large = chart.withNotes("n".repeat(ChartFiles.MOST_BYTES));
+        assertThatThrownBy(() -> ChartFiles.write(file, large))
+                .hasMessage("the file is too large; expected at most 16,777,216 bytes");
+        assertThat(file).hasContent("old");
+    }
+
+    @Test
+    void aWrittenChartIsReadAgainWithTheSameFingerprint() throws IOException {
+        Path file = folder.resolve("lantern.border.json");
+        Chart chart = ((ReadResult.Read) ChartText.fromJson(BrokenCharts.sound())).chart();
+        Fingerprint written = ChartFiles.write(file, chart);
+        assertThat(ChartFiles.read(file)).isEqualTo(new ReadResult.Read(chart, written));
+        assertThat(ChartFiles.fingerprint(file)).contains(written);
+    }
+
+    @Test
+    void aFileThatSomebodyElseChangedHasAnotherFingerprint() throws IOException {
+        Path file = Files.writeString(folder.resolve("lantern.border.json"), BrokenCharts.sound());
+        Fingerprint before = ChartFiles.fingerprint(file).orElseThrow();
+        Files.writeString(file, BrokenCharts.sound().replace("Peat", "Leat"));
+        assertThat(ChartFiles.fingerprint(file)).isPresent().get().isNotEqualTo(before);
+        Files.delete(file);
+        assertThat(ChartFiles.fingerprint(file)).isEmpty();
+    }
+
+    private static void refuses(Path file, Kind kind) {
+        assertThatThrownBy(() -> SafeFile.write(file, text("new")))
+                .isInstanceOfSatisfying(
+                        FileProblemException.class,
+                        refusal -> assertThat(refusal.problem().kind()).isEqualTo(kind));
+    }
+
+    private static SafeFile.Content text(String text) {
+        return out -> out.write(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static List<String> namesIn(Path folder) throws IOException {
+        try (var files = Files.list(folder)) {
+            return files.map(file -> file.getFileName().toString()).sorted().toList();
+        }
+    }
+}
