@@ -7,7 +7,8 @@ import java.util.OptionalInt;
  * What a pattern says of round 0, which is on the piece before the border begins.
  *
  * @param side what is said of the stitches on a side
- * @param fewest the fewest stitches a side may have, where the pattern says so; corner chains not counted
+ * @param fewest the fewest stitches a side may have, where the pattern says so; corner chains not counted. Said of a
+ *     multiple only, not of a given size
  * @param cornerChains the chains of each corner, 1 to 3, where the pattern says so
  */
 public record BaseRound(SideSize side, OptionalInt fewest, OptionalInt cornerChains) {
@@ -18,6 +19,9 @@ public record BaseRound(SideSize side, OptionalInt fewest, OptionalInt cornerCha
         Objects.requireNonNull(side);
         if (fewest.isPresent() && fewest.getAsInt() < 0) {
             throw new IllegalArgumentException("at least " + fewest.getAsInt() + " stitches");
+        }
+        if (fewest.isPresent() && (side.multiple().isEmpty() || side.counts().isPresent())) {
+            throw new IllegalArgumentException("the fewest stitches are said of a multiple only");
         }
         cornerChains.ifPresent(BaseRound::requireCorner);
     }

@@ -68,7 +68,7 @@ public final class PlainText implements BlockPrinter {
 
     @Override
     public void entry(Block.Entry entry) {
-        wrap(entry.text().isEmpty() ? entry.word() : entry.word() + ": " + entry.text(), margin, margin + INDENT);
+        wrap((entry.word() + ": " + entry.text()).strip(), margin, margin + INDENT);
     }
 
     @Override

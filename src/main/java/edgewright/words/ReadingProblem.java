@@ -18,4 +18,10 @@ public record ReadingProblem(int line, int column, String found, String expected
             throw new IllegalArgumentException("no text has a line " + line + ", column " + column);
         }
     }
+
+    /** The problem in one sentence without its full stop; whoever shows it names the file before it. */
+    public String sentence() {
+        String key = found.isEmpty() ? "problem.end" : "problem";
+        return Texts.ofReader().text(key, line, column, found, expected);
+    }
 }

@@ -106,7 +106,6 @@ final class RoundWording {
                                     counts,
                                     multiple(size.multiple().get(), counting))
                             : texts.text("size.counts." + counting, counts));
-            fewest.ifPresent(least -> line.add(capitalised(texts.text("size.fewest", counting.shown(least))) + "."));
         } else if (size.multiple().isPresent()) {
             Multiple multiple = size.multiple().get();
             Counting other = counting == Counting.STITCHES ? Counting.WITH_CHAINS : Counting.STITCHES;

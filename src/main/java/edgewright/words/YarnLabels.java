@@ -31,6 +31,11 @@ final class YarnLabels {
     }
 
     private static boolean same(String one, String other) {
-        return one.toLowerCase(Locale.ROOT).equals(other.toLowerCase(Locale.ROOT));
+        return bare(one).equals(bare(other));
+    }
+
+    /** Blanks and capital letters do not tell two yarns apart for a reader. */
+    private static String bare(String text) {
+        return text.replace(" ", "").toLowerCase(Locale.ROOT);
     }
 }

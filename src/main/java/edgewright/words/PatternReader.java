@@ -1,0 +1,185 @@
+package edgewright.words;
+
+import edgewright.chart.Counting;
+import edgewright.chart.Terms;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Reads a pattern back into the tree: what the writer writes, and what a designer types by hand in the same conventions.
+ *
+ * <p>Before the rounds it takes title, designer, terms, yarns, the designer's notes and the base round, and passes over what
+ * is for people only. In the rounds it understands every word, or stops and says where; it never guesses. The terms at the
+ * head decide what the abbreviations mean; without terms nothing is read.
+ *
+ * <p>It knows nothing of the writer but the tree, the names of the stitches, and the grammar.
+ */
+public final class PatternReader {
+    private final SourceText text;
+    private final Preamble preamble = new Preamble();
+    private final List<ReadingProblem> problems = new ArrayList<>();
+
+    private String designer = "";
+    private boolean draft;
+    private final List<String> notes = new ArrayList<>();
+    private final List<PatternYarn> yarns = new ArrayList<>();
+    private Optional<Terms> terms = Optional.empty();
+    private BaseRound base = BaseRound.UNSTATED;
+    private Optional<Counting> counting = Optional.empty();
+    private final List<WrittenRound> rounds = new ArrayList<>();
+    /** The number that the next round must have. */
+    private int next = 1;
+
+    private PatternReader(String text) {
+        this.text = new SourceText(text);
+    }
+
+    /** Reads a whole pattern, or says of each round where it cannot be read. */
+    public static Reading read(String text) {
+        return new PatternReader(text).read();
+    }
+
+    private Reading read() {
+        text.pieces().forEach(this::readWhatStandsBeforeTheRounds);
+        if (terms.isEmpty()) {
+            problems.add(0, problem(text.end(), "terms"));
+            return new Reading.Refused(problems);
+        }
+        Vocabulary words = new Vocabulary(terms.get());
+        text.pieces().forEach(piece -> readBase(piece, words));
+        YarnReader yarnReader = new YarnReader(yarns);
+        for (SourceText.Piece piece : text.pieces()) {
+            if (piece.kind() == Part.Kind.ROUNDS) {
+                readRounds(piece, words, yarnReader);
+            }
+        }
+        if (rounds.isEmpty() && problems.isEmpty()) {
+            problems.add(problem(text.end(), "firstRound"));
+        }
+        if (!problems.isEmpty()) {
+            return new Reading.Refused(problems);
+        }
+        return new Reading.Understood(new Pattern(
+                text.title(),
+                designer,
+                notes,
+                draft,
+                terms.get(),
+                counting.orElse(Counting.STITCHES),
+                yarnReader.yarns(),
+                base,
+                rounds));
+    }
+
+    private void readWhatStandsBeforeTheRounds(SourceText.Piece piece) {
+        switch (piece.kind()) {
+            case DESIGNER_NOTES -> piece.paragraphs().forEach(paragraph -> notes.add(paragraph.words()));
+            case HEADING -> {
+                boolean second = true;
+                for (SourceText.Paragraph paragraph : piece.paragraphs()) {
+                    Optional<String> by = preamble.designer(paragraph.words(), second);
+                    designer = by.orElse(designer);
+                    draft |= preamble.draft(paragraph.words());
+                    if (by.isEmpty()) {
+                        readYarn(paragraph);
+                        readTerms(paragraph);
+                    }
+                    second = false;
+                }
+            }
+            case NEEDS -> piece.paragraphs().forEach(this::readYarn);
+            case ROUNDS, FINISHING, COUNTS -> {}
+            case TERMS, NOTES, ABBREVIATIONS, SET_UP -> piece.paragraphs().forEach(this::readTerms);
+        }
+    }
+
+    private void readYarn(SourceText.Paragraph paragraph) {
+        preamble.yarn(paragraph.words()).ifPresent(yarn -> {
+            if (yarns.stream().anyMatch(other -> other.id().equals(yarn.id()))) {
+                problems.add(problem(paragraph.tokens().get(1), "otherYarn"));
+            } else {
+                yarns.add(yarn);
+            }
+        });
+    }
+
+    private void readTerms(SourceText.Paragraph paragraph) {
+        for (SourceText.Line line : paragraph.lines()) {
+            for (Preamble.Named named : preamble.terms(line.text().replace('\u00a0', ' '))) {
+                if (terms.isEmpty()) {
+                    terms = Optional.of(named.terms());
+                } else if (terms.get() != named.terms()) {
+                    String before = Texts.of(terms.get()).text("terms");
+                    String here = line.text().substring(named.column() - 1).split("\\P{L}", 2)[0];
+                    problems.add(new ReadingProblem(
+                            line.number(),
+                            named.column(),
+                            here,
+                            Texts.ofReader().text("expected.sameTerms", before)));
+                }
+            }
+        }
+    }
+
+    private void readBase(SourceText.Piece piece, Vocabulary words) {
+        if (piece.kind() != Part.Kind.SET_UP && piece.kind() != Part.Kind.HEADING) {
+            return;
+        }
+        for (SourceText.Paragraph paragraph : piece.paragraphs()) {
+            Cursor cursor = new Cursor(paragraph.tokens(), after(paragraph.tokens()), words);
+            if (!cursor.is("baseRound")) {
+                continue;
+            }
+            try {
+                RoundReader.ReadBase read = new RoundReader(cursor).base();
+                base = read.round();
+                counting = counting.or(read::counting);
+            } catch (ReadingStopped stopped) {
+                problems.add(stopped.problem());
+            }
+        }
+    }
+
+    private void readRounds(SourceText.Piece piece, Vocabulary words, YarnReader yarnReader) {
+        List<Token> open = new ArrayList<>();
+        for (SourceText.Line line : piece.lines()) {
+            if (text.beginsRound(line)) {
+                readRound(open, words, yarnReader);
+                open.clear();
+            }
+            open.addAll(line.tokens());
+        }
+        readRound(open, words, yarnReader);
+    }
+
+    private void readRound(List<Token> tokens, Vocabulary words, YarnReader yarnReader) {
+        if (tokens.isEmpty()) {
+            return;
+        }
+        try {
+            RoundReader reader = new RoundReader(new Cursor(tokens, after(tokens), words));
+            RoundReader.ReadRound read = reader.round(next, yarnReader);
+            counting = counting.or(read::counting);
+            if (problems.isEmpty()) {
+                rounds.add(read.round());
+            }
+        } catch (ReadingStopped stopped) {
+            problems.add(stopped.problem());
+        }
+        // A round that is missing is one problem, not one in every round after it.
+        next = (tokens.size() > 1 && words.number(tokens.get(1)) > 0 ? words.number(tokens.get(1)) : next) + 1;
+    }
+
+    /** Where these tokens end. */
+    private static Token after(List<Token> tokens) {
+        Token last = tokens.get(tokens.size() - 1);
+        return new Token(
+                Token.Kind.SIGN, "", last.line(), last.column() + last.text().length());
+    }
+
+    private static ReadingProblem problem(Token token, String expected) {
+        return new ReadingProblem(
+                token.line(), token.column(), token.text(), Texts.ofReader().text("expected." + expected));
+    }
+}

@@ -1,0 +1,74 @@
+package edgewright.words;
+
+import edgewright.chart.Stitch;
+import edgewright.chart.Terms;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** All words that can stand in the rounds of a pattern in these terms. */
+final class Vocabulary {
+    private final Texts texts = Texts.ofReader();
+    private final Texts trade;
+    private final Map<Stitch, Phrases> stitches = new EnumMap<>(Stitch.class);
+    private final Phrases miss;
+    private final Map<String, Phrases> phrases = new HashMap<>();
+    private final List<String> numbers = texts.words("number.words");
+
+    Vocabulary(Terms terms) {
+        trade = Texts.of(terms);
+        for (Stitch stitch : Stitch.values()) {
+            stitches.put(stitch, Phrases.of(trade.words(Texts.stitchKey(stitch) + ".read").stream()));
+        }
+        miss = Phrases.of(Stream.of(missed()));
+    }
+
+    /** The spellings under this key in the reader's own words. */
+    Phrases phrases(String key) {
+        return phrases.computeIfAbsent(key, k -> Phrases.of(texts.words(k).stream()));
+    }
+
+    Phrases stitch(Stitch stitch) {
+        return stitches.get(stitch);
+    }
+
+    Phrases miss() {
+        return miss;
+    }
+
+    /** The word for leaving a stitch out. */
+    String missed() {
+        return trade.text("miss.short");
+    }
+
+    /** What this stitch is called. */
+    String name(Stitch stitch) {
+        return trade.of(stitch, "short");
+    }
+
+    /** All stitches by name, for a message. */
+    String allStitches() {
+        return Stream.of(Stitch.values()).map(this::name).collect(Collectors.joining(", "));
+    }
+
+    String terms() {
+        return trade.text("terms");
+    }
+
+    /** The number that a token stands for: digits, or a word to twelve. Negative if it is no number, or one too long. */
+    int number(Token token) {
+        if (token.kind() == Token.Kind.NUMBER) {
+            String digits = token.text().replaceFirst("^0+(?=.)", "");
+            return digits.length() > 9 ? -1 : Integer.parseInt(digits);
+        }
+        int place = numbers.indexOf(Token.lower(token.text()));
+        return place < 0 ? -1 : place + 1;
+    }
+
+    String expected(String what, Object... values) {
+        return texts.text("expected." + what, values);
+    }
+}

@@ -1,0 +1,156 @@
+package edgewright.words;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * Knows the yarns of a pattern that is being read: those of its list, or, where it has none, those that its rounds name, in
+ * the order in which they are named.
+ */
+final class YarnReader {
+    /** Ends the name of a yarn that is in no list. */
+    private static final String ENDS = ".,:;()";
+
+    private final List<PatternYarn> yarns;
+    private final boolean listed;
+
+    YarnReader(List<PatternYarn> listed) {
+        this.yarns = new ArrayList<>(listed);
+        this.listed = !listed.isEmpty();
+    }
+
+    /** The yarns, once all rounds are read. */
+    List<PatternYarn> yarns() {
+        return List.copyOf(yarns);
+    }
+
+    /** Takes the yarn of a round after its number; answers with its id. */
+    String take(Cursor cursor) {
+        boolean comma = cursor.isSign(",") || cursor.isSign("(");
+        if (listed) {
+            cursor.skip(",:.(");
+            return takeListed(cursor);
+        }
+        if (!comma) {
+            throw cursor.stop("yarn");
+        }
+        cursor.skip(",(");
+        return takeNew(cursor);
+    }
+
+    private String takeListed(Cursor cursor) {
+        int start = cursor.mark();
+        // As it stands first: two ids may differ in nothing but capital letters.
+        for (boolean asItStands : new boolean[] {true, false}) {
+            for (Spelling spelling : spellings()) {
+                boolean taken = asItStands ? cursor.takeExactly(spelling.text()) : cursor.take(spelling.phrases());
+                if (taken && endsHere(cursor)) {
+                    return spelling.yarn().id();
+                }
+                cursor.reset(start);
+            }
+        }
+        throw cursor.stop(
+                "yarnOf",
+                yarns.stream()
+                        .map(yarn -> yarn.name().isEmpty() ? byId(yarn) : yarn.name())
+                        .collect(Collectors.joining(", ")));
+    }
+
+    private static boolean endsHere(Cursor cursor) {
+        return cursor.atEnd() || cursor.atLineStart() || cursor.peek().kind() == Token.Kind.SIGN;
+    }
+
+    private record Spelling(String text, PatternYarn yarn) {
+        Phrases phrases() {
+            return Phrases.of(Stream.of(text));
+        }
+    }
+
+    /** 'yarn A', then the names that only one yarn has, then the mere ids; longer ones first. */
+    private List<Spelling> spellings() {
+        List<Spelling> spellings = new ArrayList<>();
+        for (PatternYarn yarn : yarns) {
+            add(spellings, byId(yarn), yarn);
+        }
+        List<Spelling> names = new ArrayList<>();
+        for (PatternYarn yarn : yarns) {
+            boolean only = yarns.stream()
+                            .filter(other -> Token.lower(other.name()).equals(Token.lower(yarn.name())))
+                            .count()
+                    == 1;
+            if (only) {
+                add(names, yarn.name(), yarn);
+            }
+        }
+        names.sort(
+                Comparator.comparingInt((Spelling spelling) -> spelling.text().length())
+                        .reversed());
+        spellings.addAll(names);
+        for (PatternYarn yarn : yarns) {
+            add(spellings, yarn.id(), yarn);
+        }
+        return spellings;
+    }
+
+    private static void add(List<Spelling> spellings, String text, PatternYarn yarn) {
+        if (!text.isBlank()) {
+            spellings.add(new Spelling(text, yarn));
+        }
+    }
+
+    private String byId(PatternYarn yarn) {
+        return Texts.ofReader().words("yarn").get(0) + " " + yarn.id();
+    }
+
+    /** A yarn that has not been listed: everything up to the end of the line or of the phrase is its name. */
+    private String takeNew(Cursor cursor) {
+        Token first = cursor.peek();
+        if (cursor.atEnd()) {
+            throw cursor.stop("yarn");
+        }
+        StringBuilder name = new StringBuilder();
+        int column = first.column();
+        while (!cursor.atEnd()
+                && cursor.peek().line() == first.line()
+                && !(cursor.peek().kind() == Token.Kind.SIGN
+                        && ENDS.contains(cursor.peek().text()))) {
+            Token token = cursor.next();
+            name.append(token.column() > column && name.length() > 0 ? " " : "").append(token.text());
+            column = token.column() + token.text().length();
+        }
+        if (name.length() == 0) {
+            throw cursor.stop("yarn");
+        }
+        return idOf(name.toString());
+    }
+
+    private String idOf(String name) {
+        for (PatternYarn yarn : yarns) {
+            if (Token.lower(yarn.name()).equals(Token.lower(name))
+                    || Token.lower(byId(yarn)).equals(Token.lower(name))) {
+                return yarn.id();
+            }
+        }
+        PatternYarn yarn = unnamed(name);
+        yarns.add(yarn);
+        return yarn.id();
+    }
+
+    /** 'yarn A' is the yarn with that id and no name; any other name gets the next letter of the alphabet. */
+    private PatternYarn unnamed(String name) {
+        List<Token> tokens = Token.of(name, 1);
+        boolean byId = tokens.size() == 2
+                && tokens.get(0).is(Texts.ofReader().words("yarn").get(0))
+                && tokens.get(1).kind() != Token.Kind.SIGN;
+        if (byId) {
+            return new PatternYarn(tokens.get(1).text(), "");
+        }
+        int n = yarns.size();
+        String letter = n < 26 ? String.valueOf((char) ('A' + n)) : "Y" + n;
+        return new PatternYarn(letter, name);
+    }
+}
