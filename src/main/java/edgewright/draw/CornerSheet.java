@@ -1,0 +1,168 @@
+package edgewright.draw;
+
+import edgewright.chart.Chart;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The sheet on which a corner is drawn: how large it is, where the cells begin, and how much room the labels need around
+ * them. The legend, if there is one, lies in the arms of the corner; the sheet grows if it needs more room than there is.
+ */
+final class CornerSheet {
+    /** Sizes in parts of a cell. */
+    static final double GAP = 0.28;
+
+    private static final double EDGE = 0.6;
+    private static final double BARE_EDGE = 0.25;
+    private static final double DIRECTION_ROOM = 1.35;
+    private static final double BRACKET_ROOM = 2.1;
+    private static final double NUMBER_SIZE = 0.48;
+    private static final double CHIP_SIZE = 0.44;
+
+    private final CornerLayout layout;
+    private final double widthMm;
+    private final double heightMm;
+    private final double numberSizeMm;
+    private final double numberWidthMm;
+    private final double chipWidthMm;
+    private final boolean chipsUpright;
+    private final List<Mark> legendMarks;
+
+    private CornerSheet(Chart chart, PictureStyle style, Emphasis emphasis, Optional<CellRange> shown) {
+        double c = style.cellMm();
+        int rounds = chart.rounds().size();
+        String widest = "0".repeat(Integer.toString(rounds).length());
+        numberSizeMm = fitted(widest, Shape.Weight.BOLD, NUMBER_SIZE * c, 0.92 * c);
+        numberWidthMm = Math.max(
+                Lettering.widthMm(widest, Shape.Weight.BOLD, numberSizeMm),
+                Lettering.widthMm(Labels.of("base"), Shape.Weight.REGULAR, numberSizeMm));
+        double widestId = chart.yarns().stream()
+                .mapToDouble(yarn -> Lettering.widthMm(yarn.id(), Shape.Weight.BOLD, CHIP_SIZE * c))
+                .max()
+                .orElseThrow();
+        chipsUpright = widestId <= 0.66 * c;
+        chipWidthMm = Math.max(0.8 * c, widestId + 0.32 * c);
+
+        int repeats = style.repeatsOf(chart.shape().w());
+        CornerLayout bare = new CornerLayout(chart.shape(), rounds, repeats, c, style.turn(), shown, 0, 0);
+        Legend legend = Legend.inChart(chart, style, emphasis);
+        Margins margins = labelMargins(style, emphasis, shown.isPresent());
+        double limb = (rounds + 1 + BRACKET_ROOM) * c;
+        if (style.legend()) {
+            margins = margins.inArms(
+                    style.turn(),
+                    limb + legend.widthMm() + EDGE * c - bare.area().widthMm(),
+                    limb + legend.heightMm() + EDGE * c - bare.area().heightMm());
+        }
+        layout =
+                new CornerLayout(chart.shape(), rounds, repeats, c, style.turn(), shown, margins.left(), margins.top());
+        Area cells = layout.area();
+        widthMm = cells.rightMm() + margins.right();
+        heightMm = cells.bottomMm() + margins.bottom();
+        double legendX = cornerLeft(style.turn()) ? cells.xMm() + limb : cells.rightMm() - limb - legend.widthMm();
+        double legendY = cornerAbove(style.turn()) ? cells.yMm() + limb : cells.bottomMm() - limb - legend.heightMm();
+        legendMarks = style.legend() ? legend.marksAt(legendX, legendY) : List.of();
+    }
+
+    /** The room around the cells, in millimetres. */
+    private record Margins(double left, double top, double right, double bottom) {
+
+        /** With at least so much room on the two sides between which the arms of the corner are open. */
+        Margins inArms(Turn turn, double across, double down) {
+            return new Margins(
+                    cornerLeft(turn) ? left : Math.max(left, across),
+                    cornerAbove(turn) ? top : Math.max(top, down),
+                    cornerLeft(turn) ? Math.max(right, across) : right,
+                    cornerAbove(turn) ? Math.max(bottom, down) : bottom);
+        }
+    }
+
+    private Margins labelMargins(PictureStyle style, Emphasis emphasis, boolean tile) {
+        double c = style.cellMm();
+        if (!style.labels()) {
+            double bare = BARE_EDGE * c;
+            return new Margins(bare, bare, bare, bare);
+        }
+        boolean flaggedRounds =
+                emphasis.flags().stream().anyMatch(flag -> flag.round().isPresent());
+        double rest = 2 * GAP * c + (flaggedRounds ? 1.4 * c : 0) + EDGE * c;
+        double row = rest + numberWidthMm + chipWidthMm;
+        double column = rest + Lettering.CAPITAL * numberSizeMm + columnChipMm(c);
+        if (tile) {
+            return new Margins(row, column, row, column);
+        }
+        double outer = (DIRECTION_ROOM + EDGE) * c;
+        boolean left = cornerLeft(style.turn());
+        boolean above = cornerAbove(style.turn());
+        return new Margins(left ? outer : row, above ? outer : column, left ? row : outer, above ? column : outer);
+    }
+
+    private static boolean cornerLeft(Turn turn) {
+        return turn == Turn.NONE || turn == Turn.THREE_QUARTERS;
+    }
+
+    private static boolean cornerAbove(Turn turn) {
+        return turn == Turn.NONE || turn == Turn.QUARTER;
+    }
+
+    static CornerSheet of(Chart chart, PictureStyle style, Emphasis emphasis, Optional<CellRange> shown) {
+        return new CornerSheet(chart, style, emphasis, shown);
+    }
+
+    CornerLayout layout() {
+        return layout;
+    }
+
+    double widthMm() {
+        return widthMm;
+    }
+
+    double heightMm() {
+        return heightMm;
+    }
+
+    /** The size of the numbers of rounds; three figures fit in the width of a cell. */
+    double numberSizeMm() {
+        return numberSizeMm;
+    }
+
+    /** The room the widest number of a round takes. */
+    double numberWidthMm() {
+        return numberWidthMm;
+    }
+
+    /** The size of the letters of yarns. */
+    double chipSizeMm() {
+        return CHIP_SIZE * layout.cellMm();
+    }
+
+    /** The width of a yarn's chip beside a row. */
+    double chipWidthMm() {
+        return chipWidthMm;
+    }
+
+    /** Whether a yarn's letter stands upright in a chip at the end of a column; a long one is turned. */
+    boolean chipsUpright() {
+        return chipsUpright;
+    }
+
+    /** How far a yarn's chip reaches out from the end of a column. */
+    double columnChipMm() {
+        return columnChipMm(layout.cellMm());
+    }
+
+    /** The legend's marks, where they lie on this sheet. */
+    List<Mark> legendMarks() {
+        return legendMarks;
+    }
+
+    /** The size at which a text is no wider than that, and no more than the size asked for. */
+    static double fitted(String text, Shape.Weight weight, double sizeMm, double widthMm) {
+        double width = Lettering.widthMm(text, weight, sizeMm);
+        return width <= widthMm ? sizeMm : sizeMm * widthMm / width;
+    }
+
+    private double columnChipMm(double c) {
+        return chipsUpright ? 0.72 * c : chipWidthMm;
+    }
+}

@@ -1,0 +1,261 @@
+package edgewright.draw;
+
+import edgewright.chart.Chart;
+import edgewright.chart.Colour;
+import edgewright.chart.Stitch;
+import edgewright.chart.Yarn;
+import edgewright.check.Severity;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.Function;
+
+/**
+ * What the marks of a chart mean: those that the chart uses and no others, each drawn as it is drawn in the chart, and its
+ * yarns.
+ */
+public final class Legend {
+    private static final double TEXT = 0.52;
+    private static final double TITLE = 0.95;
+    private static final double TEXT_AT = 1.65;
+    private static final double ROW_GAP = 0.42;
+
+    private final Chart chart;
+    private final PictureStyle style;
+    private final Emphasis emphasis;
+    private final Function<Stitch, String> names;
+    private final boolean titled;
+    private final double c;
+    private final List<Mark> marks = new ArrayList<>();
+    private double widthMm;
+    private double heightMm;
+
+    private Legend(Chart chart, PictureStyle style, Emphasis emphasis, Function<Stitch, String> names, boolean titled) {
+        this.chart = chart;
+        this.style = style;
+        this.emphasis = emphasis;
+        this.names = names;
+        this.titled = titled;
+        this.c = style.cellMm();
+        lay(0, 0);
+    }
+
+    /** The legend of a chart as a drawing of its own, with the stitches named in words that hold for any terms. */
+    public static Drawing of(Chart chart, PictureStyle style, Emphasis emphasis) {
+        return of(chart, style, emphasis, Legend::plainName);
+    }
+
+    /**
+     * The legend of a chart as a drawing of its own.
+     *
+     * @param names what each stitch is called
+     */
+    public static Drawing of(Chart chart, PictureStyle style, Emphasis emphasis, Function<Stitch, String> names) {
+        Legend legend = new Legend(chart, style, emphasis, names, false);
+        return new Drawing(
+                legend.widthMm,
+                legend.heightMm,
+                Labels.of("legend.title", chart.title()),
+                Labels.of("legend.description"),
+                legend.marks);
+    }
+
+    /** The legend to be set into the chart, with the title of the border above it. */
+    static Legend inChart(Chart chart, PictureStyle style, Emphasis emphasis) {
+        return new Legend(chart, style, emphasis, Legend::plainName, true);
+    }
+
+    double widthMm() {
+        return widthMm;
+    }
+
+    double heightMm() {
+        return heightMm;
+    }
+
+    /** The marks with the legend's upper left corner at a point. */
+    List<Mark> marksAt(double xMm, double yMm) {
+        Legend moved = new Legend(chart, style, emphasis, names, titled);
+        moved.lay(xMm, yMm);
+        return List.copyOf(moved.marks);
+    }
+
+    private static String plainName(Stitch stitch) {
+        return switch (stitch) {
+            case BACK_LOOP -> Labels.of("legend.back-loop");
+            case PLAIN -> Labels.of("legend.plain");
+            case LONG -> Labels.of("legend.long");
+            case CHAIN -> Labels.of("legend.chain");
+        };
+    }
+
+    private void lay(double xMm, double yMm) {
+        marks.clear();
+        widthMm = 0;
+        double y = yMm;
+        if (titled) {
+            y = title(xMm, y);
+        }
+        for (Stitch stitch : Stitch.values()) {
+            if (chart.rounds().stream().anyMatch(round -> uses(round, stitch))) {
+                y = stitch(stitch, xMm, y);
+            }
+        }
+        y = corner(xMm, y);
+        y = base(xMm, y);
+        if (!chart.raggedSections().isEmpty()) {
+            y = missing(xMm, y);
+        }
+        for (Yarn yarn : chart.yarns()) {
+            if (chart.rounds().stream().anyMatch(round -> round.yarn().equals(yarn.id()))) {
+                y = yarn(yarn, xMm, y);
+            }
+        }
+        for (Severity severity : Severity.values()) {
+            if (emphasis.flags().stream().anyMatch(flag -> flag.severity() == severity)) {
+                y = flag(severity, xMm, y);
+            }
+        }
+        widthMm -= xMm;
+        heightMm = y - ROW_GAP * c - yMm;
+    }
+
+    private static boolean uses(edgewright.chart.Round round, Stitch stitch) {
+        return round.fromCorner().count(stitch)
+                        + round.repeat().count(stitch)
+                        + round.toCorner().count(stitch)
+                > 0;
+    }
+
+    private double title(double x, double y) {
+        double size = TITLE * c;
+        double base = y + Lettering.CAPITAL * size;
+        List<Shape> shapes = new ArrayList<>();
+        shapes.add(text(
+                chart.title(), x, base, size, Shape.Weight.BOLD, style.palette().ink()));
+        if (!chart.designer().isBlank()) {
+            base += 0.85 * c;
+            shapes.add(text(
+                    chart.designer(),
+                    x,
+                    base,
+                    TEXT * c,
+                    Shape.Weight.REGULAR,
+                    style.palette().quietInk()));
+        }
+        marks.add(Mark.beside(MarkKind.CAPTION, shapes));
+        return base + 0.9 * c;
+    }
+
+    private double stitch(Stitch stitch, double x, double y) {
+        int cells = stitch == Stitch.LONG ? 3 : 1;
+        Yarn yarn = yarnOf(stitch);
+        Colour ground = ground(yarn.colour());
+        List<Shape> shapes = new ArrayList<>();
+        for (int i = 0; i < cells; i++) {
+            shapes.addAll(cell(new Area(x, y + i * c, c, c), ground));
+        }
+        Frame frame = new Frame(x + c / 2, y + c / 2, -c, 0, 0, -c);
+        shapes.addAll(new StitchShapes(frame, c).of(stitch, yarn.colour(), ground));
+        return row(shapes, names.apply(stitch), x, y, cells);
+    }
+
+    private Yarn yarnOf(Stitch stitch) {
+        return chart.rounds().stream()
+                .filter(round -> uses(round, stitch))
+                .findFirst()
+                .flatMap(round -> chart.yarn(round.yarn()))
+                .orElseThrow();
+    }
+
+    private double corner(double x, double y) {
+        Colour ground = ground(chart.yarnOf(1).colour());
+        List<Shape> shapes = new ArrayList<>(cell(new Area(x, y, c, c), ground));
+        Frame frame = new Frame(x + c / 2, y + c / 2, -c, 0, 0, -c);
+        shapes.addAll(new StitchShapes(frame, c).cornerChains(chart.corner().chains(), ground));
+        return row(shapes, Labels.of("legend.corner", chart.corner().chains()), x, y, 1);
+    }
+
+    private double base(double x, double y) {
+        Colour ground = ground(style.palette().base());
+        List<Shape> shapes = new ArrayList<>(cell(new Area(x, y, c, c), ground));
+        Frame frame = new Frame(x + c / 2, y + c / 2, -c, 0, 0, -c);
+        shapes.addAll(new StitchShapes(frame, c).base(ground, style.palette()));
+        return row(shapes, Labels.of("legend.base"), x, y, 1);
+    }
+
+    private double missing(double x, double y) {
+        Frame frame = new Frame(x + c / 2, y + c / 2, -c, 0, 0, -c);
+        List<Shape> shapes = new StitchShapes(frame, c).missing(style.palette());
+        return row(shapes, Labels.of("legend.missing"), x, y, 1);
+    }
+
+    private double yarn(Yarn yarn, double x, double y) {
+        double size = 0.44 * c;
+        double width = Math.max(c, Lettering.widthMm(yarn.id(), Shape.Weight.BOLD, size) + 0.32 * c);
+        List<Shape> shapes =
+                CornerLabels.chip(yarn, new Area(x, y + 0.14 * c, width, 0.72 * c), false, size, style.palette());
+        double textAt = Math.max(TEXT_AT * c, width + 0.4 * c);
+        return row(
+                MarkKind.LEGEND,
+                Optional.of(yarn.id()),
+                shapes,
+                Labels.of("legend.yarn", yarn.name()),
+                x,
+                textAt,
+                y,
+                1);
+    }
+
+    private double flag(Severity severity, double x, double y) {
+        Emphasis.Flag sample = new Emphasis.Flag(1, severity, Optional.empty(), OptionalInt.empty());
+        List<Shape> shapes = FlagShapes.ring(new Area(x, y, c, c), List.of(sample), style.palette());
+        String key = severity == Severity.ERROR ? "legend.error" : "legend.warning";
+        return row(shapes, Labels.of(key), x, y, 1);
+    }
+
+    private List<Shape> cell(Area area, Colour ground) {
+        return List.of(
+                new Shape.Fill(PenPath.rectangle(area), ground),
+                new Shape.Line(
+                        PenPath.rectangle(area), 0.022 * c, style.palette().tenth(), Shape.Ends.CUT, List.of()));
+    }
+
+    private Colour ground(Colour shown) {
+        return style.fabric() ? shown : style.palette().paper();
+    }
+
+    private double row(List<Shape> sample, String words, double x, double y, int cells) {
+        return row(MarkKind.LEGEND, Optional.empty(), sample, words, x, TEXT_AT * c, y, cells);
+    }
+
+    /** Adds a row and says where the next begins. */
+    private double row(
+            MarkKind kind,
+            Optional<String> yarn,
+            List<Shape> sample,
+            String words,
+            double x,
+            double textAt,
+            double y,
+            int cells) {
+        double size = TEXT * c;
+        List<Shape> shapes = new ArrayList<>(sample);
+        double base = y + cells * c / 2 + Lettering.CAPITAL * size / 2;
+        shapes.add(text(
+                words,
+                x + textAt,
+                base,
+                size,
+                Shape.Weight.REGULAR,
+                style.palette().ink()));
+        marks.add(new Mark(kind, Optional.empty(), Optional.empty(), yarn, shapes));
+        return y + (cells + ROW_GAP) * c;
+    }
+
+    private Shape text(String words, double x, double base, double size, Shape.Weight weight, Colour colour) {
+        widthMm = Math.max(widthMm, x + Lettering.widthMm(words, weight, size));
+        return new Shape.Text(words, x, base, size, weight, Shape.Anchor.START, 0, colour);
+    }
+}

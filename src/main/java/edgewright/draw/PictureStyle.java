@@ -1,0 +1,109 @@
+package edgewright.draw;
+
+import java.util.OptionalInt;
+
+/**
+ * How a chart is to be drawn. Start from {@link #PRINT}, {@link #SCREEN}, {@link #DARK_SCREEN} or {@link #FABRIC} and change
+ * what is wanted.
+ *
+ * @param cellMm the edge of a cell; more than 0. Everything else grows with it
+ * @param palette the colours that are not yarn
+ * @param fabric whether the layer of what shows is drawn
+ * @param marks whether the layer of what to do is drawn
+ * @param grid whether lines between cells are drawn
+ * @param labels whether numbers, letters, arrow and brackets are drawn around the cells
+ * @param legend whether the legend is set into the same drawing
+ * @param look how fabric is filled
+ * @param turn how the corner lies
+ * @param repeats how often the repeat is drawn on each limb, 1 or more; empty for as often as shows it well
+ */
+public record PictureStyle(
+        double cellMm,
+        Palette palette,
+        boolean fabric,
+        boolean marks,
+        boolean grid,
+        boolean labels,
+        boolean legend,
+        FabricLook look,
+        Turn turn,
+        OptionalInt repeats) {
+    /** Both layers on white paper with a legend: a complete chart. */
+    public static final PictureStyle PRINT = new PictureStyle(
+            5, Palette.LIGHT, true, true, true, true, true, FabricLook.FLAT, Turn.NONE, OptionalInt.empty());
+
+    /** Both layers on a light screen; the legend is elsewhere. */
+    public static final PictureStyle SCREEN = PRINT.withLegend(false);
+
+    /** Both layers on a dark screen; the legend is elsewhere. */
+    public static final PictureStyle DARK_SCREEN = SCREEN.withPalette(Palette.DARK);
+
+    /** The worked border alone, without marks, lines and labels. */
+    public static final PictureStyle FABRIC = new PictureStyle(
+            5, Palette.LIGHT, true, false, false, false, false, FabricLook.WORKED, Turn.NONE, OptionalInt.empty());
+
+    /** The fewest stitches of repeats that a limb shows where no number of repeats is asked for. */
+    private static final int ENOUGH_STITCHES = 12;
+
+    public PictureStyle {
+        if (!(cellMm > 0) || (repeats.isPresent() && repeats.getAsInt() < 1)) {
+            throw new IllegalArgumentException("cells of " + cellMm + " mm, repeats drawn: " + repeats);
+        }
+    }
+
+    /** How often a repeat of this width is drawn on each limb. */
+    public int repeatsOf(int width) {
+        return repeats.orElse((ENOUGH_STITCHES + width - 1) / width);
+    }
+
+    /** With cells of another size. */
+    public PictureStyle withCellMm(double newCellMm) {
+        return new PictureStyle(newCellMm, palette, fabric, marks, grid, labels, legend, look, turn, repeats);
+    }
+
+    /** In other colours. */
+    public PictureStyle withPalette(Palette newPalette) {
+        return new PictureStyle(cellMm, newPalette, fabric, marks, grid, labels, legend, look, turn, repeats);
+    }
+
+    /** With the layer of what shows, or without. */
+    public PictureStyle withFabric(boolean shown) {
+        return new PictureStyle(cellMm, palette, shown, marks, grid, labels, legend, look, turn, repeats);
+    }
+
+    /** With the layer of what to do, or without. */
+    public PictureStyle withMarks(boolean shown) {
+        return new PictureStyle(cellMm, palette, fabric, shown, grid, labels, legend, look, turn, repeats);
+    }
+
+    /** With lines between cells, or without. */
+    public PictureStyle withGrid(boolean shown) {
+        return new PictureStyle(cellMm, palette, fabric, marks, shown, labels, legend, look, turn, repeats);
+    }
+
+    /** With numbers, letters, arrow and brackets, or without. */
+    public PictureStyle withLabels(boolean shown) {
+        return new PictureStyle(cellMm, palette, fabric, marks, grid, shown, legend, look, turn, repeats);
+    }
+
+    /** With the legend in the same drawing, or without. */
+    public PictureStyle withLegend(boolean shown) {
+        return new PictureStyle(cellMm, palette, fabric, marks, grid, labels, shown, look, turn, repeats);
+    }
+
+    /** With fabric filled otherwise. */
+    public PictureStyle withLook(FabricLook newLook) {
+        return new PictureStyle(cellMm, palette, fabric, marks, grid, labels, legend, newLook, turn, repeats);
+    }
+
+    /** With the corner lying otherwise. */
+    public PictureStyle withTurn(Turn newTurn) {
+        return new PictureStyle(cellMm, palette, fabric, marks, grid, labels, legend, look, newTurn, repeats);
+    }
+
+    /** With the repeat drawn that often on each limb. */
+    public PictureStyle withRepeats(int newRepeats) {
+        return new PictureStyle(
+                cellMm, palette, fabric, marks, grid, labels, legend, look, turn, OptionalInt.of(newRepeats));
+    }
+}

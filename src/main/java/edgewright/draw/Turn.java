@@ -1,0 +1,23 @@
+package edgewright.draw;
+
+/** How far a corner is turned clockwise from the way it lies on the fabric, where it is the upper left one. */
+public enum Turn {
+    /** As on the fabric: the limb that is worked to the corner lies level, above. */
+    NONE,
+    /** The corner at the upper right; the limb that is worked from the corner lies level, above. */
+    QUARTER,
+    /** The corner at the lower right. */
+    HALF,
+    /** The corner at the lower left. */
+    THREE_QUARTERS;
+
+    /** Turned clockwise by a quarter more. */
+    public Turn clockwise() {
+        return values()[(ordinal() + 1) % 4];
+    }
+
+    /** Turned anticlockwise by a quarter. */
+    public Turn anticlockwise() {
+        return values()[(ordinal() + 3) % 4];
+    }
+}
