@@ -1,0 +1,85 @@
+package edgewright.proof;
+
+import edgewright.chart.Chart;
+import edgewright.chart.PerSide;
+import edgewright.chart.Round;
+import edgewright.chart.Side;
+import edgewright.chart.Stitch;
+import edgewright.chart.Stitches;
+import edgewright.hands.Fabric;
+import edgewright.hands.HouseRules;
+import edgewright.hands.Maker;
+import edgewright.hands.Outcome;
+import edgewright.words.Pattern;
+import edgewright.words.SideCounts;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BooleanSupplier;
+import java.util.stream.IntStream;
+
+/**
+ * Works the words of a chart back: reads them as a maker does, works them stitch by stitch, and holds what comes off the hook
+ * to the chart.
+ */
+public final class Prover {
+    private final Chart chart;
+    private final BooleanSupplier cancelled;
+
+    /** A prover that is never called away. */
+    public Prover(Chart chart) {
+        this(chart, () -> false);
+    }
+
+    /**
+     * A prover for a chart without ragged sections.
+     *
+     * @param cancelled asked before each round that is worked; once it answers true the work ends with a {@link
+     *     java.util.concurrent.CancellationException}
+     */
+    public Prover(Chart chart, BooleanSupplier cancelled) {
+        this.chart = chart;
+        this.cancelled = cancelled;
+    }
+
+    /** Works a tree of instructions on sides of so many repeats of the chart. */
+    public ProofResult prove(Pattern pattern, PerSide repeats) {
+        Outcome outcome = new Maker(houseRules(chart), cancelled).work(pattern, base(chart, repeats));
+        if (outcome instanceof Outcome.Stopped stopped) {
+            return new ProofResult.Stopped(stopped.fabric(), stopped.stop());
+        }
+        Fabric fabric = outcome.fabric();
+        List<Difference> differences = Comparison.of(chart, repeats, fabric, pattern.yarns());
+        return differences.isEmpty() ? new ProofResult.Agrees(fabric) : new ProofResult.Differs(fabric, differences);
+    }
+
+    /**
+     * Works the cells of a chart with no words between: the second judge of what can be worked. The chart may have findings,
+     * but no ragged sections.
+     */
+    public static Outcome workCells(Chart chart, PerSide repeats) {
+        List<Maker.Cells> rounds = new ArrayList<>();
+        for (Round round : chart.rounds()) {
+            List<List<Stitch>> sides = new ArrayList<>();
+            for (Side side : Side.values()) {
+                sides.add(stitches(round.side(repeats.of(side))));
+            }
+            rounds.add(new Maker.Cells(round.yarn(), sides, chart.corner().chains()));
+        }
+        return new Maker(houseRules(chart))
+                .work(rounds, base(chart, repeats), chart.corner().chains());
+    }
+
+    /** What this chart lets its makers do. */
+    static HouseRules houseRules(Chart chart) {
+        return new HouseRules(chart.rules().landOnCornerChain(), chart.rules().stackLongStitches());
+    }
+
+    private static SideCounts base(Chart chart, PerSide repeats) {
+        PerSide base = repeats.map(times -> chart.shape().stitches(0, times));
+        return new SideCounts(base.top(), base.left(), base.bottom(), base.right());
+    }
+
+    private static List<Stitch> stitches(Stitches row) {
+        return IntStream.rangeClosed(1, row.length()).mapToObj(row::at).toList();
+    }
+}
