@@ -10,7 +10,12 @@ import edgewright.hands.Fabric;
 import edgewright.hands.HouseRules;
 import edgewright.hands.Maker;
 import edgewright.hands.Outcome;
+import edgewright.words.Options;
 import edgewright.words.Pattern;
+import edgewright.words.PatternReader;
+import edgewright.words.PatternWriter;
+import edgewright.words.PlainText;
+import edgewright.words.Reading;
 import edgewright.words.SideCounts;
 import java.util.ArrayList;
 import java.util.List;
@@ -39,6 +44,19 @@ public final class Prover {
     public Prover(Chart chart, BooleanSupplier cancelled) {
         this.chart = chart;
         this.cancelled = cancelled;
+    }
+
+    /** Works the words that the writer writes now, as it prints them for these options, on sides of so many repeats. */
+    public ProofResult prove(Options options, PerSide repeats) {
+        return prove(PlainText.of(PatternWriter.write(chart, options)), repeats);
+    }
+
+    /** Works a written pattern on sides of so many repeats of the chart. */
+    public ProofResult prove(String text, PerSide repeats) {
+        Reading reading = PatternReader.read(text);
+        return reading instanceof Reading.Understood understood
+                ? prove(understood.pattern(), repeats)
+                : new ProofResult.Unread(((Reading.Refused) reading).problems());
     }
 
     /** Works a tree of instructions on sides of so many repeats of the chart. */

@@ -1,0 +1,134 @@
+package edgewright.proof;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import edgewright.chart.Chart;
+import edgewright.chart.Colour;
+import edgewright.chart.Counting;
+import edgewright.chart.Edits;
+import edgewright.chart.PerSide;
+import edgewright.chart.Place;
+import edgewright.chart.Section;
+import edgewright.chart.SideShape;
+import edgewright.chart.Stitch;
+import edgewright.chart.Terms;
+import edgewright.chart.Yarn;
+import edgewright.testing.RandomCharts;
+import edgewright.words.Options;
+import edgewright.words.PatternWriter;
+import edgewright.words.PlainText;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.concurrent.CancellationException;
+import org.junit.jupiter.api.Test;
+
+class ProverTest {
+    private static final PerSide REPEATS = new PerSide(0, 1, 2, 3);
+
+    @Test
+    void the_words_of_thousands_of_charts_make_their_charts_in_either_terms_for_any_size() {
+        RandomCharts charts = new RandomCharts(20_261_125);
+        Random random = charts.random();
+        for (int i = 0; i < 1_500; i++) {
+            Chart chart = charts.workable();
+            chart = chart.withCorner(chart.corner().withChains(1 + random.nextInt(3)));
+            PerSide repeats = new PerSide(random.nextInt(4), random.nextInt(4), random.nextInt(4), random.nextInt(4));
+            Options options = new Options(
+                    Terms.values()[i % 2],
+                    Counting.values()[random.nextInt(2)],
+                    random.nextBoolean() ? Optional.of(repeats) : Optional.empty());
+            ProofResult result = new Prover(chart).prove(options, repeats);
+            assertThat(result)
+                    .as("%s%n%s", repeats, PlainText.of(PatternWriter.write(chart, options)))
+                    .isInstanceOf(ProofResult.Agrees.class);
+        }
+    }
+
+    @Test
+    void words_for_one_size_do_not_make_another() {
+        Chart chart = new RandomCharts(3).workable();
+        ProofResult result = new Prover(chart).prove(Options.of(chart).withRepeats(REPEATS), new PerSide(0, 1, 2, 4));
+        assertThat(result).isInstanceOf(ProofResult.Stopped.class);
+    }
+
+    @Test
+    void a_stitch_that_is_another_one_is_found_where_it_stands() {
+        Chart chart = blank();
+        Chart other = Edits.setStitches(chart, List.of(new Place(3, Section.REPEAT, 2)), Stitch.LONG);
+        ProofResult.Differs result = differs(other, chart);
+        assertThat(result.differences())
+                .startsWith(
+                        new Difference(Difference.Kind.SHOWN, 2, 1, 5, "3", "2"),
+                        new Difference(Difference.Kind.SHOWN, 2, 2, 5, "3", "2"))
+                .contains(new Difference(Difference.Kind.STITCH, 3, 1, 6, "l", "b"));
+        assertThat(result.agrees()).isFalse();
+    }
+
+    @Test
+    void another_yarn_another_corner_and_a_round_too_few_are_found() {
+        Chart chart = blank();
+        String first = chart.round(1).yarn();
+        Chart otherYarn = Edits.changeYarn(chart, 2, first);
+        assertThat(differs(otherYarn, chart).differences())
+                .containsExactly(new Difference(
+                        Difference.Kind.YARN,
+                        2,
+                        0,
+                        0,
+                        chart.yarnOf(1).name(),
+                        chart.yarnOf(2).name()));
+        Chart otherCorner = chart.withCorner(chart.corner().withChains(3));
+        assertThat(differs(otherCorner, chart).differences())
+                .extracting(Difference::kind)
+                .containsOnly(Difference.Kind.CORNER)
+                .hasSize(3);
+        assertThat(differs(chart, Edits.deleteRounds(chart, 3, 3)).differences())
+                .containsExactly(new Difference(Difference.Kind.ROUNDS, 2, 0, 0, "3", "2"));
+    }
+
+    @Test
+    void a_yarn_counts_as_the_same_by_its_name_where_only_one_has_that_name_and_by_its_id_where_two_have() {
+        Chart chart = blank();
+        List<Yarn> sameName =
+                chart.yarns().stream().map(yarn -> yarn.withName("Peat")).toList();
+        Chart twins = chart.withYarns(sameName);
+        assertThat(new Prover(twins).prove(Options.of(twins), REPEATS).agrees()).isTrue();
+        Chart swapped = Edits.changeYarn(Edits.changeYarn(twins, 1, "B"), 2, "A");
+        assertThat(differs(twins, swapped).differences())
+                .extracting(Difference::kind)
+                .contains(Difference.Kind.YARN);
+    }
+
+    @Test
+    void words_that_cannot_be_read_are_not_worked() {
+        Chart chart = blank();
+        ProofResult result = new Prover(chart).prove("UK terms\nRound 1, Peat. 3 frobs; corner: 2 ch.", REPEATS);
+        assertThat(result).isInstanceOf(ProofResult.Unread.class);
+    }
+
+    @Test
+    void a_proof_can_be_called_off() {
+        Chart chart = blank();
+        assertThatThrownBy(() -> new Prover(chart, () -> true).prove(Options.of(chart), REPEATS))
+                .isInstanceOf(CancellationException.class);
+    }
+
+    /** What comes of the words of one chart when they are held to another. */
+    private static ProofResult.Differs differs(Chart meant, Chart written) {
+        ProofResult result = new Prover(meant).prove(PatternWriter.tree(written, Options.of(written)), REPEATS);
+        assertThat(result).isInstanceOf(ProofResult.Differs.class);
+        return (ProofResult.Differs) result;
+    }
+
+    private static Chart blank() {
+        return Chart.blank(
+                "Mud Ripple",
+                new SideShape(1, 4, 2),
+                3,
+                List.of(
+                        new Yarn("A", "Peat", Colour.parse("#2b2a33")),
+                        new Yarn("B", "Chalk", Colour.parse("#f2ead8"))));
+    }
+}
