@@ -41,16 +41,17 @@ import java.util.regex.Pattern;
  * <p>A line of {@code ^} under a round, with rules behind, marks stitches; a line that begins with {@code !} is about the
  * round or section above it, or a side. Such lines are claims for a reader or a test: they are not part of the chart.
  *
+ * @param text the sketch as it was written down, with its marks
  * @param sides the stitches a side of the base round, where the sketch gives them
  */
-public record Sketch(Chart chart, Optional<PerSide> sides) {
+public record Sketch(String text, Chart chart, Optional<PerSide> sides) {
     private static final Pattern ROUND = Pattern.compile("(\\d+) +(\\w+) +([bplc]*)\\|([bplc]*)\\|([bplc]*)");
     private static final Pattern YARN = Pattern.compile("(\\w+) +(.+) +(#[0-9a-f]{6})");
     private static final Pattern SETTING = Pattern.compile("(\\w+) +(\\S+)");
 
     /** @throws IllegalArgumentException for a line that is none of these, or rounds out of order; the message quotes it */
     public static Sketch read(String text) {
-        Reader reader = new Reader();
+        Reader reader = new Reader(text);
         text.lines()
                 .map(String::strip)
                 .filter(line -> !line.isEmpty() && !line.startsWith("^") && !line.startsWith("!"))
@@ -69,9 +70,11 @@ public record Sketch(Chart chart, Optional<PerSide> sides) {
         private final List<Round> outsideIn = new ArrayList<>();
         private Rules rules = Rules.DEFAULT;
         private Optional<PerSide> sides = Optional.empty();
+        private final String text;
         private int nextRound;
 
-        Reader() {
+        Reader(String text) {
+            this.text = text;
             addYarn("A", "Peat", "#2b2a33");
             addYarn("B", "Chalk", "#f2ead8");
         }
@@ -125,6 +128,7 @@ public record Sketch(Chart chart, Optional<PerSide> sides) {
             List<Round> rounds = new ArrayList<>(outsideIn);
             Collections.reverse(rounds);
             return new Sketch(
+                    text,
                     new Chart(
                             "",
                             "",

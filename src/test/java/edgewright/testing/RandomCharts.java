@@ -24,7 +24,8 @@ public final class RandomCharts {
             new Yarn("A", "Peat", Colour.parse("#2b2a33")),
             new Yarn("B", "Chalk", Colour.parse("#f2ead8")),
             new Yarn("C", "Fog", Colour.parse("#e4dccb")),
-            new Yarn("D4", "Rust", Colour.parse("#a9502f")));
+            new Yarn("D4", "Rust", Colour.parse("#a9502f")),
+            new Yarn("E", "Mud", Colour.parse("#3f3d46")));
 
     /** Lengths around the edges of a word of 64 stitches, and small ones. */
     private static final int[] LENGTHS = {0, 0, 1, 1, 2, 3, 4, 5, 7, 12, 61, 62, 63, 64, 65, 127, 128, 130};
