@@ -118,7 +118,11 @@ final class BorderPicture {
                 Optional.of(cell),
                 Optional.empty(),
                 yarn,
-                new StitchShapes(frame, c).cornerChains(chart.corner().chains(), colour)));
+                StitchShapes.cornerChains(
+                        areaOf(cell),
+                        after == Side.TOP || after == Side.RIGHT,
+                        chart.corner().chains(),
+                        colour)));
     }
 
     private Area areaOf(GridCell cell) {

@@ -189,7 +189,7 @@ final class CornerLabels {
                 .lineTo(off + 0.26, arm - 0.42)
                 .build()
                 .through(paper);
-        boolean incomingLevel = layout.turn() == Turn.NONE || layout.turn() == Turn.HALF;
+        boolean incomingLevel = layout.turn().incomingLevel();
         double x = incomingLevel ? paper.xMm(arm + 0.45, off) : paper.xMm(off, arm + 0.45);
         double y = incomingLevel ? paper.yMm(arm + 0.45, off) : paper.yMm(off, arm + 0.45);
         boolean rightwards = x > paper.xMm(edge, edge);

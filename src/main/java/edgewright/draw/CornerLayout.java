@@ -83,12 +83,12 @@ public final class CornerLayout {
 
     /** The cells across the whole corner as it is drawn, shown or not. */
     public int columns() {
-        return sideways() ? unturnedRows() : unturnedColumns();
+        return turn.incomingLevel() ? unturnedColumns() : unturnedRows();
     }
 
     /** The cells down the whole corner as it is drawn, shown or not. */
     public int rows() {
-        return sideways() ? unturnedColumns() : unturnedRows();
+        return turn.incomingLevel() ? unturnedRows() : unturnedColumns();
     }
 
     /** The part of the corner that is shown. */
@@ -283,9 +283,5 @@ public final class CornerLayout {
 
     private int unturnedRows() {
         return rounds + 1 + grid.shape().a() + repeats * grid.shape().w();
-    }
-
-    private boolean sideways() {
-        return turn == Turn.QUARTER || turn == Turn.THREE_QUARTERS;
     }
 }

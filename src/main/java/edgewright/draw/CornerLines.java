@@ -12,10 +12,10 @@ import java.util.List;
  * stand at every tenth stitch from the corner chains.
  */
 final class CornerLines {
-    private static final double GRID = 0.022;
-    private static final double TENTH = 0.06;
+    static final double GRID = 0.022;
+    static final double TENTH = 0.09;
     private static final double EDGE = 0.075;
-    private static final double REPEAT = 0.09;
+    private static final double REPEAT = 0.06;
 
     private final CornerLayout layout;
     private final Palette palette;
@@ -94,17 +94,18 @@ final class CornerLines {
         double c = layout.cellMm();
         PenPath path =
                 right - left < play ? PenPath.line(left, top, left, bottom) : PenPath.line(left, top, right, top);
-        Shape.Line line = switch (kind) {
-            case TENTH_LINE -> solid(path, TENTH * c, palette.tenth());
+        List<Shape> shapes = switch (kind) {
+            case TENTH_LINE -> List.of(solid(path, TENTH * c, palette.tenth()));
+            // On paper-coloured casing, to be seen on a yarn of any colour.
             case REPEAT_LINE ->
-                new Shape.Line(path, REPEAT * c, palette.accent(), Shape.Ends.CUT, List.of(0.5 * c, 0.5 * c));
-            case OUTLINE -> solid(path, EDGE * c, palette.ink());
-            default -> solid(path, GRID * c, palette.grid());
+                List.of(solid(path, 3 * REPEAT * c, palette.paper()), solid(path, REPEAT * c, palette.accent()));
+            case OUTLINE -> List.of(solid(path, EDGE * c, palette.ink()));
+            default -> List.of(solid(path, GRID * c, palette.grid()));
         };
-        marks.add(Mark.beside(kind, List.of(line)));
+        marks.add(Mark.beside(kind, shapes));
     }
 
-    private static Shape.Line solid(PenPath path, double widthMm, Colour colour) {
+    static Shape.Line solid(PenPath path, double widthMm, Colour colour) {
         return new Shape.Line(path, widthMm, colour, Shape.Ends.CUT, List.of());
     }
 }

@@ -236,13 +236,12 @@ public final class CornerPicture {
                     shapes.base(ground(yarnColours[0]), style.palette()));
         }
         if (place.isEmpty()) {
-            int chains = chart.corner().chains();
-            return mark(
-                    MarkKind.CORNER_CHAINS,
-                    cell,
-                    place,
-                    round,
-                    shapes.cornerChains(chains, ground(yarnColours[round])));
+            List<Shape> chains = StitchShapes.cornerChains(
+                    layout.areaOf(cell),
+                    style.turn().cornerAbove(),
+                    chart.corner().chains(),
+                    ground(yarnColours[round]));
+            return mark(MarkKind.CORNER_CHAINS, cell, place, round, chains);
         }
         if (!chart.has(place.get())) {
             return mark(MarkKind.MISSING, cell, place, 0, shapes.missing(style.palette()));
@@ -262,11 +261,14 @@ public final class CornerPicture {
     private Mark cornerNumber(GridCell cell, int round) {
         Area area = layout.areaOf(cell);
         String number = Integer.toString(round);
-        double size = CornerSheet.fitted(number, Shape.Weight.REGULAR, 0.42 * layout.cellMm(), 0.86 * layout.cellMm());
+        double c = layout.cellMm();
+        double size = CornerSheet.fitted(number, Shape.Weight.REGULAR, 0.41 * c, 0.8 * c);
         Shape text = new Shape.Text(
                 number,
                 area.middleXMm(),
-                area.bottomMm() - 0.14 * layout.cellMm(),
+                style.turn().cornerAbove()
+                        ? area.bottomMm() - 0.12 * c
+                        : area.yMm() + 0.12 * c + Lettering.CAPITAL * size,
                 size,
                 round % 10 == 0 ? Shape.Weight.BOLD : Shape.Weight.REGULAR,
                 Shape.Anchor.MIDDLE,

@@ -45,23 +45,28 @@ final class CornerSheet {
 
         int repeats = style.repeatsOf(chart.shape().w());
         CornerLayout bare = new CornerLayout(chart.shape(), rounds, repeats, c, style.turn(), shown, 0, 0);
-        Legend legend = Legend.inChart(chart, style, emphasis);
         Margins margins = labelMargins(style, emphasis, shown.isPresent());
         double limb = (rounds + 1 + BRACKET_ROOM) * c;
-        if (style.legend()) {
+        Optional<Legend> legend =
+                style.legend() ? Optional.of(Legend.inChart(chart, style, emphasis)) : Optional.empty();
+        if (legend.isPresent()) {
             margins = margins.inArms(
                     style.turn(),
-                    limb + legend.widthMm() + EDGE * c - bare.area().widthMm(),
-                    limb + legend.heightMm() + EDGE * c - bare.area().heightMm());
+                    limb + legend.get().widthMm() + EDGE * c - bare.area().widthMm(),
+                    limb + legend.get().heightMm() + EDGE * c - bare.area().heightMm());
         }
         layout =
                 new CornerLayout(chart.shape(), rounds, repeats, c, style.turn(), shown, margins.left(), margins.top());
+        widthMm = layout.area().rightMm() + margins.right();
+        heightMm = layout.area().bottomMm() + margins.bottom();
+        legendMarks = legend.map(made -> inArms(made, style.turn(), limb)).orElse(List.of());
+    }
+
+    private List<Mark> inArms(Legend legend, Turn turn, double limbMm) {
         Area cells = layout.area();
-        widthMm = cells.rightMm() + margins.right();
-        heightMm = cells.bottomMm() + margins.bottom();
-        double legendX = cornerLeft(style.turn()) ? cells.xMm() + limb : cells.rightMm() - limb - legend.widthMm();
-        double legendY = cornerAbove(style.turn()) ? cells.yMm() + limb : cells.bottomMm() - limb - legend.heightMm();
-        legendMarks = style.legend() ? legend.marksAt(legendX, legendY) : List.of();
+        return legend.marksAt(
+                turn.cornerLeft() ? cells.xMm() + limbMm : cells.rightMm() - limbMm - legend.widthMm(),
+                turn.cornerAbove() ? cells.yMm() + limbMm : cells.bottomMm() - limbMm - legend.heightMm());
     }
 
     /** The room around the cells, in millimetres. */
@@ -70,10 +75,10 @@ final class CornerSheet {
         /** With at least so much room on the two sides between which the arms of the corner are open. */
         Margins inArms(Turn turn, double across, double down) {
             return new Margins(
-                    cornerLeft(turn) ? left : Math.max(left, across),
-                    cornerAbove(turn) ? top : Math.max(top, down),
-                    cornerLeft(turn) ? Math.max(right, across) : right,
-                    cornerAbove(turn) ? Math.max(bottom, down) : bottom);
+                    turn.cornerLeft() ? left : Math.max(left, across),
+                    turn.cornerAbove() ? top : Math.max(top, down),
+                    turn.cornerLeft() ? Math.max(right, across) : right,
+                    turn.cornerAbove() ? Math.max(bottom, down) : bottom);
         }
     }
 
@@ -92,17 +97,9 @@ final class CornerSheet {
             return new Margins(row, column, row, column);
         }
         double outer = (DIRECTION_ROOM + EDGE) * c;
-        boolean left = cornerLeft(style.turn());
-        boolean above = cornerAbove(style.turn());
+        boolean left = style.turn().cornerLeft();
+        boolean above = style.turn().cornerAbove();
         return new Margins(left ? outer : row, above ? outer : column, left ? row : outer, above ? column : outer);
-    }
-
-    private static boolean cornerLeft(Turn turn) {
-        return turn == Turn.NONE || turn == Turn.THREE_QUARTERS;
-    }
-
-    private static boolean cornerAbove(Turn turn) {
-        return turn == Turn.NONE || turn == Turn.QUARTER;
     }
 
     static CornerSheet of(Chart chart, PictureStyle style, Emphasis emphasis, Optional<CellRange> shown) {

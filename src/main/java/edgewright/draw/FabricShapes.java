@@ -26,7 +26,7 @@ final class FabricShapes {
         if (look == FabricLook.FLAT) {
             return flat(shown);
         }
-        Shape ground = new Shape.Fill(PenPath.rectangle(cell), Inks.shade(shown, 0.35));
+        Shape ground = new Shape.Fill(PenPath.rectangle(cell), Inks.shade(shown, 0.3));
         if (covered) {
             return List.of(ground);
         }
@@ -35,13 +35,13 @@ final class FabricShapes {
                 List.of(
                         ground,
                         body(-0.47, -1.47, 0.47, 0.47, 0.24, shown),
-                        body(-0.09, -1.3, -0.03, 0.1, 0.03, Inks.shade(shown, 0.22)),
-                        body(-0.36, 0.16, 0.36, 0.38, 0.11, Inks.tint(shown, 0.22)));
+                        body(-0.09, -1.3, -0.03, 0.1, 0.03, Inks.mix(shown, Inks.on(shown), 0.14)),
+                        body(-0.36, 0.16, 0.36, 0.38, 0.11, Inks.mix(shown, Inks.on(shown), 0.1)));
             case BACK_LOOP, PLAIN, CHAIN ->
                 List.of(
                         ground,
                         body(-0.47, -0.47, 0.47, 0.47, 0.24, shown),
-                        body(-0.36, 0.16, 0.36, 0.38, 0.11, Inks.tint(shown, 0.22)));
+                        body(-0.36, 0.16, 0.36, 0.38, 0.11, Inks.mix(shown, Inks.on(shown), 0.1)));
         };
     }
 
@@ -50,7 +50,7 @@ final class FabricShapes {
         return look == FabricLook.FLAT
                 ? flat(colour)
                 : List.of(
-                        new Shape.Fill(PenPath.rectangle(cell), Inks.shade(colour, 0.35)),
+                        new Shape.Fill(PenPath.rectangle(cell), Inks.shade(colour, 0.3)),
                         body(-0.47, -0.47, 0.47, 0.47, 0.24, colour));
     }
 

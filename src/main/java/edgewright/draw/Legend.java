@@ -104,6 +104,9 @@ public final class Legend {
         }
         y = corner(xMm, y);
         y = base(xMm, y);
+        if (style.grid()) {
+            y = tenth(xMm, y);
+        }
         if (!chart.raggedSections().isEmpty()) {
             y = missing(xMm, y);
         }
@@ -172,8 +175,8 @@ public final class Legend {
     private double corner(double x, double y) {
         Colour ground = ground(chart.yarnOf(1).colour());
         List<Shape> shapes = new ArrayList<>(cell(new Area(x, y, c, c), ground));
-        Frame frame = new Frame(x + c / 2, y + c / 2, -c, 0, 0, -c);
-        shapes.addAll(new StitchShapes(frame, c).cornerChains(chart.corner().chains(), ground));
+        shapes.addAll(StitchShapes.cornerChains(
+                new Area(x, y, c, c), true, chart.corner().chains(), ground));
         return row(shapes, Labels.of("legend.corner", chart.corner().chains()), x, y, 1);
     }
 
@@ -183,6 +186,23 @@ public final class Legend {
         Frame frame = new Frame(x + c / 2, y + c / 2, -c, 0, 0, -c);
         shapes.addAll(new StitchShapes(frame, c).base(ground, style.palette()));
         return row(shapes, Labels.of("legend.base"), x, y, 1);
+    }
+
+    /** A corner of squared paper with one heavier line each way. */
+    private double tenth(double x, double y) {
+        Palette palette = style.palette();
+        List<Shape> shapes = new ArrayList<>();
+        for (double at : new double[] {0.2, 0.8}) {
+            shapes.add(CornerLines.solid(
+                    PenPath.line(x, y + at * c, x + c, y + at * c), CornerLines.GRID * c, palette.grid()));
+            shapes.add(CornerLines.solid(
+                    PenPath.line(x + at * c, y, x + at * c, y + c), CornerLines.GRID * c, palette.grid()));
+        }
+        shapes.add(CornerLines.solid(
+                PenPath.line(x, y + 0.5 * c, x + c, y + 0.5 * c), CornerLines.TENTH * c, palette.tenth()));
+        shapes.add(CornerLines.solid(
+                PenPath.line(x + 0.5 * c, y, x + 0.5 * c, y + c), CornerLines.TENTH * c, palette.tenth()));
+        return row(shapes, Labels.of("legend.tenth"), x, y, 1);
     }
 
     private double missing(double x, double y) {

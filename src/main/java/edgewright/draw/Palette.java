@@ -28,11 +28,11 @@ public record Palette(
 
     /** For white paper and a light screen. */
     public static final Palette LIGHT =
-            of("#ffffff", "#1d2126", "#5f6873", "#c3c8ce", "#59616b", "#eceef0", "#0b6275", "#c0142b", "#9a5200");
+            of("#ffffff", "#1d2126", "#5f6873", "#b4bac1", "#7b848e", "#eceef0", "#0b6275", "#c0142b", "#9a5200");
 
     /** For a dark screen. */
     public static final Palette DARK =
-            of("#1f2327", "#eceef0", "#a2abb5", "#4b535c", "#b4bbc3", "#30363c", "#6fd0e3", "#ff7a85", "#ffb561");
+            of("#1f2327", "#eceef0", "#a2abb5", "#59616a", "#98a1ab", "#30363c", "#6fd0e3", "#ff7a85", "#ffb561");
 
     private static Palette of(
             String paper,

@@ -15,8 +15,8 @@ public final class RasterPicture {
     /** The drawing at so many dots an inch; it takes 4 bytes a pixel. */
     public static BufferedImage of(Drawing drawing, double dpi) {
         double scale = dpi / MM_PER_INCH;
-        int width = Math.max(1, (int) Math.ceil(drawing.widthMm() * scale));
-        int height = Math.max(1, (int) Math.ceil(drawing.heightMm() * scale));
+        int width = Math.max(1, (int) Math.round(drawing.widthMm() * scale));
+        int height = Math.max(1, (int) Math.round(drawing.heightMm() * scale));
         BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
         Graphics2D graphics = image.createGraphics();
         try {

@@ -22,15 +22,18 @@ public final class RasterSurface implements Surface {
     private final Graphics2D graphics;
     private final AffineTransform toPixels;
     private final double scale;
+    private boolean onPixels;
 
     /**
-     * @param graphics scaled to millimetres. Its colour, stroke, font and hints are changed; its clip and transform are not
+     * @param graphics scaled to millimetres. The surface changes its colour, stroke, font, hints and transform as it goes; its
+     *     clip stays. Whoever goes on drawing with it makes a copy first
      */
     public RasterSurface(Graphics2D graphics) {
         this.graphics = graphics;
         this.toPixels = graphics.getTransform();
         this.scale = toPixels.getScaleX();
-        graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        this.onPixels = true;
+        smooth();
         graphics.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         graphics.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
         graphics.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
@@ -47,6 +50,7 @@ public final class RasterSurface implements Surface {
             long y = Math.round(from.getY());
             rectangle(x, y, Math.round(to.getX()) - x, Math.round(to.getY()) - y);
         } else {
+            smooth();
             graphics.fill(outline(fill.path(), Path2D.WIND_EVEN_ODD));
         }
     }
@@ -59,6 +63,7 @@ public final class RasterSurface implements Surface {
         if (straight && line.dashMm().isEmpty() && line.ends() == Ends.CUT) {
             straight(bounds, line.widthMm());
         } else {
+            smooth();
             graphics.setStroke(stroke(line));
             graphics.draw(outline(line.path(), Path2D.WIND_NON_ZERO));
         }
@@ -66,6 +71,7 @@ public final class RasterSurface implements Surface {
 
     @Override
     public void text(Shape.Text text) {
+        smooth();
         graphics.setColor(color(text.colour()));
         // Set large and scaled down: fonts come in sizes that a millimetre is too coarse for.
         double factor = text.sizeMm() / RasterFonts.SIZE;
@@ -99,9 +105,21 @@ public final class RasterSurface implements Surface {
     }
 
     private void rectangle(long x, long y, long width, long height) {
-        graphics.setTransform(new AffineTransform());
+        if (!onPixels) {
+            graphics.setTransform(new AffineTransform());
+            graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_OFF);
+            onPixels = true;
+        }
         graphics.fillRect((int) x, (int) y, (int) width, (int) height);
-        graphics.setTransform(toPixels);
+    }
+
+    /** Back from whole pixels; changed only where it must be, since that is slow and cells come by the thousand. */
+    private void smooth() {
+        if (onPixels) {
+            graphics.setTransform(toPixels);
+            graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+            onPixels = false;
+        }
     }
 
     private Point2D pixels(double xMm, double yMm) {

@@ -13,8 +13,8 @@ import java.util.List;
  * the signs: from memory; publishers differ, so every chart has its legend.
  */
 final class StitchShapes {
-    private static final double FINE = 0.05;
-    private static final double MEDIUM = 0.075;
+    private static final double FINE = 0.045;
+    private static final double MEDIUM = 0.065;
 
     private final Frame frame;
     private final double cellMm;
@@ -33,24 +33,27 @@ final class StitchShapes {
     List<Shape> of(Stitch stitch, Colour yarn, Colour ground) {
         Colour ink = Inks.on(ground);
         return switch (stitch) {
-            case BACK_LOOP -> List.of(line(arc(0.26, -0.28, 0.2), FINE, Inks.mix(ground, ink, 0.6)));
+            case BACK_LOOP -> List.of(line(arc(0.2, -0.3, 0.15), FINE, Inks.mix(ground, ink, 0.5)));
             case PLAIN -> List.of(line(cross(0.2), MEDIUM, ink));
-            case CHAIN -> List.of(line(oval(0, 0, 0.3, 0.17, 0), MEDIUM, ink));
+            case CHAIN -> List.of(line(PenPath.oval(0, 0, 0.28, 0.16).through(frame), MEDIUM, ink));
             case LONG -> longStitch(yarn);
         };
     }
 
-    /** The chains of a corner, from the end of the incoming side round to the start of the outgoing one. */
-    List<Shape> cornerChains(int chains, Colour ground) {
-        Colour ink = Inks.on(ground);
+    /**
+     * The chains of a corner, side by side and level however the corner is turned, in the half of the cell that is away from the
+     * piece: there long stitches land in them. In the other half is room for the number of the round.
+     *
+     * @param above whether the upper half of the cell is away from the piece
+     */
+    static List<Shape> cornerChains(Area cell, boolean above, int chains, Colour ground) {
+        double c = cell.widthMm();
+        double y = above ? cell.yMm() + 0.35 * c : cell.bottomMm() - 0.35 * c;
         List<Shape> shapes = new ArrayList<>();
-        double step = chains == 3 ? 30 : 40;
         for (int i = 0; i < chains; i++) {
-            double degrees = 45 + (i - (chains - 1) / 2.0) * step;
-            double t = Math.toRadians(degrees);
-            double along = -0.5 + 0.76 * Math.sin(t);
-            double out = -0.5 + 0.76 * Math.cos(t);
-            shapes.add(line(oval(along, out, 0.17, 0.1, -t), FINE, ink));
+            double x = cell.middleXMm() + (i - (chains - 1) / 2.0) * 0.25 * c;
+            PenPath oval = PenPath.oval(x, y, 0.1 * c, 0.075 * c);
+            shapes.add(new Shape.Line(oval, 0.04 * c, Inks.on(ground)));
         }
         return shapes;
     }
@@ -71,20 +74,26 @@ final class StitchShapes {
                 line(PenPath.line(-0.14, 0, 0.14, 0).through(frame), MEDIUM, palette.error()));
     }
 
-    /** A stem with bar and slash, and an arc at its foot for the front loop it is dropped into. */
+    /**
+     * A stem with bar and slash, and a ball where it lands: on the upper edge of the stitch two rounds below. In its own yarn,
+     * with an outline for where it lies on that yarn.
+     */
     private List<Shape> longStitch(Colour yarn) {
-        PenPath path = new PenPath.Builder()
-                .moveTo(0, 0.3)
-                .lineTo(0, -1.74)
-                .moveTo(-0.26, 0.3)
-                .lineTo(0.26, 0.3)
-                .moveTo(-0.22, -0.66)
-                .lineTo(0.22, -0.42)
-                .moveTo(-0.2, -1.6)
-                .curveTo(-0.12, -1.78, 0.12, -1.78, 0.2, -1.6)
+        PenPath stem = new PenPath.Builder()
+                .moveTo(0, 0.2)
+                .lineTo(0, -1.55)
+                .moveTo(-0.22, 0.2)
+                .lineTo(0.22, 0.2)
+                .moveTo(-0.17, -0.6)
+                .lineTo(0.17, -0.38)
                 .build()
                 .through(frame);
-        return List.of(line(path, 0.25, Inks.on(yarn)), line(path, 0.12, yarn));
+        Colour outline = Inks.mix(yarn, Inks.on(yarn), 0.85);
+        return List.of(
+                line(stem, 0.165, outline),
+                new Shape.Fill(PenPath.circle(0, -1.55, 0.13).through(frame), outline),
+                line(stem, 0.085, yarn),
+                new Shape.Fill(PenPath.circle(0, -1.55, 0.09).through(frame), yarn));
     }
 
     private PenPath arc(double half, double foot, double rise) {
@@ -103,13 +112,6 @@ final class StitchShapes {
                 .lineTo(0, arm)
                 .build()
                 .through(frame);
-    }
-
-    private PenPath oval(double along, double out, double half, double halfAcross, double radians) {
-        double cos = Math.cos(radians);
-        double sin = Math.sin(radians);
-        Frame turned = new Frame(along, out, cos, sin, -sin, cos);
-        return PenPath.oval(0, 0, half, halfAcross).through(turned).through(frame);
     }
 
     private Shape line(PenPath path, double width, Colour colour) {

@@ -20,4 +20,19 @@ public enum Turn {
     public Turn anticlockwise() {
         return values()[(ordinal() + 3) % 4];
     }
+
+    /** Whether the corner lies on the left of the drawing. */
+    boolean cornerLeft() {
+        return this == NONE || this == THREE_QUARTERS;
+    }
+
+    /** Whether the corner lies in the upper half of the drawing. */
+    boolean cornerAbove() {
+        return this == NONE || this == QUARTER;
+    }
+
+    /** Whether the limb that is worked to the corner lies level; else the other one does. */
+    boolean incomingLevel() {
+        return this == NONE || this == HALF;
+    }
 }
