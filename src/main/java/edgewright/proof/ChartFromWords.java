@@ -1,0 +1,219 @@
+package edgewright.proof;
+
+import edgewright.chart.Chart;
+import edgewright.chart.Colour;
+import edgewright.chart.Corner;
+import edgewright.chart.Extras;
+import edgewright.chart.Round;
+import edgewright.chart.Rules;
+import edgewright.chart.Stitch;
+import edgewright.chart.Stitches;
+import edgewright.chart.Yarn;
+import edgewright.hands.Fabric;
+import edgewright.hands.Made;
+import edgewright.words.Group;
+import edgewright.words.Pattern;
+import edgewright.words.PatternYarn;
+import edgewright.words.Run;
+import edgewright.words.WrittenRound;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Draws the chart of a pattern that exists only as words, from what came off the hook when the words were worked.
+ *
+ * <p>The repeat is as wide as the shortest stretch that all groups go into, and the corner sections take what is left: as
+ * few stitches as fit every round and every side, with the repeat beginning where most groups of the words begin.
+ */
+public final class ChartFromWords {
+    /** What became of the drawing. */
+    public sealed interface Answer {
+        /** The chart; working it gives the very fabric that the words gave. */
+        record Drawn(Chart chart) implements Answer {}
+
+        /** No one chart says what the words say. */
+        record NotOneChart(Why why) implements Answer {}
+    }
+
+    /** Why there is no chart. */
+    public enum Why {
+        /** The rounds do not all turn their corners with the same number of chains. */
+        CORNERS_DIFFER,
+        /** No width of repeat fits every round on every side that was worked. */
+        NO_COMMON_REPEAT
+    }
+
+    /** Colours for yarns whose words name none, dark and light in turn so that neighbours can be told apart. */
+    private static final List<Colour> COLOURS = List.of(
+            Colour.parse("#2b2a33"),
+            Colour.parse("#f2ead8"),
+            Colour.parse("#1f4a2c"),
+            Colour.parse("#f4b942"),
+            Colour.parse("#16343b"),
+            Colour.parse("#cfe6df"),
+            Colour.parse("#7a2b1d"),
+            Colour.parse("#b9c7cf"));
+
+    private final Pattern pattern;
+    private final Fabric fabric;
+    private final int rounds;
+
+    private ChartFromWords(Pattern pattern, Fabric fabric) {
+        this.pattern = pattern;
+        this.fabric = fabric;
+        this.rounds = fabric.rounds();
+    }
+
+    /**
+     * The chart of a pattern.
+     *
+     * @param fabric what came off the hook when the whole pattern was worked; at least one round
+     */
+    public static Answer of(Pattern pattern, Fabric fabric) {
+        return new ChartFromWords(pattern, fabric).answer();
+    }
+
+    private Answer answer() {
+        int chains = fabric.cornerChains(1);
+        for (int r = 1; r <= rounds; r++) {
+            if (fabric.cornerChains(r) != chains) {
+                return new Answer.NotOneChart(Why.CORNERS_DIFFER);
+            }
+        }
+        return repeatWidth()
+                .flatMap(this::sections)
+                .<Answer>map(worked -> new Answer.Drawn(chart(chains, worked)))
+                .orElseGet(() -> new Answer.NotOneChart(Why.NO_COMMON_REPEAT));
+    }
+
+    private Chart chart(int chains, List<Round> worked) {
+        List<Yarn> yarns = new ArrayList<>();
+        for (PatternYarn yarn : pattern.yarns()) {
+            yarns.add(new Yarn(yarn.id(), yarn.name(), COLOURS.get(yarns.size() % COLOURS.size())));
+        }
+        return new Chart(
+                pattern.title(),
+                pattern.designer(),
+                String.join("\n\n", pattern.notes()),
+                pattern.terms(),
+                new Corner(chains, Extras.NONE),
+                Rules.DEFAULT.withStackLongStitches(stacks()),
+                yarns,
+                worked,
+                Extras.NONE);
+    }
+
+    /** Whether a long stitch was dropped onto a long stitch anywhere. */
+    private boolean stacks() {
+        for (int r = 1; r <= rounds; r++) {
+            for (int side = 0; side < 4; side++) {
+                if (fabric.side(r, side).stream().anyMatch(ChartFromWords::standsOnLong)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private static boolean standsOnLong(Made made) {
+        return made.stitch().equals(Optional.of(Stitch.LONG))
+                && made.into().flatMap(Made::stitch).equals(Optional.of(Stitch.LONG));
+    }
+
+    /** The least common multiple of all groups; empty if it is wider than any chart may be. */
+    private Optional<Integer> repeatWidth() {
+        long width = 1;
+        for (WrittenRound round : pattern.rounds()) {
+            int group = round.group().map(Group::runs).map(Run::stitches).orElse(1);
+            width = width / gcd(width, group) * group;
+            if (width > Chart.MOST_STITCHES) {
+                return Optional.empty();
+            }
+        }
+        return Optional.of((int) width);
+    }
+
+    private static long gcd(long a, long b) {
+        return b == 0 ? a : gcd(b, a % b);
+    }
+
+    /** The rounds cut into sections, with the fewest stitches in the corner sections; empty if no cut fits. */
+    private Optional<List<Round>> sections(int w) {
+        int shortest = Integer.MAX_VALUE;
+        for (int side = 0; side < 4; side++) {
+            shortest = Math.min(shortest, fabric.side(0, side).size());
+        }
+        for (int corners = shortest % w; corners <= shortest; corners += w) {
+            Optional<List<Round>> best = Optional.empty();
+            int most = -1;
+            for (int a = 0; a <= corners; a++) {
+                Optional<List<Round>> cut = cut(a, w, corners - a);
+                int begins = groupsBeginningAt(a, w);
+                if (cut.isPresent() && begins > most) {
+                    best = cut;
+                    most = begins;
+                }
+            }
+            if (best.isPresent()) {
+                return best;
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** In how many rounds a group of the words begins where the repeat would begin. */
+    private int groupsBeginningAt(int a, int w) {
+        int begins = 0;
+        for (WrittenRound round : pattern.rounds()) {
+            int before = Run.stitches(round.before());
+            boolean isLong = round.group().map(Group::runs).map(Run::stitches).orElse(1) > 1;
+            if (isLong && Math.floorMod(before - a - round.number(), w) == 0) {
+                begins++;
+            }
+        }
+        return begins;
+    }
+
+    /** Every round cut at A + r and B + r; empty if the stretch between is not the same stitches over and over. */
+    private Optional<List<Round>> cut(int a, int w, int b) {
+        List<Round> cut = new ArrayList<>();
+        for (int r = 1; r <= rounds; r++) {
+            Optional<Round> round = cut(r, a, w, b);
+            if (round.isEmpty()) {
+                return Optional.empty();
+            }
+            cut.add(round.get());
+        }
+        return Optional.of(cut);
+    }
+
+    private Optional<Round> cut(int r, int a, int w, int b) {
+        String from = null;
+        String to = null;
+        String repeat = null;
+        for (int side = 0; side < 4; side++) {
+            String letters = fabric.letters(r, side);
+            int between = letters.length() - (a + r) - (b + r);
+            if (between < 0 || between % w != 0) {
+                return Optional.empty();
+            }
+            String thisFrom = letters.substring(0, a + r);
+            String thisTo = letters.substring(letters.length() - (b + r));
+            String thisRepeat = between == 0 ? repeat : letters.substring(a + r, a + r + w);
+            boolean comesOut = between == 0 || letters.equals(thisFrom + thisRepeat.repeat(between / w) + thisTo);
+            boolean asBefore = (from == null || from.equals(thisFrom))
+                    && (to == null || to.equals(thisTo))
+                    && (repeat == null || repeat.equals(thisRepeat));
+            if (!comesOut || !asBefore) {
+                return Optional.empty();
+            }
+            from = thisFrom;
+            to = thisTo;
+            repeat = thisRepeat;
+        }
+        return repeat == null
+                ? Optional.empty()
+                : Optional.of(new Round(fabric.yarn(r), Stitches.of(from), Stitches.of(repeat), Stitches.of(to)));
+    }
+}

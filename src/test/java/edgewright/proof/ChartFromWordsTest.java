@@ -1,0 +1,102 @@
+package edgewright.proof;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import edgewright.chart.Chart;
+import edgewright.chart.PerSide;
+import edgewright.chart.Round;
+import edgewright.chart.SideShape;
+import edgewright.hands.HouseRules;
+import edgewright.hands.Maker;
+import edgewright.hands.Outcome;
+import edgewright.proof.ChartFromWords.Answer;
+import edgewright.proof.ChartFromWords.Why;
+import edgewright.testing.RandomCharts;
+import edgewright.words.Options;
+import edgewright.words.Pattern;
+import edgewright.words.PatternReader;
+import edgewright.words.PatternWriter;
+import edgewright.words.Reading;
+import edgewright.words.SideCounts;
+import org.junit.jupiter.api.Test;
+
+class ChartFromWordsTest {
+    private static final String TYPED = """
+            Tide Steps
+            UK terms
+
+            Round 1, Peat. 2 dc blo; *4 dc blo; repeat from * to the last 3 sts; 3 dc blo; corner: 2 ch.
+            Round 2, Chalk. dc blo in every stitch; corner: 2 ch.
+            Round 3, Peat. 1 dc blo, 1 drop tr, 2 dc blo; *1 drop tr, 3 dc blo; rep from * to the last 5 sts;
+              1 drop tr, 2 dc blo, 1 drop tr, 1 dc blo; corner: 2 ch.
+            """;
+
+    @Test
+    void typed_words_become_the_chart_they_describe() {
+        Chart chart = drawn(TYPED, SideCounts.all(15));
+        assertThat(chart.shape()).isEqualTo(new SideShape(1, 4, 2));
+        assertThat(chart.rounds())
+                .extracting(round -> round.fromCorner() + " " + round.repeat() + " " + round.toCorner())
+                .containsExactly("bb bbbb bbb", "bbb bbbb bbbb", "blbb lbbb lbblb");
+        assertThat(chart.rounds())
+                .extracting(Round::yarn)
+                .containsExactly(
+                        chart.yarns().get(0).id(),
+                        chart.yarns().get(1).id(),
+                        chart.yarns().get(0).id());
+        assertThat(chart.title()).isEqualTo("Tide Steps");
+    }
+
+    @Test
+    void the_chart_drawn_from_words_makes_the_fabric_that_the_words_made() {
+        RandomCharts charts = new RandomCharts(11);
+        int drawn = 0;
+        for (int i = 0; i < 300; i++) {
+            Chart chart = charts.workable();
+            Pattern pattern = PatternWriter.tree(chart, Options.of(chart));
+            Outcome outcome = work(pattern, SideCounts.all(chart.shape().stitches(0, 2)));
+            if (ChartFromWords.of(pattern, outcome.fabric()) instanceof Answer.Drawn answer) {
+                drawn++;
+                int times = answer.chart()
+                        .shape()
+                        .repeats(0, chart.shape().stitches(0, 2))
+                        .orElseThrow();
+                ProofResult result = new Prover(answer.chart()).prove(pattern, PerSide.all(times));
+                assertThat(result).as("%s", chart).isInstanceOf(ProofResult.Agrees.class);
+            }
+        }
+        assertThat(drawn).isEqualTo(300);
+    }
+
+    @Test
+    void rounds_that_turn_their_corners_in_different_ways_are_not_one_chart() {
+        String other = TYPED.replaceFirst("corner: 2 ch", "corner: 3 ch");
+        assertThat(answer(other, SideCounts.all(15))).isEqualTo(new Answer.NotOneChart(Why.CORNERS_DIFFER));
+    }
+
+    @Test
+    void rounds_that_share_no_repeat_within_the_side_are_not_one_chart() {
+        String other = TYPED + "\nRound 4, Chalk. 4 dc blo; *4 dc blo, 1 dc; repeat from * to the last 4 sts;"
+                + " 4 dc blo; corner: 2 ch.\n";
+        assertThat(answer(other, SideCounts.all(15))).isEqualTo(new Answer.NotOneChart(Why.NO_COMMON_REPEAT));
+    }
+
+    private static Chart drawn(String text, SideCounts base) {
+        Answer answer = answer(text, base);
+        assertThat(answer).isInstanceOf(Answer.Drawn.class);
+        return ((Answer.Drawn) answer).chart();
+    }
+
+    private static Answer answer(String text, SideCounts base) {
+        Reading reading = PatternReader.read(text);
+        assertThat(reading).isInstanceOf(Reading.Understood.class);
+        Pattern pattern = ((Reading.Understood) reading).pattern();
+        return ChartFromWords.of(pattern, work(pattern, base).fabric());
+    }
+
+    private static Outcome work(Pattern pattern, SideCounts base) {
+        Outcome outcome = new Maker(HouseRules.ALL_ALLOWED).work(pattern, base);
+        assertThat(outcome).isInstanceOf(Outcome.Finished.class);
+        return outcome;
+    }
+}

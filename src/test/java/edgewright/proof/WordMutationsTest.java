@@ -1,0 +1,238 @@
+package edgewright.proof;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import edgewright.chart.Chart;
+import edgewright.chart.Counting;
+import edgewright.chart.PerSide;
+import edgewright.chart.Side;
+import edgewright.chart.Terms;
+import edgewright.testing.RandomCharts;
+import edgewright.words.Group;
+import edgewright.words.Options;
+import edgewright.words.Pattern;
+import edgewright.words.PatternReader;
+import edgewright.words.PatternWriter;
+import edgewright.words.PlainText;
+import edgewright.words.Reading;
+import edgewright.words.Run;
+import edgewright.words.WrittenRound;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.TreeMap;
+import java.util.regex.MatchResult;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Spoils correct patterns in the ways in which a typist does, and sees that no spoilt pattern that would make another fabric
+ * passes: it is refused, at or after the place that was spoilt.
+ */
+class WordMutationsTest {
+    private enum Change {
+        NUMBER,
+        STITCHES_SWAPPED,
+        REPEAT_MARK_DROPPED,
+        LINE_DROPPED,
+        OTHER_TERMS
+    }
+
+    /** A spoilt text, the first line of the sentence that was spoilt, and the round it belongs to; 0 before round 1. */
+    private record Spoilt(String text, int line, int round) {}
+
+    private static final java.util.regex.Pattern NUMBER = java.util.regex.Pattern.compile("[0-9]+");
+    private static final java.util.regex.Pattern RUN =
+            java.util.regex.Pattern.compile("[0-9]+ (dc blo|sc blo|dc|sc|drop tr|drop dc)(?=[,;])");
+    private static final java.util.regex.Pattern ROUND = java.util.regex.Pattern.compile("(?m)^Round ([0-9]+), ");
+
+    private final Map<String, Integer> refused = new TreeMap<>();
+    private int harmless;
+
+    @Test
+    void no_spoilt_pattern_that_would_make_another_fabric_passes() {
+        RandomCharts charts = new RandomCharts(6);
+        Random random = charts.random();
+        // -Dedgewright.exhaustive=3 spoils some nine thousand patterns.
+        int patterns = 160 * Integer.getInteger("edgewright.exhaustive", 1);
+        int spoiltPatterns = 0;
+        for (int i = 0; i < patterns; i++) {
+            Chart chart = charts.workable();
+            PerSide repeats = new PerSide(2, 1, random.nextInt(4), random.nextInt(3));
+            Terms terms = Terms.values()[random.nextInt(2)];
+            Options options = new Options(
+                    terms,
+                    Counting.values()[random.nextInt(2)],
+                    random.nextBoolean() ? Optional.of(repeats) : Optional.empty());
+            String text = PlainText.of(PatternWriter.write(chart, options));
+            for (Change change : Change.values()) {
+                for (int times = 0; times < 4; times++) {
+                    Optional<Spoilt> spoilt = spoil(text, terms, change, random);
+                    if (spoilt.isPresent()) {
+                        spoiltPatterns++;
+                        judge(chart, repeats, text, spoilt.get(), change);
+                    }
+                }
+            }
+        }
+        System.getLogger(WordMutationsTest.class.getName())
+                .log(
+                        System.Logger.Level.INFO,
+                        "{0} spoilt patterns, refused {1}, {2} of no effect on the fabric, 0 slipped through",
+                        spoiltPatterns,
+                        refused,
+                        harmless);
+        assertThat(spoiltPatterns).isGreaterThan(2_000);
+        assertThat(refused.values().stream().mapToInt(Integer::intValue).sum()).isGreaterThan(spoiltPatterns / 2);
+    }
+
+    private void judge(Chart chart, PerSide repeats, String text, Spoilt spoilt, Change change) {
+        ProofResult result = new Prover(chart).prove(spoilt.text(), repeats);
+        Reading reading = PatternReader.read(spoilt.text());
+        boolean sameFabric = reading instanceof Reading.Understood understood
+                && fabric(understood.pattern(), chart, repeats).equals(fabric(chart, repeats));
+        if (result.agrees()) {
+            assertThat(sameFabric)
+                    .as("%s slipped through:%n%s%nfrom%n%s", change, spoilt.text(), text)
+                    .isTrue();
+            harmless++;
+            return;
+        }
+        boolean unread = result instanceof ProofResult.Unread;
+        assertThat(unread ? line(result) : round(result))
+                .as("%s in round %s: %s%n%s", change, spoilt.round(), result, spoilt.text())
+                .isGreaterThanOrEqualTo(unread ? spoilt.line() : spoilt.round());
+        refused.merge(change + " " + result.getClass().getSimpleName(), 1, Integer::sum);
+    }
+
+    private static int line(ProofResult result) {
+        return ((ProofResult.Unread) result).problems().get(0).line();
+    }
+
+    /** The round in which hands stop or the fabric differs. What shows in a round may tell of the round above. */
+    private static int round(ProofResult result) {
+        if (result instanceof ProofResult.Stopped stopped) {
+            return stopped.stop().round();
+        }
+        return ((ProofResult.Differs) result)
+                .differences().stream()
+                        .filter(difference -> difference.kind() != Difference.Kind.SHOWN)
+                        .mapToInt(Difference::round)
+                        .min()
+                        .orElseThrow();
+    }
+
+    private static Optional<Spoilt> spoil(String text, Terms terms, Change change, Random random) {
+        int firstRound = text.indexOf("\nRound 1, ") + 1;
+        return switch (change) {
+            case NUMBER ->
+                pick(NUMBER.matcher(text), firstRound, random).map(number -> {
+                    int other = Integer.parseInt(number.group()) + (random.nextBoolean() ? 1 : -1);
+                    return replaced(text, number.start(), number.end(), String.valueOf(Math.max(0, other)));
+                });
+            case STITCHES_SWAPPED -> swapped(text, firstRound, random);
+            case REPEAT_MARK_DROPPED ->
+                pick(java.util.regex.Pattern.compile("\\*|repeat from \\*").matcher(text), firstRound, random)
+                        .map(mark -> replaced(text, mark.start(), mark.end(), ""));
+            case LINE_DROPPED ->
+                pick(java.util.regex.Pattern.compile("(?m)^.+\n").matcher(text), firstRound, random)
+                        .filter(line -> line.start() < text.indexOf("\nFinishing"))
+                        // The gap begins where the line before ends.
+                        .map(line -> replaced(text, line.start() - 1, line.end() - 1, ""));
+            case OTHER_TERMS ->
+                Optional.of(
+                        terms == Terms.UK
+                                ? new Spoilt(text.replaceFirst("UK terms", "US terms"), 1, 0)
+                                : new Spoilt(text.replaceFirst("US terms", "UK terms"), 1, 0));
+        };
+    }
+
+    /** Two neighbouring runs that are not the same stitch change places. */
+    private static Optional<Spoilt> swapped(String text, int from, Random random) {
+        List<MatchResult> runs =
+                RUN.matcher(text).results().filter(run -> run.start() > from).toList();
+        List<Integer> pairs = new ArrayList<>();
+        for (int i = 1; i < runs.size(); i++) {
+            if (roundAt(text, runs.get(i).start())
+                    == roundAt(text, runs.get(i - 1).start())) {
+                pairs.add(i);
+            }
+        }
+        if (pairs.isEmpty()) {
+            return Optional.empty();
+        }
+        int second = pairs.get(random.nextInt(pairs.size()));
+        MatchResult one = runs.get(second - 1);
+        MatchResult other = runs.get(second);
+        String between = text.substring(one.end(), other.start());
+        return Optional.of(replaced(text, one.start(), other.end(), other.group() + between + one.group()));
+    }
+
+    private static Optional<MatchResult> pick(java.util.regex.Matcher matcher, int from, Random random) {
+        List<MatchResult> found =
+                matcher.results().filter(match -> match.start() >= from).toList();
+        return found.isEmpty() ? Optional.empty() : Optional.of(found.get(random.nextInt(found.size())));
+    }
+
+    private static Spoilt replaced(String text, int start, int end, String by) {
+        int sentence = text.lastIndexOf("\n\n", start);
+        int line = (int) text.substring(0, sentence).lines().count() + 1;
+        return new Spoilt(text.substring(0, start) + by + text.substring(end), line, roundAt(text, start));
+    }
+
+    /** The round whose words the character belongs to, by the number in its title. */
+    private static int roundAt(String text, int offset) {
+        return ROUND.matcher(text)
+                .results()
+                .filter(round -> round.start() <= offset)
+                .mapToInt(round -> Integer.parseInt(round.group(1)))
+                .reduce(0, (one, next) -> next);
+    }
+
+    /** What the chart says, side by side: yarn, corner chains and stitches. */
+    private static List<String> fabric(Chart chart, PerSide repeats) {
+        List<String> fabric = new ArrayList<>();
+        for (int r = 1; r <= chart.rounds().size(); r++) {
+            for (Side side : Side.values()) {
+                fabric.add(chart.yarnOf(r).name() + " " + chart.corner().chains() + " "
+                        + chart.round(r).side(repeats.of(side)));
+            }
+        }
+        return fabric;
+    }
+
+    /** What a tree says, worked out by counting alone; whatever does not come out is written down as it stands. */
+    private static List<String> fabric(Pattern pattern, Chart chart, PerSide repeats) {
+        List<String> fabric = new ArrayList<>();
+        for (WrittenRound round : pattern.rounds()) {
+            for (Side side : Side.values()) {
+                int stitches = chart.shape().stitches(round.number(), repeats.of(side));
+                fabric.add(pattern.yarnOf(round).name() + " " + round.cornerChains() + " " + side(round, stitches));
+            }
+        }
+        return fabric;
+    }
+
+    private static String side(WrittenRound round, int stitches) {
+        StringBuilder side = new StringBuilder(letters(round.before()));
+        if (round.group().isPresent()) {
+            Group group = round.group().get();
+            while (stitches - side.length() > group.lastStitches()) {
+                side.append(letters(group.runs()));
+            }
+            if (stitches - side.length() != group.lastStitches()) {
+                side.append('?');
+            }
+        }
+        return side + letters(round.after());
+    }
+
+    private static String letters(List<Run> runs) {
+        StringBuilder letters = new StringBuilder();
+        for (Run run : runs) {
+            letters.append(String.valueOf(run.stitch().letter()).repeat(run.count()));
+        }
+        return letters.toString();
+    }
+}
