@@ -1,0 +1,56 @@
+package edgewright.fit;
+
+import edgewright.chart.Chart;
+import edgewright.chart.Round;
+import edgewright.chart.Stitch;
+import java.util.OptionalInt;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
+
+/**
+ * In which rounds the counts are put right: count in one, change in the next, count again in the one after. These are the
+ * last plain rounds before the first long stitch.
+ *
+ * <p>A long stitch of the round right after the changing round would cross it and land in the counting round, where stitches
+ * that share a foot have one loop for two. So at least one plain round lies between the changing round and the first long
+ * stitch. A round of the repeat with chains in it must close too, and is never the changing round. Rounds of back-loop or
+ * plain stitches alone count as plain here. Source of the order: common practice, no source.
+ *
+ * @param firstLong the first round with a long stitch
+ * @param counting the round in which the sides are counted; empty if they must be right as soon as the base round is on
+ * @param changing the round in which stitches are added or lost; 0 means while the base round is worked
+ * @param checking the plain round after it, in which they are counted again; empty if the changing round itself must do
+ */
+public record ChangeRounds(OptionalInt firstLong, OptionalInt counting, int changing, OptionalInt checking) {
+
+    /** The best rounds for this chart. A chart without long stitches is put right in its last rounds but one. */
+    public static ChangeRounds of(Chart chart) {
+        int rounds = chart.rounds().size();
+        OptionalInt firstLong = first(chart, round -> has(round, Stitch.LONG));
+        OptionalInt firstChain = first(chart, round -> has(round, Stitch.CHAIN));
+        int changing = Math.max(0, Math.min(firstLong.orElse(rounds + 1) - 2, firstChain.orElse(rounds + 1) - 1));
+        boolean isNextPlain = changing < rounds && !isPatterned(chart.round(changing + 1));
+        return new ChangeRounds(
+                firstLong,
+                changing == 0 ? OptionalInt.empty() : OptionalInt.of(changing - 1),
+                changing,
+                isNextPlain ? OptionalInt.of(changing + 1) : OptionalInt.empty());
+    }
+
+    private static boolean isPatterned(Round round) {
+        return has(round, Stitch.LONG) || has(round, Stitch.CHAIN);
+    }
+
+    private static boolean has(Round round, Stitch stitch) {
+        return round.fromCorner().count(stitch)
+                        + round.repeat().count(stitch)
+                        + round.toCorner().count(stitch)
+                > 0;
+    }
+
+    private static OptionalInt first(Chart chart, Predicate<Round> said) {
+        return IntStream.rangeClosed(1, chart.rounds().size())
+                .filter(r -> said.test(chart.round(r)))
+                .findFirst();
+    }
+}

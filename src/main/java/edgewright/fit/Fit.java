@@ -1,0 +1,150 @@
+package edgewright.fit;
+
+import edgewright.chart.Chart;
+import edgewright.chart.PerSide;
+import edgewright.chart.Side;
+import edgewright.chart.SidePlace;
+import edgewright.chart.SideShape;
+import edgewright.chart.Stitch;
+import edgewright.chart.Stitches;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** Answers whether and how a piece is made to fit the border of a chart. */
+public final class Fit {
+    private final Chart chart;
+    private final SideShape shape;
+    private final FitQuestion question;
+
+    private Fit(Chart chart, FitQuestion question) {
+        this.chart = chart;
+        this.shape = chart.shape();
+        this.question = question;
+    }
+
+    /**
+     * The plan for a piece, or why there is none.
+     *
+     * @throws IllegalArgumentException if the question's round is not in the chart
+     */
+    public static FitAnswer answer(Chart chart, FitQuestion question) {
+        if (question.round() > chart.rounds().size()) {
+            throw new IllegalArgumentException("round " + question.round() + ": expected 0 to "
+                    + chart.rounds().size() + ", the rounds of the chart");
+        }
+        return new Fit(chart, question).answer();
+    }
+
+    private FitAnswer answer() {
+        int round = question.round();
+        PerSide stitches = question.stitches();
+        int fewest = shape.fewestStitches(round);
+        List<Side> shorts = Sides.where(side -> stitches.of(side) < fewest);
+        if (!shorts.isEmpty()) {
+            return new FitRefusal.TooSmall(question, fewest, shorts);
+        }
+        PerSide wanted = question.wantedStitches().orElse(stitches);
+        Closing closing = Closing.of(shape, round, wanted);
+        if (question.wanted().isPresent() && !(closing instanceof Closing.Closes)) {
+            return new FitRefusal.CannotClose(question, FitRefusal.CannotClose.Cause.WANTED, shape.w(), closing);
+        }
+        Targets targets = question.wanted().isPresent()
+                ? new Targets(shape, round, stitches, wanted)
+                : Targets.closest(shape, round, stitches, question.ties());
+        if (targets.totalChange() > 0 && round == chart.rounds().size()) {
+            return new FitRefusal.CannotClose(
+                    question,
+                    FitRefusal.CannotClose.Cause.NO_ROUND_LEFT,
+                    shape.w(),
+                    Closing.of(shape, round, stitches));
+        }
+        return plan(targets);
+    }
+
+    private FitAnswer plan(Targets targets) {
+        List<Side> full = Sides.where(side -> Math.abs(targets.change(side))
+                > SideChange.most(targets.counted().of(side), targets.change(side)));
+        if (!full.isEmpty()) {
+            List<Relief> reliefs = full.stream()
+                    .flatMap(side -> reliefs(targets, side).stream())
+                    .distinct()
+                    .toList();
+            return new FitRefusal.NoRoom(question, targets, full, reliefs);
+        }
+        List<SideChange> changes = Arrays.stream(Side.values())
+                .map(side ->
+                        new SideChange(side, targets.round(), targets.counted().of(side), targets.change(side)))
+                .toList();
+        ChangeRounds rounds = ChangeRounds.of(chart);
+        return new FitPlan(question, targets, changes, rounds, warnings(targets, changes, rounds));
+    }
+
+    private List<FitWarning> warnings(Targets targets, List<SideChange> changes, ChangeRounds rounds) {
+        if (targets.totalChange() == 0) {
+            return List.of();
+        }
+        List<FitWarning> warnings = new ArrayList<>();
+        for (SideChange change : changes) {
+            if (change.isCrowded()) {
+                warnings.add(new FitWarning.Crowded(
+                        change.side(), change.change(), change.stitches(), reliefs(targets, change.side())));
+            }
+        }
+        int changing = question.round() + 1;
+        List<SideStitch> across = changes.stream()
+                .flatMap(change -> across(change, targets.repeats().of(change.side())).stream())
+                .toList();
+        if (!across.isEmpty()) {
+            warnings.add(new FitWarning.LandsAcross(changing, across));
+        }
+        if (rounds.firstLong().isPresent() && changing >= rounds.firstLong().getAsInt()) {
+            warnings.add(new FitWarning.TooLate(changing, rounds));
+        }
+        return warnings;
+    }
+
+    /** The long stitches of the round after the changing round that stand above its uneven stitches. */
+    private List<SideStitch> across(SideChange change, int repeats) {
+        int above = change.round() + 2;
+        if (above > chart.rounds().size()) {
+            return List.of();
+        }
+        Stitches row = chart.round(above).side(repeats);
+        return change.unevenStitches().stream()
+                .map(uneven -> new SidePlace(above, uneven.stitch() + 1))
+                // A ragged round may end before its place; whatever stands there has a finding of its own.
+                .filter(place -> place.stitch() <= row.length() && row.at(place.stitch()) == Stitch.LONG)
+                .map(place -> new SideStitch(change.side(), place))
+                .toList();
+    }
+
+    /** Other counts, or an untied pair, with which this side and the one tied to it need no more than one change in six. */
+    private List<Relief> reliefs(Targets targets, Side side) {
+        List<Relief> reliefs = new ArrayList<>();
+        Ties ties = question.tiesThatHold();
+        List<Side> group = ties.group(side);
+        int[] counts = group.stream().mapToInt(targets.counted()::of).toArray();
+        int least = IntStream.of(counts).min().orElseThrow();
+        int most = targets.wanted().of(side) + shape.w();
+        IntStream.iterate(most, wanted -> wanted - shape.w())
+                .takeWhile(wanted -> wanted >= Math.max(least - shape.w(), shape.fewestStitches(targets.round())))
+                .filter(wanted -> IntStream.of(counts).noneMatch(count -> SideChange.isCrowded(count, wanted - count)))
+                .boxed()
+                .min((one, other) -> Integer.compare(
+                        IntStream.of(counts).map(count -> Math.abs(one - count)).sum(),
+                        IntStream.of(counts)
+                                .map(count -> Math.abs(other - count))
+                                .sum()))
+                .ifPresent(wanted -> reliefs.add(new Relief.OtherCount(side, wanted)));
+        if (group.size() > 1) {
+            Targets untied = Targets.closest(shape, targets.round(), targets.counted(), ties.without(side));
+            if (group.stream()
+                    .noneMatch(one -> SideChange.isCrowded(targets.counted().of(one), untied.change(one)))) {
+                reliefs.add(new Relief.Untie(side));
+            }
+        }
+        return reliefs;
+    }
+}
