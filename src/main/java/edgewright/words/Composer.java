@@ -51,6 +51,8 @@ final class Composer {
                 options.terms(),
                 options.counting(),
                 chart.yarns().stream()
+                        .filter(yarn -> chart.rounds().stream()
+                                .anyMatch(round -> round.yarn().equals(yarn.id())))
                         .map(yarn -> new PatternYarn(yarn.id(), onOneLine(yarn.name())))
                         .toList(),
                 base(chart, options),

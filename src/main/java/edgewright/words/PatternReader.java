@@ -3,8 +3,10 @@ package edgewright.words;
 import edgewright.chart.Counting;
 import edgewright.chart.Terms;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Reads a pattern back into the tree: what the writer writes, and what a designer types by hand in the same conventions.
@@ -16,6 +18,10 @@ import java.util.Optional;
  * <p>It knows nothing of the writer but the tree, the names of the stitches, and the grammar.
  */
 public final class PatternReader {
+    private static final Set<Part.Kind> AT_THE_HEAD = EnumSet.of(Part.Kind.HEADING, Part.Kind.TERMS);
+    private static final Set<Part.Kind> FURTHER_DOWN =
+            EnumSet.of(Part.Kind.NEEDS, Part.Kind.NOTES, Part.Kind.ABBREVIATIONS, Part.Kind.SET_UP);
+
     private final SourceText text;
     private final Preamble preamble = new Preamble();
     private final List<ReadingProblem> problems = new ArrayList<>();
@@ -41,7 +47,15 @@ public final class PatternReader {
     }
 
     private Reading read() {
-        text.pieces().forEach(this::readWhatStandsBeforeTheRounds);
+        for (SourceText.Piece piece : text.pieces()) {
+            switch (piece.kind()) {
+                case HEADING -> readHeading(piece);
+                case NEEDS -> piece.paragraphs().forEach(this::readYarn);
+                case DESIGNER_NOTES -> piece.paragraphs().forEach(paragraph -> notes.add(paragraph.words()));
+                default -> {} // For people, or read below, when the terms are known.
+            }
+        }
+        readTerms();
         if (terms.isEmpty()) {
             problems.add(0, problem(text.end(), "terms"));
             return new Reading.Refused(problems);
@@ -72,25 +86,28 @@ public final class PatternReader {
                 rounds));
     }
 
-    private void readWhatStandsBeforeTheRounds(SourceText.Piece piece) {
-        switch (piece.kind()) {
-            case DESIGNER_NOTES -> piece.paragraphs().forEach(paragraph -> notes.add(paragraph.words()));
-            case HEADING -> {
-                boolean second = true;
-                for (SourceText.Paragraph paragraph : piece.paragraphs()) {
-                    Optional<String> by = preamble.designer(paragraph.words(), second);
-                    designer = by.orElse(designer);
-                    draft |= preamble.draft(paragraph.words());
-                    if (by.isEmpty()) {
-                        readYarn(paragraph);
-                        readTerms(paragraph);
-                    }
-                    second = false;
-                }
+    private void readHeading(SourceText.Piece piece) {
+        boolean second = true;
+        for (SourceText.Paragraph paragraph : piece.paragraphs()) {
+            Optional<String> by = preamble.designer(paragraph.words(), second);
+            designer = by.orElse(designer);
+            draft |= preamble.draft(paragraph.words());
+            if (by.isEmpty()) {
+                readYarn(paragraph);
             }
-            case NEEDS -> piece.paragraphs().forEach(this::readYarn);
-            case ROUNDS, FINISHING, COUNTS -> {}
-            case TERMS, NOTES, ABBREVIATIONS, SET_UP -> piece.paragraphs().forEach(this::readTerms);
+            second = false;
+        }
+    }
+
+    /** The terms stand at the head. Only where they do not, they may stand further down, but before the rounds. */
+    private void readTerms() {
+        for (Set<Part.Kind> where : List.of(AT_THE_HEAD, FURTHER_DOWN)) {
+            if (terms.isEmpty()) {
+                text.pieces().stream()
+                        .filter(piece -> where.contains(piece.kind()))
+                        .flatMap(piece -> piece.lines().stream())
+                        .forEach(this::readTerms);
+            }
         }
     }
 
@@ -104,20 +121,18 @@ public final class PatternReader {
         });
     }
 
-    private void readTerms(SourceText.Paragraph paragraph) {
-        for (SourceText.Line line : paragraph.lines()) {
-            for (Preamble.Named named : preamble.terms(line.text().replace('\u00a0', ' '))) {
-                if (terms.isEmpty()) {
-                    terms = Optional.of(named.terms());
-                } else if (terms.get() != named.terms()) {
-                    String before = Texts.of(terms.get()).text("terms");
-                    String here = line.text().substring(named.column() - 1).split("\\P{L}", 2)[0];
-                    problems.add(new ReadingProblem(
-                            line.number(),
-                            named.column(),
-                            here,
-                            Texts.ofReader().text("expected.sameTerms", before)));
-                }
+    private void readTerms(SourceText.Line line) {
+        if (preamble.designer(line.words(), false).isPresent()) {
+            return;
+        }
+        for (Preamble.Named named : preamble.terms(line.text().replace(Texts.NO_BREAK, ' '))) {
+            if (terms.isEmpty()) {
+                terms = Optional.of(named.terms());
+            } else if (terms.get() != named.terms()) {
+                String before = Texts.of(terms.get()).text("terms");
+                String here = line.text().substring(named.column() - 1).split("\\P{L}", 2)[0];
+                problems.add(new ReadingProblem(
+                        line.number(), named.column(), here, Texts.ofReader().text("expected.sameTerms", before)));
             }
         }
     }
@@ -126,19 +141,30 @@ public final class PatternReader {
         if (piece.kind() != Part.Kind.SET_UP && piece.kind() != Part.Kind.HEADING) {
             return;
         }
-        for (SourceText.Paragraph paragraph : piece.paragraphs()) {
-            Cursor cursor = new Cursor(paragraph.tokens(), after(paragraph.tokens()), words);
-            if (!cursor.is("baseRound")) {
+        for (SourceText.Paragraph block : piece.blocks()) {
+            List<Token> tokens = fromBaseRound(block, words);
+            if (tokens.isEmpty()) {
                 continue;
             }
             try {
-                RoundReader.ReadBase read = new RoundReader(cursor).base();
+                RoundReader.ReadBase read = new RoundReader(new Cursor(tokens, after(tokens), words)).base();
                 base = read.round();
                 counting = counting.or(read::counting);
             } catch (ReadingStopped stopped) {
                 problems.add(stopped.problem());
             }
         }
+    }
+
+    /** What is said of the base round begins its line, and goes on to a blank line. */
+    private static List<Token> fromBaseRound(SourceText.Paragraph block, Vocabulary words) {
+        List<Token> tokens = new ArrayList<>();
+        for (SourceText.Line line : block.lines()) {
+            if (!tokens.isEmpty() || words.phrases("baseRound").matches(line.tokens(), 0) > 0) {
+                tokens.addAll(line.tokens());
+            }
+        }
+        return tokens;
     }
 
     private void readRounds(SourceText.Piece piece, Vocabulary words, YarnReader yarnReader) {

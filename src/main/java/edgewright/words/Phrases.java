@@ -9,9 +9,8 @@ record Phrases(List<List<String>> spellings) {
 
     static Phrases of(Stream<String> spellings) {
         return new Phrases(spellings
-                .map(spelling -> Token.of(spelling, 1).stream()
-                        .map(token -> Token.lower(token.text()))
-                        .toList())
+                .map(spelling ->
+                        Token.of(spelling, 1).stream().map(Token::lower).toList())
                 .sorted(Comparator.<List<String>>comparingInt(List::size).reversed())
                 .toList());
     }

@@ -1,6 +1,8 @@
 package edgewright.words;
 
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * A written pattern as plain text, at most {@value #WIDTH} columns wide where the words allow it. Headings are underlined; a
@@ -13,6 +15,9 @@ public final class PlainText implements BlockPrinter {
     public static final int WIDTH = 108;
 
     private static final String INDENT = "  ";
+
+    /** The parts whose blocks have blank lines between them. */
+    private static final Set<Part.Kind> APART = EnumSet.of(Part.Kind.NOTES, Part.Kind.SET_UP, Part.Kind.ROUNDS);
 
     private final StringBuilder text = new StringBuilder();
     /** What stands before the first line of a block of the part being printed. */
@@ -52,8 +57,7 @@ public final class PlainText implements BlockPrinter {
         margin = part.kind() == Part.Kind.DESIGNER_NOTES ? INDENT : "";
         boolean first = true;
         for (Block block : part.blocks()) {
-            boolean apart = part.kind() == Part.Kind.ROUNDS || part.kind() == Part.Kind.NOTES;
-            if (apart && !first) {
+            if (APART.contains(part.kind()) && !first) {
                 text.append('\n');
             }
             first = false;

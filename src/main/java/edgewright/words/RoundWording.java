@@ -53,8 +53,9 @@ final class RoundWording {
             clauses.add(texts.text("round.from") + " " + runs(round.before()));
         }
         round.group().ifPresent(group -> {
-            boolean opens = round.before().isEmpty() && !isEveryStitch(group);
-            clauses.add((opens ? texts.text("round.from") + " " : "") + group(group));
+            boolean opens = round.before().isEmpty();
+            String from = opens && !isEveryStitch(group) ? texts.text("round.from") + " " : "";
+            clauses.add(from + group(group, opens && round.after().isEmpty()));
         });
         if (!round.after().isEmpty()) {
             clauses.add(runs(round.after()));
@@ -63,7 +64,8 @@ final class RoundWording {
         return String.join("; ", clauses) + ". " + texts.text("round.sides");
     }
 
-    private String group(Group group) {
+    /** @param alone whether nothing else is worked on the side; then it need not be said how far the group goes */
+    private String group(Group group, boolean alone) {
         String upTo = group.lastStitches() == 0
                 ? texts.text("round.toCorner")
                 : texts.counted("round.toLast", group.lastStitches());
@@ -71,7 +73,7 @@ final class RoundWording {
             return texts.text("round.group", runs(group.runs()), upTo);
         }
         String stitch = name(group.runs().get(0).stitch());
-        return group.lastStitches() == 0
+        return alone && group.lastStitches() == 0
                 ? texts.text("round.every", stitch)
                 : texts.text("round.everyTo", stitch, upTo);
     }

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 
 /**
  * Reads what a round says of the stitches on a side. What is said in two ways of counting must agree; all is turned into
@@ -139,6 +140,7 @@ final class SizeReader {
     private Said multiples(Counting way) {
         Stated first = stated(way, "multiple", 0);
         List<Integer> examples = first.examples();
+        OptionalInt fewest = first.fewest();
         int mark = cursor.mark();
         Optional<Counting> otherWay = way(",;");
         if (otherWay.isEmpty()) {
@@ -147,18 +149,34 @@ final class SizeReader {
             cursor.skip(":");
             Token start = cursor.peek();
             Stated second = stated(otherWay.get(), "plus", first.of());
-            if (second.of() != first.of() || Math.floorMod(second.plus() - first.plus(), first.of()) != 0) {
-                int shown = Math.floorMod(otherWay.get().shown(first.plus()), first.of());
-                throw cursor.stopAt(start, "example", first.of(), shown);
-            }
-            boolean same = examples.isEmpty() || second.examples().isEmpty() || examples.equals(second.examples());
-            if (!same || !second.fewest().equals(first.fewest())) {
-                throw cursor.stopAt(start, "otherWay", examples + " " + first.fewest());
-            }
+            requireSame(start, otherWay.get(), first, second);
             examples = examples.isEmpty() ? second.examples() : examples;
+            fewest = fewest.isPresent() ? fewest : second.fewest();
         }
         Multiple multiple = Multiple.containing(first.of(), first.plus()).withExamples(examples);
-        return new Said(new SideSize(Optional.of(multiple), Optional.empty()), first.fewest(), way);
+        return new Said(new SideSize(Optional.of(multiple), Optional.empty()), fewest, way);
+    }
+
+    /** What is said a second time, in the other way of counting, must be the same. */
+    private void requireSame(Token start, Counting way, Stated first, Stated second) {
+        if (second.of() != first.of() || second.plus() != first.plus()) {
+            throw cursor.stopAt(start, "example", first.of(), Math.floorMod(way.shown(first.plus()), first.of()));
+        }
+        boolean oneHasNone = first.examples().isEmpty() || second.examples().isEmpty();
+        if (!oneHasNone && !first.examples().equals(second.examples())) {
+            throw cursor.stopAt(
+                    start,
+                    "otherWay",
+                    first.examples().stream()
+                            .map(way::shown)
+                            .map(String::valueOf)
+                            .collect(Collectors.joining(", ")));
+        }
+        if (first.fewest().isPresent()
+                && second.fewest().isPresent()
+                && !first.fewest().equals(second.fewest())) {
+            throw cursor.stopAt(start, "otherWay", way.shown(first.fewest().getAsInt()));
+        }
     }
 
     /**

@@ -58,7 +58,7 @@ final class SourceText {
         }
     }
 
-    /** Lines that go together: the first, and those after it that are indented further. */
+    /** Lines that go together. */
     record Paragraph(List<Line> lines) {
         String words() {
             return lines.stream().map(Line::words).collect(Collectors.joining(" "));
@@ -69,8 +69,27 @@ final class SourceText {
         }
     }
 
-    /** The part before any heading has no kind. */
+    /** The lines of a part; those before any heading are the part with the title. */
     record Piece(Part.Kind kind, List<Line> lines) {
+        /** Lines that stand together with no blank line between them. */
+        List<Paragraph> blocks() {
+            List<Paragraph> blocks = new ArrayList<>();
+            List<Line> open = new ArrayList<>();
+            for (Line line : lines) {
+                if (!line.isBlank()) {
+                    open.add(line);
+                } else if (!open.isEmpty()) {
+                    blocks.add(new Paragraph(List.copyOf(open)));
+                    open.clear();
+                }
+            }
+            if (!open.isEmpty()) {
+                blocks.add(new Paragraph(List.copyOf(open)));
+            }
+            return blocks;
+        }
+
+        /** Each line with those after it that are indented further. */
         List<Paragraph> paragraphs() {
             List<Paragraph> paragraphs = new ArrayList<>();
             List<Line> open = new ArrayList<>();
@@ -132,7 +151,7 @@ final class SourceText {
     }
 
     private boolean isNumber(Token token) {
-        return token.kind() == Token.Kind.NUMBER || texts.words("number.words").contains(Token.lower(token.text()));
+        return token.kind() == Token.Kind.NUMBER || texts.words("number.words").contains(token.lower());
     }
 
     private void cut() {

@@ -22,6 +22,7 @@ final class Texts {
     private static final Map<String, Texts> BUNDLES = new ConcurrentHashMap<>();
 
     private final ResourceBundle bundle;
+    private final Map<String, List<String>> lists = new ConcurrentHashMap<>();
 
     private Texts(String name) {
         bundle = ResourceBundle.getBundle("edgewright.words." + name, Locale.ROOT);
@@ -68,7 +69,7 @@ final class Texts {
 
     /** A list of words that are parted by bars in the resource. */
     List<String> words(String key) {
-        return List.of(bundle.getString(key).split("\\s*\\|\\s*"));
+        return lists.computeIfAbsent(key, k -> List.of(bundle.getString(k).split("\\s*\\|\\s*")));
     }
 
     /** How the resources name a stitch. */

@@ -9,14 +9,19 @@ import java.util.Locale;
  * to letters and back.
  *
  * @param text as it stands in the text
+ * @param lower the same in small letters
  * @param line from 1
  * @param column from 1
  */
-record Token(Kind kind, String text, int line, int column) {
+record Token(Kind kind, String text, String lower, int line, int column) {
     enum Kind {
         WORD,
         NUMBER,
         SIGN
+    }
+
+    Token(Kind kind, String text, int line, int column) {
+        this(kind, text, lower(text), line, column);
     }
 
     /** The tokens of one line. */
@@ -41,7 +46,7 @@ record Token(Kind kind, String text, int line, int column) {
 
     /** Whether it is this word or sign, in small or capital letters. */
     boolean is(String word) {
-        return lower(text).equals(word);
+        return lower.equals(word);
     }
 
     static String lower(String text) {

@@ -64,7 +64,7 @@ final class Vocabulary {
             String digits = token.text().replaceFirst("^0+(?=.)", "");
             return digits.length() > 9 ? -1 : Integer.parseInt(digits);
         }
-        int place = numbers.indexOf(Token.lower(token.text()));
+        int place = numbers.indexOf(token.lower());
         return place < 0 ? -1 : place + 1;
     }
 

@@ -143,13 +143,16 @@ final class Wording {
     }
 
     private List<Block> setUp() {
+        SideSize side = pattern.base().side();
         List<Block> blocks = new ArrayList<>();
         blocks.add(rounds.base(pattern.base()));
         blocks.add(prose("setUp.what", terms.text("baseStitch")));
-        if (pattern.base().side().counts().isEmpty()) {
+        if (side.counts().isEmpty() && side.multiple().isPresent()) {
             blocks.add(prose("setUp.sides"));
         }
-        blocks.add(prose("setUp.right"));
+        if (!side.equals(SideSize.UNSTATED)) {
+            blocks.add(prose("setUp.right"));
+        }
         return blocks;
     }
 

@@ -11,6 +11,9 @@ import java.util.stream.Stream;
  * the order in which they are named.
  */
 final class YarnReader {
+    /** May stand between the number of a round and a yarn that is in no list. */
+    private static final String BEFORE = ",(-–—";
+
     /** Ends the name of a yarn that is in no list. */
     private static final String ENDS = ".,:;()";
 
@@ -29,15 +32,14 @@ final class YarnReader {
 
     /** Takes the yarn of a round after its number; answers with its id. */
     String take(Cursor cursor) {
-        boolean comma = cursor.isSign(",") || cursor.isSign("(");
         if (listed) {
-            cursor.skip(",:.(");
+            cursor.skip(BEFORE + ":.");
             return takeListed(cursor);
         }
-        if (!comma) {
+        if (cursor.atEnd() || !BEFORE.contains(cursor.peek().text())) {
             throw cursor.stop("yarn");
         }
-        cursor.skip(",(");
+        cursor.skip(BEFORE);
         return takeNew(cursor);
     }
 

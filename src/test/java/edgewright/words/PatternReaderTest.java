@@ -1,0 +1,311 @@
+package edgewright.words;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import edgewright.chart.Chart;
+import edgewright.chart.Counting;
+import edgewright.chart.PerSide;
+import edgewright.chart.Stitch;
+import edgewright.chart.Terms;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Patterns that were typed by hand are read as they are meant, or refused at the word that is not understood. */
+class PatternReaderTest {
+    private static final Run B1 = new Run(1, Stitch.BACK_LOOP);
+    private static final Run B3 = new Run(3, Stitch.BACK_LOOP);
+    private static final Run L1 = new Run(1, Stitch.LONG);
+
+    private static final WrittenRound RUNGS =
+            round(List.of(B1), new Group(List.of(L1, B3), 2), List.of(L1, B1), SideSize.UNSTATED);
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "1 dc blo; *1 drop tr, 3 dc blo; repeat from * to the last 2 sts; 1 drop tr, 1 dc blo; corner: 2 ch",
+                "From the corner: 1 dc blo; *1 drop tr, 3 dc blo; repeat from * to the last 2 sts; 1 drop tr, 1 dc blo; "
+                        + "corner: 2 ch. Work this on all four sides.",
+                "from corner 1 dc blo, * 1 drop tr , 3 dc blo , rep from* to last 2 sts, 1 drop tr, 1 dc blo, corner 2 ch",
+                "ONE DC BLO; *ONE DROP TR, THREE DC BLO; REP FROM * TO LAST TWO STITCHES; ONE DROP TR, ONE DC BLO; "
+                        + "CORNER: TWO CHAINS. REPEAT ON ALL FOUR SIDES",
+                "1dcblo\n*1droptr 3dcblo\nrep from *\nto the last 2\nstitches\n1droptr 1dcblo\ncorner: ch2",
+                "1\tdc  blo;\u00a0*1 drop\n    tr, 3 dc blo; repeat\n    from * to the last 02 st. 1 drop tr. 1 dc blo. corner: 2 chs.",
+                "1 blo dc; *1 drop tr, 3 dc in blo; repeat from * to last 2 sts; 1 drop tr, 1 dc blo; corner: 2 ch "
+                        + "on all sides",
+            })
+    void theSameRoundIsReadHoweverItIsTyped(String typed) {
+        assertThat(rounds("UK terms\nRound 1, Peat: " + typed)).containsExactly(RUNGS);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Round 1, Peat.", "Rnd 1, Peat:", "RND ONE, peat;", "rd 1 (Peat)", "Round 1 - Peat:"})
+    void aRoundIsNamedInManyWays(String name) {
+        String instructions = " 1 dc blo; *1 drop tr, 3 dc blo; repeat from * to the last 2 sts; 1 drop tr, 1 dc blo; "
+                + "corner: 2 ch.";
+        assertThat(rounds("UK terms\nYarn A: Peat\n\n" + name + instructions)).containsExactly(RUNGS);
+        assertThat(rounds("UK terms\n\n" + name + "\n" + instructions)).containsExactly(RUNGS);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "dc blo in every stitch; corner: 2 ch",
+                "dc blo in each st, corner: ch 2",
+                "DC BLO IN EVERY ST; CORNER: 2 CH. Work on all four sides",
+                "*1 dc blo; rep from * to the corner; corner: 2 ch",
+                "dc blo in every stitch to the corner; corner: 2 ch",
+            })
+    void oneStitchThroughoutIsAGroupOfOneThatGoesOnToTheCorner(String typed) {
+        assertThat(rounds("UK terms\nRound 1, Peat: " + typed))
+                .containsExactly(round(List.of(), new Group(List.of(B1), 0), List.of(), SideSize.UNSTATED));
+    }
+
+    @Test
+    void chainsInASideAreReadWithTheStitchesThatAreMissed() {
+        Run chains = new Run(2, Stitch.CHAIN);
+        Group group = new Group(List.of(B1), 0);
+        assertThat(rounds("UK terms\nRound 1, Peat: 1 dc blo, 2 ch, miss 2 sts; dc blo in every stitch; corner: 2 ch"))
+                .containsExactly(round(List.of(B1, chains), group, List.of(), SideSize.UNSTATED));
+        assertThat(rounds("US terms\nRound 1, Peat: 1 sc blo, ch two, skip two; sc blo in every stitch; corner: ch 2"))
+                .containsExactly(round(List.of(B1, chains), group, List.of(), SideSize.UNSTATED));
+    }
+
+    @Test
+    void theTermsAtTheHeadDecideWhatAWordMeans() {
+        String text = " terms\nRound 1, Peat: 3 dc, 1 ch, %s 1 st, 3 dc; corner: 2 ch";
+        assertThat(rounds("UK" + text.formatted("miss")).get(0).before().get(0)).isEqualTo(new Run(3, Stitch.PLAIN));
+        assertThat(problems("US" + text.formatted("skip")))
+                .containsExactly("line 2, column 18: 'dc', but expected a stitch in US terms: sc blo, sc, drop dc, ch");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"UK terms", "Written in UK crochet terms.", "Terms: UK", "(uk terminology)", "British terms"})
+    void theTermsAreNamedInManyWays(String terms) {
+        assertThat(pattern("Tide Ladder\n" + terms + "\nRound 1, Peat: 1 dc; corner: 2 ch")
+                        .terms())
+                .isEqualTo(Terms.UK);
+    }
+
+    @Test
+    void titleDesignerYarnsAndNotesAreReadFromTheHead() {
+        Pattern read = pattern("""
+                Tide Ladder
+                by Saltmarsh Studio
+
+                UK terms
+
+                You will need
+                Yarn A: Peat
+                Yarn B = Chalk, 4 ply
+                A hook.
+
+                Designer's notes
+                Block it
+                square.
+
+                Base round: multiple of 4 plus 3 (7, 11); corner: 2 ch
+
+                Round 1, Chalk, 4 ply: dc in every stitch; corner: 2 ch
+                """.replace("Base round", "Set-up:\nBase round"));
+        assertThat(read)
+                .isEqualTo(new Pattern(
+                        "Tide Ladder",
+                        "Saltmarsh Studio",
+                        List.of("Block it", "square."),
+                        false,
+                        Terms.UK,
+                        Counting.STITCHES,
+                        List.of(new PatternYarn("A", "Peat"), new PatternYarn("B", "Chalk, 4 ply")),
+                        new BaseRound(
+                                new SideSize(Optional.of(new Multiple(4, 3, List.of(7, 11))), Optional.empty()),
+                                OptionalInt.empty(),
+                                OptionalInt.of(2)),
+                        List.of(new WrittenRound(
+                                1,
+                                "B",
+                                SideSize.UNSTATED,
+                                List.of(),
+                                Optional.of(new Group(List.of(new Run(1, Stitch.PLAIN)), 0)),
+                                List.of(),
+                                2))));
+    }
+
+    @Test
+    void yarnsThatAreNotListedGetLettersInTheOrderOfTheRounds() {
+        Pattern read = pattern("""
+                UK terms
+                Round 1, Peat: dc in every stitch; corner: 2 ch
+                Round 2, Chalk: dc in every stitch; corner: 2 ch
+                Round 3, peat: dc in every stitch; corner: 2 ch
+                """);
+        assertThat(read.yarns()).containsExactly(new PatternYarn("A", "Peat"), new PatternYarn("B", "Chalk"));
+        assertThat(read.rounds()).extracting(WrittenRound::yarn).containsExactly("A", "B", "A");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Side: 41 sts. | 41 41 41 41",
+                "Each side: 43 sts, with one corner chain at each end. | 41 41 41 41",
+                "Each side: 41 stitches; corner chains not counted (multiple of 4 plus 1). | 41 41 41 41",
+                "Top and bottom 41 sts, left and right 57 sts; stitches only. | 41 57 41 57",
+                "Left: 1, top: 2, right: 3, bottom: 4. | 2 1 4 3",
+                "(41 sts) | 41 41 41 41",
+                "(43 sts a side, with one corner chain at each end) | 41 41 41 41",
+            })
+    void countsAreReadAsStitchesOnEachSide(String typed, String counts) {
+        List<WrittenRound> rounds = rounds("UK terms\nRound 1, Peat. " + typed + " dc in every stitch; corner: 2 ch");
+        assertThat(rounds.get(0).side().counts().orElseThrow().inWorkingOrder())
+                .isEqualTo(List.of(counts.split(" ")).stream()
+                        .map(Integer::valueOf)
+                        .toList());
+    }
+
+    @Test
+    void countsMayStandAtTheEndOfARound() {
+        assertThat(rounds("UK terms\nRound 1, Peat: dc in every stitch; corner: 2 ch. (41 sts)")
+                        .get(0)
+                        .side()
+                        .counts())
+                .contains(SideCounts.all(41));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Side: multiple of 4 plus 1 (29, 41); with one corner chain at each end: plus 3 (31, 43). | 4 1 [29, 41]",
+                "Side, with one corner chain at each end: multiple of 4 plus 3 (31, 43). | 4 1 [29, 41]",
+                "Multiple of 4 + 1. | 4 1 []",
+                "Side: a multiple of 4 plus 5. | 4 1 []",
+                "Side: multiple of 4 plus 2; with one corner chain at each end: multiple of 4 (32). | 4 2 [30]",
+                "Side: any number. | 1 0 []",
+            })
+    void multiplesAreReadInEitherWayOfCounting(String typed, String multiple) {
+        Multiple read = rounds("UK terms\nRound 1, Peat. " + typed + " dc in every stitch; corner: 2 ch")
+                .get(0)
+                .side()
+                .multiple()
+                .orElseThrow();
+        assertThat(read.of() + " " + read.plus() + " " + read.examples()).isEqualTo(multiple);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '"',
+            value = {
+                "1 dc blo, 2 dc bloo; corner: 2 ch | 16 | bloo | a stitch in UK terms: dc blo, dc, drop tr, ch",
+                "1 sc blo; corner: 2 ch | 3 | sc | a stitch in UK terms: dc blo, dc, drop tr, ch",
+                "2 drop dc; corner: 2 ch | 8 | dc | a stitch in UK terms: dc blo, dc, drop tr, ch",
+                "1 dc blo, 3 htr; corner: 2 ch | 13 | htr | a stitch in UK terms: dc blo, dc, drop tr, ch",
+                "dc blo, 3 dc; corner: 2 ch | 7 | , | 'in every stitch', or else a number before the stitch",
+                "1 dc; 1 drop tr; repeat from * to the last 2 sts; 2 dc; corner: 2 ch | 18 | repeat | an asterisk earlier in the round",
+                "1 dc; *1 drop tr, 1 dc; corner: 2 ch | 25 | corner | a number and a stitch, or 'repeat from *'",
+                "*1 dc; repeat from * to the last 2; 2 dc; corner: 2 ch | 35 | ; | 'st' or 'sts'",
+                "*1 dc; repeat from * 3 times; corner: 2 ch | 22 | 3 | 'to the last ... sts' or 'to the corner'",
+                "*1 dc; repeat from * to the last 0 sts; corner: 2 ch | 34 | 0 | a number from 1 to 999999999",
+                "*1 dc; repeat from 1 to the corner; corner: 2 ch | 20 | 1 | an asterisk",
+                "*1 dc; repeat from * to the corner; *1 dc; corner: 2 ch | 37 | * | no second asterisk in a round",
+                "dc in every stitch; dc in every stitch; corner: 2 ch | 21 | dc | no second asterisk in a round",
+                "0 dc; corner: 2 ch | 1 | 0 | a number from 1 to 999999999",
+                "1 ch, skip 1 st; corner: 2 ch | 7 | skip | 'miss' and as many stitches as there are chains",
+                "2 ch, miss 1 st; corner: 2 ch | 12 | 1 | 2, as many stitches as there are chains",
+                "1 dc; corner: 4 ch | 15 | 4 | 1, 2 or 3 chains",
+                "1 dc; corner: 2 dc | 17 | dc | 'ch'",
+                "corner: 2 ch | 1 | corner | some stitches before the corner",
+                "1 dc; corner: 2 ch; 1 dc | 21 | 1 | 'Round 2' or the end of the rounds",
+                "thirteen dc; corner: 2 ch | 1 | thirteen | a stitch in UK terms: dc blo, dc, drop tr, ch",
+                "Side: multiple of 4 plus 1 (29, 42). 1 dc; corner: 2 ch | 33 | 42 | a multiple of 4 plus 1",
+                "Side: multiple of 4 plus 1; with one corner chain at each end: plus 2. 1 dc; corner: 2 ch | 64 | plus | a multiple of 4 plus 3",
+                "Side: multiple of 4 plus 1 (29); with one corner chain at each end: plus 3 (35). 1 dc; corner: 2 ch | 69 | plus | 31, to agree with the other way of counting",
+                "Side: many. 1 dc; corner: 2 ch | 7 | many | 'multiple of' or 'any number'",
+                "Top: 4 sts, left: 5 sts. 1 dc; corner: 2 ch | 24 | . | the stitches of all four sides",
+                "Top: 4, top: 5. 1 dc; corner: 2 ch | 9 | top | a side that has no number yet",
+                "Each side: 4 sts. 1 dc; corner: 2 ch (4 sts) | 38 | ( | the counts of a round only once",
+                "1 dc | 5 | - | a number and a stitch, an asterisk, or 'corner:' with its chains",
+            })
+    void aWordThatIsNotUnderstoodIsRefusedWithItsPlace(String typed, int column, String found, String expected) {
+        Reading.Refused refused = (Reading.Refused) PatternReader.read("UK terms\nRound 1, Peat:\n" + typed);
+        assertThat(refused.problems())
+                .containsExactly(new ReadingProblem(3, column, found.equals("-") ? "" : found, expected));
+    }
+
+    @Test
+    void everyRoundThatIsNotUnderstoodIsNamedOnce() {
+        assertThat(problems("""
+                UK terms
+                Round 1, Peat: 1 sc; corner: 2 ch
+                Round 2, Peat: 1 dc; corner: 2 ch
+                Round 4, Peat: 1 dc; corner: 2 ch
+                Round 5, Peat: 1 dc; corner: 2 ch
+                Fasten off.
+                """))
+                .containsExactly(
+                        "line 2, column 18: 'sc', but expected a stitch in UK terms: dc blo, dc, drop tr, ch",
+                        "line 4, column 7: '4', but expected 'Round 3'",
+                        "line 6, column 1: 'Fasten', but expected 'Round 6' or the end of the rounds");
+    }
+
+    @Test
+    void withoutTermsNothingIsRead() {
+        assertThat(problems("Tide Ladder\n\nRound 1, Peat: 1 dc; corner: 2 ch"))
+                .containsExactly(
+                        "line 3, column 34: nothing follows, but expected the terms of the pattern: 'UK terms' or 'US terms'");
+        assertThat(problems("")).hasSize(1);
+    }
+
+    @Test
+    void twoKindsOfTermsAtTheHeadAreRefused() {
+        assertThat(problems("UK terms, not US terms\nRound 1, Peat: 1 dc; corner: 2 ch"))
+                .containsExactly(
+                        "line 1, column 15: 'US', but expected only one kind of terms, since the pattern says 'UK terms' before");
+    }
+
+    @Test
+    void aPatternWithoutRoundsIsRefused() {
+        assertThat(problems("UK terms")).containsExactly("line 1, column 9: nothing follows, but expected 'Round 1'");
+    }
+
+    @Test
+    void aYarnThatIsNotInTheListIsRefused() {
+        assertThat(problems("UK terms\nYarn A: Peat\nYarn B: Chalk\nRound 1, Sand: 1 dc; corner: 2 ch"))
+                .containsExactly("line 4, column 10: 'Sand', but expected one of the yarns: Peat, Chalk");
+    }
+
+    @Test
+    void aPatternThatSomebodyBrokeIntoOtherLinesIsReadAsBefore() {
+        Chart chart = TestCharts.TIDE_LADDER.withNotes("");
+        Options options = Options.of(chart).withRepeats(PerSide.all(3));
+        String text = PlainText.of(PatternWriter.write(chart, options));
+        String windows = text.replace("\n", "\r\n");
+        String narrow = text.replace(", ", ",\n").replace("; ", ";\n");
+        for (String other : List.of(windows, "\uFEFF" + text, narrow, text.strip())) {
+            assertThat(PatternReader.read(other)).isEqualTo(new Reading.Understood(PatternWriter.tree(chart, options)));
+        }
+    }
+
+    private static WrittenRound round(List<Run> before, Group group, List<Run> after, SideSize side) {
+        return new WrittenRound(1, "A", side, before, Optional.of(group), after, 2);
+    }
+
+    private static Pattern pattern(String text) {
+        return ((Reading.Understood) PatternReader.read(text)).pattern();
+    }
+
+    private static List<WrittenRound> rounds(String text) {
+        return pattern(text).rounds();
+    }
+
+    private static List<String> problems(String text) {
+        return ((Reading.Refused) PatternReader.read(text))
+                .problems().stream().map(ReadingProblem::sentence).toList();
+    }
+}

@@ -1,0 +1,59 @@
+package edgewright.words;
+
+import edgewright.chart.Chart;
+import edgewright.chart.Colour;
+import edgewright.chart.Corner;
+import edgewright.chart.Extras;
+import edgewright.chart.Round;
+import edgewright.chart.Rules;
+import edgewright.chart.Terms;
+import edgewright.chart.Yarn;
+import java.util.List;
+
+/** Small charts that hands can work, drawn in letters: yarn, from the corner, repeat, to the corner. */
+final class TestCharts {
+    /** A = 1, w = 4, B = 2. Round 3 is the example of the format. */
+    static final Chart TIDE_LADDER = chart("""
+            A bb    bbbb bbb
+            B bbb   bbbb bbbb
+            A blbb  lbbb lbblb
+            B bbbbb bbcb bbcbbb
+            A pppppp pppp ppppppp
+            """);
+
+    /** A = 0, w = 6, B = 0; the repeat has the period 3 in round 3, and the corner sections go on with it. */
+    static final Chart ROPE_WALK = chart("""
+            A b    bbbbbb b
+            B bb   bbbbbb bb
+            A blb  blbblb blb
+            B bbbl bbbbbb bbbb
+            """);
+
+    private TestCharts() {}
+
+    static Chart chart(String letters) {
+        List<Round> rounds = letters.lines()
+                .map(line -> line.split(" +"))
+                .map(parts -> Round.of(parts[0], parts[1], parts[2], parts[3]))
+                .toList();
+        return new Chart(
+                "Tide Ladder",
+                "Saltmarsh Studio",
+                "The first rung stands on the base round.\nBlock the corners square before you measure.",
+                Terms.UK,
+                Corner.DEFAULT,
+                Rules.DEFAULT,
+                List.of(
+                        new Yarn("A", "Peat", Colour.parse("#2b2a33")),
+                        new Yarn("B", "Chalk", Colour.parse("#f2ead8"))),
+                rounds,
+                Extras.NONE);
+    }
+
+    /** The rounds and no more, each line without its indentation; a no-break space is a blank. */
+    static List<String> lines(Chart chart, int round, Options options) {
+        return PatternWriter.round(chart, round, options).lines().stream()
+                .map(line -> line.replace(Texts.NO_BREAK, ' '))
+                .toList();
+    }
+}
