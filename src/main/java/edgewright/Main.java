@@ -1,5 +1,9 @@
 package edgewright;
 
+import edgewright.cli.Program;
+import edgewright.cli.Terminal;
+import java.util.List;
+
 /** Starts the program: a command runs at the command line, no command opens the desk. */
 public final class Main {
 
@@ -11,7 +15,6 @@ public final class Main {
      * @param arguments the command and its options; none opens the desk
      */
     public static void main(String[] arguments) {
-        System.err.println("edgewright: usage: java -jar edgewright.jar [COMMAND ...]");
-        System.exit(2);
+        System.exit(Program.run(List.of(arguments), Terminal.ofProcess()));
     }
 }

@@ -1,0 +1,94 @@
+package edgewright.cli;
+
+import edgewright.chart.Chart;
+import edgewright.chart.PerSide;
+import edgewright.chart.Section;
+import edgewright.check.Checker;
+import edgewright.check.Finding;
+import edgewright.check.Sentences;
+import edgewright.check.Verdict;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+
+/** {@code check}: what cannot be worked, and why. */
+@Command(name = "check", resourceBundle = "edgewright.cli.usage", mixinStandardHelpOptions = true)
+final class CheckCommand implements Callable<Integer> {
+    @ParentCommand
+    private Root root;
+
+    @Parameters(paramLabel = "CHART", arity = "1..*", converter = PathConverter.class)
+    private List<Path> charts;
+
+    @Option(names = "--sides", paramLabel = "N,N,N,N", converter = PerSideConverter.class)
+    private PerSide sides;
+
+    @Option(names = "--json")
+    private boolean json;
+
+    /** The JSON document. */
+    private record Answer(List<CheckedChart> charts) {}
+
+    private record CheckedChart(String file, String title, List<FoundHere> findings) {}
+
+    /** Round, section and place are null where the finding is about more than that. */
+    private record FoundHere(
+            String rule, String severity, Integer round, String section, Integer place, String message) {}
+
+    @Override
+    public Integer call() {
+        Terminal terminal = root.terminal();
+        FindingsText text = new FindingsText(terminal.out(), terminal.colours());
+        List<CheckedChart> checked = new ArrayList<>();
+        int status = ExitStatus.DONE;
+        for (Path file : charts) {
+            try {
+                Verdict verdict = check(ChartInput.read(file));
+                status = Math.max(status, verdict.hasErrors() ? ExitStatus.NO : ExitStatus.DONE);
+                if (json) {
+                    checked.add(answer(file, verdict));
+                } else {
+                    text.print(file, verdict);
+                }
+            } catch (BadInput bad) {
+                terminal.err().println(bad.getMessage());
+                status = ExitStatus.BAD_INPUT;
+            }
+        }
+        if (!checked.isEmpty()) {
+            JsonAnswer.print(new Answer(checked), terminal.out());
+        }
+        return status;
+    }
+
+    private Verdict check(Chart chart) {
+        return sides == null ? Checker.check(chart) : Checker.check(chart, sides);
+    }
+
+    private static CheckedChart answer(Path file, Verdict verdict) {
+        Sentences sentences = Sentences.english();
+        return new CheckedChart(
+                file.toString(),
+                verdict.chart().title(),
+                verdict.findings().stream()
+                        .map(finding -> answer(finding, sentences))
+                        .toList());
+    }
+
+    private static FoundHere answer(Finding finding, Sentences sentences) {
+        var where = finding.where();
+        return new FoundHere(
+                finding.rule(),
+                finding.severity().name().toLowerCase(Locale.ROOT),
+                where.round().isPresent() ? where.round().getAsInt() : null,
+                where.section().map(Section::member).orElse(null),
+                where.place().isPresent() ? where.place().getAsInt() : null,
+                sentences.of(finding));
+    }
+}

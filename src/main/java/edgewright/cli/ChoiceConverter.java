@@ -1,0 +1,54 @@
+package edgewright.cli;
+
+import edgewright.chart.Counting;
+import edgewright.chart.Terms;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+
+/** One of a few words, in small or capital letters, with hyphens where the constant has underscores. */
+abstract class ChoiceConverter<E extends Enum<E>> implements ITypeConverter<E> {
+    private final E[] choices;
+
+    ChoiceConverter(E[] choices) {
+        this.choices = choices;
+    }
+
+    @Override
+    public E convert(String word) {
+        return Arrays.stream(choices)
+                .filter(choice -> word(choice).equalsIgnoreCase(word))
+                .findFirst()
+                .orElseThrow(() -> new TypeConversionException(Texts.of("choice", word, String.join(", ", words()))));
+    }
+
+    private List<String> words() {
+        return Arrays.stream(choices).map(this::word).toList();
+    }
+
+    /** How a choice is written on the command line. */
+    String word(E choice) {
+        return choice.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** {@code UK} or {@code US}. */
+    static final class OfTerms extends ChoiceConverter<Terms> {
+        OfTerms() {
+            super(Terms.values());
+        }
+
+        @Override
+        String word(Terms choice) {
+            return choice.name();
+        }
+    }
+
+    /** {@code stitches} or {@code with-chains}. */
+    static final class OfCounting extends ChoiceConverter<Counting> {
+        OfCounting() {
+            super(Counting.values());
+        }
+    }
+}

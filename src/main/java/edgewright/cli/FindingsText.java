@@ -1,0 +1,64 @@
+package edgewright.cli;
+
+import edgewright.chart.Chart;
+import edgewright.check.Finding;
+import edgewright.check.Remedy;
+import edgewright.check.Sentences;
+import edgewright.check.Severity;
+import edgewright.check.Verdict;
+import java.io.PrintStream;
+import java.nio.file.Path;
+import java.util.List;
+import picocli.CommandLine.Help.Ansi;
+
+/** Findings as lines for people. */
+final class FindingsText {
+    /** So many findings of a chart are told; whoever has more begins with these, or asks for JSON. */
+    private static final int MOST_FINDINGS = 200;
+
+    private final PrintStream to;
+    private final Ansi ansi;
+    private final Sentences sentences = Sentences.english();
+
+    /** @param colours whether the words for severities are coloured */
+    FindingsText(PrintStream to, boolean colours) {
+        this.to = to;
+        this.ansi = colours ? Ansi.ON : Ansi.OFF;
+    }
+
+    /** A line for the chart, then each finding with what helps. */
+    void print(Path file, Verdict verdict) {
+        List<Finding> findings = verdict.findings();
+        int errors = verdict.errors().size();
+        Chart chart = verdict.chart();
+        to.println(Texts.of(
+                verdict.judged() ? "check.summary" : "check.notJudged",
+                file,
+                Texts.oneLine(chart.title()),
+                chart.rounds().size(),
+                errors,
+                findings.size() - errors,
+                verdict.longStitchesJudged()));
+        findings.stream().limit(MOST_FINDINGS).forEach(this::print);
+        if (findings.size() > MOST_FINDINGS) {
+            to.println(Texts.of("check.more", findings.size() - MOST_FINDINGS));
+        }
+    }
+
+    private void print(Finding finding) {
+        boolean isError = finding.severity() == Severity.ERROR;
+        String severity = Texts.of(isError ? "error" : "warning");
+        String coloured = ansi.string((isError ? "@|bold,red " : "@|bold,yellow ") + severity + "|@");
+        to.println(Texts.of(
+                "check.finding",
+                coloured,
+                sentences.of(finding.where()),
+                Texts.oneLine(sentences.of(finding)),
+                finding.rule()));
+        String key = "check.remedy";
+        for (Remedy remedy : finding.remedies()) {
+            to.println(Texts.of(key, Texts.oneLine(sentences.of(remedy))));
+            key = "check.otherRemedy";
+        }
+    }
+}

@@ -1,0 +1,17 @@
+package edgewright.cli;
+
+import edgewright.chart.PerSide;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+
+/** Numbers a side, as {@link PerSide#parse} takes them. */
+final class PerSideConverter implements ITypeConverter<PerSide> {
+    @Override
+    public PerSide convert(String text) {
+        try {
+            return PerSide.parse(text);
+        } catch (IllegalArgumentException e) {
+            throw new TypeConversionException(e.getMessage());
+        }
+    }
+}

@@ -1,0 +1,68 @@
+package edgewright.cli;
+
+import java.io.PrintWriter;
+import java.util.List;
+import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+
+/** The command line: finds the command, runs it, and says how it ended. */
+public final class Program {
+    private Program() {}
+
+    /** Whether the arguments are those of a command; if not, they are a chart to open or nothing. */
+    public static boolean isCommand(List<String> arguments) {
+        if (arguments.isEmpty()) {
+            return false;
+        }
+        boolean isOneName = arguments.size() == 1 && !arguments.get(0).startsWith("-");
+        return !isOneName
+                || new CommandLine(new Root()).getSubcommands().containsKey(arguments.get(0))
+                || !ChartInput.looksLikeChart(arguments.get(0));
+    }
+
+    /**
+     * Runs one command.
+     *
+     * @return the exit status: 0 done and nothing wrong, 1 done and the answer is 'no', 2 bad input or usage
+     */
+    public static int run(List<String> arguments, Terminal terminal) {
+        CommandLine commands = new CommandLine(new Root(terminal));
+        commands.setColorScheme(CommandLine.Help.defaultColorScheme(terminal.colours() ? Ansi.ON : Ansi.OFF));
+        commands.setOut(new PrintWriter(terminal.out(), true));
+        commands.setErr(new PrintWriter(terminal.err(), true));
+        commands.setUsageHelpWidth(100);
+        commands.setParameterExceptionHandler((mistake, args) -> usageMistake(mistake, terminal));
+        commands.setExecutionExceptionHandler((failure, command, result) -> failed(failure, command, result, terminal));
+        int status = execute(commands, arguments, terminal);
+        return terminal.flush()
+                .map(reason -> refuse(terminal, Texts.of("output.failed", reason)))
+                .orElse(status);
+    }
+
+    private static int execute(CommandLine commands, List<String> arguments, Terminal terminal) {
+        try {
+            return commands.execute(arguments.toArray(String[]::new));
+        } catch (OutOfMemoryError e) {
+            return refuse(terminal, Texts.of("memory"));
+        }
+    }
+
+    private static int usageMistake(ParameterException mistake, Terminal terminal) {
+        String command = mistake.getCommandLine().getCommandSpec().qualifiedName();
+        return refuse(terminal, Texts.of("usage", Texts.oneLine(mistake.getMessage()), command));
+    }
+
+    private static int failed(Exception failure, CommandLine command, ParseResult result, Terminal terminal) {
+        if (failure instanceof BadInput) {
+            return refuse(terminal, failure.getMessage());
+        }
+        return refuse(terminal, Texts.of("mistake", command.getCommandName(), Texts.oneLine(failure.toString())));
+    }
+
+    private static int refuse(Terminal terminal, String line) {
+        terminal.err().println(line);
+        return ExitStatus.BAD_INPUT;
+    }
+}

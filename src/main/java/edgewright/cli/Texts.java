@@ -1,0 +1,21 @@
+package edgewright.cli;
+
+import java.text.MessageFormat;
+import java.util.Locale;
+import java.util.ResourceBundle;
+
+/** What the commands say, from {@code edgewright/cli/messages.properties}. */
+final class Texts {
+    private static final ResourceBundle MESSAGES = ResourceBundle.getBundle("edgewright.cli.messages", Locale.ROOT);
+
+    private Texts() {}
+
+    static String of(String key, Object... values) {
+        return new MessageFormat(MESSAGES.getString(key), Locale.UK).format(values);
+    }
+
+    /** The text in one line: whatever would break it or steer a terminal is left out. */
+    static String oneLine(String text) {
+        return text.strip().replaceAll("\\s+", " ").replaceAll("\\p{Cntrl}", "");
+    }
+}
