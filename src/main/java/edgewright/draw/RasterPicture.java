@@ -1,5 +1,6 @@
 package edgewright.draw;
 
+import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -20,6 +21,9 @@ public final class RasterPicture {
         BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
         Graphics2D graphics = image.createGraphics();
         try {
+            // The drawing ends inside the last row and column of pixels; what is beyond must not stay black.
+            graphics.setColor(Color.WHITE);
+            graphics.fillRect(0, 0, width, height);
             graphics.scale(scale, scale);
             drawing.drawOn(new RasterSurface(graphics));
         } finally {
