@@ -23,7 +23,7 @@ final class CheckCommand implements Callable<Integer> {
     @ParentCommand
     private Root root;
 
-    @Parameters(paramLabel = "CHART", arity = "1..*", converter = PathConverter.class)
+    @Parameters(paramLabel = "CHART", descriptionKey = "CHARTS", arity = "1..*", converter = PathConverter.class)
     private List<Path> charts;
 
     @Option(names = "--sides", paramLabel = "N,N,N,N", converter = PerSideConverter.class)

@@ -51,4 +51,18 @@ abstract class ChoiceConverter<E extends Enum<E>> implements ITypeConverter<E> {
             super(Counting.values());
         }
     }
+
+    /** {@code fabric}, {@code marks} or {@code both}. */
+    static final class OfLayer extends ChoiceConverter<DrawCommand.LayerChoice> {
+        OfLayer() {
+            super(DrawCommand.LayerChoice.values());
+        }
+    }
+
+    /** {@code corner} or {@code border}. */
+    static final class OfView extends ChoiceConverter<DrawCommand.View> {
+        OfView() {
+            super(DrawCommand.View.values());
+        }
+    }
 }

@@ -28,7 +28,16 @@ final class FindingsText {
 
     /** A line for the chart, then each finding with what helps. */
     void print(Path file, Verdict verdict) {
+        printSummary(file, verdict);
         List<Finding> findings = verdict.findings();
+        findings.stream().limit(MOST_FINDINGS).forEach(this::print);
+        if (findings.size() > MOST_FINDINGS) {
+            to.println(Texts.of("check.more", findings.size() - MOST_FINDINGS));
+        }
+    }
+
+    /** One line: how many findings there are. */
+    void printSummary(Path file, Verdict verdict) {
         int errors = verdict.errors().size();
         Chart chart = verdict.chart();
         to.println(Texts.of(
@@ -37,12 +46,8 @@ final class FindingsText {
                 Texts.oneLine(chart.title()),
                 chart.rounds().size(),
                 errors,
-                findings.size() - errors,
+                verdict.findings().size() - errors,
                 verdict.longStitchesJudged()));
-        findings.stream().limit(MOST_FINDINGS).forEach(this::print);
-        if (findings.size() > MOST_FINDINGS) {
-            to.println(Texts.of("check.more", findings.size() - MOST_FINDINGS));
-        }
     }
 
     private void print(Finding finding) {

@@ -3,6 +3,7 @@ package edgewright.cli;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.Separators;
 import com.fasterxml.jackson.databind.ObjectWriter;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.PrintStream;
@@ -11,7 +12,8 @@ import java.io.PrintStream;
 final class JsonAnswer {
     private static final ObjectWriter WRITER = JsonMapper.builder()
             .build()
-            .writer(new DefaultPrettyPrinter()
+            .writer(new DefaultPrettyPrinter(
+                            Separators.createDefaultInstance().withObjectFieldValueSpacing(Separators.Spacing.AFTER))
                     .withObjectIndenter(new DefaultIndenter("  ", "\n"))
                     .withArrayIndenter(new DefaultIndenter("  ", "\n")));
 

@@ -1,11 +1,12 @@
 package edgewright.cli;
 
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The command line: finds the command, runs it, and says how it ended. */
 public final class Program {
@@ -30,11 +31,11 @@ public final class Program {
     public static int run(List<String> arguments, Terminal terminal) {
         CommandLine commands = new CommandLine(new Root(terminal));
         commands.setColorScheme(CommandLine.Help.defaultColorScheme(terminal.colours() ? Ansi.ON : Ansi.OFF));
-        commands.setOut(new PrintWriter(terminal.out(), true));
-        commands.setErr(new PrintWriter(terminal.err(), true));
+        commands.setOut(new PrintWriter(terminal.out(), true, StandardCharsets.UTF_8));
+        commands.setErr(new PrintWriter(terminal.err(), true, StandardCharsets.UTF_8));
         commands.setUsageHelpWidth(100);
         commands.setParameterExceptionHandler((mistake, args) -> usageMistake(mistake, terminal));
-        commands.setExecutionExceptionHandler((failure, command, result) -> failed(failure, command, result, terminal));
+        commands.setExecutionExceptionHandler((failure, command, result) -> failed(failure, command, terminal));
         int status = execute(commands, arguments, terminal);
         return terminal.flush()
                 .map(reason -> refuse(terminal, Texts.of("output.failed", reason)))
@@ -50,11 +51,21 @@ public final class Program {
     }
 
     private static int usageMistake(ParameterException mistake, Terminal terminal) {
-        String command = mistake.getCommandLine().getCommandSpec().qualifiedName();
-        return refuse(terminal, Texts.of("usage", Texts.oneLine(mistake.getMessage()), command));
+        CommandLine commandLine = mistake.getCommandLine();
+        String said = Texts.oneLine(mistake.getMessage());
+        if (mistake instanceof UnmatchedArgumentException unmatched
+                && commandLine.getParent() == null
+                && !unmatched.isUnknownOption()) {
+            said = Texts.of(
+                    "no.such.command",
+                    Texts.oneLine(unmatched.getUnmatched().get(0)),
+                    String.join(", ", commandLine.getSubcommands().keySet()));
+        }
+        return refuse(
+                terminal, Texts.of("usage", said, commandLine.getCommandSpec().qualifiedName()));
     }
 
-    private static int failed(Exception failure, CommandLine command, ParseResult result, Terminal terminal) {
+    private static int failed(Exception failure, CommandLine command, Terminal terminal) {
         if (failure instanceof BadInput) {
             return refuse(terminal, failure.getMessage());
         }

@@ -1,0 +1,153 @@
+package edgewright.cli;
+
+import edgewright.chart.Chart;
+import edgewright.chart.PerSide;
+import edgewright.draw.ChartPicture;
+import edgewright.draw.DraftList;
+import edgewright.draw.Drawing;
+import edgewright.draw.Emphasis;
+import edgewright.draw.FabricLook;
+import edgewright.draw.PictureStyle;
+import edgewright.draw.RasterPicture;
+import edgewright.draw.SvgPicture;
+import edgewright.draw.Turn;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
+
+/** {@code draw}: the chart as a picture. */
+@Command(name = "draw", resourceBundle = "edgewright.cli.usage", mixinStandardHelpOptions = true)
+final class DrawCommand implements Callable<Integer> {
+    private static final String SVG = ".svg";
+    private static final String PNG = ".png";
+
+    /** The most pixels of a picture. They are all in memory at once, at four bytes each. */
+    private static final long MOST_PIXELS = 100_000_000;
+
+    /** The most stitches of a picture. */
+    private static final long MOST_STITCHES = 400_000;
+
+    private static final double MM_PER_INCH = 25.4;
+
+    /** How often the repeat is worked on each side of a whole border when nobody says. */
+    private static final int USUAL_REPEATS = 3;
+
+    @ParentCommand
+    private Root root;
+
+    @Mixin
+    private ChartArgument argument;
+
+    @Option(names = "--to", required = true, paramLabel = "FILE", converter = PathConverter.class)
+    private Path to;
+
+    @Option(names = "--layer", paramLabel = "LAYER", defaultValue = "both", converter = ChoiceConverter.OfLayer.class)
+    private LayerChoice layer;
+
+    @Option(names = "--view", paramLabel = "VIEW", defaultValue = "corner", converter = ChoiceConverter.OfView.class)
+    private View view;
+
+    @Option(names = "--turn", paramLabel = "DEGREES", defaultValue = "0", converter = TurnConverter.class)
+    private Turn turn;
+
+    @Option(names = "--cell-mm", paramLabel = "MM", defaultValue = "5", converter = NumberConverter.OfCellMm.class)
+    private double cellMm;
+
+    @Option(names = "--dpi", paramLabel = "DPI", defaultValue = "150", converter = NumberConverter.OfDpi.class)
+    private double dpi;
+
+    /** What is drawn in the cells. */
+    enum LayerChoice {
+        FABRIC,
+        MARKS,
+        BOTH
+    }
+
+    /** What of the border is drawn. */
+    enum View {
+        CORNER,
+        BORDER
+    }
+
+    @Override
+    public Integer call() {
+        Terminal terminal = root.terminal();
+        Optional<ChartArgument.Judged> judged = argument.judged(terminal);
+        if (judged.isEmpty()) {
+            return ExitStatus.NO;
+        }
+        OutputFile output = new OutputFile(to, judged.get().file(), List.of(SVG, PNG));
+        Drawing drawing = drawing(judged.get());
+        if (output.hasEnding(SVG)) {
+            output.write(out -> out.write(SvgPicture.of(drawing).getBytes(StandardCharsets.UTF_8)));
+        } else {
+            requireRoom(drawing);
+            output.write(out -> RasterPicture.writePng(drawing, dpi, out));
+        }
+        terminal.out().println(Texts.of("draw.done", output.path(), drawing.widthMm(), drawing.heightMm()));
+        return ExitStatus.DONE;
+    }
+
+    private Drawing drawing(ChartArgument.Judged judged) {
+        Chart chart = judged.chart();
+        PictureStyle style = style();
+        Drawing drawing;
+        if (view == View.CORNER) {
+            requireFew(stitchesOfLimbs(chart, style));
+            drawing = ChartPicture.corner(
+                    chart, style, Emphasis.of(judged.verdict().findings()));
+        } else {
+            PerSide repeats = judged.repeats().orElse(PerSide.all(USUAL_REPEATS));
+            if (repeats.top() != repeats.bottom() || repeats.left() != repeats.right()) {
+                throw new BadInput(Texts.of("draw.oblong"));
+            }
+            requireFew(stitchesOfBorder(chart, repeats));
+            drawing = ChartPicture.wholeBorder(chart, repeats, style);
+        }
+        return judged.isDraft() ? DraftList.under(drawing, judged.verdict(), style.palette()) : drawing;
+    }
+
+    private PictureStyle style() {
+        PictureStyle style = switch (layer) {
+            case FABRIC -> PictureStyle.PRINT.withMarks(false).withGrid(false).withLook(FabricLook.WORKED);
+            case MARKS -> PictureStyle.PRINT.withFabric(false);
+            case BOTH -> PictureStyle.PRINT;
+        };
+        return style.withCellMm(cellMm).withTurn(turn);
+    }
+
+    private static long stitchesOfLimbs(Chart chart, PictureStyle style) {
+        int rounds = chart.rounds().size();
+        int repeats = style.repeatsOf(chart.shape().w());
+        return (long) rounds
+                * (chart.shape().stitches(rounds, 0)
+                        + 2L * repeats * chart.shape().w());
+    }
+
+    private static long stitchesOfBorder(Chart chart, PerSide repeats) {
+        int rounds = chart.rounds().size();
+        return (long) rounds
+                * repeats.stream()
+                        .mapToLong(m -> chart.shape().stitches(rounds, m))
+                        .sum();
+    }
+
+    private static void requireFew(long stitches) {
+        if (stitches > MOST_STITCHES) {
+            throw new BadInput(Texts.of("draw.stitches", stitches, MOST_STITCHES));
+        }
+    }
+
+    private void requireRoom(Drawing drawing) {
+        double pixels = drawing.widthMm() * drawing.heightMm() * dpi * dpi / (MM_PER_INCH * MM_PER_INCH);
+        if (pixels > MOST_PIXELS) {
+            throw new BadInput(Texts.of("draw.pixels", pixels / 1e6, MOST_PIXELS / 1e6));
+        }
+    }
+}

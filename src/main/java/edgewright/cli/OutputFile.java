@@ -1,0 +1,57 @@
+package edgewright.cli;
+
+import edgewright.file.FileProblemException;
+import edgewright.file.ProblemSentences;
+import edgewright.file.SafeFile;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+
+/** The file that a command writes: whole or not at all, and never the chart itself. */
+final class OutputFile {
+    private final Path file;
+
+    /**
+     * @param endings those that the file may have, in small letters
+     * @throws BadInput if it has another, or is the chart
+     */
+    OutputFile(Path file, Path chart, List<String> endings) {
+        String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
+        if (endings.stream().noneMatch(name::endsWith)) {
+            throw new BadInput(Texts.of("output.ending", file, String.join(", ", endings)));
+        }
+        if (isSame(file, chart)) {
+            throw new BadInput(Texts.of("output.chart", file));
+        }
+        this.file = file;
+    }
+
+    Path path() {
+        return file;
+    }
+
+    /** Whether its name has this ending, in small or capital letters. */
+    boolean hasEnding(String ending) {
+        return file.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(ending);
+    }
+
+    /** @throws BadInput if it cannot be written */
+    void write(SafeFile.Content content) {
+        try {
+            SafeFile.write(file, content);
+        } catch (FileProblemException e) {
+            throw new BadInput(ProblemSentences.of(file, e.problem()));
+        }
+    }
+
+    private static boolean isSame(Path file, Path chart) {
+        try {
+            return Files.exists(file) && Files.isSameFile(file, chart);
+        } catch (IOException e) {
+            // Then it cannot be written either, and that is what will be said.
+            return false;
+        }
+    }
+}
