@@ -7,6 +7,7 @@ import edgewright.check.Checker;
 import edgewright.check.Finding;
 import edgewright.check.Sentences;
 import edgewright.check.Verdict;
+import edgewright.check.Where;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -82,13 +83,15 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     private static FoundHere answer(Finding finding, Sentences sentences) {
-        var where = finding.where();
+        Where where = finding.where();
+        // Which side is meant has no member of its own.
+        String side = where.side().isPresent() ? sentences.of(where) + ": " : "";
         return new FoundHere(
                 finding.rule(),
                 finding.severity().name().toLowerCase(Locale.ROOT),
                 where.round().isPresent() ? where.round().getAsInt() : null,
                 where.section().map(Section::member).orElse(null),
                 where.place().isPresent() ? where.place().getAsInt() : null,
-                sentences.of(finding));
+                side + sentences.of(finding));
     }
 }

@@ -90,7 +90,7 @@ final class DrawCommand implements Callable<Integer> {
             requireRoom(drawing);
             output.write(out -> RasterPicture.writePng(drawing, dpi, out));
         }
-        terminal.out().println(Texts.of("draw.done", output.path(), drawing.widthMm(), drawing.heightMm()));
+        terminal.out().println(Texts.of("draw.done", Texts.name(output.path()), drawing.widthMm(), drawing.heightMm()));
         return ExitStatus.DONE;
     }
 

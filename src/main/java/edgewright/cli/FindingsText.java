@@ -42,7 +42,7 @@ final class FindingsText {
         Chart chart = verdict.chart();
         to.println(Texts.of(
                 verdict.judged() ? "check.summary" : "check.notJudged",
-                file,
+                Texts.name(file),
                 Texts.oneLine(chart.title()),
                 chart.rounds().size(),
                 errors,

@@ -12,8 +12,9 @@ import java.io.PrintStream;
 final class JsonAnswer {
     private static final ObjectWriter WRITER = JsonMapper.builder()
             .build()
-            .writer(new DefaultPrettyPrinter(
-                            Separators.createDefaultInstance().withObjectFieldValueSpacing(Separators.Spacing.AFTER))
+            .writer(new DefaultPrettyPrinter(Separators.createDefaultInstance()
+                            .withObjectFieldValueSpacing(Separators.Spacing.AFTER)
+                            .withArrayEmptySeparator(""))
                     .withObjectIndenter(new DefaultIndenter("  ", "\n"))
                     .withArrayIndenter(new DefaultIndenter("  ", "\n")));
 

@@ -1,0 +1,187 @@
+package edgewright.cli;
+
+import static edgewright.cli.CommandLineHelper.run;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import edgewright.cli.CommandLineHelper.Ended;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Properties;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
+
+class ProgramTest {
+    @TempDir
+    private Path folder;
+
+    @Test
+    void helpNamesEveryCommand() {
+        Ended help = run("--help");
+        assertThat(help.status()).isZero();
+        assertThat(help.err()).isEmpty();
+        assertThat(commandNames()).allSatisfy(name -> assertThat(help.out()).containsPattern("(?m)^  " + name + " "));
+    }
+
+    static List<String> commandNames() {
+        return List.copyOf(new CommandLine(new Root()).getSubcommands().keySet());
+    }
+
+    @ParameterizedTest
+    @MethodSource("commandNames")
+    void everyCommandHelpsWithExamples(String name) {
+        Ended help = run(name, "--help");
+        assertThat(help.status()).isZero();
+        assertThat(help.err()).isEmpty();
+        if (!name.equals("help")) {
+            assertThat(help.out()).contains("Examples:\n  edgewright " + name).contains("Exit status: 0");
+            assertThat(run("help", name)).isEqualTo(help);
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("commandNames")
+    void everyOptionAndArgumentIsExplained(String name) {
+        CommandSpec command =
+                new CommandLine(new Root()).getSubcommands().get(name).getCommandSpec();
+        List<String> unexplained = new ArrayList<>();
+        Stream.concat(command.options().stream(), command.positionalParameters().stream())
+                .filter(argument -> argument.description().length == 0)
+                .forEach(argument -> unexplained.add(argument.paramLabel()));
+        assertThat(unexplained).isEmpty();
+    }
+
+    @Test
+    void theVersionIsSaid() {
+        assertThat(run("--version").out()).startsWith("Edgewright");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "chek",
+                "chek x",
+                "--chek",
+                "check",
+                "check --jsn x",
+                "check --sides",
+                "check --sides 1,2,3 x",
+                "check --sides 1,-2 x",
+                "check --sides one,two x",
+                "write",
+                "write x y",
+                "write --terms CA x",
+                "write --counting both x",
+                "write --repeats 1 x",
+                "draw x",
+                "draw --to x.svg",
+                "draw x --to"
+            })
+    void wrongUsageIsOneLine(String line) {
+        Ended ended = run((Object[]) line.split(" "));
+        assertThat(ended.status()).isEqualTo(2);
+        assertThat(ended.out()).isEmpty();
+        assertThat(ended.err().lines())
+                .singleElement()
+                .asString()
+                .contains("; 'edgewright")
+                .endsWith("--help' shows how");
+    }
+
+    @Test
+    void noCommandButOptionsIsWrongUsage() {
+        assertThat(run().status()).isEqualTo(2);
+    }
+
+    @Test
+    void aNameThatNoFileCanHaveIsOneLine() {
+        Ended ended = run("check", "a\0b");
+        assertThat(ended.status()).isEqualTo(2);
+        assertThat(ended.err().lines()).singleElement().asString().contains("cannot be the name of a file here");
+        assertThat(run("check", "").err()).contains("expected the name of a file");
+    }
+
+    @Test
+    void aChartAloneIsNoCommand() throws IOException {
+        Path file = Files.createFile(folder.resolve("anything"));
+        assertThat(Program.isCommand(List.of())).isFalse();
+        assertThat(Program.isCommand(List.of("not-there.border.json"))).isFalse();
+        assertThat(Program.isCommand(List.of(file.toString()))).isFalse();
+        assertThat(Program.isCommand(List.of("check"))).isTrue();
+        assertThat(Program.isCommand(List.of("chek"))).isTrue();
+        assertThat(Program.isCommand(List.of("--help"))).isTrue();
+        assertThat(Program.isCommand(List.of("a\0b"))).isTrue();
+        assertThat(Program.isCommand(List.of("check", file.toString()))).isTrue();
+    }
+
+    @Test
+    void anAnswerThatCannotBeWrittenIsAFailure() {
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        int status = Program.run(List.of("--help"), new Terminal(failing("No space left on device"), err, false));
+        assertThat(status).isEqualTo(2);
+        assertThat(err.toString(StandardCharsets.UTF_8))
+                .isEqualTo(
+                        "the answer could not be written (No space left on device); expected a place with room for it\n");
+    }
+
+    @Test
+    void aReaderThatLeavesEarlyIsNoFailure() {
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        int status = Program.run(List.of("--help"), new Terminal(failing("Broken pipe"), err, false));
+        assertThat(status).isZero();
+        assertThat(err.size()).isZero();
+    }
+
+    @Test
+    void coloursAreForScreensWhereNobodyMinds() {
+        assertThat(Terminal.wantsColours(true, Map.of())).isTrue();
+        assertThat(Terminal.wantsColours(false, Map.of())).isFalse();
+        assertThat(Terminal.wantsColours(true, Map.of("NO_COLOR", "1"))).isFalse();
+        assertThat(Terminal.wantsColours(true, Map.of("NO_COLOR", ""))).isTrue();
+        assertThat(Terminal.wantsColours(true, Map.of("TERM", "dumb"))).isFalse();
+    }
+
+    @Test
+    void everyMessageIsUsedAndEveryMessageUsedIsThere() throws IOException {
+        Properties messages = new Properties();
+        try (InputStream in = Texts.class.getResourceAsStream("messages.properties")) {
+            messages.load(in);
+        }
+        TreeSet<String> used = new TreeSet<>();
+        Pattern key = Pattern.compile("\"([a-z][A-Za-z]*(?:\\.[a-zA-Z]+)*)\"");
+        try (Stream<Path> sources = Files.list(Path.of("src/main/java/edgewright/cli"))) {
+            for (Path source : sources.toList()) {
+                Matcher found = key.matcher(Files.readString(source));
+                while (found.find()) {
+                    used.add(found.group(1));
+                }
+            }
+        }
+        assertThat(used).containsAll(messages.stringPropertyNames());
+    }
+
+    private static OutputStream failing(String why) {
+        return new OutputStream() {
+            @Override
+            public void write(int b) throws IOException {
+                throw new IOException(why);
+            }
+        };
+    }
+}
