@@ -1,0 +1,116 @@
+package edgewright.booklet;
+
+import edgewright.booklet.Paginator.Placed;
+import edgewright.chart.Chart;
+import edgewright.chart.Terms;
+import edgewright.check.Checker;
+import edgewright.check.Verdict;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.List;
+import org.apache.pdfbox.pdmodel.PDDocument;
+
+/**
+ * Publishes a chart as a printable pattern: a PDF with picture, chart, words and counts. It is tagged for readers that do
+ * not see it (PDF/UA-1), keeps for ever (PDF/A-2a), and comes out byte for byte the same for the same chart and options.
+ */
+public final class Booklet {
+    private Booklet() {}
+
+    /**
+     * Publishes to a file. The file appears whole or not at all: it is written beside its place and then renamed, so a file
+     * that was there before is kept until the new one is safe.
+     *
+     * @throws IOException if the file cannot be written
+     */
+    public static Outcome publish(Chart chart, BookletOptions options, Path file, Progress progress)
+            throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        Outcome outcome = publish(chart, options, bytes, progress);
+        if (outcome instanceof Outcome.Published) {
+            replace(file, bytes.toByteArray());
+        }
+        return outcome;
+    }
+
+    /**
+     * Publishes to a stream, which is left open. Nothing is written before the pattern is finished.
+     *
+     * @throws IOException if the stream cannot be written
+     */
+    public static Outcome publish(Chart chart, BookletOptions options, OutputStream out, Progress progress)
+            throws IOException {
+        Verdict verdict = options.repeats().isPresent()
+                ? Checker.check(
+                        chart, options.repeats().get().map(m -> chart.shape().stitches(0, m)))
+                : Checker.check(chart);
+        if (verdict.hasErrors() && !options.draft()) {
+            return new Outcome.Refused(verdict);
+        }
+        boolean draft = verdict.hasErrors();
+        try (PDDocument document = new PDDocument()) {
+            Sheet sheet = Sheet.of(options.paper());
+            Type type = Type.embedIn(document);
+            TextSetter setter = new TextSetter(sheet, Styles.of(type));
+            String language = options.terms() == Terms.US ? "en-US" : "en-GB";
+            List<List<Placed>> pages =
+                    new Paginator(sheet.heightPt()).pages(new PatternPages(setter, chart, options, verdict).strips());
+            Structure structure = new Structure(document, language);
+            Running running = new Running(setter, chart.title(), chart.designer(), options.terms(), draft);
+            if (!new Press(document, sheet, type, structure).print(pages, running, progress)) {
+                return new Outcome.Cancelled();
+            }
+            Metadata.write(document, title(chart), chart.designer(), language, seed(chart, options));
+            document.save(out);
+            return new Outcome.Published(pages.size(), draft, verdict);
+        }
+    }
+
+    private static String title(Chart chart) {
+        return chart.title().isBlank() ? Texts.of("untitled") : chart.title();
+    }
+
+    /** A number that follows from what is printed and from nothing else; records are hashed by content. */
+    private static long seed(Chart chart, BookletOptions options) {
+        return (chart.toString() + options).chars().asLongStream().reduce(17, (sum, c) -> 31 * sum + c);
+    }
+
+    private static void replace(Path file, byte[] bytes) throws IOException {
+        Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
+        if (Files.isDirectory(target)) {
+            throw new FileSystemException(file.toString(), null, "is a folder");
+        }
+        Path fresh = target.resolveSibling(
+                "." + target.getFileName() + "." + ProcessHandle.current().pid() + ".part");
+        try {
+            try (FileChannel channel = FileChannel.open(
+                    fresh, StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING, StandardOpenOption.WRITE)) {
+                ByteBuffer left = ByteBuffer.wrap(bytes);
+                while (left.hasRemaining()) {
+                    channel.write(left);
+                }
+                channel.force(true);
+            }
+            move(fresh, target);
+        } finally {
+            Files.deleteIfExists(fresh);
+        }
+    }
+
+    private static void move(Path fresh, Path target) throws IOException {
+        try {
+            Files.move(fresh, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } catch (AtomicMoveNotSupportedException e) {
+            Files.move(fresh, target, StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+}

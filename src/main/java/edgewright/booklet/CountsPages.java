@@ -1,0 +1,56 @@
+package edgewright.booklet;
+
+import edgewright.chart.Chart;
+import edgewright.chart.Counting;
+import edgewright.chart.SideShape;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+
+/** The counts of a pattern for any size: the stitches on a side in each round, for a few sizes from small to large. */
+final class CountsPages {
+    /** About how many stitches the sides of the base round have that stand as examples, from a cushion to a bed. */
+    private static final List<Integer> EXAMPLES = List.of(40, 60, 80, 120, 160, 200);
+
+    private CountsPages() {}
+
+    /** How often the repeat is worked in each example; rising, none twice, at least once each. */
+    static List<Integer> repeats(SideShape shape) {
+        TreeSet<Integer> repeats = new TreeSet<>();
+        for (int stitches : EXAMPLES) {
+            repeats.add(Math.max(1, Math.round((stitches - shape.fewestStitches(0)) / (float) shape.w())));
+        }
+        return List.copyOf(repeats);
+    }
+
+    /** A caption that says what is counted, then the table. */
+    static List<Strip> set(TextSetter setter, Chart chart, Counting counting, Tag parent) {
+        SideShape shape = chart.shape();
+        List<Integer> repeats = repeats(shape);
+        List<String> columns = new ArrayList<>(List.of(Texts.of("counts.round"), Texts.of("counts.yarn")));
+        repeats.forEach(m -> columns.add(Texts.counted("counts.repeats", m)));
+        List<List<String>> rows = new ArrayList<>();
+        for (int r = 0; r <= chart.rounds().size(); r++) {
+            List<String> row = new ArrayList<>();
+            row.add(Integer.toString(r));
+            row.add(r == 0 ? Texts.of("counts.base") : chart.yarnOf(r).id());
+            for (int m : repeats) {
+                row.add(Integer.toString(counting.shown(shape.stitches(r, m))));
+            }
+            rows.add(row);
+        }
+        String caption = Texts.of("counts.caption." + counting) + " " + Texts.of("counts.examples");
+        List<Strip> strips = new ArrayList<>(setter.paragraph(parent, caption));
+        strips.replaceAll(strip -> strip.breaking(Strip.Break.NEVER));
+        List<Strip> table = new ArrayList<>(new TableSetter(setter)
+                .table(
+                        parent,
+                        columns,
+                        rows,
+                        setter.sheet().labelPt(),
+                        setter.sheet().textPt()));
+        table.set(0, table.get(0).spaced(Sheet.HALF_LINE_PT));
+        strips.addAll(table);
+        return strips;
+    }
+}

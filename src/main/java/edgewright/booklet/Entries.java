@@ -1,0 +1,81 @@
+package edgewright.booklet;
+
+import edgewright.booklet.Strip.Break;
+import edgewright.booklet.Strip.Piece;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Sets what has a label that hangs to the left of it: an abbreviation and its meaning, a round and its words. */
+final class Entries {
+    /** White between a label and what it names. */
+    private static final double GUTTER_PT = 10;
+
+    private final TextSetter setter;
+
+    Entries(TextSetter setter) {
+        this.setter = setter;
+    }
+
+    /** One paragraph beside a label. */
+    record Line(Tag tag, String text, Style style, boolean stitches) {}
+
+    /**
+     * The label goes with the first line beside it. Read out, it comes before all of them.
+     *
+     * @param ornaments drawn at the left of the label, for instance the chip of a yarn, and as wide as {@code indentPt}
+     * @param lines paragraphs one under the other; may be none
+     */
+    List<Strip> entry(Tag labelTag, String label, Style style, List<Ink> ornaments, double indentPt, List<Line> lines) {
+        double room = setter.sheet().labelPt() - GUTTER_PT - indentPt;
+        List<Strip> beside = new ArrayList<>();
+        for (Line line : lines) {
+            if (!line.text().isEmpty()) {
+                beside.addAll(paragraph(line));
+            }
+        }
+        boolean runsOver = beside.isEmpty();
+        List<String> labelLines = LineBreaker.forProse(style.face(), style.sizePt())
+                .lines(label, runsOver ? setter.sheet().widthPt() - indentPt : room);
+        List<Ink> labelInks = new ArrayList<>();
+        for (int i = 0; i < labelLines.size(); i++) {
+            String text = i == labelLines.size() - 1 ? labelLines.get(i) : labelLines.get(i) + " ";
+            labelInks.add(setter.words(indentPt, i * style.leadingPt() + style.baselinePt(), text, style));
+        }
+        while (beside.size() < labelLines.size()) {
+            beside.add(Strip.of(style.leadingPt(), List.of()));
+        }
+        List<Piece> first = new ArrayList<>();
+        if (!ornaments.isEmpty()) {
+            first.add(new Piece(Optional.empty(), ornaments));
+        }
+        first.add(new Piece(Optional.of(labelTag), labelInks));
+        first.addAll(beside.get(0).pieces());
+        beside.set(
+                0,
+                Strip.of(beside.get(0).heightPt(), first).breaking(beside.get(0).below()));
+        return glued(beside, labelLines.size());
+    }
+
+    private List<Strip> paragraph(Line line) {
+        double x = setter.sheet().labelPt();
+        double width = setter.sheet().textPt();
+        return line.stitches()
+                ? setter.stitches(line.tag(), line.text(), line.style(), x, width)
+                : setter.paragraph(line.tag(), line.text(), line.style(), x, width);
+    }
+
+    /** Keeps an entry together: no break beside the label, near the edges or, if it can be helped, anywhere in it. */
+    private static List<Strip> glued(List<Strip> strips, int labelLines) {
+        List<Strip> glued = new ArrayList<>();
+        for (int i = 0; i < strips.size(); i++) {
+            boolean last = i == strips.size() - 1;
+            boolean never = i < Math.max(labelLines, 2) || i >= strips.size() - 3;
+            glued.add(
+                    last
+                            ? strips.get(i).breaking(Break.FREE)
+                            : strips.get(i).breaking(never ? Break.NEVER : Break.UNWELCOME));
+        }
+        return glued;
+    }
+}

@@ -1,0 +1,120 @@
+package edgewright.booklet;
+
+import edgewright.booklet.Strip.Piece;
+import edgewright.chart.Chart;
+import edgewright.chart.Terms;
+import edgewright.draw.Area;
+import edgewright.draw.Drawing;
+import edgewright.draw.Emphasis;
+import edgewright.draw.Legend;
+import edgewright.draw.Mark;
+import edgewright.draw.PictureStyle;
+import edgewright.words.TradeTerms;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Sets what the marks of a chart mean: in one column where there is a corner for it, else in columns side by side. */
+final class LegendSetter {
+    private static final double ROW_GAP_PT = 6;
+    private static final double COLUMN_GAP_PT = 20;
+
+    private final Chart chart;
+    private final Terms terms;
+    private final PictureStyle style;
+    private final Emphasis emphasis;
+
+    LegendSetter(Chart chart, Terms terms, PictureStyle style, Emphasis emphasis) {
+        this.chart = chart;
+        this.terms = terms;
+        this.style = style;
+        this.emphasis = emphasis;
+    }
+
+    /** The legend in one column, with samples as large as cells of that size. */
+    Drawing drawing(double cellMm) {
+        return Legend.of(chart, style.withCellMm(cellMm), emphasis, TradeTerms.of(terms)::abbreviation);
+    }
+
+    /** The legend in one column with its upper left corner at a point. */
+    Piece column(Tag parent, double cellMm, double xPt, double yPt) {
+        Drawing legend = drawing(cellMm);
+        return Piece.of(
+                figure(parent),
+                window(legend, new Area(0, 0, legend.widthMm(), legend.heightMm()).grown(0.3), xPt, yPt));
+    }
+
+    /** Its rows in columns side by side, filled from the left, as low as they can be in that width. */
+    Strip columns(Tag parent, double cellMm, double xPt, double widthPt) {
+        Drawing legend = drawing(cellMm);
+        List<List<Area>> columns = List.of();
+        double height = 0;
+        do {
+            height += ROW_GAP_PT / 2;
+            columns = split(legend.marks().stream().map(Mark::bounds).toList(), height);
+        } while (columns.size() > 1 && widthPt(columns) > widthPt);
+        List<Ink> inks = new ArrayList<>();
+        double x = xPt;
+        double lowest = 0;
+        for (List<Area> column : columns) {
+            double y = 0;
+            for (Area row : column) {
+                inks.add(window(legend, row, x, y));
+                lowest = Math.max(lowest, y + heightPt(row));
+                y += heightPt(row) + ROW_GAP_PT;
+            }
+            x += widthPt(List.of(column));
+        }
+        return Strip.of(Sheet.onGrid(lowest), List.of(new Piece(Optional.of(figure(parent)), inks)));
+    }
+
+    /** The rows in columns that are no higher than that, unless a single row is. */
+    private static List<List<Area>> split(List<Area> rows, double heightPt) {
+        List<List<Area>> columns = new ArrayList<>();
+        double filled = 0;
+        for (Area row : rows) {
+            if (columns.isEmpty() || filled + heightPt(row) > heightPt) {
+                columns.add(new ArrayList<>());
+                filled = 0;
+            }
+            columns.get(columns.size() - 1).add(row);
+            filled += heightPt(row) + ROW_GAP_PT;
+        }
+        return columns;
+    }
+
+    private static double widthPt(List<List<Area>> columns) {
+        return columns.stream()
+                .mapToDouble(column ->
+                        column.stream().mapToDouble(Area::widthMm).max().orElse(0) * Sheet.PT_PER_MM + COLUMN_GAP_PT)
+                .sum();
+    }
+
+    private static double heightPt(Area row) {
+        return row.heightMm() * Sheet.PT_PER_MM;
+    }
+
+    private static Tag figure(Tag parent) {
+        return parent.figure(Texts.of("chart.legend"));
+    }
+
+    private static Ink.Art window(Drawing legend, Area part, double xPt, double yPt) {
+        Drawing cut = new Drawing(
+                legend.widthMm(),
+                legend.heightMm(),
+                legend.title(),
+                legend.description(),
+                legend.marks().stream()
+                        .filter(mark -> part.grown(0.001).holds(mark.bounds()))
+                        .toList());
+        return new Ink.Art(
+                xPt,
+                yPt,
+                part.widthMm() * Sheet.PT_PER_MM,
+                part.heightMm() * Sheet.PT_PER_MM,
+                () -> cut,
+                part.xMm(),
+                part.yMm(),
+                1);
+    }
+}

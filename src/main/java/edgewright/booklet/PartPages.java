@@ -1,0 +1,145 @@
+package edgewright.booklet;
+
+import edgewright.chart.Chart;
+import edgewright.chart.Colour;
+import edgewright.chart.Yarn;
+import edgewright.words.Block;
+import edgewright.words.BlockPrinter;
+import edgewright.words.Part;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructureTypes;
+
+/** Sets one part of the written pattern: its heading, then its blocks. */
+final class PartPages implements BlockPrinter {
+    private static final double CHIP_PT = 9;
+    private static final double CHIP_INDENT_PT = 16;
+
+    private final TextSetter setter;
+    private final Entries entries;
+    private final Chart chart;
+    private final Part.Kind kind;
+    private final Tag parent;
+    private final List<Strip> strips = new ArrayList<>();
+    private int headingStrips;
+    private int yarnsSeen;
+    private Tag list;
+
+    private PartPages(TextSetter setter, Chart chart, Part.Kind kind, Tag parent) {
+        this.setter = setter;
+        this.entries = new Entries(setter);
+        this.chart = chart;
+        this.kind = kind;
+        this.parent = parent;
+    }
+
+    /** A part under a heading of its own. */
+    static List<Strip> set(TextSetter setter, Chart chart, Part part, Tag parent, Anchor anchor) {
+        PartPages pages = new PartPages(setter, chart, part.kind(), parent);
+        pages.strips.addAll(setter.partHeading(parent, anchor));
+        pages.headingStrips = pages.strips.size();
+        part.blocks().forEach(block -> block.printOn(pages));
+        return pages.strips;
+    }
+
+    @Override
+    public void prose(Block.Prose prose) {
+        list = null;
+        add(setter.paragraph(parent, prose.text()), Sheet.HALF_LINE_PT);
+    }
+
+    @Override
+    public void entry(Block.Entry entry) {
+        if (list == null) {
+            list = parent.child(StandardStructureTypes.L);
+        }
+        Tag item = list.child(StandardStructureTypes.LI);
+        List<Ink> chip = List.of();
+        double indent = 0;
+        if (kind == Part.Kind.NEEDS && yarnsSeen < chart.yarns().size()) {
+            Yarn yarn = chart.yarns().get(yarnsSeen);
+            yarnsSeen++;
+            chip = List.of(chip(yarn.colour(), 0, 0));
+            indent = CHIP_INDENT_PT;
+        }
+        Style text = setter.styles().text();
+        add(
+                entries.entry(
+                        item.child(StandardStructureTypes.LBL),
+                        entry.word(),
+                        setter.styles().strong(),
+                        chip,
+                        indent,
+                        List.of(new Entries.Line(
+                                item.child(StandardStructureTypes.L_BODY), entry.text(), text, false))),
+                0);
+    }
+
+    @Override
+    public void round(Block.RoundWords round) {
+        list = null;
+        Optional<Yarn> yarn = round.round() == 0 ? Optional.empty() : Optional.of(chart.yarnOf(round.round()));
+        List<Ink> chip = yarn.map(y -> List.<Ink>of(chip(y.colour(), 0, 0))).orElse(List.of());
+        String head = round.lines().get(0);
+        int end = endOfName(head, yarn.map(Yarn::name).orElse(""));
+        List<Entries.Line> lines = new ArrayList<>();
+        Style small = setter.styles().small();
+        lines.add(new Entries.Line(
+                parent.child(StandardStructureTypes.P), head.substring(end).strip(), small, true));
+        for (String line : round.lines().subList(1, round.lines().size())) {
+            lines.add(new Entries.Line(
+                    parent.child(StandardStructureTypes.P),
+                    line,
+                    setter.styles().text(),
+                    true));
+        }
+        List<Strip> set = entries.entry(
+                parent.child(StandardStructureTypes.H3),
+                head.substring(0, end).strip(),
+                setter.styles().label(),
+                chip,
+                chip.isEmpty() ? 0 : CHIP_INDENT_PT,
+                lines);
+        add(set, Sheet.LINE_PT);
+    }
+
+    @Override
+    public void counts(Block.CountsTable table) {
+        list = null;
+        List<Strip> caption = setter.paragraph(parent, table.caption());
+        caption.set(caption.size() - 1, caption.get(caption.size() - 1).breaking(Strip.Break.NEVER));
+        add(caption, Sheet.HALF_LINE_PT);
+        double x = setter.sheet().labelPt();
+        add(
+                new TableSetter(setter)
+                        .table(
+                                parent,
+                                table.columns(),
+                                table.rows(),
+                                x,
+                                setter.sheet().textPt()),
+                Sheet.HALF_LINE_PT);
+    }
+
+    /** Where the sentence that names a round and its yarn ends; the yarn's name may hold full stops of its own. */
+    static int endOfName(String head, String yarn) {
+        int named = Math.max(0, head.indexOf(yarn)) + yarn.length();
+        int end = head.indexOf(". ", Math.min(named, head.length()));
+        return end < 0 ? head.length() : end + 1;
+    }
+
+    /** A square in the colour of a yarn, in the line that begins at {@code yPt}. */
+    static Ink.Box chip(Colour colour, double xPt, double yPt) {
+        double top = yPt + (Sheet.LINE_PT - CHIP_PT) / 2;
+        return new Ink.Box(xPt + 0.5, top, CHIP_PT, CHIP_PT, Optional.of(colour), Optional.of(Tone.INK), 0.6);
+    }
+
+    private void add(List<Strip> more, double abovePt) {
+        List<Strip> spaced = new ArrayList<>(more);
+        if (!spaced.isEmpty() && strips.size() > headingStrips) {
+            spaced.set(0, spaced.get(0).spaced(abovePt));
+        }
+        strips.addAll(spaced);
+    }
+}

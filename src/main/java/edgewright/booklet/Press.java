@@ -1,0 +1,159 @@
+package edgewright.booklet;
+
+import edgewright.booklet.Paginator.Placed;
+import edgewright.booklet.Strip.Piece;
+import edgewright.draw.Area;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDBorderStyleDictionary;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageXYZDestination;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineNode;
+
+/** Prints set pages into a document: ink, tags, links and outline. */
+final class Press {
+    /** What stands around the column on every page. */
+    interface RunningMatter {
+        /**
+         * @param page counted from 1
+         * @return things in the coordinates of the page: x from the left edge of the column, y from the top of the sheet
+         */
+        List<Ink> around(int page, int pages);
+    }
+
+    private final PDDocument document;
+    private final Sheet sheet;
+    private final Type type;
+    private final Structure structure;
+    private final List<PDPage> pages = new ArrayList<>();
+    private final Map<Anchor, Integer> pageOf = new HashMap<>();
+    private final Map<Anchor, PDPageXYZDestination> destinations = new HashMap<>();
+
+    Press(PDDocument document, Sheet sheet, Type type, Structure structure) {
+        this.document = document;
+        this.sheet = sheet;
+        this.type = type;
+        this.structure = structure;
+    }
+
+    /**
+     * @return whether it came to the end; {@code false} if the caller asked to stop
+     */
+    boolean print(List<List<Placed>> set, RunningMatter running, Progress progress) throws IOException {
+        List<Anchor> anchors = findAnchors(set);
+        for (int i = 0; i < set.size(); i++) {
+            if (!progress.goOn(i, set.size())) {
+                return false;
+            }
+            printPage(pages.get(i), set.get(i), running.around(i + 1, set.size()));
+        }
+        outline(anchors);
+        structure.finish();
+        return progress.goOn(set.size(), set.size());
+    }
+
+    private List<Anchor> findAnchors(List<List<Placed>> set) {
+        List<Anchor> anchors = new ArrayList<>();
+        for (List<Placed> placed : set) {
+            PDPage page = new PDPage(new PDRectangle((float) sheet.pageWidthPt(), (float) sheet.pageHeightPt()));
+            document.addPage(page);
+            pages.add(page);
+            for (Placed strip : placed) {
+                strip.strip().anchor().ifPresent(anchor -> {
+                    anchors.add(anchor);
+                    pageOf.put(anchor, pages.size());
+                    PDPageXYZDestination destination = new PDPageXYZDestination();
+                    destination.setPage(page);
+                    destination.setTop((int) Math.ceil(sheet.up(sheet.topPt() + strip.topPt() - Sheet.HALF_LINE_PT)));
+                    destinations.put(anchor, destination);
+                });
+            }
+        }
+        return anchors;
+    }
+
+    private void printPage(PDPage page, List<Placed> strips, List<Ink> running) throws IOException {
+        structure.beginPage(page);
+        try (PDPageContentStream stream =
+                new PDPageContentStream(document, page, PDPageContentStream.AppendMode.OVERWRITE, true)) {
+            PagePrinter printer = new PagePrinter(stream, sheet, type, pageOf);
+            MarkedContent marked = new MarkedContent(stream, structure);
+            marked.runningMatter();
+            for (Ink ink : running) {
+                printer.print(ink);
+            }
+            for (Placed placed : strips) {
+                for (Piece piece : placed.strip().pieces()) {
+                    marked.next(piece.tag());
+                    List<Ink> inks = piece.inks().stream()
+                            .map(ink -> ink.moved(0, sheet.topPt() + placed.topPt()))
+                            .toList();
+                    for (Ink ink : inks) {
+                        printer.print(ink);
+                    }
+                    if (piece.tag().isPresent()) {
+                        tie(page, piece.tag().get(), inks);
+                    }
+                }
+            }
+            marked.end();
+        }
+    }
+
+    /** Links and pictures have more to tell the structure tree than that they are there. */
+    private void tie(PDPage page, Tag tag, List<Ink> inks) throws IOException {
+        Optional<Area> pictures = Optional.empty();
+        for (Ink ink : inks) {
+            if (ink instanceof Ink.Art art) {
+                Area area = new Area(art.xPt(), art.yPt(), art.widthPt(), art.heightPt());
+                pictures = Optional.of(pictures.map(area::with).orElse(area));
+            }
+            if (ink instanceof Ink.Link link) {
+                link(page, tag, link);
+            }
+        }
+        pictures.ifPresent(
+                area -> structure.place(tag, sheet.rectangle(area.xMm(), area.yMm(), area.widthMm(), area.heightMm())));
+    }
+
+    private void link(PDPage page, Tag tag, Ink.Link link) throws IOException {
+        PDAnnotationLink annotation = new PDAnnotationLink();
+        annotation.setRectangle(sheet.rectangle(link.xPt(), link.yPt(), link.widthPt(), link.heightPt()));
+        annotation.setDestination(destinations.get(link.to()));
+        annotation.setContents(link.to().title());
+        annotation.setPrinted(true);
+        PDBorderStyleDictionary none = new PDBorderStyleDictionary();
+        none.setWidth(0);
+        annotation.setBorderStyle(none);
+        structure.addLink(tag, annotation);
+        List<PDAnnotation> annotations = new ArrayList<>(page.getAnnotations());
+        annotations.add(annotation);
+        page.setAnnotations(annotations);
+    }
+
+    private void outline(List<Anchor> anchors) {
+        PDDocumentOutline outline = new PDDocumentOutline();
+        List<PDOutlineNode> parents = new ArrayList<>(List.of(outline));
+        for (Anchor anchor : anchors) {
+            PDOutlineItem item = new PDOutlineItem();
+            item.setTitle(anchor.title());
+            item.setDestination(destinations.get(anchor));
+            int level = Math.min(anchor.level(), parents.size());
+            parents.get(level - 1).addLast(item);
+            parents = new ArrayList<>(parents.subList(0, level));
+            parents.add(item);
+        }
+        document.getDocumentCatalog().setDocumentOutline(outline);
+    }
+}

@@ -1,0 +1,96 @@
+package edgewright.booklet;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A slice of the column of text, as wide as the column, that is never cut: a line, a row of a table, a picture. Pages are
+ * filled with strips from the top.
+ *
+ * @param spaceAbovePt white over the strip, dropped where it begins a page
+ * @param pieces what is printed in it, in reading order
+ * @param below how willingly a page ends under this strip
+ * @param newPage whether a page begins with this strip
+ * @param anchor the place to go to that begins here
+ * @param repeated what is printed again over this strip if a page begins with it: the head of its table, the number of its
+ *     round
+ */
+record Strip(
+        double heightPt,
+        double spaceAbovePt,
+        List<Piece> pieces,
+        Break below,
+        boolean newPage,
+        Optional<Anchor> anchor,
+        List<Strip> repeated) {
+
+    /** Whether a page may end under a strip. */
+    enum Break {
+        /** A good place to end a page. */
+        FREE,
+        /** Only if what is kept together does not fit on a page. */
+        UNWELCOME,
+        /** Never, as long as the strips that hang together fit on a page. */
+        NEVER
+    }
+
+    /** Things that are one thing to a reader; without a tag they are an ornament that a reader does not hear of. */
+    record Piece(Optional<Tag> tag, List<Ink> inks) {
+        Piece {
+            inks = List.copyOf(inks);
+        }
+
+        static Piece of(Tag tag, Ink... inks) {
+            return new Piece(Optional.of(tag), List.of(inks));
+        }
+
+        static Piece ornament(Ink... inks) {
+            return new Piece(Optional.empty(), List.of(inks));
+        }
+
+        Piece asOrnament() {
+            return new Piece(Optional.empty(), inks);
+        }
+    }
+
+    Strip {
+        pieces = List.copyOf(pieces);
+        repeated = List.copyOf(repeated);
+    }
+
+    static Strip of(double heightPt, List<Piece> pieces) {
+        return new Strip(heightPt, 0, pieces, Break.FREE, false, Optional.empty(), List.of());
+    }
+
+    Strip spaced(double abovePt) {
+        return new Strip(heightPt, abovePt, pieces, below, newPage, anchor, repeated);
+    }
+
+    Strip breaking(Break willingness) {
+        return new Strip(heightPt, spaceAbovePt, pieces, willingness, newPage, anchor, repeated);
+    }
+
+    Strip onNewPage() {
+        return new Strip(heightPt, spaceAbovePt, pieces, below, true, anchor, repeated);
+    }
+
+    Strip anchored(Anchor place) {
+        return new Strip(heightPt, spaceAbovePt, pieces, below, newPage, Optional.of(place), repeated);
+    }
+
+    Strip repeating(List<Strip> again) {
+        return new Strip(heightPt, spaceAbovePt, pieces, below, newPage, anchor, again);
+    }
+
+    /** The same to the eye, but nothing that a reader hears again. */
+    Strip asOrnament() {
+        return new Strip(
+                heightPt,
+                spaceAbovePt,
+                pieces.stream().map(Piece::asOrnament).toList(),
+                below,
+                newPage,
+                Optional.empty(),
+                List.of());
+    }
+}

@@ -1,0 +1,138 @@
+package edgewright.booklet;
+
+import edgewright.booklet.Strip.Break;
+import edgewright.booklet.Strip.Piece;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructureTypes;
+
+/**
+ * Sets a table of counts: a head that comes again on every page, the first cell of a row as its heading, columns of
+ * figures flush right under their head and all others flush left. A column is as wide as its widest cell; where that is too wide for the page the text is broken.
+ */
+final class TableSetter {
+    private static final double PADDING_PT = 9;
+    private static final double NARROWEST_PT = 44;
+
+    private final TextSetter setter;
+
+    TableSetter(TextSetter setter) {
+        this.setter = setter;
+    }
+
+    /**
+     * @param columns the heads of the columns, at least one
+     * @param rows each as long as {@code columns}
+     * @param xPt the left edge
+     * @param roomPt the greatest width
+     */
+    List<Strip> table(Tag parent, List<String> columns, List<List<String>> rows, double xPt, double roomPt) {
+        Tag table = parent.child(StandardStructureTypes.TABLE);
+        double[] widths = widths(columns, rows, roomPt);
+        boolean[] figures = new boolean[widths.length];
+        for (int i = 0; i < figures.length; i++) {
+            int column = i;
+            figures[i] = rows.stream().allMatch(row -> row.get(column).matches("[0-9]+"));
+        }
+        Strip head = row(
+                table.child(StandardStructureTypes.T_HEAD).child(StandardStructureTypes.TR),
+                columns,
+                widths,
+                figures,
+                xPt,
+                Kind.HEAD);
+        Tag body = table.child(StandardStructureTypes.T_BODY);
+        List<Strip> strips = new ArrayList<>(List.of(head.breaking(Break.NEVER)));
+        for (int i = 0; i < rows.size(); i++) {
+            Strip row = row(
+                            body.child(StandardStructureTypes.TR),
+                            rows.get(i),
+                            widths,
+                            figures,
+                            xPt,
+                            i % 2 == 0 ? Kind.PLAIN : Kind.SHADED)
+                    .repeating(List.of(head));
+            boolean nearEdge = i < 2 || i >= rows.size() - 3;
+            boolean last = i == rows.size() - 1;
+            strips.add(last ? row : row.breaking(nearEdge ? Break.NEVER : Break.UNWELCOME));
+        }
+        return strips;
+    }
+
+    private enum Kind {
+        HEAD,
+        PLAIN,
+        SHADED
+    }
+
+    private Strip row(Tag row, List<String> cells, double[] widths, boolean[] figures, double xPt, Kind kind) {
+        Style style = kind == Kind.HEAD
+                ? setter.styles().figuresHead()
+                : setter.styles().figures();
+        List<List<String>> lines = new ArrayList<>();
+        int most = 1;
+        for (int i = 0; i < cells.size(); i++) {
+            lines.add(breaker(style).lines(cells.get(i), widths[i] - PADDING_PT));
+            most = Math.max(most, lines.get(i).size());
+        }
+        double height = most * style.leadingPt();
+        double width = 0;
+        for (double w : widths) {
+            width += w;
+        }
+        List<Piece> pieces = new ArrayList<>();
+        if (kind == Kind.SHADED) {
+            pieces.add(Piece.ornament(Ink.Box.filled(xPt, 0, width, height, Tone.WASH)));
+        }
+        double left = xPt;
+        for (int i = 0; i < cells.size(); i++) {
+            Tag tag = kind == Kind.HEAD
+                    ? row.headerCell(Tag.Scope.COLUMN, 1)
+                    : i == 0 ? row.headerCell(Tag.Scope.ROW, 1) : row.child(StandardStructureTypes.TD);
+            pieces.add(new Piece(Optional.of(tag), cell(lines.get(i), left, widths[i], !figures[i], style)));
+            left += widths[i];
+        }
+        if (kind == Kind.HEAD) {
+            pieces.add(Piece.ornament(Ink.Box.filled(xPt, height - 0.8, width, 0.8, Tone.MARSH)));
+        }
+        return Strip.of(height, pieces);
+    }
+
+    private List<Ink> cell(List<String> lines, double leftPt, double widthPt, boolean flushLeft, Style style) {
+        List<Ink> inks = new ArrayList<>();
+        for (int i = 0; i < lines.size(); i++) {
+            double baseline = i * style.leadingPt() + style.baselinePt();
+            inks.add(
+                    flushLeft
+                            ? setter.words(leftPt + PADDING_PT / 2, baseline, lines.get(i), style)
+                            : setter.wordsTo(leftPt + widthPt - PADDING_PT / 2, baseline, lines.get(i), style));
+        }
+        return inks;
+    }
+
+    private double[] widths(List<String> columns, List<List<String>> rows, double roomPt) {
+        double[] widths = new double[columns.size()];
+        double sum = 0;
+        for (int i = 0; i < widths.length; i++) {
+            double widest = width(columns.get(i), setter.styles().figuresHead());
+            for (List<String> row : rows) {
+                widest = Math.max(widest, width(row.get(i), setter.styles().figures()));
+            }
+            widths[i] = Math.max(NARROWEST_PT, widest + PADDING_PT);
+            sum += widths[i];
+        }
+        for (int i = 0; sum > roomPt && i < widths.length; i++) {
+            widths[i] *= roomPt / sum;
+        }
+        return widths;
+    }
+
+    private static double width(String text, Style style) {
+        return style.face().widthPt(style.face().printable(text), style.sizePt());
+    }
+
+    private static LineBreaker breaker(Style style) {
+        return LineBreaker.forProse(style.face(), style.sizePt());
+    }
+}

@@ -1,0 +1,26 @@
+package edgewright.booklet;
+
+import edgewright.chart.Colour;
+
+/** The few colours of the page itself; yarns bring their own. Every one can be read on white. */
+final class Tone {
+    /** Text. */
+    static final Colour INK = Colour.parse("#000000");
+
+    /** What nothing is printed on. */
+    static final Colour PAPER = Colour.parse("#ffffff");
+
+    /** Running matter and notes under pictures; 8.6 to 1 on white. */
+    static final Colour SOFT = Colour.parse("#4a4f52");
+
+    /** Hairlines that part things. */
+    static final Colour LINE = Colour.parse("#9aa0a3");
+
+    /** The ground of table heads and boxes. */
+    static final Colour WASH = Colour.parse("#eef1f0");
+
+    /** Headings and rules of the first page; 7.9 to 1 on white. */
+    static final Colour MARSH = Colour.parse("#1f5560");
+
+    private Tone() {}
+}

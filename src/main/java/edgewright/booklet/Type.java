@@ -1,0 +1,17 @@
+package edgewright.booklet;
+
+import org.apache.pdfbox.pdmodel.PDDocument;
+
+/** The faces of one document. Figures stand in columns, so tables are set in the tabular ones. */
+record Type(Face text, Face bold, Face figures, Face boldFigures) {
+    private static final String REGULAR = "AtkinsonHyperlegibleNext-Regular.ttf";
+    private static final String BOLD = "AtkinsonHyperlegibleNext-Bold.ttf";
+
+    static Type embedIn(PDDocument document) {
+        return new Type(
+                Face.embedIn(document, REGULAR, false),
+                Face.embedIn(document, BOLD, false),
+                Face.embedIn(document, REGULAR, true),
+                Face.embedIn(document, BOLD, true));
+    }
+}
