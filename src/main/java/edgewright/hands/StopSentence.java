@@ -1,0 +1,39 @@
+package edgewright.hands;
+
+import edgewright.hands.Stop.Reason;
+import java.text.MessageFormat;
+import java.util.Locale;
+import java.util.ResourceBundle;
+
+/** Says of a stop, in one sentence, where it is, what was to be made or counted there, and why hands cannot go on. */
+public final class StopSentence {
+    private static final ResourceBundle TEXTS = ResourceBundle.getBundle("edgewright.hands.stops", Locale.ROOT);
+
+    private StopSentence() {}
+
+    /** The sentence for this stop. */
+    public static String of(Stop stop) {
+        String wanted = stop.wanted().map(stitch -> text("stitch." + stitch)).orElse("");
+        return text("stop." + stop.reason(), place(stop), wanted, stop.expected(), stop.found());
+    }
+
+    /** The side's name: top, left, bottom or right. */
+    public static String side(int side) {
+        return text("side." + side);
+    }
+
+    private static String place(Stop stop) {
+        String side = side(stop.side());
+        if (stop.round() == 0) {
+            return text("place.base", side);
+        }
+        boolean aboutTheWholeSide = stop.reason() == Reason.COUNT_NOT_MET || stop.reason() == Reason.MULTIPLE_NOT_MET;
+        return aboutTheWholeSide
+                ? text("place.side", stop.round(), side)
+                : text("place.stitch", stop.round(), side, stop.stitch());
+    }
+
+    private static String text(String key, Object... values) {
+        return new MessageFormat(TEXTS.getString(key), Locale.ROOT).format(values);
+    }
+}
