@@ -2,14 +2,7 @@ package edgewright.file;
 
 import edgewright.chart.Chart;
 import edgewright.file.Problem.Kind;
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.ByteBuffer;
-import java.nio.CharBuffer;
-import java.nio.charset.CharsetDecoder;
-import java.nio.charset.CoderResult;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -20,7 +13,7 @@ public final class ChartFiles {
     public static final String ENDING = ".border.json";
 
     /** The most bytes of a chart file: 16 MiB. */
-    public static final int MOST_BYTES = 16 * 1024 * 1024;
+    public static final int MOST_BYTES = TextFile.MOST_BYTES;
 
     /** The most problems that are told of one file. */
     public static final int MOST_PROBLEMS = 100;
@@ -29,25 +22,12 @@ public final class ChartFiles {
 
     /** Reads a chart. Whatever is wrong with the file comes back as problems. */
     public static ReadResult read(Path file) {
-        byte[] bytes;
         try {
-            bytes = bytes(file);
-        } catch (IOException e) {
-            return new ReadResult.Problems(List.of(SystemProblems.of(file, e)));
+            byte[] bytes = TextFile.bytes(file);
+            return ChartText.fromJson(TextFile.text(bytes), Fingerprint.of(bytes));
+        } catch (FileProblemException e) {
+            return new ReadResult.Problems(List.of(e.problem()));
         }
-        if (bytes.length > MOST_BYTES) {
-            return new ReadResult.Problems(List.of(Problem.ofFile(Kind.TOO_LARGE, MOST_BYTES)));
-        }
-        CharBuffer text = CharBuffer.allocate(bytes.length);
-        ByteBuffer rest = ByteBuffer.wrap(bytes);
-        CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder();
-        CoderResult result = decoder.decode(rest, text, true);
-        text.flip();
-        if (result.isError()) {
-            int line = 1 + (int) text.chars().filter(c -> c == '\n').count();
-            return new ReadResult.Problems(List.of(Problem.atLine(Kind.NOT_UTF8, line)));
-        }
-        return ChartText.fromJson(text.toString(), Fingerprint.of(bytes));
     }
 
     /**
@@ -73,16 +53,9 @@ public final class ChartFiles {
      */
     public static Optional<Fingerprint> fingerprint(Path file) {
         try {
-            return Optional.of(Fingerprint.of(bytes(file)));
-        } catch (IOException e) {
+            return Optional.of(Fingerprint.of(TextFile.bytes(file)));
+        } catch (FileProblemException e) {
             return Optional.empty();
-        }
-    }
-
-    /** All bytes, or one more than a chart file may have. */
-    private static byte[] bytes(Path file) throws IOException {
-        try (InputStream in = Files.newInputStream(file)) {
-            return in.readNBytes(MOST_BYTES + 1);
         }
     }
 }

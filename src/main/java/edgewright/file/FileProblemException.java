@@ -2,7 +2,7 @@ package edgewright.file;
 
 import java.io.IOException;
 
-/** A file could not be written. The old file, if there was one, is as it was. */
+/** A file could not be read or written. A file that was there before is as it was. */
 public final class FileProblemException extends IOException {
     private static final long serialVersionUID = 1;
 

@@ -146,7 +146,7 @@ class CheckCommandTest {
         Ended ended = run("check", "--json", folder.resolve("none.border.json"), sound);
         assertThat(ended.status()).isEqualTo(2);
         assertThat(ended.err())
-                .isEqualTo(folder.resolve("none.border.json") + ": there is no such file; expected a chart file\n");
+                .isEqualTo(folder.resolve("none.border.json") + ": there is no such file; expected one to read\n");
         assertThat(json(ended).get("charts")).hasSize(1);
     }
 

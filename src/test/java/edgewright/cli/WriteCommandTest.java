@@ -105,7 +105,7 @@ class WriteCommandTest {
     void aBrokenFileIsOneLine() {
         Path none = folder.resolve("none.border.json");
         assertThat(run("write", none))
-                .isEqualTo(new Ended(2, "", none + ": there is no such file; expected a chart file\n"));
+                .isEqualTo(new Ended(2, "", none + ": there is no such file; expected one to read\n"));
     }
 
     private static String words(Options options) {

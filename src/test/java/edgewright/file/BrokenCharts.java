@@ -87,7 +87,7 @@ public final class BrokenCharts {
         made(
                 "no file at all",
                 folder -> folder.resolve("no.border.json"),
-                ": there is no such file; expected a chart file");
+                ": there is no such file; expected one to read");
         made("a folder", Files::createDirectories, ": this is a folder; expected a file");
         made(
                 "a file without permission to read",
@@ -96,7 +96,7 @@ public final class BrokenCharts {
         made(
                 "a link to nothing",
                 folder -> Files.createSymbolicLink(folder.resolve("link.border.json"), Path.of("nothing")),
-                ": there is no such file; expected a chart file");
+                ": there is no such file; expected one to read");
         made(
                 "a link to itself",
                 folder -> Files.createSymbolicLink(folder.resolve("link.border.json"), Path.of("link.border.json")),
@@ -129,7 +129,7 @@ public final class BrokenCharts {
     }
 
     private static String notUtf8(int line) {
-        return ", line " + line + ": bytes that are not UTF-8; expected a chart file in UTF-8";
+        return ", line " + line + ": bytes that are not UTF-8; expected text in UTF-8";
     }
 
     private void endings() {

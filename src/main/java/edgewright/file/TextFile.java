@@ -1,0 +1,53 @@
+package edgewright.file;
+
+import edgewright.file.Problem.Kind;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CoderResult;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** Reads files of text in UTF-8, of 16 MiB at most. */
+public final class TextFile {
+    /** The most bytes of a file: 16 MiB. */
+    static final int MOST_BYTES = 16 * 1024 * 1024;
+
+    private TextFile() {}
+
+    /**
+     * The text of a file.
+     *
+     * @throws FileProblemException if it is not there, cannot be read, is too large or is not UTF-8
+     */
+    public static String read(Path file) throws FileProblemException {
+        return text(bytes(file));
+    }
+
+    static byte[] bytes(Path file) throws FileProblemException {
+        try (InputStream in = Files.newInputStream(file)) {
+            byte[] bytes = in.readNBytes(MOST_BYTES + 1);
+            if (bytes.length > MOST_BYTES) {
+                throw new FileProblemException(Problem.ofFile(Kind.TOO_LARGE, MOST_BYTES), null);
+            }
+            return bytes;
+        } catch (FileProblemException e) {
+            throw e;
+        } catch (IOException e) {
+            throw new FileProblemException(SystemProblems.of(file, e), e);
+        }
+    }
+
+    static String text(byte[] bytes) throws FileProblemException {
+        CharBuffer text = CharBuffer.allocate(bytes.length);
+        CoderResult result = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes), text, true);
+        text.flip();
+        if (result.isError()) {
+            int line = 1 + (int) text.chars().filter(c -> c == '\n').count();
+            throw new FileProblemException(Problem.atLine(Kind.NOT_UTF8, line), null);
+        }
+        return text.toString();
+    }
+}
