@@ -36,6 +36,11 @@ final class SizeOption {
                         sides.map(stitches -> chart.shape().repeats(0, stitches).orElseThrow()));
     }
 
+    /** The stitches of each side as they were stated; empty if they were not, or in repeats. */
+    Optional<PerSide> sides() {
+        return Optional.ofNullable(size).map(stated -> stated.sides);
+    }
+
     private Optional<PerSide> baseStitches(Chart chart) {
         if (size == null) {
             return Optional.empty();

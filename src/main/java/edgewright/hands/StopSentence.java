@@ -1,5 +1,6 @@
 package edgewright.hands;
 
+import edgewright.chart.Stitch;
 import edgewright.hands.Stop.Reason;
 import java.text.MessageFormat;
 import java.util.Locale;
@@ -13,8 +14,13 @@ public final class StopSentence {
 
     /** The sentence for this stop. */
     public static String of(Stop stop) {
-        String wanted = stop.wanted().map(stitch -> text("stitch." + stitch)).orElse("");
+        String wanted = stop.wanted().map(StopSentence::stitch).orElse("");
         return text("stop." + stop.reason(), place(stop), wanted, stop.expected(), stop.found());
+    }
+
+    /** A stitch with its article, by the name that it has in any terms. */
+    public static String stitch(Stitch stitch) {
+        return text("stitch." + stitch);
     }
 
     /** The side's name: top, left, bottom or right. */

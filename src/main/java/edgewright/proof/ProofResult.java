@@ -2,8 +2,10 @@ package edgewright.proof;
 
 import edgewright.hands.Fabric;
 import edgewright.hands.Stop;
+import edgewright.words.Pattern;
 import edgewright.words.ReadingProblem;
 import java.util.List;
+import java.util.Optional;
 
 /** What became of words that were worked back. */
 public sealed interface ProofResult {
@@ -12,23 +14,55 @@ public sealed interface ProofResult {
         return false;
     }
 
-    /** The words could be worked to the end, and what came off the hook is what the chart says. */
-    record Agrees(Fabric fabric) implements ProofResult {
+    /** What came off the hook, as far as hands got; empty if the words were not understood. */
+    default Optional<Fabric> fabric() {
+        return Optional.empty();
+    }
+
+    /**
+     * The words could be worked to the end, and what came off the hook is what the chart says, if there was one.
+     *
+     * @param worked what came off the hook
+     */
+    record Agrees(Pattern pattern, Fabric worked) implements ProofResult {
         @Override
         public boolean agrees() {
             return true;
         }
-    }
 
-    /** The words could be worked to the end, but something else than the chart came off the hook. */
-    record Differs(Fabric fabric, List<Difference> differences) implements ProofResult {
-        public Differs {
-            differences = List.copyOf(differences);
+        @Override
+        public Optional<Fabric> fabric() {
+            return Optional.of(worked);
         }
     }
 
-    /** Hands could not go on. */
-    record Stopped(Fabric fabric, Stop stop) implements ProofResult {}
+    /**
+     * The words could be worked to the end, but something else than the chart came off the hook.
+     *
+     * @param worked what came off the hook
+     */
+    record Differs(Fabric worked, List<Difference> differences) implements ProofResult {
+        public Differs {
+            differences = List.copyOf(differences);
+        }
+
+        @Override
+        public Optional<Fabric> fabric() {
+            return Optional.of(worked);
+        }
+    }
+
+    /**
+     * Hands could not go on.
+     *
+     * @param worked what came off the hook up to there
+     */
+    record Stopped(Fabric worked, Stop stop) implements ProofResult {
+        @Override
+        public Optional<Fabric> fabric() {
+            return Optional.of(worked);
+        }
+    }
 
     /** The words were not understood. */
     record Unread(List<ReadingProblem> problems) implements ProofResult {

@@ -67,7 +67,25 @@ public final class Prover {
         }
         Fabric fabric = outcome.fabric();
         List<Difference> differences = Comparison.of(chart, repeats, fabric, pattern.yarns());
-        return differences.isEmpty() ? new ProofResult.Agrees(fabric) : new ProofResult.Differs(fabric, differences);
+        return differences.isEmpty()
+                ? new ProofResult.Agrees(pattern, fabric)
+                : new ProofResult.Differs(fabric, differences);
+    }
+
+    /**
+     * Works a written pattern for which there is no chart, on a piece with so many stitches a side in the base round. Whatever
+     * hands can do is allowed; the words agree if they can be worked to the end.
+     */
+    public static ProofResult workText(String text, PerSide baseStitches) {
+        Reading reading = PatternReader.read(text);
+        if (reading instanceof Reading.Refused refused) {
+            return new ProofResult.Unread(refused.problems());
+        }
+        Pattern pattern = ((Reading.Understood) reading).pattern();
+        Outcome outcome = new Maker(HouseRules.ALL_ALLOWED).work(pattern, counts(baseStitches));
+        return outcome instanceof Outcome.Stopped stopped
+                ? new ProofResult.Stopped(stopped.fabric(), stopped.stop())
+                : new ProofResult.Agrees(pattern, outcome.fabric());
     }
 
     /**
@@ -93,7 +111,10 @@ public final class Prover {
     }
 
     private static SideCounts base(Chart chart, PerSide repeats) {
-        PerSide base = repeats.map(times -> chart.shape().stitches(0, times));
+        return counts(repeats.map(times -> chart.shape().stitches(0, times)));
+    }
+
+    private static SideCounts counts(PerSide base) {
         return new SideCounts(base.top(), base.left(), base.bottom(), base.right());
     }
 

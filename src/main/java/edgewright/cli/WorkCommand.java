@@ -1,0 +1,185 @@
+package edgewright.cli;
+
+import edgewright.chart.Chart;
+import edgewright.chart.Counting;
+import edgewright.chart.PerSide;
+import edgewright.chart.Side;
+import edgewright.chart.Terms;
+import edgewright.check.Verdict;
+import edgewright.file.ChartFiles;
+import edgewright.file.FileProblemException;
+import edgewright.file.ProblemSentences;
+import edgewright.file.TextFile;
+import edgewright.hands.Fabric;
+import edgewright.proof.ChartFromWords;
+import edgewright.proof.ChartFromWords.Answer;
+import edgewright.proof.ProofResult;
+import edgewright.proof.ProofSentences;
+import edgewright.proof.Prover;
+import edgewright.words.Options;
+import edgewright.words.PatternWriter;
+import edgewright.words.PlainText;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+
+/** {@code work}: works the words stitch by stitch, and holds what comes off the hook to the chart. */
+@Command(name = "work", resourceBundle = "edgewright.cli.usage", mixinStandardHelpOptions = true)
+final class WorkCommand implements Callable<Integer> {
+    @ParentCommand
+    private Root root;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(paramLabel = "CHART", descriptionKey = "workChart", arity = "0..1", converter = PathConverter.class)
+    private Path file;
+
+    @Mixin
+    private SizeOption size;
+
+    @Option(names = "--terms", paramLabel = "UK|US", converter = ChoiceConverter.OfTerms.class)
+    private Terms terms;
+
+    @Option(names = "--from", paramLabel = "TEXTFILE", converter = PathConverter.class)
+    private Path from;
+
+    @Option(names = "--to", paramLabel = "CHART", converter = PathConverter.class)
+    private Path to;
+
+    @Option(names = "--json")
+    private boolean json;
+
+    /** The JSON document. What stands against the words is there only if they do not agree. */
+    private record Worked(boolean agrees, List<WorkedRound> rounds, List<String> problems) {}
+
+    private record WorkedRound(int round, String yarn, List<String> sides, int total) {}
+
+    @Override
+    public Integer call() {
+        if (file == null) {
+            return workWithoutChart();
+        }
+        if (to != null) {
+            throw usage("work.toWithChart");
+        }
+        Chart chart = ChartInput.read(file);
+        Verdict verdict = size.check(chart);
+        if (verdict.hasErrors()) {
+            new FindingsText(root.terminal().err(), false).print(file, verdict);
+            return ExitStatus.NO;
+        }
+        PerSide repeats = size.repeats(chart).orElseThrow(() -> usage("work.size"));
+        return answer(
+                new Prover(chart).prove(words(chart, repeats), repeats),
+                repeats.map(m -> chart.shape().stitches(0, m)));
+    }
+
+    /** Works words for which there is no chart yet, and draws it if asked. */
+    private int workWithoutChart() {
+        if (from == null) {
+            throw usage("work.nothing");
+        }
+        PerSide base = size.sides().orElseThrow(() -> usage("work.sides"));
+        ProofResult result = Prover.workText(text(from), base);
+        int status = answer(result, base);
+        return status == ExitStatus.DONE && to != null ? draw((ProofResult.Agrees) result) : status;
+    }
+
+    private int draw(ProofResult.Agrees worked) {
+        OutputFile output = new OutputFile(to, from, List.of(ChartFiles.ENDING));
+        Answer answer = ChartFromWords.of(worked.pattern(), worked.worked());
+        if (answer instanceof Answer.NotOneChart not) {
+            String key = switch (not.why()) {
+                case CORNERS_DIFFER -> "work.cornersDiffer";
+                case NO_COMMON_REPEAT -> "work.noCommonRepeat";
+            };
+            root.terminal().err().println(Texts.of(key, Texts.name(from)));
+            return ExitStatus.NO;
+        }
+        try {
+            ChartFiles.write(output.path(), ((Answer.Drawn) answer).chart());
+        } catch (FileProblemException e) {
+            throw new BadInput(ProblemSentences.of(to, e.problem()));
+        }
+        return ExitStatus.DONE;
+    }
+
+    private String words(Chart chart, PerSide repeats) {
+        if (from != null) {
+            return text(from);
+        }
+        Options options = new Options(terms == null ? chart.terms() : terms, Counting.STITCHES, Optional.of(repeats));
+        return PlainText.of(PatternWriter.write(chart, options));
+    }
+
+    private static String text(Path file) {
+        try {
+            return TextFile.read(file);
+        } catch (FileProblemException e) {
+            throw new BadInput(ProblemSentences.of(file, e.problem()));
+        }
+    }
+
+    private int answer(ProofResult result, PerSide base) {
+        if (result instanceof ProofResult.Unread unread) {
+            String source = from == null ? Texts.of("work.freshWords") : Texts.name(from);
+            List<String> sentences = ProofSentences.of(unread);
+            String line = Texts.of("work.unread", source, Texts.oneLine(sentences.get(0)));
+            throw new BadInput(sentences.size() == 1 ? line : Texts.of("first.of", line, sentences.size()));
+        }
+        List<String> problems = ProofSentences.of(result);
+        if (json) {
+            JsonAnswer.print(
+                    new Worked(result.agrees(), rounds(result), problems),
+                    root.terminal().out());
+        } else {
+            print(result, problems, base);
+        }
+        return result.agrees() ? ExitStatus.DONE : ExitStatus.NO;
+    }
+
+    private void print(ProofResult result, List<String> problems, PerSide base) {
+        if (result.agrees()) {
+            Fabric fabric = result.fabric().orElseThrow();
+            int stitches = 0;
+            for (int r = 1; r <= fabric.rounds(); r++) {
+                stitches += fabric.total(r);
+            }
+            String key = file == null ? "work.done" : "work.agrees";
+            root.terminal()
+                    .out()
+                    .println(Texts.of(
+                            key, fabric.rounds(), stitches, base.top(), base.left(), base.bottom(), base.right()));
+        } else {
+            problems.forEach(problem -> root.terminal().out().println(Texts.oneLine(problem)));
+        }
+    }
+
+    private static List<WorkedRound> rounds(ProofResult result) {
+        Fabric fabric = result.fabric().orElseThrow();
+        List<WorkedRound> rounds = new ArrayList<>();
+        for (int r = 1; r <= fabric.rounds(); r++) {
+            List<String> sides = new ArrayList<>();
+            for (Side side : Side.values()) {
+                sides.add(fabric.letters(r, side.ordinal()));
+            }
+            rounds.add(new WorkedRound(r, fabric.yarn(r), sides, fabric.total(r)));
+        }
+        return rounds;
+    }
+
+    private ParameterException usage(String key) {
+        return new ParameterException(spec.commandLine(), Texts.of(key));
+    }
+}

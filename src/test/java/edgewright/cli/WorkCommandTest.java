@@ -1,0 +1,125 @@
+package edgewright.cli;
+
+import static edgewright.cli.CommandLineHelper.run;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import edgewright.cli.CommandLineHelper.Ended;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class WorkCommandTest {
+    private static final String TYPED = """
+            UK terms
+
+            Round 1, Peat. 2 dc blo; *4 dc blo; repeat from * to the last 3 sts; 3 dc blo; corner: 2 ch.
+            Round 2, Chalk. dc blo in every stitch; corner: 2 ch.
+            Round 3, Peat. 4 dc blo; *1 drop tr, 3 dc blo; repeat from * to the last 5 sts; 5 dc blo; corner: 2 ch.
+            """;
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void the_words_of_a_sound_chart_make_the_chart() throws IOException {
+        Ended ended = run("work", Charts.sound(folder), "--sides", "11,15");
+        assertThat(ended.status()).isZero();
+        assertThat(ended.err()).isEmpty();
+        assertThat(ended.out())
+                .startsWith("The words make the chart: ")
+                .endsWith("worked on a base round of 11, 15, 11 and 15 stitches.\n");
+    }
+
+    @Test
+    void json_tells_what_came_off_the_hook_side_by_side() throws IOException {
+        Ended ended = run("work", Charts.sound(folder), "--repeats", "2,3", "--json", "--terms", "US");
+        assertThat(ended.status()).isZero();
+        JsonNode answer = new ObjectMapper().readTree(ended.out());
+        assertThat(answer.get("agrees").asBoolean()).isTrue();
+        JsonNode first = answer.get("rounds").get(0);
+        assertThat(first.get("round").asInt()).isEqualTo(1);
+        assertThat(first.get("yarn").asText()).isEqualTo("A");
+        assertThat(first.get("sides").get(1).asText()).isEqualTo("b".repeat(17));
+        assertThat(first.get("total").asInt()).isEqualTo(13 + 17 + 13 + 17);
+    }
+
+    @Test
+    void words_that_make_something_else_are_told_of_where_they_do() throws IOException {
+        Path chart = Charts.sound(folder);
+        String words = run("write", chart).out();
+        Path spoilt = Files.writeString(folder.resolve("spoilt.txt"), words.replaceFirst("1 drop tr", "1 dc"));
+        Ended ended = run("work", chart, "--sides", "11,15", "--from", spoilt);
+        assertThat(ended.status()).isEqualTo(1);
+        assertThat(ended.out())
+                .contains("top side, stitch")
+                .contains("the chart has a long stitch, but a plain stitch was made.");
+    }
+
+    @Test
+    void words_that_cannot_be_read_are_bad_input_with_line_and_column() throws IOException {
+        Path typed = Files.writeString(folder.resolve("typed.txt"), TYPED.replaceFirst("4 dc blo", "4 dcc blo"));
+        Ended ended = run("work", "--from", typed, "--sides", "15,15");
+        assertThat(ended.status()).isEqualTo(2);
+        assertThat(ended.out()).isEmpty();
+        assertThat(ended.err().lines())
+                .singleElement()
+                .asString()
+                .startsWith(typed + ": line 3, column 29")
+                .contains("dcc");
+    }
+
+    @Test
+    void words_without_a_chart_are_worked_and_drawn() throws IOException {
+        Path typed = Files.writeString(folder.resolve("typed.txt"), TYPED);
+        Path drawn = folder.resolve("drawn.border.json");
+        Ended ended = run("work", "--from", typed, "--sides", "15,19", "--to", drawn);
+        assertThat(ended)
+                .isEqualTo(new Ended(
+                        0,
+                        "The words can be worked: 3 rounds, 252 stitches, worked on a base round of 15, 19, 15 and 19"
+                                + " stitches.\n",
+                        ""));
+        assertThat(run("work", drawn, "--sides", "15,19", "--from", typed).status())
+                .isZero();
+        assertThat(run("check", drawn).status()).isZero();
+    }
+
+    @Test
+    void words_that_do_not_come_out_on_the_piece_stop_the_hands() throws IOException {
+        Path typed = Files.writeString(folder.resolve("typed.txt"), TYPED);
+        Ended ended = run("work", "--from", typed, "--sides", "15,16");
+        assertThat(ended)
+                .isEqualTo(new Ended(
+                        1,
+                        "Round 1, left side, stitch 15: 4 stitches are left, and the group after the asterisk does not"
+                                + " come out before the last 3.\n",
+                        ""));
+    }
+
+    @Test
+    void a_size_is_needed_and_must_close() throws IOException {
+        Path chart = Charts.sound(folder);
+        assertThat(run("work", chart).status()).isEqualTo(2);
+        assertThat(run("work", "--from", "typed.txt").status()).isEqualTo(2);
+        assertThat(run("work", "--sides", "11,15").status()).isEqualTo(2);
+        assertThat(run("work", chart, "--sides", "11,15", "--to", "x.border.json")
+                        .err())
+                .contains("--to without a chart");
+        Ended unclosed = run("work", chart, "--sides", "12,15");
+        assertThat(unclosed.status()).isEqualTo(1);
+        assertThat(unclosed.err()).contains("unclosed-side");
+    }
+
+    @Test
+    void a_chart_that_cannot_be_worked_is_not_worked() throws IOException {
+        Path chart = Charts.unworkable(folder);
+        Ended ended = run("work", chart, "--sides", "11,15");
+        assertThat(ended.status()).isEqualTo(1);
+        assertThat(ended.out()).isEmpty();
+        assertThat(ended.err()).contains("no-round-below");
+    }
+}
