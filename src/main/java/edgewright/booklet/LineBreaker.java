@@ -4,11 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Breaks text into lines by the widths that are printed. A number stays with the word that it counts. A row of stitches is
+ * Breaks text into lines by the widths that are printed, never at a no-break space. A number stays with the word that it
+ * counts. A row of stitches is
  * broken after a comma, a semicolon or a full stop; only what is wider than a line between two of them is broken elsewhere.
  * A word that is wider than a line is broken where it has to be.
  */
 final class LineBreaker {
+    /** A no-break space is none of them. */
+    private static final String BREAKING_BLANKS = "[\\s\\u2000-\\u2006\\u2008-\\u200b\\u3000]+";
+
     private final Face face;
     private final double sizePt;
     private final boolean atPauses;
@@ -31,7 +35,7 @@ final class LineBreaker {
 
     /** The lines of a text; no line is empty, unless the text is. */
     List<String> lines(String text, double widthPt) {
-        List<String> words = unbroken(face.printable(text).strip());
+        List<String> words = unbroken(text);
         List<String> lines = new ArrayList<>();
         for (String phrase : atPauses ? phrases(words, widthPt) : words) {
             int last = lines.size() - 1;
@@ -67,10 +71,11 @@ final class LineBreaker {
         return ",;.".indexOf(word.charAt(word.length() - 1)) >= 0;
     }
 
-    /** Words, and numbers together with the word that follows them. */
-    private static List<String> unbroken(String text) {
+    /** Words as they are printed, and numbers together with the word that follows them. */
+    private List<String> unbroken(String text) {
         List<String> words = new ArrayList<>();
-        for (String word : text.split(" +")) {
+        for (String each : text.split(BREAKING_BLANKS)) {
+            String word = face.printable(each).strip();
             int last = words.size() - 1;
             if (last >= 0 && isNumber(words.get(last))) {
                 words.set(last, words.get(last) + " " + word);

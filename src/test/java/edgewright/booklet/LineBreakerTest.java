@@ -48,6 +48,11 @@ class LineBreakerTest {
     }
 
     @Test
+    void aNoBreakSpaceHoldsWordsTogetherAndIsPrintedAsABlank() {
+        assertThat(prose("the last drop\u00a0tr", "the last drop")).containsExactly("the last", "drop tr");
+    }
+
+    @Test
     void theNumberThatOpensAGroupStaysWithItsStitchToo() {
         assertThat(prose("2 dc blo; *13 drop tr", "2 dc blo; *13")).containsExactly("2 dc blo;", "*13 drop tr");
     }

@@ -1,0 +1,92 @@
+package edgewright.booklet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import edgewright.chart.Chart;
+import edgewright.chart.PerSide;
+import edgewright.chart.Terms;
+import java.io.ByteArrayInputStream;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.FieldSource;
+import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
+import org.verapdf.pdfa.Foundries;
+import org.verapdf.pdfa.PDFAParser;
+import org.verapdf.pdfa.PDFAValidator;
+import org.verapdf.pdfa.flavours.PDFAFlavour;
+import org.verapdf.pdfa.results.TestAssertion;
+import org.verapdf.pdfa.results.ValidationResult;
+
+/**
+ * Published patterns against the standards that they claim to keep, as the validator of the veraPDF consortium judges them:
+ * PDF/A-2 (ISO 19005-2), levels B and A, and PDF/UA-1 (ISO 14289-1). https://verapdf.org
+ */
+class BookletStandardsTest {
+    @SuppressWarnings("UnusedVariable") // read by @FieldSource
+    private static final List<String> SAMPLES = Published.SAMPLES;
+
+    /** Level A asks for all that level B asks for, and for tags. */
+    private static final List<PDFAFlavour> STANDARDS = List.of(PDFAFlavour.PDFA_2_A, PDFAFlavour.PDFUA_1);
+
+    @BeforeAll
+    static void startTheValidator() {
+        VeraGreenfieldFoundryProvider.initialise();
+    }
+
+    private static void assertKeeps(List<PDFAFlavour> standards, byte[] pattern) throws Exception {
+        for (PDFAFlavour standard : standards) {
+            try (PDFAParser parser =
+                            Foundries.defaultInstance().createParser(new ByteArrayInputStream(pattern), standard);
+                    PDFAValidator validator = Foundries.defaultInstance().createValidator(standard, false)) {
+                ValidationResult result = validator.validate(parser);
+                List<String> broken = result.getTestAssertions().stream()
+                        .filter(assertion -> assertion.getStatus() != TestAssertion.Status.PASSED)
+                        .map(assertion -> assertion.getRuleId().getClause() + ": " + assertion.getMessage())
+                        .distinct()
+                        .toList();
+                assertThat(broken).as(standard.toString()).isEmpty();
+                assertThat(result.isCompliant()).as(standard.toString()).isTrue();
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @FieldSource("SAMPLES")
+    void aPatternKeepsTheStandardsThatItClaims(String sample) throws Exception {
+        Chart chart = Published.sample(sample);
+        assertKeeps(STANDARDS, Published.bytes(chart, BookletOptions.of(chart).withDraft(true)));
+    }
+
+    @Test
+    void aPatternKeepsLevelBToo() throws Exception {
+        Chart chart = Published.sample("reed-bank");
+        assertKeeps(
+                List.of(PDFAFlavour.PDFA_2_B),
+                Published.bytes(chart, BookletOptions.of(chart).withDraft(true)));
+    }
+
+    @Test
+    void aPatternOnLetterInUSTermsForOneSizeKeepsThemToo() throws Exception {
+        Chart chart = Published.sample("lantern-posts");
+        assertKeeps(
+                STANDARDS,
+                Published.bytes(
+                        chart,
+                        BookletOptions.of(chart)
+                                .withPaper(Paper.LETTER)
+                                .withTerms(Terms.US)
+                                .withRepeats(new PerSide(3, 2, 3, 2))
+                                .withCellMm(7)));
+    }
+
+    @Test
+    void aPatternWithoutTitleAndDesignerAndWithMarkupInItsNotesKeepsThemToo() throws Exception {
+        Chart chart = Published.sample("tide-steps")
+                .withTitle("")
+                .withDesigner("<Saltmarsh> & \"Studio\" ]]>")
+                .withNotes("Work < & > as it stands.");
+        assertKeeps(STANDARDS, Published.bytes(chart, BookletOptions.of(chart)));
+    }
+}

@@ -1,0 +1,368 @@
+package edgewright.booklet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.offset;
+
+import edgewright.booklet.ReadBack.Heard;
+import edgewright.chart.Chart;
+import edgewright.chart.Counting;
+import edgewright.chart.PerSide;
+import edgewright.chart.Terms;
+import edgewright.chart.Yarn;
+import edgewright.check.Checker;
+import edgewright.check.Finding;
+import edgewright.check.Sentences;
+import edgewright.words.Block;
+import edgewright.words.BlockPrinter;
+import edgewright.words.Options;
+import edgewright.words.Part;
+import edgewright.words.PatternWriter;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.FieldSource;
+
+/** A published pattern, read back. */
+class BookletTest {
+    @SuppressWarnings("UnusedVariable") // read by @FieldSource
+    private static final List<String> SAMPLES = Published.SAMPLES;
+
+    @TempDir
+    private Path folder;
+
+    private static BookletOptions options(Chart chart) {
+        return BookletOptions.of(chart).withDraft(true);
+    }
+
+    /** Blanks of any kind are one blank, as they are to whoever listens. */
+    private static String plain(String text) {
+        return text.replaceAll("[\\s\\p{Z}]+", " ").strip();
+    }
+
+    /** The sentences of a part of the written pattern, as they are said one after the other. */
+    private static List<String> sentences(Part part) {
+        List<String> sentences = new ArrayList<>();
+        BlockPrinter printer = new BlockPrinter() {
+            @Override
+            public void prose(Block.Prose prose) {
+                sentences.add(prose.text());
+            }
+
+            @Override
+            public void entry(Block.Entry entry) {
+                sentences.add(entry.word() + " " + entry.text());
+            }
+
+            @Override
+            public void round(Block.RoundWords round) {
+                sentences.addAll(round.lines());
+            }
+
+            @Override
+            public void counts(Block.CountsTable table) {
+                sentences.add(table.caption());
+                sentences.addAll(table.columns());
+                table.rows().forEach(sentences::addAll);
+            }
+        };
+        part.blocks().forEach(block -> block.printOn(printer));
+        return sentences;
+    }
+
+    @ParameterizedTest
+    @FieldSource("SAMPLES")
+    void allTheWordsAreHeardInTheirOrder(String sample) throws IOException {
+        Chart chart = Published.sample(sample);
+        BookletOptions options = options(chart).withRepeats(new PerSide(5, 4, 5, 4));
+        boolean draft = Checker.check(chart).hasErrors();
+        List<Part> parts = new ArrayList<>(
+                PatternWriter.write(chart, new Options(options.terms(), options.counting(), options.repeats(), draft))
+                        .parts());
+        parts.removeIf(part -> part.kind() == Part.Kind.HEADING);
+        parts.sort((one, other) -> Boolean.compare(one.kind() == Part.Kind.COUNTS, other.kind() == Part.Kind.COUNTS));
+        try (ReadBack read = Published.read(chart, options)) {
+            String aloud = plain(read.aloud());
+            int at = 0;
+            for (Part part : parts) {
+                for (String sentence : sentences(part)) {
+                    int found = aloud.indexOf(plain(sentence), at);
+                    assertThat(found)
+                            .as("'%s' after '%s'", sentence, part.heading())
+                            .isNotNegative();
+                    at = found + 1;
+                }
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Terms.class)
+    void theTermsStandAtTheHeadOfEveryPage(Terms terms) throws IOException {
+        Chart chart = Published.sample("reed-bank");
+        try (ReadBack read = Published.read(chart, options(chart).withTerms(terms))) {
+            for (int page = 1; page <= read.document().getNumberOfPages(); page++) {
+                PDFTextStripper stripper = new PDFTextStripper();
+                stripper.setSortByPosition(true);
+                stripper.setStartPage(page);
+                stripper.setEndPage(page);
+                String text = stripper.getText(read.document());
+                assertThat(text.lines().findFirst().orElseThrow()).endsWith(terms + " terms");
+                assertThat(text)
+                        .contains("page " + page + " of " + read.document().getNumberOfPages());
+            }
+            assertThat(read.document().getDocumentCatalog().getLanguage())
+                    .isEqualTo(terms == Terms.UK ? "en-GB" : "en-US");
+        }
+    }
+
+    @Test
+    void usTermsAreUsedThroughout() throws IOException {
+        Chart chart = Published.sample("reed-bank");
+        try (ReadBack read = Published.read(chart, options(chart).withTerms(Terms.US))) {
+            assertThat(read.aloud())
+                    .contains("1 sc blo")
+                    .doesNotContain("dc blo")
+                    .doesNotContain("drop tr");
+        }
+    }
+
+    @Test
+    void everyFaceIsEmbeddedAndItsWordsCanBeCopied() throws IOException {
+        Chart chart = Published.sample("lantern-posts");
+        try (ReadBack read = Published.read(chart, options(chart))) {
+            Set<String> names = new TreeSet<>();
+            for (PDPage page : read.document().getPages()) {
+                for (COSName name : page.getResources().getFontNames()) {
+                    PDFont font = page.getResources().getFont(name);
+                    assertThat(font.isEmbedded()).as(font.getName()).isTrue();
+                    assertThat(font.getCOSObject().containsKey(COSName.TO_UNICODE))
+                            .as(font.getName())
+                            .isTrue();
+                    names.add(font.getName().replaceAll("^[A-Z]{6}\\+", ""));
+                }
+            }
+            assertThat(names).containsExactly("AtkinsonHyperlegibleNext-Bold", "AtkinsonHyperlegibleNext-Regular");
+        }
+    }
+
+    @Test
+    void headingsAreNestedAndTheOutlineAndTheContentsNameTheSameParts() throws IOException {
+        Chart chart = Published.sample("reed-bank");
+        try (ReadBack read = Published.read(chart, options(chart))) {
+            assertThat(read.texts("H1")).containsExactly("Reed Bank");
+            List<String> parts = read.texts("H2");
+            assertThat(parts)
+                    .containsExactly(
+                            "Terms",
+                            "What you need",
+                            "From the designer",
+                            "Notes",
+                            "Abbreviations",
+                            "Set-up",
+                            "Chart",
+                            "Rounds",
+                            "Finishing",
+                            "Stitch counts");
+            List<String> outline = new ArrayList<>();
+            for (PDOutlineItem item :
+                    read.document().getDocumentCatalog().getDocumentOutline().children()) {
+                outline.add(item.getTitle());
+            }
+            assertThat(outline).isEqualTo(parts);
+            List<String> contents = new ArrayList<>();
+            for (String part : parts) {
+                int page = read.heard().stream()
+                        .filter(h -> h.role().equals("H2") && h.text().equals(part))
+                        .mapToInt(Heard::page)
+                        .findFirst()
+                        .orElseThrow();
+                contents.add(part + " " + page);
+            }
+            assertThat(read.texts("Link")).isEqualTo(contents);
+            assertThat(read.document().getPage(0).getAnnotations()).hasSameSizeAs(parts);
+            assertThat(read.texts("H3")).contains("Round 1, Peat.", "Round 21, Peat.");
+        }
+    }
+
+    @Test
+    void picturesHaveWordsThatStandForThem() throws IOException {
+        Chart chart = Published.sample("lantern-posts");
+        try (ReadBack read = Published.read(chart, options(chart))) {
+            List<String> pictures = read.texts("Figure");
+            assertThat(pictures).hasSizeGreaterThan(3).allMatch(words -> words.length() > 20);
+            assertThat(pictures.get(0)).contains("Lantern Posts");
+        }
+    }
+
+    @Test
+    void theCountsOfAPatternForAnySizeAreThoseOfTheGeometryForEachExample() throws IOException {
+        Chart chart = Published.sample("tide-steps");
+        for (Counting counting : Counting.values()) {
+            try (ReadBack read = Published.read(chart, options(chart).withCounting(counting))) {
+                List<String> cells = read.texts("TD");
+                List<Integer> repeats = CountsPages.repeats(chart.shape());
+                List<String> expected = new ArrayList<>();
+                for (int round = 0; round <= chart.rounds().size(); round++) {
+                    expected.add(round == 0 ? "base" : chart.yarnOf(round).id());
+                    for (int m : repeats) {
+                        // S(r) = A + B + 2r + m * w, and 2 more if a corner chain is counted at each end.
+                        int stitches = chart.shape().a()
+                                + chart.shape().b()
+                                + 2 * round
+                                + m * chart.shape().w();
+                        expected.add(Integer.toString(stitches + (counting == Counting.STITCHES ? 0 : 2)));
+                    }
+                }
+                assertThat(cells).isEqualTo(expected);
+                assertThat(read.aloud())
+                        .contains(
+                                counting == Counting.STITCHES
+                                        ? "corner chains are not counted"
+                                        : "with one corner chain counted at each end");
+            }
+        }
+    }
+
+    @Test
+    void theSameChartGivesTheSameBytes() {
+        Chart chart = Published.sample("lantern-posts");
+        assertThat(Published.fresh(chart, options(chart))).isEqualTo(Published.fresh(chart, options(chart)));
+        assertThat(Published.bytes(chart, options(chart)))
+                .isNotEqualTo(Published.bytes(chart.withTitle("Lantern Posts II"), options(chart)));
+    }
+
+    @ParameterizedTest
+    @EnumSource(Paper.class)
+    void everyPageHasTheSizeOfItsPaper(Paper paper) throws IOException {
+        Chart chart = Published.sample("tide-steps");
+        try (ReadBack read = Published.read(chart, options(chart).withPaper(paper))) {
+            for (PDPage page : read.document().getPages()) {
+                // A4 is 210 by 297 mm (ISO 216), Letter 8.5 by 11 inches; 72 points to the inch.
+                float width = paper == Paper.A4 ? 595.28f : 612f;
+                float height = paper == Paper.A4 ? 841.89f : 792f;
+                assertThat(page.getMediaBox().getWidth()).isCloseTo(width, offset(0.01f));
+                assertThat(page.getMediaBox().getHeight()).isCloseTo(height, offset(0.01f));
+            }
+        }
+    }
+
+    @Test
+    void aChartThatCannotBeWorkedIsRefusedAndNothingIsWritten() throws IOException {
+        Chart chart = Published.sample("first-try-unfinished");
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        Outcome outcome = Booklet.publish(chart, BookletOptions.of(chart), out, Progress.NONE);
+        assertThat(outcome).isEqualTo(new Outcome.Refused(Checker.check(chart)));
+        assertThat(out.size()).isZero();
+    }
+
+    @Test
+    void aDraftSaysSoOnEveryPageAndListsItsFindings() throws IOException {
+        Chart chart = Published.sample("first-try-unfinished");
+        try (ReadBack read = Published.read(chart, options(chart))) {
+            for (int page = 1; page <= read.document().getNumberOfPages(); page++) {
+                PDFTextStripper stripper = new PDFTextStripper();
+                stripper.setStartPage(page);
+                stripper.setEndPage(page);
+                assertThat(stripper.getText(read.document())).contains("DRAFT");
+            }
+            String aloud = plain(read.aloud());
+            for (Finding finding : Checker.check(chart).findings()) {
+                assertThat(aloud).contains(plain(Sentences.english().of(finding)));
+            }
+        }
+    }
+
+    @Test
+    void aChartWithoutErrorsIsNoDraftEvenIfADraftWouldDo() throws IOException {
+        Chart chart = Published.sample("reed-bank");
+        try (ReadBack read = Published.read(chart, options(chart))) {
+            assertThat(new PDFTextStripper().getText(read.document())).doesNotContain("DRAFT");
+        }
+    }
+
+    @Test
+    void aLongTitleNeitherBreaksThePagesNorRunsOffThem() throws IOException {
+        String words = "The long border of the salt marsh with all its reeds and creeks and lanterns and ";
+        String oneWord = "Saltmarsh".repeat(60);
+        for (String title : Stream.of(
+                        words.repeat(2), words.repeat(40), oneWord, "\u6f6e\u306e\u6d5c \u00c6\u0142", " ")
+                .toList()) {
+            Chart chart = Published.sample("tide-steps").withTitle(title).withDesigner(title);
+            try (ReadBack read = Published.read(chart, options(chart))) {
+                assertThat(read.document().getNumberOfPages()).isBetween(6, 10);
+                assertThat(read.texts("H1")).hasSize(1);
+                OffThePage.assertNothing(read.document());
+            }
+        }
+    }
+
+    @Test
+    void sixtyFourYarnsWithLongNamesFit() throws IOException {
+        Chart plain = Published.sample("tide-steps");
+        List<Yarn> yarns = new ArrayList<>(plain.yarns());
+        for (int i = yarns.size(); i < Chart.MOST_YARNS; i++) {
+            yarns.add(new Yarn(
+                    "Y" + i,
+                    "Deep winter peat from the far bank " + i,
+                    plain.yarns().get(0).colour()));
+        }
+        Chart chart = plain.withYarns(yarns);
+        try (ReadBack read = Published.read(chart, options(chart))) {
+            String aloud = plain(read.aloud());
+            yarns.forEach(yarn -> assertThat(aloud).contains(yarn.name()));
+            OffThePage.assertNothing(read.document());
+        }
+    }
+
+    @Test
+    void whoeverAsksToStopGetsNothing() throws IOException {
+        Chart chart = Published.sample("reed-bank");
+        Path file = folder.resolve("pattern.pdf");
+        List<Integer> asked = new ArrayList<>();
+        Outcome outcome = Booklet.publish(chart, options(chart), file, (done, pages) -> {
+            asked.add(done);
+            return done < 3;
+        });
+        assertThat(outcome).isEqualTo(new Outcome.Cancelled());
+        assertThat(asked).containsExactly(0, 1, 2, 3);
+        assertThat(folder).isEmptyDirectory();
+    }
+
+    @Test
+    void aFileIsReplacedWholeAndNothingIsLeftBesideIt() throws IOException {
+        Chart chart = Published.sample("reed-bank");
+        Path file = folder.resolve("pattern.pdf");
+        Files.writeString(file, "an older pattern");
+        assertThat(Booklet.publish(chart, options(chart), file, Progress.NONE)).isInstanceOf(Outcome.Published.class);
+        assertThat(file).hasBinaryContent(Published.bytes(chart, options(chart)));
+        assertThat(folder).isDirectoryContaining(file::equals);
+        try (Stream<Path> files = Files.list(folder)) {
+            assertThat(files).containsExactly(file);
+        }
+    }
+
+    @Test
+    void aFolderIsNotReplacedByAPattern() throws IOException {
+        Chart chart = Published.sample("tide-steps");
+        assertThatThrownBy(() -> Booklet.publish(chart, options(chart), folder, Progress.NONE))
+                .isInstanceOf(FileSystemException.class);
+        assertThat(folder).isEmptyDirectory();
+    }
+}

@@ -1,0 +1,194 @@
+package edgewright.booklet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import edgewright.chart.Chart;
+import edgewright.chart.GridCell;
+import edgewright.draw.CornerPicture;
+import edgewright.draw.Drawing;
+import edgewright.draw.Emphasis;
+import edgewright.draw.Layer;
+import edgewright.draw.Mark;
+import edgewright.draw.MarkKind;
+import edgewright.draw.PictureStyle;
+import edgewright.draw.Shape;
+import edgewright.draw.Surface;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.apache.pdfbox.contentstream.PDFStreamEngine;
+import org.apache.pdfbox.contentstream.operator.Operator;
+import org.apache.pdfbox.cos.COSBase;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The chart on its sheets: nothing is lost between them, and nothing on the way to the paper. */
+class ChartSheetsTest {
+    /** A stitch of the chart in its cell of the squared paper. */
+    private record Worked(MarkKind kind, Optional<GridCell> cell, Optional<String> yarn) {
+        static Worked of(Mark mark) {
+            return new Worked(mark.kind(), mark.cell(), mark.yarn());
+        }
+    }
+
+    private static List<Strip> strips(PDDocument document, Chart chart, BookletOptions options) {
+        TextSetter setter = new TextSetter(Sheet.of(options.paper()), Styles.of(Type.embedIn(document)));
+        return new ChartSheets(setter, chart, options, Emphasis.NONE).set(Tag.document(), new Anchor("Chart", 1));
+    }
+
+    private static List<Ink.Art> pictures(List<Strip> strips) {
+        return strips.stream()
+                .flatMap(strip -> strip.pieces().stream())
+                .flatMap(piece -> piece.inks().stream())
+                .filter(Ink.Art.class::isInstance)
+                .map(Ink.Art.class::cast)
+                .toList();
+    }
+
+    private static Set<Worked> stitches(Drawing drawing) {
+        Set<Worked> stitches = new HashSet<>();
+        for (Mark mark : drawing.marks()) {
+            if (mark.kind().layer() == Layer.MARKS && mark.cell().isPresent()) {
+                stitches.add(Worked.of(mark));
+            }
+        }
+        return stitches;
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "tide-steps, A4, 0",
+        "lantern-posts, A4, 0",
+        "lantern-posts, LETTER, 4",
+        "lantern-posts, A4, 8",
+        "mooring-rope, A4, 15",
+        "heron-walk, LETTER, 0",
+    })
+    void everyStitchMarkOfTheChartIsOnASheet(String sample, Paper paper, double cellMm) throws IOException {
+        Chart chart = Published.sample(sample);
+        BookletOptions options = BookletOptions.of(chart).withPaper(paper);
+        if (cellMm > 0) {
+            options = options.withCellMm(cellMm);
+        }
+        Drawing whole = CornerPicture.of(chart, PictureStyle.PRINT.withLegend(false), Emphasis.NONE)
+                .drawing();
+        try (PDDocument document = new PDDocument()) {
+            Set<Worked> printed = new HashSet<>();
+            for (Ink.Art picture : pictures(strips(document, chart, options))) {
+                printed.addAll(stitches(picture.drawing().get()));
+            }
+            assertThat(printed).isEqualTo(stitches(whole)).isNotEmpty();
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"lantern-posts, A4, 4", "lantern-posts, LETTER, 9", "first-try-unfinished, A4, 6.5"})
+    void aSheetIsShownWholeAndLiesOnItsPage(String sample, Paper paper, double cellMm) throws IOException {
+        Chart chart = Published.sample(sample);
+        BookletOptions options = BookletOptions.of(chart).withPaper(paper).withCellMm(cellMm);
+        Sheet sheet = Sheet.of(paper);
+        try (PDDocument document = new PDDocument()) {
+            List<Strip> strips = strips(document, chart, options);
+            for (Strip strip : strips) {
+                assertThat(strip.heightPt()).isLessThanOrEqualTo(sheet.heightPt());
+            }
+            List<Ink.Art> sheets = pictures(strips).stream()
+                    .filter(art -> art.scale() == 1)
+                    .filter(art -> !stitches(art.drawing().get()).isEmpty())
+                    .toList();
+            assertThat(sheets).hasSizeGreaterThan(1);
+            for (Ink.Art art : sheets) {
+                Drawing drawing = art.drawing().get();
+                assertThat(art.fromXMm()).isZero();
+                assertThat(art.fromYMm()).isZero();
+                assertThat(art.widthPt()).isEqualTo(drawing.widthMm() * Sheet.PT_PER_MM);
+                assertThat(art.heightPt()).isEqualTo(drawing.heightMm() * Sheet.PT_PER_MM);
+                assertThat(sheet.leftPt() + art.xPt()).isGreaterThanOrEqualTo(12 * Sheet.PT_PER_MM - 0.01);
+                assertThat(sheet.leftPt() + art.xPt() + art.widthPt())
+                        .isLessThanOrEqualTo(sheet.pageWidthPt() - 12 * Sheet.PT_PER_MM + 0.01);
+            }
+        }
+    }
+
+    /** Counts what a driver is asked to draw. */
+    private static final class Counter implements Surface {
+        private int fills;
+        private int lines;
+        private int texts;
+
+        @Override
+        public void fill(Shape.Fill fill) {
+            fills++;
+        }
+
+        @Override
+        public void line(Shape.Line line) {
+            lines++;
+        }
+
+        @Override
+        public void text(Shape.Text text) {
+            texts++;
+        }
+
+        String counts() {
+            return fills + " fills, " + lines + " lines, " + texts + " texts";
+        }
+    }
+
+    /** Counts what a page draws inside its pictures: there, and only there, the page is clipped. */
+    private static final class PageCounter extends PDFStreamEngine {
+        private int fills;
+        private int lines;
+        private int texts;
+        private int depth;
+
+        @Override
+        protected void processOperator(Operator operator, List<COSBase> operands) {
+            switch (operator.getName()) {
+                case "q" -> depth++;
+                case "Q" -> depth--;
+                case "f*" -> fills += depth;
+                case "S" -> lines += depth;
+                case "Tj" -> texts += depth;
+                default -> {}
+            }
+        }
+
+        String counts() {
+            return fills + " fills, " + lines + " lines, " + texts + " texts";
+        }
+    }
+
+    @Test
+    void everyShapeOfEveryMarkIsPrintedOnce() throws IOException {
+        Chart chart = Published.sample("lantern-posts");
+        BookletOptions options = BookletOptions.of(chart);
+        List<String> drawn = new ArrayList<>();
+        try (PDDocument document = new PDDocument()) {
+            for (Ink.Art picture : pictures(strips(document, chart, options))) {
+                Counter counter = new Counter();
+                picture.drawing().get().drawOn(counter);
+                drawn.add(counter.counts());
+            }
+        }
+        List<String> printed = new ArrayList<>();
+        try (ReadBack read = Published.read(chart, options)) {
+            for (PDPage page : read.document().getPages()) {
+                PageCounter counter = new PageCounter();
+                counter.processPage(page);
+                printed.add(counter.counts());
+            }
+        }
+        // The last pictures of the pattern are the sheets, each alone on its page.
+        List<String> sheets = drawn.subList(2, drawn.size());
+        assertThat(sheets).hasSizeGreaterThan(1);
+        assertThat(printed).containsSubsequence(sheets);
+    }
+}

@@ -1,0 +1,40 @@
+package edgewright.booklet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
+
+/** Finds letters that stand outside the printable part of a page. */
+final class OffThePage {
+    /** What many printers cannot print on at the edges: common practice, no source. */
+    private static final float UNPRINTABLE_PT = 14;
+
+    private OffThePage() {}
+
+    static void assertNothing(PDDocument document) throws IOException {
+        List<String> off = new ArrayList<>();
+        PDRectangle page = document.getPage(0).getMediaBox();
+        PDFTextStripper stripper = new PDFTextStripper() {
+            @Override
+            protected void processTextPosition(TextPosition letter) {
+                float right = letter.getXDirAdj() + letter.getWidthDirAdj();
+                boolean inside = letter.getXDirAdj() >= UNPRINTABLE_PT
+                        && letter.getYDirAdj() >= UNPRINTABLE_PT
+                        && (letter.getDir() != 0 || right <= page.getWidth() - UNPRINTABLE_PT)
+                        && (letter.getDir() != 0 || letter.getYDirAdj() <= page.getHeight() - UNPRINTABLE_PT);
+                if (!inside && !letter.getUnicode().isBlank()) {
+                    off.add("page " + getCurrentPageNo() + ": '" + letter.getUnicode() + "'");
+                }
+                super.processTextPosition(letter);
+            }
+        };
+        stripper.getText(document);
+        assertThat(off).isEmpty();
+    }
+}
