@@ -1,0 +1,162 @@
+package edgewright.desk;
+
+import edgewright.chart.Counting;
+import edgewright.chart.Terms;
+import java.io.IOException;
+import java.io.Reader;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Properties;
+
+/**
+ * What the desk remembers from one day to the next: light or dark, terms, counting, and the charts worked on last. Kept in one
+ * small file; a file that is missing or cannot be read means the defaults, and one that cannot be written is no reason to
+ * disturb anybody.
+ */
+final class Settings {
+    /** The system property that names another file to keep the settings in. */
+    static final String FILE_PROPERTY = "edgewright.settings";
+
+    private static final int MOST_RECENT = 8;
+    private static final String RECENT = "recent.";
+
+    private final Path file;
+    private final Properties values = new Properties();
+
+    Settings(Path file) {
+        this.file = file;
+        if (Files.isRegularFile(file)) {
+            try (Reader reader = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
+                values.load(reader);
+            } catch (IOException | IllegalArgumentException e) {
+                values.clear();
+            }
+        }
+    }
+
+    /** The settings of this user, where the machine keeps such things. */
+    static Settings ofUser() {
+        return new Settings(fileOfUser(System.getenv()));
+    }
+
+    private static Path fileOfUser(Map<String, String> environment) {
+        String named = System.getProperty(FILE_PROPERTY);
+        if (named != null) {
+            return Path.of(named);
+        }
+        for (String variable : List.of("XDG_CONFIG_HOME", "APPDATA")) {
+            String folder = environment.get(variable);
+            if (folder != null && !folder.isBlank()) {
+                return Path.of(folder, "edgewright", "desk.properties");
+            }
+        }
+        return Path.of(System.getProperty("user.home"), ".config", "edgewright", "desk.properties");
+    }
+
+    boolean dark() {
+        return Boolean.parseBoolean(values.getProperty("dark"));
+    }
+
+    void setDark(boolean dark) {
+        put("dark", Boolean.toString(dark));
+    }
+
+    /** The terms in which words are shown; empty means those of the chart. */
+    Optional<Terms> terms() {
+        return ofEnum(Terms.class, "terms");
+    }
+
+    void setTerms(Terms terms) {
+        put("terms", terms.name());
+    }
+
+    Counting counting() {
+        return ofEnum(Counting.class, "counting").orElse(Counting.STITCHES);
+    }
+
+    void setCounting(Counting counting) {
+        put("counting", counting.name());
+    }
+
+    /** The charts opened or saved last, the latest first; at most eight, whether they still exist or not. */
+    List<Path> recent() {
+        List<Path> recent = new ArrayList<>();
+        for (int i = 0; i < MOST_RECENT; i++) {
+            String path = values.getProperty(RECENT + i);
+            if (path != null) {
+                pathOf(path).ifPresent(recent::add);
+            }
+        }
+        return List.copyOf(recent);
+    }
+
+    /** Puts a chart at the head of the recent ones. */
+    void addRecent(Path chart) {
+        List<Path> recent = new ArrayList<>(recent());
+        Path path = chart.toAbsolutePath().normalize();
+        recent.remove(path);
+        recent.add(0, path);
+        keepRecent(recent);
+    }
+
+    /** Takes a chart out of the recent ones, since it is not there any more. */
+    void removeRecent(Path chart) {
+        List<Path> recent = new ArrayList<>(recent());
+        recent.remove(chart);
+        keepRecent(recent);
+    }
+
+    /** What was a path on another system may be none here. */
+    private static Optional<Path> pathOf(String text) {
+        try {
+            return Optional.of(Path.of(text));
+        } catch (InvalidPathException e) {
+            return Optional.empty();
+        }
+    }
+
+    private void keepRecent(List<Path> recent) {
+        for (int i = 0; i < MOST_RECENT; i++) {
+            if (i < recent.size()) {
+                values.setProperty(RECENT + i, recent.get(i).toString());
+            } else {
+                values.remove(RECENT + i);
+            }
+        }
+        write();
+    }
+
+    private <T extends Enum<T>> Optional<T> ofEnum(Class<T> type, String key) {
+        String name = values.getProperty(key, "").toUpperCase(Locale.ROOT);
+        for (T value : type.getEnumConstants()) {
+            if (value.name().equals(name)) {
+                return Optional.of(value);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private void put(String key, String value) {
+        values.setProperty(key, value);
+        write();
+    }
+
+    private void write() {
+        try {
+            Files.createDirectories(file.toAbsolutePath().getParent());
+            try (Writer writer = Files.newBufferedWriter(file, StandardCharsets.UTF_8)) {
+                values.store(writer, null);
+            }
+        } catch (IOException ignored) {
+            // The desk works without a memory, too.
+        }
+    }
+}

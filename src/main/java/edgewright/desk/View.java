@@ -1,0 +1,100 @@
+package edgewright.desk;
+
+import edgewright.draw.Turn;
+import java.util.ArrayList;
+import java.util.List;
+
+/** How the chart is looked at: how large, how turned, and which layers. Nothing of it belongs to the chart. */
+final class View {
+    /** What is shown of the two layers. */
+    enum Layers {
+        BOTH,
+        FABRIC,
+        MARKS;
+
+        boolean fabric() {
+            return this != MARKS;
+        }
+
+        boolean marks() {
+            return this != FABRIC;
+        }
+    }
+
+    /** The edges of a cell that zooming goes through, in pixels of the screen before its scaling. Whole ones stay crisp. */
+    private static final int[] STEPS_PX = {3, 4, 5, 6, 8, 10, 12, 14, 16, 18, 20, 24, 28, 32, 40, 48, 56, 64};
+
+    private final List<Runnable> listeners = new ArrayList<>();
+    private int cellPx = 18;
+    private Turn turn = Turn.NONE;
+    private Layers layers = Layers.BOTH;
+
+    /** The edge of a cell, in pixels before the scaling of the screen. */
+    int cellPx() {
+        return cellPx;
+    }
+
+    Turn turn() {
+        return turn;
+    }
+
+    Layers layers() {
+        return layers;
+    }
+
+    void listen(Runnable listener) {
+        listeners.add(listener);
+    }
+
+    /** Makes the cells that large, within the steps there are. */
+    void zoomTo(int px) {
+        int within = Math.max(STEPS_PX[0], Math.min(px, STEPS_PX[STEPS_PX.length - 1]));
+        if (within != cellPx) {
+            cellPx = within;
+            tell();
+        }
+    }
+
+    boolean canZoom(int by) {
+        return by > 0 ? cellPx < STEPS_PX[STEPS_PX.length - 1] : cellPx > STEPS_PX[0];
+    }
+
+    /** Goes to the next larger step, or the next smaller one if negative. */
+    void zoom(int by) {
+        zoomTo(zoomed(by));
+    }
+
+    /** Shows the chart turned clockwise by a quarter more. */
+    void turnOn() {
+        turn = turn.clockwise();
+        tell();
+    }
+
+    void show(Layers shown) {
+        if (layers != shown) {
+            layers = shown;
+            tell();
+        }
+    }
+
+    private int zoomed(int by) {
+        if (by > 0) {
+            for (int step : STEPS_PX) {
+                if (step > cellPx) {
+                    return step;
+                }
+            }
+        } else {
+            for (int i = STEPS_PX.length - 1; i >= 0; i--) {
+                if (STEPS_PX[i] < cellPx) {
+                    return STEPS_PX[i];
+                }
+            }
+        }
+        return cellPx;
+    }
+
+    private void tell() {
+        listeners.forEach(Runnable::run);
+    }
+}
