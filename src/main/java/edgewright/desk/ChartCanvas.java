@@ -1,0 +1,382 @@
+package edgewright.desk;
+
+import edgewright.chart.GridCell;
+import edgewright.chart.Place;
+import edgewright.chart.Stitch;
+import edgewright.draw.Area;
+import edgewright.draw.CornerLayout;
+import edgewright.draw.Heading;
+import edgewright.draw.LimbPlace;
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.Insets;
+import java.awt.Point;
+import java.awt.Rectangle;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import java.awt.geom.Point2D;
+import java.util.List;
+import java.util.Optional;
+import javax.accessibility.AccessibleContext;
+import javax.accessibility.AccessibleRole;
+import javax.swing.JComponent;
+import javax.swing.JScrollPane;
+import javax.swing.JViewport;
+import javax.swing.Scrollable;
+import javax.swing.SwingUtilities;
+
+/**
+ * The chart as it is drawn, with a cursor in one of its cells. Stitches are worked on it with the mouse ({@link CanvasHand})
+ * and the keys ({@link CanvasKeys}); only what has changed is painted again.
+ *
+ * <p>The repeat is drawn several times and on both limbs, so the cursor stands in one cell and its place shows in others, which
+ * are marked too. Corner chains cannot be worked or stood on.
+ */
+final class ChartCanvas extends JComponent implements Scrollable {
+    private static final int MARGIN_PX = 24;
+
+    private final transient Workbench bench;
+    private final transient View view;
+    private transient CanvasPicture picture;
+    private transient GridCell standing;
+    private transient Optional<GridCell> hovered = Optional.empty();
+    private boolean fitWanted = true;
+
+    ChartCanvas(Workbench bench, View view) {
+        this.bench = bench;
+        this.view = view;
+        setName("chart");
+        setFocusable(true);
+        setOpaque(true);
+        setAutoscrolls(false);
+        picture = CanvasPicture.of(bench, view);
+        standing = picture.layout().cellsOf(bench.cursor()).get(0);
+        CanvasHand hand = new CanvasHand(this);
+        addMouseListener(hand);
+        addMouseMotionListener(hand);
+        addMouseWheelListener(hand);
+        CanvasKeys.bind(this);
+        bench.listen(this::changed);
+        view.listen(this::viewChanged);
+        addFocusListener(new java.awt.event.FocusListener() {
+            @Override
+            public void focusGained(java.awt.event.FocusEvent event) {
+                repaintCursor();
+            }
+
+            @Override
+            public void focusLost(java.awt.event.FocusEvent event) {
+                repaintCursor();
+            }
+        });
+        addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent event) {
+                if (fitWanted) {
+                    fit();
+                }
+            }
+        });
+    }
+
+    Workbench bench() {
+        return bench;
+    }
+
+    int cellPx() {
+        return view.cellPx();
+    }
+
+    /** The cell in which the cursor is drawn. */
+    GridCell standing() {
+        return standing;
+    }
+
+    CornerLayout cells() {
+        return picture.layout();
+    }
+
+    /** The drawn cell under a point of this component. */
+    Optional<GridCell> cellAt(Point point) {
+        Point2D mm = scale().toMm(point);
+        return picture.layout().cellAt(mm.getX(), mm.getY());
+    }
+
+    /** The stitch of the chart that is drawn in a cell; empty for corner chains, the base round and missing stitches. */
+    Optional<Place> placeIn(GridCell cell) {
+        return picture.layout()
+                .stitchIn(cell)
+                .map(LimbPlace::place)
+                .filter(place -> place.round() >= 1 && bench.chart().has(place));
+    }
+
+    /** Where a cell is on this component. */
+    Rectangle boundsOf(GridCell cell) {
+        return scale().toPx(picture.layout().areaOf(cell));
+    }
+
+    /** Puts the cursor into a cell that shows a stitch of the chart. */
+    void standIn(GridCell cell) {
+        standInQuietly(cell);
+        placeIn(cell).ifPresent(bench::moveCursor);
+        repaintCursor();
+    }
+
+    /** Remembers the cell without moving the cursor of the chart, which is about to come there. */
+    void standInQuietly(GridCell cell) {
+        repaintCursor();
+        standing = cell;
+    }
+
+    /** Marks the cell under the mouse. */
+    void hover(Optional<GridCell> cell) {
+        Optional<GridCell> stitch = cell.filter(of -> placeIn(of).isPresent());
+        if (!stitch.equals(hovered)) {
+            hovered.ifPresent(this::repaintCell);
+            hovered = stitch;
+            hovered.ifPresent(this::repaintCell);
+        }
+    }
+
+    /** Goes one cell that way as it is seen. The diagonal is stepped over, and round the corner where nothing lies beyond. */
+    void go(Heading heading) {
+        CanvasSteps.next(picture.layout(), standing, heading, this::isStitch).ifPresent(this::standAndShow);
+    }
+
+    /** Goes to the last cell of this round that way along the limb: back to its start if negative. */
+    void goToEnd(int way) {
+        standAndShow(CanvasSteps.end(picture.layout(), standing, way, this::isStitch));
+    }
+
+    /**
+     * Works a stitch where the cursor stands.
+     *
+     * @param onwards how many stitches the cursor then goes on in working order; it stays where no more are drawn
+     */
+    void workHere(Stitch stitch, int onwards) {
+        if (onwards < 0) {
+            CanvasSteps.along(picture.layout(), standing, -1, this::isStitch).ifPresent(this::standAndShow);
+        }
+        bench.work(List.of(bench.cursor()), stitch);
+        if (onwards > 0) {
+            CanvasSteps.along(picture.layout(), standing, 1, this::isStitch).ifPresent(this::standAndShow);
+        }
+    }
+
+    /** Makes the whole chart fit into its window, as large as can be without getting coarse. */
+    void fit() {
+        if (!(getParent() instanceof JViewport window) || window.getWidth() == 0) {
+            fitWanted = true;
+            return;
+        }
+        fitWanted = false;
+        double cells = CanvasPicture.CELL_MM;
+        double across = (window.getWidth() - 2.0 * MARGIN_PX) / (picture.widthMm() / cells);
+        double down = (window.getHeight() - 2.0 * MARGIN_PX) / (picture.heightMm() / cells);
+        view.zoomTo((int) Math.max(1, Math.min(40, Math.min(across, down))));
+        revalidate();
+    }
+
+    /** Zooms a step in or out; what lies under the point stays there. */
+    void zoomAt(Point point, int by) {
+        Point2D mm = scale().toMm(point);
+        Point inWindow = SwingUtilities.convertPoint(this, point, getParent());
+        view.zoom(by);
+        if (getParent() instanceof JViewport window) {
+            setSize(getPreferredSize());
+            Dimension size = getPreferredSize();
+            Rectangle spot = scale(Math.max(size.width, window.getWidth()), Math.max(size.height, window.getHeight()))
+                    .toPx(new Area(mm.getX(), mm.getY(), 0, 0));
+            int x = Math.max(0, Math.min(spot.x - inWindow.x, size.width - window.getWidth()));
+            int y = Math.max(0, Math.min(spot.y - inWindow.y, size.height - window.getHeight()));
+            window.setViewPosition(new Point(x, y));
+        }
+    }
+
+    private boolean isStitch(GridCell cell) {
+        return placeIn(cell).isPresent();
+    }
+
+    private void standAndShow(GridCell cell) {
+        standIn(cell);
+        showCursor();
+    }
+
+    private void showCursor() {
+        if (SwingUtilities.getAncestorOfClass(JScrollPane.class, this) instanceof JScrollPane pane) {
+            // The size may have changed in this very event.
+            pane.validate();
+        }
+        Rectangle cell = boundsOf(standing);
+        int room = 2 * cellPx();
+        cell.grow(room, room);
+        scrollRectToVisible(cell);
+    }
+
+    private void changed(Change change) {
+        if (change.kind() == Change.Kind.STITCH || change.kind() == Change.Kind.SAVED) {
+            return;
+        }
+        repaintCursor();
+        if (change.ofChart()) {
+            exchange(change);
+        }
+        boolean elsewhere = followCursor();
+        repaintCursor();
+        if (elsewhere || change.kind() == Change.Kind.OPENED) {
+            showCursor();
+        }
+        if (accessibleContext != null) {
+            accessibleContext.firePropertyChange(
+                    AccessibleContext.ACCESSIBLE_DESCRIPTION_PROPERTY,
+                    null,
+                    accessibleContext.getAccessibleDescription());
+        }
+    }
+
+    private void exchange(Change change) {
+        CanvasPicture before = picture;
+        picture = CanvasPicture.of(bench, view);
+        if (change.kind() == Change.Kind.OPENED) {
+            fitWanted = true;
+            fit();
+        }
+        if (picture.liesLike(before)) {
+            picture.damageSince(before).forEach(area -> repaint(scale().toPx(area)));
+        } else {
+            revalidate();
+            repaint();
+        }
+    }
+
+    /** Goes to the cell of the cursor's place that is nearest to where it stood; whether that is another one. */
+    private boolean followCursor() {
+        Place cursor = bench.cursor();
+        if (placeIn(standing).filter(cursor::equals).isPresent()) {
+            return false;
+        }
+        List<GridCell> cells = picture.layout().cellsOf(cursor);
+        standing = CanvasSteps.nearest(picture.layout(), standing, cells).orElse(standing);
+        return true;
+    }
+
+    private void viewChanged() {
+        if (!picture.isLookedAt(view)) {
+            picture = CanvasPicture.of(bench, view);
+        }
+        revalidate();
+        repaint();
+    }
+
+    private void repaintCursor() {
+        repaintCell(standing);
+        picture.layout().cellsOf(bench.cursor()).forEach(this::repaintCell);
+    }
+
+    private void repaintCell(GridCell cell) {
+        Rectangle area = boundsOf(cell);
+        area.grow(4, 4);
+        repaint(area);
+    }
+
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        if (picture != null) {
+            picture = CanvasPicture.of(bench, view);
+            repaint();
+        }
+    }
+
+    @Override
+    protected void paintComponent(Graphics graphics) {
+        Graphics2D g = (Graphics2D) graphics.create();
+        Rectangle clip = g.getClipBounds();
+        g.setColor(Look.colour("canvas"));
+        g.fill(clip);
+        clip.grow(1, 1);
+        CanvasScale scale = scale();
+        picture.paint((Graphics2D) g.create(), scale, scale.toMm(clip));
+        CanvasCursor cursor = new CanvasCursor(g, this);
+        hovered.ifPresent(cursor::hovered);
+        cursor.twins(picture.layout().cellsOf(bench.cursor()), standing);
+        cursor.standing(standing, isFocusOwner());
+        g.dispose();
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        Insets insets = getInsets();
+        return new Dimension(
+                (int) Math.ceil(picture.widthMm() * pxPerMm()) + 2 * MARGIN_PX + insets.left + insets.right,
+                (int) Math.ceil(picture.heightMm() * pxPerMm()) + 2 * MARGIN_PX + insets.top + insets.bottom);
+    }
+
+    private double pxPerMm() {
+        return view.cellPx() / CanvasPicture.CELL_MM;
+    }
+
+    private CanvasScale scale() {
+        return scale(getWidth(), getHeight());
+    }
+
+    private CanvasScale scale(int widthPx, int heightPx) {
+        return CanvasScale.centred(
+                pxPerMm(),
+                picture.widthMm(),
+                picture.heightMm(),
+                picture.layout().area(),
+                widthPx,
+                heightPx,
+                MARGIN_PX);
+    }
+
+    @Override
+    public Dimension getPreferredScrollableViewportSize() {
+        return new Dimension(760, 560);
+    }
+
+    @Override
+    public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
+        return Math.max(12, 2 * cellPx());
+    }
+
+    @Override
+    public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
+        return 10 * cellPx();
+    }
+
+    @Override
+    public boolean getScrollableTracksViewportWidth() {
+        return getParent() instanceof JViewport window && window.getWidth() >= getPreferredSize().width;
+    }
+
+    @Override
+    public boolean getScrollableTracksViewportHeight() {
+        return getParent() instanceof JViewport window && window.getHeight() >= getPreferredSize().height;
+    }
+
+    @Override
+    public AccessibleContext getAccessibleContext() {
+        if (accessibleContext == null) {
+            accessibleContext = new AccessibleJComponent() {
+                @Override
+                public AccessibleRole getAccessibleRole() {
+                    return AccessibleRole.CANVAS;
+                }
+
+                @Override
+                public String getAccessibleName() {
+                    return Texts.of("canvas.name", bench.chart().title());
+                }
+
+                @Override
+                public String getAccessibleDescription() {
+                    return Places.sentence(bench.chart(), bench.cursor());
+                }
+            };
+        }
+        return accessibleContext;
+    }
+}
