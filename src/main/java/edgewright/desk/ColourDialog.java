@@ -1,0 +1,78 @@
+package edgewright.desk;
+
+import edgewright.chart.Colour;
+import java.awt.Color;
+import java.awt.Window;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JButton;
+import javax.swing.JColorChooser;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
+import javax.swing.colorchooser.AbstractColorChooserPanel;
+import net.miginfocom.swing.MigLayout;
+
+/** Chooses the colour of a yarn: from a shelf of yarns of the marsh, by hue and lightness, or written as #rrggbb. */
+final class ColourDialog extends FormDialog {
+    private static final List<String> SHELF = List.of(
+            "2b2a33", "5a4b41", "8a7a66", "b9a98a", "f2ead8", "ffffff", "4d5f47", "7f9163", "a8392f", "c9772b",
+            "d8b04a", "5b5288", "8d84b5", "2f5a6b", "6c97a0", "b8cdd0");
+
+    private final JTextField written = new JTextField(8);
+    private final JColorChooser chooser;
+    private boolean following;
+
+    ColourDialog(Window owner, Colour before) {
+        super(owner, "colour");
+        chooser = new JColorChooser(new Color(before.rgb()));
+        chooser.setName("colourChooser");
+        chooser.setPreviewPanel(new JPanel());
+        for (AbstractColorChooserPanel panel : chooser.getChooserPanels()) {
+            if (!panel.getClass().getSimpleName().equals("ColorChooserPanel")
+                    || !panel.getDisplayName().equals("HSV")) {
+                chooser.removeChooserPanel(panel);
+            }
+        }
+        form().add(shelf(), "span, growx");
+        form().add(chooser, "span, growx");
+        field("colour.written", written);
+        written.setText(before.toString());
+        chooser.getSelectionModel().addChangeListener(event -> {
+            if (!following) {
+                written.setText(new Colour(chooser.getColor().getRGB() & 0xffffff).toString());
+            }
+        });
+    }
+
+    /** The colour as written. */
+    Colour colour() {
+        return Colour.parse(written.getText().strip());
+    }
+
+    @Override
+    Optional<String> objection() {
+        try {
+            Colour parsed = colour();
+            following = true;
+            chooser.setColor(new Color(parsed.rgb()));
+            following = false;
+            return Optional.empty();
+        } catch (IllegalArgumentException e) {
+            return Optional.of(Texts.of("colour.objection"));
+        }
+    }
+
+    private JPanel shelf() {
+        JPanel shelf = new JPanel(new MigLayout("insets 0, gap 4, wrap 8", "[grow, fill, sg]"));
+        for (String hex : SHELF) {
+            Colour colour = Colour.parse("#" + hex);
+            JButton card = new JButton(new Swatch(colour, 22));
+            card.setName("shelf" + hex);
+            card.setToolTipText(colour.toString());
+            card.getAccessibleContext().setAccessibleName(Texts.of("colour.button", colour));
+            card.addActionListener(event -> written.setText(colour.toString()));
+            shelf.add(card);
+        }
+        return shelf;
+    }
+}

@@ -1,0 +1,38 @@
+package edgewright.desk;
+
+import edgewright.chart.Chart;
+import edgewright.chart.Colour;
+import edgewright.chart.SideShape;
+import edgewright.chart.Yarn;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.SwingUtilities;
+
+/** Opens the desk: the way in for main. */
+public final class Desk {
+    private Desk() {}
+
+    /**
+     * Opens the window, with this chart on it or a new one, and comes back at once. The program ends by itself when the window
+     * has been closed. Any thread may call; there must be a screen.
+     */
+    public static void open(Optional<Path> chart) {
+        SwingUtilities.invokeLater(() -> {
+            Settings settings = Settings.ofUser();
+            Look.setUp(settings.dark());
+            DeskFrame frame = new DeskFrame(blank(), settings);
+            Thread.currentThread().setUncaughtExceptionHandler((thread, problem) -> frame.tellOf(problem));
+            frame.setVisible(true);
+            chart.ifPresent(frame::open);
+        });
+    }
+
+    /** What lies on the desk before anything else does: a dozen rounds in two yarns. */
+    static Chart blank() {
+        List<Yarn> yarns = List.of(
+                new Yarn("A", Texts.of("newChart.firstYarn"), Colour.parse("#2b2a33")),
+                new Yarn("B", Texts.of("newChart.secondYarn"), Colour.parse("#f2ead8")));
+        return Chart.blank(Texts.of("newChart.untitled"), new SideShape(2, 6, 3), 12, yarns);
+    }
+}

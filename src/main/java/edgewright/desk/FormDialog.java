@@ -1,0 +1,143 @@
+package edgewright.desk;
+
+import java.awt.Dimension;
+import java.awt.Window;
+import java.util.Optional;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JDialog;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JSpinner;
+import javax.swing.KeyStroke;
+import javax.swing.SpinnerNumberModel;
+import javax.swing.event.DocumentEvent;
+import javax.swing.event.DocumentListener;
+import javax.swing.text.JTextComponent;
+import net.miginfocom.swing.MigLayout;
+
+/**
+ * A dialog with a form, a line that says what is still wrong with it, and two buttons: one that does what the dialog is for and
+ * can be pressed only when nothing is wrong, and one that leaves everything as it was. Enter and Escape press them.
+ */
+abstract class FormDialog extends JDialog {
+    private final JPanel form = new JPanel(new MigLayout("insets 0, gap 8 8, fillx, wrap 2", "[][grow, fill]"));
+    private final JLabel objection = new JLabel(" ");
+    private final JButton accept;
+    private boolean accepted;
+
+    /**
+     * A dialog, not yet shown.
+     *
+     * @param key of its texts: {@code <key>.title} and {@code <key>.accept}
+     */
+    FormDialog(Window owner, String key) {
+        super(owner, Texts.of(key + ".title"), ModalityType.APPLICATION_MODAL);
+        setName(key);
+        accept = Forms.caption(new JButton(), key + ".accept");
+        accept.setName("accept");
+        accept.addActionListener(event -> close(true));
+        JButton cancel = Forms.caption(new JButton(), "dialog.cancel");
+        cancel.setName("cancel");
+        cancel.addActionListener(event -> close(false));
+        objection.setName("objection");
+        JPanel content =
+                new JPanel(new MigLayout("insets 18 20 16 20, gap 12, fill", "[grow, fill]", "[grow, fill][][]"));
+        content.add(form, "wrap");
+        content.add(objection, "wrap, wmin 0");
+        content.add(cancel, "split 2, gapleft push, growx 0, tag cancel, wmin 96");
+        content.add(accept, "growx 0, tag ok, wmin 96");
+        setContentPane(content);
+        getRootPane().setDefaultButton(accept);
+        getRootPane()
+                .registerKeyboardAction(
+                        event -> close(false),
+                        KeyStroke.getKeyStroke("ESCAPE"),
+                        JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
+    }
+
+    /** What is still wrong with the form, in one sentence; empty if it can be accepted as it is. */
+    abstract Optional<String> objection();
+
+    /** Shows the dialog and waits for it; whether the form was accepted. */
+    final boolean ask() {
+        look();
+        pack();
+        setMinimumSize(new Dimension(Math.max(420, getWidth()), getHeight()));
+        setLocationRelativeTo(getOwner());
+        setVisible(true);
+        dispose();
+        return accepted;
+    }
+
+    /** Looks at the form again. */
+    final void look() {
+        Optional<String> wrong = objection();
+        accept.setEnabled(wrong.isEmpty());
+        objection.setText(wrong.orElse(" "));
+        objection.setForeground(Look.colour("error"));
+    }
+
+    /** The form, two columns wide: labels and fields. */
+    final JPanel form() {
+        return form;
+    }
+
+    /** A field with its label, on a line of its own. */
+    final <F extends JComponent> F field(String key, F field) {
+        field.setName(key);
+        form.add(Forms.label(key, watched(field)));
+        form.add(field, "wmin 0");
+        return field;
+    }
+
+    /** A number with its label. */
+    final JSpinner number(String key, int value, int least, int most) {
+        JSpinner spinner = new JSpinner(new SpinnerNumberModel(Math.max(least, Math.min(value, most)), least, most, 1));
+        spinner.setName(key);
+        form.add(Forms.label(key, watched(spinner)));
+        form.add(spinner, "growx 0, wmin 90");
+        return spinner;
+    }
+
+    /** A line of explanation across the form. */
+    final void explain(String text) {
+        javax.swing.JTextArea prose = Forms.prose(text);
+        prose.setForeground(Look.colour("quiet"));
+        prose.setFocusable(false);
+        form.add(prose, "span, growx, wmin 0, width 420");
+    }
+
+    static int value(JSpinner spinner) {
+        return (Integer) spinner.getValue();
+    }
+
+    private JComponent watched(JComponent field) {
+        if (field instanceof JTextComponent text) {
+            text.getDocument().addDocumentListener(new DocumentListener() {
+                @Override
+                public void insertUpdate(DocumentEvent event) {
+                    look();
+                }
+
+                @Override
+                public void removeUpdate(DocumentEvent event) {
+                    look();
+                }
+
+                @Override
+                public void changedUpdate(DocumentEvent event) {
+                    look();
+                }
+            });
+        } else if (field instanceof JSpinner spinner) {
+            spinner.addChangeListener(event -> look());
+        }
+        return field;
+    }
+
+    private void close(boolean accept) {
+        accepted = accept;
+        setVisible(false);
+    }
+}

@@ -1,0 +1,108 @@
+package edgewright.desk;
+
+import java.awt.Component;
+import java.awt.KeyboardFocusManager;
+import java.util.Set;
+import java.util.function.Function;
+import javax.swing.AbstractButton;
+import javax.swing.DefaultListCellRenderer;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JTextArea;
+import javax.swing.KeyStroke;
+import javax.swing.ListCellRenderer;
+import javax.swing.UIManager;
+import javax.swing.text.DefaultCaret;
+
+/** The small parts that forms and panes are made of, each with its name for the eye, the ear and the tests. */
+final class Forms {
+    private Forms() {}
+
+    /** A button that does an action and bears its name. */
+    static JButton button(DeskAction action) {
+        JButton button = new JButton(action);
+        button.setName(action.id());
+        button.setHideActionText(false);
+        return button;
+    }
+
+    /** Puts a text with an ampersand before its mnemonic on a button. */
+    static <B extends AbstractButton> B caption(B button, String key) {
+        String text = Texts.of(key);
+        int mark = text.indexOf('&');
+        button.setText(text.replace("&", ""));
+        if (mark >= 0) {
+            button.setMnemonic(Character.toUpperCase(text.charAt(mark + 1)));
+            button.setDisplayedMnemonicIndex(mark);
+        }
+        if (Texts.has(key + ".tip")) {
+            button.setToolTipText(Texts.of(key + ".tip"));
+        }
+        return button;
+    }
+
+    /** A label for a field, which is then called by its text too. */
+    static JLabel label(String key, JComponent field) {
+        return label(new JLabel(), key, field);
+    }
+
+    static JLabel label(JLabel label, String key, JComponent field) {
+        String text = Texts.of(key);
+        int mark = text.indexOf('&');
+        label.setText(text.replace("&", ""));
+        if (mark >= 0) {
+            label.setDisplayedMnemonic(Character.toUpperCase(text.charAt(mark + 1)));
+            label.setDisplayedMnemonicIndex(mark);
+        }
+        label.setLabelFor(field);
+        field.getAccessibleContext().setAccessibleName(label.getText());
+        return label;
+    }
+
+    /** Running text that wraps, can be selected and copied, and stands on its ground without a frame. */
+    static JTextArea prose(String text) {
+        JTextArea prose = new JTextArea() {
+            @Override
+            public void updateUI() {
+                super.updateUI();
+                setBorder(null);
+                setFont(UIManager.getFont("Label.font"));
+            }
+        };
+        prose.setEditable(false);
+        if (prose.getCaret() instanceof DefaultCaret caret) {
+            // A text that comes into view must not scroll its page to itself.
+            caret.setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
+        }
+        prose.setText(text);
+        prose.setOpaque(false);
+        prose.setLineWrap(true);
+        prose.setWrapStyleWord(true);
+        prose.setBorder(null);
+        tabLeaves(prose);
+        return prose;
+    }
+
+    /** A renderer that shows a value by this text. */
+    @SuppressWarnings("unchecked") // A list shows only what was put into it.
+    static <T> ListCellRenderer<Object> renderer(Function<T, String> text) {
+        return new DefaultListCellRenderer() {
+            @Override
+            public Component getListCellRendererComponent(
+                    JList<?> list, Object value, int index, boolean chosen, boolean focused) {
+                return super.getListCellRendererComponent(
+                        list, value == null ? "" : text.apply((T) value), index, chosen, focused);
+            }
+        };
+    }
+
+    /** Lets the tabulator lead out of a table or a text, as everywhere else. */
+    static void tabLeaves(JComponent component) {
+        component.setFocusTraversalKeys(
+                KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, Set.of(KeyStroke.getKeyStroke("TAB")));
+        component.setFocusTraversalKeys(
+                KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, Set.of(KeyStroke.getKeyStroke("shift TAB")));
+    }
+}

@@ -1,0 +1,110 @@
+package edgewright.desk;
+
+import edgewright.check.RuleBook;
+import edgewright.check.RuleEntry;
+import edgewright.check.Sentences;
+import java.awt.Dimension;
+import java.awt.Window;
+import javax.swing.JComponent;
+import javax.swing.JDialog;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JSplitPane;
+import javax.swing.JTabbedPane;
+import javax.swing.KeyStroke;
+import javax.swing.ListSelectionModel;
+import net.miginfocom.swing.MigLayout;
+
+/** Help beside the chart, not in front of it: how to draw, the laws of the craft with their pictures, and every key. */
+final class HelpWindow extends JDialog {
+    private static final int PARAGRAPHS = 8;
+
+    private final JTabbedPane pages = new JTabbedPane();
+    private final transient Actions actions;
+
+    HelpWindow(Window owner, Actions actions, Sentences sentences) {
+        super(owner, Texts.of("help.title"), ModalityType.MODELESS);
+        this.actions = actions;
+        setName("helpWindow");
+        pages.setName("helpPages");
+        pages.addTab(Texts.of("help.drawing"), drawing());
+        pages.addTab(Texts.of("help.laws"), laws(sentences));
+        pages.addTab(Texts.of("help.keys"), keys());
+        setContentPane(pages);
+        setSize(new Dimension(760, 640));
+        setLocationRelativeTo(owner);
+        getRootPane()
+                .registerKeyboardAction(
+                        event -> dispose(),
+                        KeyStroke.getKeyStroke("ESCAPE"),
+                        JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
+    }
+
+    /** Shows a page: 0 how to draw, 1 the laws, 2 the keys. */
+    void open(int page) {
+        pages.setSelectedIndex(page);
+        setVisible(true);
+        toFront();
+    }
+
+    private static JComponent drawing() {
+        JPanel column = new JPanel(new MigLayout("insets 18 22 22 22, gap 4, fillx", "[grow, fill]"));
+        for (int i = 1; i <= PARAGRAPHS; i++) {
+            column.add(Look.heading(Texts.of("help.drawing." + i + ".head")), "wrap");
+            column.add(Forms.prose(Texts.of("help.drawing." + i)), "wrap, wmin 0, gapbottom 10");
+        }
+        ColumnScroll scroll = new ColumnScroll("helpDrawing");
+        scroll.setBorder(null);
+        scroll.show(column);
+        return scroll;
+    }
+
+    private static JComponent laws(Sentences sentences) {
+        JList<RuleEntry> list = new JList<>(RuleBook.all().toArray(RuleEntry[]::new));
+        list.setName("laws");
+        list.getAccessibleContext().setAccessibleName(Texts.of("help.laws"));
+        list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        list.setCellRenderer(Forms.renderer((RuleEntry entry) -> sentences.title(entry.id())));
+        ColumnScroll page = new ColumnScroll("law");
+        list.addListSelectionListener(event -> {
+            if (list.getSelectedValue() != null) {
+                JPanel column = new JPanel(new MigLayout("insets 14 18 18 18, fillx", "[grow, fill]"));
+                column.add(
+                        new RulePageView(RuleBook.page(list.getSelectedValue().id())), "wmin 0");
+                page.show(column);
+            }
+        });
+        list.setSelectedIndex(0);
+        JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, new JScrollPane(list), page);
+        split.setDividerLocation(230);
+        split.setBorder(null);
+        return split;
+    }
+
+    private JComponent keys() {
+        JPanel column = new JPanel(new MigLayout("insets 18 22 22 22, gap 18 5, fillx, wrap 2", "[][grow, fill]"));
+        column.add(Look.heading(Texts.of("help.keys.canvas")), "span");
+        for (String id : CanvasKeys.IDS) {
+            line(column, Texts.of("canvas.key." + id + ".shown"), Texts.of("canvas.key." + id));
+        }
+        column.add(Look.heading(Texts.of("help.keys.everywhere")), "span, gaptop 12");
+        for (DeskAction action : actions.all()) {
+            if (action.getValue(javax.swing.Action.ACCELERATOR_KEY) instanceof KeyStroke key) {
+                line(column, KeyNames.of(key), action.plainName());
+            }
+        }
+        ColumnScroll scroll = new ColumnScroll("helpKeys");
+        scroll.setBorder(null);
+        scroll.show(column);
+        return scroll;
+    }
+
+    private static void line(JPanel column, String key, String does) {
+        JLabel name = new JLabel(key);
+        name.putClientProperty("FlatLaf.styleClass", "semibold");
+        column.add(name, "top");
+        column.add(Forms.prose(does), "wmin 0");
+    }
+}

@@ -1,0 +1,140 @@
+package edgewright.desk;
+
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.ExecutionException;
+import java.util.function.Consumer;
+import java.util.function.IntConsumer;
+import javax.swing.SwingWorker;
+
+/** Work that takes a while, done beside the event thread: one job at a time, with its progress and a way to stop it. */
+final class Jobs {
+    /** Where the progress of a job is shown. Called on the event thread only. */
+    interface Board {
+        /** A job has begun; {@code stop} asks it to give up. */
+        void begin(String job, Runnable stop);
+
+        /** How far it is, of a hundred. */
+        void progress(int percent);
+
+        /** It is over. */
+        void end(String outcome);
+    }
+
+    /** What a job can say while it works. Any thread. */
+    interface Worker {
+        /** How far it is: 0 to 100. */
+        void progress(int percent);
+
+        /** Whether somebody has asked it to give up. */
+        boolean cancelled();
+    }
+
+    /** The work itself; off the event thread. */
+    interface Work<T> {
+        T run(Worker worker) throws Exception;
+    }
+
+    private final Board board;
+    private Runnable listener = () -> {};
+    private Optional<SwingWorker<?, ?>> running = Optional.empty();
+
+    Jobs(Board board) {
+        this.board = board;
+    }
+
+    /** Tells this listener whenever a job has begun or is over. */
+    void listen(Runnable whenBusyOrFree) {
+        listener = whenBusyOrFree;
+    }
+
+    boolean isBusy() {
+        return running.isPresent();
+    }
+
+    /**
+     * Begins a job.
+     *
+     * @param name of the job, for people
+     * @param done given what the work came to, on the event thread; answers with what to say about it
+     * @param failed given what went wrong, on the event thread; answers with what to say about it
+     * @throws IllegalStateException if another job is not over yet
+     */
+    <T> void begin(String name, Work<T> work, Done<T> done, Failed failed) {
+        if (isBusy()) {
+            throw new IllegalStateException("another job is not over yet");
+        }
+        Job<T> job = new Job<>(work, done, failed, this::over, board::progress);
+        running = Optional.of(job);
+        board.begin(name, () -> job.cancel(false));
+        listener.run();
+        job.execute();
+    }
+
+    private void over(String outcome) {
+        running = Optional.empty();
+        board.end(outcome);
+        listener.run();
+    }
+
+    /** Takes what the work came to, and says so. */
+    interface Done<T> {
+        String with(T result);
+    }
+
+    /** Takes what went wrong, and says so. */
+    interface Failed {
+        String because(Throwable problem);
+    }
+
+    private static final class Job<T> extends SwingWorker<T, Void> implements Worker {
+        private final Work<T> work;
+        private final Done<T> done;
+        private final Failed failed;
+        private final Consumer<String> over;
+
+        Job(Work<T> work, Done<T> done, Failed failed, Consumer<String> over, IntConsumer shown) {
+            this.work = work;
+            this.done = done;
+            this.failed = failed;
+            this.over = over;
+            addPropertyChangeListener(event -> {
+                if (event.getPropertyName().equals("progress") && !isDone()) {
+                    shown.accept((Integer) event.getNewValue());
+                }
+            });
+        }
+
+        @Override
+        protected T doInBackground() throws Exception {
+            return work.run(this);
+        }
+
+        @Override
+        public void progress(int percent) {
+            setProgress(Math.max(0, Math.min(100, percent)));
+        }
+
+        @Override
+        public boolean cancelled() {
+            return isCancelled();
+        }
+
+        @Override
+        protected void done() {
+            String outcome;
+            try {
+                outcome = done.with(get());
+            } catch (CancellationException e) {
+                outcome = Texts.of("job.cancelled");
+            } catch (ExecutionException e) {
+                outcome = failed.because(e.getCause());
+            } catch (InterruptedException e) {
+                // The result is there when done() is called, so nobody waits here.
+                Thread.currentThread().interrupt();
+                outcome = Texts.of("job.cancelled");
+            }
+            over.accept(outcome);
+        }
+    }
+}

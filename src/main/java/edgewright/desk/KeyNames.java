@@ -1,0 +1,17 @@
+package edgewright.desk;
+
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
+import javax.swing.KeyStroke;
+
+/** Names of keys for people, the same on every machine. */
+final class KeyNames {
+    private KeyNames() {}
+
+    /** A key stroke such as {@code Ctrl+Shift+S}. */
+    static String of(KeyStroke key) {
+        String modifiers = InputEvent.getModifiersExText(key.getModifiers());
+        String name = KeyEvent.getKeyText(key.getKeyCode());
+        return modifiers.isEmpty() ? name : modifiers + "+" + name;
+    }
+}

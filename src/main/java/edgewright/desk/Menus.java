@@ -1,0 +1,161 @@
+package edgewright.desk;
+
+import edgewright.chart.Stitch;
+import edgewright.chart.Yarn;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Consumer;
+import javax.swing.JCheckBoxMenuItem;
+import javax.swing.JMenu;
+import javax.swing.JMenuBar;
+import javax.swing.JMenuItem;
+import javax.swing.JRadioButtonMenuItem;
+import javax.swing.event.MenuEvent;
+import javax.swing.event.MenuListener;
+
+/** The menu bar: everything that can be done, and the key for it. */
+final class Menus {
+    private final Actions actions;
+    private final JMenuBar bar = new JMenuBar();
+
+    private Menus(Actions actions) {
+        this.actions = actions;
+    }
+
+    /**
+     * The menu bar.
+     *
+     * @param openRecent opens one of the recent charts
+     * @param changeYarn works the chosen rounds in a yarn
+     */
+    static JMenuBar bar(
+            Workbench bench,
+            View view,
+            Settings settings,
+            Actions actions,
+            Consumer<Path> openRecent,
+            Consumer<Yarn> changeYarn) {
+        Menus menus = new Menus(actions);
+        JMenu file = menus.menu("file", "new", "open");
+        file.add(recent(settings, openRecent));
+        menus.fill(file, "-", "save", "saveAs", "-", "publish", "picture", "-", "properties", "-", "quit");
+        menus.menu("edit", "undo", "redo", "-", "nextFinding", "previousFinding", "-", "evenOut");
+        menus.stitchMenu(bench);
+        JMenu rounds =
+                menus.menu("rounds", "insertOutside", "insertInside", "duplicateRounds", "-", "moveOut", "moveIn");
+        menus.fill(rounds, "-", "deleteRounds", "-");
+        rounds.add(yarnOfRounds(bench, changeYarn));
+        menus.fill(rounds, "letters", "-", "addYarn", "changeYarn", "removeYarn");
+        JMenu side = menus.menu("side", "insertColumn", "deleteColumn", "-", "side");
+        menus.fill(side, "-", "shiftOn", "shiftBack", "shift", "-", "reverse");
+        menus.viewMenu(view, settings);
+        menus.menu("help", "help", "laws", "keys", "-", "about");
+        return menus.bar;
+    }
+
+    private JMenu menu(String id, String... ids) {
+        JMenu menu = Forms.caption(new JMenu(), "menu." + id);
+        menu.setName("menu." + id);
+        fill(menu, ids);
+        bar.add(menu);
+        return menu;
+    }
+
+    private void fill(JMenu menu, String... ids) {
+        for (String id : ids) {
+            if (id.equals("-")) {
+                menu.addSeparator();
+            } else {
+                menu.add(named(new JMenuItem(actions.get(id)), id));
+            }
+        }
+    }
+
+    private void stitchMenu(Workbench bench) {
+        JMenu menu = menu("stitch");
+        for (Stitch stitch : Tray.ORDER) {
+            String id = "choose." + stitch.letter();
+            JRadioButtonMenuItem item = new JRadioButtonMenuItem(actions.get(id));
+            menu.add(named(item, id));
+            Runnable follow = () -> item.setSelected(bench.stitch() == stitch);
+            bench.listen(change -> follow.run());
+            follow.run();
+        }
+        fill(menu, "-", "workHere", "takeOut");
+    }
+
+    private void viewMenu(View view, Settings settings) {
+        JMenu menu = menu("view");
+        for (View.Layers layers : View.Layers.values()) {
+            String id = "layers." + layers.name();
+            JRadioButtonMenuItem item = new JRadioButtonMenuItem(actions.get(id));
+            menu.add(named(item, id));
+            Runnable follow = () -> item.setSelected(view.layers() == layers);
+            view.listen(follow);
+            follow.run();
+        }
+        fill(menu, "-", "turn", "-", "zoomIn", "zoomOut", "fit", "-");
+        JCheckBoxMenuItem dark = new JCheckBoxMenuItem(actions.get("dark"));
+        dark.setSelected(settings.dark());
+        menu.add(named(dark, "dark"));
+    }
+
+    private static JMenu recent(Settings settings, Consumer<Path> open) {
+        JMenu menu = Forms.caption(new JMenu(), "menu.recent");
+        menu.setName("menu.recent");
+        onOpening(menu, () -> {
+            menu.removeAll();
+            List<Path> recent = settings.recent();
+            for (int i = 0; i < recent.size(); i++) {
+                Path path = recent.get(i);
+                JMenuItem item = new JMenuItem(Texts.of("menu.recent.item", i + 1, path.getFileName()));
+                item.setName("recent" + (i + 1));
+                item.setMnemonic('1' + i);
+                item.setToolTipText(path.toString());
+                item.addActionListener(event -> open.accept(path));
+                menu.add(item);
+            }
+            if (recent.isEmpty()) {
+                menu.add(Texts.of("menu.recent.none")).setEnabled(false);
+            }
+        });
+        return menu;
+    }
+
+    private static JMenu yarnOfRounds(Workbench bench, Consumer<Yarn> change) {
+        JMenu menu = Forms.caption(new JMenu(), "menu.yarnOfRounds");
+        menu.setName("menu.yarnOfRounds");
+        onOpening(menu, () -> {
+            menu.removeAll();
+            for (Yarn yarn : bench.chart().yarns()) {
+                JMenuItem item =
+                        new JMenuItem(Texts.of("yarn.short", yarn.id(), yarn.name()), new Swatch(yarn.colour(), 14));
+                item.setName("yarnOfRounds." + yarn.id());
+                item.addActionListener(event -> change.accept(yarn));
+                menu.add(item);
+            }
+        });
+        return menu;
+    }
+
+    private static void onOpening(JMenu menu, Runnable fill) {
+        menu.addMenuListener(new MenuListener() {
+            @Override
+            public void menuSelected(MenuEvent event) {
+                fill.run();
+            }
+
+            @Override
+            public void menuDeselected(MenuEvent event) {}
+
+            @Override
+            public void menuCanceled(MenuEvent event) {}
+        });
+        fill.run();
+    }
+
+    private static <I extends JMenuItem> I named(I item, String id) {
+        item.setName("menu." + id);
+        return item;
+    }
+}

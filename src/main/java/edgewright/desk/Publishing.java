@@ -1,0 +1,110 @@
+package edgewright.desk;
+
+import edgewright.booklet.Booklet;
+import edgewright.booklet.BookletOptions;
+import edgewright.booklet.Outcome;
+import edgewright.chart.Chart;
+import edgewright.draw.CornerPicture;
+import edgewright.draw.Emphasis;
+import edgewright.draw.PictureStyle;
+import edgewright.file.FileProblemException;
+import edgewright.file.ProblemSentences;
+import java.awt.Window;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** Publishes the pattern and writes pictures of the chart, beside the event thread. */
+final class Publishing {
+    private final Window window;
+    private final Workbench bench;
+    private final Settings settings;
+    private final Asking asking;
+    private final Jobs jobs;
+    private final View view;
+
+    Publishing(Window window, Workbench bench, Settings settings, Asking asking, Jobs jobs, View view) {
+        this.window = window;
+        this.bench = bench;
+        this.settings = settings;
+        this.asking = asking;
+        this.jobs = jobs;
+        this.view = view;
+    }
+
+    /** Asks how and where, then publishes the chart as it is now. */
+    void publish() {
+        Chart chart = bench.chart();
+        int errors = bench.verdict().errors().size();
+        PublishDialog dialog = new PublishDialog(window, chart, settings, errors);
+        if (!dialog.ask()) {
+            return;
+        }
+        BookletOptions options = dialog.options();
+        where("publish.title", "files.patterns", ".pdf").ifPresent(file -> publish(chart, options, file));
+    }
+
+    /** Asks how and where, then writes the chart as it is now as a picture. */
+    void picture() {
+        Chart chart = bench.chart();
+        PictureDialog dialog = new PictureDialog(window, view);
+        if (!dialog.ask()) {
+            return;
+        }
+        PictureStyle style = dialog.style();
+        double dotsPerInch = dialog.dotsPerInch();
+        PictureDialog.Kind kind = dialog.kind();
+        where("picture.title", "files.pictures." + kind.name(), kind.ending())
+                .ifPresent(file -> jobs.begin(
+                        Texts.of("job.picture", file.getFileName()),
+                        worker -> {
+                            PictureFiles.write(
+                                    CornerPicture.of(chart, style, Emphasis.NONE)
+                                            .drawing(),
+                                    kind,
+                                    dotsPerInch,
+                                    file);
+                            return file;
+                        },
+                        written -> Texts.of("news.picture", written.getFileName()),
+                        problem -> failed(file, problem)));
+    }
+
+    private void publish(Chart chart, BookletOptions options, Path file) {
+        jobs.begin(
+                Texts.of("job.publish", file.getFileName()),
+                worker -> Booklet.publish(chart, options, file, (done, pages) -> {
+                    worker.progress(100 * done / Math.max(1, pages));
+                    return !worker.cancelled();
+                }),
+                outcome -> said(outcome, file),
+                problem -> failed(file, problem));
+    }
+
+    private static String said(Outcome outcome, Path file) {
+        if (outcome instanceof Outcome.Published published) {
+            return Texts.of(
+                    published.draft() ? "news.publishedDraft" : "news.published",
+                    file.getFileName(),
+                    published.pages());
+        }
+        return outcome instanceof Outcome.Cancelled ? Texts.of("job.cancelled") : Texts.of("news.refused");
+    }
+
+    private Optional<Path> where(String title, String kind, String ending) {
+        String name = FileDeeds.fileName(bench.chart().title()) + ending;
+        Path proposal = bench.file().map(file -> file.resolveSibling(name)).orElse(Path.of(name));
+        return asking.fileToWrite(Texts.of(title), Texts.of(kind), ending, proposal);
+    }
+
+    private String failed(Path file, Throwable problem) {
+        if (problem instanceof FileProblemException known) {
+            asking.tellSentence(ProblemSentences.of(file, known.problem()));
+        } else if (problem instanceof IOException) {
+            asking.tell("news.notWritten", file.getFileName());
+        } else {
+            asking.tell("news.failed", file.getFileName());
+        }
+        return Texts.of("news.notWritten", file.getFileName());
+    }
+}

@@ -1,0 +1,228 @@
+package edgewright.desk;
+
+import edgewright.chart.Counting;
+import edgewright.chart.Place;
+import edgewright.chart.Yarn;
+import java.awt.Component;
+import java.awt.Rectangle;
+import java.util.Arrays;
+import javax.swing.DefaultCellEditor;
+import javax.swing.JButton;
+import javax.swing.JComboBox;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JSpinner;
+import javax.swing.JTable;
+import javax.swing.ListSelectionModel;
+import javax.swing.SpinnerNumberModel;
+import javax.swing.SwingConstants;
+import javax.swing.table.DefaultTableCellRenderer;
+import javax.swing.table.TableCellRenderer;
+import javax.swing.table.TableColumn;
+import net.miginfocom.swing.MigLayout;
+
+/** The rounds: number, yarn, stitches on a side and findings of each, and what can be done with a round. */
+final class RoundsPane extends JPanel {
+    private final transient Workbench bench;
+    private final RoundTable rounds;
+    private final JTable table;
+    private boolean following;
+
+    RoundsPane(Workbench bench, Settings settings, Actions actions) {
+        super(new MigLayout("insets 10 12 10 12, gap 6, fill", "[grow, fill]", "[][][grow, fill][]"));
+        this.bench = bench;
+        rounds = new RoundTable(bench, settings.counting());
+        table = table();
+        add(Look.heading(Texts.of("rounds.heading")), "wrap");
+        add(countingLine(settings), "wrap");
+        JScrollPane scroll = new JScrollPane(table);
+        scroll.setName("roundsScroll");
+        add(scroll, "wrap, hmin 120");
+        add(buttons(actions), "growx");
+        bench.listen(this::changed);
+        follow();
+    }
+
+    /** The rounds chosen in the table; the round of the cursor if none is. */
+    RoundRange chosen() {
+        int[] rows = table.getSelectedRows();
+        // Somebody may ask while a chart with fewer rounds is being laid on the desk.
+        if (rows.length == 0 || rows[rows.length - 1] >= rounds.getRowCount()) {
+            return RoundRange.of(bench.cursor().round());
+        }
+        int first = Arrays.stream(rows).map(rounds::roundOf).min().orElseThrow();
+        int last = Arrays.stream(rows).map(rounds::roundOf).max().orElseThrow();
+        return new RoundRange(first, last);
+    }
+
+    /** Chooses these rounds in the table. */
+    void choose(RoundRange range) {
+        following = true;
+        table.getSelectionModel().setSelectionInterval(rounds.rowOf(range.first()), rounds.rowOf(range.last()));
+        following = false;
+    }
+
+    JTable rounds() {
+        return table;
+    }
+
+    private JPanel countingLine(Settings settings) {
+        JPanel line = new JPanel(new MigLayout("insets 0, gap 6", "[][84!][grow, fill]"));
+        line.setOpaque(false);
+        JSpinner repeats = new JSpinner(new SpinnerNumberModel(4, 0, 9_999, 1));
+        repeats.setName("repeats");
+        repeats.setToolTipText(Texts.of("rounds.repeats.tip"));
+        JLabel label = new JLabel();
+        Forms.label(label, "rounds.repeats", repeats);
+        repeats.addChangeListener(event -> rounds.setRepeats((Integer) repeats.getValue()));
+        JComboBox<Counting> counting = new JComboBox<>(Counting.values());
+        counting.setName("counting");
+        counting.getAccessibleContext().setAccessibleName(Texts.of("rounds.counting"));
+        counting.setToolTipText(Texts.of("rounds.counting.tip"));
+        counting.setRenderer(Forms.renderer((Counting way) -> Texts.of("counting." + way.name())));
+        counting.setSelectedItem(settings.counting());
+        counting.addActionListener(event -> {
+            Counting way = (Counting) counting.getSelectedItem();
+            settings.setCounting(way);
+            rounds.setCounting(way);
+        });
+        line.add(label);
+        line.add(repeats);
+        line.add(counting, "wmin 0");
+        return line;
+    }
+
+    private JPanel buttons(Actions actions) {
+        JPanel buttons =
+                new JPanel(new MigLayout("insets 0, gap 6, fillx, wrap 2", "[grow, fill, sg][grow, fill, sg]"));
+        buttons.setOpaque(false);
+        for (String id :
+                new String[] {"insertOutside", "insertInside", "moveOut", "moveIn", "duplicateRounds", "deleteRounds"
+                }) {
+            JButton button = Forms.button(actions.get(id));
+            button.setText(Texts.of("rounds.button." + id));
+            button.setDisplayedMnemonicIndex(-1);
+            button.setMnemonic(0);
+            buttons.add(button);
+        }
+        return buttons;
+    }
+
+    private JTable table() {
+        JTable made = new JTable(rounds);
+        made.setName("rounds");
+        made.getAccessibleContext().setAccessibleName(Texts.of("rounds.heading"));
+        made.setSelectionMode(ListSelectionModel.SINGLE_INTERVAL_SELECTION);
+        made.getTableHeader().setReorderingAllowed(false);
+        made.getTableHeader()
+                .setDefaultRenderer(new HeadCell(made.getTableHeader().getDefaultRenderer()));
+        made.setShowVerticalLines(false);
+        made.putClientProperty("terminateEditOnFocusLost", true);
+        Forms.tabLeaves(made);
+        widths(made, RoundTable.ROUND, 52, 60);
+        widths(made, RoundTable.STITCHES, 66, 84);
+        widths(made, RoundTable.FINDINGS, 66, 84);
+        made.getColumnModel().getColumn(RoundTable.YARN).setPreferredWidth(110);
+        DefaultTableCellRenderer numbers = new DefaultTableCellRenderer();
+        numbers.setHorizontalAlignment(SwingConstants.RIGHT);
+        made.getColumnModel().getColumn(RoundTable.ROUND).setCellRenderer(numbers);
+        made.getColumnModel().getColumn(RoundTable.STITCHES).setCellRenderer(numbers);
+        made.getColumnModel().getColumn(RoundTable.YARN).setCellRenderer(new YarnCell());
+        made.getColumnModel().getColumn(RoundTable.FINDINGS).setCellRenderer(new TallyCell());
+        JComboBox<Yarn> yarns = new JComboBox<>();
+        yarns.setName("yarnOfRound");
+        yarns.setRenderer(new YarnRenderer());
+        made.getColumnModel().getColumn(RoundTable.YARN).setCellEditor(new DefaultCellEditor(yarns) {
+            @Override
+            public Component getTableCellEditorComponent(JTable of, Object value, boolean chosen, int row, int column) {
+                yarns.removeAllItems();
+                bench.chart().yarns().forEach(yarns::addItem);
+                return super.getTableCellEditorComponent(of, value, chosen, row, column);
+            }
+        });
+        made.getSelectionModel().addListSelectionListener(event -> {
+            int lead = made.getSelectionModel().getLeadSelectionIndex();
+            if (!following && !event.getValueIsAdjusting() && lead >= 0 && lead < made.getRowCount()) {
+                goToRound(rounds.roundOf(lead));
+            }
+        });
+        return made;
+    }
+
+    private static void widths(JTable table, int column, int least, int most) {
+        TableColumn of = table.getColumnModel().getColumn(column);
+        of.setMinWidth(least);
+        of.setMaxWidth(most);
+        of.setPreferredWidth(least);
+    }
+
+    private void goToRound(int round) {
+        Place at = bench.cursor();
+        if (at.round() != round) {
+            bench.moveCursor(new Place(round, at.section(), at.place()));
+        }
+    }
+
+    private void changed(Change change) {
+        if (change.ofChart() || change.kind() == Change.Kind.CURSOR) {
+            follow();
+        }
+    }
+
+    /** Chooses the round in which the cursor stands, unless it is among those chosen already. */
+    private void follow() {
+        int row = rounds.rowOf(bench.cursor().round());
+        if (!table.isRowSelected(row)) {
+            following = true;
+            table.getSelectionModel().setSelectionInterval(row, row);
+            following = false;
+        }
+        Rectangle cell = table.getCellRect(row, 0, true);
+        table.scrollRectToVisible(cell);
+    }
+
+    /** The head of a column, over its content: numbers on the right, all else on the left. */
+    private record HeadCell(TableCellRenderer usual) implements TableCellRenderer {
+        @Override
+        public Component getTableCellRendererComponent(
+                JTable of, Object value, boolean chosen, boolean focused, int row, int column) {
+            Component head = usual.getTableCellRendererComponent(of, value, chosen, focused, row, column);
+            if (head instanceof JLabel label) {
+                boolean number = column == RoundTable.ROUND || column == RoundTable.STITCHES;
+                label.setHorizontalAlignment(number ? SwingConstants.RIGHT : SwingConstants.LEFT);
+                label.setToolTipText(column == RoundTable.STITCHES ? Texts.of("rounds.column.2.tip") : null);
+            }
+            return head;
+        }
+    }
+
+    /** A yarn as its card, its letter and its name. */
+    private static final class YarnCell extends DefaultTableCellRenderer {
+        @Override
+        public Component getTableCellRendererComponent(
+                JTable of, Object value, boolean chosen, boolean focused, int row, int column) {
+            super.getTableCellRendererComponent(of, value, chosen, focused, row, column);
+            Yarn yarn = (Yarn) value;
+            setText(Texts.of("yarn.short", yarn.id(), yarn.name()));
+            setIcon(new Swatch(yarn.colour(), 14));
+            setIconTextGap(7);
+            return this;
+        }
+    }
+
+    /** How many findings a round has; nothing where it has none. */
+    private static final class TallyCell extends DefaultTableCellRenderer {
+        @Override
+        public Component getTableCellRendererComponent(
+                JTable of, Object value, boolean chosen, boolean focused, int row, int column) {
+            super.getTableCellRendererComponent(of, value, chosen, focused, row, column);
+            RoundTable.Tally tally = (RoundTable.Tally) value;
+            setIconTextGap(6);
+            setText(tally.findings() == 0 ? "" : String.valueOf(tally.findings()));
+            setIcon(tally.findings() == 0 ? null : new SeverityIcon(tally.errors() > 0, chosen));
+            setToolTipText(tally.findings() == 0 ? null : Texts.of("rounds.tally", tally.findings(), tally.errors()));
+            return this;
+        }
+    }
+}

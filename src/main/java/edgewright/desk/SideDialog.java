@@ -1,0 +1,32 @@
+package edgewright.desk;
+
+import edgewright.chart.SideShape;
+import java.awt.Window;
+import java.util.Optional;
+import javax.swing.JSpinner;
+
+/** Changes A, w and B. The corners keep their shape: the corner sections grow and shrink beside the repeat. */
+final class SideDialog extends FormDialog {
+    private static final int MOST_WIDTH = 1_999;
+
+    private final JSpinner fromCorner;
+    private final JSpinner repeat;
+    private final JSpinner toCorner;
+
+    SideDialog(Window owner, SideShape before) {
+        super(owner, "side");
+        fromCorner = number("side.fromCorner", before.a(), 0, MOST_WIDTH);
+        repeat = number("side.repeat", before.w(), 1, MOST_WIDTH);
+        toCorner = number("side.toCorner", before.b(), 0, MOST_WIDTH);
+        explain(Texts.of("side.explain"));
+    }
+
+    SideShape shape() {
+        return new SideShape(value(fromCorner), value(repeat), value(toCorner));
+    }
+
+    @Override
+    Optional<String> objection() {
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,90 @@
+package edgewright.desk;
+
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JProgressBar;
+import net.miginfocom.swing.MigLayout;
+
+/**
+ * The line at the foot of the window: what the stitch at the cursor is, stands on and lands in; what was done last; and how far
+ * a job in the background is.
+ */
+final class StatusLine extends JPanel implements Jobs.Board {
+    private final transient Workbench bench;
+    private final JLabel stitch = new JLabel();
+    private final JLabel news = Look.quiet("");
+    private final JProgressBar progress = new JProgressBar();
+    private final JButton cancel = Forms.caption(new JButton(), "status.cancel");
+    private transient Runnable onCancel = () -> {};
+
+    StatusLine(Workbench bench) {
+        super(new MigLayout("insets 5 12 5 12, gap 12, hidemode 3", "[grow, fill][][140!][]", "[26!]"));
+        this.bench = bench;
+        stitch.setName("stitchAtCursor");
+        news.setName("news");
+        progress.setName("progress");
+        progress.getAccessibleContext().setAccessibleName(Texts.of("status.progress"));
+        cancel.setName("cancelJob");
+        cancel.addActionListener(event -> onCancel.run());
+        add(stitch, "wmin 0");
+        add(news, "wmin 0");
+        add(progress);
+        add(cancel);
+        clear();
+        bench.listen(change -> say());
+        addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent event) {
+                say();
+            }
+        });
+        say();
+    }
+
+    /** Says what has happened, until something else does. */
+    void tell(String text) {
+        news.setText(text);
+        news.setToolTipText(text);
+        news.getAccessibleContext().setAccessibleName(text);
+    }
+
+    @Override
+    public void begin(String job, Runnable stop) {
+        onCancel = stop;
+        tell(job);
+        progress.setIndeterminate(true);
+        progress.setValue(0);
+        progress.setVisible(true);
+        cancel.setEnabled(true);
+        cancel.setVisible(true);
+    }
+
+    @Override
+    public void progress(int percent) {
+        progress.setIndeterminate(false);
+        progress.setValue(percent);
+    }
+
+    @Override
+    public void end(String outcome) {
+        clear();
+        tell(outcome);
+    }
+
+    private void clear() {
+        progress.setVisible(false);
+        progress.setIndeterminate(false);
+        cancel.setVisible(false);
+    }
+
+    private void say() {
+        String sentence = Places.sentence(bench.chart(), bench.cursor());
+        if (!sentence.equals(stitch.getText())) {
+            stitch.setText(sentence);
+            stitch.setToolTipText(sentence);
+        }
+    }
+}

@@ -1,0 +1,106 @@
+package edgewright.desk;
+
+import edgewright.chart.Chart;
+import edgewright.chart.Terms;
+import edgewright.words.Options;
+import edgewright.words.PatternWriter;
+import java.awt.Insets;
+import java.awt.Toolkit;
+import java.awt.datatransfer.StringSelection;
+import java.util.Optional;
+import javax.swing.ButtonGroup;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
+import javax.swing.JToggleButton;
+import javax.swing.UIManager;
+import net.miginfocom.swing.MigLayout;
+
+/** The words of the round in which the cursor stands, as the written pattern will have them. */
+final class WordsPane extends JPanel {
+    private final transient Workbench bench;
+    private final transient Settings settings;
+    private final JLabel heading = Look.heading("");
+    private final JTextArea words = new JTextArea() {
+        @Override
+        public void updateUI() {
+            super.updateUI();
+            setFont(Look.font(14.5f));
+            setBackground(UIManager.getColor("TextArea.background"));
+        }
+    };
+    private final ButtonGroup choice = new ButtonGroup();
+    private Terms terms;
+    private int shownRound;
+
+    WordsPane(Workbench bench, Settings settings) {
+        super(new MigLayout("insets 8 14 12 14, gap 6, fill", "[grow, fill][][]", "[][grow, fill]"));
+        this.bench = bench;
+        this.settings = settings;
+        terms = settings.terms().orElse(bench.chart().terms());
+        words.setName("words");
+        words.setEditable(false);
+        words.setLineWrap(true);
+        words.setWrapStyleWord(true);
+        words.setMargin(new Insets(8, 10, 8, 10));
+        Forms.tabLeaves(words);
+        add(heading, "wmin 0");
+        add(termsChoice());
+        JButton copy = Forms.caption(new JButton(), "words.copy");
+        copy.setName("copyWords");
+        copy.addActionListener(event -> Toolkit.getDefaultToolkit()
+                .getSystemClipboard()
+                .setContents(new StringSelection(words.getText()), null));
+        add(copy, "wrap");
+        JScrollPane scroll = new JScrollPane(words);
+        scroll.setName("wordsScroll");
+        add(scroll, "span, hmin 40");
+        bench.listen(this::changed);
+        write();
+    }
+
+    private JPanel termsChoice() {
+        JPanel panel = new JPanel(new MigLayout("insets 0, gap 0"));
+        panel.setOpaque(false);
+        for (Terms each : Terms.values()) {
+            JToggleButton button = Forms.caption(new JToggleButton(), "words.terms." + each.name());
+            button.setName("terms" + each.name());
+            button.setSelected(each == terms);
+            button.addActionListener(event -> {
+                terms = each;
+                settings.setTerms(each);
+                write();
+            });
+            choice.add(button);
+            panel.add(button);
+        }
+        return panel;
+    }
+
+    private void changed(Change change) {
+        int round = bench.cursor().round();
+        if (change.ofChart() || round != shownRound) {
+            write();
+        }
+    }
+
+    private void write() {
+        Chart chart = bench.chart();
+        shownRound = bench.cursor().round();
+        heading.setText(Texts.of("words.heading", shownRound));
+        words.getAccessibleContext().setAccessibleName(heading.getText());
+        String text = bench.verdict().judged()
+                ? String.join(
+                        "\n",
+                        PatternWriter.round(
+                                        chart, shownRound, new Options(terms, settings.counting(), Optional.empty()))
+                                .lines())
+                : Texts.of("words.ragged");
+        if (!text.equals(words.getText())) {
+            words.setText(text);
+            words.setCaretPosition(0);
+        }
+    }
+}

@@ -1,0 +1,369 @@
+package edgewright.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.swing.edt.GuiActionRunner.execute;
+import static org.assertj.swing.timing.Pause.pause;
+
+import edgewright.chart.Chart;
+import edgewright.chart.GridCell;
+import edgewright.chart.Place;
+import edgewright.chart.Section;
+import edgewright.chart.Stitch;
+import edgewright.check.Finding;
+import edgewright.file.ChartFiles;
+import edgewright.file.ReadResult;
+import java.awt.Point;
+import java.awt.Rectangle;
+import java.awt.event.KeyEvent;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import javax.swing.JFileChooser;
+import org.assertj.swing.core.BasicRobot;
+import org.assertj.swing.core.GenericTypeMatcher;
+import org.assertj.swing.core.MouseButton;
+import org.assertj.swing.core.Robot;
+import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
+import org.assertj.swing.finder.JFileChooserFinder;
+import org.assertj.swing.finder.JOptionPaneFinder;
+import org.assertj.swing.finder.WindowFinder;
+import org.assertj.swing.fixture.DialogFixture;
+import org.assertj.swing.fixture.FrameFixture;
+import org.assertj.swing.fixture.JFileChooserFixture;
+import org.assertj.swing.fixture.JOptionPaneFixture;
+import org.assertj.swing.timing.Condition;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * The desk as somebody works at it, with mouse and keys on a display: open, draw, see what cannot be worked, mend it, undo,
+ * save, publish, close.
+ */
+class DeskWindowTest {
+    private static final Path SAMPLE = Path.of("sample-charts", "reed-bank.border.json");
+    /** A back-loop stitch of a round 1, which nothing lies two rounds below. */
+    private static final Place IN_ROUND_1 = new Place(1, Section.REPEAT, 2);
+
+    @TempDir
+    private Path folder;
+
+    private Robot robot;
+    private DeskFrame desk;
+    private FrameFixture window;
+    private Path file;
+
+    @BeforeAll
+    static void catchWhatIsDoneOffTheEventThread() {
+        FailOnThreadViolationRepaintManager.install();
+    }
+
+    @BeforeEach
+    void openTheSample() throws IOException {
+        file = folder.resolve("reed-bank.border.json");
+        Files.copy(SAMPLE, file);
+        robot = BasicRobot.robotWithCurrentAwtHierarchy();
+        desk = execute(() -> {
+            Look.setUp(false);
+            return new DeskFrame(Desk.blank(), new Settings(folder.resolve("desk.properties")));
+        });
+        window = new FrameFixture(robot, desk);
+        window.show();
+        execute(() -> desk.open(file));
+        until("the sample is open", () -> chart().title().equals("Reed Bank"));
+    }
+
+    @AfterEach
+    void putAway() {
+        execute(() -> desk.dispose());
+        robot.cleanUp();
+    }
+
+    @Test
+    void whatCannotBeWorkedIsFlaggedMendedUndoneRedoneSavedAndPublished() throws IOException {
+        Chart opened = chart();
+        click(IN_ROUND_1, MouseButton.LEFT_BUTTON);
+        until("the stitch is drawn", () -> chart().stitch(IN_ROUND_1) == Stitch.LONG);
+        assertThat(rules()).containsExactly("no-round-below");
+        assertThat(window.label("stitchAtCursor").text())
+                .isEqualTo("Round 1, repeat 2: long stitch over the base round, has no round to land on.");
+        assertThat(window.list("findings").contents()).hasSize(1);
+
+        window.button("remedy1").click();
+        until("the remedy has helped", () -> rules().isEmpty());
+
+        undo();
+        until("the finding is back", () -> rules().equals(List.of("no-round-below")));
+        undo();
+        until("the chart is as it was opened", () -> chart().equals(opened));
+        redo();
+        redo();
+        until("all is done again", () -> rules().isEmpty());
+        undo();
+        undo();
+
+        Place higher = new Place(3, Section.REPEAT, 1);
+        click(higher, MouseButton.LEFT_BUTTON);
+        until("another stitch is drawn", () -> chart().stitch(higher) == Stitch.LONG);
+        withControl(KeyEvent.VK_S);
+        until("the chart is saved", () -> !desk.bench().hasUnsavedWork());
+        assertThat(onDisk()).isEqualTo(chart());
+
+        publish("reed-bank");
+        Path pattern = folder.resolve("reed-bank.pdf");
+        until("the pattern is published", () -> window.label("news").text().startsWith("Published reed-bank.pdf"));
+        assertThat(Files.readAllBytes(pattern)).startsWith("%PDF".getBytes(StandardCharsets.US_ASCII));
+    }
+
+    @Test
+    void closingWithUnsavedWorkCanBeThoughtBetterOf() {
+        click(IN_ROUND_1, MouseButton.LEFT_BUTTON);
+        window.close();
+        answer(3);
+        until("the question is gone", () -> window.label("news").text().equals("Nothing was closed."));
+
+        assertThat(execute(() -> desk.isDisplayable())).isTrue();
+        assertThat(execute(() -> desk.bench().hasUnsavedWork())).isTrue();
+    }
+
+    @Test
+    void closingWithUnsavedWorkCanThrowItAway() throws IOException {
+        String before = Files.readString(file);
+        click(IN_ROUND_1, MouseButton.LEFT_BUTTON);
+        window.close();
+        answer(2);
+        until("the desk is closed", () -> !desk.isDisplayable());
+
+        assertThat(Files.readString(file)).isEqualTo(before);
+    }
+
+    @Test
+    void closingWithUnsavedWorkCanSaveIt() {
+        click(IN_ROUND_1, MouseButton.LEFT_BUTTON);
+        Chart drawn = chart();
+        window.close();
+        answer(1);
+        until("the desk is closed", () -> !desk.isDisplayable());
+
+        assertThat(onDisk()).isEqualTo(drawn);
+    }
+
+    @Test
+    void aDragIsOneEditAndTheRightButtonTakesOut() {
+        Rectangle from = cell(new Place(2, Section.REPEAT, 1));
+        Rectangle to = cell(new Place(2, Section.REPEAT, 5));
+        robot.pressMouse(desk.canvas(), middle(from), MouseButton.LEFT_BUTTON);
+        robot.moveMouse(desk.canvas(), middle(to));
+        robot.releaseMouse(MouseButton.LEFT_BUTTON);
+        until(
+                "five stitches are drawn",
+                () -> chart().round(2).repeat().letters().equals("lllllb"));
+        assertThat(execute(() -> desk.bench().undoName())).contains("5 long stitches");
+
+        click(new Place(2, Section.REPEAT, 3), MouseButton.RIGHT_BUTTON);
+        until("one is taken out", () -> chart().round(2).repeat().letters().equals("llbllb"));
+        undo();
+        undo();
+        until("nothing is left of it", () -> chart().round(2).repeat().letters().equals("bbbbbb"));
+    }
+
+    @Test
+    void aRoundIsDrawnAndMendedWithTheKeysAlone() {
+        robot.focusAndWaitForFocusGain(desk.canvas());
+        until("the cursor stands in round 1", () -> cursor().equals(new Place(1, Section.REPEAT, 1)));
+        press(KeyEvent.VK_UP);
+        press(KeyEvent.VK_L);
+        press(KeyEvent.VK_P);
+        press(KeyEvent.VK_C);
+        press(KeyEvent.VK_B);
+        press(KeyEvent.VK_SPACE);
+        until(
+                "five stitches are drawn",
+                () -> chart().round(2).repeat().letters().equals("lpcblb"));
+        assertThat(window.textBox("words").text().replace('\u00a0', ' '))
+                .contains("Round 2, Chalk.", "1 drop tr, 1 dc, 1 ch");
+        press(KeyEvent.VK_BACK_SPACE);
+        until("the last one is out", () -> chart().round(2).repeat().letters().equals("lpcbbb"));
+        press(KeyEvent.VK_DOWN);
+        press(KeyEvent.VK_L);
+        until("round 1 cannot be worked", () -> rules().equals(List.of("no-round-below")));
+        press(KeyEvent.VK_HOME);
+        press(KeyEvent.VK_F4);
+        until("the finding has led to its stitch", () -> chart().stitch(cursor()) == Stitch.LONG);
+        press(KeyEvent.VK_DELETE);
+        until("it is mended", () -> rules().isEmpty());
+    }
+
+    @Test
+    void theDiagonalCannotBeDrawnOn() {
+        Chart before = chart();
+        Rectangle corner =
+                execute(() -> desk.canvas().boundsOf(desk.canvas().cells().cornerCell(5)));
+        robot.click(desk.canvas(), middle(corner), MouseButton.LEFT_BUTTON, 1);
+        click(new Place(1, Section.FROM_CORNER, 1), MouseButton.RIGHT_BUTTON);
+
+        assertThat(chart()).isSameAs(before);
+    }
+
+    @Test
+    void aRaggedChartOpensSaysSoAndIsMendedInTheWindow() throws IOException {
+        Path ragged = folder.resolve("ragged.border.json");
+        Files.writeString(
+                ragged,
+                Files.readString(file)
+                        .replaceFirst(
+                                "\"repeat\": \"bbbbbb\", \"toCorner\": \"bbbbb\"",
+                                "\"repeat\": \"bbbb\", \"toCorner\": \"bbbbbbbb\""));
+        execute(() -> desk.open(ragged));
+        until("it is open", () -> rules().equals(List.of("ragged-section", "ragged-section")));
+
+        window.list("findings").selectItem(0);
+        window.button("remedy1").click();
+        until("one section is mended", () -> rules().size() <= 1);
+        execute(() -> desk.bench().edit("rest", edgewright.chart.Edits::evenOut));
+        until("the chart is judged", () -> execute(() -> desk.bench().verdict().judged()));
+    }
+
+    @Test
+    void aFileThatIsNoChartIsRefusedInASentenceAndTheOpenChartStays() throws IOException {
+        Path broken = folder.resolve("broken.border.json");
+        Files.writeString(broken, "{ \"format\": \"edgewright-chart\" ");
+        Chart before = chart();
+        execute(() -> desk.open(broken));
+        JOptionPaneFixture told =
+                JOptionPaneFinder.findOptionPane().withTimeout(20_000).using(robot);
+        told.requireErrorMessage();
+        told.button("answer1").click();
+        until("it is said", () -> window.label("news").text().equals("broken.border.json was not opened."));
+
+        assertThat(chart()).isSameAs(before);
+    }
+
+    @Test
+    void aNewChartIsBegunAfterTheUnsavedOneWasAskedAbout() {
+        click(IN_ROUND_1, MouseButton.LEFT_BUTTON);
+        withControl(KeyEvent.VK_N);
+        answer(2);
+        DialogFixture form =
+                WindowFinder.findDialog("newChart").withTimeout(20_000).using(robot);
+        form.textBox("newChart.chartTitle").deleteText().enterText("Tide Steps");
+        form.spinner("newChart.repeat").enterTextAndCommit("8");
+        form.button("accept").click();
+        until("it lies on the desk", () -> chart().title().equals("Tide Steps"));
+
+        assertThat(chart().shape().w()).isEqualTo(8);
+        assertThat(execute(() -> desk.bench().file())).isEmpty();
+    }
+
+    @Test
+    void theDeskTurnsDarkAndBackAndRemembersIt() {
+        execute(() -> window.menuItem("menu.dark").target().doClick());
+        until("it is dark", () -> execute(Look::isDark));
+        assertThat(new Settings(folder.resolve("desk.properties")).dark()).isTrue();
+        execute(() -> window.menuItem("menu.dark").target().doClick());
+        until("it is light", () -> !execute(Look::isDark));
+    }
+
+    private void publish(String name) {
+        withControl(KeyEvent.VK_P);
+        DialogFixture form =
+                WindowFinder.findDialog("publish").withTimeout(20_000).using(robot);
+        form.button("accept").click();
+        JFileChooserFixture where = JFileChooserFinder.findFileChooser(
+                        new GenericTypeMatcher<JFileChooser>(JFileChooser.class) {
+                            @Override
+                            protected boolean isMatching(JFileChooser chooser) {
+                                return chooser.isShowing();
+                            }
+                        })
+                .withTimeout(20_000)
+                .using(robot);
+        where.fileNameTextBox().setText(folder.resolve(name).toString());
+        where.approve();
+    }
+
+    private void answer(int number) {
+        JOptionPaneFixture question =
+                JOptionPaneFinder.findOptionPane().withTimeout(20_000).using(robot);
+        question.button("answer" + number).click();
+    }
+
+    private void undo() {
+        withControl(KeyEvent.VK_Z);
+    }
+
+    private void redo() {
+        robot.pressKey(KeyEvent.VK_SHIFT);
+        withControl(KeyEvent.VK_Z);
+        robot.releaseKey(KeyEvent.VK_SHIFT);
+    }
+
+    private void press(int keyCode) {
+        robot.pressAndReleaseKey(keyCode);
+        robot.waitForIdle();
+    }
+
+    private void withControl(int keyCode) {
+        robot.pressKey(KeyEvent.VK_CONTROL);
+        robot.pressAndReleaseKey(keyCode);
+        robot.releaseKey(KeyEvent.VK_CONTROL);
+        robot.waitForIdle();
+    }
+
+    private void click(Place place, MouseButton button) {
+        robot.click(desk.canvas(), middle(cell(place)), button, 1);
+        robot.waitForIdle();
+    }
+
+    /** The first cell in which a place is drawn, in the window's view. */
+    private Rectangle cell(Place place) {
+        return execute(() -> {
+            GridCell cell = desk.canvas().cells().cellsOf(place).get(0);
+            Rectangle bounds = desk.canvas().boundsOf(cell);
+            desk.canvas().scrollRectToVisible(bounds);
+            return bounds;
+        });
+    }
+
+    private static Point middle(Rectangle cell) {
+        return new Point(cell.x + cell.width / 2, cell.y + cell.height / 2);
+    }
+
+    private Chart chart() {
+        return execute(() -> desk.bench().chart());
+    }
+
+    private Place cursor() {
+        return execute(() -> desk.bench().cursor());
+    }
+
+    private List<String> rules() {
+        return execute(() ->
+                desk.bench().verdict().findings().stream().map(Finding::rule).toList());
+    }
+
+    private Chart onDisk() {
+        return ((ReadResult.Read) ChartFiles.read(file)).chart();
+    }
+
+    /** Waits for something to come true: as long as it takes, within reason. */
+    private static void until(String what, Callable<Boolean> isSo) {
+        pause(
+                new Condition(what) {
+                    @Override
+                    public boolean test() {
+                        try {
+                            return isSo.call();
+                        } catch (Exception e) {
+                            throw new IllegalStateException(e);
+                        }
+                    }
+                },
+                30_000);
+    }
+}
