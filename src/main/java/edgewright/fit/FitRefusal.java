@@ -12,7 +12,7 @@ public sealed interface FitRefusal extends FitAnswer {
      *     counted
      * @param sides in working order
      */
-    record TooSmall(FitQuestion question, int fewest, List<Side> sides) implements FitRefusal {
+    record TooSmall(FitQuestion question, int fewest, List<Side> sides) implements FitRefusal, PickUpAnswer {
         public TooSmall {
             sides = List.copyOf(sides);
         }
