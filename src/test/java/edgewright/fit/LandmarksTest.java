@@ -1,0 +1,215 @@
+package edgewright.fit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import edgewright.chart.Chart;
+import edgewright.chart.PerSide;
+import edgewright.chart.SideShape;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+
+class LandmarksTest {
+
+    @Test
+    void long_stitches_that_climb_come_directly_after_those_of_the_round_below() {
+        assertThat(Landmarks.of(TestCharts.chart("""
+                bbbb  blbb bbbbb
+                bbb   lbbb bbbb
+                bb    bbbb bbb
+                """), 3))
+                .containsExactly(
+                        new Landmark.EachLong(Relation.AFTER_LONG_BELOW),
+                        new Landmark.FirstLong(6),
+                        new Landmark.LongsOnSide(0, 1));
+    }
+
+    @Test
+    void long_stitches_between_those_of_the_round_below_are_said_to_be_between_and_no_more() {
+        assertThat(Landmarks.of(TestCharts.chart("""
+                bbblb lb lbbbb
+                blbl  bl blbb
+                bbb   bb bbb
+                """), 3))
+                .containsExactly(
+                        new Landmark.EachLong(Relation.BETWEEN_LONGS_BELOW),
+                        new Landmark.FirstLong(4),
+                        new Landmark.LongsOnSide(2, 1));
+    }
+
+    @Test
+    void stacked_long_stitches_stand_over_those_two_rounds_below() {
+        assertThat(Landmarks.of(TestCharts.chart("""
+                bbbbb bllb bbbbbb
+                bbbb  bbbb bbbbb
+                bbb   bllb bbbb
+                bb    bbbb bbb
+                """), 4))
+                .containsExactly(
+                        new Landmark.EachLong(Relation.OVER_LONG_TWO_BELOW),
+                        new Landmark.InGroups(2),
+                        new Landmark.FirstLong(7),
+                        new Landmark.LongsOnSide(0, 2));
+    }
+
+    @Test
+    void where_nothing_simple_is_true_of_all_long_stitches_nothing_is_said_of_them() {
+        assertThat(Landmarks.of(TestCharts.chart("""
+                blbb  blbl bbbbl
+                bbb   lbbb bbbb
+                bb    bbbb bbb
+                """), 3))
+                .containsExactly(new Landmark.FirstLong(2), new Landmark.LongsOnSide(2, 2));
+    }
+
+    @Test
+    void a_round_without_long_stitches_says_only_that() {
+        Chart chart = TestCharts.chart(new SideShape(1, 4, 2), 6, 5);
+
+        assertThat(Landmarks.of(chart, 4)).containsExactly(new Landmark.NoLongStitch());
+        assertThat(Landmarks.of(chart, 1)).containsExactly(new Landmark.NoLongStitch());
+    }
+
+    @Test
+    void what_depends_on_the_size_is_said_of_a_piece_and_not_of_every_size() {
+        Chart chart = TestCharts.chart("""
+                bbbb  bbbb blbbb
+                bbb   bbbb bbbb
+                bb    bbbb bbb
+                """);
+
+        assertThat(Landmarks.of(chart, 3)).containsExactly(new Landmark.LongsOnSide(1, 0));
+        assertThat(Landmarks.of(chart, 3, PerSide.all(2)))
+                .containsExactly(new Landmark.FirstLong(14), new Landmark.LongsOnSide(1, 0));
+    }
+
+    @Test
+    void every_landmark_of_any_chart_is_true_of_whole_sides_and_every_true_one_is_found() {
+        Random random = new Random(12);
+        Set<Class<?>> met = new HashSet<>();
+        Set<Relation> relations = new TreeSet<>();
+        for (int i = 0; i < 4_000; i++) {
+            SideShape shape = new SideShape(random.nextInt(3), 1 + random.nextInt(4), random.nextInt(3));
+            Chart chart = TestCharts.random(random, shape, 4, 0.05 + random.nextDouble() * 0.9);
+            for (int round = 1; round <= 4; round++) {
+                List<Landmark> said = Landmarks.of(chart, round);
+                assertThat(said).isEqualTo(byEye(chart, round, List.of(0, 1, 2, 3, 4, 7)));
+                PerSide repeats = Sides.each(side -> random.nextInt(5));
+                assertThat(Landmarks.of(chart, round, repeats))
+                        .isEqualTo(byEye(chart, round, repeats.stream().boxed().toList()));
+                said.forEach(landmark -> {
+                    met.add(landmark.getClass());
+                    if (landmark instanceof Landmark.EachLong each) {
+                        relations.add(each.relation());
+                    }
+                });
+            }
+        }
+        // A check that meets nothing would pass too.
+        assertThat(met).hasSize(5);
+        assertThat(relations).containsExactly(Relation.values());
+    }
+
+    /** The same statements from sides written out in letters and looked at stitch by stitch. */
+    private static List<Landmark> byEye(Chart chart, int round, List<Integer> sizes) {
+        Map<Relation, Boolean> holds = new EnumMap<>(Relation.class);
+        Set<Integer> firsts = new TreeSet<>();
+        Set<Integer> groups = new TreeSet<>();
+        boolean any = false;
+        for (int m : sizes) {
+            String side = side(chart, round, m);
+            any |= side.contains("l");
+            if (side.contains("l")) {
+                firsts.add(side.indexOf('l') + 1);
+            }
+            for (String group : side.split("[^l]+")) {
+                if (!group.isEmpty()) {
+                    groups.add(group.length());
+                }
+            }
+            for (int p = 1; p <= side.length(); p++) {
+                if (side.charAt(p - 1) == 'l') {
+                    Map<Relation, Boolean> here = at(chart, round, m, p);
+                    here.forEach((relation, is) -> holds.merge(relation, is, Boolean::logicalAnd));
+                }
+            }
+        }
+        if (!any) {
+            return List.of(new Landmark.NoLongStitch());
+        }
+        return said(chart, round, holds, firsts, groups);
+    }
+
+    private static List<Landmark> said(
+            Chart chart, int round, Map<Relation, Boolean> holds, Set<Integer> firsts, Set<Integer> groups) {
+        List<Landmark> said = new ArrayList<>();
+        boolean between = holds.get(Relation.BETWEEN_LONGS_BELOW);
+        boolean after = holds.get(Relation.AFTER_LONG_BELOW) && !between;
+        boolean before = holds.get(Relation.BEFORE_LONG_BELOW) && !between;
+        holds.put(Relation.AFTER_LONG_BELOW, after);
+        holds.put(Relation.BEFORE_LONG_BELOW, before);
+        holds.computeIfPresent(Relation.BESIDE_LONG_BELOW, (relation, is) -> is && !between && !after && !before);
+        holds.forEach((relation, is) -> {
+            if (is) {
+                said.add(new Landmark.EachLong(relation));
+            }
+        });
+        if (groups.size() == 1 && !groups.contains(1)) {
+            said.add(new Landmark.InGroups(groups.iterator().next()));
+        }
+        if (firsts.size() == 1) {
+            said.add(new Landmark.FirstLong(firsts.iterator().next()));
+        }
+        int inRepeat = longs(side(chart, round, 1)) - longs(side(chart, round, 0));
+        said.add(new Landmark.LongsOnSide(longs(side(chart, round, 0)), inRepeat));
+        return said;
+    }
+
+    /** Stitch p of a round stands on stitch p - 1 of the round below and over p - 2 of the one two below. */
+    private static Map<Relation, Boolean> at(Chart chart, int round, int m, int p) {
+        String below = side(chart, round - 1, m);
+        String twoBelow = side(chart, round - 2, m);
+        boolean after = isLong(below, p - 2);
+        boolean before = isLong(below, p);
+        int back = 0;
+        while (p - 1 - back >= 1 && !isLong(below, p - 1 - back)) {
+            back++;
+        }
+        int on = 0;
+        while (p - 1 + on <= below.length() && !isLong(below, p - 1 + on)) {
+            on++;
+        }
+        boolean found = isLong(below, p - 1 - back) && isLong(below, p - 1 + on);
+        return new EnumMap<>(Map.of(
+                Relation.BETWEEN_LONGS_BELOW,
+                after && before,
+                Relation.AFTER_LONG_BELOW,
+                after,
+                Relation.BEFORE_LONG_BELOW,
+                before,
+                Relation.BESIDE_LONG_BELOW,
+                after || before,
+                Relation.MIDWAY_BETWEEN_LONGS_BELOW,
+                found && back == on && on > 1,
+                Relation.OVER_LONG_TWO_BELOW,
+                isLong(twoBelow, p - 2)));
+    }
+
+    private static boolean isLong(String side, int p) {
+        return p >= 1 && p <= side.length() && side.charAt(p - 1) == 'l';
+    }
+
+    private static int longs(String side) {
+        return (int) side.chars().filter(letter -> letter == 'l').count();
+    }
+
+    private static String side(Chart chart, int round, int m) {
+        return round < 1 ? "" : chart.round(round).side(m).letters();
+    }
+}
