@@ -23,7 +23,7 @@ public final class PatternReader {
             EnumSet.of(Part.Kind.NEEDS, Part.Kind.NOTES, Part.Kind.ABBREVIATIONS, Part.Kind.SET_UP);
 
     private final SourceText text;
-    private final Preamble preamble = new Preamble();
+    private final Preamble preamble = Preamble.INSTANCE;
     private final List<ReadingProblem> problems = new ArrayList<>();
 
     private String designer = "";
@@ -60,7 +60,7 @@ public final class PatternReader {
             problems.add(0, problem(text.end(), "terms"));
             return new Reading.Refused(problems);
         }
-        Vocabulary words = new Vocabulary(terms.get());
+        Vocabulary words = Vocabulary.of(terms.get());
         text.pieces().forEach(piece -> readBase(piece, words));
         YarnReader yarnReader = new YarnReader(yarns);
         for (SourceText.Piece piece : text.pieces()) {

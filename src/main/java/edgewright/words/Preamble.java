@@ -9,6 +9,8 @@ import java.util.stream.Collectors;
 
 /** The lines before the rounds that say something a tree holds. All others there are for people. */
 final class Preamble {
+    static final Preamble INSTANCE = new Preamble();
+
     /** Named apart, because a pattern here is one of crochet. */
     private static java.util.regex.Pattern regex(String text) {
         int flags = java.util.regex.Pattern.CASE_INSENSITIVE | java.util.regex.Pattern.UNICODE_CASE;
@@ -16,13 +18,13 @@ final class Preamble {
     }
 
     private final Texts texts = Texts.ofReader();
-    private final java.util.regex.Pattern yarn = regex("(?:" + any("yarn") + ") ([\\p{L}\\p{N}]+) ?[:=](.*)");
+    private final java.util.regex.Pattern yarn = regex("(?:" + any("yarn") + ") ([\\p{L}\\p{Nd}]+) ?[:=](.*)");
     private final java.util.regex.Pattern designer = regex("(?:" + any("designer") + "),? (.+)");
     private final java.util.regex.Pattern designerShort = regex("(?:" + any("designer.short") + ") (.+)");
     private final java.util.regex.Pattern draft = regex("(?:" + any("draft") + ")\\b.*");
     private final java.util.regex.Pattern terms;
 
-    Preamble() {
+    private Preamble() {
         String uk = "(" + any("terms.UK") + ")";
         String us = "(" + any("terms.US") + ")";
         String word = "(?:" + any("terms.word") + ")";

@@ -189,7 +189,7 @@ final class SourceText {
     }
 
     private boolean isTitle(Line line) {
-        Preamble preamble = new Preamble();
+        Preamble preamble = Preamble.INSTANCE;
         return heading(line) == null && !beginsRound(line) && !preamble.says(line.words());
     }
 

@@ -52,9 +52,13 @@ final class Texts {
      * a no-break space.
      */
     String text(String key, Object... values) {
-        Matcher gaps = GAP.matcher(bundle.getString(key).replace('~', NO_BREAK));
-        return gaps.replaceAll(gap ->
-                Matcher.quoteReplacement(String.valueOf(values[gap.group(1).charAt(0) - '0'])));
+        String text = bundle.getString(key).replace('~', NO_BREAK);
+        if (values.length == 0) {
+            return text;
+        }
+        return GAP.matcher(text)
+                .replaceAll(gap -> Matcher.quoteReplacement(
+                        String.valueOf(values[gap.group(1).charAt(0) - '0'])));
     }
 
     /** The text of this name for one, or the one for more; {0} is the number and is filled first. */

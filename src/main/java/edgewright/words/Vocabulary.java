@@ -3,27 +3,33 @@ package edgewright.words;
 import edgewright.chart.Stitch;
 import edgewright.chart.Terms;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** All words that can stand in the rounds of a pattern in these terms. */
 final class Vocabulary {
+    private static final Map<Terms, Vocabulary> ALL = new ConcurrentHashMap<>();
+
     private final Texts texts = Texts.ofReader();
     private final Texts trade;
     private final Map<Stitch, Phrases> stitches = new EnumMap<>(Stitch.class);
     private final Phrases miss;
-    private final Map<String, Phrases> phrases = new HashMap<>();
+    private final Map<String, Phrases> phrases = new ConcurrentHashMap<>();
     private final List<String> numbers = texts.words("number.words");
 
-    Vocabulary(Terms terms) {
+    private Vocabulary(Terms terms) {
         trade = Texts.of(terms);
         for (Stitch stitch : Stitch.values()) {
             stitches.put(stitch, Phrases.of(trade.words(Texts.stitchKey(stitch) + ".read").stream()));
         }
         miss = Phrases.of(Stream.of(missed()));
+    }
+
+    static Vocabulary of(Terms terms) {
+        return ALL.computeIfAbsent(terms, Vocabulary::new);
     }
 
     /** The spellings under this key in the reader's own words. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -132,8 +133,8 @@ final class YarnReader {
 
     private String idOf(String name) {
         for (PatternYarn yarn : yarns) {
-            if (Token.lower(yarn.name()).equals(Token.lower(name))
-                    || Token.lower(byId(yarn)).equals(Token.lower(name))) {
+            String called = yarn.name().isEmpty() ? byId(yarn) : yarn.name();
+            if (Token.lower(called).equals(Token.lower(name))) {
                 return yarn.id();
             }
         }
@@ -142,17 +143,24 @@ final class YarnReader {
         return yarn.id();
     }
 
-    /** 'yarn A' is the yarn with that id and no name; any other name gets the next letter of the alphabet. */
+    /** 'yarn A' is the yarn with that id and no name; any other name gets the first letter that is free. */
     private PatternYarn unnamed(String name) {
         List<Token> tokens = Token.of(name, 1);
         boolean byId = tokens.size() == 2
                 && tokens.get(0).is(Texts.ofReader().words("yarn").get(0))
                 && tokens.get(1).kind() != Token.Kind.SIGN;
-        if (byId) {
+        if (byId && isFree(tokens.get(1).text())) {
             return new PatternYarn(tokens.get(1).text(), "");
         }
-        int n = yarns.size();
-        String letter = n < 26 ? String.valueOf((char) ('A' + n)) : "Y" + n;
+        String letter = IntStream.iterate(0, n -> n + 1)
+                .mapToObj(n -> n < 26 ? String.valueOf((char) ('A' + n)) : "Y" + n)
+                .filter(this::isFree)
+                .findFirst()
+                .orElseThrow();
         return new PatternYarn(letter, name);
+    }
+
+    private boolean isFree(String id) {
+        return yarns.stream().noneMatch(yarn -> yarn.id().equals(id));
     }
 }

@@ -148,6 +148,23 @@ class PatternReaderTest {
         assertThat(read.rounds()).extracting(WrittenRound::yarn).containsExactly("A", "B", "A");
     }
 
+    @Test
+    void noTwoYarnsGetTheSameIdHoweverTheyAreNamed() {
+        Pattern read = pattern("""
+                UK terms
+                Round 1, yarn B: dc in every stitch; corner: 2 ch
+                Round 2, Peat: dc in every stitch; corner: 2 ch
+                Round 3, Chalk: dc in every stitch; corner: 2 ch
+                Round 4, yarn A: dc in every stitch; corner: 2 ch
+                """);
+        assertThat(read.yarns())
+                .containsExactly(
+                        new PatternYarn("B", ""),
+                        new PatternYarn("A", "Peat"),
+                        new PatternYarn("C", "Chalk"),
+                        new PatternYarn("D", "yarn A"));
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
