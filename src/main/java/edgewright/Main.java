@@ -15,6 +15,8 @@ public final class Main {
      * @param arguments the command and its options; none opens the desk
      */
     public static void main(String[] arguments) {
+        // Commands never open a window, so a screen that cannot be reached must not stop a picture.
+        System.setProperty("java.awt.headless", "true");
         System.exit(Program.run(List.of(arguments), Terminal.ofProcess()));
     }
 }

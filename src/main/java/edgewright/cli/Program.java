@@ -3,6 +3,7 @@ package edgewright.cli;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.regex.Pattern;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.ParameterException;
@@ -10,6 +11,10 @@ import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The command line: finds the command, runs it, and says how it ended. */
 public final class Program {
+    /** How the library begins when a value is wrong; the name of the option says as much. */
+    private static final Pattern VALUE_OF = Pattern.compile(
+            "^Invalid value for (?:positional parameter at index \\S+ \\((.+?)\\)|option '(\\S+)'(?: \\(.+?\\))?): ");
+
     private Program() {}
 
     /** Whether the arguments are those of a command; if not, they are a chart to open or nothing. */
@@ -35,7 +40,7 @@ public final class Program {
         commands.setErr(new PrintWriter(terminal.err(), true, StandardCharsets.UTF_8));
         commands.setUsageHelpWidth(100);
         commands.setParameterExceptionHandler((mistake, args) -> usageMistake(mistake, terminal));
-        commands.setExecutionExceptionHandler((failure, command, result) -> failed(failure, command, terminal));
+        commands.setExecutionExceptionHandler((failure, command, result) -> failed(failure, terminal));
         int status = execute(commands, arguments, terminal);
         return terminal.flush()
                 .map(reason -> refuse(terminal, Texts.of("output.failed", reason)))
@@ -47,12 +52,14 @@ public final class Program {
             return commands.execute(arguments.toArray(String[]::new));
         } catch (OutOfMemoryError e) {
             return refuse(terminal, Texts.of("memory"));
+        } catch (Error e) {
+            return refuse(terminal, Texts.of("mistake", Texts.oneLine(e.toString())));
         }
     }
 
     private static int usageMistake(ParameterException mistake, Terminal terminal) {
         CommandLine commandLine = mistake.getCommandLine();
-        String said = Texts.oneLine(mistake.getMessage());
+        String said = VALUE_OF.matcher(Texts.oneLine(mistake.getMessage())).replaceFirst("$1$2: ");
         if (mistake instanceof UnmatchedArgumentException unmatched
                 && commandLine.getParent() == null
                 && !unmatched.isUnknownOption()) {
@@ -65,11 +72,11 @@ public final class Program {
                 terminal, Texts.of("usage", said, commandLine.getCommandSpec().qualifiedName()));
     }
 
-    private static int failed(Exception failure, CommandLine command, Terminal terminal) {
+    private static int failed(Exception failure, Terminal terminal) {
         if (failure instanceof BadInput) {
             return refuse(terminal, failure.getMessage());
         }
-        return refuse(terminal, Texts.of("mistake", command.getCommandName(), Texts.oneLine(failure.toString())));
+        return refuse(terminal, Texts.of("mistake", Texts.oneLine(failure.toString())));
     }
 
     private static int refuse(Terminal terminal, String line) {

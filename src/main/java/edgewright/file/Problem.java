@@ -23,8 +23,12 @@ public record Problem(Kind kind, OptionalInt line, Optional<String> member, List
         NOT_FOUND,
         /** A folder stands where a file was expected. */
         IS_A_FOLDER,
-        /** The system does not allow it. */
-        NO_PERMISSION,
+        /** The system does not allow to read it. */
+        NOT_READABLE,
+        /** The system does not allow to write it. */
+        NOT_WRITABLE,
+        /** The system makes no file of this name. */
+        NOT_CREATED,
         /** The folder that the file is to be written into is not there: its path. */
         NO_FOLDER,
         /** Neither a file nor a folder, so it cannot be replaced. */

@@ -5,7 +5,6 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -60,21 +59,23 @@ public final class SafeFile {
             Path target = target(file);
             refuseWhatCannotBeReplaced(target);
             Path folder = target.toAbsolutePath().getParent();
-            Path fresh = writeBeside(folder, content);
+            Path fresh = claim(folder);
+            boolean done = false;
             try {
+                fill(fresh, content);
                 keepAttributes(target, fresh);
                 rename.rename(fresh, target);
-            } catch (IOException | RuntimeException e) {
-                Files.deleteIfExists(fresh);
-                throw e;
+                done = true;
+            } finally {
+                if (!done) {
+                    Files.deleteIfExists(fresh);
+                }
             }
             flushFolder(folder);
         } catch (FileProblemException e) {
             throw e;
-        } catch (AtomicMoveNotSupportedException e) {
-            throw new FileProblemException(Problem.ofFile(Kind.SYSTEM, e.getReason()), e);
         } catch (IOException e) {
-            throw new FileProblemException(SystemProblems.of(file, e), e);
+            throw new FileProblemException(SystemProblems.ofWriting(file, e), e);
         }
     }
 
@@ -102,17 +103,17 @@ public final class SafeFile {
             throw new FileProblemException(Problem.ofFile(Kind.NOT_A_FILE), null);
         }
         if (Files.exists(target) && !Files.isWritable(target)) {
-            throw new FileProblemException(Problem.ofFile(Kind.NO_PERMISSION), null);
+            throw new FileProblemException(Problem.ofFile(Kind.NOT_WRITABLE), null);
         }
     }
 
-    private static Path writeBeside(Path folder, Content content) throws IOException {
+    /** Makes an empty file that nobody else writes to. */
+    private static Path claim(Path folder) throws IOException {
         for (int i = 0; ; i++) {
             Path fresh = folder.resolve(".edgewright-" + i + ".part");
-            try (FileChannel channel =
-                    FileChannel.open(fresh, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
-                writeAndFlush(channel, fresh, content);
-                return fresh;
+            try {
+                // With the permissions of any new file; a temporary file of the library would be closed to others.
+                return Files.createFile(fresh);
             } catch (FileAlreadyExistsException e) {
                 if (i == MOST_LEFTOVERS) {
                     throw e;
@@ -121,15 +122,12 @@ public final class SafeFile {
         }
     }
 
-    private static void writeAndFlush(FileChannel channel, Path fresh, Content content) throws IOException {
-        try {
+    private static void fill(Path fresh, Content content) throws IOException {
+        try (FileChannel channel = FileChannel.open(fresh, StandardOpenOption.WRITE)) {
             OutputStream out = Channels.newOutputStream(channel);
             content.writeTo(out);
             out.flush();
             channel.force(true);
-        } catch (IOException | RuntimeException e) {
-            Files.deleteIfExists(fresh);
-            throw e;
         }
     }
 

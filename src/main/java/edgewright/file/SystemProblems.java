@@ -13,15 +13,23 @@ final class SystemProblems {
 
     private SystemProblems() {}
 
-    static Problem of(Path file, IOException failure) {
+    static Problem ofReading(Path file, IOException failure) {
+        return of(file, failure, Kind.NOT_FOUND, Kind.NOT_READABLE);
+    }
+
+    static Problem ofWriting(Path file, IOException failure) {
+        return of(file, failure, Kind.NOT_CREATED, Kind.NOT_WRITABLE);
+    }
+
+    private static Problem of(Path file, IOException failure, Kind missing, Kind forbidden) {
         if (Files.isDirectory(file)) {
             return Problem.ofFile(Kind.IS_A_FOLDER);
         }
         if (failure instanceof NoSuchFileException) {
-            return Problem.ofFile(Kind.NOT_FOUND);
+            return Problem.ofFile(missing);
         }
         if (failure instanceof AccessDeniedException) {
-            return Problem.ofFile(Kind.NO_PERMISSION);
+            return Problem.ofFile(forbidden);
         }
         return Problem.ofFile(Kind.SYSTEM, reason(failure));
     }

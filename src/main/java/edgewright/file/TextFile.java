@@ -36,7 +36,7 @@ public final class TextFile {
         } catch (FileProblemException e) {
             throw e;
         } catch (IOException e) {
-            throw new FileProblemException(SystemProblems.of(file, e), e);
+            throw new FileProblemException(SystemProblems.ofReading(file, e), e);
         }
     }
 

@@ -92,7 +92,7 @@ public final class BrokenCharts {
         made(
                 "a file without permission to read",
                 BrokenCharts::forbidden,
-                ": the system does not allow it; expected a file that you may read and write");
+                ": the system does not let you read it; expected a file that you may read");
         made(
                 "a link to nothing",
                 folder -> Files.createSymbolicLink(folder.resolve("link.border.json"), Path.of("nothing")),
@@ -100,12 +100,12 @@ public final class BrokenCharts {
         made(
                 "a link to itself",
                 folder -> Files.createSymbolicLink(folder.resolve("link.border.json"), Path.of("link.border.json")),
-                ": the system could not do it (Too many levels of symbolic links or unable to access attributes of symbolic"
-                        + " link); expected a file that can be read and written");
+                ": the system cannot get at it (Too many levels of symbolic links or unable to access attributes of symbolic"
+                        + " link); expected a file within reach");
         made(
                 "a path through a file",
                 folder -> Files.writeString(folder.resolve("chart"), SOUND).resolve("more"),
-                ": the system could not do it (Not a directory); expected a file that can be read and written");
+                ": the system cannot get at it (Not a directory); expected a file within reach");
     }
 
     private void encodings() {

@@ -80,8 +80,7 @@ class SafeFileTest {
                     throw new IOException("the paper is out");
                 }))
                 .isInstanceOf(FileProblemException.class)
-                .hasMessage(
-                        "the system could not do it (the paper is out); expected a file that can be read and written");
+                .hasMessage("the system cannot get at it (the paper is out); expected a file within reach");
         assertThat(file).hasContent("old");
         assertThat(namesIn(folder)).containsExactly("chart");
     }
@@ -94,6 +93,17 @@ class SafeFileTest {
                     throw new IllegalStateException("a mistake");
                 }))
                 .isInstanceOf(IllegalStateException.class);
+        assertThat(file).hasContent("old");
+        assertThat(namesIn(folder)).containsExactly("chart");
+    }
+
+    @Test
+    void runningOutOfMemoryWhileWritingLeavesTheOldFileAlone() throws IOException {
+        Path file = Files.writeString(folder.resolve("chart"), "old");
+        assertThatThrownBy(() -> SafeFile.write(file, out -> {
+                    throw new OutOfMemoryError("a picture too large");
+                }))
+                .isInstanceOf(OutOfMemoryError.class);
         assertThat(file).hasContent("old");
         assertThat(namesIn(folder)).containsExactly("chart");
     }
@@ -122,9 +132,7 @@ class SafeFileTest {
             throw new FileSystemException(from.toString(), to.toString(), "in use by another program");
         });
         assertThatThrownBy(() -> failing.replace(file, text("new")))
-                .hasMessage(
-                        "the system could not do it (in use by another program); expected a file that can be read and"
-                                + " written");
+                .hasMessage("the system cannot get at it (in use by another program); expected a file within reach");
         assertThat(file).hasContent("old");
         assertThat(namesIn(folder)).containsExactly("chart");
     }
@@ -221,7 +229,7 @@ class SafeFileTest {
     @Test
     void whereNobodyMayWriteTheSystemSaysSo() {
         // Not even an administrator can make a file there.
-        refuses(Path.of("/sys/chart"), Kind.NO_PERMISSION);
+        refuses(Path.of("/sys/chart"), Kind.NOT_WRITABLE);
     }
 
     @Test
