@@ -13,130 +13,178 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** The whole border around a piece: the fabric layer, and the marks if the style asks for them. */
+/**
+ * The whole border around a piece, in the layers that the style asks for; without labels or legend, which only a chart needs.
+ * Always as it lies on the fabric, the top above.
+ */
 final class BorderPicture {
+    /** Paper around the border, in cells. */
     private static final double EDGE = 1;
 
     private final Chart chart;
     private final PictureStyle style;
     private final BorderGrid grid;
-    private final double c;
+    private final double cellMm;
     private final int rounds;
+    private final List<Mark> fabric = new ArrayList<>();
+    private final List<Mark> toDo = new ArrayList<>();
 
     BorderPicture(Chart chart, PerSide repeats, PictureStyle style) {
         this.chart = chart;
         this.style = style;
         this.grid = new BorderGrid(chart.shape(), repeats);
-        this.c = style.cellMm();
+        this.cellMm = style.cellMm();
         this.rounds = chart.rounds().size();
     }
 
     Drawing drawing() {
-        List<Mark> marks = new ArrayList<>();
-        double width = (grid.width() + 2 * (rounds + 1 + EDGE)) * c;
-        double height = (grid.height() + 2 * (rounds + 1 + EDGE)) * c;
-        Palette palette = style.palette();
-        marks.add(Mark.beside(
-                MarkKind.PAPER,
-                List.of(new Shape.Fill(PenPath.rectangle(new Area(0, 0, width, height)), palette.paper()))));
-        Area piece = new Area(
-                areaOf(new GridCell(0, 0)).xMm(),
-                areaOf(new GridCell(0, 0)).yMm(),
-                grid.width() * c,
-                grid.height() * c);
-        marks.add(
-                Mark.beside(MarkKind.FABRIC_PIECE, List.of(new Shape.Fill(PenPath.rectangle(piece), palette.base()))));
-        List<Mark> toDo = new ArrayList<>();
         for (int round = 0; round <= rounds; round++) {
             for (Side side : Side.values()) {
                 int stitches = grid.shape().stitches(round, grid.repeats().of(side));
                 for (int p = 1; p <= stitches; p++) {
-                    stitch(side, new SidePlace(round, p), marks, toDo);
+                    stitch(side, new SidePlace(round, p));
                 }
-                corner(side, round, marks, toDo);
+                corner(side, round);
             }
+        }
+        Area sheet = cells(-rounds - 1 - EDGE, -rounds - 1 - EDGE, across() + EDGE, down() + EDGE);
+        List<Mark> marks = new ArrayList<>();
+        marks.add(plane(MarkKind.PAPER, sheet, style.palette().paper()));
+        if (style.fabric()) {
+            Area piece = cells(0, 0, grid.width(), grid.height());
+            marks.add(plane(MarkKind.FABRIC_PIECE, piece, style.palette().base()));
+            marks.addAll(fabric);
+        }
+        if (style.grid()) {
+            marks.addAll(lines());
         }
         if (style.marks()) {
             marks.addAll(toDo);
         }
         return new Drawing(
-                width,
-                height,
+                sheet.widthMm(),
+                sheet.heightMm(),
                 Labels.of("border.title", chart.title()),
                 Labels.of("border.description", chart.title()),
                 marks);
     }
 
-    private void stitch(Side side, SidePlace stitch, List<Mark> fabric, List<Mark> toDo) {
+    private void stitch(Side side, SidePlace stitch) {
         GridCell cell = grid.cellOf(side, stitch);
         Frame frame = frame(cell, side);
-        FabricShapes shapes = new FabricShapes(frame, areaOf(cell), style.look());
         Place place = grid.shape().placeOf(stitch, grid.repeats().of(side));
-        if (place.round() == 0 || !chart.has(place)) {
-            MarkKind kind = place.round() == 0 ? MarkKind.FABRIC_BASE : MarkKind.FABRIC_MISSING;
-            Colour colour = place.round() == 0
-                    ? style.palette().base()
-                    : style.palette().paper();
-            fabric.add(new Mark(kind, Optional.of(cell), Optional.empty(), Optional.empty(), shapes.flat(colour)));
+        if (place.round() == 0) {
+            base(cell, frame);
+            return;
+        }
+        FabricShapes shapes = new FabricShapes(frame, areaOf(cell), style.look());
+        StitchShapes signs = new StitchShapes(frame, cellMm);
+        if (!chart.has(place)) {
+            List<Shape> bare = shapes.flat(style.palette().paper());
+            fabric.add(mark(MarkKind.FABRIC_MISSING, cell, Optional.of(place), 0, bare));
+            toDo.add(mark(MarkKind.MISSING, cell, Optional.of(place), 0, signs.missing(style.palette())));
             return;
         }
         Stitch kind = chart.stitch(place);
         int shown = chart.shownRound(place);
-        Colour colour = chart.yarnOf(shown).colour();
-        fabric.add(new Mark(
-                MarkKind.FABRIC_STITCH,
-                Optional.of(cell),
-                Optional.of(place),
-                Optional.of(chart.round(shown).yarn()),
-                shapes.stitch(kind, colour, shown != place.round())));
-        toDo.add(new Mark(
-                MarkKind.of(kind),
-                Optional.of(cell),
-                Optional.of(place),
-                Optional.of(chart.round(place.round()).yarn()),
-                new StitchShapes(frame, c).of(kind, chart.yarnOf(place.round()).colour(), colour)));
+        List<Shape> yarn = shapes.stitch(kind, colour(shown), shown != place.round());
+        fabric.add(mark(MarkKind.FABRIC_STITCH, cell, Optional.of(place), shown, yarn));
+        List<Shape> sign = signs.of(kind, colour(place.round()), ground(colour(shown)), 2);
+        toDo.add(mark(MarkKind.of(kind), cell, Optional.of(place), place.round(), sign));
     }
 
-    private void corner(Side after, int round, List<Mark> fabric, List<Mark> toDo) {
+    private void corner(Side after, int round) {
         GridCell cell = grid.cornerCell(after, round);
         Frame frame = frame(cell, after);
-        FabricShapes shapes = new FabricShapes(frame, areaOf(cell), style.look());
         if (round == 0) {
-            fabric.add(new Mark(
-                    MarkKind.FABRIC_BASE,
-                    Optional.of(cell),
-                    Optional.empty(),
-                    Optional.empty(),
-                    shapes.flat(style.palette().base())));
+            base(cell, frame);
             return;
         }
-        Colour colour = chart.yarnOf(round).colour();
-        Optional<String> yarn = Optional.of(chart.round(round).yarn());
-        fabric.add(new Mark(MarkKind.FABRIC_CORNER, Optional.of(cell), Optional.empty(), yarn, shapes.corner(colour)));
-        toDo.add(new Mark(
-                MarkKind.CORNER_CHAINS,
-                Optional.of(cell),
-                Optional.empty(),
-                yarn,
-                StitchShapes.cornerChains(
-                        areaOf(cell),
-                        after == Side.TOP || after == Side.RIGHT,
-                        chart.corner().chains(),
-                        colour)));
+        FabricShapes shapes = new FabricShapes(frame, areaOf(cell), style.look());
+        fabric.add(mark(MarkKind.FABRIC_CORNER, cell, Optional.empty(), round, shapes.corner(colour(round))));
+        boolean above = after == Side.TOP || after == Side.RIGHT;
+        List<Shape> chains =
+                StitchShapes.cornerChains(areaOf(cell), above, chart.corner().chains(), ground(colour(round)));
+        toDo.add(mark(MarkKind.CORNER_CHAINS, cell, Optional.empty(), round, chains));
+    }
+
+    private void base(GridCell cell, Frame frame) {
+        Palette palette = style.palette();
+        FabricShapes shapes = new FabricShapes(frame, areaOf(cell), style.look());
+        fabric.add(mark(MarkKind.FABRIC_BASE, cell, Optional.empty(), 0, shapes.flat(palette.base())));
+        List<Shape> dot = new StitchShapes(frame, cellMm).base(ground(palette.base()), palette);
+        toDo.add(mark(MarkKind.BASE_STITCH, cell, Optional.empty(), 0, dot));
+    }
+
+    /** The lines between cells; they stop at the piece. */
+    private List<Mark> lines() {
+        List<Mark> lines = new ArrayList<>();
+        for (int y = -rounds - 1; y <= down(); y++) {
+            boolean beside = 0 < y && y < grid.height();
+            addLine(lines, -rounds - 1, y, beside ? 0 : across(), y);
+            if (beside) {
+                addLine(lines, grid.width(), y, across(), y);
+            }
+        }
+        for (int x = -rounds - 1; x <= across(); x++) {
+            boolean beside = 0 < x && x < grid.width();
+            addLine(lines, x, -rounds - 1, x, beside ? 0 : down());
+            if (beside) {
+                addLine(lines, x, grid.height(), x, down());
+            }
+        }
+        return lines;
+    }
+
+    private void addLine(List<Mark> lines, int x1, int y1, int x2, int y2) {
+        Area line = cells(x1, y1, x2, y2);
+        PenPath path = PenPath.line(line.xMm(), line.yMm(), line.rightMm(), line.bottomMm());
+        double width = CornerLines.GRID * cellMm;
+        lines.add(Mark.beside(
+                MarkKind.GRID_LINE,
+                List.of(CornerLines.solid(path, width, style.palette().grid()))));
+    }
+
+    private Mark mark(MarkKind kind, GridCell cell, Optional<Place> place, int yarnOfRound, List<Shape> shapes) {
+        Optional<String> yarn = yarnOfRound == 0
+                ? Optional.empty()
+                : Optional.of(chart.round(yarnOfRound).yarn());
+        return new Mark(kind, Optional.of(cell), place, yarn, shapes);
+    }
+
+    private static Mark plane(MarkKind kind, Area area, Colour colour) {
+        return Mark.beside(kind, List.of(new Shape.Fill(PenPath.rectangle(area), colour)));
+    }
+
+    private Colour colour(int round) {
+        return chart.yarnOf(round).colour();
+    }
+
+    private Colour ground(Colour shown) {
+        return style.fabric() ? shown : style.palette().paper();
+    }
+
+    /** The column after the outermost round on the right. */
+    private int across() {
+        return grid.width() + rounds + 1;
+    }
+
+    /** The row after the outermost round below. */
+    private int down() {
+        return grid.height() + rounds + 1;
     }
 
     private Area areaOf(GridCell cell) {
-        double origin = (rounds + 1 + EDGE) * c;
-        return new Area(origin + cell.x() * c, origin + cell.y() * c, c, c);
+        return cells(cell.x(), cell.y(), cell.x() + 1, cell.y() + 1);
+    }
+
+    private Area cells(double x1, double y1, double x2, double y2) {
+        double origin = rounds + 1 + EDGE;
+        return Area.between(
+                (origin + x1) * cellMm, (origin + y1) * cellMm, (origin + x2) * cellMm, (origin + y2) * cellMm);
     }
 
     private Frame frame(GridCell cell, Side side) {
-        Area area = areaOf(cell);
-        return switch (side) {
-            case TOP -> new Frame(area.middleXMm(), area.middleYMm(), -c, 0, 0, -c);
-            case LEFT -> new Frame(area.middleXMm(), area.middleYMm(), 0, c, -c, 0);
-            case BOTTOM -> new Frame(area.middleXMm(), area.middleYMm(), c, 0, 0, c);
-            case RIGHT -> new Frame(area.middleXMm(), area.middleYMm(), 0, -c, c, 0);
-        };
+        return Frame.of(side.ordinal(), areaOf(cell).middleXMm(), areaOf(cell).middleYMm(), cellMm);
     }
 }

@@ -41,9 +41,7 @@ final class CornerLabels {
             marks.add(direction());
         }
         for (Limb limb : Limb.values()) {
-            for (int i = 0; i < layout.repeats(); i++) {
-                bracket(limb, i).ifPresent(marks::add);
-            }
+            bracket(limb).ifPresent(marks::add);
         }
         for (Chart.RaggedSection ragged : chart.raggedSections()) {
             if (ragged.length() > ragged.expected()) {
@@ -176,7 +174,7 @@ final class CornerLabels {
         Frame paper = layout.paperFrame();
         double edge = -layout.rounds() - 1;
         double off = edge - 0.85;
-        double arm = edge + 4.5;
+        double arm = edge + Math.min(4.5, 0.5 * Math.min(layout.columns(), layout.rows()));
         double round = 0.9;
         double handle = 0.4;
         PenPath arrow = new PenPath.Builder()
@@ -209,11 +207,11 @@ final class CornerLabels {
                                 palette.accent())));
     }
 
-    /** The bracket along one drawn repeat, on the piece's side; the farthest from the corner says what it is. */
-    private Optional<Mark> bracket(Limb limb, int repeat) {
+    /** The bracket along the repeat that is drawn farthest from the corner, on the piece's side. */
+    private Optional<Mark> bracket(Limb limb) {
         Frame paper = layout.paperFrame();
         boolean incoming = limb == Limb.INCOMING;
-        double start = (incoming ? shape.b() : shape.a()) + repeat * (double) shape.w();
+        double start = (incoming ? shape.b() : shape.a()) + (layout.repeats() - 1.0) * shape.w();
         double end = start + shape.w();
         GridCell first = incoming ? new GridCell((int) start, -1) : new GridCell(-1, (int) start);
         GridCell last = incoming ? new GridCell((int) end - 1, -1) : new GridCell(-1, (int) end - 1);
@@ -231,9 +229,7 @@ final class CornerLabels {
         List<Shape> shapes = new ArrayList<>();
         shapes.add(new Shape.Line(
                 path.build().through(paper), 0.07 * cellMm, palette.accent(), Shape.Ends.CUT, List.of()));
-        if (repeat == layout.repeats() - 1) {
-            shapes.add(repeatText(incoming, start, end, depth));
-        }
+        shapes.add(repeatText(incoming, start, end, depth));
         return Optional.of(Mark.beside(MarkKind.REPEAT, shapes));
     }
 
@@ -252,8 +248,8 @@ final class CornerLabels {
         String text = Labels.of("repeat", shape.w());
         double size = sheet.numberSizeMm();
         double half = Lettering.widthMm(text, Shape.Weight.REGULAR, size) / cellMm / 2;
-        // In the middle of the bracket, but not beyond the end of the limb.
-        double along = Math.min((start + end) / 2, end - half);
+        // In the middle of the bracket, not beyond the end of the limb; but clear of the other limb's words before all.
+        double along = Math.max(Math.min((start + end) / 2, end - half), 1.7 + half);
         double inward = depth + 0.3;
         double x = incoming ? paper.xMm(along, inward) : paper.xMm(inward, along);
         double y = incoming ? paper.yMm(along, inward) : paper.yMm(inward, along);

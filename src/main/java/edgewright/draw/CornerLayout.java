@@ -244,20 +244,10 @@ public final class CornerLayout {
 
     /** The frame in which the marks of a side's cell are made. */
     Frame frameOf(GridCell cell, Side side) {
-        return frameAt(areaOf(cell).middleXMm(), areaOf(cell).middleYMm(), side);
-    }
-
-    /** A frame like those of a side's cells, with its zero anywhere. */
-    Frame frameAt(double xMm, double yMm, Side side) {
-        // Along the way of working, seen on the fabric: top leftwards, left downwards, bottom rightwards, right
-        // upwards.
-        int quarters = (turn.ordinal() - side.ordinal() + 4) % 4;
-        double[] alongX = {-1, 0, 1, 0};
-        double[] alongY = {0, -1, 0, 1};
-        double alongXMm = alongX[quarters] * cellMm;
-        double alongYMm = alongY[quarters] * cellMm;
-        // Away from the piece is a quarter turn clockwise from the way of working: anticlockwise round the piece.
-        return new Frame(xMm, yMm, alongXMm, alongYMm, -alongYMm, alongXMm);
+        Area area = areaOf(cell);
+        // A turn clockwise undoes the turn anticlockwise from one side to the next.
+        int quarters = Math.floorMod(side.ordinal() - turn.ordinal(), 4);
+        return Frame.of(quarters, area.middleXMm(), area.middleYMm(), cellMm);
     }
 
     /** Where a point of the unturned squared paper lies, in cells: (0, 0) is the corner of the piece. */

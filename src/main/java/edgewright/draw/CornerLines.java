@@ -57,6 +57,11 @@ final class CornerLines {
         }
         int w = layout.grid().shape().w();
         for (int i = 0; i <= layout.repeats(); i++) {
+            // A line at every cell or two would say nothing; where the repeats begin and the one in brackets are
+            // enough.
+            if (w < 3 && i != 0 && i < layout.repeats() - 1) {
+                continue;
+            }
             int across = layout.grid().shape().b() + i * w;
             int down = layout.grid().shape().a() + i * w;
             add(marks, MarkKind.REPEAT_LINE, across, outermost, across, 0);

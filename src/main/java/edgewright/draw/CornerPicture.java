@@ -66,7 +66,8 @@ public final class CornerPicture {
 
     /**
      * A part of this corner on a sheet of its own, with the numbers of its rounds repeated at its edges; for charts that are
-     * larger than a page.
+     * larger than a page. A long stitch that lands beyond the edge is cut off there, so parts that are to be read together overlap
+     * by two cells.
      *
      * @param shown among the columns and rows of {@link CornerLayout#columns} and {@link CornerLayout#rows}
      */
@@ -248,7 +249,12 @@ public final class CornerPicture {
         }
         Stitch kind = chart.stitch(place.get());
         Colour shown = yarnColours[chart.shownRound(place.get())];
-        return mark(MarkKind.of(kind), cell, place, round, shapes.of(kind, yarnColours[round], ground(shown)));
+        return mark(
+                MarkKind.of(kind),
+                cell,
+                place,
+                round,
+                shapes.of(kind, yarnColours[round], ground(shown), shownBelow(cell)));
     }
 
     private Mark mark(MarkKind kind, GridCell cell, Optional<Place> place, int yarnOfRound, List<Shape> shapes) {
@@ -294,6 +300,18 @@ public final class CornerPicture {
     /** What marks lie on: the colour that shows if fabric is drawn, else paper. */
     private Colour ground(Colour shown) {
         return style.fabric() ? shown : style.palette().paper();
+    }
+
+    /** How many of the two cells below this one, towards the piece, lie in what is shown. */
+    private int shownBelow(GridCell cell) {
+        boolean incoming = limbOf(cell) == Limb.INCOMING;
+        int below = 0;
+        for (int step = 1; step <= 2; step++) {
+            int x = incoming ? cell.x() : cell.x() + step;
+            int y = incoming ? cell.y() + step : cell.y();
+            below += layout.isShown(new GridCell(x, y)) ? 1 : 0;
+        }
+        return below;
     }
 
     /** The limb a cell belongs to; corner chains are taken with the incoming one, which makes them. */

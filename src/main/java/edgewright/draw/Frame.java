@@ -13,6 +13,21 @@ package edgewright.draw;
  */
 record Frame(double zeroXMm, double zeroYMm, double alongXMm, double alongYMm, double outXMm, double outYMm) {
 
+    /**
+     * The frame of a cell.
+     *
+     * @param quarters which way the side is worked as it is drawn: 0 leftwards, with the piece below, and so on anticlockwise
+     */
+    static Frame of(int quarters, double middleXMm, double middleYMm, double cellMm) {
+        return switch (quarters) {
+            case 0 -> new Frame(middleXMm, middleYMm, -cellMm, 0, 0, -cellMm);
+            case 1 -> new Frame(middleXMm, middleYMm, 0, cellMm, -cellMm, 0);
+            case 2 -> new Frame(middleXMm, middleYMm, cellMm, 0, 0, cellMm);
+            case 3 -> new Frame(middleXMm, middleYMm, 0, -cellMm, cellMm, 0);
+            default -> throw new IllegalArgumentException(quarters + " quarters");
+        };
+    }
+
     /** How far right on the paper a point of this frame lies. */
     double xMm(double along, double out) {
         return zeroXMm + along * alongXMm + out * outXMm;

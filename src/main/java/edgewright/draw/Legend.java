@@ -53,9 +53,12 @@ public final class Legend {
      */
     public static Drawing of(Chart chart, PictureStyle style, Emphasis emphasis, Function<Stitch, String> names) {
         Legend legend = new Legend(chart, style, emphasis, names, false);
+        // Rings stand out of their cells.
+        double edge = 0.3 * style.cellMm();
+        legend.lay(edge, edge);
         return new Drawing(
-                legend.widthMm,
-                legend.heightMm,
+                legend.widthMm + 2 * edge,
+                legend.heightMm + 2 * edge,
                 Labels.of("legend.title", chart.title()),
                 Labels.of("legend.description"),
                 legend.marks);
@@ -98,16 +101,18 @@ public final class Legend {
             y = title(xMm, y);
         }
         for (Stitch stitch : Stitch.values()) {
-            if (chart.rounds().stream().anyMatch(round -> uses(round, stitch))) {
+            if (style.marks() && chart.rounds().stream().anyMatch(round -> uses(round, stitch))) {
                 y = stitch(stitch, xMm, y);
             }
         }
-        y = corner(xMm, y);
+        if (style.marks()) {
+            y = corner(xMm, y);
+        }
         y = base(xMm, y);
         if (style.grid()) {
             y = tenth(xMm, y);
         }
-        if (!chart.raggedSections().isEmpty()) {
+        if (style.marks() && !chart.raggedSections().isEmpty()) {
             y = missing(xMm, y);
         }
         for (Yarn yarn : chart.yarns()) {
@@ -159,8 +164,8 @@ public final class Legend {
         for (int i = 0; i < cells; i++) {
             shapes.addAll(cell(new Area(x, y + i * c, c, c), ground));
         }
-        Frame frame = new Frame(x + c / 2, y + c / 2, -c, 0, 0, -c);
-        shapes.addAll(new StitchShapes(frame, c).of(stitch, yarn.colour(), ground));
+        Frame frame = Frame.of(0, x + c / 2, y + c / 2, c);
+        shapes.addAll(new StitchShapes(frame, c).of(stitch, yarn.colour(), ground, 2));
         return row(shapes, names.apply(stitch), x, y, cells);
     }
 
@@ -183,7 +188,7 @@ public final class Legend {
     private double base(double x, double y) {
         Colour ground = ground(style.palette().base());
         List<Shape> shapes = new ArrayList<>(cell(new Area(x, y, c, c), ground));
-        Frame frame = new Frame(x + c / 2, y + c / 2, -c, 0, 0, -c);
+        Frame frame = Frame.of(0, x + c / 2, y + c / 2, c);
         shapes.addAll(new StitchShapes(frame, c).base(ground, style.palette()));
         return row(shapes, Labels.of("legend.base"), x, y, 1);
     }
@@ -206,7 +211,7 @@ public final class Legend {
     }
 
     private double missing(double x, double y) {
-        Frame frame = new Frame(x + c / 2, y + c / 2, -c, 0, 0, -c);
+        Frame frame = Frame.of(0, x + c / 2, y + c / 2, c);
         List<Shape> shapes = new StitchShapes(frame, c).missing(style.palette());
         return row(shapes, Labels.of("legend.missing"), x, y, 1);
     }

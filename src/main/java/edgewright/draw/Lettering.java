@@ -21,6 +21,9 @@ public final class Lettering {
     /** How far letters with ascenders rise above the base line, in parts of the size. */
     public static final double ASCENT = 0.75;
 
+    /** How far capital letters with accents rise above the base line, in parts of the size. */
+    public static final double ACCENT = 0.95;
+
     /** How far letters with descenders reach below the base line, in parts of the size. */
     public static final double DESCENT = 0.22;
 

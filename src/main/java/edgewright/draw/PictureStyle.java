@@ -1,5 +1,6 @@
 package edgewright.draw;
 
+import edgewright.chart.Chart;
 import java.util.OptionalInt;
 
 /**
@@ -42,6 +43,9 @@ public record PictureStyle(
     public static final PictureStyle FABRIC = new PictureStyle(
             5, Palette.LIGHT, true, false, false, false, false, FabricLook.WORKED, Turn.NONE, OptionalInt.empty());
 
+    /** The fewest stitches of repeats in the picture of an example. */
+    private static final int ENOUGH_FOR_EXAMPLE = 4;
+
     /** The fewest stitches of repeats that a limb shows where no number of repeats is asked for. */
     private static final int ENOUGH_STITCHES = 12;
 
@@ -49,6 +53,12 @@ public record PictureStyle(
         if (!(cellMm > 0) || (repeats.isPresent() && repeats.getAsInt() < 1)) {
             throw new IllegalArgumentException("cells of " + cellMm + " mm, repeats drawn: " + repeats);
         }
+    }
+
+    /** For a small picture of a chart of a few rounds that shows one thing, such as a rule: no more repeats than it needs. */
+    public static PictureStyle example(Chart chart) {
+        int w = chart.shape().w();
+        return SCREEN.withRepeats((ENOUGH_FOR_EXAMPLE + w - 1) / w);
     }
 
     /** How often a repeat of this width is drawn on each limb. */

@@ -99,7 +99,7 @@ public sealed interface Shape {
                 case MIDDLE -> -width / 2;
                 case END -> -width;
             };
-            double up = Lettering.ASCENT * sizeMm;
+            double up = Lettering.ACCENT * sizeMm;
             double down = Lettering.DESCENT * sizeMm;
             return switch (quarterTurns) {
                 case 0 -> new Area(xMm + left, yMm - up, width, up + down);

@@ -29,14 +29,15 @@ final class StitchShapes {
      *
      * @param yarn the colour of its own yarn
      * @param ground what the mark lies on in its own cell
+     * @param below how many of the two cells below are there to be drawn on; a long stitch is cut off after them
      */
-    List<Shape> of(Stitch stitch, Colour yarn, Colour ground) {
+    List<Shape> of(Stitch stitch, Colour yarn, Colour ground, int below) {
         Colour ink = Inks.on(ground);
         return switch (stitch) {
             case BACK_LOOP -> List.of(line(arc(0.2, -0.3, 0.15), FINE, Inks.mix(ground, ink, 0.5)));
             case PLAIN -> List.of(line(cross(0.2), MEDIUM, ink));
             case CHAIN -> List.of(line(PenPath.oval(0, 0, 0.28, 0.16).through(frame), MEDIUM, ink));
-            case LONG -> longStitch(yarn);
+            case LONG -> below == 2 ? longStitch(yarn) : cutOff(yarn, below);
         };
     }
 
@@ -88,12 +89,30 @@ final class StitchShapes {
                 .lineTo(0.17, -0.38)
                 .build()
                 .through(frame);
-        Colour outline = Inks.mix(yarn, Inks.on(yarn), 0.85);
+        Colour outline = outline(yarn);
         return List.of(
                 line(stem, 0.165, outline),
                 new Shape.Fill(PenPath.circle(0, -1.55, 0.13).through(frame), outline),
                 line(stem, 0.085, yarn),
                 new Shape.Fill(PenPath.circle(0, -1.55, 0.09).through(frame), yarn));
+    }
+
+    /** A long stitch as far as the edge of what is drawn: without its foot, and without its slash if that is beyond. */
+    private List<Shape> cutOff(Colour yarn, int below) {
+        PenPath.Builder stem = new PenPath.Builder()
+                .moveTo(0, 0.2)
+                .lineTo(0, -0.4 - below)
+                .moveTo(-0.22, 0.2)
+                .lineTo(0.22, 0.2);
+        if (below == 1) {
+            stem.moveTo(-0.17, -0.6).lineTo(0.17, -0.38);
+        }
+        PenPath path = stem.build().through(frame);
+        return List.of(line(path, 0.165, outline(yarn)), line(path, 0.085, yarn));
+    }
+
+    private static Colour outline(Colour yarn) {
+        return Inks.mix(yarn, Inks.on(yarn), 0.85);
     }
 
     private PenPath arc(double half, double foot, double rise) {
