@@ -1,0 +1,88 @@
+package edgewright.proof;
+
+import edgewright.chart.Chart;
+import edgewright.chart.PerSide;
+import edgewright.hands.Fabric;
+import edgewright.words.Options;
+import edgewright.words.PatternWriter;
+import edgewright.words.PlainText;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+
+/**
+ * Works the words of a chart for several sizes of piece: the pattern for every size, and the pattern with the counts of that
+ * size.
+ */
+public final class Trials {
+    /** Repeats a side that bring out what goes wrong: none, one, two, odd and even, many, and sides that differ. */
+    public static final List<PerSide> USUAL = List.of(
+            PerSide.all(0),
+            PerSide.all(1),
+            PerSide.all(2),
+            PerSide.all(5),
+            new PerSide(3, 4, 3, 4),
+            new PerSide(0, 1, 2, 3),
+            new PerSide(12, 9, 12, 9));
+
+    /**
+     * How the words fared on one piece.
+     *
+     * @param repeats how often the repeat was worked on each side
+     * @param baseStitches the stitches on each side of the base round, corner chains not counted
+     * @param stitches what came off the hook, corner chains not counted
+     * @param problems what stands against the words, a sentence each; none if they made the chart
+     */
+    public record Trial(PerSide repeats, PerSide baseStitches, int stitches, List<String> problems) {
+        public Trial {
+            problems = List.copyOf(problems);
+        }
+
+        /** Whether the words made the chart. */
+        public boolean agrees() {
+            return problems.isEmpty();
+        }
+    }
+
+    private Trials() {}
+
+    /**
+     * Works the words for each size, one after the other.
+     *
+     * @param chart a chart without errors
+     * @param options how the words are written; the size in them is of no account
+     * @param sizes how often the repeat is worked on each side
+     * @param done told of each trial when it ends
+     * @param cancelled asked before each round that is worked; once it answers true the work ends with a {@link
+     *     java.util.concurrent.CancellationException}
+     */
+    public static List<Trial> run(
+            Chart chart, Options options, List<PerSide> sizes, Consumer<Trial> done, BooleanSupplier cancelled) {
+        Prover prover = new Prover(chart, cancelled);
+        Options everySize = new Options(options.terms(), options.counting(), Optional.empty(), options.draft());
+        String forEverySize = PlainText.of(PatternWriter.write(chart, everySize));
+        List<Trial> trials = new ArrayList<>();
+        for (PerSide repeats : sizes) {
+            ProofResult general = prover.prove(forEverySize, repeats);
+            ProofResult result = general.agrees() ? prover.prove(everySize.withRepeats(repeats), repeats) : general;
+            Trial trial = new Trial(
+                    repeats,
+                    repeats.map(times -> chart.shape().stitches(0, times)),
+                    result.fabric().map(Trials::stitches).orElse(0),
+                    ProofSentences.of(result));
+            trials.add(trial);
+            done.accept(trial);
+        }
+        return List.copyOf(trials);
+    }
+
+    private static int stitches(Fabric fabric) {
+        int stitches = 0;
+        for (int r = 1; r <= fabric.rounds(); r++) {
+            stitches += fabric.total(r);
+        }
+        return stitches;
+    }
+}

@@ -1,0 +1,50 @@
+package edgewright.proof;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import edgewright.chart.Chart;
+import edgewright.chart.PerSide;
+import edgewright.testing.RandomCharts;
+import edgewright.words.Options;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import org.junit.jupiter.api.Test;
+
+class TrialsTest {
+    private static final Chart CHART = new RandomCharts(5).workable();
+
+    @Test
+    void the_words_are_worked_for_every_size_and_each_is_told_of() {
+        List<Trials.Trial> told = new ArrayList<>();
+        List<Trials.Trial> trials = Trials.run(CHART, Options.of(CHART), Trials.USUAL, told::add, () -> false);
+        assertThat(told).isEqualTo(trials);
+        assertThat(trials).extracting(Trials.Trial::repeats).isEqualTo(Trials.USUAL);
+        assertThat(trials).allMatch(Trials.Trial::agrees);
+        for (Trials.Trial trial : trials) {
+            int stitches = 0;
+            for (int r = 1; r <= CHART.rounds().size(); r++) {
+                int round = r;
+                stitches += trial.repeats()
+                        .map(times -> CHART.shape().stitches(round, times))
+                        .sum();
+            }
+            assertThat(trial.stitches()).isEqualTo(stitches);
+        }
+    }
+
+    @Test
+    void none_one_odd_even_and_differing_sides_are_among_the_usual_sizes() {
+        assertThat(Trials.USUAL).contains(PerSide.all(0), PerSide.all(1));
+        assertThat(Trials.USUAL).anyMatch(size -> size.top() > 1 && size.top() % 2 == 0);
+        assertThat(Trials.USUAL).anyMatch(size -> size.top() > 1 && size.top() % 2 == 1);
+        assertThat(Trials.USUAL).anyMatch(size -> size.stream().distinct().count() == 4);
+    }
+
+    @Test
+    void the_trials_can_be_called_off() {
+        assertThatThrownBy(() -> Trials.run(CHART, Options.of(CHART), Trials.USUAL, trial -> {}, () -> true))
+                .isInstanceOf(CancellationException.class);
+    }
+}
