@@ -122,7 +122,7 @@ final class RoundWording {
                 .map(way::shown)
                 .map(String::valueOf)
                 .collect(Collectors.joining("," + Texts.NO_BREAK));
-        String shown = examples.isEmpty() ? "" : " " + texts.text("size.examples", examples);
+        String shown = examples.isEmpty() ? "" : Texts.NO_BREAK + texts.text("size.examples", examples);
         return fewest.isEmpty() ? shown : shown + ", " + texts.text("size.fewest", way.shown(fewest.getAsInt()));
     }
 
