@@ -174,7 +174,7 @@ final class CornerLabels {
         Frame paper = layout.paperFrame();
         double edge = -layout.rounds() - 1;
         double off = edge - 0.85;
-        double arm = edge + Math.min(4.5, 0.5 * Math.min(layout.columns(), layout.rows()));
+        double arm = edge + CornerSheet.directionArm(layout);
         double round = 0.9;
         double handle = 0.4;
         PenPath arrow = new PenPath.Builder()
@@ -188,8 +188,12 @@ final class CornerLabels {
                 .build()
                 .through(paper);
         boolean incomingLevel = layout.turn().incomingLevel();
-        double x = incomingLevel ? paper.xMm(arm + 0.45, off) : paper.xMm(off, arm + 0.45);
-        double y = incomingLevel ? paper.yMm(arm + 0.45, off) : paper.yMm(off, arm + 0.45);
+        double x = incomingLevel
+                ? paper.xMm(arm + CornerSheet.DIRECTION_WORDS_GAP, off)
+                : paper.xMm(off, arm + CornerSheet.DIRECTION_WORDS_GAP);
+        double y = incomingLevel
+                ? paper.yMm(arm + CornerSheet.DIRECTION_WORDS_GAP, off)
+                : paper.yMm(off, arm + CornerSheet.DIRECTION_WORDS_GAP);
         boolean rightwards = x > paper.xMm(edge, edge);
         double size = sheet.numberSizeMm();
         return Mark.beside(
@@ -249,7 +253,7 @@ final class CornerLabels {
         double size = sheet.numberSizeMm();
         double half = Lettering.widthMm(text, Shape.Weight.REGULAR, size) / cellMm / 2;
         // In the middle of the bracket, not beyond the end of the limb; but clear of the other limb's words before all.
-        double along = Math.max(Math.min((start + end) / 2, end - half), 1.7 + half);
+        double along = Math.max(Math.min((start + end) / 2, end - half), CornerSheet.REPEAT_WORDS_AT + half);
         double inward = depth + 0.3;
         double x = incoming ? paper.xMm(along, inward) : paper.xMm(inward, along);
         double y = incoming ? paper.yMm(along, inward) : paper.yMm(inward, along);

@@ -12,6 +12,12 @@ final class CornerSheet {
     /** Sizes in parts of a cell. */
     static final double GAP = 0.28;
 
+    /** How far from the corner of the piece the words about a repeat may begin, clear of those of the other limb. */
+    static final double REPEAT_WORDS_AT = 1.7;
+
+    /** From the arrow for the way of working to its words. */
+    static final double DIRECTION_WORDS_GAP = 0.45;
+
     private static final double EDGE = 0.6;
     private static final double BARE_EDGE = 0.25;
     private static final double DIRECTION_ROOM = 1.35;
@@ -46,6 +52,9 @@ final class CornerSheet {
         int repeats = style.repeatsOf(chart.shape().w());
         CornerLayout bare = new CornerLayout(chart.shape(), rounds, repeats, c, style.turn(), shown, 0, 0);
         Margins margins = labelMargins(style, emphasis, shown.isPresent());
+        if (style.labels() && shown.isEmpty()) {
+            margins = withRoomForWords(margins, bare);
+        }
         double limb = (rounds + 1 + BRACKET_ROOM) * c;
         Optional<Legend> legend =
                 style.legend() ? Optional.of(Legend.inChart(chart, style, emphasis)) : Optional.empty();
@@ -80,6 +89,29 @@ final class CornerSheet {
                     turn.cornerLeft() ? Math.max(right, across) : right,
                     turn.cornerAbove() ? Math.max(bottom, down) : bottom);
         }
+    }
+
+    /** On short limbs the words about the repeat and the way of working go on beyond the last cell. */
+    private Margins withRoomForWords(Margins margins, CornerLayout bare) {
+        double c = bare.cellMm();
+        double corner = (bare.rounds() + 1) * c;
+        double repeat = corner
+                + REPEAT_WORDS_AT * c
+                + wordsMm(Labels.of("repeat", bare.grid().shape().w()));
+        double direction = (directionArm(bare) + DIRECTION_WORDS_GAP) * c + wordsMm(Labels.of("direction"));
+        return margins.inArms(
+                bare.turn(),
+                Math.max(repeat, direction) + EDGE * c - bare.area().widthMm(),
+                repeat + EDGE * c - bare.area().heightMm());
+    }
+
+    /** How long an arm of the arrow for the way of working is, in cells from the edge of the corner. */
+    static double directionArm(CornerLayout layout) {
+        return Math.min(4.5, 0.5 * Math.min(layout.columns(), layout.rows()));
+    }
+
+    private double wordsMm(String words) {
+        return Lettering.widthMm(words, Shape.Weight.REGULAR, numberSizeMm);
     }
 
     private Margins labelMargins(PictureStyle style, Emphasis emphasis, boolean tile) {

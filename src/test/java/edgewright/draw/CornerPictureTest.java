@@ -300,7 +300,8 @@ class CornerPictureTest {
                     1 + charts.random().nextInt(30));
             for (Turn turn : Turn.values()) {
                 Emphasis emphasis = Emphasis.of(Checker.check(chart).findings());
-                for (PictureStyle style : List.of(PictureStyle.PRINT, PictureStyle.example(chart))) {
+                for (PictureStyle style :
+                        List.of(PictureStyle.PRINT, PictureStyle.example(chart), PictureStyle.SCREEN.withRepeats(1))) {
                     Drawing drawing = ChartPicture.corner(chart, style.withTurn(turn), emphasis);
                     Area sheet = new Area(0, 0, drawing.widthMm(), drawing.heightMm());
                     assertThat(drawing.marks())
