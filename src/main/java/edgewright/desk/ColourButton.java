@@ -11,6 +11,7 @@ final class ColourButton extends JButton {
     ColourButton(String name, Colour colour) {
         setName(name);
         setIconTextGap(8);
+        setHorizontalAlignment(LEADING);
         setToolTipText(Texts.of("colour.button.tip"));
         set(colour);
         addActionListener(event -> {

@@ -24,13 +24,15 @@ final class ColourDialog extends FormDialog {
 
     ColourDialog(Window owner, Colour before) {
         super(owner, "colour");
-        chooser = new JColorChooser(new Color(before.rgb()));
+        chooser = new JColorChooser();
         chooser.setName("colourChooser");
         chooser.setPreviewPanel(new JPanel());
         for (AbstractColorChooserPanel panel : chooser.getChooserPanels()) {
             if (!panel.getClass().getSimpleName().equals("ColorChooserPanel")
                     || !panel.getDisplayName().equals("HSV")) {
                 chooser.removeChooserPanel(panel);
+            } else {
+                panel.setColorTransparencySelectionEnabled(false);
             }
         }
         form().add(shelf(), "span, growx");

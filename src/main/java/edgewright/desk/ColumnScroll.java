@@ -1,12 +1,12 @@
 package edgewright.desk;
 
+import java.awt.BorderLayout;
 import java.awt.Dimension;
+import java.awt.Point;
 import java.awt.Rectangle;
-import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.Scrollable;
-import net.miginfocom.swing.MigLayout;
 
 /** A column that is as wide as its window and scrolls only up and down. */
 class ColumnScroll extends JScrollPane {
@@ -16,17 +16,29 @@ class ColumnScroll extends JScrollPane {
     }
 
     /** Shows this column, from its top. */
-    final void show(JComponent column) {
-        Holder holder = new Holder();
-        holder.add(column, "wmin 0");
-        setViewportView(holder);
-        getViewport().setViewPosition(new java.awt.Point(0, 0));
+    final void show(Column column) {
+        setViewportView(new Holder(column));
+        getViewport().setViewPosition(new Point(0, 0));
     }
 
     /** Takes the width of the viewport, whatever its content would like best. */
     private static final class Holder extends JPanel implements Scrollable {
-        Holder() {
-            super(new MigLayout("insets 0, fillx", "[grow, fill]"));
+        private final Column column;
+
+        Holder(Column column) {
+            super(new BorderLayout());
+            this.column = column;
+            add(column, BorderLayout.NORTH);
+        }
+
+        @Override
+        public void setBounds(int x, int y, int width, int height) {
+            boolean otherWidth = width != getWidth();
+            super.setBounds(x, y, width, height);
+            if (otherWidth) {
+                column.setSize(width, column.getHeight());
+                revalidate();
+            }
         }
 
         @Override

@@ -4,10 +4,11 @@ import edgewright.check.Finding;
 import edgewright.check.Remedy;
 import edgewright.check.RuleBook;
 import edgewright.check.Sentences;
+import java.awt.BorderLayout;
+import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
-import net.miginfocom.swing.MigLayout;
 
 /** One finding explained: the sentence, what can be done about it, and the page of its rule. */
 final class FindingPage extends ColumnScroll {
@@ -22,27 +23,27 @@ final class FindingPage extends ColumnScroll {
 
     /** Nothing is chosen: says what to do next. */
     void empty() {
-        JPanel column = column();
-        column.add(Look.heading(Texts.of("findings.choose")), "wrap");
-        column.add(Forms.prose(Texts.of("findings.choose.text")), "wmin 0");
+        Column column = new Column(10, 12, 12);
+        column.heading(Texts.of("findings.choose"));
+        column.prose(Texts.of("findings.choose.text"));
         show(column);
     }
 
     /** Explains a finding of the chart as it is now. */
     void explain(Finding finding) {
-        JPanel column = column();
+        Column column = new Column(10, 12, 12);
         JTextArea sentence = Forms.prose(sentences.of(finding));
         sentence.setName("findingSentence");
-        column.add(sentence, "wmin 0, wrap, gapbottom 6");
+        column.add(sentence);
         if (!finding.remedies().isEmpty()) {
-            column.add(Look.heading(Texts.of("findings.remedies")), "wrap");
+            column.heading(Texts.of("findings.remedies"));
             int number = 1;
             for (Remedy remedy : finding.remedies()) {
-                column.add(remedyLine(remedy, number), "wrap, wmin 0");
+                column.add(remedyLine(remedy, number));
                 number++;
             }
         }
-        column.add(new RulePageView(RuleBook.page(finding.rule())), "gaptop 10, wmin 0");
+        RulePageView.addTo(column, RuleBook.page(finding.rule()));
         show(column);
     }
 
@@ -54,14 +55,15 @@ final class FindingPage extends ColumnScroll {
         button.getAccessibleContext().setAccessibleName(text);
         button.setToolTipText(text);
         button.addActionListener(event -> bench.edit(Texts.of("edit.remedy", text), remedy::applyTo));
-        JPanel line = new JPanel(new MigLayout("insets 0, gap 8, fillx", "[grow, fill][]", "[top]"));
+        JPanel side = new JPanel(new BorderLayout());
+        side.setOpaque(false);
+        side.add(button, BorderLayout.NORTH);
+        JTextArea what = Forms.prose(text);
+        what.setBorder(BorderFactory.createEmptyBorder(4, 0, 0, 0));
+        JPanel line = new JPanel(new BorderLayout(10, 0));
         line.setOpaque(false);
-        line.add(Forms.prose(text), "wmin 0, gaptop 4");
-        line.add(button);
+        line.add(what, BorderLayout.CENTER);
+        line.add(side, BorderLayout.LINE_END);
         return line;
-    }
-
-    private static JPanel column() {
-        return new JPanel(new MigLayout("insets 10 12 12 12, gap 4, fillx", "[grow, fill]"));
     }
 }

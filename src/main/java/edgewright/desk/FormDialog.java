@@ -9,6 +9,7 @@ import javax.swing.JDialog;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JSpinner;
+import javax.swing.JTextArea;
 import javax.swing.KeyStroke;
 import javax.swing.SpinnerNumberModel;
 import javax.swing.event.DocumentEvent;
@@ -21,6 +22,8 @@ import net.miginfocom.swing.MigLayout;
  * can be pressed only when nothing is wrong, and one that leaves everything as it was. Enter and Escape press them.
  */
 abstract class FormDialog extends JDialog {
+    private static final int PROSE_PX = 420;
+
     private final JPanel form = new JPanel(new MigLayout("insets 0, gap 8 8, fillx, wrap 2", "[][grow, fill]"));
     private final JLabel objection = new JLabel(" ");
     private final JButton accept;
@@ -102,10 +105,12 @@ abstract class FormDialog extends JDialog {
 
     /** A line of explanation across the form. */
     final void explain(String text) {
-        javax.swing.JTextArea prose = Forms.prose(text);
+        JTextArea prose = Forms.prose(text);
         prose.setForeground(Look.colour("quiet"));
         prose.setFocusable(false);
-        form.add(prose, "span, growx, wmin 0, width 420");
+        // It wraps at this width and is as high as that makes it.
+        prose.setSize(PROSE_PX, Short.MAX_VALUE);
+        form.add(prose, "span, width " + PROSE_PX + "!, height " + prose.getPreferredSize().height + "!");
     }
 
     static int value(JSpinner spinner) {

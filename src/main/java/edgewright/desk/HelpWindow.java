@@ -5,6 +5,7 @@ import edgewright.check.RuleEntry;
 import edgewright.check.Sentences;
 import java.awt.Dimension;
 import java.awt.Window;
+import javax.swing.Action;
 import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JLabel;
@@ -50,10 +51,10 @@ final class HelpWindow extends JDialog {
     }
 
     private static JComponent drawing() {
-        JPanel column = new JPanel(new MigLayout("insets 18 22 22 22, gap 4, fillx", "[grow, fill]"));
+        Column column = new Column(18, 22, 22);
         for (int i = 1; i <= PARAGRAPHS; i++) {
-            column.add(Look.heading(Texts.of("help.drawing." + i + ".head")), "wrap");
-            column.add(Forms.prose(Texts.of("help.drawing." + i)), "wrap, wmin 0, gapbottom 10");
+            column.heading(Texts.of("help.drawing." + i + ".head"));
+            column.prose(Texts.of("help.drawing." + i));
         }
         ColumnScroll scroll = new ColumnScroll("helpDrawing");
         scroll.setBorder(null);
@@ -70,9 +71,8 @@ final class HelpWindow extends JDialog {
         ColumnScroll page = new ColumnScroll("law");
         list.addListSelectionListener(event -> {
             if (list.getSelectedValue() != null) {
-                JPanel column = new JPanel(new MigLayout("insets 14 18 18 18, fillx", "[grow, fill]"));
-                column.add(
-                        new RulePageView(RuleBook.page(list.getSelectedValue().id())), "wmin 0");
+                Column column = new Column(14, 18, 18);
+                RulePageView.addTo(column, RuleBook.page(list.getSelectedValue().id()));
                 page.show(column);
             }
         });
@@ -84,27 +84,37 @@ final class HelpWindow extends JDialog {
     }
 
     private JComponent keys() {
-        JPanel column = new JPanel(new MigLayout("insets 18 22 22 22, gap 18 5, fillx, wrap 2", "[][grow, fill]"));
-        column.add(Look.heading(Texts.of("help.keys.canvas")), "span");
+        Column column = new Column(18, 22, 22);
+        column.heading(Texts.of("help.keys.canvas"));
+        JPanel canvasKeys = keyTable();
         for (String id : CanvasKeys.IDS) {
-            line(column, Texts.of("canvas.key." + id + ".shown"), Texts.of("canvas.key." + id));
+            line(canvasKeys, Texts.of("canvas.key." + id + ".shown"), Texts.of("canvas.key." + id));
         }
-        column.add(Look.heading(Texts.of("help.keys.everywhere")), "span, gaptop 12");
+        column.add(canvasKeys);
+        column.heading(Texts.of("help.keys.everywhere"));
+        JPanel everywhere = keyTable();
         for (DeskAction action : actions.all()) {
-            if (action.getValue(javax.swing.Action.ACCELERATOR_KEY) instanceof KeyStroke key) {
-                line(column, KeyNames.of(key), action.plainName());
+            if (action.getValue(Action.ACCELERATOR_KEY) instanceof KeyStroke key) {
+                line(everywhere, KeyNames.of(key), action.plainName());
             }
         }
+        column.add(everywhere);
         ColumnScroll scroll = new ColumnScroll("helpKeys");
         scroll.setBorder(null);
         scroll.show(column);
         return scroll;
     }
 
-    private static void line(JPanel column, String key, String does) {
+    private static JPanel keyTable() {
+        JPanel table = new JPanel(new MigLayout("insets 2 0 8 0, gap 20 6, wrap 2", "[150!][]"));
+        table.setOpaque(false);
+        return table;
+    }
+
+    private static void line(JPanel table, String key, String does) {
         JLabel name = new JLabel(key);
         name.putClientProperty("FlatLaf.styleClass", "semibold");
-        column.add(name, "top");
-        column.add(Forms.prose(does), "wmin 0");
+        table.add(name);
+        table.add(new JLabel(does));
     }
 }

@@ -14,7 +14,9 @@ import javax.swing.JPanel;
 
 /** A small chart as a page of the rule book shows it: drawn whole, what breaks a rule ringed. */
 final class LittlePicture extends JPanel {
-    private static final double CELL_PX = 20;
+    private static final double CELL_PX = 26;
+
+    private static final int FEW_STITCHES = 3;
 
     private final transient Chart chart;
     private transient CornerPicture picture;
@@ -27,9 +29,13 @@ final class LittlePicture extends JPanel {
     }
 
     private void draw() {
-        PictureStyle style = PictureStyle.SCREEN.withPalette(Look.palette());
-        picture = CornerPicture.of(
-                chart, style.withRepeats(1), Emphasis.of(Checker.check(chart).findings()));
+        // So small a chart is clearer without brackets and arrows, and with a few stitches on each limb.
+        PictureStyle style = PictureStyle.SCREEN
+                .withPalette(Look.palette())
+                .withLabels(false)
+                .withRepeats(Math.max(1, FEW_STITCHES / chart.shape().w()));
+        picture =
+                CornerPicture.of(chart, style, Emphasis.of(Checker.check(chart).findings()));
     }
 
     @Override

@@ -44,7 +44,10 @@ final class PublishDialog extends FormDialog {
         fit.setSelected(true);
         fit.addActionListener(event -> cell.setEnabled(!fit.isSelected()));
         form().add(fit, "span, gaptop 4");
-        field("publish.cell", cell).setEnabled(false);
+        cell.setName("publish.cell");
+        cell.setEnabled(false);
+        form().add(Forms.label("publish.cell", cell), "gapleft 22");
+        form().add(cell, "growx 0, wmin 90");
         size = new SizeFields(chart, this);
         draft.setName("publish.draft");
         if (unworkable) {

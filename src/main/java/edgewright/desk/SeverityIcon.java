@@ -1,6 +1,7 @@
 package edgewright.desk;
 
 import java.awt.BasicStroke;
+import java.awt.Color;
 import java.awt.Component;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
@@ -9,18 +10,26 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import javax.swing.Icon;
-import javax.swing.UIManager;
 
 /** A ring with a bar for what cannot be worked, a peak with a bar for what only wants care: told apart by shape first. */
 final class SeverityIcon implements Icon {
     private static final int SIZE_PX = 15;
 
     private final boolean error;
-    private final boolean onSelection;
+    private final Color ink;
 
-    SeverityIcon(boolean error, boolean onSelection) {
+    private SeverityIcon(boolean error, Color ink) {
         this.error = error;
-        this.onSelection = onSelection;
+        this.ink = ink;
+    }
+
+    /**
+     * The mark of an error or of a warning.
+     *
+     * @param inSelection the colour of text on the selection if the mark stands on it; null for the mark's own colour
+     */
+    static SeverityIcon of(boolean error, Color inSelection) {
+        return new SeverityIcon(error, inSelection != null ? inSelection : Look.colour(error ? "error" : "warning"));
     }
 
     @Override
@@ -30,10 +39,7 @@ final class SeverityIcon implements Icon {
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         g.setStroke(new BasicStroke(1.7f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
-        g.setColor(
-                onSelection
-                        ? UIManager.getColor("Table.selectionForeground")
-                        : Look.colour(error ? "error" : "warning"));
+        g.setColor(ink);
         if (error) {
             g.draw(new Ellipse2D.Double(1.5, 1.5, 12, 12));
             g.draw(new Line2D.Double(4.5, 7.5, 10.5, 7.5));

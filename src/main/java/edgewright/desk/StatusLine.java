@@ -21,7 +21,7 @@ final class StatusLine extends JPanel implements Jobs.Board {
     private transient Runnable onCancel = () -> {};
 
     StatusLine(Workbench bench) {
-        super(new MigLayout("insets 5 12 5 12, gap 12, hidemode 3", "[grow, fill][][140!][]", "[26!]"));
+        super(new MigLayout("insets 5 12 5 12, gap 12, hidemode 3", "[grow, fill][][][]", "[26!]"));
         this.bench = bench;
         stitch.setName("stitchAtCursor");
         news.setName("news");
@@ -31,7 +31,7 @@ final class StatusLine extends JPanel implements Jobs.Board {
         cancel.addActionListener(event -> onCancel.run());
         add(stitch, "wmin 0");
         add(news, "wmin 0");
-        add(progress);
+        add(progress, "width 140!");
         add(cancel);
         clear();
         bench.listen(change -> say());
