@@ -35,8 +35,9 @@ final class CanvasCursor {
         for (GridCell cell : cells) {
             if (!cell.equals(standing)) {
                 Rectangle at = canvas.boundsOf(cell);
-                corners(at, 3, LIGHT);
-                corners(at, 1.5f, Look.colour("accent"));
+                float thick = Math.min(1, canvas.cellPx() / 14f);
+                corners(at, 3 * thick, LIGHT);
+                corners(at, 1.5f * thick, Look.colour("accent"));
             }
         }
     }
@@ -45,8 +46,10 @@ final class CanvasCursor {
     void standing(GridCell cell, boolean focused) {
         Rectangle at = canvas.boundsOf(cell);
         at.grow(1, 1);
-        frame(at, focused ? 5 : 3, LIGHT);
-        frame(at, focused ? 2.5f : 1.25f, focused ? Look.colour("cursor") : DARK);
+        // On cells of a few pixels a frame as thick as on large ones would hide them.
+        float thick = Math.min(1, canvas.cellPx() / 14f);
+        frame(at, (focused ? 5 : 3) * thick, LIGHT);
+        frame(at, (focused ? 2.5f : 1.25f) * thick, focused ? Look.colour("cursor") : DARK);
     }
 
     private void frame(Rectangle at, float widthPx, Color colour) {

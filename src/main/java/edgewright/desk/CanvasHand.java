@@ -97,10 +97,7 @@ final class CanvasHand extends MouseAdapter {
 
     private void pan(Point to) {
         if (SwingUtilities.getAncestorOfClass(JViewport.class, canvas) instanceof JViewport window) {
-            Point view = window.getViewPosition();
-            int x = Math.max(0, Math.min(view.x + grip.x - to.x, canvas.getWidth() - window.getWidth()));
-            int y = Math.max(0, Math.min(view.y + grip.y - to.y, canvas.getHeight() - window.getHeight()));
-            window.setViewPosition(new Point(x, y));
+            CanvasWindow.drag(window, canvas, to.x - grip.x, to.y - grip.y);
         }
         grip = to;
     }

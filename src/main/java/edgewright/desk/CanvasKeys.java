@@ -15,9 +15,11 @@ final class CanvasKeys {
             "left", "right", "up", "down", "home", "end", "b", "p", "l", "c", "work", "takeOut", "takeOutBack", "pick");
 
     private final ChartCanvas canvas;
+    private final CanvasWalk walk;
 
     private CanvasKeys(ChartCanvas canvas) {
         this.canvas = canvas;
+        this.walk = new CanvasWalk(canvas);
     }
 
     static void bind(ChartCanvas canvas) {
@@ -37,19 +39,19 @@ final class CanvasKeys {
 
     private void press(String id) {
         switch (id) {
-            case "left" -> canvas.go(Heading.LEFT);
-            case "right" -> canvas.go(Heading.RIGHT);
-            case "up" -> canvas.go(Heading.UP);
-            case "down" -> canvas.go(Heading.DOWN);
-            case "home" -> canvas.goToEnd(-1);
-            case "end" -> canvas.goToEnd(1);
-            case "work" -> canvas.workHere(canvas.bench().stitch(), 1);
-            case "takeOut" -> canvas.workHere(Stitch.BACK_LOOP, 0);
-            case "takeOutBack" -> canvas.workHere(Stitch.BACK_LOOP, -1);
+            case "left" -> walk.go(Heading.LEFT);
+            case "right" -> walk.go(Heading.RIGHT);
+            case "up" -> walk.go(Heading.UP);
+            case "down" -> walk.go(Heading.DOWN);
+            case "home" -> walk.goToEnd(-1);
+            case "end" -> walk.goToEnd(1);
+            case "work" -> walk.work(canvas.bench().stitch(), 1);
+            case "takeOut" -> walk.work(Stitch.BACK_LOOP, 0);
+            case "takeOutBack" -> walk.work(Stitch.BACK_LOOP, -1);
             case "pick" ->
                 canvas.bench()
                         .choose(canvas.bench().chart().stitch(canvas.bench().cursor()));
-            default -> canvas.workHere(Stitch.ofLetter(id.charAt(0)).orElseThrow(), 1);
+            default -> walk.work(Stitch.ofLetter(id.charAt(0)).orElseThrow(), 1);
         }
     }
 }

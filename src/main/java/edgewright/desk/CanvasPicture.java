@@ -26,24 +26,28 @@ final class CanvasPicture {
     /** The edge of a cell in the drawing; how large it gets on the screen is the view's to say. */
     static final double CELL_MM = 5;
 
+    private static final int SMALLEST_MARKED_PX = 6;
+
     private final Chart chart;
     private final CornerPicture corner;
     private final Emphasis emphasis;
     private final Turn turn;
     private final View.Layers layers;
     private final boolean dark;
+    private final boolean large;
 
     private CanvasPicture(Chart chart, List<Finding> findings, View view) {
         this.chart = chart;
         this.turn = view.turn();
         this.layers = view.layers();
         this.dark = Look.isDark();
+        this.large = isLarge(view);
         this.emphasis = Emphasis.of(findings);
         PictureStyle style = (dark ? PictureStyle.DARK_SCREEN : PictureStyle.SCREEN)
                 .withCellMm(CELL_MM)
                 .withPalette(Look.palette())
                 .withFabric(layers.fabric())
-                .withMarks(layers.marks())
+                .withMarks(layers.marks() && (large || !layers.fabric()))
                 .withTurn(turn);
         this.corner = CornerPicture.of(chart, style, emphasis);
     }
@@ -66,7 +70,12 @@ final class CanvasPicture {
 
     /** Whether this is how the chart is looked at still. */
     boolean isLookedAt(View view) {
-        return turn == view.turn() && layers == view.layers() && dark == Look.isDark();
+        return turn == view.turn() && layers == view.layers() && dark == Look.isDark() && large == isLarge(view);
+    }
+
+    /** On cells of a few pixels marks are a blur that only hides the fabric. */
+    private static boolean isLarge(View view) {
+        return view.cellPx() >= SMALLEST_MARKED_PX;
     }
 
     /** Whether each cell lies where it lay, so that only what has changed is to be painted. */

@@ -16,6 +16,8 @@ record Change(Kind kind, Chart before, Chart after) {
         OPENED,
         /** The chart was edited, or an edit undone or done again. */
         EDITED,
+        /** The drawing of stitches has ended, and what was drawn is now an edit with a name. The chart was told of before. */
+        DRAWN,
         /** The cursor stands elsewhere. */
         CURSOR,
         /** Another stitch is chosen. */

@@ -2,10 +2,8 @@ package edgewright.desk;
 
 import edgewright.chart.GridCell;
 import edgewright.chart.Place;
-import edgewright.chart.Stitch;
 import edgewright.draw.Area;
 import edgewright.draw.CornerLayout;
-import edgewright.draw.Heading;
 import edgewright.draw.LimbPlace;
 import java.awt.Dimension;
 import java.awt.Graphics;
@@ -16,6 +14,7 @@ import java.awt.Rectangle;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.awt.geom.Point2D;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.accessibility.AccessibleContext;
@@ -35,6 +34,8 @@ import javax.swing.SwingUtilities;
  */
 final class ChartCanvas extends JComponent implements Scrollable {
     private static final int MARGIN_PX = 24;
+    private static final int LARGEST_FIT_PX = 40;
+    private static final int MOST_SINGLE_PARTS = 48;
 
     private final transient Workbench bench;
     private final transient View view;
@@ -139,31 +140,6 @@ final class ChartCanvas extends JComponent implements Scrollable {
         }
     }
 
-    /** Goes one cell that way as it is seen. The diagonal is stepped over, and round the corner where nothing lies beyond. */
-    void go(Heading heading) {
-        CanvasSteps.next(picture.layout(), standing, heading, this::isStitch).ifPresent(this::standAndShow);
-    }
-
-    /** Goes to the last cell of this round that way along the limb: back to its start if negative. */
-    void goToEnd(int way) {
-        standAndShow(CanvasSteps.end(picture.layout(), standing, way, this::isStitch));
-    }
-
-    /**
-     * Works a stitch where the cursor stands.
-     *
-     * @param onwards how many stitches the cursor then goes on in working order; it stays where no more are drawn
-     */
-    void workHere(Stitch stitch, int onwards) {
-        if (onwards < 0) {
-            CanvasSteps.along(picture.layout(), standing, -1, this::isStitch).ifPresent(this::standAndShow);
-        }
-        bench.work(List.of(bench.cursor()), stitch);
-        if (onwards > 0) {
-            CanvasSteps.along(picture.layout(), standing, 1, this::isStitch).ifPresent(this::standAndShow);
-        }
-    }
-
     /** Makes the whole chart fit into its window, as large as can be without getting coarse. */
     void fit() {
         if (!(getParent() instanceof JViewport window) || window.getWidth() == 0) {
@@ -171,10 +147,12 @@ final class ChartCanvas extends JComponent implements Scrollable {
             return;
         }
         fitWanted = false;
-        double cells = CanvasPicture.CELL_MM;
-        double across = (window.getWidth() - 2.0 * MARGIN_PX) / (picture.widthMm() / cells);
-        double down = (window.getHeight() - 2.0 * MARGIN_PX) / (picture.heightMm() / cells);
-        view.zoomTo((int) Math.max(1, Math.min(40, Math.min(across, down))));
+        view.zoomTo(CanvasWindow.fittingCellPx(
+                window,
+                picture.widthMm() / CanvasPicture.CELL_MM,
+                picture.heightMm() / CanvasPicture.CELL_MM,
+                MARGIN_PX,
+                LARGEST_FIT_PX));
         revalidate();
     }
 
@@ -184,21 +162,16 @@ final class ChartCanvas extends JComponent implements Scrollable {
         Point inWindow = SwingUtilities.convertPoint(this, point, getParent());
         view.zoom(by);
         if (getParent() instanceof JViewport window) {
-            setSize(getPreferredSize());
             Dimension size = getPreferredSize();
+            setSize(size);
             Rectangle spot = scale(Math.max(size.width, window.getWidth()), Math.max(size.height, window.getHeight()))
                     .toPx(new Area(mm.getX(), mm.getY(), 0, 0));
-            int x = Math.max(0, Math.min(spot.x - inWindow.x, size.width - window.getWidth()));
-            int y = Math.max(0, Math.min(spot.y - inWindow.y, size.height - window.getHeight()));
-            window.setViewPosition(new Point(x, y));
+            CanvasWindow.bring(window, spot.getLocation(), inWindow, size);
         }
     }
 
-    private boolean isStitch(GridCell cell) {
-        return placeIn(cell).isPresent();
-    }
-
-    private void standAndShow(GridCell cell) {
+    /** Puts the cursor into a cell and brings that into view. */
+    void standAndShow(GridCell cell) {
         standIn(cell);
         showCursor();
     }
@@ -215,15 +188,19 @@ final class ChartCanvas extends JComponent implements Scrollable {
     }
 
     private void changed(Change change) {
-        if (change.kind() == Change.Kind.STITCH || change.kind() == Change.Kind.SAVED) {
+        if (!change.ofChart() && change.kind() != Change.Kind.CURSOR) {
             return;
         }
-        repaintCursor();
-        if (change.ofChart()) {
-            exchange(change);
-        }
+        List<Rectangle> damage = new ArrayList<>(cursorCells());
+        boolean lyingAsBefore = !change.ofChart() || exchange(change, damage);
         boolean elsewhere = followCursor();
-        repaintCursor();
+        damage.addAll(cursorCells());
+        if (lyingAsBefore) {
+            mend(damage);
+        } else {
+            revalidate();
+            repaint();
+        }
         if (elsewhere || change.kind() == Change.Kind.OPENED) {
             showCursor();
         }
@@ -235,18 +212,38 @@ final class ChartCanvas extends JComponent implements Scrollable {
         }
     }
 
-    private void exchange(Change change) {
+    /** Lays the new picture on the table and notes what looks otherwise; false if it lies otherwise as a whole. */
+    private boolean exchange(Change change, List<Rectangle> damage) {
         CanvasPicture before = picture;
         picture = CanvasPicture.of(bench, view);
         if (change.kind() == Change.Kind.OPENED) {
             fitWanted = true;
             fit();
+            return false;
         }
-        if (picture.liesLike(before)) {
-            picture.damageSince(before).forEach(area -> repaint(scale().toPx(area)));
+        if (!picture.liesLike(before)) {
+            return false;
+        }
+        CanvasScale scale = scale();
+        picture.damageSince(before).forEach(area -> damage.add(scale.toPx(area)));
+        return true;
+    }
+
+    /**
+     * Paints these parts again. A few are painted one by one, since otherwise all between them would be painted too: the
+     * repeat is drawn in several places far from each other.
+     */
+    private void mend(List<Rectangle> damage) {
+        Rectangle visible = getVisibleRect();
+        List<Rectangle> seen = damage.stream()
+                .filter(visible::intersects)
+                .map(visible::intersection)
+                .distinct()
+                .toList();
+        if (seen.size() <= MOST_SINGLE_PARTS) {
+            seen.forEach(this::paintImmediately);
         } else {
-            revalidate();
-            repaint();
+            seen.forEach(this::repaint);
         }
     }
 
@@ -267,17 +264,28 @@ final class ChartCanvas extends JComponent implements Scrollable {
         }
         revalidate();
         repaint();
+        showCursor();
     }
 
     private void repaintCursor() {
-        repaintCell(standing);
-        picture.layout().cellsOf(bench.cursor()).forEach(this::repaintCell);
+        mend(cursorCells());
+    }
+
+    /** What the cursor's frames cover, in its own cell and in those that show the same stitch. */
+    private List<Rectangle> cursorCells() {
+        List<GridCell> cells = new ArrayList<>(picture.layout().cellsOf(bench.cursor()));
+        cells.add(standing);
+        return cells.stream().map(this::framed).toList();
+    }
+
+    private Rectangle framed(GridCell cell) {
+        Rectangle area = boundsOf(cell);
+        area.grow(4, 4);
+        return area;
     }
 
     private void repaintCell(GridCell cell) {
-        Rectangle area = boundsOf(cell);
-        area.grow(4, 4);
-        repaint(area);
+        repaint(framed(cell));
     }
 
     @Override

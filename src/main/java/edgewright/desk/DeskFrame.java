@@ -114,8 +114,8 @@ final class DeskFrame extends JFrame {
         JSplitPane right = split("sideSplit", JSplitPane.HORIZONTAL_SPLIT, middle, side, 1);
         JSplitPane all = split("deskSplit", JSplitPane.HORIZONTAL_SPLIT, findings, right, 0);
         Dimension size = placed();
-        all.setDividerLocation(300);
-        right.setDividerLocation(size.width - 300 - 330);
+        all.setDividerLocation(310);
+        right.setDividerLocation(size.width - 310 - 326);
         middle.setDividerLocation(size.height - 230);
         side.setDividerLocation(size.height - 320);
         findings.setMinimumSize(new Dimension(220, 100));

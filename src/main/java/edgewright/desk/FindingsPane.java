@@ -46,6 +46,8 @@ final class FindingsPane extends JPanel {
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.setCellRenderer(new Row());
         list.setFixedCellHeight(46);
+        // As wide as its window; else every finding would be laid out at every edit to find the widest.
+        list.setFixedCellWidth(1);
         list.addListSelectionListener(event -> {
             if (!event.getValueIsAdjusting() && !following) {
                 explain();
@@ -147,11 +149,10 @@ final class FindingsPane extends JPanel {
 
     /** What stands here when there is nothing to say against the chart. */
     private static JPanel noneCard() {
-        JPanel none = new JPanel(new MigLayout("insets 12 0 0 0, gap 6, fillx", "[grow, fill]"));
+        Column none = new Column(12, 0, 0);
         none.setName("noFindings");
-        JLabel head = Look.heading(Texts.of("findings.none"));
-        none.add(head, "wrap");
-        none.add(Forms.prose(Texts.of("findings.none.text")), "wmin 0");
+        none.heading(Texts.of("findings.none"));
+        none.prose(Texts.of("findings.none.text"));
         return none;
     }
 
@@ -200,7 +201,8 @@ final class FindingsPane extends JPanel {
             setBackground(chosen ? of.getSelectionBackground() : of.getBackground());
             title.setForeground(chosen ? of.getSelectionForeground() : of.getForeground());
             where.setForeground(chosen ? of.getSelectionForeground() : Look.colour("quiet"));
-            icon.setIcon(new SeverityIcon(finding.severity() == Severity.ERROR, chosen));
+            icon.setIcon(
+                    SeverityIcon.of(finding.severity() == Severity.ERROR, chosen ? of.getSelectionForeground() : null));
             title.setText(Texts.of("findings.number", index + 1, sentences.title(finding.rule())));
             where.setText(sentences.of(finding.where()));
             getAccessibleContext().setAccessibleName(sentences.of(finding));

@@ -220,7 +220,10 @@ final class RoundsPane extends JPanel {
             RoundTable.Tally tally = (RoundTable.Tally) value;
             setIconTextGap(6);
             setText(tally.findings() == 0 ? "" : String.valueOf(tally.findings()));
-            setIcon(tally.findings() == 0 ? null : new SeverityIcon(tally.errors() > 0, chosen));
+            setIcon(
+                    tally.findings() == 0
+                            ? null
+                            : SeverityIcon.of(tally.errors() > 0, chosen ? of.getSelectionForeground() : null));
             setToolTipText(tally.findings() == 0 ? null : Texts.of("rounds.tally", tally.findings(), tally.errors()));
             return this;
         }

@@ -240,8 +240,7 @@ final class Workbench {
             int stitches = stitchesChanged();
             if (stitches > 0) {
                 history.add(EditNames.ofStitches(worked, stitches), chart, cursor);
-                // Only now does the edit have a name and a place in the list.
-                tell(Change.Kind.EDITED, chart);
+                tell(Change.Kind.DRAWN, chart);
             }
         }
 

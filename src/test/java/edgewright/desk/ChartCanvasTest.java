@@ -90,10 +90,10 @@ class ChartCanvasTest {
         stand(new Place(6, Section.TO_CORNER, 1));
 
         assertThat(placesWhileGoing(Heading.UP)).containsExactly(new Place(6, Section.TO_CORNER, 1));
-        canvas.goToEnd(-1);
+        new CanvasWalk(canvas).goToEnd(-1);
         assertThat(bench.cursor()).isEqualTo(new Place(6, Section.REPEAT, 1));
         assertThat(placesWhileGoing(Heading.RIGHT)).containsExactly(new Place(6, Section.REPEAT, 1));
-        canvas.goToEnd(1);
+        new CanvasWalk(canvas).goToEnd(1);
         assertThat(bench.cursor()).isEqualTo(new Place(6, Section.TO_CORNER, 8));
     }
 
@@ -101,12 +101,12 @@ class ChartCanvasTest {
     void stitchesTypedOneAfterTheOtherFollowTheWayOfWorkingRoundTheCorner() {
         stand(new Place(4, Section.TO_CORNER, 5));
         for (Stitch stitch : new Stitch[] {Stitch.LONG, Stitch.PLAIN, Stitch.CHAIN, Stitch.LONG}) {
-            canvas.workHere(stitch, 1);
+            new CanvasWalk(canvas).work(stitch, 1);
         }
 
         assertThat(bench.chart().round(4).toCorner().letters()).isEqualTo("bbbblp");
         assertThat(bench.chart().round(4).fromCorner().letters()).isEqualTo("clbbb");
-        canvas.workHere(Stitch.BACK_LOOP, -1);
+        new CanvasWalk(canvas).work(Stitch.BACK_LOOP, -1);
         assertThat(bench.chart().round(4).fromCorner().letters()).isEqualTo("cbbbb");
     }
 
@@ -114,7 +114,7 @@ class ChartCanvasTest {
     void theCursorNeverStandsOnTheDiagonalHoweverItGoes() {
         Random random = new Random(7);
         for (int step = 0; step < 3_000; step++) {
-            canvas.go(Heading.values()[random.nextInt(4)]);
+            new CanvasWalk(canvas).go(Heading.values()[random.nextInt(4)]);
             assertThat(canvas.placeIn(canvas.standing())).contains(bench.cursor());
         }
     }
@@ -126,7 +126,7 @@ class ChartCanvasTest {
         for (int i = 0; i < open.size(); i++) {
             for (Heading heading : Heading.values()) {
                 canvas.standIn(open.get(i));
-                canvas.go(heading);
+                new CanvasWalk(canvas).go(heading);
                 if (!open.contains(canvas.standing())) {
                     open.add(canvas.standing());
                     seen.add(bench.cursor());
@@ -286,7 +286,7 @@ class ChartCanvasTest {
     private List<Place> placesWhileGoing(Heading... headings) {
         List<Place> places = new ArrayList<>();
         for (Heading heading : headings) {
-            canvas.go(heading);
+            new CanvasWalk(canvas).go(heading);
             places.add(bench.cursor());
         }
         return places;

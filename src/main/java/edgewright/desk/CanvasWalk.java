@@ -1,0 +1,52 @@
+package edgewright.desk;
+
+import edgewright.chart.GridCell;
+import edgewright.chart.Stitch;
+import edgewright.draw.Heading;
+import java.util.List;
+
+/** The cursor on its way from cell to cell of a canvas, and the stitches worked on it. */
+final class CanvasWalk {
+    private final ChartCanvas canvas;
+
+    CanvasWalk(ChartCanvas canvas) {
+        this.canvas = canvas;
+    }
+
+    /** Goes one cell that way as it is seen. The diagonal is stepped over, and round the corner where nothing lies beyond. */
+    void go(Heading heading) {
+        CanvasSteps.next(canvas.cells(), canvas.standing(), heading, this::isStitch)
+                .ifPresent(canvas::standAndShow);
+    }
+
+    /** Goes to the last cell of this round that way along the limb: back to its start if negative. */
+    void goToEnd(int way) {
+        canvas.standAndShow(CanvasSteps.end(canvas.cells(), canvas.standing(), way, this::isStitch));
+    }
+
+    /**
+     * Works a stitch where the cursor stands.
+     *
+     * @param onwards 1 for the cursor to go on to the next stitch in working order, -1 to go back before the stitch is worked, 0
+     *     to stay; it stays where no more are drawn
+     */
+    void work(Stitch stitch, int onwards) {
+        Workbench bench = canvas.bench();
+        if (onwards < 0) {
+            along(-1);
+        }
+        bench.work(List.of(bench.cursor()), stitch);
+        if (onwards > 0) {
+            along(1);
+        }
+    }
+
+    private void along(int way) {
+        CanvasSteps.along(canvas.cells(), canvas.standing(), way, this::isStitch)
+                .ifPresent(canvas::standAndShow);
+    }
+
+    private boolean isStitch(GridCell cell) {
+        return canvas.placeIn(cell).isPresent();
+    }
+}
