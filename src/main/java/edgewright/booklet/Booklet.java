@@ -53,6 +53,18 @@ public final class Booklet {
                 ? Checker.check(
                         chart, options.repeats().get().map(m -> chart.shape().stitches(0, m)))
                 : Checker.check(chart);
+        return publish(verdict, options, out, progress);
+    }
+
+    /**
+     * Publishes a chart that has been judged already, for sides that may not close, to a stream, which is left open. Nothing
+     * is written before the pattern is finished.
+     *
+     * @throws IOException if the stream cannot be written
+     */
+    public static Outcome publish(Verdict verdict, BookletOptions options, OutputStream out, Progress progress)
+            throws IOException {
+        Chart chart = verdict.chart();
         if (verdict.hasErrors() && !options.draft()) {
             return new Outcome.Refused(verdict);
         }
