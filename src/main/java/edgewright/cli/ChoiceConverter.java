@@ -1,5 +1,6 @@
 package edgewright.cli;
 
+import edgewright.booklet.Paper;
 import edgewright.chart.Counting;
 import edgewright.chart.Terms;
 import java.util.Arrays;
@@ -63,6 +64,13 @@ abstract class ChoiceConverter<E extends Enum<E>> implements ITypeConverter<E> {
     static final class OfView extends ChoiceConverter<DrawCommand.View> {
         OfView() {
             super(DrawCommand.View.values());
+        }
+    }
+
+    /** {@code a4} or {@code letter}. */
+    static final class OfPaper extends ChoiceConverter<Paper> {
+        OfPaper() {
+            super(Paper.values());
         }
     }
 }

@@ -1,5 +1,6 @@
 package edgewright.cli;
 
+import edgewright.booklet.BookletOptions;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
@@ -29,6 +30,13 @@ abstract class NumberConverter implements ITypeConverter<Double> {
     static final class OfCellMm extends NumberConverter {
         OfCellMm() {
             super(0.5, 50);
+        }
+    }
+
+    /** The edge of a cell in print. */
+    static final class OfPrintedCellMm extends NumberConverter {
+        OfPrintedCellMm() {
+            super(BookletOptions.SMALLEST_CELL_MM, BookletOptions.LARGEST_CELL_MM);
         }
     }
 

@@ -13,7 +13,14 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         synopsisSubcommandLabel = "COMMAND",
-        subcommands = {CheckCommand.class, WriteCommand.class, WorkCommand.class, DrawCommand.class, HelpCommand.class})
+        subcommands = {
+            CheckCommand.class,
+            WriteCommand.class,
+            PublishCommand.class,
+            WorkCommand.class,
+            DrawCommand.class,
+            HelpCommand.class
+        })
 final class Root implements Runnable {
     private final Terminal terminal;
 

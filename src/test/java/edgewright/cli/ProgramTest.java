@@ -176,6 +176,74 @@ class ProgramTest {
         assertThat(used).containsAll(messages.stringPropertyNames());
     }
 
+    @Test
+    void everyExampleOfTheHelpWorks() throws IOException {
+        Properties usage = new Properties();
+        try (InputStream in = Texts.class.getResourceAsStream("usage.properties")) {
+            usage.load(in);
+        }
+        Path sample = Path.of("sample-charts/reed-bank.border.json");
+        Files.copy(sample, folder.resolve("reed-bank.border.json"));
+        Files.writeString(
+                folder.resolve("typed.txt"),
+                run("write", sample, "--sides", "53,35").out());
+        Pattern example = Pattern.compile("edgewright\\.\\w+\\.usage\\.footer\\.\\d+");
+        int run = 0;
+        for (String key : new TreeSet<>(usage.stringPropertyNames())) {
+            if (example.matcher(key).matches()) {
+                String line = usage.getProperty(key).strip().replaceAll(" > .*", "");
+                Object[] words =
+                        Stream.of(line.split(" ")).skip(1).map(this::inFolder).toArray();
+                assertThat(run(words))
+                        .as(line)
+                        .extracting(Ended::status, Ended::err)
+                        .containsExactly(0, "");
+                run++;
+            }
+        }
+        assertThat(run).isGreaterThanOrEqualTo(12);
+    }
+
+    /** The shell would put the names of all charts in the place of the asterisk. */
+    private String inFolder(String word) {
+        String name = word.replace("*", "reed-bank");
+        return word.contains(".") ? folder.resolve(name).toString() : word;
+    }
+
+    @Test
+    void withoutAScreenTheSampleIsCheckedAndPublished() throws IOException {
+        Path sample = WithoutScreen.sample(folder);
+        Files.createDirectories(sample.getParent());
+        Files.createDirectory(folder.resolve("target"));
+        Files.copy(Path.of("sample-charts/reed-bank.border.json"), sample);
+        Ended ended = withoutScreen(List.of());
+        assertThat(ended.status()).isZero();
+        assertThat(ended.err()).isEmpty();
+        assertThat(ended.out())
+                .startsWith("There is no screen here")
+                .contains(sample + ": 'Reed Bank'")
+                .contains("wrote " + folder.resolve("target/reed-bank.pdf"));
+        assertThat(Files.readAllBytes(folder.resolve("target/reed-bank.pdf")))
+                .startsWith("%PDF-".getBytes(StandardCharsets.US_ASCII));
+    }
+
+    @Test
+    void withoutAScreenAndASampleThereIsNothingToDo() {
+        Ended nothing = withoutScreen(List.of());
+        assertThat(nothing.status()).isEqualTo(2);
+        assertThat(nothing.err().lines()).singleElement().asString().startsWith("there is no screen here");
+        Ended chart = withoutScreen(List.of("my.border.json"));
+        assertThat(chart.status()).isEqualTo(2);
+        assertThat(chart.err().lines()).singleElement().asString().contains("'my.border.json'");
+    }
+
+    private Ended withoutScreen(List<String> charts) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        int status = WithoutScreen.run(charts, folder, new Terminal(out, err, false));
+        return new Ended(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+
     private static OutputStream failing(String why) {
         return new OutputStream() {
             @Override

@@ -1,0 +1,75 @@
+package edgewright.cli;
+
+import edgewright.booklet.Booklet;
+import edgewright.booklet.BookletOptions;
+import edgewright.booklet.Outcome;
+import edgewright.booklet.Paper;
+import edgewright.booklet.Progress;
+import edgewright.chart.Counting;
+import edgewright.chart.Terms;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
+
+/** {@code publish}: the printable pattern. */
+@Command(name = "publish", resourceBundle = "edgewright.cli.usage", mixinStandardHelpOptions = true)
+final class PublishCommand implements Callable<Integer> {
+    @ParentCommand
+    private Root root;
+
+    @Mixin
+    private ChartArgument argument;
+
+    @Option(names = "--to", required = true, paramLabel = "FILE.pdf", converter = PathConverter.class)
+    private Path to;
+
+    @Option(names = "--paper", paramLabel = "PAPER", defaultValue = "a4", converter = ChoiceConverter.OfPaper.class)
+    private Paper paper;
+
+    @Option(names = "--terms", paramLabel = "UK|US", converter = ChoiceConverter.OfTerms.class)
+    private Terms terms;
+
+    @Option(
+            names = "--counting",
+            paramLabel = "stitches|with-chains",
+            defaultValue = "stitches",
+            converter = ChoiceConverter.OfCounting.class)
+    private Counting counting;
+
+    @Option(names = "--cell-mm", paramLabel = "MM", converter = NumberConverter.OfPrintedCellMm.class)
+    private Double cellMm;
+
+    @Override
+    public Integer call() throws IOException {
+        Terminal terminal = root.terminal();
+        Optional<ChartArgument.Judged> given = argument.judged(terminal);
+        if (given.isEmpty()) {
+            return ExitStatus.NO;
+        }
+        ChartArgument.Judged judged = given.get();
+        OutputFile output = new OutputFile(to, judged.file(), List.of(".pdf"));
+        BookletOptions options = new BookletOptions(
+                paper,
+                terms == null ? judged.chart().terms() : terms,
+                counting,
+                judged.repeats(),
+                cellMm == null ? OptionalDouble.empty() : OptionalDouble.of(cellMm),
+                judged.isDraft());
+        ByteArrayOutputStream pages = new ByteArrayOutputStream();
+        Outcome outcome = Booklet.publish(judged.verdict(), options, pages, Progress.NONE);
+        if (!(outcome instanceof Outcome.Published published)) {
+            throw new IllegalStateException("a draft that nobody stops is published, not " + outcome);
+        }
+        output.write(pages::writeTo);
+        terminal.out().println(Texts.of("publish.done", Texts.name(output.path()), published.pages()));
+        return ExitStatus.DONE;
+    }
+}

@@ -1,0 +1,155 @@
+package edgewright.cli;
+
+import static edgewright.cli.CommandLineHelper.run;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.data.Offset.offset;
+
+import edgewright.cli.CommandLineHelper.Ended;
+import edgewright.file.BrokenCharts;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Published files are read back by PDFBox: https://pdfbox.apache.org. */
+class PublishCommandTest {
+    @TempDir
+    private Path folder;
+
+    @Test
+    void thePatternHasAsManyPagesAsItIsSaidToHave() throws IOException {
+        Path to = folder.resolve("posts – pattern.pdf");
+        Ended ended = run("publish", Charts.sound(folder), "--to", to);
+        try (PDDocument pages = Loader.loadPDF(to.toFile())) {
+            assertThat(ended).isEqualTo(new Ended(0, "wrote " + to + ": " + pages.getNumberOfPages() + " pages\n", ""));
+            assertThat(text(pages)).contains("Lantern Posts").contains("dc blo").doesNotContain("DRAFT");
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"a4, 595.28, 841.89", "A4, 595.28, 841.89", "letter, 612, 792"})
+    void itIsPrintedOnThePaperThatWasAskedFor(String paper, float width, float height) throws IOException {
+        // ISO 216 A4 is 210 by 297 mm, Letter 8.5 by 11 inches; a point is 1/72 inch. From memory.
+        Path to = folder.resolve("posts.pdf");
+        run("publish", Charts.sound(folder), "--to", to, "--paper", paper);
+        try (PDDocument pages = Loader.loadPDF(to.toFile())) {
+            PDRectangle sheet = pages.getPage(0).getMediaBox();
+            assertThat(sheet.getWidth()).isCloseTo(width, offset(0.02f));
+            assertThat(sheet.getHeight()).isCloseTo(height, offset(0.02f));
+        }
+    }
+
+    @Test
+    void termsAndSizeAreThoseThatWereAskedFor() throws IOException {
+        Path to = folder.resolve("posts.pdf");
+        // S(0) = A + B + 4m = 3 + 4m: 43 and 27. Round 2 has 4 stitches more.
+        run("publish", Charts.sound(folder), "--to", to, "--terms", "US", "--sides", "43,27");
+        try (PDDocument pages = Loader.loadPDF(to.toFile())) {
+            assertThat(text(pages))
+                    .contains("sc blo")
+                    .doesNotContain("dc blo")
+                    .contains("47")
+                    .contains("31");
+        }
+    }
+
+    @Test
+    void twoRunsGiveTheSameBytes() throws IOException {
+        Path chart = Charts.sound(folder);
+        run("publish", chart, "--to", folder.resolve("one.pdf"), "--repeats", "3,2", "--cell-mm", "6");
+        run("publish", chart, "--to", folder.resolve("two.pdf"), "--repeats", "3,2", "--cell-mm", "6");
+        assertThat(folder.resolve("one.pdf")).hasSameBinaryContentAs(folder.resolve("two.pdf"));
+    }
+
+    @Test
+    void aChartThatCannotBeWorkedIsNotPublished() throws IOException {
+        Path chart = Charts.unworkable(folder);
+        Path to = folder.resolve("posts.pdf");
+        assertThat(run("publish", chart, "--to", to))
+                .isEqualTo(new Ended(1, "", run("check", chart).out()));
+        assertThat(to).doesNotExist();
+    }
+
+    @Test
+    void aDraftSaysSoAndListsItsFindings() throws IOException {
+        assertThat(draft(Charts.unworkable(folder))).contains("DRAFT").contains("no loop to reach for");
+    }
+
+    @Test
+    void aDraftOfARaggedChartIsPublished() throws IOException {
+        assertThat(draft(Charts.ragged(folder))).contains("DRAFT").contains("This section has 3 stitches");
+    }
+
+    @Test
+    void aDraftForSidesThatDoNotCloseSaysSo() throws IOException {
+        assertThat(draft(Charts.sound(folder), "--sides", "12,15"))
+                .contains("DRAFT")
+                .contains("does not close");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"pattern.svg", "pattern", "pattern.border.json", "pdf"})
+    void aPatternIsPdf(String name) throws IOException {
+        Path to = folder.resolve(name);
+        refused(run("publish", Charts.sound(folder), "--to", to), "expected a file whose name ends in .pdf");
+        assertThat(to).doesNotExist();
+    }
+
+    @Test
+    void theChartIsNotPublishedOverItself() throws IOException {
+        Path chart = Files.writeString(folder.resolve("chart.pdf"), BrokenCharts.sound());
+        refused(run("publish", chart, "--to", chart), "this is the chart itself");
+        assertThat(chart).hasContent(BrokenCharts.sound());
+    }
+
+    @Test
+    void whatCannotBeWrittenLeavesTheOldFileAlone() throws IOException {
+        Path chart = Charts.sound(folder);
+        Path inTheWay = Files.createDirectory(folder.resolve("folder.pdf"));
+        refused(run("publish", chart, "--to", inTheWay), "this is a folder");
+        refused(run("publish", chart, "--to", folder.resolve("no/posts.pdf")), "there is no folder");
+        Path old = Files.writeString(folder.resolve("old.pdf"), "old");
+        refused(run("publish", folder.resolve("none.border.json"), "--to", old), "there is no such file");
+        assertThat(old).hasContent("old");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"--cell-mm, 3.9", "--cell-mm, 21", "--paper, a5", "--terms, FR"})
+    void whatMakesNoSenseIsRefused(String option, String value) throws IOException {
+        Path to = folder.resolve("posts.pdf");
+        refused(
+                run("publish", Charts.sound(folder), "--to", to, option, value),
+                option + ": found '" + value + "', expected ");
+        assertThat(to).doesNotExist();
+    }
+
+    private String draft(Path chart, Object... more) throws IOException {
+        Path to = folder.resolve("draft.pdf");
+        Object[] words = Stream.concat(Stream.of("publish", chart, "--to", to, "--draft"), Stream.of(more))
+                .toArray();
+        assertThat(run(words).status()).isZero();
+        try (PDDocument pages = Loader.loadPDF(to.toFile())) {
+            // Lines are broken where the page wants it.
+            return text(pages).replaceAll("\\s+", " ");
+        }
+    }
+
+    private static String text(PDDocument pages) throws IOException {
+        return new PDFTextStripper().getText(pages);
+    }
+
+    private static void refused(Ended ended, String why) {
+        assertThat(ended.status()).isEqualTo(2);
+        assertThat(ended.out()).isEmpty();
+        assertThat(ended.err().lines()).singleElement().asString().contains(why);
+    }
+}
