@@ -258,7 +258,7 @@ public final class FitSentences {
     }
 
     private String repeats(int number) {
-        return number == 0 ? texts.text("repeats.0") : texts.counted("repeats", number);
+        return number == 0 ? texts.text("repeats.none") : texts.counted("repeats", number);
     }
 
     private String round(int round) {

@@ -1,0 +1,131 @@
+package edgewright.fit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import edgewright.chart.Counting;
+import edgewright.chart.PerSide;
+import edgewright.chart.Place;
+import edgewright.chart.Section;
+import edgewright.chart.Side;
+import edgewright.chart.SidePlace;
+import edgewright.chart.SideShape;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** What a maker reads, in full; the texts below were read by a person. */
+class GuideSentencesTest {
+    private static final Swatch SWATCH = new Swatch(20, 25);
+    private final GuideSentences sentences = new GuideSentences();
+
+    @Test
+    void every_relation_of_long_stitches_has_its_sentence() {
+        assertThat(sentences.landmarks(Stream.of(Relation.values())
+                        .<Landmark>map(Landmark.EachLong::new)
+                        .toList()))
+                .containsExactly(
+                        "Each long stitch sits between two long stitches of the round below.",
+                        "Each long stitch comes directly after a long stitch of the round below.",
+                        "Each long stitch comes directly before a long stitch of the round below.",
+                        "Each long stitch is next to a long stitch of the round below.",
+                        "Each long stitch stands midway between two long stitches of the round below.",
+                        "Each long stitch stands over a long stitch two rounds below.");
+    }
+
+    @Test
+    void the_other_landmarks_are_said_with_their_numbers() {
+        assertThat(sentences.landmarks(List.of(
+                        new Landmark.NoLongStitch(),
+                        new Landmark.InGroups(2),
+                        new Landmark.FirstLong(4),
+                        new Landmark.LongsOnSide(4, 2),
+                        new Landmark.LongsOnSide(0, 1),
+                        new Landmark.LongsOnSide(1, 0))))
+                .containsExactly(
+                        "There is no long stitch in this round.",
+                        "The long stitches stand in groups of 2.",
+                        "The first long stitch after a corner is stitch 4, counting the stitch in the corner chain as 1.",
+                        "Each side has 4 long stitches, and 2 more for each repeat.",
+                        "Each repeat has 1 long stitch, and the corners have none.",
+                        "Each side has 1 long stitch.");
+    }
+
+    @Test
+    void the_long_stitches_of_a_piece_are_counted_on_its_sides() {
+        assertThat(sentences.landmarks(List.of(new Landmark.LongsOnSide(4, 2)), new PerSide(10, 7, 10, 0)))
+                .containsExactly("Long stitches: top 24, left 18, bottom 24, right 4.");
+    }
+
+    @Test
+    void a_start_is_told_from_its_corner_and_with_why_it_has_moved() {
+        SidePlace stitch = new SidePlace(5, 9);
+        Place place = new Place(5, Section.REPEAT, 3);
+        assertThat(List.of(
+                        sentences.of(new RoundStart(5, Side.TOP, stitch, place, 0, true)),
+                        sentences.of(new RoundStart(5, Side.BOTTOM, stitch, place, 2, true)),
+                        sentences.of(new RoundStart(5, Side.LEFT, stitch, place, 0, false))))
+                .containsExactly(
+                        "In round 5 join the yarn on the top in stitch 9 from the corner, counting the corner chain as 1.",
+                        "In round 5 join the yarn on the bottom in stitch 9 from the corner, counting the corner chain as 1."
+                                + " The start moves on by 2 here, past what stands in its column.",
+                        "In round 5 join the yarn on the left in stitch 9 from the corner, counting the corner chain as 1."
+                                + " No stitch near it is free to join in: choose another column.");
+    }
+
+    @Test
+    void a_multiple_says_how_it_was_counted() {
+        SideShape shape = new SideShape(1, 4, 2);
+        assertThat(List.of(
+                        sentences.of(SideMultiple.of(shape, 3, Counting.STITCHES)),
+                        sentences.of(SideMultiple.of(shape, 3, Counting.WITH_CHAINS)),
+                        sentences.of(SideMultiple.of(new SideShape(2, 4, 2), 0, Counting.STITCHES)),
+                        sentences.of(SideMultiple.of(new SideShape(1, 1, 2), 0, Counting.STITCHES))))
+                .containsExactly(
+                        "multiple of 4 plus 1, at least 9, stitches only",
+                        "multiple of 4 plus 3, at least 11, with one corner chain at each end",
+                        "multiple of 4, at least 4, stitches only",
+                        "any number from 3, stitches only");
+    }
+
+    @Test
+    void picking_up_is_told_with_its_ratio_and_marks() {
+        Ratio threeInFour = new Ratio(3, 4);
+        assertThat(Stream.of(
+                                new PickUp(Side.TOP, new Edge.OfLength(1200, SWATCH), 239),
+                                new PickUp(Side.LEFT, new Edge.OfRows(200, threeInFour), 150),
+                                new PickUp(Side.LEFT, new Edge.OfRows(198, threeInFour), 149),
+                                new PickUp(Side.LEFT, new Edge.OfRows(60, new Ratio(2, 1)), 120),
+                                new PickUp(Side.BOTTOM, new Edge.OfStitches(120), 120),
+                                new PickUp(Side.BOTTOM, new Edge.OfStitches(120), 119),
+                                new PickUp(Side.BOTTOM, new Edge.OfStitches(120), 125))
+                        .flatMap(pickUp -> sentences.of(pickUp).stream()))
+                .containsExactly(
+                        "Top: pick up 239.",
+                        "Marks at the quarters: 60 by 30.0 cm, 120 by 60.0 cm, 179 by 90.0 cm.",
+                        "Left: pick up 150, 3 in every 4 rows.",
+                        "Marks at the quarters: 38 by row 50, 75 by row 100, 113 by row 150.",
+                        "Left: pick up 149, about 3 in every 4 rows.",
+                        "Marks at the quarters: 38 by row 50, 75 by row 99, 112 by row 149.",
+                        "Left: pick up 120, 2 in every row.",
+                        "Marks at the quarters: 30 by row 15, 60 by row 30, 90 by row 45.",
+                        "Bottom: pick up 120, one in every stitch.",
+                        "Marks at the quarters: 30 by stitch 30, 60 by stitch 60, 90 by stitch 90.",
+                        "Bottom: pick up 119, one in every stitch but for 1, spread evenly.",
+                        "Marks at the quarters: 30 by stitch 30, 60 by stitch 60, 89 by stitch 90.",
+                        "Bottom: pick up 125, one in every stitch and 5 more, spread evenly.",
+                        "Marks at the quarters: 31 by stitch 30, 63 by stitch 60, 94 by stitch 90.");
+    }
+
+    @Test
+    void a_size_is_told_in_centimetres_with_what_the_edge_will_do() {
+        assertThat(sentences.of(FinishedSize.around(1000, 1200, 20, SWATCH)))
+                .containsExactly(
+                        "The border is 8.0 cm wide. With it the piece measures 116.0 by 136.0 cm.",
+                        "The last round is 4.0 cm longer than each side of the piece has room for: the edge may ruffle.");
+        assertThat(sentences.of(FinishedSize.around(1000, 1200, 20, new Swatch(25, 20))))
+                .containsExactly(
+                        "The border is 10.0 cm wide. With it the piece measures 120.0 by 140.0 cm.",
+                        "The last round is 4.0 cm shorter than each side of the piece: the corners may cup.");
+        assertThat(sentences.of(FinishedSize.around(1000, 1200, 4, SWATCH))).hasSize(1);
+    }
+}
