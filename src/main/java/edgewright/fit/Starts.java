@@ -27,16 +27,16 @@ public final class Starts {
     private Starts() {}
 
     /**
-     * The column in which a start has to move on in the fewest rounds; of several the one nearest to the middle of the first
-     * repeat, and of two as near the first. It lies in the first repeat, so that a round's words can begin with the rest of a
-     * repeat.
+     * The column from which starts move on by the fewest stitches, all rounds taken together; of several the one nearest to the
+     * middle of the first repeat, and of two as near the first. It lies in the first repeat, so that a round's words can begin
+     * with the rest of a repeat.
      */
     public static int bestColumn(Chart chart) {
         SideShape shape = whole(chart);
         List<Stitches> sides = sides(chart, MANY_REPEATS);
         return IntStream.rangeClosed(shape.a() + 1, shape.a() + shape.w())
                 .boxed()
-                .min(Comparator.comparingInt((Integer column) -> moves(sides, column))
+                .min(Comparator.comparingInt((Integer column) -> moves(sides, column, shape.w()))
                         .thenComparingInt(column -> Math.abs(2 * (column - shape.a()) - shape.w() - 1)))
                 .orElseThrow();
     }
@@ -78,10 +78,11 @@ public final class Starts {
         return new RoundStart(round, sides.of(round), stitch, shape.placeOf(stitch, m), Math.max(0, moves), free);
     }
 
-    private static int moves(List<Stitches> sides, int column) {
+    private static int moves(List<Stitches> sides, int column, int repeat) {
         int moves = 0;
         for (int i = 0; i < sides.size(); i++) {
-            moves += isFree(sides.get(i), column + i + 1) ? 0 : 1;
+            int on = movesOn(sides.get(i), column + i + 1, repeat);
+            moves += on < 0 ? repeat : on;
         }
         return moves;
     }

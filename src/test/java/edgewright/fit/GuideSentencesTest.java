@@ -27,7 +27,7 @@ class GuideSentencesTest {
                         "Each long stitch sits between two long stitches of the round below.",
                         "Each long stitch comes directly after a long stitch of the round below.",
                         "Each long stitch comes directly before a long stitch of the round below.",
-                        "Each long stitch is next to a long stitch of the round below.",
+                        "Each long stitch comes directly before or after a long stitch of the round below.",
                         "Each long stitch stands midway between two long stitches of the round below.",
                         "Each long stitch stands over a long stitch two rounds below.");
     }
@@ -44,7 +44,7 @@ class GuideSentencesTest {
                 .containsExactly(
                         "There is no long stitch in this round.",
                         "The long stitches stand in groups of 2.",
-                        "The first long stitch after a corner is stitch 4, counting the stitch in the corner chain as 1.",
+                        "The first long stitch after a corner is stitch 4 (the one in the corner chain is 1).",
                         "Each side has 4 long stitches, and 2 more for each repeat.",
                         "Each repeat has 1 long stitch, and the corners have none.",
                         "Each side has 1 long stitch.");
