@@ -4,6 +4,9 @@ import edgewright.chart.Chart;
 import edgewright.chart.Colour;
 import edgewright.chart.SideShape;
 import edgewright.chart.Yarn;
+import java.awt.AWTError;
+import java.awt.GraphicsEnvironment;
+import java.awt.HeadlessException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -12,6 +15,17 @@ import javax.swing.SwingUtilities;
 /** Opens the desk: the way in for main. */
 public final class Desk {
     private Desk() {}
+
+    /** Whether there is a screen to open the window on. */
+    public static boolean hasScreen() {
+        try {
+            return !GraphicsEnvironment.isHeadless()
+                    && GraphicsEnvironment.getLocalGraphicsEnvironment().getScreenDevices().length > 0;
+        } catch (AWTError | HeadlessException e) {
+            // A display is named, but nobody answers there.
+            return false;
+        }
+    }
 
     /**
      * Opens the window, with this chart on it or a new one, and comes back at once. The program ends by itself when the window
