@@ -71,7 +71,7 @@ final class PatternPages {
 
     private List<Strip> cover(List<Anchor> inside) {
         String title = chart.title().isBlank() ? Texts.of("untitled") : chart.title();
-        return new Cover(setter, chart, root).strips(title, ChartSheets.fabric(chart), facts(), inside);
+        return new Cover(setter, chart, root).strips(title, CoverPicture.of(chart), facts(), inside);
     }
 
     private List<Strip> chart(DraftPages findings, List<Anchor> inside) {

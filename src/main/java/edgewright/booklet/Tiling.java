@@ -4,7 +4,6 @@ import edgewright.draw.CellRange;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
-import java.util.function.Predicate;
 import java.util.stream.IntStream;
 
 /**
@@ -46,46 +45,70 @@ record Tiling(double cellMm, int across, int down, List<Tile> tiles) {
         }
     }
 
-    /** What is to be cut up. Room for numbers around the cells is given in cells, since it grows with them. */
-    record Work(int columns, int rows, double aroundColumns, double aroundRows) {}
+    /**
+     * A corner that is to be cut up. Room for numbers around the cells is given in cells, since it grows with them.
+     *
+     * @param limb how many columns the upright limb takes from the left, and how many rows the level one from the top; the
+     *     cells beyond both are empty
+     */
+    record Work(int columns, int rows, int limb, double aroundColumns, double aroundRows) {}
 
-    /** The largest cells, not over {@code largestMm}, with which the chart takes no more sheets than with the smallest. */
-    static Tiling fewestSheets(
-            Work work,
-            double widthMm,
-            double heightMm,
-            double smallestMm,
-            double largestMm,
-            Predicate<CellRange> shows) {
-        Tiling best = of(work, widthMm, heightMm, smallestMm, shows);
+    /** Columns or rows side by side, the last not included. */
+    private record Span(int first, int end) {}
+
+    /** The fewest sheets that cells of an allowed size can be had on, and of those the ones with the largest cells. */
+    static Tiling fewestSheets(Work work, double widthMm, double heightMm, double smallestMm, double largestMm) {
+        Tiling best = of(work, widthMm, heightMm, smallestMm);
         for (double cell = smallestMm + STEP_MM; cell <= largestMm; cell += STEP_MM) {
-            int across = sheets(work.columns(), capacity(widthMm, cell, work.aroundColumns()));
-            int down = sheets(work.rows(), capacity(heightMm, cell, work.aroundRows()));
-            if (across > best.across || down > best.down) {
-                break;
+            Tiling larger = of(work, widthMm, heightMm, cell);
+            if (larger.tiles.size() <= best.tiles.size()) {
+                best = larger;
             }
-            best = of(work, widthMm, heightMm, cell, shows);
         }
         return best;
     }
 
-    /** The sheets with cells of that size. */
-    static Tiling of(Work work, double widthMm, double heightMm, double cellMm, Predicate<CellRange> shows) {
-        int across = sheets(work.columns(), capacity(widthMm, cellMm, work.aroundColumns()));
-        int down = sheets(work.rows(), capacity(heightMm, cellMm, work.aroundRows()));
-        List<Tile> tiles = new ArrayList<>();
-        for (int row = 0; row < down; row++) {
-            for (int column = 0; column < across; column++) {
-                int left = start(work.columns(), across, column);
-                int top = start(work.rows(), down, row);
-                CellRange cells = new CellRange(
-                        left, top, end(work.columns(), across, column) - left, end(work.rows(), down, row) - top);
-                if (shows.test(cells)) {
-                    tiles.add(new Tile(column, row, cells));
+    /**
+     * The fewest sheets with cells of that size. Sheets are as equal as can be, or the cut follows the inner edge of a limb
+     * where that leaves more of them empty.
+     */
+    static Tiling of(Work work, double widthMm, double heightMm, double cellMm) {
+        int capacityAcross = capacity(widthMm, cellMm, work.aroundColumns());
+        int capacityDown = capacity(heightMm, cellMm, work.aroundRows());
+        Tiling best = null;
+        for (List<Span> columns : cuts(work.columns(), work.limb(), capacityAcross)) {
+            for (List<Span> rows : cuts(work.rows(), work.limb(), capacityDown)) {
+                Tiling tiling = of(columns, rows, work.limb(), cellMm);
+                if (best == null || tiling.tiles.size() < best.tiles.size()) {
+                    best = tiling;
                 }
             }
         }
-        return new Tiling(cellMm, across, down, List.copyOf(tiles));
+        return best;
+    }
+
+    private static Tiling of(List<Span> columns, List<Span> rows, int limb, double cellMm) {
+        List<Tile> tiles = new ArrayList<>();
+        for (int row = 0; row < rows.size(); row++) {
+            for (int column = 0; column < columns.size(); column++) {
+                Span across = columns.get(column);
+                Span down = rows.get(row);
+                // What a sheet shares with the one at its left, or above it, is no reason for it.
+                int own = column == 0 ? 0 : across.first() + OVERLAP;
+                int ownDown = row == 0 ? 0 : down.first() + OVERLAP;
+                if (own < limb || ownDown < limb) {
+                    tiles.add(new Tile(
+                            column,
+                            row,
+                            new CellRange(
+                                    across.first(),
+                                    down.first(),
+                                    across.end() - across.first(),
+                                    down.end() - down.first())));
+                }
+            }
+        }
+        return new Tiling(cellMm, columns.size(), rows.size(), List.copyOf(tiles));
     }
 
     /** The index of the sheet beyond an edge, if there is one. */
@@ -100,16 +123,25 @@ record Tiling(double cellMm, int across, int down, List<Tile> tiles) {
         return Math.max(OVERLAP + 1, (int) Math.floor(roomMm / cellMm - around + 1e-9));
     }
 
-    private static int sheets(int cells, int capacity) {
-        return cells <= capacity ? 1 : (cells - OVERLAP + capacity - OVERLAP - 1) / (capacity - OVERLAP);
+    private static List<List<Span>> cuts(int cells, int limb, int capacity) {
+        if (limb >= cells) {
+            return List.of(evenly(0, cells, capacity));
+        }
+        List<Span> alongLimb = new ArrayList<>(evenly(0, limb, capacity));
+        alongLimb.addAll(evenly(Math.max(0, limb - OVERLAP), cells, capacity));
+        return List.of(evenly(0, cells, capacity), alongLimb);
     }
 
-    /** Sheets are as equal as whole cells allow; the first cell of sheet i. */
-    private static int start(int cells, int sheets, int i) {
-        return (int) ((long) (cells - OVERLAP) * i / sheets);
-    }
-
-    private static int end(int cells, int sheets, int i) {
-        return i == sheets - 1 ? cells : start(cells, sheets, i + 1) + OVERLAP;
+    /** Spans with at most so many cells, all of one size as far as whole cells allow. */
+    private static List<Span> evenly(int first, int end, int capacity) {
+        int cells = end - first;
+        int sheets = cells <= capacity ? 1 : (cells - OVERLAP + capacity - OVERLAP - 1) / (capacity - OVERLAP);
+        List<Span> spans = new ArrayList<>();
+        for (int i = 0; i < sheets; i++) {
+            int from = (int) ((long) (cells - OVERLAP) * i / sheets);
+            int to = (int) ((long) (cells - OVERLAP) * (i + 1) / sheets) + OVERLAP;
+            spans.add(new Span(first + Math.max(0, from), i == sheets - 1 ? end : first + to));
+        }
+        return spans;
     }
 }

@@ -16,7 +16,7 @@ class TilingTest {
     private static final double HEIGHT_MM = 220;
 
     private static Tiling fewest(int columns, int rows) {
-        return Tiling.fewestSheets(new Work(columns, rows, 5, 4), WIDTH_MM, HEIGHT_MM, 4, 6.5, cells -> true);
+        return Tiling.fewestSheets(new Work(columns, rows, Math.max(columns, rows), 5, 4), WIDTH_MM, HEIGHT_MM, 4, 6.5);
     }
 
     @Test
@@ -58,12 +58,7 @@ class TilingTest {
 
     @Test
     void sheetsThatShowNothingOfTheBorderAreLeftOut() {
-        Tiling tiling = Tiling.of(
-                new Work(100, 100, 5, 4),
-                WIDTH_MM,
-                HEIGHT_MM,
-                5,
-                cells -> cells.firstColumn() <= 20 || cells.firstRow() <= 20);
+        Tiling tiling = Tiling.of(new Work(100, 100, 20, 5, 4), WIDTH_MM, HEIGHT_MM, 5);
         List<String> sheets = new ArrayList<>();
         tiling.tiles().forEach(tile -> sheets.add(tile.column() + "," + tile.row()));
         assertThat(tiling.across()).isEqualTo(4);
@@ -72,5 +67,36 @@ class TilingTest {
         assertThat(tiling.beside(tiling.tiles().get(0), Edge.BOTTOM)).hasValue(4);
         assertThat(tiling.beside(tiling.tiles().get(1), Edge.BOTTOM)).isEmpty();
         assertThat(tiling.beside(tiling.tiles().get(1), Edge.LEFT)).hasValue(0);
+    }
+
+    @Test
+    void theCutFollowsTheInnerEdgeOfALimbWhereThatSavesASheet() {
+        // Halves of 51 cells are 26 and 27 wide, so four sheets would be needed for limbs of 28 cells.
+        Tiling tiling = Tiling.of(new Work(51, 51, 28, 5, 4), WIDTH_MM, HEIGHT_MM, 5);
+        assertThat(tiling.tiles())
+                .containsExactly(
+                        new Tile(0, 0, new CellRange(0, 0, 28, 28)),
+                        new Tile(1, 0, new CellRange(26, 0, 25, 28)),
+                        new Tile(0, 1, new CellRange(0, 26, 28, 25)));
+    }
+
+    @Test
+    void everyCellOfBothLimbsIsOnASheet() {
+        for (int limb = 1; limb <= 60; limb += 7) {
+            for (int beyond = 1; beyond <= 60; beyond += 8) {
+                Work work = new Work(limb + beyond, limb + beyond + 3, limb, 5, 4);
+                Tiling tiling = Tiling.fewestSheets(work, WIDTH_MM, HEIGHT_MM, 4, 6.5);
+                for (int row = 0; row < work.rows(); row++) {
+                    for (int column = 0; column < work.columns(); column++) {
+                        int x = column;
+                        int y = row;
+                        if (Math.min(x, y) < limb) {
+                            assertThat(tiling.tiles())
+                                    .anyMatch(tile -> tile.cells().holds(x, y));
+                        }
+                    }
+                }
+            }
+        }
     }
 }

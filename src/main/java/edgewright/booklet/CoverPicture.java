@@ -1,0 +1,53 @@
+package edgewright.booklet;
+
+import edgewright.chart.Chart;
+import edgewright.chart.PerSide;
+import edgewright.chart.SideShape;
+import edgewright.draw.CellRange;
+import edgewright.draw.ChartPicture;
+import edgewright.draw.CornerPicture;
+import edgewright.draw.Drawing;
+import edgewright.draw.Emphasis;
+import edgewright.draw.FabricLook;
+import edgewright.draw.PictureStyle;
+
+/** The border as it looks when it is done, for the first page. */
+final class CoverPicture {
+    private static final int SMALLEST_PIECE = 30;
+
+    /** Of more stitches than this each is a flat square: its body would be finer than print. */
+    private static final long MOST_WITH_BODY = 24_000;
+
+    /** Of more stitches than this only the outer corner is shown. */
+    private static final long MOST_SHOWN = 80_000;
+
+    private static final int CORNER_CELLS = 160;
+
+    private CoverPicture() {}
+
+    /** The border around a piece, opposite sides alike; of a very large one its outer corner. */
+    static Drawing of(Chart chart) {
+        SideShape shape = chart.shape();
+        int rounds = chart.rounds().size();
+        int across = repeats(shape, Math.max(SMALLEST_PIECE, 2 * rounds));
+        int down = repeats(shape, Math.max(SMALLEST_PIECE * 2 / 3, 3 * rounds / 2));
+        long stitches = (long) rounds * 2 * (shape.stitches(rounds, across) + shape.stitches(rounds, down));
+        if (stitches > MOST_SHOWN) {
+            PictureStyle flat = PictureStyle.FABRIC.withLook(FabricLook.FLAT);
+            CornerPicture corner = CornerPicture.of(chart, flat, Emphasis.NONE);
+            return corner.tile(new CellRange(
+                            0,
+                            0,
+                            Math.min(CORNER_CELLS, corner.layout().columns()),
+                            Math.min(CORNER_CELLS * 3 / 4, corner.layout().rows())))
+                    .drawing();
+        }
+        FabricLook look = stitches > MOST_WITH_BODY ? FabricLook.FLAT : FabricLook.WORKED;
+        return ChartPicture.wholeBorder(
+                chart, new PerSide(across, down, across, down), PictureStyle.FABRIC.withLook(look));
+    }
+
+    private static int repeats(SideShape shape, int stitches) {
+        return Math.max(1, Math.round((stitches - shape.fewestStitches(0)) / (float) shape.w()));
+    }
+}

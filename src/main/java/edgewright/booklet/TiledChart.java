@@ -1,0 +1,231 @@
+package edgewright.booklet;
+
+import edgewright.booklet.Strip.Break;
+import edgewright.booklet.Strip.Piece;
+import edgewright.booklet.Tiling.Tile;
+import edgewright.chart.Chart;
+import edgewright.draw.Area;
+import edgewright.draw.CellRange;
+import edgewright.draw.CornerPicture;
+import edgewright.draw.Drawing;
+import edgewright.draw.Emphasis;
+import edgewright.draw.FabricLook;
+import edgewright.draw.PictureStyle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructureTypes;
+
+/** A chart that is larger than a page: which sheets there are, how they lie, and each of them. */
+final class TiledChart {
+    private static final double CAPTION_PT = 4 * Sheet.LINE_PT;
+    private static final double MAP_CELL_PT = 12;
+    private static final double MAP_HEIGHT_PT = 3 * Sheet.LINE_PT;
+    private static final double MAP_WIDTH_PT = 8 * Sheet.LINE_PT;
+    private static final double LARGEST_OVERVIEW_PT = 330;
+    private static final double OUTLINE_PT = 1.1;
+
+    /** The picture of the whole is left out of an overview with more cells than this; the sheets are shown all the same. */
+    private static final int MOST_CELLS_IN_OVERVIEW = 40_000;
+
+    private static final PictureStyle OVERVIEW =
+            PictureStyle.FABRIC.withLook(FabricLook.FLAT).withCellMm(1);
+    private static final double JOIN_MM = 0.6;
+
+    private final TextSetter setter;
+    private final Sheet sheet;
+    private final Chart chart;
+    private final BookletOptions options;
+    private final ChartSheets charts;
+    private final LegendSetter legend;
+
+    /**
+     * @param charts makes the pictures
+     */
+    TiledChart(TextSetter setter, Chart chart, BookletOptions options, ChartSheets charts, LegendSetter legend) {
+        this.setter = setter;
+        this.sheet = setter.sheet();
+        this.chart = chart;
+        this.options = options;
+        this.charts = charts;
+        this.legend = legend;
+    }
+
+    /** The page that shows how the sheets lie, then each sheet on a page of its own. */
+    List<Strip> set(Tag parent) {
+        CornerPicture unit = charts.picture(1);
+        int columns = unit.layout().columns();
+        int rows = unit.layout().rows();
+        CornerPicture oneCell = unit.tile(new CellRange(0, 0, 1, 1));
+        Tiling.Work work = new Tiling.Work(
+                columns, rows, chart.rounds().size() + 1, oneCell.widthMm() - 1, oneCell.heightMm() - 1);
+        double widthMm = sheet.widestPt() / Sheet.PT_PER_MM;
+        double heightMm = (sheet.heightPt() - CAPTION_PT) / Sheet.PT_PER_MM;
+        Tiling tiling = options.cellMm().isPresent()
+                ? Tiling.of(work, widthMm, heightMm, options.cellMm().getAsDouble())
+                : Tiling.fewestSheets(
+                        work, widthMm, heightMm, BookletOptions.SMALLEST_CELL_MM, ChartSheets.COMFORTABLE_CELL_MM);
+        CornerPicture whole = charts.picture(tiling.cellMm());
+        List<Strip> strips = new ArrayList<>(List.of(overview(parent, tiling)));
+        for (int i = 0; i < tiling.tiles().size(); i++) {
+            CellRange cells = tiling.tiles().get(i).cells();
+            CornerPicture tile = whole.tile(cells);
+            strips.add(caption(parent, tiling, i));
+            // The sheet is cut out again when it is printed, so that not all of them are in memory.
+            strips.add(charts.figure(
+                    parent,
+                    tile,
+                    () -> whole.tile(cells).drawing(),
+                    joins(tiling, tiling.tiles().get(i), tile)));
+        }
+        return strips;
+    }
+
+    /** The legend, and beside it the whole corner with the sheets marked on it. */
+    private Strip overview(Tag parent, Tiling tiling) {
+        Piece column = legend.column(parent, ChartSheets.LEGEND_CELLS_MM.get(0), 0, 0);
+        Ink.Art art = (Ink.Art) column.inks().get(0);
+        double left = Math.max(sheet.labelPt(), art.widthPt() + 2 * Sheet.LINE_PT);
+        CornerPicture unit = CornerPicture.of(chart, OVERVIEW, Emphasis.NONE);
+        double mostPt = Math.min(sheet.widthPt() - left, LARGEST_OVERVIEW_PT);
+        double scale = mostPt / Sheet.PT_PER_MM / Math.max(unit.widthMm(), unit.heightMm());
+        double width = unit.widthMm() * scale * Sheet.PT_PER_MM;
+        double height = unit.heightMm() * scale * Sheet.PT_PER_MM;
+        Tag figure = parent.figure(Texts.of("chart.overview", tiling.tiles().size()));
+        List<Piece> pieces = new ArrayList<>(List.of(column));
+        pieces.add(Piece.of(figure, new Ink.Art(left, 0, width, height, () -> overview(unit), 0, 0, scale)));
+        List<Ink> outlines = new ArrayList<>();
+        Area cells = unit.layout().area();
+        double cellPt = unit.layout().cellMm() * scale * Sheet.PT_PER_MM;
+        for (int i = 0; i < tiling.tiles().size(); i++) {
+            CellRange range = tiling.tiles().get(i).cells();
+            double x = left + cells.xMm() * scale * Sheet.PT_PER_MM + range.firstColumn() * cellPt;
+            double y = cells.yMm() * scale * Sheet.PT_PER_MM + range.firstRow() * cellPt;
+            outlines.addAll(outline(x, y, range.columns() * cellPt, range.rows() * cellPt, i + 1));
+        }
+        pieces.add(new Piece(Optional.empty(), outlines));
+        return Strip.of(Sheet.onGrid(Math.max(art.heightPt(), height)), pieces).spaced(Sheet.LINE_PT);
+    }
+
+    private Drawing overview(CornerPicture corner) {
+        long cells = (long) corner.layout().columns() * corner.layout().rows();
+        return cells <= MOST_CELLS_IN_OVERVIEW
+                ? corner.drawing()
+                : new Drawing(corner.widthMm(), corner.heightMm(), "", "", List.of());
+    }
+
+    private List<Ink> outline(double xPt, double yPt, double widthPt, double heightPt, int number) {
+        Style style = setter.styles().strong();
+        Ink.Words words = setter.words(0, 0, Integer.toString(number), style);
+        double badge = Sheet.LINE_PT + 2;
+        double left = xPt + (widthPt - badge) / 2;
+        double top = yPt + (heightPt - badge) / 2;
+        Ink halo = new Ink.Box(xPt, yPt, widthPt, heightPt, Optional.empty(), Optional.of(Tone.PAPER), 3 * OUTLINE_PT);
+        Ink line = new Ink.Box(xPt, yPt, widthPt, heightPt, Optional.empty(), Optional.of(Tone.INK), OUTLINE_PT);
+        if (Math.min(widthPt, heightPt) < badge || words.widthPt() > badge) {
+            return List.of(halo, line);
+        }
+        return List.of(
+                halo,
+                line,
+                new Ink.Box(left, top, badge, badge, Optional.of(Tone.PAPER), Optional.of(Tone.MARSH), OUTLINE_PT),
+                words.moved(left + (badge - words.widthPt()) / 2, top + 1 + style.baselinePt()));
+    }
+
+    /** 'Sheet 2 of 4', how it goes on, and a map of the sheets on which this one is filled. */
+    private Strip caption(Tag parent, Tiling tiling, int number) {
+        Styles styles = setter.styles();
+        Tile tile = tiling.tiles().get(number);
+        int sheets = tiling.tiles().size();
+        String title = Texts.of("chart.sheet", number + 1, sheets);
+        List<Piece> pieces = new ArrayList<>();
+        pieces.add(Piece.of(
+                parent.child(StandardStructureTypes.H3),
+                setter.words(0, styles.section().baselinePt(), title, styles.section())));
+        double mapWidth = tiling.across() * mapCell(tiling);
+        double room = sheet.widthPt() - mapWidth - 2 * MAP_CELL_PT;
+        List<String> lines = LineBreaker.forProse(
+                        styles.small().face(), styles.small().sizePt())
+                .lines(goesOn(tiling, tile), room);
+        Tag prose = parent.child(StandardStructureTypes.P);
+        for (int i = 0; i < lines.size(); i++) {
+            double baseline = (i + 1) * Sheet.LINE_PT + styles.small().baselinePt();
+            pieces.add(Piece.of(prose, setter.words(0, baseline, lines.get(i) + " ", styles.small())));
+        }
+        pieces.add(new Piece(Optional.empty(), map(tiling, tile)));
+        double height = Math.max((lines.size() + 2) * Sheet.LINE_PT, Sheet.onGrid(tiling.down() * mapCell(tiling) + 6));
+        return Strip.of(height, pieces).onNewPage().breaking(Break.NEVER).anchored(new Anchor(title, 2));
+    }
+
+    private List<Ink> map(Tiling tiling, Tile here) {
+        List<Ink> map = new ArrayList<>();
+        double cell = mapCell(tiling);
+        double left = sheet.widthPt() - tiling.across() * cell;
+        for (Tile tile : tiling.tiles()) {
+            boolean filled = tile.equals(here);
+            map.add(new Ink.Box(
+                    left + tile.column() * cell,
+                    2 + tile.row() * cell,
+                    cell * 0.88,
+                    cell * 0.88,
+                    filled ? Optional.of(Tone.MARSH) : Optional.empty(),
+                    Optional.of(Tone.MARSH),
+                    cell / 20));
+        }
+        return map;
+    }
+
+    /** The side of a sheet in the map, however many there are. */
+    private static double mapCell(Tiling tiling) {
+        return Math.min(MAP_CELL_PT, Math.min(MAP_HEIGHT_PT / tiling.down(), MAP_WIDTH_PT / tiling.across()));
+    }
+
+    private static String goesOn(Tiling tiling, Tile tile) {
+        List<String> sentences = new ArrayList<>();
+        for (Tiling.Edge edge : Tiling.Edge.values()) {
+            tiling.beside(tile, edge)
+                    .ifPresent(other -> sentences.add(Texts.of("chart.joins." + edge, other + 1, Tiling.OVERLAP)));
+        }
+        return String.join(" ", sentences);
+    }
+
+    /** Bars at the outer edges of the numbers, over the columns and beside the rows that come again on another sheet. */
+    private static List<Ink> joins(Tiling tiling, Tile tile, CornerPicture picture) {
+        Area cells = picture.layout().area();
+        double overlapMm = Tiling.OVERLAP * tiling.cellMm();
+        List<Ink> bars = new ArrayList<>();
+        for (Tiling.Edge edge : Tiling.Edge.values()) {
+            if (tiling.beside(tile, edge).isEmpty()) {
+                continue;
+            }
+            switch (edge) {
+                case LEFT -> bars.addAll(across(cells.xMm(), overlapMm, picture));
+                case RIGHT -> bars.addAll(across(cells.rightMm() - overlapMm, overlapMm, picture));
+                case TOP -> bars.addAll(down(cells.yMm(), overlapMm, picture));
+                case BOTTOM -> bars.addAll(down(cells.bottomMm() - overlapMm, overlapMm, picture));
+            }
+        }
+        return bars;
+    }
+
+    private static List<Ink> across(double fromMm, double lengthMm, CornerPicture picture) {
+        return List.of(
+                bar(fromMm, JOIN_MM, lengthMm, JOIN_MM),
+                bar(fromMm, picture.heightMm() - 2 * JOIN_MM, lengthMm, JOIN_MM));
+    }
+
+    private static List<Ink> down(double fromMm, double lengthMm, CornerPicture picture) {
+        return List.of(
+                bar(JOIN_MM, fromMm, JOIN_MM, lengthMm),
+                bar(picture.widthMm() - 2 * JOIN_MM, fromMm, JOIN_MM, lengthMm));
+    }
+
+    private static Ink bar(double xMm, double yMm, double widthMm, double heightMm) {
+        return Ink.Box.filled(
+                xMm * Sheet.PT_PER_MM,
+                yMm * Sheet.PT_PER_MM,
+                widthMm * Sheet.PT_PER_MM,
+                heightMm * Sheet.PT_PER_MM,
+                Tone.MARSH);
+    }
+}
