@@ -39,7 +39,7 @@ final class ChartSheets {
 
     List<Strip> set(Tag parent, Anchor anchor) {
         List<Strip> head = new ArrayList<>(setter.partHeading(parent, anchor));
-        head.set(0, head.get(0).onNewPage());
+        head.set(0, head.get(0).onNewPage(true));
         head.addAll(howToRead(parent));
         return inArms(parent, head, sheet.widthPt())
                 .or(() -> underLegend(parent, head, sheet.widthPt()))
@@ -76,15 +76,16 @@ final class ChartSheets {
                                         .spaced(Sheet.LINE_PT))));
     }
 
-    /** On pages of its own, one or many, after one with the legend and a picture of the whole. */
+    /** On pages of its own, one or many; what is said of it and the legend need no new page. */
     private List<Strip> afterLegend(Tag parent, List<Strip> head) {
         List<Strip> strips = new ArrayList<>(head);
+        strips.replaceAll(strip -> strip.onNewPage(false).breaking(Break.NEVER));
         Optional<CornerPicture> alone = whole(sheet.widestPt(), sheet.heightPt());
         if (alone.isPresent()) {
             strips.add(legend.columns(parent, LEGEND_CELLS_MM.get(0), 0, sheet.widthPt())
                     .spaced(Sheet.LINE_PT));
             strips.add(
-                    figure(parent, alone.get(), alone.get()::drawing, List.of()).onNewPage());
+                    figure(parent, alone.get(), alone.get()::drawing, List.of()).onNewPage(true));
         } else {
             strips.addAll(new TiledChart(setter, chart, options, this, legend).set(parent));
         }

@@ -48,7 +48,7 @@ final class PatternPages {
             }
             body.addAll(part(part, inside));
         }
-        body.set(0, body.get(0).onNewPage());
+        body.set(0, body.get(0).onNewPage(true));
         List<Strip> strips = new ArrayList<>(cover(inside));
         strips.addAll(body);
         return strips;
@@ -91,7 +91,7 @@ final class PatternPages {
             strips = new ArrayList<>(PartPages.set(setter, chart, part, section, anchor));
         }
         if (part.kind() == Part.Kind.ROUNDS) {
-            strips.set(0, strips.get(0).onNewPage());
+            strips.set(0, strips.get(0).onNewPage(true));
         }
         return strips;
     }

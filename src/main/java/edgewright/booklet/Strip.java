@@ -70,8 +70,8 @@ record Strip(
         return new Strip(heightPt, spaceAbovePt, pieces, willingness, newPage, anchor, repeated);
     }
 
-    Strip onNewPage() {
-        return new Strip(heightPt, spaceAbovePt, pieces, below, true, anchor, repeated);
+    Strip onNewPage(boolean begins) {
+        return new Strip(heightPt, spaceAbovePt, pieces, below, begins, anchor, repeated);
     }
 
     Strip anchored(Anchor place) {

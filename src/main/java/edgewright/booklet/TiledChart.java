@@ -154,7 +154,7 @@ final class TiledChart {
         }
         pieces.add(new Piece(Optional.empty(), map(tiling, tile)));
         double height = Math.max((lines.size() + 2) * Sheet.LINE_PT, Sheet.onGrid(tiling.down() * mapCell(tiling) + 6));
-        return Strip.of(height, pieces).onNewPage().breaking(Break.NEVER).anchored(new Anchor(title, 2));
+        return Strip.of(height, pieces).onNewPage(true).breaking(Break.NEVER).anchored(new Anchor(title, 2));
     }
 
     private List<Ink> map(Tiling tiling, Tile here) {
