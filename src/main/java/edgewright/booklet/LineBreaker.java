@@ -2,6 +2,7 @@ package edgewright.booklet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /**
  * Breaks text into lines by the widths that are printed, never at a no-break space. A number stays with the word that it
@@ -12,6 +13,8 @@ import java.util.List;
 final class LineBreaker {
     /** A no-break space is none of them. */
     private static final String BREAKING_BLANKS = "[\\s\\u2000-\\u2006\\u2008-\\u200b\\u3000]+";
+
+    private static final Pattern NUMBER = Pattern.compile("[*(\\[]*\\d[\\d.]*");
 
     private final Face face;
     private final double sizePt;
@@ -71,23 +74,28 @@ final class LineBreaker {
         return ",;.".indexOf(word.charAt(word.length() - 1)) >= 0;
     }
 
-    /** Words as they are printed, and numbers together with the word that follows them. */
+    /**
+     * Words as they are printed, with the numbers among them held to the word that they count. In a sentence a number may
+     * as well belong to the word before it ('round 5'), so it is held to both.
+     */
     private List<String> unbroken(String text) {
         List<String> words = new ArrayList<>();
+        boolean afterNumber = false;
         for (String each : text.split(BREAKING_BLANKS)) {
             String word = face.printable(each).strip();
-            int last = words.size() - 1;
-            if (last >= 0 && isNumber(words.get(last))) {
+            if (word.isEmpty()) {
+                continue;
+            }
+            boolean held = afterNumber || (!atPauses && Character.isDigit(word.charAt(0)));
+            if (held && !words.isEmpty()) {
+                int last = words.size() - 1;
                 words.set(last, words.get(last) + " " + word);
-            } else if (!word.isEmpty()) {
+            } else {
                 words.add(word);
             }
+            afterNumber = NUMBER.matcher(word).matches();
         }
         return words;
-    }
-
-    private static boolean isNumber(String word) {
-        return word.matches("[*(\\[]*\\d[\\d.]*");
     }
 
     /** A word that fits on a line as it is; else cut into pieces that do, at a blank if it has one. */

@@ -19,6 +19,9 @@ record Tiling(double cellMm, int across, int down, List<Tile> tiles) {
     /** The columns or rows that two neighbours share: as many as a long stitch reaches. */
     static final int OVERLAP = 2;
 
+    /** How far the brackets of the repeats stand off the inner edge of a limb, in cells. */
+    private static final int BRACKETS = 3;
+
     private static final double STEP_MM = 0.25;
 
     /**
@@ -97,14 +100,11 @@ record Tiling(double cellMm, int across, int down, List<Tile> tiles) {
                 int own = column == 0 ? 0 : across.first() + OVERLAP;
                 int ownDown = row == 0 ? 0 : down.first() + OVERLAP;
                 if (own < limb || ownDown < limb) {
-                    tiles.add(new Tile(
-                            column,
-                            row,
-                            new CellRange(
-                                    across.first(),
-                                    down.first(),
-                                    across.end() - across.first(),
-                                    down.end() - down.first())));
+                    int right = ownDown < limb ? across.end() : Math.min(across.end(), limb + BRACKETS);
+                    int foot = own < limb ? down.end() : Math.min(down.end(), limb + BRACKETS);
+                    CellRange cells =
+                            new CellRange(across.first(), down.first(), right - across.first(), foot - down.first());
+                    tiles.add(new Tile(column, row, cells));
                 }
             }
         }

@@ -43,8 +43,16 @@ class LineBreakerTest {
 
     @Test
     void aNumberStaysWithTheWordThatItCounts() {
-        assertThat(prose("work the last 12 stitches", "work the last 12"))
+        assertThat(stitches("work the last 12 stitches", "work the last 12"))
                 .containsExactly("work the last", "12 stitches");
+    }
+
+    @Test
+    void inASentenceANumberStaysWithTheWordBeforeItToo() {
+        assertThat(prose("the stitch below, in round 5, is long", "the stitch below, in round"))
+                .containsExactly("the stitch below, in", "round 5, is long");
+        assertThat(prose("and under round 1 there is the base", "and under round 1"))
+                .containsExactly("and under", "round 1 there is", "the base");
     }
 
     @Test

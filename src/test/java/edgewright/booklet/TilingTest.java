@@ -81,6 +81,14 @@ class TilingTest {
     }
 
     @Test
+    void aSheetOfOneLimbEndsBelowTheBracketsOfItsRepeats() {
+        Tiling tiling = Tiling.of(new Work(50, 40, 10, 5, 4), WIDTH_MM, HEIGHT_MM, 5);
+        assertThat(tiling.tiles())
+                .containsExactly(
+                        new Tile(0, 0, new CellRange(0, 0, 26, 40)), new Tile(1, 0, new CellRange(24, 0, 26, 13)));
+    }
+
+    @Test
     void everyCellOfBothLimbsIsOnASheet() {
         for (int limb = 1; limb <= 60; limb += 7) {
             for (int beyond = 1; beyond <= 60; beyond += 8) {
