@@ -37,6 +37,7 @@ final class DeskFrame extends JFrame {
     private final transient Jobs jobs;
     private final transient FileDeeds files;
     private final transient Publishing publishing;
+    private final transient Proving proving;
     private final StatusLine status;
     private final ChartCanvas canvas;
     private final RoundsPane rounds;
@@ -54,6 +55,7 @@ final class DeskFrame extends JFrame {
         jobs = new Jobs(status);
         files = new FileDeeds(bench, settings, asking, jobs, status::tell);
         publishing = new Publishing(this, bench, settings, asking, jobs, view);
+        proving = new Proving(this, bench, settings, jobs);
         canvas = new ChartCanvas(bench, view);
         findings = new FindingsPane(bench, sentences);
         addActions();
@@ -150,6 +152,7 @@ final class DeskFrame extends JFrame {
                 "open", () -> files.whenNothingIsLost(() -> asking.fileToOpen().ifPresent(files::open)), this::isFree);
         actions.add("save", () -> files.save(() -> {}), this::isFree);
         actions.add("saveAs", () -> files.saveAs(() -> {}), this::isFree);
+        actions.add("prove", proving::prove, () -> isFree() && !bench.verdict().hasErrors());
         actions.add("publish", publishing::publish, this::isFree);
         actions.add("picture", publishing::picture, this::isFree);
         actions.add("properties", this::properties);

@@ -113,6 +113,11 @@ abstract class FormDialog extends JDialog {
         form.add(prose, "span, width " + PROSE_PX + "!, height " + prose.getPreferredSize().height + "!");
     }
 
+    /** Looks at the form again whenever this field is changed. */
+    final void watch(JComponent field) {
+        watched(field);
+    }
+
     static int value(JSpinner spinner) {
         return (Integer) spinner.getValue();
     }

@@ -38,7 +38,7 @@ final class Menus {
         Menus menus = new Menus(actions);
         JMenu file = menus.menu("file", "new", "open");
         file.add(recent(settings, openRecent));
-        menus.fill(file, "-", "save", "saveAs", "-", "publish", "picture", "-", "properties", "-", "quit");
+        menus.fill(file, "-", "save", "saveAs", "-", "prove", "publish", "picture", "-", "properties", "-", "quit");
         menus.menu("edit", "undo", "redo", "-", "nextFinding", "previousFinding", "-", "evenOut");
         menus.stitchMenu(bench);
         JMenu rounds =

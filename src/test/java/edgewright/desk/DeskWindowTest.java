@@ -22,6 +22,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import javax.swing.JFileChooser;
+import javax.swing.SwingUtilities;
 import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.GenericTypeMatcher;
 import org.assertj.swing.core.MouseButton;
@@ -242,6 +243,26 @@ class DeskWindowTest {
         until("it is said", () -> window.label("news").text().equals("broken.border.json was not opened."));
 
         assertThat(chart()).isSameAs(before);
+    }
+
+    @Test
+    void theWordsAreProvedForSeveralSizes() {
+        SwingUtilities.invokeLater(
+                () -> window.menuItem("menu.prove").target().doClick());
+        DialogFixture form =
+                WindowFinder.findDialog("prove").withTimeout(20_000).using(robot);
+        form.textBox("prove.sizes").deleteText().enterText("1, x");
+        form.button("accept").requireDisabled();
+        form.textBox("prove.sizes").deleteText().enterText("0, 1\n2, 3, 4, 5");
+        form.button("accept").click();
+        DialogFixture outcome =
+                WindowFinder.findDialog("proofWindow").withTimeout(30_000).using(robot);
+
+        assertThat(outcome.table("proofTable").contents()).isDeepEqualTo(new String[][] {
+            {"0, 1", "5, 11", "2,520", "make the chart"}, {"2, 3, 4, 5", "17, 23, 29, 35", "4,032", "make the chart"}
+        });
+        until("it is said", () -> window.label("news").text().equals("The words make the chart, in all 2 sizes"));
+        outcome.close();
     }
 
     @Test

@@ -1,0 +1,83 @@
+package edgewright.desk;
+
+import edgewright.proof.Trials.Trial;
+import java.awt.BorderLayout;
+import java.awt.Dimension;
+import java.awt.Window;
+import java.util.List;
+import javax.swing.JComponent;
+import javax.swing.JDialog;
+import javax.swing.JScrollPane;
+import javax.swing.JTable;
+import javax.swing.KeyStroke;
+import javax.swing.table.AbstractTableModel;
+
+/** For which sizes the words were worked, and what came of it. It stays beside the chart until it is closed. */
+final class ProofWindow extends JDialog {
+    private static final String[] COLUMNS = {"repeats", "base", "stitches", "outcome"};
+
+    ProofWindow(Window owner, List<Trial> trials) {
+        super(owner, Texts.of("proof.title"), ModalityType.MODELESS);
+        setName("proofWindow");
+        Column column = new Column(14, 18, 10);
+        long failed = trials.stream().filter(trial -> !trial.agrees()).count();
+        column.heading(Texts.of(failed == 0 ? "proof.agrees" : "proof.fails", trials.size(), failed));
+        column.prose(Texts.of("proof.explain"));
+        trials.stream().filter(trial -> !trial.agrees()).limit(1).forEach(trial -> {
+            column.heading(Texts.of("proof.first", ProveDialog.line(trial.repeats())));
+            trial.problems().forEach(column::prose);
+        });
+        JTable table = new JTable(new Model(trials));
+        table.setName("proofTable");
+        table.getAccessibleContext().setAccessibleName(Texts.of("proof.title"));
+        table.setRowHeight(26);
+        table.setFillsViewportHeight(true);
+        table.getColumnModel().getColumn(COLUMNS.length - 1).setPreferredWidth(240);
+        setLayout(new BorderLayout());
+        add(column, BorderLayout.NORTH);
+        add(new JScrollPane(table), BorderLayout.CENTER);
+        setSize(new Dimension(640, 420));
+        setLocationRelativeTo(owner);
+        getRootPane()
+                .registerKeyboardAction(
+                        event -> dispose(),
+                        KeyStroke.getKeyStroke("ESCAPE"),
+                        JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
+    }
+
+    /** A row for each size. */
+    private static final class Model extends AbstractTableModel {
+        private final transient List<Trial> trials;
+
+        Model(List<Trial> trials) {
+            this.trials = trials;
+        }
+
+        @Override
+        public int getRowCount() {
+            return trials.size();
+        }
+
+        @Override
+        public int getColumnCount() {
+            return COLUMNS.length;
+        }
+
+        @Override
+        public String getColumnName(int column) {
+            return Texts.of("proof.column." + COLUMNS[column]);
+        }
+
+        @Override
+        public Object getValueAt(int row, int column) {
+            Trial trial = trials.get(row);
+            return switch (COLUMNS[column]) {
+                case "repeats" -> ProveDialog.line(trial.repeats());
+                case "base" -> ProveDialog.line(trial.baseStitches());
+                case "stitches" -> Texts.of("proof.number", trial.stitches());
+                default ->
+                    trial.agrees() ? Texts.of("proof.chart") : trial.problems().get(0);
+            };
+        }
+    }
+}
