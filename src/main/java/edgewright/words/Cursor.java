@@ -74,6 +74,11 @@ final class Cursor {
         return words.phrases(key).matches(tokens, at) > 0;
     }
 
+    /** Whether this sign stands here, and a phrase of the reader's words after it. */
+    boolean isFollowedBy(String sign, String key) {
+        return isSign(sign) && words.phrases(key).matches(tokens, at + 1) > 0;
+    }
+
     /** Takes a phrase of the reader's words if it stands here. */
     boolean take(String key) {
         return take(words.phrases(key));

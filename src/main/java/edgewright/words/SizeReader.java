@@ -134,8 +134,15 @@ final class SizeReader {
         return new Said(new SideSize(multiple, Optional.of(counts)), OptionalInt.empty(), way);
     }
 
-    /** A multiple as it was said in one way of counting, but in stitches. */
-    private record Stated(int of, int plus, List<Integer> examples, OptionalInt fewest) {}
+    /** A multiple as it was said in one way of counting, but in stitches; and where its parts were said. */
+    private record Stated(
+            Token start,
+            int of,
+            int plus,
+            Token examplesStart,
+            List<Integer> examples,
+            Token fewestStart,
+            OptionalInt fewest) {}
 
     private Said multiples(Counting way) {
         Stated first = stated(way, "multiple", 0);
@@ -147,9 +154,8 @@ final class SizeReader {
             cursor.reset(mark);
         } else {
             cursor.skip(":");
-            Token start = cursor.peek();
             Stated second = stated(otherWay.get(), "plus", first.of());
-            requireSame(start, otherWay.get(), first, second);
+            requireSame(otherWay.get(), first, second);
             examples = examples.isEmpty() ? second.examples() : examples;
             fewest = fewest.isPresent() ? fewest : second.fewest();
         }
@@ -158,14 +164,15 @@ final class SizeReader {
     }
 
     /** What is said a second time, in the other way of counting, must be the same. */
-    private void requireSame(Token start, Counting way, Stated first, Stated second) {
+    private void requireSame(Counting way, Stated first, Stated second) {
         if (second.of() != first.of() || second.plus() != first.plus()) {
-            throw cursor.stopAt(start, "example", first.of(), Math.floorMod(way.shown(first.plus()), first.of()));
+            throw cursor.stopAt(
+                    second.start(), "example", first.of(), Math.floorMod(way.shown(first.plus()), first.of()));
         }
         boolean oneHasNone = first.examples().isEmpty() || second.examples().isEmpty();
         if (!oneHasNone && !first.examples().equals(second.examples())) {
             throw cursor.stopAt(
-                    start,
+                    second.examplesStart(),
                     "otherWay",
                     first.examples().stream()
                             .map(way::shown)
@@ -175,7 +182,8 @@ final class SizeReader {
         if (first.fewest().isPresent()
                 && second.fewest().isPresent()
                 && !first.fewest().equals(second.fewest())) {
-            throw cursor.stopAt(start, "otherWay", way.shown(first.fewest().getAsInt()));
+            throw cursor.stopAt(
+                    second.fewestStart(), "otherWay", way.shown(first.fewest().getAsInt()));
         }
     }
 
@@ -185,6 +193,7 @@ final class SizeReader {
      * @param ofBefore the multiple that need not be said again; 0 if there is none
      */
     private Stated stated(Counting way, String expected, int ofBefore) {
+        Token start = cursor.peek();
         int of;
         int shownPlus = 0;
         if (cursor.take("any")) {
@@ -199,8 +208,11 @@ final class SizeReader {
             shownPlus = cursor.number(0, "count");
         }
         int plus = Math.floorMod(way.stitches(shownPlus), of);
+        Token examplesStart = cursor.peek();
         List<Integer> examples = examples(way, of, plus);
-        return new Stated(of, plus, examples, fewest(way));
+        cursor.skip(mayStateFewest && cursor.isFollowedBy(",", "atLeast") ? "," : "");
+        Token fewestStart = cursor.peek();
+        return new Stated(start, of, plus, examplesStart, examples, fewestStart, fewest(way));
     }
 
     private List<Integer> examples(Counting way, int of, int plus) {
@@ -220,14 +232,9 @@ final class SizeReader {
     }
 
     private OptionalInt fewest(Counting way) {
-        int mark = cursor.mark();
-        cursor.skip(",");
-        if (mayStateFewest && cursor.take("atLeast")) {
-            int stitches = way.stitches(cursor.number(0, "count"));
-            return OptionalInt.of(Math.max(stitches, 0));
-        }
-        cursor.reset(mark);
-        return OptionalInt.empty();
+        return mayStateFewest && cursor.take("atLeast")
+                ? OptionalInt.of(way.stitches(cursor.number(way.shown(0), "count")))
+                : OptionalInt.empty();
     }
 
     /** The way of counting, if it is said here or after these signs. */

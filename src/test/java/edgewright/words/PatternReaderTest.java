@@ -148,6 +148,53 @@ class PatternReaderTest {
         assertThat(read.rounds()).extracting(WrittenRound::yarn).containsExactly("A", "B", "A");
     }
 
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3})
+    void aCornerHasOneToThreeChains(int chains) {
+        assertThat(rounds("UK terms\nRound 1, Peat: 1 dc; corner: " + chains + " ch")
+                        .get(0)
+                        .cornerChains())
+                .isEqualTo(chains);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Base round. Side: multiple of 4 plus 3 (23), at least 7; with one corner chain at each end: plus 1 (25), at least 9. | 4 3 [23] 7",
+                "Base round. Side, with one corner chain at each end: multiple of 4 plus 1, at least 9. | 4 3 [] 7",
+                "Base round: multiple of 4 plus 3; with one corner chain at each end: plus 1 (25), at least 9 | 4 3 [23] 7",
+                "Base round. Side: multiple of 4 plus 3, at least 0; corner: 2 ch | 4 3 [] 0",
+            })
+    void theBaseRoundMaySayTheFewestStitches(String typed, String said) {
+        BaseRound base = pattern("UK terms\n" + typed + "\n\nRound 1, Peat: 1 dc; corner: 2 ch")
+                .base();
+        Multiple multiple = base.side().multiple().orElseThrow();
+        assertThat("%d %d %s %d"
+                        .formatted(
+                                multiple.of(),
+                                multiple.plus(),
+                                multiple.examples(),
+                                base.fewest().orElseThrow()))
+                .isEqualTo(said);
+    }
+
+    @Test
+    void theFewestStitchesMustAgreeInBothWaysOfCounting() {
+        assertThat(problems(
+                        "UK terms\nBase round. Side: multiple of 4 plus 3, at least 7; with one corner chain at each end: "
+                                + "plus 1, at least 13.\n\nRound 1, Peat: 1 dc; corner: 2 ch"))
+                .containsExactly("line 2, column 96: 'at', but expected 9, to agree with the other way of counting");
+    }
+
+    @Test
+    void aSideWithItsTwoCornerChainsCountsTwoAtLeast() {
+        String text =
+                "UK terms\nRound 1, Peat. Each side: %d sts; with one corner chain at each end. 1 dc; corner: 2 ch";
+        assertThat(rounds(text.formatted(2)).get(0).side().counts()).contains(SideCounts.all(0));
+        assertThat(problems(text.formatted(1))).hasSize(1);
+    }
+
     @Test
     void noTwoYarnsGetTheSameIdHoweverTheyAreNamed() {
         Pattern read = pattern("""
@@ -242,7 +289,7 @@ class PatternReaderTest {
                 "thirteen dc; corner: 2 ch | 1 | thirteen | a stitch in UK terms: dc blo, dc, drop tr, ch",
                 "Side: multiple of 4 plus 1 (29, 42). 1 dc; corner: 2 ch | 33 | 42 | a multiple of 4 plus 1",
                 "Side: multiple of 4 plus 1; with one corner chain at each end: plus 2. 1 dc; corner: 2 ch | 64 | plus | a multiple of 4 plus 3",
-                "Side: multiple of 4 plus 1 (29); with one corner chain at each end: plus 3 (35). 1 dc; corner: 2 ch | 69 | plus | 31, to agree with the other way of counting",
+                "Side: multiple of 4 plus 1 (29); with one corner chain at each end: plus 3 (35). 1 dc; corner: 2 ch | 76 | ( | 31, to agree with the other way of counting",
                 "Side: many. 1 dc; corner: 2 ch | 7 | many | 'multiple of' or 'any number'",
                 "Top: 4 sts, left: 5 sts. 1 dc; corner: 2 ch | 24 | . | the stitches of all four sides",
                 "Top: 4, top: 5. 1 dc; corner: 2 ch | 9 | top | a side that has no number yet",
