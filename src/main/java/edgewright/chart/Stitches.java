@@ -1,6 +1,7 @@
 package edgewright.chart;
 
 import java.util.Arrays;
+import java.util.Objects;
 
 /**
  * A row of stitches side by side, in working order; immutable.
@@ -12,15 +13,20 @@ import java.util.Arrays;
  * #word}.
  */
 public final class Stitches {
-    private static final int PLANES = 3;
+    private static final long[] NONE = {};
 
     private final int length;
-    /** The words of the long, plain and chain stitches, one plane after the other. Bits past the length are 0. */
-    private final long[] planes;
+    /** The words of one kind of stitch each; {@link #NONE} if there is no such stitch, as often. Bits past the length are 0. */
+    private final long[] longs;
 
-    private Stitches(int length, long[] planes) {
+    private final long[] plains;
+    private final long[] chains;
+
+    private Stitches(int length, long[] longs, long[] plains, long[] chains) {
         this.length = length;
-        this.planes = planes;
+        this.longs = orNone(longs);
+        this.plains = orNone(plains);
+        this.chains = orNone(chains);
     }
 
     /**
@@ -30,16 +36,23 @@ public final class Stitches {
      */
     public static Stitches of(CharSequence letters) {
         int length = letters.length();
-        Stitches row = new Stitches(length, new long[PLANES * wordsFor(length)]);
+        long[] longs = new long[wordsFor(length)];
+        long[] plains = new long[wordsFor(length)];
+        long[] chains = new long[wordsFor(length)];
         for (int i = 0; i < length; i++) {
             char letter = letters.charAt(i);
             int place = i + 1;
             Stitch stitch = Stitch.ofLetter(letter)
                     .orElseThrow(() -> new IllegalArgumentException(
                             "no stitch has the letter '" + letter + "' (place " + place + ")"));
-            row.mark(i, stitch);
+            switch (stitch) {
+                case LONG -> longs[i >> 6] |= 1L << i;
+                case PLAIN -> plains[i >> 6] |= 1L << i;
+                case CHAIN -> chains[i >> 6] |= 1L << i;
+                case BACK_LOOP -> {} // in no bit set
+            }
         }
-        return row;
+        return new Stitches(length, longs, plains, chains);
     }
 
     /** A row of that many back-loop stitches. */
@@ -47,7 +60,7 @@ public final class Stitches {
         if (length < 0) {
             throw new IllegalArgumentException("a row cannot have " + length + " stitches");
         }
-        return new Stitches(length, new long[PLANES * wordsFor(length)]);
+        return new Stitches(length, NONE, NONE, NONE);
     }
 
     /** How many stitches the row has; 0 or more. */
@@ -59,7 +72,7 @@ public final class Stitches {
     public Stitch at(int place) {
         int i = index(place);
         for (Stitch stitch : Stitch.values()) {
-            if (stitch != Stitch.BACK_LOOP && (planes[plane(stitch) * words() + (i >> 6)] >>> i & 1) != 0) {
+            if (stitch != Stitch.BACK_LOOP && (word(stitch, i >> 6) >>> i & 1) != 0) {
                 return stitch;
             }
         }
@@ -71,9 +84,11 @@ public final class Stitches {
         if (at(place) == stitch) {
             return this;
         }
-        Stitches changed = new Stitches(length, planes.clone());
-        changed.mark(place - 1, stitch);
-        return changed;
+        return new Stitches(
+                length,
+                withBit(longs, place - 1, stitch == Stitch.LONG),
+                withBit(plains, place - 1, stitch == Stitch.PLAIN),
+                withBit(chains, place - 1, stitch == Stitch.CHAIN));
     }
 
     /** This row with one more stitch, which then stands at that place; {@code length + 1} puts it at the end. */
@@ -136,6 +151,11 @@ public final class Stitches {
         return count;
     }
 
+    /** Whether there is a stitch of this kind in the row. */
+    public boolean has(Stitch stitch) {
+        return stitch == Stitch.BACK_LOOP ? count(stitch) > 0 : plane(stitch).length > 0;
+    }
+
     /** Whether every stitch is of this kind; true for an empty row. */
     public boolean isAll(Stitch stitch) {
         return count(stitch) == length;
@@ -162,12 +182,13 @@ public final class Stitches {
 
     /**
      * Sixty-four places as a bit set: bit i of word n is set if place {@code 64 * n + i + 1} holds this stitch. Bits past the
-     * end of the row are 0.
+     * end of the row are 0, and so are words past it.
      *
      * @throws IllegalArgumentException for back-loop stitches, which have no bit set of their own
      */
     public long word(Stitch stitch, int n) {
-        return planes[plane(stitch) * words() + n];
+        long[] plane = plane(stitch);
+        return n < plane.length ? plane[n] : 0;
     }
 
     /** The letters of the row, one a stitch, as in a chart file. */
@@ -189,12 +210,16 @@ public final class Stitches {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Stitches that && length == that.length && Arrays.equals(planes, that.planes);
+        return other instanceof Stitches that
+                && length == that.length
+                && Arrays.equals(longs, that.longs)
+                && Arrays.equals(plains, that.plains)
+                && Arrays.equals(chains, that.chains);
     }
 
     @Override
     public int hashCode() {
-        return 31 * length + Arrays.hashCode(planes);
+        return Objects.hash(length, Arrays.hashCode(longs), Arrays.hashCode(plains), Arrays.hashCode(chains));
     }
 
     /** The same as {@link #letters}. */
@@ -203,15 +228,24 @@ public final class Stitches {
         return letters();
     }
 
-    /** Sets the bit of this stitch and clears the others. Only for rows that nobody else has seen yet. */
-    private void mark(int i, Stitch stitch) {
-        long bit = 1L << i;
-        for (int plane = 0; plane < PLANES; plane++) {
-            planes[plane * words() + (i >> 6)] &= ~bit;
+    /** Words of the same kind with one bit set or cleared. */
+    private long[] withBit(long[] plane, int i, boolean set) {
+        if (plane.length == 0 && !set) {
+            return NONE;
         }
-        if (stitch != Stitch.BACK_LOOP) {
-            planes[plane(stitch) * words() + (i >> 6)] |= bit;
+        long[] changed = Arrays.copyOf(plane, words());
+        changed[i >> 6] &= ~(1L << i);
+        changed[i >> 6] |= set ? 1L << i : 0;
+        return changed;
+    }
+
+    private static long[] orNone(long[] plane) {
+        for (long word : plane) {
+            if (word != 0) {
+                return plane;
+            }
         }
+        return NONE;
     }
 
     private int index(int place) {
@@ -221,13 +255,18 @@ public final class Stitches {
         return place - 1;
     }
 
-    private static int plane(Stitch stitch) {
-        return switch (stitch) {
-            case LONG -> 0;
-            case PLAIN -> 1;
-            case CHAIN -> 2;
-            case BACK_LOOP -> throw new IllegalArgumentException("back-loop stitches are those in no bit set");
-        };
+    /** Written with comparisons, since the compiler of the JVM can do these beforehand and a switch over an enum it cannot. */
+    private long[] plane(Stitch stitch) {
+        if (stitch == Stitch.LONG) {
+            return longs;
+        }
+        if (stitch == Stitch.PLAIN) {
+            return plains;
+        }
+        if (stitch == Stitch.CHAIN) {
+            return chains;
+        }
+        throw new IllegalArgumentException("back-loop stitches are those in no bit set");
     }
 
     private static int wordsFor(int length) {
