@@ -4,7 +4,10 @@ import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
 import edgewright.chart.Round;
 import edgewright.chart.Rules;
+import edgewright.chart.Section;
 import edgewright.chart.SideShape;
+import edgewright.chart.Stitch;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -13,6 +16,9 @@ import java.util.Optional;
  * stitches of a section, and a recheck looks only at rounds that an edit can touch.
  */
 public final class Checker {
+    /** How many rounds above a changed one may have to be judged otherwise: a long stitch lands two rounds below. */
+    private static final int REACH = 2;
+
     private Checker() {}
 
     /** Judges a chart, whatever piece it goes round. */
@@ -30,8 +36,8 @@ public final class Checker {
     }
 
     /**
-     * Judges a chart that came from another by an edit: the same verdict as a check would give. Rounds that are the same
-     * objects in both charts, and stand on two such rounds, are not judged again.
+     * Judges a chart that came from another by an edit: the same verdict as a check would give. Only the rounds from the first
+     * changed one to the last, and the two above, are judged again; a round is unchanged if it is the same object in both.
      */
     public static Verdict recheck(Verdict before, Chart edited) {
         if (!before.judged() || !isSameGround(before.chart(), edited)) {
@@ -50,16 +56,16 @@ public final class Checker {
         }
         RoundJudge judge = new RoundJudge(chart);
         Flag[][] byRound = new Flag[rounds.size()][];
-        int longs = 0;
         for (int i = 0; i < byRound.length; i++) {
             byRound[i] = judge.flags(i + 1);
-            longs += RoundJudge.longs(rounds.get(i));
         }
         List<Flag> unclosed = baseStitches
                 .map(stitches -> AllRules.UNCLOSED_SIDE.flags(shape, stitches))
                 .orElse(List.of());
         return new Verdict(
-                chart, baseStitches, new Verdict.Parts(unclosed, AllRules.LOW_CONTRAST.flags(chart), byRound, longs));
+                chart,
+                baseStitches,
+                new Verdict.Parts(unclosed, AllRules.LOW_CONTRAST.flags(chart), byRound, judge.longs()));
     }
 
     private static Verdict ragged(Chart chart, Optional<PerSide> baseStitches) {
@@ -69,42 +75,84 @@ public final class Checker {
                 new Verdict.Parts(AllRules.RAGGED_SECTION.flags(chart), List.of(), new Flag[0][], 0));
     }
 
-    @SuppressWarnings(
-            "ReferenceEquality") // an edit keeps the rounds that it does not change; to compare them costs more
     private static Verdict recheckRounds(Verdict before, Chart edited) {
         List<Round> old = before.chart().rounds();
-        List<Round> rounds = edited.rounds();
-        SideShape shape = edited.shape();
+        List<Round> now = edited.rounds();
+        Span changed = changed(old, now);
+        if (isRagged(edited, changed)) {
+            return ragged(edited, before.baseStitches());
+        }
         Verdict.Parts parts = before.parts();
-        boolean sameYarns =
-                old.size() == rounds.size() && before.chart().yarns().equals(edited.yarns());
-        Flag[][] byRound = new Flag[rounds.size()][];
-        System.arraycopy(parts.byRound(), 0, byRound, 0, Math.min(old.size(), rounds.size()));
-        int longs = parts.longs();
-        for (int i = rounds.size(); i < old.size(); i++) {
-            longs -= RoundJudge.longs(old.get(i));
+        Flag[][] byRound = Arrays.copyOf(parts.byRound(), now.size());
+        RoundJudge judge = new RoundJudge(edited);
+        int touched = Math.min(changed.end() + REACH, now.size());
+        for (int i = changed.start(); i < touched; i++) {
+            byRound[i] = judge.flags(i + 1);
         }
-        RoundJudge judge = null;
-        int touched = 0;
-        for (int i = 0; i < rounds.size(); i++) {
-            Round round = rounds.get(i);
-            Round oldRound = i < old.size() ? old.get(i) : null;
-            if (round != oldRound) {
-                if (AllRules.RAGGED_SECTION.breaks(round, i + 1, shape)) {
-                    return ragged(edited, before.baseStitches());
-                }
-                longs += RoundJudge.longs(round) - (oldRound == null ? 0 : RoundJudge.longs(oldRound));
-                sameYarns &= oldRound != null && oldRound.yarn().equals(round.yarn());
-                touched = 3;
-            }
-            if (touched > 0) {
-                touched--;
-                judge = judge == null ? new RoundJudge(edited) : judge;
-                byRound[i] = judge.flags(i + 1);
-            }
-        }
-        List<Flag> contrast = sameYarns ? parts.contrast() : AllRules.LOW_CONTRAST.flags(edited);
+        int longs = parts.longs()
+                - longs(old, changed.start(), changed.endBefore())
+                + longs(now, changed.start(), changed.end());
+        List<Flag> contrast =
+                hasSameYarns(before.chart(), edited, changed) ? parts.contrast() : AllRules.LOW_CONTRAST.flags(edited);
         return new Verdict(edited, before.baseStitches(), new Verdict.Parts(parts.outside(), contrast, byRound, longs));
+    }
+
+    /**
+     * The rounds between those at both ends that an edit left as they were, by index.
+     *
+     * @param end the index after the last of them in the edited chart
+     * @param endBefore the same in the chart before the edit
+     */
+    private record Span(int start, int end, int endBefore) {}
+
+    /** Rounds that moved in or out are others than before, so the outer end is compared only if none came or went. */
+    @SuppressWarnings("ReferenceEquality") // edits keep the rounds that they do not change; comparing would cost more
+    private static Span changed(List<Round> old, List<Round> now) {
+        int common = Math.min(old.size(), now.size());
+        int start = 0;
+        while (start < common && old.get(start) == now.get(start)) {
+            start++;
+        }
+        if (old.size() != now.size()) {
+            return new Span(start, now.size(), old.size());
+        }
+        int end = common;
+        while (end > start && old.get(end - 1) == now.get(end - 1)) {
+            end--;
+        }
+        return new Span(start, end, end);
+    }
+
+    private static boolean isRagged(Chart edited, Span changed) {
+        SideShape shape = edited.shape();
+        for (int i = changed.start(); i < changed.end(); i++) {
+            if (AllRules.RAGGED_SECTION.breaks(edited.rounds().get(i), i + 1, shape)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean hasSameYarns(Chart before, Chart edited, Span changed) {
+        if (changed.end() != changed.endBefore() || !before.yarns().equals(edited.yarns())) {
+            return false;
+        }
+        for (int i = changed.start(); i < changed.end(); i++) {
+            if (!before.rounds().get(i).yarn().equals(edited.rounds().get(i).yarn())) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static int longs(List<Round> rounds, int start, int end) {
+        int longs = 0;
+        for (Round round : rounds.subList(start, end)) {
+            for (Section section : Section.values()) {
+                longs += round.section(section).count(Stitch.LONG);
+            }
+        }
+        return longs;
     }
 
     /** Whether two charts differ in their rounds and yarns at most, as far as a rule can tell. */

@@ -9,7 +9,29 @@ import edgewright.chart.Stitches;
  * bit sets and makes no objects; which runs they are is for {@link LongRun} to say.
  */
 final class LongRuns {
+    /** From this many on, a longer run leaves a trace in {@link #crowded}. */
+    private static final int LEAST_TRACED = 9;
+
+    private static final long EVERY_FOURTH = 0x1111111111111111L;
+
     private LongRuns() {}
+
+    /**
+     * A trace of a run: not 0 if there are four long stitches side by side that begin at a place after a multiple of four.
+     *
+     * <p>Any seven side by side hold such four, and so do the first four of a section. A run of ten or more has either seven
+     * in one section, or fewer than seven before a seam and then four or more after it. So a round without a trace has no run
+     * of ten, but for a repeat that is all long.
+     */
+    static long crowded(long longs) {
+        long pairs = longs & longs >>> 1;
+        return pairs & pairs >>> 2 & EVERY_FOURTH;
+    }
+
+    /** Whether a round needs a look at all, by the trace of all its words together. */
+    static boolean mayBeLongerThan(int most, long crowded, boolean repeatIsLong) {
+        return crowded != 0 || repeatIsLong || most < LEAST_TRACED;
+    }
 
     /**
      * Whether some run of a round is longer than that.

@@ -27,9 +27,9 @@ final class RaggedSection implements Rule {
 
     /** Whether a round has a section of the wrong length. */
     boolean breaks(Round round, int number, SideShape shape) {
-        return round.fromCorner().length() != shape.length(Section.FROM_CORNER, number)
+        return round.fromCorner().length() != shape.a() + number
                 || round.repeat().length() != shape.w()
-                || round.toCorner().length() != shape.length(Section.TO_CORNER, number);
+                || round.toCorner().length() != shape.b() + number;
     }
 
     /** One flag for each ragged section, in working order. */

@@ -4,7 +4,6 @@ import edgewright.chart.Chart;
 import edgewright.chart.Place;
 import edgewright.chart.Round;
 import edgewright.chart.Section;
-import edgewright.chart.Stitch;
 import edgewright.chart.Stitches;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -16,45 +15,66 @@ import java.util.List;
  */
 final class RoundJudge {
     private final Chart chart;
-    private final List<Round> rounds;
-    private final int looseRun;
     private final Neighbours look;
+    private final int looseRun;
+    private int longs;
+    private long crowded;
 
     RoundJudge(Chart chart) {
         this.chart = chart;
-        this.rounds = chart.rounds();
+        this.look = new Neighbours(chart.rounds(), chart.rules());
         this.looseRun = chart.rules().looseRun();
-        this.look = new Neighbours(rounds, chart.rules());
     }
 
     /** The flags of a round in working order, and at one stitch in the order of the rules. */
     Flag[] flags(int number) {
-        Round round = rounds.get(number - 1);
-        look.enter(number);
-        List<Flag> flags = section(number, Section.FROM_CORNER, round.fromCorner(), null);
-        flags = section(number, Section.REPEAT, round.repeat(), flags);
-        flags = section(number, Section.TO_CORNER, round.toCorner(), flags);
-        if (number > 1 && LongRuns.anyLongerThan(looseRun, round)) {
-            flags = flags == null ? new ArrayList<>() : flags;
-            flags.addAll(AllRules.LOOSE_RUN.flags(round, number, looseRun));
-            flags.sort(Comparator.comparing(Flag::place));
-        }
-        return flags == null ? Flag.NONE : flags.toArray(Flag.NONE);
+        Round round = look.enter(number);
+        crowded = 0;
+        long flagged = screen(Section.FROM_CORNER);
+        int before = longs;
+        flagged |= screen(Section.REPEAT);
+        boolean repeatIsLong = longs - before == round.repeat().length();
+        flagged |= screen(Section.TO_CORNER);
+        boolean loose = number > 1
+                && LongRuns.mayBeLongerThan(looseRun, crowded, repeatIsLong)
+                && LongRuns.anyLongerThan(looseRun, round);
+        return flagged == 0 && !loose ? Flag.NONE : collect(number, round, loose);
     }
 
-    /** Adds the flags of a section; the list may be null as long as there are none. */
-    private List<Flag> section(int number, Section section, Stitches row, List<Flag> before) {
-        List<Flag> flags = before;
+    /** How many long stitches there are in all rounds that were judged, each charted one counted once. */
+    int longs() {
+        return longs;
+    }
+
+    /** Whether a section has flags at all: not 0 if so. This is all that is run on a round without flags. */
+    private long screen(Section section) {
+        long flagged = 0;
+        Stitches row = look.enter(section);
         for (int word = 0; word < row.words(); word++) {
-            if (look.lookAt(number, section, row, word)) {
-                long flagged = AllRules.flagged(look);
-                if (flagged != 0) {
-                    flags = flags == null ? new ArrayList<>() : flags;
-                    addWord(number, section, word, flagged, flags);
+            if (look.lookAt(word)) {
+                longs += Long.bitCount(look.longs());
+                crowded |= LongRuns.crowded(look.longs());
+                flagged |= AllRules.flagged(look);
+            }
+        }
+        return flagged;
+    }
+
+    private Flag[] collect(int number, Round round, boolean loose) {
+        List<Flag> flags = new ArrayList<>();
+        for (Section section : Section.values()) {
+            Stitches row = look.enter(section);
+            for (int word = 0; word < row.words(); word++) {
+                if (look.lookAt(word)) {
+                    addWord(number, section, word, AllRules.flagged(look), flags);
                 }
             }
         }
-        return flags;
+        if (loose) {
+            flags.addAll(AllRules.LOOSE_RUN.flags(round, number, looseRun));
+            flags.sort(Comparator.comparing(Flag::place));
+        }
+        return flags.toArray(Flag.NONE);
     }
 
     private void addWord(int number, Section section, int word, long flagged, List<Flag> flags) {
@@ -67,12 +87,5 @@ final class RoundJudge {
                 }
             }
         }
-    }
-
-    /** The long stitches of a round, each charted one counted once. */
-    static int longs(Round round) {
-        return round.fromCorner().count(Stitch.LONG)
-                + round.repeat().count(Stitch.LONG)
-                + round.toCorner().count(Stitch.LONG);
     }
 }
