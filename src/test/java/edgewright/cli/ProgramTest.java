@@ -184,11 +184,11 @@ class ProgramTest {
         }
         Path sample = Path.of("sample-charts/reed-bank.border.json");
         Files.copy(sample, folder.resolve("reed-bank.border.json"));
-        Files.writeString(
-                folder.resolve("typed.txt"),
-                run("write", sample, "--sides", "53,35").out());
+        String pattern = run("write", sample, "--sides", "53,35").out();
+        Files.writeString(folder.resolve("typed.txt"), pattern);
+        Files.writeString(folder.resolve("old-pattern.txt"), pattern);
         Pattern example = Pattern.compile("edgewright\\.\\w+\\.usage\\.footer\\.\\d+");
-        int run = 0;
+        int examples = 0;
         for (String key : new TreeSet<>(usage.stringPropertyNames())) {
             if (example.matcher(key).matches()) {
                 String line = usage.getProperty(key).strip().replaceAll(" > .*", "");
@@ -198,10 +198,10 @@ class ProgramTest {
                         .as(line)
                         .extracting(Ended::status, Ended::err)
                         .containsExactly(0, "");
-                run++;
+                examples++;
             }
         }
-        assertThat(run).isGreaterThanOrEqualTo(12);
+        assertThat(examples).isGreaterThanOrEqualTo(12);
     }
 
     /** The shell would put the names of all charts in the place of the asterisk. */
