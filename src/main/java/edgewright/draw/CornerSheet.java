@@ -117,7 +117,8 @@ final class CornerSheet {
     private Margins labelMargins(PictureStyle style, Emphasis emphasis, boolean tile) {
         double c = style.cellMm();
         if (!style.labels()) {
-            double bare = BARE_EDGE * c;
+            // Rings and their numbers stand out of the cells at the edge.
+            double bare = (emphasis.flags().isEmpty() ? BARE_EDGE : 2 * EDGE) * c;
             return new Margins(bare, bare, bare, bare);
         }
         boolean flaggedRounds =

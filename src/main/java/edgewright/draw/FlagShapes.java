@@ -26,8 +26,7 @@ final class FlagShapes {
 
     /** The numbers of flags in a small plate with its middle at a point. */
     static List<Shape> badge(double xMm, double yMm, double cellMm, List<Emphasis.Flag> flags, Palette palette) {
-        String numbers =
-                flags.stream().map(flag -> Integer.toString(flag.number())).collect(Collectors.joining(","));
+        String numbers = numbers(flags);
         double size = SIZE * cellMm;
         double height = 0.46 * cellMm;
         double width = Math.max(height, Lettering.widthMm(numbers, Shape.Weight.BOLD, size) + 0.2 * cellMm);
@@ -44,6 +43,16 @@ final class FlagShapes {
                         Shape.Anchor.MIDDLE,
                         0,
                         palette.paper()));
+    }
+
+    /** The numbers with commas between them; three and more in a row as the first and the last. */
+    private static String numbers(List<Emphasis.Flag> flags) {
+        int first = flags.get(0).number();
+        int last = flags.get(flags.size() - 1).number();
+        if (flags.size() > 2 && last - first == flags.size() - 1) {
+            return first + "\u2013" + last;
+        }
+        return flags.stream().map(flag -> Integer.toString(flag.number())).collect(Collectors.joining(","));
     }
 
     private static Colour colour(List<Emphasis.Flag> flags, Palette palette) {

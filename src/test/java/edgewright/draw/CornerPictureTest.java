@@ -275,6 +275,20 @@ class CornerPictureTest {
     }
 
     @Test
+    void many_flags_in_a_row_at_one_stitch_are_numbered_from_the_first_to_the_last() {
+        Place stitch = new Place(3, Section.REPEAT, 1);
+        Emphasis emphasis = new Emphasis(List.of(
+                Emphasis.Flag.at(8, Severity.ERROR, stitch),
+                Emphasis.Flag.at(9, Severity.ERROR, stitch),
+                Emphasis.Flag.at(10, Severity.WARNING, stitch),
+                Emphasis.Flag.in(11, Severity.WARNING, 3),
+                Emphasis.Flag.in(13, Severity.WARNING, 3),
+                Emphasis.Flag.in(14, Severity.WARNING, 3)));
+        assertThat(textsOf(ChartPicture.corner(REEDS, PictureStyle.SCREEN.withRepeats(1), emphasis), MarkKind.FLAG))
+                .containsExactly("8\u201310", "8\u201310", "11,13,14", "11,13,14");
+    }
+
+    @Test
     void a_ragged_chart_is_drawn_as_far_as_it_goes_and_what_it_lacks_or_has_too_much_is_marked() {
         Chart ragged = Sketches.chart("""
                 2 B bb|bcbbp|bbb
@@ -300,8 +314,11 @@ class CornerPictureTest {
                     1 + charts.random().nextInt(30));
             for (Turn turn : Turn.values()) {
                 Emphasis emphasis = Emphasis.of(Checker.check(chart).findings());
-                for (PictureStyle style :
-                        List.of(PictureStyle.PRINT, PictureStyle.example(chart), PictureStyle.SCREEN.withRepeats(1))) {
+                for (PictureStyle style : List.of(
+                        PictureStyle.PRINT,
+                        PictureStyle.example(chart),
+                        PictureStyle.SCREEN.withRepeats(1),
+                        PictureStyle.SCREEN.withRepeats(1).withLabels(false))) {
                     Drawing drawing = ChartPicture.corner(chart, style.withTurn(turn), emphasis);
                     Area sheet = new Area(0, 0, drawing.widthMm(), drawing.heightMm());
                     assertThat(drawing.marks())
