@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
+import edgewright.chart.Side;
 import edgewright.chart.SideShape;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 /** What a maker reads, in full; the texts below were read by a person. */
@@ -148,6 +150,65 @@ class FitSentencesTest {
                 .containsExactly(
                         "Changes in round 7 come too late: the first long stitches are in round 5, and until the "
                                 + "counts are right the design does not meet itself.");
+    }
+
+    @Test
+    void the_rounds_are_told_also_where_the_changed_round_or_the_base_round_must_do() {
+        SideShape shape = new SideShape(1, 4, 2);
+        FitSentences sentences = new FitSentences();
+
+        assertThat(sentences.of(ChangeRounds.of(TestCharts.chart(shape, 5, 2))))
+                .isEqualTo("Have the counts right when the base round is on: no plain round is left to change them in"
+                        + " before the design begins.");
+        assertThat(sentences.of(new ChangeRounds(OptionalInt.of(5), OptionalInt.of(0), 1, OptionalInt.empty())))
+                .isEqualTo(
+                        "Best for this chart: count in the base round, change in round 1, and count that round again."
+                                + " These are the last plain rounds before the first long stitch, in round 5.");
+        assertThat(sentences.of(ChangeRounds.of(TestCharts.chart(shape, 5, 99))))
+                .isEqualTo("Best for this chart: count in round 3, change in round 4, count again in round 5.");
+    }
+
+    @Test
+    void wanted_counts_below_the_corner_sections_are_refused_with_the_fewest() {
+        FitQuestion question = FitQuestion.of(2, new PerSide(47, 35, 47, 35), Counting.WITH_CHAINS)
+                .wanting(new PerSide(49, 7, 49, 7));
+
+        assertThat(said(CHART, question)).isEqualTo("""
+                        Counted in round 2, with one corner chain at each end: top 47, left 35, bottom 47, right 35.
+                        The border cannot come out even in round 2 on the counts that are asked for: top 49, left 7, \
+                        bottom 49, right 7.
+                        A side must have at least 9; too short: left, right.
+                        Let a few stitches be added or lost.
+                        """);
+    }
+
+    @Test
+    void too_many_to_add_are_refused_with_the_other_size_that_would_do() {
+        // The top is 60 stitches shorter than the bottom; the two are tied, and the count that adds most is taken.
+        FitQuestion question = FitQuestion.of(2, new PerSide(51, 39, 111, 39), Counting.STITCHES);
+
+        assertThat(said(CHART, question)).isEqualTo("""
+                        Counted in round 2, stitches only: top 51, left 39, bottom 111, right 39.
+                        There are too many changes for one round.
+                        Top: 60 to add to 51 stitches, and away from the corners there is room for 47.
+                        Choose another size, or work the base round again with more suitable counts. It would help to \
+                        let top and bottom have different counts.
+                        """);
+    }
+
+    @Test
+    void one_side_can_be_asked_for_alone_and_changes_side_by_side_leave_nothing_to_work_between() {
+        FitPlan plan = (FitPlan) Fit.answer(
+                WIDE,
+                FitQuestion.of(2, new PerSide(10, 39, 39, 39), Counting.STITCHES)
+                        .with(Ties.NONE));
+        FitSentences sentences = new FitSentences();
+
+        assertThat(sentences.way(plan, Side.TOP))
+                .isEqualTo("Top, in round 3: 1 stitch in the corner chain, work 2, the next two together,"
+                        + " the next two together, the next two together, work 2; then 1 stitch in the next corner chain."
+                        + " The side then has 9.");
+        assertThat(sentences.sizes(plan, Side.TOP)).isEqualTo("Top: the next size is 23; there is no smaller one.");
     }
 
     private static String said(Chart chart, FitQuestion question) {
