@@ -1,7 +1,6 @@
 package edgewright.desk;
 
 import java.util.Optional;
-import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
 import java.util.function.Consumer;
 import java.util.function.IntConsumer;
@@ -11,8 +10,8 @@ import javax.swing.SwingWorker;
 final class Jobs {
     /** Where the progress of a job is shown. Called on the event thread only. */
     interface Board {
-        /** A job has begun; {@code stop} asks it to give up. */
-        void begin(String job, Runnable stop);
+        /** A job has begun; {@code stop}, if it can be stopped, asks it to give up. */
+        void begin(String job, Optional<Runnable> stop);
 
         /** How far it is, of a hundred. */
         void progress(int percent);
@@ -53,7 +52,7 @@ final class Jobs {
     }
 
     /**
-     * Begins a job.
+     * Begins a job that goes on to its end.
      *
      * @param name of the job, for people
      * @param done given what the work came to, on the event thread; answers with what to say about it
@@ -61,12 +60,23 @@ final class Jobs {
      * @throws IllegalStateException if another job is not over yet
      */
     <T> void begin(String name, Work<T> work, Done<T> done, Failed failed) {
+        begin(name, new Job<>(work, done, failed, this::over, board::progress), false);
+    }
+
+    /**
+     * Begins a job that can be asked to give up: it looks at {@link Worker#cancelled} now and then, and what it comes to says
+     * whether it did. Otherwise as {@link #begin}.
+     */
+    <T> void beginStoppable(String name, Work<T> work, Done<T> done, Failed failed) {
+        begin(name, new Job<>(work, done, failed, this::over, board::progress), true);
+    }
+
+    private void begin(String name, Job<?> job, boolean stoppable) {
         if (isBusy()) {
             throw new IllegalStateException("another job is not over yet");
         }
-        Job<T> job = new Job<>(work, done, failed, this::over, board::progress);
         running = Optional.of(job);
-        board.begin(name, () -> job.cancel(false));
+        board.begin(name, stoppable ? Optional.of(job::askToStop) : Optional.empty());
         listener.run();
         job.execute();
     }
@@ -92,6 +102,7 @@ final class Jobs {
         private final Done<T> done;
         private final Failed failed;
         private final Consumer<String> over;
+        private volatile boolean askedToStop;
 
         Job(Work<T> work, Done<T> done, Failed failed, Consumer<String> over, IntConsumer shown) {
             this.work = work;
@@ -103,6 +114,11 @@ final class Jobs {
                     shown.accept((Integer) event.getNewValue());
                 }
             });
+        }
+
+        /** Asks; the work itself gives up when it can, so nobody is told that it has while it has not. */
+        void askToStop() {
+            askedToStop = true;
         }
 
         @Override
@@ -117,7 +133,7 @@ final class Jobs {
 
         @Override
         public boolean cancelled() {
-            return isCancelled();
+            return askedToStop;
         }
 
         @Override
@@ -125,14 +141,12 @@ final class Jobs {
             String outcome;
             try {
                 outcome = done.with(get());
-            } catch (CancellationException e) {
-                outcome = Texts.of("job.cancelled");
             } catch (ExecutionException e) {
                 outcome = failed.because(e.getCause());
             } catch (InterruptedException e) {
                 // The result is there when done() is called, so nobody waits here.
                 Thread.currentThread().interrupt();
-                outcome = Texts.of("job.cancelled");
+                outcome = failed.because(e);
             }
             over.accept(outcome);
         }

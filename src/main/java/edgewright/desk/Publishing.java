@@ -4,7 +4,8 @@ import edgewright.booklet.Booklet;
 import edgewright.booklet.BookletOptions;
 import edgewright.booklet.Outcome;
 import edgewright.chart.Chart;
-import edgewright.draw.CornerPicture;
+import edgewright.draw.ChartPicture;
+import edgewright.draw.Drawing;
 import edgewright.draw.Emphasis;
 import edgewright.draw.PictureStyle;
 import edgewright.file.FileProblemException;
@@ -18,15 +19,13 @@ import java.util.Optional;
 final class Publishing {
     private final Window window;
     private final Workbench bench;
-    private final Settings settings;
     private final Asking asking;
     private final Jobs jobs;
     private final View view;
 
-    Publishing(Window window, Workbench bench, Settings settings, Asking asking, Jobs jobs, View view) {
+    Publishing(Window window, Workbench bench, Asking asking, Jobs jobs, View view) {
         this.window = window;
         this.bench = bench;
-        this.settings = settings;
         this.asking = asking;
         this.jobs = jobs;
         this.view = view;
@@ -36,7 +35,7 @@ final class Publishing {
     void publish() {
         Chart chart = bench.chart();
         int errors = bench.verdict().errors().size();
-        PublishDialog dialog = new PublishDialog(window, chart, settings, errors);
+        PublishDialog dialog = new PublishDialog(window, chart, view, errors);
         if (!dialog.ask()) {
             return;
         }
@@ -55,23 +54,18 @@ final class Publishing {
         double dotsPerInch = dialog.dotsPerInch();
         PictureDialog.Kind kind = dialog.kind();
         where("picture.title", "files.pictures." + kind.name(), kind.ending())
-                .ifPresent(file -> jobs.begin(
+                .ifPresent(file -> jobs.beginStoppable(
                         Texts.of("job.picture", file.getFileName()),
                         worker -> {
-                            PictureFiles.write(
-                                    CornerPicture.of(chart, style, Emphasis.NONE)
-                                            .drawing(),
-                                    kind,
-                                    dotsPerInch,
-                                    file);
-                            return file;
+                            Drawing drawing = ChartPicture.corner(chart, style, Emphasis.NONE);
+                            return PictureFiles.write(drawing, kind, dotsPerInch, file, worker::cancelled);
                         },
-                        written -> Texts.of("news.picture", written.getFileName()),
+                        written -> written ? Texts.of("news.picture", file.getFileName()) : Texts.of("job.cancelled"),
                         problem -> failed(file, problem)));
     }
 
     private void publish(Chart chart, BookletOptions options, Path file) {
-        jobs.begin(
+        jobs.beginStoppable(
                 Texts.of("job.publish", file.getFileName()),
                 worker -> Booklet.publish(chart, options, file, (done, pages) -> {
                     worker.progress(100 * done / Math.max(1, pages));

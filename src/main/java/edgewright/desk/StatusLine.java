@@ -2,6 +2,7 @@ package edgewright.desk;
 
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
+import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -28,7 +29,10 @@ final class StatusLine extends JPanel implements Jobs.Board {
         progress.setName("progress");
         progress.getAccessibleContext().setAccessibleName(Texts.of("status.progress"));
         cancel.setName("cancelJob");
-        cancel.addActionListener(event -> onCancel.run());
+        cancel.addActionListener(event -> {
+            cancel.setEnabled(false);
+            onCancel.run();
+        });
         add(stitch, "wmin 0");
         add(news, "wmin 0");
         add(progress, "width 140!");
@@ -52,14 +56,14 @@ final class StatusLine extends JPanel implements Jobs.Board {
     }
 
     @Override
-    public void begin(String job, Runnable stop) {
-        onCancel = stop;
+    public void begin(String job, Optional<Runnable> stop) {
+        onCancel = stop.orElse(() -> {});
         tell(job);
         progress.setIndeterminate(true);
         progress.setValue(0);
         progress.setVisible(true);
         cancel.setEnabled(true);
-        cancel.setVisible(true);
+        cancel.setVisible(stop.isPresent());
     }
 
     @Override
