@@ -30,7 +30,7 @@ final class DeskFrame extends JFrame {
 
     private final transient Workbench bench;
     private final transient Settings settings;
-    private final transient View view = new View();
+    private final transient View view;
     private final transient Actions actions = new Actions();
     private final transient Asking asking = new Asking(this);
     private final transient Sentences sentences = Sentences.english();
@@ -48,18 +48,20 @@ final class DeskFrame extends JFrame {
 
     DeskFrame(Chart first, Settings settings) {
         this.settings = settings;
+        view = new View(settings.counting());
+        setIconImages(DeskIcon.images());
         setName("desk");
         setDefaultCloseOperation(DO_NOTHING_ON_CLOSE);
         bench = new Workbench(first, Optional.empty());
         status = new StatusLine(bench);
         jobs = new Jobs(status);
         files = new FileDeeds(bench, settings, asking, jobs, status::tell);
-        publishing = new Publishing(this, bench, settings, asking, jobs, view);
-        proving = new Proving(this, bench, settings, jobs);
+        publishing = new Publishing(this, bench, asking, jobs, view);
+        proving = new Proving(this, bench, view, jobs);
         canvas = new ChartCanvas(bench, view);
         findings = new FindingsPane(bench, sentences);
         addActions();
-        rounds = new RoundsPane(bench, settings, actions);
+        rounds = new RoundsPane(bench, view, settings, actions);
         yarns = new YarnsPane(bench, actions);
         setJMenuBar(Menus.bar(
                 bench,
@@ -111,7 +113,7 @@ final class DeskFrame extends JFrame {
         JPanel chart = new JPanel(new MigLayout("insets 0, gap 0, fill", "[grow, fill]", "[][grow, fill]"));
         chart.add(new Tray(bench, view, actions), "wrap");
         chart.add(table);
-        JSplitPane middle = split("wordsSplit", JSplitPane.VERTICAL_SPLIT, chart, new WordsPane(bench, settings), 1);
+        JSplitPane middle = split("wordsSplit", JSplitPane.VERTICAL_SPLIT, chart, new WordsPane(bench, view), 1);
         JSplitPane side = split("roundsSplit", JSplitPane.VERTICAL_SPLIT, rounds, yarns, 1);
         JSplitPane right = split("sideSplit", JSplitPane.HORIZONTAL_SPLIT, middle, side, 1);
         JSplitPane all = split("deskSplit", JSplitPane.HORIZONTAL_SPLIT, findings, right, 0);

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
+import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JSpinner;
 import javax.swing.JTextField;
@@ -23,6 +24,7 @@ final class NewChartDialog extends FormDialog {
     private record YarnRow(JTextField name, ColourButton colour) {}
 
     private final JTextField title = new JTextField(24);
+    private final JLabel counts = new JLabel();
     private final JSpinner fromCorner;
     private final JSpinner repeat;
     private final JSpinner toCorner;
@@ -40,6 +42,8 @@ final class NewChartDialog extends FormDialog {
         fromCorner = number("newChart.fromCorner", 2, 0, MOST_WIDTH);
         repeat = number("newChart.repeat", 6, 1, MOST_WIDTH);
         toCorner = number("newChart.toCorner", 3, 0, MOST_WIDTH);
+        counts.setName("newChart.counts");
+        form().add(counts, "span, wmin 0");
         explain(Texts.of("newChart.explain"));
         addYarn(Texts.of("newChart.firstYarn"), Colour.parse("#2b2a33"));
         addYarn(Texts.of("newChart.secondYarn"), Colour.parse("#f2ead8"));
@@ -68,12 +72,19 @@ final class NewChartDialog extends FormDialog {
             shelf.add(new Yarn(
                     letter(i), row.name().getText().strip(), row.colour().colour()));
         }
-        SideShape shape = new SideShape(value(fromCorner), value(repeat), value(toCorner));
-        return Chart.blank(title.getText().strip(), shape, value(rounds), shelf);
+        return Chart.blank(title.getText().strip(), shape(), value(rounds), shelf);
+    }
+
+    private SideShape shape() {
+        return new SideShape(value(fromCorner), value(repeat), value(toCorner));
     }
 
     @Override
     Optional<String> objection() {
+        if (toCorner != null) {
+            // The title is looked at before there are numbers.
+            counts.setText(SideCounts.ofBaseRound(shape()));
+        }
         if (title.getText().isBlank()) {
             return Optional.of(Texts.of("newChart.objection.title"));
         }
@@ -98,7 +109,7 @@ final class NewChartDialog extends FormDialog {
         yarnPanel.removeAll();
         for (int i = 0; i < yarns.size(); i++) {
             YarnRow row = yarns.get(i);
-            javax.swing.JLabel label = new javax.swing.JLabel(Texts.of("newChart.yarnLabel", letter(i)));
+            JLabel label = new JLabel(Texts.of("newChart.yarnLabel", letter(i)));
             label.setLabelFor(row.name());
             row.name().getAccessibleContext().setAccessibleName(label.getText());
             yarnPanel.add(label);

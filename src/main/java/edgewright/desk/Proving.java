@@ -14,26 +14,26 @@ import java.util.concurrent.atomic.AtomicInteger;
 final class Proving {
     private final Window window;
     private final Workbench bench;
-    private final Settings settings;
+    private final View view;
     private final Jobs jobs;
 
-    Proving(Window window, Workbench bench, Settings settings, Jobs jobs) {
+    Proving(Window window, Workbench bench, View view, Jobs jobs) {
         this.window = window;
         this.bench = bench;
-        this.settings = settings;
+        this.view = view;
         this.jobs = jobs;
     }
 
     /** Asks for which sizes, then works the words of the chart as it is now. */
     void prove() {
         Chart chart = bench.chart();
-        ProveDialog dialog = new ProveDialog(window, settings.terms().orElse(chart.terms()));
+        ProveDialog dialog = new ProveDialog(window, chart.terms());
         if (!dialog.ask()) {
             return;
         }
-        Options options = Options.of(chart).withTerms(dialog.terms()).withCounting(settings.counting());
+        Options options = Options.of(chart).withTerms(dialog.terms()).withCounting(view.counting());
         List<PerSide> sizes = dialog.sizes();
-        jobs.begin(
+        jobs.beginStoppable(
                 Texts.of("job.prove"),
                 worker -> work(chart, options, sizes, worker),
                 this::show,

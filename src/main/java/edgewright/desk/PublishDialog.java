@@ -31,15 +31,15 @@ final class PublishDialog extends FormDialog {
      *
      * @param errors how many error findings it has
      */
-    PublishDialog(Window owner, Chart chart, Settings settings, int errors) {
+    PublishDialog(Window owner, Chart chart, View view, int errors) {
         super(owner, "publish");
         unworkable = errors > 0;
         paper.setRenderer(Forms.renderer((Paper each) -> Texts.of("paper." + each.name())));
         field("publish.paper", paper).setSelectedItem(usualPaper());
         terms.setRenderer(Forms.renderer((Terms each) -> Texts.of("terms." + each.name())));
-        field("publish.terms", terms).setSelectedItem(settings.terms().orElse(chart.terms()));
+        field("publish.terms", terms).setSelectedItem(chart.terms());
         counting.setRenderer(Forms.renderer((Counting each) -> Texts.of("counting." + each.name())));
-        field("publish.counting", counting).setSelectedItem(settings.counting());
+        field("publish.counting", counting).setSelectedItem(view.counting());
         fit.setName("publish.fit");
         fit.setSelected(true);
         fit.addActionListener(event -> cell.setEnabled(!fit.isSelected()));

@@ -1,7 +1,6 @@
 package edgewright.desk;
 
 import edgewright.chart.Counting;
-import edgewright.chart.Terms;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.Writer;
@@ -17,7 +16,7 @@ import java.util.Optional;
 import java.util.Properties;
 
 /**
- * What the desk remembers from one day to the next: light or dark, terms, counting, and the charts worked on last. Kept in one
+ * What the desk remembers from one day to the next: light or dark, the way of counting, and the charts worked on last. Kept in one
  * small file; a file that is missing or cannot be read means the defaults, and one that cannot be written is no reason to
  * disturb anybody.
  */
@@ -67,15 +66,6 @@ final class Settings {
 
     void setDark(boolean dark) {
         put("dark", Boolean.toString(dark));
-    }
-
-    /** The terms in which words are shown; empty means those of the chart. */
-    Optional<Terms> terms() {
-        return ofEnum(Terms.class, "terms");
-    }
-
-    void setTerms(Terms terms) {
-        put("terms", terms.name());
     }
 
     Counting counting() {

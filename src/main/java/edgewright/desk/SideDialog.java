@@ -3,12 +3,14 @@ package edgewright.desk;
 import edgewright.chart.SideShape;
 import java.awt.Window;
 import java.util.Optional;
+import javax.swing.JLabel;
 import javax.swing.JSpinner;
 
 /** Changes A, w and B. The corners keep their shape: the corner sections grow and shrink beside the repeat. */
 final class SideDialog extends FormDialog {
     private static final int MOST_WIDTH = 1_999;
 
+    private final JLabel counts = new JLabel();
     private final JSpinner fromCorner;
     private final JSpinner repeat;
     private final JSpinner toCorner;
@@ -18,6 +20,8 @@ final class SideDialog extends FormDialog {
         fromCorner = number("side.fromCorner", before.a(), 0, MOST_WIDTH);
         repeat = number("side.repeat", before.w(), 1, MOST_WIDTH);
         toCorner = number("side.toCorner", before.b(), 0, MOST_WIDTH);
+        counts.setName("side.counts");
+        form().add(counts, "span, wmin 0");
         explain(Texts.of("side.explain"));
     }
 
@@ -27,6 +31,7 @@ final class SideDialog extends FormDialog {
 
     @Override
     Optional<String> objection() {
+        counts.setText(SideCounts.ofBaseRound(shape()));
         return Optional.empty();
     }
 }

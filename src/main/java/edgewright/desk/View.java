@@ -1,10 +1,11 @@
 package edgewright.desk;
 
+import edgewright.chart.Counting;
 import edgewright.draw.Turn;
 import java.util.ArrayList;
 import java.util.List;
 
-/** How the chart is looked at: how large, how turned, and which layers. Nothing of it belongs to the chart. */
+/** How the chart is looked at: how large, how turned, which layers, and how its sides are counted. Nothing of it belongs to the chart. */
 final class View {
     /** What is shown of the two layers. */
     enum Layers {
@@ -28,6 +29,16 @@ final class View {
     private int cellPx = 18;
     private Turn turn = Turn.NONE;
     private Layers layers = Layers.BOTH;
+    private Counting counting;
+
+    View(Counting counting) {
+        this.counting = counting;
+    }
+
+    /** Everything as it comes: sides counted in stitches only. */
+    View() {
+        this(Counting.STITCHES);
+    }
 
     /** The edge of a cell, in pixels before the scaling of the screen. */
     int cellPx() {
@@ -40,6 +51,18 @@ final class View {
 
     Layers layers() {
         return layers;
+    }
+
+    /** The way in which the stitches of a side are counted wherever a count stands. */
+    Counting counting() {
+        return counting;
+    }
+
+    void count(Counting way) {
+        if (counting != way) {
+            counting = way;
+            tell();
+        }
     }
 
     void listen(Runnable listener) {

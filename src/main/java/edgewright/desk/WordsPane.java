@@ -7,8 +7,10 @@ import edgewright.words.PatternWriter;
 import java.awt.Insets;
 import java.awt.Toolkit;
 import java.awt.datatransfer.StringSelection;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import javax.swing.ButtonGroup;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -21,7 +23,7 @@ import net.miginfocom.swing.MigLayout;
 /** The words of the round in which the cursor stands, as the written pattern will have them. */
 final class WordsPane extends JPanel {
     private final transient Workbench bench;
-    private final transient Settings settings;
+    private final transient View view;
     private final JLabel heading = Look.heading("");
     private final JTextArea words = new JTextArea() {
         @Override
@@ -31,15 +33,15 @@ final class WordsPane extends JPanel {
             setBackground(UIManager.getColor("TextArea.background"));
         }
     };
-    private final ButtonGroup choice = new ButtonGroup();
+    private final Map<Terms, JToggleButton> choice = new EnumMap<>(Terms.class);
     private Terms terms;
     private int shownRound;
 
-    WordsPane(Workbench bench, Settings settings) {
+    WordsPane(Workbench bench, View view) {
         super(new MigLayout("insets 8 14 12 14, gap 6, fill", "[grow, fill][][]", "[][grow, fill]"));
         this.bench = bench;
-        this.settings = settings;
-        terms = settings.terms().orElse(bench.chart().terms());
+        this.view = view;
+        terms = bench.chart().terms();
         words.setName("words");
         words.setEditable(false);
         words.setLineWrap(true);
@@ -58,6 +60,7 @@ final class WordsPane extends JPanel {
         scroll.setName("wordsScroll");
         add(scroll, "span, hmin 40");
         bench.listen(this::changed);
+        view.listen(this::write);
         write();
     }
 
@@ -70,16 +73,23 @@ final class WordsPane extends JPanel {
             button.setSelected(each == terms);
             button.addActionListener(event -> {
                 terms = each;
-                settings.setTerms(each);
                 write();
             });
-            choice.add(button);
+            choice.put(each, button);
             panel.add(button);
         }
+        Forms.oneOf(List.copyOf(choice.values()));
         return panel;
     }
 
     private void changed(Change change) {
+        // Another chart, or this one in other terms, is shown in its own; until then in those that somebody has asked
+        // for.
+        if (change.kind() == Change.Kind.OPENED
+                || change.before().terms() != change.after().terms()) {
+            terms = change.after().terms();
+            choice.get(terms).setSelected(true);
+        }
         int round = bench.cursor().round();
         if (change.ofChart() || round != shownRound) {
             write();
@@ -94,8 +104,7 @@ final class WordsPane extends JPanel {
         String text = bench.verdict().judged()
                 ? String.join(
                         "\n",
-                        PatternWriter.round(
-                                        chart, shownRound, new Options(terms, settings.counting(), Optional.empty()))
+                        PatternWriter.round(chart, shownRound, new Options(terms, view.counting(), Optional.empty()))
                                 .lines())
                 : Texts.of("words.ragged");
         if (!text.equals(words.getText())) {

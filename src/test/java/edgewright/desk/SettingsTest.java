@@ -3,7 +3,6 @@ package edgewright.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import edgewright.chart.Counting;
-import edgewright.chart.Terms;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -22,7 +21,6 @@ class SettingsTest {
         Settings settings = settings();
 
         assertThat(settings.dark()).isFalse();
-        assertThat(settings.terms()).isEmpty();
         assertThat(settings.counting()).isEqualTo(Counting.STITCHES);
         assertThat(settings.recent()).isEmpty();
     }
@@ -31,13 +29,11 @@ class SettingsTest {
     void whatWasChosenIsThereTheNextDay() {
         Settings before = settings();
         before.setDark(true);
-        before.setTerms(Terms.US);
         before.setCounting(Counting.WITH_CHAINS);
         before.addRecent(folder.resolve("reed-bank.border.json"));
 
         Settings after = settings();
         assertThat(after.dark()).isTrue();
-        assertThat(after.terms()).contains(Terms.US);
         assertThat(after.counting()).isEqualTo(Counting.WITH_CHAINS);
         assertThat(after.recent()).containsExactly(folder.resolve("reed-bank.border.json"));
     }
@@ -85,9 +81,9 @@ class SettingsTest {
 
     @Test
     void aFileThatMakesNoSenseIsAsGoodAsNone() throws IOException {
-        Files.writeString(file(), "dark=\\u00zz\nterms=Welsh\n");
+        Files.writeString(file(), "counting=in-dozens\ndark=\\u00zz\n");
 
-        assertThat(settings().terms()).isEmpty();
+        assertThat(settings().counting()).isEqualTo(Counting.STITCHES);
         assertThat(settings().dark()).isFalse();
     }
 
