@@ -17,6 +17,7 @@ import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
@@ -32,7 +33,7 @@ import javax.swing.SwingUtilities;
  * <p>The repeat is drawn several times and on both limbs, so the cursor stands in one cell and its place shows in others, which
  * are marked too. Corner chains cannot be worked or stood on.
  */
-final class ChartCanvas extends JComponent implements Scrollable {
+final class ChartCanvas extends JComponent implements Scrollable, Accessible {
     private static final int MARGIN_PX = 24;
     private static final int LARGEST_FIT_PX = 40;
     private static final int MOST_SINGLE_PARTS = 48;

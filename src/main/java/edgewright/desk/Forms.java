@@ -2,9 +2,13 @@ package edgewright.desk;
 
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
+import java.awt.event.ActionEvent;
+import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
+import javax.swing.AbstractAction;
 import javax.swing.AbstractButton;
+import javax.swing.ButtonGroup;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -41,6 +45,28 @@ final class Forms {
             button.setToolTipText(Texts.of(key + ".tip"));
         }
         return button;
+    }
+
+    /** Makes one of these be chosen at a time; the arrow keys go from one to the next, as the tabulator stops at one only. */
+    static void oneOf(List<? extends AbstractButton> buttons) {
+        ButtonGroup group = new ButtonGroup();
+        for (int i = 0; i < buttons.size(); i++) {
+            AbstractButton button = buttons.get(i);
+            group.add(button);
+            onKey(button, "LEFT", buttons.get(Math.floorMod(i - 1, buttons.size())));
+            onKey(button, "RIGHT", buttons.get((i + 1) % buttons.size()));
+        }
+    }
+
+    private static void onKey(AbstractButton at, String key, AbstractButton to) {
+        at.getInputMap(JComponent.WHEN_FOCUSED).put(KeyStroke.getKeyStroke(key), key);
+        at.getActionMap().put(key, new AbstractAction() {
+            @Override
+            public void actionPerformed(ActionEvent event) {
+                to.doClick();
+                to.requestFocusInWindow();
+            }
+        });
     }
 
     /** A label for a field, which is then called by its text too. */

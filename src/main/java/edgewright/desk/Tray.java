@@ -6,8 +6,9 @@ import java.awt.Component;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
-import javax.swing.ButtonGroup;
+import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
@@ -50,33 +51,28 @@ final class Tray extends JPanel {
     }
 
     private Component[] stitchChoice(Actions actions) {
-        ButtonGroup one = new ButtonGroup();
         for (Stitch stitch : ORDER) {
             JToggleButton button = new JToggleButton(actions.get("choose." + stitch.letter()));
             button.setName("choose." + stitch.letter());
             button.setMnemonic(0);
             button.setIcon(new StitchIcon(stitch));
             button.setIconTextGap(6);
-            one.add(button);
             stitches.put(stitch, button);
         }
-        Component[] buttons = new Component[ORDER.length];
-        for (int i = 0; i < ORDER.length; i++) {
-            buttons[i] = stitches.get(ORDER[i]);
-        }
-        return buttons;
+        List<JToggleButton> buttons = Stream.of(ORDER).map(stitches::get).toList();
+        Forms.oneOf(buttons);
+        return buttons.toArray(Component[]::new);
     }
 
     private Component[] layerChoice(Actions actions) {
-        ButtonGroup one = new ButtonGroup();
         for (View.Layers each : View.Layers.values()) {
             JToggleButton button = new JToggleButton(actions.get("layers." + each.name()));
             button.setName("layers." + each.name());
             button.setText(Texts.of("tray.layers." + each.name()));
             button.setMnemonic(0);
-            one.add(button);
             layers.put(each, button);
         }
+        Forms.oneOf(List.copyOf(layers.values()));
         return layers.values().toArray(Component[]::new);
     }
 

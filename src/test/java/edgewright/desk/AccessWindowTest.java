@@ -1,0 +1,222 @@
+package edgewright.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.swing.edt.GuiActionRunner.execute;
+
+import edgewright.chart.Chart;
+import edgewright.chart.Stitch;
+import java.awt.Component;
+import java.awt.Container;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import javax.accessibility.Accessible;
+import javax.swing.AbstractButton;
+import javax.swing.JComboBox;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JMenu;
+import javax.swing.JMenuItem;
+import javax.swing.JSpinner;
+import javax.swing.JTable;
+import javax.swing.plaf.UIResource;
+import javax.swing.text.JTextComponent;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Whoever works by ear or by keys alone finds everything: names, keys and a way round. */
+class AccessWindowTest {
+    @TempDir
+    private Path folder;
+
+    private DeskFrame desk;
+
+    @BeforeEach
+    void open() {
+        desk = execute(() -> {
+            Look.setUp(false);
+            DeskFrame frame = new DeskFrame(Desk.blank(), new Settings(folder.resolve("desk.properties")));
+            frame.setVisible(true);
+            return frame;
+        });
+    }
+
+    @AfterEach
+    void close() {
+        execute(() -> desk.dispose());
+    }
+
+    @Test
+    void everyControlOfTheDeskHasANameForTheEarAndAStableOne() {
+        assertThat(execute(() -> nameless(desk))).isEmpty();
+    }
+
+    @Test
+    void everyControlOfEveryDialogHasANameForTheEarAndAStableOne() {
+        Chart chart = Desk.blank();
+        List<Supplier<FormDialog>> dialogs = List.of(
+                () -> new NewChartDialog(desk),
+                () -> new PropertiesDialog(desk, chart),
+                () -> new SideDialog(desk, chart.shape()),
+                () -> new ShiftDialog(desk, 6),
+                () -> new LettersDialog(desk, chart, 3),
+                () -> YarnDialog.changing(desk, chart, chart.yarns().get(0)),
+                () -> new PublishDialog(desk, chart, new View(), 2),
+                () -> new PictureDialog(desk, new View()));
+        for (Supplier<FormDialog> dialog : dialogs) {
+            assertThat(execute(() -> {
+                        FormDialog made = dialog.get();
+                        List<String> nameless = nameless(made);
+                        made.dispose();
+                        return nameless;
+                    }))
+                    .isEmpty();
+        }
+    }
+
+    @Test
+    void noTwoThingsOfAMenuOrADialogHaveTheSameMnemonic() {
+        assertThat(execute(this::sharedMnemonics)).isEmpty();
+    }
+
+    @Test
+    void everyThingInTheMenusCanBeReachedByItsMnemonic() {
+        assertThat(execute(() -> menus().flatMap(AccessWindowTest::items)
+                        .filter(item -> item.getMnemonic() == 0
+                                && item.isEnabled()
+                                && !item.getName().startsWith("yarnOf"))
+                        .map(Component::getName)
+                        .toList()))
+                .isEmpty();
+    }
+
+    @Test
+    void theTabulatorLeadsThroughEveryPaneAndBackToTheChart() {
+        Set<String> reached = execute(() -> {
+            Set<String> names = new HashSet<>();
+            Component at = desk.canvas();
+            do {
+                names.add(String.valueOf(at.getName()));
+                at = desk.getFocusTraversalPolicy().getComponentAfter(desk, at);
+            } while (at != desk.canvas() && names.size() < 200);
+            return names;
+        });
+
+        assertThat(reached)
+                .as("of buttons of which one is chosen it stops at that one, and the arrow keys go on")
+                .contains("chart", "words", "rounds", "yarns", "choose.l", "layers.BOTH", "insertOutside", "addYarn");
+    }
+
+    @Test
+    void theArrowKeysGoFromOneChoiceToTheNext() {
+        AbstractButton last = (AbstractButton) named(desk, "choose.c");
+        execute(() -> last.getActionMap().get("RIGHT").actionPerformed(null));
+        assertThat(execute(() -> desk.bench().stitch())).isEqualTo(Stitch.LONG);
+        execute(() -> ((AbstractButton) named(desk, "choose.l"))
+                .getActionMap()
+                .get("RIGHT")
+                .actionPerformed(null));
+        assertThat(execute(() -> desk.bench().stitch())).isEqualTo(Stitch.BACK_LOOP);
+    }
+
+    private static Component named(Container window, String name) {
+        return execute(() -> parts(window).stream()
+                .filter(part -> name.equals(part.getName()))
+                .findFirst()
+                .orElseThrow());
+    }
+
+    private static List<String> nameless(Container window) {
+        List<String> nameless = new ArrayList<>();
+        for (Component part : parts(window)) {
+            if (isControl(part)) {
+                Accessible accessible = (Accessible) part;
+                String heard = accessible.getAccessibleContext().getAccessibleName();
+                if (part.getName() == null || heard == null || heard.isBlank()) {
+                    nameless.add(part.getClass().getSimpleName() + " " + part.getName() + " " + heard);
+                }
+            }
+        }
+        return nameless;
+    }
+
+    private static boolean isControl(Component part) {
+        if (part instanceof UIResource
+                || part.getParent() instanceof JSpinner
+                || part.getParent() instanceof JComboBox) {
+            return false;
+        }
+        if (part instanceof JTextComponent text) {
+            boolean ofSpinner = text.getParent().getParent() instanceof JSpinner;
+            return (text.isEditable() && !ofSpinner) || "words".equals(text.getName());
+        }
+        return part instanceof AbstractButton
+                || part instanceof JTable
+                || part instanceof JList
+                || part instanceof JSpinner
+                || part instanceof JComboBox
+                || part instanceof ChartCanvas;
+    }
+
+    private List<String> sharedMnemonics() {
+        List<String> shared = new ArrayList<>();
+        Set<Integer> bar = new HashSet<>();
+        menus().forEach(menu -> {
+            if (!bar.add(menu.getMnemonic())) {
+                shared.add(menu.getName());
+            }
+            Set<Integer> taken = new HashSet<>();
+            items(menu).filter(item -> item.getMnemonic() != 0).forEach(item -> {
+                if (!taken.add(item.getMnemonic())) {
+                    shared.add(menu.getName() + " " + item.getName());
+                }
+            });
+        });
+        for (FormDialog dialog : List.of(
+                new NewChartDialog(desk),
+                new PropertiesDialog(desk, Desk.blank()),
+                new LettersDialog(desk, Desk.blank(), 2),
+                new PublishDialog(desk, Desk.blank(), new View(), 1),
+                new PictureDialog(desk, new View()),
+                YarnDialog.changing(desk, Desk.blank(), Desk.blank().yarns().get(0)))) {
+            Set<Integer> taken = new HashSet<>();
+            for (Component part : parts(dialog)) {
+                int mnemonic = part instanceof AbstractButton button
+                        ? button.getMnemonic()
+                        : part instanceof JLabel label ? label.getDisplayedMnemonic() : 0;
+                if (mnemonic != 0 && !taken.add(mnemonic)) {
+                    shared.add(dialog.getName() + " " + part.getName() + " " + (char) mnemonic);
+                }
+            }
+            dialog.dispose();
+        }
+        return shared;
+    }
+
+    private Stream<JMenu> menus() {
+        return Stream.of(desk.getJMenuBar().getComponents()).map(JMenu.class::cast);
+    }
+
+    private static Stream<JMenuItem> items(JMenu menu) {
+        return Stream.of(menu.getMenuComponents())
+                .filter(JMenuItem.class::isInstance)
+                .map(JMenuItem.class::cast);
+    }
+
+    private static List<Component> parts(Container of) {
+        List<Component> parts = new ArrayList<>();
+        for (Component part : of.getComponents()) {
+            parts.add(part);
+            if (part instanceof Container container) {
+                parts.addAll(parts(container));
+            }
+        }
+        return parts;
+    }
+}
