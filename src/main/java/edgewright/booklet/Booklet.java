@@ -5,17 +5,11 @@ import edgewright.chart.Chart;
 import edgewright.chart.Terms;
 import edgewright.check.Checker;
 import edgewright.check.Verdict;
+import edgewright.file.SafeFile;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
-import java.nio.file.AtomicMoveNotSupportedException;
-import java.nio.file.FileSystemException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
@@ -37,7 +31,7 @@ public final class Booklet {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         Outcome outcome = publish(chart, options, bytes, progress);
         if (outcome instanceof Outcome.Published) {
-            replace(file, bytes.toByteArray());
+            SafeFile.write(file, bytes::writeTo);
         }
         return outcome;
     }
@@ -94,35 +88,5 @@ public final class Booklet {
     /** A number that follows from what is printed and from nothing else; records are hashed by content. */
     private static long seed(Chart chart, BookletOptions options) {
         return (chart.toString() + options).chars().asLongStream().reduce(17, (sum, c) -> 31 * sum + c);
-    }
-
-    private static void replace(Path file, byte[] bytes) throws IOException {
-        Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
-        if (Files.isDirectory(target)) {
-            throw new FileSystemException(file.toString(), null, "is a folder");
-        }
-        Path fresh = target.resolveSibling(
-                "." + target.getFileName() + "." + ProcessHandle.current().pid() + ".part");
-        try {
-            try (FileChannel channel = FileChannel.open(
-                    fresh, StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING, StandardOpenOption.WRITE)) {
-                ByteBuffer left = ByteBuffer.wrap(bytes);
-                while (left.hasRemaining()) {
-                    channel.write(left);
-                }
-                channel.force(true);
-            }
-            move(fresh, target);
-        } finally {
-            Files.deleteIfExists(fresh);
-        }
-    }
-
-    private static void move(Path fresh, Path target) throws IOException {
-        try {
-            Files.move(fresh, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } catch (AtomicMoveNotSupportedException e) {
-            Files.move(fresh, target, StandardCopyOption.REPLACE_EXISTING);
-        }
     }
 }

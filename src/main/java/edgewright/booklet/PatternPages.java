@@ -14,7 +14,7 @@ import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructure
 
 /**
  * A whole pattern as strips, in the order in which it is read: first page, findings of a draft, what is needed and how the
- * words are meant, the chart, the rounds in words, counts, finishing.
+ * words are meant, the chart, the rounds in words, finishing, for which sizes the words were worked back, counts.
  */
 final class PatternPages {
     private final TextSetter setter;
@@ -45,6 +45,10 @@ final class PatternPages {
         for (Part part : inOrder(words)) {
             if (part.kind() == Part.Kind.ROUNDS) {
                 body.addAll(chart(findings, inside));
+            }
+            if (part.kind() == Part.Kind.COUNTS && !draft) {
+                body.addAll(new ProvedPages(setter, chart, options)
+                        .set(root.child(StandardStructureTypes.SECT), anchor(inside, Texts.of("proved.heading"))));
             }
             body.addAll(part(part, inside));
         }

@@ -13,6 +13,7 @@ import edgewright.chart.Yarn;
 import edgewright.check.Checker;
 import edgewright.check.Finding;
 import edgewright.check.Sentences;
+import edgewright.file.FileProblemException;
 import edgewright.words.Block;
 import edgewright.words.BlockPrinter;
 import edgewright.words.Options;
@@ -20,7 +21,6 @@ import edgewright.words.Part;
 import edgewright.words.PatternWriter;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -179,6 +179,7 @@ class BookletTest {
                             "Chart",
                             "Rounds",
                             "Finishing",
+                            "Worked back",
                             "Stitch counts");
             List<String> outline = new ArrayList<>();
             for (PDOutlineItem item :
@@ -237,6 +238,23 @@ class BookletTest {
                                         ? "corner chains are not counted"
                                         : "with one corner chain counted at each end");
             }
+        }
+    }
+
+    @Test
+    void aFinishedPatternSaysForWhichSizesItsWordsWereWorkedBack() throws IOException {
+        Chart chart = Published.sample("tide-steps");
+        PerSide repeats = new PerSide(3, 2, 3, 2);
+        int top = chart.shape().stitches(0, 3);
+        int left = chart.shape().stitches(0, 2);
+        try (ReadBack read = Published.read(chart, options(chart).withRepeats(repeats))) {
+            assertThat(read.texts("P"))
+                    .contains("The words make the chart on base rounds of these stitches a side, corner chains not"
+                            + " counted: " + top + " at top and bottom, " + left + " at left and right.");
+        }
+        Chart flawed = Published.sample("first-try-unfinished");
+        try (ReadBack read = Published.read(flawed, options(flawed).withDraft(true))) {
+            assertThat(read.texts("H2")).doesNotContain("Worked back");
         }
     }
 
@@ -362,7 +380,7 @@ class BookletTest {
     void aFolderIsNotReplacedByAPattern() throws IOException {
         Chart chart = Published.sample("tide-steps");
         assertThatThrownBy(() -> Booklet.publish(chart, options(chart), folder, Progress.NONE))
-                .isInstanceOf(FileSystemException.class);
+                .isInstanceOf(FileProblemException.class);
         assertThat(folder).isEmptyDirectory();
     }
 }

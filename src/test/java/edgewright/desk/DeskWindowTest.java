@@ -247,8 +247,7 @@ class DeskWindowTest {
 
     @Test
     void theWordsAreProvedForSeveralSizes() {
-        SwingUtilities.invokeLater(
-                () -> window.menuItem("menu.prove").target().doClick());
+        SwingUtilities.invokeLater(() -> window.menuItem("menu.prove").target().doClick());
         DialogFixture form =
                 WindowFinder.findDialog("prove").withTimeout(20_000).using(robot);
         form.textBox("prove.sizes").deleteText().enterText("1, x");

@@ -1,0 +1,82 @@
+package edgewright.booklet;
+
+import edgewright.chart.Chart;
+import edgewright.chart.Counting;
+import edgewright.chart.PerSide;
+import edgewright.proof.Trials;
+import edgewright.proof.Trials.Trial;
+import edgewright.words.Options;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** For which sizes the words of the pattern were worked back before it was printed, and what came of it. */
+final class ProvedPages {
+    private final TextSetter setter;
+    private final Chart chart;
+    private final BookletOptions options;
+
+    ProvedPages(TextSetter setter, Chart chart, BookletOptions options) {
+        this.setter = setter;
+        this.chart = chart;
+        this.options = options;
+    }
+
+    /** Works the words, and says so for each size. */
+    List<Strip> set(Tag parent, Anchor anchor) {
+        Options written = new Options(options.terms(), options.counting(), Optional.empty());
+        List<Trial> trials = Trials.run(chart, written, sizes(), trial -> {}, () -> false);
+        List<Trial> proved = trials.stream().filter(Trial::agrees).toList();
+        List<Trial> failed = trials.stream().filter(trial -> !trial.agrees()).toList();
+        List<Strip> strips = new ArrayList<>(setter.partHeading(parent, anchor));
+        strips.addAll(setter.paragraph(parent, Texts.of("proved.how")));
+        if (!proved.isEmpty()) {
+            strips.addAll(
+                    paragraph(parent, Texts.of("proved.sizes." + options.counting(), sizes(proved), proved.size())));
+        }
+        if (!failed.isEmpty()) {
+            strips.addAll(setter.paragraph(
+                    parent,
+                    Texts.of(
+                            "proved.failed",
+                            sizes(failed),
+                            failed.get(0).problems().get(0))));
+        }
+        return strips;
+    }
+
+    private List<Strip> paragraph(Tag parent, String text) {
+        List<Strip> strips = new ArrayList<>(setter.paragraph(parent, text));
+        strips.set(0, strips.get(0).spaced(Sheet.HALF_LINE_PT));
+        return strips;
+    }
+
+    /** The size of the pattern, or where it is for any size those that the counts show and those that bring out mistakes. */
+    private List<PerSide> sizes() {
+        if (options.repeats().isPresent()) {
+            return List.of(options.repeats().get());
+        }
+        List<PerSide> sizes = new ArrayList<>(Trials.USUAL);
+        CountsPages.repeats(chart.shape()).stream()
+                .map(PerSide::all)
+                .filter(size -> !sizes.contains(size))
+                .forEach(sizes::add);
+        return sizes;
+    }
+
+    private String sizes(List<Trial> trials) {
+        return trials.stream().map(trial -> size(trial.baseStitches())).collect(Collectors.joining("; "));
+    }
+
+    private String size(PerSide base) {
+        Counting counting = options.counting();
+        PerSide shown = base.map(counting::shown);
+        if (shown.stream().distinct().count() == 1) {
+            return Texts.of("proved.alike", shown.top());
+        }
+        return shown.top() == shown.bottom() && shown.left() == shown.right()
+                ? Texts.of("proved.pairs", shown.top(), shown.left())
+                : Texts.of("proved.four", shown.top(), shown.left(), shown.bottom(), shown.right());
+    }
+}
