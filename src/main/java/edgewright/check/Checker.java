@@ -134,7 +134,7 @@ public final class Checker {
     }
 
     private static boolean hasSameYarns(Chart before, Chart edited, Span changed) {
-        if (changed.end() != changed.endBefore() || !before.yarns().equals(edited.yarns())) {
+        if (changed.end() != changed.endBefore()) {
             return false;
         }
         for (int i = changed.start(); i < changed.end(); i++) {
@@ -155,9 +155,9 @@ public final class Checker {
         return longs;
     }
 
-    /** Whether two charts differ in their rounds and yarns at most, as far as a rule can tell. */
+    /** Whether two charts differ in their rounds at most, as far as a rule can tell or a finding can name it. */
     private static boolean isSameGround(Chart one, Chart two) {
-        return one.shape().equals(two.shape()) && isSame(one.rules(), two.rules());
+        return one.shape().equals(two.shape()) && one.yarns().equals(two.yarns()) && isSame(one.rules(), two.rules());
     }
 
     private static boolean isSame(Rules one, Rules two) {

@@ -1,0 +1,300 @@
+package edgewright.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import edgewright.chart.Chart;
+import edgewright.chart.PerSide;
+import edgewright.testing.RandomCharts;
+import edgewright.testing.Sketches;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+
+class RemediesTest {
+
+    @Test
+    void what_is_offered_against_a_hidden_loop_is_tried_in_this_order() {
+        assertRemedies("""
+                4 B bbbb|bb|bbbb
+                3 A  bbb|lb|bbb
+                2 B   bb|lb|bb
+                1 A    b|bb|b
+                """, """
+                take-out[]
+                4 B bbbb|bb|bbbb
+                3 A  bbb|bb|bbb
+                2 B   bb|lb|bb
+                1 A    b|bb|b
+                back-loop-below[2]
+                4 B bbbb|bb|bbbb
+                3 A  bbb|lb|bbb
+                2 B   bb|bb|bb
+                1 A    b|bb|b
+                """);
+    }
+
+    @Test
+    void a_long_stitch_moves_to_the_nearest_round_of_its_column_where_it_can_be_worked() {
+        assertRemedies("""
+                6 B bbbbbb|b|bbbbbb
+                5 A  bbbbb|b|bbbbb
+                4 B   bbbb|b|bbbb
+                3 A    bbl|b|bbb
+                2 B     bl|b|bb
+                1 A      b|b|b
+                """, """
+                take-out[]
+                6 B bbbbbb|b|bbbbbb
+                5 A  bbbbb|b|bbbbb
+                4 B   bbbb|b|bbbb
+                3 A    bbb|b|bbb
+                2 B     bl|b|bb
+                1 A      b|b|b
+                move[5]
+                6 B bbbbbb|b|bbbbbb
+                5 A  bbbbl|b|bbbbb
+                4 B   bbbb|b|bbbb
+                3 A    bbb|b|bbb
+                2 B     bl|b|bb
+                1 A      b|b|b
+                back-loop-below[2]
+                6 B bbbbbb|b|bbbbbb
+                5 A  bbbbb|b|bbbbb
+                4 B   bbbb|b|bbbb
+                3 A    bbl|b|bbb
+                2 B     bb|b|bb
+                1 A      b|b|b
+                """);
+    }
+
+    @Test
+    void the_stitch_below_becomes_back_loop_where_its_loop_was_used() {
+        assertRemedies("""
+                2 B bb|lb|bb
+                1 A  b|pb|b
+                """, """
+                back-loop-below[1]
+                2 B bb|lb|bb
+                1 A  b|bb|b
+                take-out[]
+                2 B bb|bb|bb
+                1 A  b|pb|b
+                """);
+    }
+
+    @Test
+    void stacking_can_be_allowed() {
+        assertRemedies("""
+                4 B bbbb|lb|bbbb
+                3 A  bbb|bb|bbb
+                2 B   bb|lb|bb
+                1 A    b|bb|b
+                """, """
+                allow-stacking[]
+                4 B bbbb|lb|bbbb
+                3 A  bbb|bb|bbb
+                2 B   bb|lb|bb
+                1 A    b|bb|b
+                take-out[]
+                4 B bbbb|bb|bbbb
+                3 A  bbb|bb|bbb
+                2 B   bb|lb|bb
+                1 A    b|bb|b
+                back-loop-two-below[2]
+                4 B bbbb|lb|bbbb
+                3 A  bbb|bb|bbb
+                2 B   bb|bb|bb
+                1 A    b|bb|b
+                """);
+    }
+
+    @Test
+    void a_loose_run_is_broken_in_its_middle_or_let_pass() {
+        assertRemedies("""
+                looseRun 3
+                2 B bb|b|lllllb
+                1 A  b|b|bbbbb
+                """, """
+                break-run[1]
+                2 B bb|b|llbllb
+                1 A  b|b|bbbbb
+                allow-run[5]
+                2 B bb|b|lllllb
+                1 A  b|b|bbbbb
+                """);
+        assertRemedies("""
+                looseRun 3
+                2 B bb|llllllll|bb
+                1 A  b|bbbbbbbb|b
+                """, """
+                break-run[2]
+                2 B bb|llblllbl|bb
+                1 A  b|bbbbbbbb|b
+                """);
+    }
+
+    @Test
+    void a_ragged_section_is_evened_out_at_the_corner_with_a_stitch_that_can_stand_there() {
+        assertRemedies("""
+                2 B bb|b|blp
+                1 A  b|b|b
+                """, """
+                even-out[2]
+                2 B bb|b|bb
+                1 A  b|b|b
+                """);
+        assertRemedies("""
+                2 B bbb|bb|blp
+                1 A   b|b|b
+                """, """
+                even-out[2]
+                2 B bb|bb|blp
+                1 A  b|b|b
+                even-out-all[3]
+                2 B bb|b|bb
+                1 A  b|b|b
+                """);
+    }
+
+    @Test
+    void corner_sections_are_widened_alike_where_that_can_be() {
+        Verdict verdict = Checker.check(Sketches.chart("""
+                        1 A bb|bbbb|bb
+                        """), PerSide.all(8));
+        assertThat(verdict.findings().get(0).remedies())
+                .extracting(remedy -> remedy + " "
+                        + Sketches.rounds(remedy.applyTo(verdict.chart())).strip())
+                .containsExactly("change-corners[2, 2] 1 A bbb|bbbb|bbb", "change-corners[0, 0] 1 A b|bbbb|b");
+    }
+
+    @Test
+    void a_yarn_is_made_lighter_or_darker_by_as_little_as_is_enough() {
+        Verdict verdict = Checker.check(Sketches.chart("""
+                C Mud #3f3d46
+                2 C bb|b|bb
+                1 A  b|b|b
+                """));
+        Remedy remedy = verdict.findings().get(0).remedies().get(0);
+        assertThat(verdict.findings().get(0).remedies()).extracting(Remedy::id).containsExactly("lighten-yarn");
+        assertThat(Checker.check(remedy.applyTo(verdict.chart())).findings()).isEmpty();
+    }
+
+    /** Held against the plain judge, which knows nothing of remedies. */
+    @Test
+    void every_remedy_removes_its_finding_and_brings_no_error() {
+        RandomCharts charts = new RandomCharts(31);
+        Map<String, Integer> tried = new TreeMap<>();
+        for (int i = 0; i < 800; i++) {
+            Optional<PerSide> sides =
+                    i % 4 == 0 ? Optional.of(PerSide.all(charts.random().nextInt(20))) : Optional.empty();
+            Chart chart = i % 10 == 0 ? charts.ragged() : charts.small();
+            tryRemedies(chart, sides, tried);
+        }
+        assertThat(tried.keySet()).hasSize(15);
+    }
+
+    @Test
+    void remedies_are_as_good_for_charts_of_every_size() {
+        RandomCharts charts = new RandomCharts(32);
+        for (int i = 0; i < 60; i++) {
+            Chart chart = charts.any();
+            Verdict verdict = Checker.check(chart);
+            List<Finding> some = verdict.findings().stream()
+                    .filter(finding ->
+                            charts.random().nextInt(verdict.findings().size()) < 4)
+                    .toList();
+            some.forEach(finding -> tryRemedies(verdict, finding, Optional.empty(), new HashMap<>()));
+        }
+    }
+
+    @Test
+    void every_error_of_a_chart_that_is_not_ragged_has_a_remedy() {
+        RandomCharts charts = new RandomCharts(33);
+        for (int i = 0; i < 300; i++) {
+            for (Finding finding : Checker.check(charts.small()).findings()) {
+                if (!finding.rule().equals("low-contrast")) {
+                    assertThat(finding.remedies()).as(finding.toString()).isNotEmpty();
+                }
+            }
+        }
+    }
+
+    @Test
+    void best_remedies_one_after_the_other_make_a_chart_workable() {
+        RandomCharts charts = new RandomCharts(34);
+        for (int i = 0; i < 300; i++) {
+            Verdict verdict = Checker.check(i % 10 == 0 ? charts.ragged() : charts.small());
+            int steps = 0;
+            while (verdict.hasErrors()) {
+                Remedy best = verdict.errors().get(0).remedies().get(0);
+                verdict = Checker.recheck(verdict, best.applyTo(verdict.chart()));
+                assertThat(++steps).isLessThan(500);
+            }
+        }
+    }
+
+    private static void tryRemedies(Chart chart, Optional<PerSide> sides, Map<String, Integer> tried) {
+        Verdict verdict = sides.map(stitches -> Checker.check(chart, stitches)).orElseGet(() -> Checker.check(chart));
+        verdict.findings().forEach(finding -> tryRemedies(verdict, finding, sides, tried));
+    }
+
+    private static void tryRemedies(
+            Verdict verdict, Finding finding, Optional<PerSide> sides, Map<String, Integer> tried) {
+        Chart chart = verdict.chart();
+        String before = chart.toString();
+        for (Remedy remedy : finding.remedies()) {
+            Chart mended = remedy.applyTo(chart);
+            List<PlainJudge.Found> left = PlainJudge.judge(mended, sides);
+            Supplier<String> told =
+                    () -> Sketches.rounds(chart) + finding + ": " + remedy + "\n" + Sketches.rounds(mended);
+            assertThat(left)
+                    .as(told)
+                    .noneMatch(found ->
+                            found.rule().equals(finding.rule()) && found.where().equals(finding.where()));
+            assertThat(newErrors(verdict, mended, left)).as(told).isEmpty();
+            assertThat(chart).as("the chart to go back to").hasToString(before);
+            tried.merge(remedy.id(), 1, Integer::sum);
+        }
+    }
+
+    /**
+     * Errors that were not there before: rules and places, or the number of a rule's errors if the columns have moved. A
+     * ragged chart was judged by its lengths alone.
+     */
+    private static Set<String> newErrors(Verdict before, Chart mended, List<PlainJudge.Found> left) {
+        Set<String> errors = RuleBook.all().stream()
+                .filter(rule -> rule.severity() == Severity.ERROR)
+                .map(RuleEntry::id)
+                .filter(rule -> before.judged() || rule.equals("ragged-section"))
+                .collect(Collectors.toSet());
+        boolean moved = !before.chart().shape().equals(mended.shape());
+        List<String> now = left.stream()
+                .filter(found -> errors.contains(found.rule()))
+                .map(found -> found.rule() + (moved ? "" : found.where()))
+                .toList();
+        List<String> old = before.findings().stream()
+                .map(finding -> finding.rule() + (moved ? "" : finding.where()))
+                .toList();
+        List<String> added = new ArrayList<>(now);
+        old.forEach(added::remove);
+        return new TreeSet<>(new HashSet<>(added));
+    }
+
+    /** The remedies of the first finding, each with the rounds that it leads to. */
+    private static void assertRemedies(String sketch, String expected) {
+        Chart chart = Sketches.chart(sketch);
+        String told = Checker.check(chart).findings().get(0).remedies().stream()
+                .map(remedy -> remedy + "\n" + Sketches.rounds(remedy.applyTo(chart)))
+                .collect(Collectors.joining());
+        assertThat(told).isEqualTo(expected);
+    }
+}
