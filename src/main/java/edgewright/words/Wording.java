@@ -107,6 +107,9 @@ final class Wording {
         if (pattern.rounds().stream().anyMatch(Wording::hasLongAtCorner)) {
             blocks.add(prose("notes.longAtCorner", terms.of(Stitch.LONG, "short")));
         }
+        if (used().contains(Stitch.CHAIN)) {
+            blocks.add(prose("notes.chain"));
+        }
         counting(blocks);
         return blocks;
     }
