@@ -91,6 +91,11 @@ final class Asking {
         ask("problem", sentence, JOptionPane.ERROR_MESSAGE, "ask.ok");
     }
 
+    /** Begins the next search for a file beside this one. */
+    void lookBeside(Path file) {
+        folder = Optional.ofNullable(file.toAbsolutePath().getParent());
+    }
+
     /** Asks for a chart to open. */
     Optional<Path> fileToOpen() {
         JFileChooser chooser = chooser("open", Texts.of("files.charts"), ChartFiles.ENDING);
@@ -125,7 +130,7 @@ final class Asking {
 
     private Path taken(JFileChooser chooser) {
         Path file = chooser.getSelectedFile().toPath().toAbsolutePath();
-        folder = Optional.ofNullable(file.getParent());
+        lookBeside(file);
         return file;
     }
 

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javax.swing.SwingUtilities;
 
 /**
  * New, open, save. Files are read and written beside the event thread; unsaved work is asked about before it would be lost, and
@@ -42,6 +43,9 @@ final class FileDeeds {
 
     /** Opens this file, if it is a chart; else says what is wrong with it. Unsaved work was asked about. */
     void open(Path file) {
+        if (isBusy()) {
+            return;
+        }
         jobs.begin(
                 Texts.of("job.open", file.getFileName()),
                 worker -> ChartFiles.read(file),
@@ -49,6 +53,7 @@ final class FileDeeds {
                     if (result instanceof ReadResult.Read read) {
                         lastSeen = Optional.of(read.fingerprint());
                         settings.addRecent(file);
+                        asking.lookBeside(file);
                         bench.open(read.chart(), Optional.of(file));
                         return Texts.of("news.opened", file.getFileName());
                     }
@@ -64,14 +69,7 @@ final class FileDeeds {
 
     /** Saves the chart in its file, or asks for one; then goes on, unless it was not saved. */
     void save(Runnable then) {
-        Optional<Path> file = bench.file();
-        if (file.isEmpty()) {
-            saveAs(then);
-            return;
-        }
-        if (!hasChanged(file.get()) || asking.mayReplaceChanged(file.get())) {
-            write(file.get(), then);
-        }
+        bench.file().ifPresentOrElse(file -> write(file, lastSeen, then), () -> saveAs(then));
     }
 
     /** Asks for a file and saves the chart there; then goes on, unless it was not saved. */
@@ -79,7 +77,7 @@ final class FileDeeds {
         Path proposal =
                 bench.file().orElseGet(() -> Path.of(fileName(bench.chart().title()) + ChartFiles.ENDING));
         asking.fileToWrite(Texts.of("files.saveTitle"), Texts.of("files.charts"), ChartFiles.ENDING, proposal)
-                .ifPresent(file -> write(file, then));
+                .ifPresent(file -> write(file, Optional.empty(), then));
     }
 
     /** Goes on when nothing would be lost: at once, or when the unsaved work has been saved or thrown away. */
@@ -103,22 +101,29 @@ final class FileDeeds {
         return name.isEmpty() ? Texts.of("files.nameless") : name;
     }
 
-    /** A file that has gone may be written again without a question. */
-    private boolean hasChanged(Path file) {
-        Optional<Fingerprint> now = ChartFiles.fingerprint(file);
-        return now.isPresent() && !now.equals(lastSeen);
-    }
-
-    private void write(Path file, Runnable then) {
+    /**
+     * Writes the chart as it is now.
+     *
+     * @param expected what the file should hold still; if it does not, somebody else has changed it and is asked about. Empty
+     *     if it may be replaced whatever it holds
+     */
+    private void write(Path file, Optional<Fingerprint> expected, Runnable then) {
+        if (isBusy()) {
+            return;
+        }
         Chart chart = bench.chart();
         jobs.begin(
                 Texts.of("job.save", file.getFileName()),
-                worker -> ChartFiles.write(file, chart),
-                fingerprint -> {
-                    lastSeen = Optional.of(fingerprint);
+                worker -> writeUnlessChanged(file, expected, chart),
+                written -> {
+                    if (written.isEmpty()) {
+                        SwingUtilities.invokeLater(() -> replaceChanged(file, then));
+                        return Texts.of("news.notSaved", file.getFileName());
+                    }
+                    lastSeen = written;
                     settings.addRecent(file);
                     bench.saved(chart, file);
-                    javax.swing.SwingUtilities.invokeLater(then);
+                    SwingUtilities.invokeLater(then);
                     return Texts.of("news.saved", file.getFileName());
                 },
                 problem -> {
@@ -128,6 +133,31 @@ final class FileDeeds {
                                     : Texts.of("news.notSaved", file.getFileName()));
                     return Texts.of("news.notSaved", file.getFileName());
                 });
+    }
+
+    /** What the file holds now; empty if it was left alone since it held something unexpected. One that has gone may be written. */
+    private static Optional<Fingerprint> writeUnlessChanged(Path file, Optional<Fingerprint> expected, Chart chart)
+            throws FileProblemException {
+        if (expected.isPresent()) {
+            Optional<Fingerprint> now = ChartFiles.fingerprint(file);
+            if (now.isPresent() && !now.equals(expected)) {
+                return Optional.empty();
+            }
+        }
+        return Optional.of(ChartFiles.write(file, chart));
+    }
+
+    private void replaceChanged(Path file, Runnable then) {
+        if (asking.mayReplaceChanged(file)) {
+            write(file, Optional.empty(), then);
+        }
+    }
+
+    private boolean isBusy() {
+        if (jobs.isBusy()) {
+            news.accept(Texts.of("news.busy"));
+        }
+        return jobs.isBusy();
     }
 
     /** The first few problems; a person mends one at a time. */

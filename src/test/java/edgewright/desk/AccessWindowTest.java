@@ -178,6 +178,7 @@ class AccessWindowTest {
                 }
             });
         });
+        addShared(desk.getContentPane(), bar, shared);
         for (FormDialog dialog : List.of(
                 new NewChartDialog(desk),
                 new PropertiesDialog(desk, Desk.blank()),
@@ -185,18 +186,21 @@ class AccessWindowTest {
                 new PublishDialog(desk, Desk.blank(), new View(), 1),
                 new PictureDialog(desk, new View()),
                 YarnDialog.changing(desk, Desk.blank(), Desk.blank().yarns().get(0)))) {
-            Set<Integer> taken = new HashSet<>();
-            for (Component part : parts(dialog)) {
-                int mnemonic = part instanceof AbstractButton button
-                        ? button.getMnemonic()
-                        : part instanceof JLabel label ? label.getDisplayedMnemonic() : 0;
-                if (mnemonic != 0 && !taken.add(mnemonic)) {
-                    shared.add(dialog.getName() + " " + part.getName() + " " + (char) mnemonic);
-                }
-            }
+            addShared(dialog, new HashSet<>(), shared);
             dialog.dispose();
         }
         return shared;
+    }
+
+    private static void addShared(Container window, Set<Integer> taken, List<String> shared) {
+        for (Component part : parts(window)) {
+            int mnemonic = part instanceof AbstractButton button
+                    ? button.getMnemonic()
+                    : part instanceof JLabel label ? label.getDisplayedMnemonic() : 0;
+            if (mnemonic != 0 && !taken.add(mnemonic)) {
+                shared.add(window.getName() + " " + part.getName() + " " + (char) mnemonic);
+            }
+        }
     }
 
     private Stream<JMenu> menus() {

@@ -265,6 +265,22 @@ class DeskWindowTest {
     }
 
     @Test
+    void aFileThatSomebodyElseHasChangedIsAskedAboutBeforeItIsSavedOver() throws IOException {
+        click(new Place(3, Section.REPEAT, 1), MouseButton.LEFT_BUTTON);
+        String others = Files.readString(file).replace("Reed Bank", "Somebody Else");
+        Files.writeString(file, others);
+        withControl(KeyEvent.VK_S);
+        answer(2);
+        until("it is not saved", () -> window.label("news").text().equals("reed-bank.border.json was not saved."));
+        assertThat(Files.readString(file)).isEqualTo(others);
+
+        withControl(KeyEvent.VK_S);
+        answer(1);
+        until("it is saved", () -> !desk.bench().hasUnsavedWork());
+        assertThat(onDisk()).isEqualTo(chart());
+    }
+
+    @Test
     void aNewChartIsBegunAfterTheUnsavedOneWasAskedAbout() {
         click(IN_ROUND_1, MouseButton.LEFT_BUTTON);
         withControl(KeyEvent.VK_N);
