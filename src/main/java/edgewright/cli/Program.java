@@ -59,7 +59,9 @@ public final class Program {
 
     private static int usageMistake(ParameterException mistake, Terminal terminal) {
         CommandLine commandLine = mistake.getCommandLine();
-        String said = VALUE_OF.matcher(Texts.oneLine(mistake.getMessage())).replaceFirst("$1$2: ");
+        String said = VALUE_OF.matcher(Texts.oneLine(mistake.getMessage()))
+                .replaceFirst("$1$2: ")
+                .replaceFirst("\\.$", "");
         if (mistake instanceof UnmatchedArgumentException unmatched
                 && commandLine.getParent() == null
                 && !unmatched.isUnknownOption()) {
