@@ -1,16 +1,18 @@
 package edgewright.cli;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.core.util.Separators;
 import com.fasterxml.jackson.databind.ObjectWriter;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.IOException;
 import java.io.PrintStream;
 
 /** Answers as one JSON document. An answer is a record whose components are the members, in their order. */
 final class JsonAnswer {
     private static final ObjectWriter WRITER = JsonMapper.builder()
+            .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
             .build()
             .writer(new DefaultPrettyPrinter(Separators.createDefaultInstance()
                             .withObjectFieldValueSpacing(Separators.Spacing.AFTER)
@@ -20,12 +22,13 @@ final class JsonAnswer {
 
     private JsonAnswer() {}
 
+    /** Prints it without ever holding the whole text: a chart can have millions of findings. */
     static void print(Object answer, PrintStream to) {
         try {
-            to.print(WRITER.writeValueAsString(answer));
+            WRITER.writeValue(to, answer);
             to.print('\n');
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException("an answer is made of records, lists, texts and numbers", e);
+        } catch (IOException e) {
+            throw new IllegalStateException("a print stream keeps its failures to itself", e);
         }
     }
 }
