@@ -184,6 +184,13 @@ class ChartTextTest {
         assertThat(read(ChartText.toJson(chart))).isEqualTo(chart);
     }
 
+    @Test
+    void theChartInTheReadmeIsWhole() throws IOException {
+        String readme = Files.readString(Path.of("README.md"));
+        int start = readme.indexOf("```json") + "```json".length();
+        assertThat(read(readme.substring(start, readme.indexOf("```", start)))).isEqualTo(REED_BANK_CHART);
+    }
+
     @ParameterizedTest
     @MethodSource("sampleCharts")
     void everySampleIsWrittenAsItLies(Path file) throws IOException {
