@@ -6,7 +6,6 @@ import edgewright.chart.Place;
 import edgewright.chart.Section;
 import edgewright.chart.SideShape;
 import edgewright.chart.Stitch;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -60,11 +59,11 @@ final class Remedies {
      */
     static Stream<Remedy> move(Verdict verdict, Place place) {
         Chart chart = verdict.chart();
-        return IntStream.rangeClosed(2, chart.rounds().size())
-                .filter(round -> round != place.round() && landsOnOwnYarn(chart, round))
+        int last = chart.rounds().size();
+        return IntStream.range(1, last)
+                .flatMap(distance -> IntStream.of(place.round() + distance, place.round() - distance))
+                .filter(round -> round >= 2 && round <= last && landsOnOwnYarn(chart, round))
                 .boxed()
-                .sorted(Comparator.<Integer>comparingInt(round -> Math.abs(round - place.round()))
-                        .thenComparing(Comparator.reverseOrder()))
                 .flatMap(round -> inColumn(chart.shape(), place, round).stream())
                 .filter(target -> canGive(chart.stitch(target)))
                 .map(target -> new Remedy(
