@@ -63,14 +63,18 @@ class SecondJudgeTest {
 
     @Test
     void both_judges_agree_on_every_chart_of_back_loop_and_long_stitches_of_small_size() {
-        // Charts with A + B + w up to this number; -Dedgewright.exhaustive=2 judges 2.4 million in a minute or two.
+        // Four rounds of charts with A + B + w up to this number, three rounds of charts one wider.
+        // -Dedgewright.exhaustive=2 takes in four rounds of a repeat of three too: some forty million charts.
         int widest = Integer.getInteger("edgewright.exhaustive", 1);
         for (SideShape shape : shapesUpTo(widest + 1)) {
             int total = shape.a() + shape.w() + shape.b();
             for (int chains = 1; chains <= 3; chains++) {
                 for (boolean stack : List.of(false, true)) {
                     for (boolean onCorner : List.of(false, true)) {
-                        extend(blank(shape, chains, onCorner, stack), 1, total <= widest ? 4 : 3);
+                        extend(
+                                blank(shape, chains, onCorner, stack),
+                                1,
+                                total <= widest || (widest > 1 && shape.w() == total) ? 4 : 3);
                     }
                 }
             }
