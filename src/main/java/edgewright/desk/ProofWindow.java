@@ -4,6 +4,8 @@ import edgewright.proof.Trials.Trial;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.Window;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
 import java.util.List;
 import javax.swing.JComponent;
 import javax.swing.JDialog;
@@ -32,10 +34,17 @@ final class ProofWindow extends JDialog {
         table.getAccessibleContext().setAccessibleName(Texts.of("proof.title"));
         table.setRowHeight(26);
         table.setFillsViewportHeight(true);
+        table.setIntercellSpacing(new Dimension(16, 1));
         table.getColumnModel().getColumn(COLUMNS.length - 1).setPreferredWidth(240);
         setLayout(new BorderLayout());
         add(column, BorderLayout.NORTH);
         add(new JScrollPane(table), BorderLayout.CENTER);
+        addWindowListener(new WindowAdapter() {
+            @Override
+            public void windowOpened(WindowEvent event) {
+                table.requestFocusInWindow();
+            }
+        });
         setSize(new Dimension(640, 420));
         setLocationRelativeTo(owner);
         getRootPane()
