@@ -1,5 +1,6 @@
 package edgewright.cli;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
@@ -61,7 +62,10 @@ final class WorkCommand implements Callable<Integer> {
     private boolean json;
 
     /** The JSON document. What stands against the words is there only if they do not agree. */
-    private record Worked(boolean agrees, List<WorkedRound> rounds, List<String> problems) {}
+    private record Worked(
+            boolean agrees,
+            List<WorkedRound> rounds,
+            @JsonInclude(JsonInclude.Include.NON_EMPTY) List<String> problems) {}
 
     private record WorkedRound(int round, String yarn, List<String> sides, int total) {}
 

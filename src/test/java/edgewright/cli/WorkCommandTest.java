@@ -39,6 +39,7 @@ class WorkCommandTest {
         Ended ended = run("work", Charts.sound(folder), "--repeats", "2,3", "--json", "--terms", "US");
         assertThat(ended.status()).isZero();
         JsonNode answer = new ObjectMapper().readTree(ended.out());
+        assertThat(answer.fieldNames()).toIterable().containsExactly("agrees", "rounds");
         assertThat(answer.get("agrees").asBoolean()).isTrue();
         JsonNode first = answer.get("rounds").get(0);
         assertThat(first.get("round").asInt()).isEqualTo(1);
@@ -57,6 +58,11 @@ class WorkCommandTest {
         assertThat(ended.out())
                 .contains("top side, stitch")
                 .contains("the chart has a long stitch, but a plain stitch was made.");
+        JsonNode answer = new ObjectMapper()
+                .readTree(run("work", chart, "--sides", "11,15", "--from", spoilt, "--json")
+                        .out());
+        assertThat(answer.get("agrees").asBoolean()).isFalse();
+        assertThat(answer.get("problems").get(0).asText()).contains("the chart has a long stitch");
     }
 
     @Test
