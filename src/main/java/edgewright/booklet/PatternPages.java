@@ -53,7 +53,7 @@ final class PatternPages {
             body.addAll(part(part, inside));
         }
         body.set(0, body.get(0).onNewPage(true));
-        List<Strip> strips = new ArrayList<>(cover(inside));
+        List<Strip> strips = new ArrayList<>(cover(words, inside));
         strips.addAll(body);
         return strips;
     }
@@ -73,9 +73,9 @@ final class PatternPages {
         return parts;
     }
 
-    private List<Strip> cover(List<Anchor> inside) {
+    private List<Strip> cover(WrittenPattern words, List<Anchor> inside) {
         String title = chart.title().isBlank() ? Texts.of("untitled") : chart.title();
-        return new Cover(setter, chart, root).strips(title, CoverPicture.of(chart), facts(), inside);
+        return new Cover(setter, chart, root).strips(title, CoverPicture.of(chart), facts(words), inside);
     }
 
     private List<Strip> chart(DraftPages findings, List<Anchor> inside) {
@@ -101,11 +101,11 @@ final class PatternPages {
     }
 
     /** Label and text in turn. */
-    private List<String> facts() {
+    private List<String> facts(WrittenPattern words) {
         List<String> facts = new ArrayList<>();
         facts.add(Texts.of("cover.terms"));
         facts.add(Texts.of("cover.terms." + options.terms()));
-        String base = baseRound();
+        String base = baseRound(words);
         int end = PartPages.endOfName(base, "");
         facts.add(base.substring(0, end).strip().replaceAll("\\.$", ""));
         facts.add(base.substring(end).strip());
@@ -115,11 +115,8 @@ final class PatternPages {
     }
 
     /** The line that names the base round and its counts. */
-    private String baseRound() {
-        Block.RoundWords base = PatternWriter.write(
-                        chart, new Options(options.terms(), options.counting(), options.repeats(), draft))
-                .parts()
-                .stream()
+    private static String baseRound(WrittenPattern words) {
+        Block.RoundWords base = words.parts().stream()
                 .filter(part -> part.kind() == Part.Kind.SET_UP)
                 .flatMap(part -> part.blocks().stream())
                 .filter(Block.RoundWords.class::isInstance)

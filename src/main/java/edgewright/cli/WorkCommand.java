@@ -156,15 +156,17 @@ final class WorkCommand implements Callable<Integer> {
     private void print(ProofResult result, List<String> problems, PerSide base) {
         if (result.agrees()) {
             Fabric fabric = result.fabric().orElseThrow();
-            int stitches = 0;
-            for (int r = 1; r <= fabric.rounds(); r++) {
-                stitches += fabric.total(r);
-            }
             String key = file == null ? "work.done" : "work.agrees";
             root.terminal()
                     .out()
                     .println(Texts.of(
-                            key, fabric.rounds(), stitches, base.top(), base.left(), base.bottom(), base.right()));
+                            key,
+                            fabric.rounds(),
+                            fabric.total(),
+                            base.top(),
+                            base.left(),
+                            base.bottom(),
+                            base.right()));
         } else {
             problems.forEach(problem -> root.terminal().out().println(Texts.oneLine(problem)));
         }

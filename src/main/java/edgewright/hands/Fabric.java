@@ -101,6 +101,15 @@ public final class Fabric {
         return rounds.get(round).sides.stream().mapToInt(List::size).sum();
     }
 
+    /** The stitches made in all rounds, corner chains and the base round not counted. */
+    public int total() {
+        int total = 0;
+        for (int r = 1; r <= rounds(); r++) {
+            total += total(r);
+        }
+        return total;
+    }
+
     /** The round whose yarn is seen where this stitch is: its own, or that of the long stitch that lies before it. */
     public static int shownRound(Made made) {
         return made.inFront().map(Made::round).orElse(made.round());

@@ -70,19 +70,11 @@ public final class Trials {
             Trial trial = new Trial(
                     repeats,
                     repeats.map(times -> chart.shape().stitches(0, times)),
-                    result.fabric().map(Trials::stitches).orElse(0),
+                    result.fabric().map(Fabric::total).orElse(0),
                     ProofSentences.of(result));
             trials.add(trial);
             done.accept(trial);
         }
         return List.copyOf(trials);
-    }
-
-    private static int stitches(Fabric fabric) {
-        int stitches = 0;
-        for (int r = 1; r <= fabric.rounds(); r++) {
-            stitches += fabric.total(r);
-        }
-        return stitches;
     }
 }
