@@ -29,4 +29,13 @@ public final class PatternWriter {
     public static Block.RoundWords round(Chart chart, int round, Options options) {
         return new Wording(Composer.frame(chart, options)).round(Composer.round(chart, round, options));
     }
+
+    /**
+     * The words of one round, taken apart.
+     *
+     * @param round 1 to the rounds of the chart
+     */
+    public static RoundParts parts(Chart chart, int round, Options options) {
+        return new Wording(Composer.frame(chart, options)).parts(Composer.round(chart, round, options));
+    }
 }

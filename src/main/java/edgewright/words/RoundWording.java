@@ -34,10 +34,28 @@ final class RoundWording {
 
     /** A round of the border; {@code yarn} is what its yarn is called. */
     Block.RoundWords round(WrittenRound round, String yarn) {
+        return new Block.RoundWords(round.number(), List.of(head(round, yarn), instructions(round)));
+    }
+
+    /** The same, taken apart. */
+    RoundParts parts(WrittenRound round, String yarn) {
+        boolean alone = round.before().isEmpty() && round.after().isEmpty();
+        return new RoundParts(
+                head(round, yarn),
+                "",
+                runs(round.before()),
+                round.group().map(group -> group(group, alone)).orElse(""),
+                runs(round.after()),
+                corner(round.cornerChains()),
+                texts.text("round.sides"),
+                "");
+    }
+
+    private String head(WrittenRound round, String yarn) {
         List<String> line = new ArrayList<>();
         line.add(texts.text("round.title", round.number(), yarn));
         size(round.side(), OptionalInt.empty(), line);
-        return new Block.RoundWords(round.number(), List.of(String.join(" ", line), instructions(round)));
+        return String.join(" ", line);
     }
 
     /** Whether a group is so simple that it is said without an asterisk: one stitch into each stitch of the side. */

@@ -39,6 +39,10 @@ final class Wording {
         return rounds.round(round, yarns.of(pattern.yarnOf(round)));
     }
 
+    RoundParts parts(WrittenRound round) {
+        return rounds.parts(round, yarns.of(pattern.yarnOf(round)));
+    }
+
     private List<Block> blocks(Part.Kind kind) {
         return switch (kind) {
             case HEADING -> heading();

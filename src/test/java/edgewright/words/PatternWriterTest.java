@@ -11,6 +11,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -29,6 +30,28 @@ class PatternWriterTest {
                                 + "with one corner chain at each end: plus 3 (31, 43).",
                         "From the corner: 1 dc blo, 1 drop tr, 2 dc blo; *1 drop tr, 3 dc blo; repeat from * to the last 5 sts; "
                                 + "1 drop tr, 2 dc blo, 1 drop tr, 1 dc blo; corner: 2 ch. Work this on all four sides.");
+    }
+
+    @Test
+    void aRoundCanBeTakenApart() {
+        RoundParts parts = PatternWriter.parts(TestCharts.TIDE_LADDER, 3, UK);
+        assertThat(Stream.of(
+                                parts.start(),
+                                parts.fromCorner(),
+                                parts.repeat(),
+                                parts.toCorner(),
+                                parts.corner(),
+                                parts.end())
+                        .map(part -> part.replace(Texts.NO_BREAK, ' ')))
+                .containsExactly(
+                        "",
+                        "1 dc blo, 1 drop tr, 2 dc blo",
+                        "*1 drop tr, 3 dc blo; repeat from * to the last 5 sts",
+                        "1 drop tr, 2 dc blo, 1 drop tr, 1 dc blo",
+                        "corner: 2 ch",
+                        "");
+        assertThat(PatternWriter.parts(TestCharts.TIDE_LADDER, 1, UK).repeat().replace(Texts.NO_BREAK, ' '))
+                .isEqualTo("dc blo in every stitch");
     }
 
     @Test
