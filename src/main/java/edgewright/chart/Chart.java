@@ -16,6 +16,7 @@ import java.util.Set;
  * @param terms the terms its pattern is written in unless others are asked for
  * @param yarns 1 to 64, with unique ids
  * @param rounds 1 to 2,000; the first element is round 1
+ * @param making what is said of how it is made; a start column lies on the side as round 1 gives it
  */
 public record Chart(
         String title,
@@ -26,6 +27,7 @@ public record Chart(
         Rules rules,
         List<Yarn> yarns,
         List<Round> rounds,
+        Making making,
         Extras extras) {
     /** The most rounds of a chart. */
     public static final int MOST_ROUNDS = 2_000;
@@ -41,7 +43,7 @@ public record Chart(
 
     /**
      * @throws IllegalArgumentException if there are too few or too many yarns or rounds, a yarn id occurs twice, a round names
-     *     a yarn that is not there, or a section of round 1 is empty or too long
+     *     a yarn that is not there, or a section of round 1 is empty or too long, or the start column lies past the first repeat
      */
     public Chart {
         Objects.requireNonNull(title);
@@ -70,6 +72,24 @@ public record Chart(
                     rounds.get(0).section(section).length(),
                     MOST_STITCHES);
         }
+        Objects.requireNonNull(making);
+        if (!making.equals(making.on(shape(rounds.get(0))))) {
+            throw new IllegalArgumentException("the start column lies past the first repeat");
+        }
+    }
+
+    /** A chart of whose making nothing is said. */
+    public Chart(
+            String title,
+            String designer,
+            String notes,
+            Terms terms,
+            Corner corner,
+            Rules rules,
+            List<Yarn> yarns,
+            List<Round> rounds,
+            Extras extras) {
+        this(title, designer, notes, terms, corner, rules, yarns, rounds, Making.NONE, extras);
     }
 
     /** A chart of plain back-loop rounds to begin a design with; its yarns are used in turn, from the first. */
@@ -79,12 +99,16 @@ public record Chart(
             blank.add(
                     Edits.blankRound(shape, r, yarns.get((r - 1) % yarns.size()).id()));
         }
-        return new Chart(title, "", "", Terms.UK, Corner.DEFAULT, Rules.DEFAULT, yarns, blank, Extras.NONE);
+        return new Chart(
+                title, "", "", Terms.UK, Corner.DEFAULT, Rules.DEFAULT, yarns, blank, Making.NONE, Extras.NONE);
     }
 
     /** A, w and B as they follow from round 1. */
     public SideShape shape() {
-        Round first = rounds.get(0);
+        return shape(rounds.get(0));
+    }
+
+    private static SideShape shape(Round first) {
         return new SideShape(
                 first.fromCorner().length() - 1,
                 first.repeat().length(),
@@ -149,42 +173,48 @@ public record Chart(
 
     /** This chart under another title. */
     public Chart withTitle(String newTitle) {
-        return new Chart(newTitle, designer, notes, terms, corner, rules, yarns, rounds, extras);
+        return new Chart(newTitle, designer, notes, terms, corner, rules, yarns, rounds, making, extras);
     }
 
     /** This chart by another designer. */
     public Chart withDesigner(String newDesigner) {
-        return new Chart(title, newDesigner, notes, terms, corner, rules, yarns, rounds, extras);
+        return new Chart(title, newDesigner, notes, terms, corner, rules, yarns, rounds, making, extras);
     }
 
     /** This chart with other notes. */
     public Chart withNotes(String newNotes) {
-        return new Chart(title, designer, newNotes, terms, corner, rules, yarns, rounds, extras);
+        return new Chart(title, designer, newNotes, terms, corner, rules, yarns, rounds, making, extras);
     }
 
     /** This chart with its pattern in other terms. */
     public Chart withTerms(Terms newTerms) {
-        return new Chart(title, designer, notes, newTerms, corner, rules, yarns, rounds, extras);
+        return new Chart(title, designer, notes, newTerms, corner, rules, yarns, rounds, making, extras);
     }
 
     /** This chart with its corners turned otherwise. */
     public Chart withCorner(Corner newCorner) {
-        return new Chart(title, designer, notes, terms, newCorner, rules, yarns, rounds, extras);
+        return new Chart(title, designer, notes, terms, newCorner, rules, yarns, rounds, making, extras);
     }
 
     /** This chart with other things allowed. */
     public Chart withRules(Rules newRules) {
-        return new Chart(title, designer, notes, terms, corner, newRules, yarns, rounds, extras);
+        return new Chart(title, designer, notes, terms, corner, newRules, yarns, rounds, making, extras);
     }
 
     /** This chart with other yarns; each round must find its own among them. */
     public Chart withYarns(List<Yarn> newYarns) {
-        return new Chart(title, designer, notes, terms, corner, rules, newYarns, rounds, extras);
+        return new Chart(title, designer, notes, terms, corner, rules, newYarns, rounds, making, extras);
     }
 
     /** This chart with other rounds. */
     public Chart withRounds(List<Round> newRounds) {
-        return new Chart(title, designer, notes, terms, corner, rules, yarns, newRounds, extras);
+        Making kept = newRounds.isEmpty() ? making : making.on(shape(newRounds.get(0)));
+        return new Chart(title, designer, notes, terms, corner, rules, yarns, newRounds, kept, extras);
+    }
+
+    /** This chart made otherwise. */
+    public Chart withMaking(Making newMaking) {
+        return new Chart(title, designer, notes, terms, corner, rules, yarns, rounds, newMaking, extras);
     }
 
     /** This chart with one round replaced. */

@@ -65,6 +65,7 @@ public final class Edits {
                 chart.rules(),
                 yarns,
                 rounds,
+                chart.making(),
                 chart.extras());
     }
 

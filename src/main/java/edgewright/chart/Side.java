@@ -20,6 +20,11 @@ public enum Side {
         };
     }
 
+    /** The side across the piece. */
+    public Side opposite() {
+        return next().next();
+    }
+
     /** Whether stitches of this side lie side by side from left to right or right to left: top and bottom. */
     public boolean isLevel() {
         return this == TOP || this == BOTTOM;

@@ -1,12 +1,19 @@
 package edgewright.chart;
 
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
 /**
  * A yarn of the chart.
  *
  * @param id letters or digits, 1 to 8 of them; unique in a chart
  * @param name what the designer calls it
+ * @param ball what the band of a ball says, if it is known
+ * @param metresInHand how much of it is at hand, in metres; empty if nobody has said
  */
-public record Yarn(String id, String name, Colour colour, Extras extras) {
+public record Yarn(
+        String id, String name, Colour colour, Optional<Ball> ball, OptionalDouble metresInHand, Extras extras) {
     /** The longest id of a yarn, in characters. */
     public static final int LONGEST_ID = 8;
 
@@ -14,11 +21,17 @@ public record Yarn(String id, String name, Colour colour, Extras extras) {
         if (!isId(id)) {
             throw new IllegalArgumentException("'" + id + "': expected a yarn id of 1 to 8 letters or digits");
         }
+        Objects.requireNonNull(ball);
+        Objects.requireNonNull(extras);
+        if (metresInHand.isPresent()
+                && !(metresInHand.getAsDouble() >= 0 && Double.isFinite(metresInHand.getAsDouble()))) {
+            throw new IllegalArgumentException(metresInHand.getAsDouble() + " metres of yarn: expected 0 or more");
+        }
     }
 
-    /** A yarn with no unknown members. */
+    /** A yarn of which only the looks are known. */
     public Yarn(String id, String name, Colour colour) {
-        this(id, name, colour, Extras.NONE);
+        this(id, name, colour, Optional.empty(), OptionalDouble.empty(), Extras.NONE);
     }
 
     /** Whether this can be the id of a yarn: 1 to 8 letters or digits of any script. */
@@ -30,11 +43,21 @@ public record Yarn(String id, String name, Colour colour, Extras extras) {
 
     /** This yarn under another name. */
     public Yarn withName(String newName) {
-        return new Yarn(id, newName, colour, extras);
+        return new Yarn(id, newName, colour, ball, metresInHand, extras);
     }
 
     /** This yarn in another colour. */
     public Yarn withColour(Colour newColour) {
-        return new Yarn(id, name, newColour, extras);
+        return new Yarn(id, name, newColour, ball, metresInHand, extras);
+    }
+
+    /** This yarn in balls of another make. */
+    public Yarn withBall(Optional<Ball> newBall) {
+        return new Yarn(id, name, colour, newBall, metresInHand, extras);
+    }
+
+    /** This yarn with so many metres at hand. */
+    public Yarn withMetresInHand(OptionalDouble metres) {
+        return new Yarn(id, name, colour, ball, metres, extras);
     }
 }

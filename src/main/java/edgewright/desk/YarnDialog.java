@@ -36,7 +36,13 @@ final class YarnDialog extends FormDialog {
     }
 
     Yarn yarn() {
-        return new Yarn(letter.getText().strip(), yarnName.getText().strip(), colour.colour(), before.extras());
+        return new Yarn(
+                letter.getText().strip(),
+                yarnName.getText().strip(),
+                colour.colour(),
+                before.ball(),
+                before.metresInHand(),
+                before.extras());
     }
 
     @Override

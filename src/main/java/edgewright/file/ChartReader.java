@@ -1,5 +1,6 @@
 package edgewright.file;
 
+import edgewright.chart.Ball;
 import edgewright.chart.Chart;
 import edgewright.chart.Colour;
 import edgewright.chart.Corner;
@@ -22,6 +23,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.IntConsumer;
@@ -58,6 +60,7 @@ final class ChartReader {
     private boolean yarnIdsComplete = true;
 
     private final List<Round> rounds = new ArrayList<>();
+    private final MakingReader making;
     private final List<YarnNamed> yarnsNamed = new ArrayList<>();
 
     /** Where a round names its yarn. Yarns may come after the rounds, so these are looked up at the end. */
@@ -66,6 +69,7 @@ final class ChartReader {
     private ChartReader(JsonWalk json) {
         this.json = json;
         this.values = new ChartValues(json);
+        this.making = new MakingReader(json, values);
     }
 
     /** Reads the whole text. */
@@ -103,7 +107,12 @@ final class ChartReader {
         if (!values.problems().isEmpty()) {
             return new ReadResult.Problems(values.problems());
         }
-        Chart chart = new Chart(title, designer, notes, terms, corner, rules, yarns, rounds, members.extras());
+        making.checkStart(rounds.get(0));
+        if (!values.problems().isEmpty()) {
+            return new ReadResult.Problems(values.problems());
+        }
+        Chart chart = new Chart(
+                title, designer, notes, terms, corner, rules, yarns, rounds, making.making(), members.extras());
         return new ReadResult.Read(chart, fingerprint);
     }
 
@@ -120,7 +129,7 @@ final class ChartReader {
             case "yarns" -> takeYarns();
             case "rounds" -> takeRounds();
             default -> {
-                return false;
+                return making.take(name);
             }
         }
         return true;
@@ -231,6 +240,8 @@ final class ChartReader {
         private Optional<String> id = Optional.empty();
         private Optional<String> name = Optional.empty();
         private Optional<Colour> colour = Optional.empty();
+        private Optional<Ball> ball = Optional.empty();
+        private OptionalDouble inHand = OptionalDouble.empty();
 
         @Override
         public boolean take(String member) {
@@ -238,6 +249,8 @@ final class ChartReader {
                 case "id" -> takeId();
                 case "name" -> name = values.text();
                 case "colour" -> colour = takeColour();
+                case "ball" -> ball = making.takeBall();
+                case "inHand" -> inHand = values.measureOrNone();
                 default -> {
                     return false;
                 }
@@ -274,7 +287,7 @@ final class ChartReader {
             values.require(members, "name", Shape.TEXT);
             values.require(members, "colour", Shape.TEXT);
             if (id.isPresent() && name.isPresent() && colour.isPresent()) {
-                yarns.add(new Yarn(id.get(), name.get(), colour.get(), members.extras()));
+                yarns.add(new Yarn(id.get(), name.get(), colour.get(), ball, inHand, members.extras()));
             }
         }
     }

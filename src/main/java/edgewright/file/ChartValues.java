@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Function;
@@ -22,6 +23,12 @@ import java.util.function.IntConsumer;
  * each that is something else. A value that is not what it ought to be is passed over and comes back as empty.
  */
 final class ChartValues {
+    /** The largest measure that a chart may state, whatever its unit; far more than any border needs. */
+    static final int LARGEST_MEASURE = 1_000_000;
+
+    /** The smallest measure above 0, as fine as any is written back. */
+    static final BigDecimal SMALLEST_MEASURE = new BigDecimal("0.01");
+
     private final JsonWalk json;
     private final List<Problem> problems = new ArrayList<>();
 
@@ -129,7 +136,11 @@ final class ChartValues {
 
     /** The current value as a number that is expected to be whole. */
     Optional<BigDecimal> number() {
-        if (!is(Shape.NUMBER, Shape.WHOLE_NUMBER)) {
+        return number(Shape.WHOLE_NUMBER);
+    }
+
+    private Optional<BigDecimal> number(Shape expected) {
+        if (!is(Shape.NUMBER, expected)) {
             return Optional.empty();
         }
         try {
@@ -142,6 +153,30 @@ final class ChartValues {
         }
     }
 
+    /** The current value as a measure: a number above 0 and up to {@value #LARGEST_MEASURE}, whole or not. */
+    OptionalDouble measure() {
+        return measure(SMALLEST_MEASURE);
+    }
+
+    /** The current value as a measure that may be 0. */
+    OptionalDouble measureOrNone() {
+        return measure(BigDecimal.ZERO);
+    }
+
+    private OptionalDouble measure(BigDecimal least) {
+        Optional<BigDecimal> number = number(Shape.NUMBER);
+        if (number.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        boolean inRange =
+                number.get().compareTo(least) >= 0 && number.get().compareTo(BigDecimal.valueOf(LARGEST_MEASURE)) <= 0;
+        if (!inRange) {
+            note(Kind.NOT_A_MEASURE, json.text(), least.toPlainString(), LARGEST_MEASURE);
+            return OptionalDouble.empty();
+        }
+        return OptionalDouble.of(number.get().doubleValue());
+    }
+
     /** Whether there is nothing after the decimal point. Only for numbers of a sensible size. */
     static boolean isWhole(BigDecimal number) {
         return number.signum() == 0 || number.stripTrailingZeros().scale() <= 0;
@@ -149,14 +184,20 @@ final class ChartValues {
 
     /** The current value as one of the constants that a text can name. */
     <E extends Enum<E>> Optional<E> choice(E[] constants) {
+        return choice(constants, Enum::name);
+    }
+
+    /** The current value as one of the constants, by the text that stands for each in the file. */
+    <E extends Enum<E>> Optional<E> choice(E[] constants, Function<E, String> written) {
         Optional<String> text = text();
-        Optional<E> chosen = text.flatMap(name ->
-                Arrays.stream(constants).filter(c -> c.name().equals(name)).findFirst());
+        Optional<E> chosen = text.flatMap(name -> Arrays.stream(constants)
+                .filter(c -> written.apply(c).equals(name))
+                .findFirst());
         if (text.isPresent() && chosen.isEmpty()) {
             note(
                     Kind.NO_SUCH_CHOICE,
                     text.get(),
-                    Arrays.stream(constants).map(Enum::name).toList());
+                    Arrays.stream(constants).map(written).toList());
         }
         return chosen;
     }

@@ -65,6 +65,8 @@ public record Problem(Kind kind, OptionalInt line, Optional<String> member, List
         WRONG_SHAPE,
         /** A number that is not whole or not in its range: as written, the least, the most. */
         NOT_IN_RANGE,
+        /** A measure not in its range: as written, the least, the most. */
+        NOT_A_MEASURE,
         /** A text that is none of those allowed: the text, those allowed. */
         NO_SUCH_CHOICE,
         /** Not a colour: the text. */
@@ -77,6 +79,8 @@ public record Problem(Kind kind, OptionalInt line, Optional<String> member, List
         NO_SUCH_YARN,
         /** A letter that no stitch has: the letter, its place in the section counted from 1, the letters that there are. */
         NO_SUCH_STITCH,
+        /** A start column past the first repeat: the column, the last. */
+        NO_SUCH_COLUMN,
         /** Too few or too many yarns, rounds or stitches: how many, the least, the most. */
         WRONG_NUMBER
     }

@@ -1,5 +1,8 @@
 package edgewright.fit;
 
+import edgewright.chart.Measures;
+import edgewright.chart.Swatch;
+
 /** One edge of a bare piece, along which the stitches of the base round are picked up. */
 public sealed interface Edge {
     /** The stitches that lie along it without stretching or gathering it, to the nearest whole number. */
@@ -8,7 +11,7 @@ public sealed interface Edge {
     /** An edge that was measured. */
     record OfLength(double lengthMm, Swatch border) implements Edge {
         public OfLength {
-            Swatch.requirePositive(lengthMm, "millimetres");
+            Measures.requirePositive(lengthMm, "millimetres");
         }
 
         @Override

@@ -1,6 +1,8 @@
 package edgewright.fit;
 
+import edgewright.chart.Measures;
 import edgewright.chart.PerSide;
+import edgewright.chart.Swatch;
 
 /**
  * How large a piece is with its border on, by a swatch. Lengths are in millimetres; nothing is rounded.
@@ -21,8 +23,8 @@ public record FinishedSize(double acrossMm, double downMm, double borderMm, doub
      *     without it
      */
     public static FinishedSize around(double acrossMm, double downMm, int rounds, Swatch swatch) {
-        Swatch.requirePositive(acrossMm, "millimetres across");
-        Swatch.requirePositive(downMm, "millimetres down");
+        Measures.requirePositive(acrossMm, "millimetres across");
+        Measures.requirePositive(downMm, "millimetres down");
         return new FinishedSize(
                 acrossMm, downMm, rounds * swatch.roundMm(), 2 * rounds * (swatch.stitchMm() - swatch.roundMm()));
     }

@@ -1,5 +1,7 @@
 package edgewright.fit;
 
+import edgewright.chart.Measures;
+import edgewright.chart.Swatch;
 import java.math.BigInteger;
 
 /**
@@ -27,7 +29,7 @@ public record Ratio(int stitches, int rows) {
 
     /** The ratio of at most {@link #MOST_ROWS} rows that is nearest to so many stitches a row; the one of fewer rows if two are. */
     public static Ratio nearest(double stitchesARow) {
-        Swatch.requirePositive(stitchesARow, "stitches a row");
+        Measures.requirePositive(stitchesARow, "stitches a row");
         Ratio nearest = null;
         for (int rows = 1; rows <= MOST_ROWS; rows++) {
             Ratio ratio = new Ratio(Math.max(1, (int) Math.round(stitchesARow * rows)), rows);
@@ -46,7 +48,7 @@ public record Ratio(int stitches, int rows) {
      * @param pieceRowsIn10Cm the rows of the piece in ten centimetres
      */
     public static Ratio alongRows(double pieceRowsIn10Cm, Swatch border) {
-        Swatch.requirePositive(pieceRowsIn10Cm, "rows in 10 cm");
+        Measures.requirePositive(pieceRowsIn10Cm, "rows in 10 cm");
         return nearest(border.stitchesIn10Cm() / pieceRowsIn10Cm);
     }
 

@@ -4,6 +4,7 @@ import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
 import edgewright.chart.SidePlace;
 import edgewright.chart.SideShape;
+import edgewright.chart.Start;
 import edgewright.chart.Stitch;
 import edgewright.chart.Stitches;
 import java.util.Comparator;
@@ -46,7 +47,7 @@ public final class Starts {
      *
      * @throws IllegalArgumentException if the plan's column lies past the first repeat
      */
-    public static List<RoundStart> of(Chart chart, StartPlan plan) {
+    public static List<RoundStart> of(Chart chart, Start plan) {
         return of(chart, plan, PerSide.all(MANY_REPEATS));
     }
 
@@ -56,19 +57,18 @@ public final class Starts {
      *
      * @throws IllegalArgumentException if the plan's column lies past the first repeat
      */
-    public static List<RoundStart> of(Chart chart, StartPlan plan, PerSide repeats) {
+    public static List<RoundStart> of(Chart chart, Start plan, PerSide repeats) {
         SideShape shape = whole(chart);
         int column = plan.column().orElseGet(() -> bestColumn(chart));
         if (column > shape.a() + shape.w()) {
             throw new IllegalArgumentException("start column " + column + ": expected 1 to " + (shape.a() + shape.w()));
         }
         return IntStream.rangeClosed(1, chart.rounds().size())
-                .mapToObj(round -> start(chart, shape, column, round, plan.sides(), repeats))
+                .mapToObj(round -> start(chart, shape, column, round, plan, repeats))
                 .toList();
     }
 
-    private static RoundStart start(
-            Chart chart, SideShape shape, int column, int round, StartSides sides, PerSide repeats) {
+    private static RoundStart start(Chart chart, SideShape shape, int column, int round, Start sides, PerSide repeats) {
         int m = repeats.of(sides.of(round));
         int inColumn = Math.min(column, shape.stitches(0, m)) + round;
         Stitches side = chart.round(round).side(m);

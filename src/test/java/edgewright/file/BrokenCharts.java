@@ -80,6 +80,7 @@ public final class BrokenCharts {
         charts.members();
         charts.yarns();
         charts.rounds();
+        charts.making();
         return List.copyOf(charts.all);
     }
 
@@ -249,7 +250,7 @@ public final class BrokenCharts {
         swap(
                 "an unknown member that goes too deep",
                 "\"terms\"",
-                "\"swatch\": " + "{\"a\":".repeat(100) + "1" + "}".repeat(100) + ", \"terms\"",
+                "\"sample\": " + "{\"a\":".repeat(100) + "1" + "}".repeat(100) + ", \"terms\"",
                 ", line 4: objects and lists stand too deep inside each other; expected at most 100 levels");
         swap(
                 "a number of many digits",
@@ -580,5 +581,40 @@ public final class BrokenCharts {
 
     private void made(String name, Maker maker, String sentence) {
         all.add(new BrokenChart(name, maker, sentence));
+    }
+
+    private void making() {
+        member("a hook of no size", "\"hook\": 0", ", line 4, hook: found 0, expected a number from 0.01 to 1000000");
+        member("a hook as a text", "\"hook\": \"G\"", ", line 4, hook: found text in double quotes, expected a number");
+        member(
+                "half a swatch",
+                "\"swatch\": { \"rounds\": 18 }",
+                ", line 4, swatch.stitches: the member is missing; expected a number");
+        member(
+                "a start on no side",
+                "\"start\": { \"odd\": \"up\" }",
+                ", line 4, start.odd: found 'up', expected top, left, bottom or right");
+        member(
+                "a start past the first repeat",
+                "\"start\": { \"column\": 6 }",
+                ", line 4, start.column: found 6, expected a column from 1 to 5, which is the end of the first repeat");
+        member(
+                "a yarn weight that is none",
+                "\"yarnWeight\": 8",
+                ", line 4, yarnWeight: found 8, expected a whole number from 0 to 7");
+        swap(
+                "a ball without a weight",
+                "\"#2b2a33\"",
+                "\"#2b2a33\", \"ball\": { \"metres\": 160 }",
+                ", line 7, yarns[0].ball.grams: the member is missing; expected a number");
+        swap(
+                "less than no yarn",
+                "\"#2b2a33\"",
+                "\"#2b2a33\", \"inHand\": -1",
+                ", line 7, yarns[0].inHand: found -1, expected a number from 0 to 1000000");
+    }
+
+    private void member(String name, String member, String sentence) {
+        swap(name, "\"terms\"", member + ", \"terms\"", sentence);
     }
 }

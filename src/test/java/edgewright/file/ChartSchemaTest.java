@@ -45,8 +45,20 @@ class ChartSchemaTest {
             .build();
 
     /** What the reader refuses and no schema can say; the schema's description names these laws. */
-    private static final Set<Kind> BEYOND_A_SCHEMA =
-            EnumSet.of(Kind.SAME_ID, Kind.NO_SUCH_YARN, Kind.TWICE, Kind.TOO_DEEP, Kind.LONG_NUMBER);
+    private static final Set<Kind> BEYOND_A_SCHEMA = EnumSet.of(
+            Kind.SAME_ID, Kind.NO_SUCH_YARN, Kind.NO_SUCH_COLUMN, Kind.TWICE, Kind.TOO_DEEP, Kind.LONG_NUMBER);
+
+    /** All that a chart may say of how it is made. */
+    private static final String MAKING = """
+            { "hook": 4.5, "yarnWeight": 4, "swatch": { "stitches": 16, "rounds": 18.5 },
+              "start": { "column": 3, "odd": "left", "even": "right" }, "back": { "hook": 4 },
+              "yarnUse": { "backLoop": 112, "plain": 115, "long": 200, "chain": 60, "tall": 220, "slip": 40 },
+              "skill": "You can count." }
+            """;
+
+    private static final String OF_A_YARN = """
+            { "ball": { "metres": 160, "grams": 50 }, "inHand": 0 }
+            """;
 
     /** Values that are put where they may not belong. */
     private static final List<String> ODD_VALUES = List.of(
@@ -86,6 +98,12 @@ class ChartSchemaTest {
             "\"ABCDEFGHI\"",
             "\"UK\"",
             "\"US\"",
+            "\"top\"",
+            "\"TOP\"",
+            "0.01",
+            "0.009",
+            "1000000",
+            "1000001",
             "\"edgewright-chart\"",
             "[]",
             "[1]",
@@ -133,6 +151,10 @@ class ChartSchemaTest {
         int charts = 2_500;
         for (int i = 0; i < charts; i++) {
             ObjectNode chart = (ObjectNode) JSON.readTree(BrokenCharts.sound());
+            if (random.nextBoolean()) {
+                chart.setAll((ObjectNode) JSON.readTree(MAKING));
+                ((ObjectNode) chart.at("/yarns/0")).setAll((ObjectNode) JSON.readTree(OF_A_YARN));
+            }
             change(chart, random);
             if (random.nextInt(4) == 0) {
                 change(chart, random);

@@ -6,23 +6,35 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import edgewright.chart.Back;
+import edgewright.chart.Ball;
 import edgewright.chart.Chart;
 import edgewright.chart.Colour;
 import edgewright.chart.Corner;
 import edgewright.chart.Extras;
+import edgewright.chart.HookSize;
+import edgewright.chart.Making;
 import edgewright.chart.Round;
 import edgewright.chart.Rules;
+import edgewright.chart.Side;
+import edgewright.chart.Start;
 import edgewright.chart.Stitches;
+import edgewright.chart.Swatch;
 import edgewright.chart.Terms;
 import edgewright.chart.Yarn;
+import edgewright.chart.YarnUse;
 import edgewright.file.Problem.Kind;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Random;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -99,7 +111,13 @@ class ChartTextFuzzTest {
     private static Chart chart(Random random) {
         List<Yarn> yarns = new ArrayList<>();
         for (int i = 0; i <= random.nextInt(3); i++) {
-            yarns.add(new Yarn("Y" + i, words(random), new Colour(random.nextInt(0x1000000)), extras(random, true)));
+            yarns.add(new Yarn(
+                    "Y" + i,
+                    words(random),
+                    new Colour(random.nextInt(0x1000000)),
+                    maybe(random, () -> new Ball(measure(random), measure(random), extras(random, true))),
+                    measured(random),
+                    extras(random, true)));
         }
         List<Round> rounds = new ArrayList<>();
         for (int i = 0; i <= random.nextInt(5); i++) {
@@ -117,7 +135,53 @@ class ChartTextFuzzTest {
                 new Rules(random.nextBoolean(), random.nextBoolean(), 1 + random.nextInt(99), extras(random, true)),
                 yarns,
                 rounds,
+                making(random, rounds.get(0)),
                 extras(random, false));
+    }
+
+    private static Making making(Random random, Round first) {
+        int columns = first.fromCorner().length() - 1 + first.repeat().length();
+        return new Making(
+                maybe(
+                        random,
+                        () -> new Start(
+                                random.nextBoolean()
+                                        ? OptionalInt.of(1 + random.nextInt(columns))
+                                        : OptionalInt.empty(),
+                                Side.values()[random.nextInt(4)],
+                                Side.values()[random.nextInt(4)],
+                                extras(random, true))),
+                maybe(random, () -> new Back(maybe(random, () -> hook(random)), extras(random, true))),
+                maybe(random, () -> hook(random)),
+                maybe(random, () -> new Swatch(measure(random), measure(random), extras(random, true))),
+                maybe(
+                        random,
+                        () -> new YarnUse(
+                                measured(random),
+                                measured(random),
+                                measured(random),
+                                measured(random),
+                                measured(random),
+                                measured(random),
+                                extras(random, true))),
+                random.nextBoolean() ? OptionalInt.of(random.nextInt(Making.MOST_WEIGHT + 1)) : OptionalInt.empty(),
+                words(random));
+    }
+
+    private static <T> Optional<T> maybe(Random random, Supplier<T> value) {
+        return random.nextBoolean() ? Optional.of(value.get()) : Optional.empty();
+    }
+
+    private static HookSize hook(Random random) {
+        return new HookSize(1 + random.nextInt(10_000));
+    }
+
+    private static double measure(Random random) {
+        return random.nextBoolean() ? 1 + random.nextInt(99) : 0.01 + random.nextDouble() * 999_999;
+    }
+
+    private static OptionalDouble measured(Random random) {
+        return random.nextBoolean() ? OptionalDouble.of(measure(random)) : OptionalDouble.empty();
     }
 
     private static Stitches row(Random random, int least) {

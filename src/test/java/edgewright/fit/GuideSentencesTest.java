@@ -9,6 +9,7 @@ import edgewright.chart.Section;
 import edgewright.chart.Side;
 import edgewright.chart.SidePlace;
 import edgewright.chart.SideShape;
+import edgewright.chart.Swatch;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;

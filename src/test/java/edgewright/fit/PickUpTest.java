@@ -7,6 +7,7 @@ import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.chart.SideShape;
+import edgewright.chart.Swatch;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;

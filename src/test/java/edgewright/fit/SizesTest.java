@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
 import edgewright.chart.SideShape;
+import edgewright.chart.Swatch;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;

@@ -11,6 +11,7 @@ import edgewright.chart.Section;
 import edgewright.chart.Side;
 import edgewright.chart.SidePlace;
 import edgewright.chart.SideShape;
+import edgewright.chart.Start;
 import java.util.OptionalInt;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -47,8 +48,8 @@ class StartsTest {
 
     @Test
     void rounds_start_on_one_side_or_on_opposite_sides_in_turn() {
-        StartPlan always = new StartPlan(OptionalInt.of(3), StartSides.always(Side.LEFT));
-        StartPlan inTurn = new StartPlan(OptionalInt.of(3), StartSides.inTurn(Side.LEFT));
+        Start always = Start.always(Side.LEFT).withColumn(OptionalInt.of(3));
+        Start inTurn = Start.inTurn(Side.LEFT).withColumn(OptionalInt.of(3));
 
         assertThat(Starts.of(CHART, always)).extracting(RoundStart::side).containsOnly(Side.LEFT);
         assertThat(Starts.of(CHART, inTurn))
@@ -60,7 +61,7 @@ class StartsTest {
     void the_column_that_is_found_needs_the_fewest_moves_and_lies_near_the_middle_of_the_repeat() {
         // Columns 4 and 5 are never long; 4 is nearer to the middle of 2 to 5.
         assertThat(Starts.bestColumn(CHART)).isEqualTo(4);
-        assertThat(Starts.of(CHART, StartPlan.DEFAULT))
+        assertThat(Starts.of(CHART, Start.DEFAULT))
                 .extracting(RoundStart::movedOn)
                 .containsOnly(0);
     }
@@ -149,8 +150,8 @@ class StartsTest {
                 .sum();
     }
 
-    private static StartPlan plan(int column) {
-        return new StartPlan(OptionalInt.of(column), StartSides.inTurn(Side.TOP));
+    private static Start plan(int column) {
+        return Start.DEFAULT.withColumn(OptionalInt.of(column));
     }
 
     private static Place repeat(int round, int place) {

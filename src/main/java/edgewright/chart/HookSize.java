@@ -1,4 +1,4 @@
-package edgewright.yarn;
+package edgewright.chart;
 
 import java.util.List;
 import java.util.Optional;

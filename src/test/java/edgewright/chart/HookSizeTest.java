@@ -1,4 +1,4 @@
-package edgewright.yarn;
+package edgewright.chart;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
