@@ -14,7 +14,7 @@ import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructure
 
 /**
  * A whole pattern as strips, in the order in which it is read: first page, findings of a draft, what is needed and how the
- * words are meant, the chart, the rounds in words, finishing, for which sizes the words were worked back, counts.
+ * words are meant, the chart, the rounds in words, the round guide, finishing, for which sizes the words were worked back, counts.
  */
 final class PatternPages {
     private final TextSetter setter;
@@ -51,6 +51,10 @@ final class PatternPages {
                         .set(root.child(StandardStructureTypes.SECT), anchor(inside, Texts.of("proved.heading"))));
             }
             body.addAll(part(part, inside));
+            if (part.kind() == Part.Kind.ROUNDS && options.supplements().guide()) {
+                body.addAll(new GuidePages(setter, chart, options)
+                        .set(root.child(StandardStructureTypes.SECT), anchor(inside, Texts.of("guide.heading"))));
+            }
         }
         body.set(0, body.get(0).onNewPage(true));
         List<Strip> strips = new ArrayList<>(cover(words, inside));

@@ -13,6 +13,9 @@ import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructure
  */
 final class TableSetter {
     private static final double PADDING_PT = 9;
+    /** How far the text of the first column stands in from the left edge. */
+    static final double INDENT_PT = PADDING_PT / 2;
+
     private static final double NARROWEST_PT = 44;
 
     private final TextSetter setter;

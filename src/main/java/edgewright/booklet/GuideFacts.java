@@ -1,0 +1,122 @@
+package edgewright.booklet;
+
+import edgewright.chart.Chart;
+import edgewright.chart.HookSize;
+import edgewright.chart.PerSide;
+import edgewright.chart.Side;
+import edgewright.chart.Start;
+import edgewright.chart.Yarn;
+import edgewright.fit.BackLayer;
+import edgewright.fit.GuideSentences;
+import edgewright.fit.Landmarks;
+import edgewright.fit.RoundStart;
+import edgewright.fit.Starts;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** What the guide says of a round beside its words. */
+final class GuideFacts {
+    private final Chart chart;
+    private final BookletOptions options;
+    private final GuideSentences sentences = new GuideSentences();
+    private final List<Integer> examples;
+    private final List<RoundStart> starts;
+
+    /**
+     * One round.
+     *
+     * @param hook the hook, if the designer names one
+     * @param start where the yarn is joined, if the designer says where; may be empty
+     * @param counted what the columns of the counts stand for: the sides, or for a pattern of any size examples; the first
+     *     element is the head of them all
+     * @param counts the way of counting, then a count for each column
+     * @param seen what a maker should see; may be empty
+     * @param back what is matched in the back layer; may be empty
+     */
+    record RoundFacts(
+            int round,
+            Yarn yarn,
+            Optional<HookSize> hook,
+            String start,
+            List<String> counted,
+            List<String> counts,
+            String seen,
+            String back) {
+        RoundFacts {
+            counted = List.copyOf(counted);
+            counts = List.copyOf(counts);
+        }
+    }
+
+    GuideFacts(Chart chart, BookletOptions options) {
+        this.chart = chart;
+        this.options = options;
+        this.starts = starts();
+        this.examples = options.repeats().isPresent() ? List.of() : CountsPages.repeats(chart.shape());
+    }
+
+    RoundFacts of(int round) {
+        List<String> counted = new ArrayList<>();
+        List<String> counts = new ArrayList<>(List.of(Texts.of("guide.counts." + options.counting())));
+        if (options.repeats().isPresent()) {
+            PerSide repeats = options.repeats().get();
+            counted.add(Texts.of("guide.counts.sides"));
+            for (Side side : Side.values()) {
+                counted.add(Texts.of("side." + side));
+                counts.add(count(round, repeats.of(side)));
+            }
+        } else {
+            counted.add(Texts.of("guide.counts.repeats"));
+            for (int repeats : examples) {
+                counted.add(Integer.toString(repeats));
+                counts.add(count(round, repeats));
+            }
+        }
+        return new RoundFacts(
+                round,
+                chart.yarnOf(round),
+                chart.making().hook(),
+                starts.isEmpty() ? "" : sentences.of(starts.get(round - 1)),
+                counted,
+                counts,
+                String.join(" ", seen(round)),
+                back(round));
+    }
+
+    private List<RoundStart> starts() {
+        if (chart.making().start().isEmpty() || isRagged()) {
+            return List.of();
+        }
+        Start start = chart.making().start().get();
+        return options.repeats()
+                .map(repeats -> Starts.of(chart, start, repeats))
+                .orElseGet(() -> Starts.of(chart, start));
+    }
+
+    private String back(int round) {
+        if (chart.making().back().isEmpty()) {
+            return "";
+        }
+        OptionalInt matching = new BackLayer(chart.shape(), chart.rounds().size()).matching(round);
+        return matching.isEmpty() ? "" : Texts.of("guide.back.matches", matching.getAsInt());
+    }
+
+    private boolean isRagged() {
+        return !chart.raggedSections().isEmpty();
+    }
+
+    private String count(int round, int repeats) {
+        return Integer.toString(options.counting().shown(chart.shape().stitches(round, repeats)));
+    }
+
+    private List<String> seen(int round) {
+        if (isRagged()) {
+            return List.of();
+        }
+        return options.repeats()
+                .map(repeats -> sentences.landmarks(Landmarks.of(chart, round, repeats), repeats))
+                .orElseGet(() -> sentences.landmarks(Landmarks.of(chart, round)));
+    }
+}

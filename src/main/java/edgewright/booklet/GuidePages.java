@@ -1,0 +1,42 @@
+package edgewright.booklet;
+
+import edgewright.booklet.Strip.Break;
+import edgewright.chart.Chart;
+import edgewright.words.Options;
+import edgewright.words.PatternWriter;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The round guide: a block for each round, never cut, with what to work, count and see, and boxes to tick. */
+final class GuidePages {
+    private final TextSetter setter;
+    private final Chart chart;
+    private final BookletOptions options;
+
+    GuidePages(TextSetter setter, Chart chart, BookletOptions options) {
+        this.setter = setter;
+        this.chart = chart;
+        this.options = options;
+    }
+
+    List<Strip> set(Tag parent, Anchor anchor) {
+        List<Strip> strips = new ArrayList<>(setter.partHeading(parent, anchor));
+        strips.addAll(setter.paragraph(parent, Texts.of("guide.how")));
+        String counts = Texts.of("counts.caption." + options.counting());
+        if (options.repeats().isEmpty()) {
+            counts += " " + Texts.of("guide.examples");
+        }
+        List<Strip> counted = new ArrayList<>(setter.paragraph(parent, counts));
+        counted.set(0, counted.get(0).spaced(Sheet.HALF_LINE_PT));
+        strips.addAll(counted);
+        strips.replaceAll(strip -> strip.breaking(Break.NEVER));
+        Options written = new Options(options.terms(), options.counting(), options.repeats());
+        GuideFacts facts = new GuideFacts(chart, options);
+        GuideBlock block = new GuideBlock(setter);
+        for (int round = 1; round <= chart.rounds().size(); round++) {
+            strips.addAll(block.set(parent, facts.of(round), PatternWriter.parts(chart, round, written)));
+        }
+        strips.set(0, strips.get(0).onNewPage(true));
+        return strips;
+    }
+}
