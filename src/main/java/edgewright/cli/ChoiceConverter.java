@@ -2,7 +2,9 @@ package edgewright.cli;
 
 import edgewright.booklet.Paper;
 import edgewright.chart.Counting;
+import edgewright.chart.Hand;
 import edgewright.chart.Terms;
+import edgewright.draw.Inking;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -64,6 +66,20 @@ abstract class ChoiceConverter<E extends Enum<E>> implements ITypeConverter<E> {
     static final class OfView extends ChoiceConverter<DrawCommand.View> {
         OfView() {
             super(DrawCommand.View.values());
+        }
+    }
+
+    /** {@code colour} or {@code black}. */
+    static final class OfInking extends ChoiceConverter<Inking> {
+        OfInking() {
+            super(Inking.values());
+        }
+    }
+
+    /** {@code right} or {@code left}. */
+    static final class OfHand extends ChoiceConverter<Hand> {
+        OfHand() {
+            super(Hand.values());
         }
     }
 

@@ -1,12 +1,15 @@
 package edgewright.cli;
 
 import edgewright.chart.Chart;
+import edgewright.chart.Hand;
 import edgewright.chart.PerSide;
 import edgewright.draw.ChartPicture;
 import edgewright.draw.DraftList;
 import edgewright.draw.Drawing;
 import edgewright.draw.Emphasis;
 import edgewright.draw.FabricLook;
+import edgewright.draw.Inking;
+import edgewright.draw.Palette;
 import edgewright.draw.PictureStyle;
 import edgewright.draw.RasterPicture;
 import edgewright.draw.SvgPicture;
@@ -55,6 +58,20 @@ final class DrawCommand implements Callable<Integer> {
 
     @Option(names = "--turn", paramLabel = "DEGREES", defaultValue = "0", converter = TurnConverter.class)
     private Turn turn;
+
+    @Option(
+            names = "--inking",
+            paramLabel = "colour|black",
+            defaultValue = "colour",
+            converter = ChoiceConverter.OfInking.class)
+    private Inking inking;
+
+    @Option(
+            names = "--hand",
+            paramLabel = "right|left",
+            defaultValue = "right",
+            converter = ChoiceConverter.OfHand.class)
+    private Hand hand;
 
     @Option(names = "--cell-mm", paramLabel = "MM", defaultValue = "5", converter = NumberConverter.OfCellMm.class)
     private double cellMm;
@@ -119,7 +136,9 @@ final class DrawCommand implements Callable<Integer> {
             case MARKS -> PictureStyle.PRINT.withFabric(false);
             case BOTH -> PictureStyle.PRINT;
         };
-        return style.withCellMm(cellMm).withTurn(turn);
+        PictureStyle inked =
+                inking == Inking.BLACK ? style.withInking(Inking.BLACK).withPalette(Palette.BLACK) : style;
+        return inked.withCellMm(cellMm).withTurn(turn).withHand(hand);
     }
 
     private static long stitchesOfLimbs(Chart chart, PictureStyle style) {

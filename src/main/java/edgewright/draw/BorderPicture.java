@@ -4,6 +4,7 @@ import edgewright.chart.BorderGrid;
 import edgewright.chart.Chart;
 import edgewright.chart.Colour;
 import edgewright.chart.GridCell;
+import edgewright.chart.Hand;
 import edgewright.chart.PerSide;
 import edgewright.chart.Place;
 import edgewright.chart.Side;
@@ -15,7 +16,7 @@ import java.util.Optional;
 
 /**
  * The whole border around a piece, in the layers that the style asks for; without labels or legend, which only a chart needs.
- * Always as it lies on the fabric, the top above.
+ * Always as it lies on the fabric, the top above; for a left-handed maker as in a mirror.
  */
 final class BorderPicture {
     /** Paper around the border, in cells. */
@@ -26,6 +27,7 @@ final class BorderPicture {
     private final BorderGrid grid;
     private final double cellMm;
     private final int rounds;
+    private final YarnInks yarns;
     private final List<Mark> fabric = new ArrayList<>();
     private final List<Mark> toDo = new ArrayList<>();
 
@@ -33,6 +35,7 @@ final class BorderPicture {
         this.chart = chart;
         this.style = style;
         this.grid = new BorderGrid(chart.shape(), repeats);
+        this.yarns = new YarnInks(chart, style);
         this.cellMm = style.cellMm();
         this.rounds = chart.rounds().size();
     }
@@ -77,19 +80,19 @@ final class BorderPicture {
             base(cell, frame);
             return;
         }
-        FabricShapes shapes = new FabricShapes(frame, areaOf(cell), style.look());
-        StitchShapes signs = new StitchShapes(frame, cellMm);
+        FabricShapes shapes = new FabricShapes(frame, areaOf(cell), yarns);
+        StitchShapes signs = new StitchShapes(frame, cellMm, style.inking());
         if (!chart.has(place)) {
-            List<Shape> bare = shapes.flat(style.palette().paper());
+            List<Shape> bare = shapes.bare();
             fabric.add(mark(MarkKind.FABRIC_MISSING, cell, Optional.of(place), 0, bare));
             toDo.add(mark(MarkKind.MISSING, cell, Optional.of(place), 0, signs.missing(style.palette())));
             return;
         }
         Stitch kind = chart.stitch(place);
         int shown = chart.shownRound(place);
-        List<Shape> yarn = shapes.stitch(kind, colour(shown), shown != place.round());
+        List<Shape> yarn = shapes.stitch(kind, shown, shown != place.round());
         fabric.add(mark(MarkKind.FABRIC_STITCH, cell, Optional.of(place), shown, yarn));
-        List<Shape> sign = signs.of(kind, colour(place.round()), ground(colour(shown)), 2);
+        List<Shape> sign = signs.of(kind, yarns.mark(place.round()), yarns.ground(shown), 2);
         toDo.add(mark(MarkKind.of(kind), cell, Optional.of(place), place.round(), sign));
     }
 
@@ -100,19 +103,18 @@ final class BorderPicture {
             base(cell, frame);
             return;
         }
-        FabricShapes shapes = new FabricShapes(frame, areaOf(cell), style.look());
-        fabric.add(mark(MarkKind.FABRIC_CORNER, cell, Optional.empty(), round, shapes.corner(colour(round))));
+        FabricShapes shapes = new FabricShapes(frame, areaOf(cell), yarns);
+        fabric.add(mark(MarkKind.FABRIC_CORNER, cell, Optional.empty(), round, shapes.corner(round)));
         boolean above = after == Side.TOP || after == Side.RIGHT;
-        List<Shape> chains =
-                StitchShapes.cornerChains(areaOf(cell), above, chart.corner().chains(), ground(colour(round)));
+        List<Shape> chains = StitchShapes.cornerChains(
+                areaOf(cell), above, chart.corner().chains(), style.inking().on(yarns.ground(round)));
         toDo.add(mark(MarkKind.CORNER_CHAINS, cell, Optional.empty(), round, chains));
     }
 
     private void base(GridCell cell, Frame frame) {
-        Palette palette = style.palette();
-        FabricShapes shapes = new FabricShapes(frame, areaOf(cell), style.look());
-        fabric.add(mark(MarkKind.FABRIC_BASE, cell, Optional.empty(), 0, shapes.flat(palette.base())));
-        List<Shape> dot = new StitchShapes(frame, cellMm).base(ground(palette.base()), palette);
+        FabricShapes shapes = new FabricShapes(frame, areaOf(cell), yarns);
+        fabric.add(mark(MarkKind.FABRIC_BASE, cell, Optional.empty(), 0, shapes.base()));
+        List<Shape> dot = new StitchShapes(frame, cellMm, style.inking()).base(yarns.ground(0), style.palette());
         toDo.add(mark(MarkKind.BASE_STITCH, cell, Optional.empty(), 0, dot));
     }
 
@@ -156,14 +158,6 @@ final class BorderPicture {
         return Mark.beside(kind, List.of(new Shape.Fill(PenPath.rectangle(area), colour)));
     }
 
-    private Colour colour(int round) {
-        return chart.yarnOf(round).colour();
-    }
-
-    private Colour ground(Colour shown) {
-        return style.fabric() ? shown : style.palette().paper();
-    }
-
     /** The column after the outermost round on the right. */
     private int across() {
         return grid.width() + rounds + 1;
@@ -179,12 +173,22 @@ final class BorderPicture {
     }
 
     private Area cells(double x1, double y1, double x2, double y2) {
+        if (style.hand() == Hand.LEFT) {
+            double mirror = grid.width();
+            return onPaper(mirror - x1, y1, mirror - x2, y2);
+        }
+        return onPaper(x1, y1, x2, y2);
+    }
+
+    private Area onPaper(double x1, double y1, double x2, double y2) {
         double origin = rounds + 1 + EDGE;
         return Area.between(
                 (origin + x1) * cellMm, (origin + y1) * cellMm, (origin + x2) * cellMm, (origin + y2) * cellMm);
     }
 
     private Frame frame(GridCell cell, Side side) {
-        return Frame.of(side.ordinal(), areaOf(cell).middleXMm(), areaOf(cell).middleYMm(), cellMm);
+        Frame frame =
+                Frame.of(side.ordinal(), areaOf(cell).middleXMm(), areaOf(cell).middleYMm(), cellMm);
+        return style.hand() == Hand.LEFT ? frame.mirrored() : frame;
     }
 }

@@ -1,6 +1,7 @@
 package edgewright.draw;
 
 import edgewright.chart.Chart;
+import edgewright.chart.Colour;
 import edgewright.chart.GridCell;
 import edgewright.chart.Place;
 import edgewright.chart.Section;
@@ -14,6 +15,7 @@ import java.util.Optional;
 final class CornerLabels {
     private final Chart chart;
     private final Emphasis emphasis;
+    private final PictureStyle style;
     private final Palette palette;
     private final CornerSheet sheet;
     private final CornerLayout layout;
@@ -23,6 +25,7 @@ final class CornerLabels {
     CornerLabels(Chart chart, PictureStyle style, Emphasis emphasis, CornerSheet sheet) {
         this.chart = chart;
         this.emphasis = emphasis;
+        this.style = style;
         this.palette = style.palette();
         this.sheet = sheet;
         this.layout = sheet.layout();
@@ -141,16 +144,19 @@ final class CornerLabels {
                     Optional.empty(),
                     Optional.empty(),
                     Optional.of(yarn.id()),
-                    chip(yarn, plate, turned, sheet.chipSizeMm(), palette)));
+                    chip(yarn, plate, turned, sheet.chipSizeMm(), style)));
         }
     }
 
-    /** A plate in the colour of a yarn with its id. */
-    static List<Shape> chip(Yarn yarn, Area plate, boolean turned, double sizeMm, Palette palette) {
+    /** A plate in the colour of a yarn, or a white one where there is no colour, with its id. */
+    static List<Shape> chip(Yarn yarn, Area plate, boolean turned, double sizeMm, PictureStyle style) {
+        Palette palette = style.palette();
+        double edge = style.inking() == Inking.COLOUR ? 0.05 : 0.09;
+        Colour ground = style.inking() == Inking.COLOUR ? yarn.colour() : palette.paper();
         double capital = Lettering.CAPITAL * sizeMm;
         return List.of(
-                new Shape.Fill(PenPath.rounded(plate, 0.3 * sizeMm), yarn.colour()),
-                new Shape.Line(PenPath.rounded(plate, 0.3 * sizeMm), 0.05 * sizeMm, palette.quietInk()),
+                new Shape.Fill(PenPath.rounded(plate, 0.3 * sizeMm), ground),
+                new Shape.Line(PenPath.rounded(plate, 0.3 * sizeMm), edge * sizeMm, palette.quietInk()),
                 new Shape.Text(
                         yarn.id(),
                         turned ? plate.middleXMm() + capital / 2 : plate.middleXMm(),
@@ -159,7 +165,7 @@ final class CornerLabels {
                         Shape.Weight.BOLD,
                         Shape.Anchor.MIDDLE,
                         turned ? 3 : 0,
-                        Inks.on(yarn.colour())));
+                        style.inking().on(ground)));
     }
 
     private void flags(List<Mark> marks, int round, double xMm, double yMm) {

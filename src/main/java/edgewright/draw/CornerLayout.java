@@ -3,6 +3,7 @@ package edgewright.draw;
 import edgewright.chart.BorderGrid;
 import edgewright.chart.GridCell;
 import edgewright.chart.GridContent;
+import edgewright.chart.Hand;
 import edgewright.chart.PerSide;
 import edgewright.chart.Place;
 import edgewright.chart.Section;
@@ -18,7 +19,7 @@ import java.util.Optional;
  * piece in its arms.
  *
  * <p>Cells are those of {@link BorderGrid} for a border with the drawn repeats on every side; the drawn corner is the one
- * between top and left, which {@link Turn} then turns. A layout may show a part of the corner only, as on one page of several.
+ * between top and left, which {@link Turn} then turns; for a left-handed maker all of that is seen in a mirror. A layout may show a part of the corner only, as on one page of several.
  */
 public final class CornerLayout {
     private final BorderGrid grid;
@@ -26,6 +27,7 @@ public final class CornerLayout {
     private final int repeats;
     private final double cellMm;
     private final Turn turn;
+    private final Hand hand;
     private final CellRange shown;
     private final double leftMm;
     private final double topMm;
@@ -43,6 +45,7 @@ public final class CornerLayout {
             int repeats,
             double cellMm,
             Turn turn,
+            Hand hand,
             Optional<CellRange> shown,
             double leftMm,
             double topMm) {
@@ -51,6 +54,7 @@ public final class CornerLayout {
         this.repeats = repeats;
         this.cellMm = cellMm;
         this.turn = turn;
+        this.hand = hand;
         this.shown = shown.orElseGet(() -> new CellRange(0, 0, columns(), rows()));
         this.leftMm = leftMm;
         this.topMm = topMm;
@@ -76,9 +80,14 @@ public final class CornerLayout {
         return cellMm;
     }
 
-    /** How the corner lies. */
+    /** How the corner lies, seen in a mirror for a left-handed maker. */
     public Turn turn() {
         return turn;
+    }
+
+    /** Whose corner it is. */
+    public Hand hand() {
+        return hand;
     }
 
     /** The cells across the whole corner as it is drawn, shown or not. */
@@ -197,12 +206,13 @@ public final class CornerLayout {
     int columnOf(GridCell cell) {
         int u = cell.x() + rounds + 1;
         int v = cell.y() + rounds + 1;
-        return switch (turn) {
-            case NONE -> u;
-            case QUARTER -> unturnedRows() - 1 - v;
-            case HALF -> unturnedColumns() - 1 - u;
-            case THREE_QUARTERS -> v;
-        };
+        return inMirror(
+                switch (turn) {
+                    case NONE -> u;
+                    case QUARTER -> unturnedRows() - 1 - v;
+                    case HALF -> unturnedColumns() - 1 - u;
+                    case THREE_QUARTERS -> v;
+                });
     }
 
     /** The row of a cell as drawn, from 0 for the whole corner. */
@@ -218,7 +228,8 @@ public final class CornerLayout {
     }
 
     /** The cell that is drawn in a column and a row, whether anything is drawn there or not. */
-    GridCell cellAtColumn(int column, int row) {
+    GridCell cellAtColumn(int drawnColumn, int row) {
+        int column = inMirror(drawnColumn);
         int u;
         int v;
         switch (turn) {
@@ -247,19 +258,28 @@ public final class CornerLayout {
         Area area = areaOf(cell);
         // A turn clockwise undoes the turn anticlockwise from one side to the next.
         int quarters = Math.floorMod(side.ordinal() - turn.ordinal(), 4);
-        return Frame.of(quarters, area.middleXMm(), area.middleYMm(), cellMm);
+        Frame frame = Frame.of(quarters, area.middleXMm(), area.middleYMm(), cellMm);
+        return hand == Hand.LEFT ? frame.mirrored() : frame;
     }
 
     /** Where a point of the unturned squared paper lies, in cells: (0, 0) is the corner of the piece. */
     Frame paperFrame() {
         Area zero = areaOf(new GridCell(0, 0));
         double c = cellMm;
-        return switch (turn) {
-            case NONE -> new Frame(zero.xMm(), zero.yMm(), c, 0, 0, c);
-            case QUARTER -> new Frame(zero.rightMm(), zero.yMm(), 0, c, -c, 0);
-            case HALF -> new Frame(zero.rightMm(), zero.bottomMm(), -c, 0, 0, -c);
-            case THREE_QUARTERS -> new Frame(zero.xMm(), zero.bottomMm(), 0, -c, c, 0);
+        boolean mirrored = hand == Hand.LEFT;
+        double left = mirrored ? zero.rightMm() : zero.xMm();
+        double right = mirrored ? zero.xMm() : zero.rightMm();
+        Frame frame = switch (turn) {
+            case NONE -> new Frame(left, zero.yMm(), c, 0, 0, c);
+            case QUARTER -> new Frame(right, zero.yMm(), 0, c, -c, 0);
+            case HALF -> new Frame(right, zero.bottomMm(), -c, 0, 0, -c);
+            case THREE_QUARTERS -> new Frame(left, zero.bottomMm(), 0, -c, c, 0);
         };
+        return mirrored ? frame.mirrored() : frame;
+    }
+
+    private int inMirror(int column) {
+        return hand == Hand.LEFT ? columns() - 1 - column : column;
     }
 
     private int occurrence(SidePlace stitch) {

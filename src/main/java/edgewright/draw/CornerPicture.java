@@ -1,7 +1,6 @@
 package edgewright.draw;
 
 import edgewright.chart.Chart;
-import edgewright.chart.Colour;
 import edgewright.chart.GridCell;
 import edgewright.chart.Place;
 import edgewright.chart.Stitch;
@@ -26,7 +25,7 @@ public final class CornerPicture {
     private final Emphasis emphasis;
     private final CornerSheet sheet;
     private final CornerLayout layout;
-    private final Colour[] yarnColours;
+    private final YarnInks yarns;
     private final Map<Place, List<Emphasis.Flag>> flagged;
     private final List<Mark> furniture;
 
@@ -36,11 +35,7 @@ public final class CornerPicture {
         this.emphasis = emphasis;
         this.sheet = CornerSheet.of(chart, style, emphasis, shown);
         this.layout = sheet.layout();
-        this.yarnColours = new Colour[chart.rounds().size() + 1];
-        yarnColours[0] = style.palette().base();
-        for (int r = 1; r < yarnColours.length; r++) {
-            yarnColours[r] = chart.yarnOf(r).colour();
-        }
+        this.yarns = new YarnInks(chart, style);
         this.flagged = new HashMap<>();
         for (Emphasis.Flag flag : emphasis.flags()) {
             flag.stitch()
@@ -196,23 +191,17 @@ public final class CornerPicture {
 
     /** What shows in a cell. */
     private Mark fabric(GridCell cell) {
-        FabricShapes shapes =
-                new FabricShapes(layout.frameOf(cell, limbOf(cell).side()), layout.areaOf(cell), style.look());
+        FabricShapes shapes = new FabricShapes(layout.frameOf(cell, limbOf(cell).side()), layout.areaOf(cell), yarns);
         Optional<Place> place = layout.stitchIn(cell).map(LimbPlace::place);
         int round = roundOf(cell);
         if (round == 0) {
-            return mark(MarkKind.FABRIC_BASE, cell, Optional.empty(), 0, shapes.flat(yarnColours[0]));
+            return mark(MarkKind.FABRIC_BASE, cell, Optional.empty(), 0, shapes.base());
         }
         if (place.isEmpty()) {
-            return mark(MarkKind.FABRIC_CORNER, cell, place, round, shapes.corner(yarnColours[round]));
+            return mark(MarkKind.FABRIC_CORNER, cell, place, round, shapes.corner(round));
         }
         if (!chart.has(place.get())) {
-            return mark(
-                    MarkKind.FABRIC_MISSING,
-                    cell,
-                    place,
-                    0,
-                    shapes.flat(style.palette().paper()));
+            return mark(MarkKind.FABRIC_MISSING, cell, place, 0, shapes.bare());
         }
         int shown = chart.shownRound(place.get());
         return mark(
@@ -220,41 +209,37 @@ public final class CornerPicture {
                 cell,
                 place,
                 shown,
-                shapes.stitch(chart.stitch(place.get()), yarnColours[shown], shown != round));
+                shapes.stitch(chart.stitch(place.get()), shown, shown != round));
     }
 
     /** What to do at a cell. */
     private Mark toDo(GridCell cell) {
-        StitchShapes shapes = new StitchShapes(layout.frameOf(cell, limbOf(cell).side()), layout.cellMm());
+        StitchShapes shapes =
+                new StitchShapes(layout.frameOf(cell, limbOf(cell).side()), layout.cellMm(), style.inking());
         Optional<Place> place = layout.stitchIn(cell).map(LimbPlace::place);
         int round = roundOf(cell);
         if (round == 0) {
-            return mark(
-                    MarkKind.BASE_STITCH,
-                    cell,
-                    Optional.empty(),
-                    0,
-                    shapes.base(ground(yarnColours[0]), style.palette()));
+            return mark(MarkKind.BASE_STITCH, cell, Optional.empty(), 0, shapes.base(yarns.ground(0), style.palette()));
         }
         if (place.isEmpty()) {
             List<Shape> chains = StitchShapes.cornerChains(
                     layout.areaOf(cell),
                     style.turn().cornerAbove(),
                     chart.corner().chains(),
-                    ground(yarnColours[round]));
+                    style.inking().on(yarns.ground(round)));
             return mark(MarkKind.CORNER_CHAINS, cell, place, round, chains);
         }
         if (!chart.has(place.get())) {
             return mark(MarkKind.MISSING, cell, place, 0, shapes.missing(style.palette()));
         }
         Stitch kind = chart.stitch(place.get());
-        Colour shown = yarnColours[chart.shownRound(place.get())];
+        int shown = chart.shownRound(place.get());
         return mark(
                 MarkKind.of(kind),
                 cell,
                 place,
                 round,
-                shapes.of(kind, yarnColours[round], ground(shown), shownBelow(cell)));
+                shapes.of(kind, yarns.mark(round), yarns.ground(shown), shownBelow(cell)));
     }
 
     private Mark mark(MarkKind kind, GridCell cell, Optional<Place> place, int yarnOfRound, List<Shape> shapes) {
@@ -279,7 +264,7 @@ public final class CornerPicture {
                 round % 10 == 0 ? Shape.Weight.BOLD : Shape.Weight.REGULAR,
                 Shape.Anchor.MIDDLE,
                 0,
-                Inks.on(ground(yarnColours[round])));
+                style.inking().on(yarns.ground(round)));
         return new Mark(MarkKind.ROUND_NUMBER, Optional.of(cell), Optional.empty(), Optional.empty(), List.of(text));
     }
 
@@ -295,11 +280,6 @@ public final class CornerPicture {
                             Optional.empty(),
                             FlagShapes.ring(layout.areaOf(cell), flags, style.palette())));
         });
-    }
-
-    /** What marks lie on: the colour that shows if fabric is drawn, else paper. */
-    private Colour ground(Colour shown) {
-        return style.fabric() ? shown : style.palette().paper();
     }
 
     /** How many of the two cells below this one, towards the piece, lie in what is shown. */

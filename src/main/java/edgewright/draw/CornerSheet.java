@@ -50,49 +50,50 @@ final class CornerSheet {
         chipWidthMm = Math.max(0.8 * c, widestId + 0.32 * c);
 
         int repeats = style.repeatsOf(chart.shape().w());
-        CornerLayout bare = new CornerLayout(chart.shape(), rounds, repeats, c, style.turn(), shown, 0, 0);
+        CornerLayout bare =
+                new CornerLayout(chart.shape(), rounds, repeats, c, style.turn(), style.hand(), shown, 0, 0);
         Margins margins = labelMargins(style, emphasis, shown.isPresent());
         if (style.labels() && shown.isEmpty()) {
-            margins = withRoomForWords(margins, bare);
+            margins = withRoomForWords(margins, style, bare);
         }
         double limb = (rounds + 1 + BRACKET_ROOM) * c;
         Optional<Legend> legend =
                 style.legend() ? Optional.of(Legend.inChart(chart, style, emphasis)) : Optional.empty();
         if (legend.isPresent()) {
             margins = margins.inArms(
-                    style.turn(),
+                    style,
                     limb + legend.get().widthMm() + EDGE * c - bare.area().widthMm(),
                     limb + legend.get().heightMm() + EDGE * c - bare.area().heightMm());
         }
-        layout =
-                new CornerLayout(chart.shape(), rounds, repeats, c, style.turn(), shown, margins.left(), margins.top());
+        layout = new CornerLayout(
+                chart.shape(), rounds, repeats, c, style.turn(), style.hand(), shown, margins.left(), margins.top());
         widthMm = layout.area().rightMm() + margins.right();
         heightMm = layout.area().bottomMm() + margins.bottom();
-        legendMarks = legend.map(made -> inArms(made, style.turn(), limb)).orElse(List.of());
+        legendMarks = legend.map(made -> inArms(made, style, limb)).orElse(List.of());
     }
 
-    private List<Mark> inArms(Legend legend, Turn turn, double limbMm) {
+    private List<Mark> inArms(Legend legend, PictureStyle style, double limbMm) {
         Area cells = layout.area();
         return legend.marksAt(
-                turn.cornerLeft() ? cells.xMm() + limbMm : cells.rightMm() - limbMm - legend.widthMm(),
-                turn.cornerAbove() ? cells.yMm() + limbMm : cells.bottomMm() - limbMm - legend.heightMm());
+                style.cornerLeft() ? cells.xMm() + limbMm : cells.rightMm() - limbMm - legend.widthMm(),
+                style.turn().cornerAbove() ? cells.yMm() + limbMm : cells.bottomMm() - limbMm - legend.heightMm());
     }
 
     /** The room around the cells, in millimetres. */
     private record Margins(double left, double top, double right, double bottom) {
 
         /** With at least so much room on the two sides between which the arms of the corner are open. */
-        Margins inArms(Turn turn, double across, double down) {
+        Margins inArms(PictureStyle style, double across, double down) {
             return new Margins(
-                    turn.cornerLeft() ? left : Math.max(left, across),
-                    turn.cornerAbove() ? top : Math.max(top, down),
-                    turn.cornerLeft() ? Math.max(right, across) : right,
-                    turn.cornerAbove() ? Math.max(bottom, down) : bottom);
+                    style.cornerLeft() ? left : Math.max(left, across),
+                    style.turn().cornerAbove() ? top : Math.max(top, down),
+                    style.cornerLeft() ? Math.max(right, across) : right,
+                    style.turn().cornerAbove() ? Math.max(bottom, down) : bottom);
         }
     }
 
     /** On short limbs the words about the repeat and the way of working go on beyond the last cell. */
-    private Margins withRoomForWords(Margins margins, CornerLayout bare) {
+    private Margins withRoomForWords(Margins margins, PictureStyle style, CornerLayout bare) {
         double c = bare.cellMm();
         double corner = (bare.rounds() + 1) * c;
         double repeat = corner
@@ -100,7 +101,7 @@ final class CornerSheet {
                 + wordsMm(Labels.of("repeat", bare.grid().shape().w()));
         double direction = (directionArm(bare) + DIRECTION_WORDS_GAP) * c + wordsMm(Labels.of("direction"));
         return margins.inArms(
-                bare.turn(),
+                style,
                 Math.max(repeat, direction) + EDGE * c - bare.area().widthMm(),
                 repeat + EDGE * c - bare.area().heightMm());
     }
@@ -130,7 +131,7 @@ final class CornerSheet {
             return new Margins(row, column, row, column);
         }
         double outer = (DIRECTION_ROOM + EDGE) * c;
-        boolean left = style.turn().cornerLeft();
+        boolean left = style.cornerLeft();
         boolean above = style.turn().cornerAbove();
         return new Margins(left ? outer : row, above ? outer : column, left ? row : outer, above ? column : outer);
     }

@@ -3,26 +3,34 @@ package edgewright.draw;
 import edgewright.chart.Colour;
 import edgewright.chart.Stitch;
 import java.util.List;
+import java.util.Optional;
 
 /** What a cell looks like in the layer of what shows. */
 final class FabricShapes {
     private final Frame frame;
     private final Area cell;
+    private final YarnInks yarns;
     private final FabricLook look;
 
-    FabricShapes(Frame frame, Area cell, FabricLook look) {
+    FabricShapes(Frame frame, Area cell, YarnInks yarns) {
         this.frame = frame;
         this.cell = cell;
-        this.look = look;
+        this.yarns = yarns;
+        this.look = yarns.style().look();
     }
 
     /**
      * The cell of a stitch. A long stitch is drawn over the cell below too, so cells must be drawn from the inside out.
      *
-     * @param shown the colour that shows in the cell
+     * @param shownRound the round whose yarn shows in the cell
      * @param covered whether the stitch above is long and hides this one
      */
-    List<Shape> stitch(Stitch stitch, Colour shown, boolean covered) {
+    List<Shape> stitch(Stitch stitch, int shownRound, boolean covered) {
+        Optional<Hatch> hatch = yarns.hatch(shownRound);
+        if (hatch.isPresent()) {
+            return hatch.get().in(cell);
+        }
+        Colour shown = yarns.colour(shownRound);
         if (look == FabricLook.FLAT) {
             return flat(shown);
         }
@@ -45,8 +53,12 @@ final class FabricShapes {
         };
     }
 
-    /** The chains of a corner. */
-    List<Shape> corner(Colour colour) {
+    /** The chains of a corner; never hatched, for the number of the round stands there too. */
+    List<Shape> corner(int round) {
+        if (yarns.hatch(round).isPresent()) {
+            return bare();
+        }
+        Colour colour = yarns.colour(round);
         return look == FabricLook.FLAT
                 ? flat(colour)
                 : List.of(
@@ -54,8 +66,17 @@ final class FabricShapes {
                         body(-0.47, -0.47, 0.47, 0.47, 0.24, colour));
     }
 
-    /** A cell of one colour. */
-    List<Shape> flat(Colour colour) {
+    /** The cell of a stitch of the base round. */
+    List<Shape> base() {
+        return flat(yarns.colour(0));
+    }
+
+    /** The cell of a stitch that is not there. */
+    List<Shape> bare() {
+        return flat(yarns.style().palette().paper());
+    }
+
+    private List<Shape> flat(Colour colour) {
         return List.of(new Shape.Fill(PenPath.rectangle(cell), colour));
     }
 

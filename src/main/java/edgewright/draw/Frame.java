@@ -28,6 +28,11 @@ record Frame(double zeroXMm, double zeroYMm, double alongXMm, double alongYMm, d
         };
     }
 
+    /** This frame as in an upright mirror that stands at its zero. */
+    Frame mirrored() {
+        return new Frame(zeroXMm, zeroYMm, -alongXMm, alongYMm, -outXMm, outYMm);
+    }
+
     /** How far right on the paper a point of this frame lies. */
     double xMm(double along, double out) {
         return zeroXMm + along * alongXMm + out * outXMm;

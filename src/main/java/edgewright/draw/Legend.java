@@ -2,6 +2,7 @@ package edgewright.draw;
 
 import edgewright.chart.Chart;
 import edgewright.chart.Colour;
+import edgewright.chart.Hand;
 import edgewright.chart.Stitch;
 import edgewright.chart.Yarn;
 import edgewright.check.Severity;
@@ -164,8 +165,7 @@ public final class Legend {
         for (int i = 0; i < cells; i++) {
             shapes.addAll(cell(new Area(x, y + i * c, c, c), ground));
         }
-        Frame frame = Frame.of(0, x + c / 2, y + c / 2, c);
-        shapes.addAll(new StitchShapes(frame, c).of(stitch, yarn.colour(), ground, 2));
+        shapes.addAll(signs(x, y).of(stitch, style.inking().yarn(yarn.colour()), ground, 2));
         return row(shapes, names.apply(stitch), x, y, cells);
     }
 
@@ -181,15 +181,17 @@ public final class Legend {
         Colour ground = ground(chart.yarnOf(1).colour());
         List<Shape> shapes = new ArrayList<>(cell(new Area(x, y, c, c), ground));
         shapes.addAll(StitchShapes.cornerChains(
-                new Area(x, y, c, c), true, chart.corner().chains(), ground));
+                new Area(x, y, c, c),
+                true,
+                chart.corner().chains(),
+                style.inking().on(ground)));
         return row(shapes, Labels.of("legend.corner", chart.corner().chains()), x, y, 1);
     }
 
     private double base(double x, double y) {
         Colour ground = ground(style.palette().base());
         List<Shape> shapes = new ArrayList<>(cell(new Area(x, y, c, c), ground));
-        Frame frame = Frame.of(0, x + c / 2, y + c / 2, c);
-        shapes.addAll(new StitchShapes(frame, c).base(ground, style.palette()));
+        shapes.addAll(signs(x, y).base(ground, style.palette()));
         return row(shapes, Labels.of("legend.base"), x, y, 1);
     }
 
@@ -211,17 +213,24 @@ public final class Legend {
     }
 
     private double missing(double x, double y) {
-        Frame frame = Frame.of(0, x + c / 2, y + c / 2, c);
-        List<Shape> shapes = new StitchShapes(frame, c).missing(style.palette());
+        List<Shape> shapes = signs(x, y).missing(style.palette());
         return row(shapes, Labels.of("legend.missing"), x, y, 1);
     }
 
     private double yarn(Yarn yarn, double x, double y) {
         double size = 0.44 * c;
         double width = Math.max(c, Lettering.widthMm(yarn.id(), Shape.Weight.BOLD, size) + 0.32 * c);
-        List<Shape> shapes =
-                CornerLabels.chip(yarn, new Area(x, y + 0.14 * c, width, 0.72 * c), false, size, style.palette());
-        double textAt = Math.max(TEXT_AT * c, width + 0.4 * c);
+        List<Shape> shapes = new ArrayList<>();
+        double plateAt = 0;
+        if (style.inking() == Inking.BLACK && style.fabric()) {
+            Area cell = new Area(x, y, c, c);
+            shapes.addAll(Hatch.of(chart).get(yarn.id()).in(cell));
+            shapes.add(edge(cell));
+            plateAt = 1.3 * c;
+        }
+        Area plate = new Area(x + plateAt, y + 0.14 * c, width, 0.72 * c);
+        shapes.addAll(CornerLabels.chip(yarn, plate, false, size, style));
+        double textAt = Math.max(TEXT_AT * c, plateAt + width + 0.4 * c);
         return row(
                 MarkKind.LEGEND,
                 Optional.of(yarn.id()),
@@ -241,14 +250,23 @@ public final class Legend {
     }
 
     private List<Shape> cell(Area area, Colour ground) {
-        return List.of(
-                new Shape.Fill(PenPath.rectangle(area), ground),
-                new Shape.Line(
-                        PenPath.rectangle(area), 0.022 * c, style.palette().tenth(), Shape.Ends.CUT, List.of()));
+        return List.of(new Shape.Fill(PenPath.rectangle(area), ground), edge(area));
+    }
+
+    private Shape edge(Area area) {
+        double width = style.inking() == Inking.COLOUR ? 0.022 : 0.04;
+        return new Shape.Line(
+                PenPath.rectangle(area), width * c, style.palette().tenth(), Shape.Ends.CUT, List.of());
+    }
+
+    /** The marks as they lie in the chart, in a cell with its upper left corner at a point. */
+    private StitchShapes signs(double x, double y) {
+        Frame frame = Frame.of(0, x + c / 2, y + c / 2, c);
+        return new StitchShapes(style.hand() == Hand.LEFT ? frame.mirrored() : frame, c, style.inking());
     }
 
     private Colour ground(Colour shown) {
-        return style.fabric() ? shown : style.palette().paper();
+        return style.ground(shown);
     }
 
     private double row(List<Shape> sample, String words, double x, double y, int cells) {

@@ -1,6 +1,8 @@
 package edgewright.draw;
 
 import edgewright.chart.Chart;
+import edgewright.chart.Colour;
+import edgewright.chart.Hand;
 import java.util.OptionalInt;
 
 /**
@@ -17,6 +19,9 @@ import java.util.OptionalInt;
  * @param look how fabric is filled
  * @param turn how the corner lies
  * @param repeats how often the repeat is drawn on each limb, 1 or more; empty for as often as shows it well
+ * @param inking in the colours of the yarns, or in black alone; that is meant for the palette {@link Palette#BLACK}
+ * @param hand whose border is drawn: that of a left-handed maker lies as in a mirror, and is then turned. Letters and numbers
+ *     are not mirrored, and neither are hatches
  */
 public record PictureStyle(
         double cellMm,
@@ -28,10 +33,23 @@ public record PictureStyle(
         boolean legend,
         FabricLook look,
         Turn turn,
-        OptionalInt repeats) {
+        OptionalInt repeats,
+        Inking inking,
+        Hand hand) {
     /** Both layers on white paper with a legend: a complete chart. */
     public static final PictureStyle PRINT = new PictureStyle(
-            5, Palette.LIGHT, true, true, true, true, true, FabricLook.FLAT, Turn.NONE, OptionalInt.empty());
+            5,
+            Palette.LIGHT,
+            true,
+            true,
+            true,
+            true,
+            true,
+            FabricLook.FLAT,
+            Turn.NONE,
+            OptionalInt.empty(),
+            Inking.COLOUR,
+            Hand.RIGHT);
 
     /** Both layers on a light screen; the legend is elsewhere. */
     public static final PictureStyle SCREEN = PRINT.withLegend(false);
@@ -41,7 +59,22 @@ public record PictureStyle(
 
     /** The worked border alone, without marks, lines and labels. */
     public static final PictureStyle FABRIC = new PictureStyle(
-            5, Palette.LIGHT, true, false, false, false, false, FabricLook.WORKED, Turn.NONE, OptionalInt.empty());
+            5,
+            Palette.LIGHT,
+            true,
+            false,
+            false,
+            false,
+            false,
+            FabricLook.WORKED,
+            Turn.NONE,
+            OptionalInt.empty(),
+            Inking.COLOUR,
+            Hand.RIGHT);
+
+    /** A complete chart in one ink: marks, letters and hatches. */
+    public static final PictureStyle BLACK_AND_WHITE =
+            PRINT.withPalette(Palette.BLACK).withInking(Inking.BLACK);
 
     /** The fewest stitches of repeats in the picture of an example. */
     private static final int ENOUGH_FOR_EXAMPLE = 4;
@@ -68,52 +101,91 @@ public record PictureStyle(
 
     /** With cells of another size. */
     public PictureStyle withCellMm(double newCellMm) {
-        return new PictureStyle(newCellMm, palette, fabric, marks, grid, labels, legend, look, turn, repeats);
+        return new PictureStyle(
+                newCellMm, palette, fabric, marks, grid, labels, legend, look, turn, repeats, inking, hand);
     }
 
     /** In other colours. */
     public PictureStyle withPalette(Palette newPalette) {
-        return new PictureStyle(cellMm, newPalette, fabric, marks, grid, labels, legend, look, turn, repeats);
+        return new PictureStyle(
+                cellMm, newPalette, fabric, marks, grid, labels, legend, look, turn, repeats, inking, hand);
     }
 
     /** With the layer of what shows, or without. */
     public PictureStyle withFabric(boolean shown) {
-        return new PictureStyle(cellMm, palette, shown, marks, grid, labels, legend, look, turn, repeats);
+        return new PictureStyle(cellMm, palette, shown, marks, grid, labels, legend, look, turn, repeats, inking, hand);
     }
 
     /** With the layer of what to do, or without. */
     public PictureStyle withMarks(boolean shown) {
-        return new PictureStyle(cellMm, palette, fabric, shown, grid, labels, legend, look, turn, repeats);
+        return new PictureStyle(
+                cellMm, palette, fabric, shown, grid, labels, legend, look, turn, repeats, inking, hand);
     }
 
     /** With lines between cells, or without. */
     public PictureStyle withGrid(boolean shown) {
-        return new PictureStyle(cellMm, palette, fabric, marks, shown, labels, legend, look, turn, repeats);
+        return new PictureStyle(
+                cellMm, palette, fabric, marks, shown, labels, legend, look, turn, repeats, inking, hand);
     }
 
     /** With numbers, letters, arrow and brackets, or without. */
     public PictureStyle withLabels(boolean shown) {
-        return new PictureStyle(cellMm, palette, fabric, marks, grid, shown, legend, look, turn, repeats);
+        return new PictureStyle(cellMm, palette, fabric, marks, grid, shown, legend, look, turn, repeats, inking, hand);
     }
 
     /** With the legend in the same drawing, or without. */
     public PictureStyle withLegend(boolean shown) {
-        return new PictureStyle(cellMm, palette, fabric, marks, grid, labels, shown, look, turn, repeats);
+        return new PictureStyle(cellMm, palette, fabric, marks, grid, labels, shown, look, turn, repeats, inking, hand);
     }
 
     /** With fabric filled otherwise. */
     public PictureStyle withLook(FabricLook newLook) {
-        return new PictureStyle(cellMm, palette, fabric, marks, grid, labels, legend, newLook, turn, repeats);
+        return new PictureStyle(
+                cellMm, palette, fabric, marks, grid, labels, legend, newLook, turn, repeats, inking, hand);
     }
 
     /** With the corner lying otherwise. */
     public PictureStyle withTurn(Turn newTurn) {
-        return new PictureStyle(cellMm, palette, fabric, marks, grid, labels, legend, look, newTurn, repeats);
+        return new PictureStyle(
+                cellMm, palette, fabric, marks, grid, labels, legend, look, newTurn, repeats, inking, hand);
     }
 
     /** With the repeat drawn that often on each limb. */
     public PictureStyle withRepeats(int newRepeats) {
         return new PictureStyle(
-                cellMm, palette, fabric, marks, grid, labels, legend, look, turn, OptionalInt.of(newRepeats));
+                cellMm,
+                palette,
+                fabric,
+                marks,
+                grid,
+                labels,
+                legend,
+                look,
+                turn,
+                OptionalInt.of(newRepeats),
+                inking,
+                hand);
+    }
+
+    /** In colours or in black. */
+    public PictureStyle withInking(Inking newInking) {
+        return new PictureStyle(
+                cellMm, palette, fabric, marks, grid, labels, legend, look, turn, repeats, newInking, hand);
+    }
+
+    /** For a maker of that hand. */
+    public PictureStyle withHand(Hand newHand) {
+        return new PictureStyle(
+                cellMm, palette, fabric, marks, grid, labels, legend, look, turn, repeats, inking, newHand);
+    }
+
+    /** What marks lie on where this colour shows: that colour, or the paper where there is none. */
+    Colour ground(Colour shown) {
+        return fabric && inking == Inking.COLOUR ? shown : palette.paper();
+    }
+
+    /** Whether the corner lies on the left of the drawing. */
+    boolean cornerLeft() {
+        return turn.cornerLeft() == (hand == Hand.RIGHT);
     }
 }

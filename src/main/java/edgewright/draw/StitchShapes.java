@@ -15,28 +15,32 @@ import java.util.List;
 final class StitchShapes {
     private static final double FINE = 0.045;
     private static final double MEDIUM = 0.065;
+    private static final double CASING = 0.09;
 
     private final Frame frame;
     private final double cellMm;
+    private final Inking inking;
 
-    StitchShapes(Frame frame, double cellMm) {
+    StitchShapes(Frame frame, double cellMm, Inking inking) {
         this.frame = frame;
         this.cellMm = cellMm;
+        this.inking = inking;
     }
 
     /**
      * The mark of a stitch.
      *
-     * @param yarn the colour of its own yarn
+     * @param yarn what marks in its own yarn are drawn in
      * @param ground what the mark lies on in its own cell
      * @param below how many of the two cells below are there to be drawn on; a long stitch is cut off after them
      */
     List<Shape> of(Stitch stitch, Colour yarn, Colour ground, int below) {
-        Colour ink = Inks.on(ground);
+        Colour ink = inking.on(ground);
         return switch (stitch) {
-            case BACK_LOOP -> List.of(line(arc(0.2, -0.3, 0.15), FINE, Inks.mix(ground, ink, 0.5)));
-            case PLAIN -> List.of(line(cross(0.2), MEDIUM, ink));
-            case CHAIN -> List.of(line(PenPath.oval(0, 0, 0.28, 0.16).through(frame), MEDIUM, ink));
+            case BACK_LOOP ->
+                apart(line(arc(0.2, -0.3, 0.15), inking == Inking.COLOUR ? FINE : MEDIUM, inking.softly(ground)));
+            case PLAIN -> apart(line(cross(0.2), MEDIUM, ink));
+            case CHAIN -> apart(line(PenPath.oval(0, 0, 0.28, 0.16).through(frame), MEDIUM, ink));
             case LONG -> below == 2 ? longStitch(yarn) : cutOff(yarn, below);
         };
     }
@@ -47,14 +51,14 @@ final class StitchShapes {
      *
      * @param above whether the upper half of the cell is away from the piece
      */
-    static List<Shape> cornerChains(Area cell, boolean above, int chains, Colour ground) {
+    static List<Shape> cornerChains(Area cell, boolean above, int chains, Colour ink) {
         double c = cell.widthMm();
         double y = above ? cell.yMm() + 0.35 * c : cell.bottomMm() - 0.35 * c;
         List<Shape> shapes = new ArrayList<>();
         for (int i = 0; i < chains; i++) {
             double x = cell.middleXMm() + (i - (chains - 1) / 2.0) * 0.25 * c;
             PenPath oval = PenPath.oval(x, y, 0.1 * c, 0.075 * c);
-            shapes.add(new Shape.Line(oval, 0.04 * c, Inks.on(ground)));
+            shapes.add(new Shape.Line(oval, 0.04 * c, ink));
         }
         return shapes;
     }
@@ -62,7 +66,8 @@ final class StitchShapes {
     /** A stitch of the base round. */
     List<Shape> base(Colour ground, Palette palette) {
         PenPath dot = PenPath.circle(0, 0, 0.06).through(frame);
-        return List.of(new Shape.Fill(dot, Inks.mix(ground, palette.quietInk(), 0.7)));
+        return List.of(new Shape.Fill(
+                dot, inking == Inking.BLACK ? palette.ink() : Inks.mix(ground, palette.quietInk(), 0.7)));
     }
 
     /** A cell that should hold a stitch and has none. */
@@ -111,8 +116,17 @@ final class StitchShapes {
         return List.of(line(path, 0.165, outline(yarn)), line(path, 0.085, yarn));
     }
 
-    private static Colour outline(Colour yarn) {
-        return Inks.mix(yarn, Inks.on(yarn), 0.85);
+    private Colour outline(Colour yarn) {
+        return inking.outline(yarn);
+    }
+
+    /** A line that is parted from the hatching on which it may lie. */
+    private List<Shape> apart(Shape.Line line) {
+        if (inking == Inking.COLOUR) {
+            return List.of(line);
+        }
+        double width = line.widthMm() + 2 * CASING * cellMm;
+        return List.of(new Shape.Line(line.path(), width, Palette.BLACK.paper()), line);
     }
 
     private PenPath arc(double half, double foot, double rise) {
@@ -133,7 +147,7 @@ final class StitchShapes {
                 .through(frame);
     }
 
-    private Shape line(PenPath path, double width, Colour colour) {
+    private Shape.Line line(PenPath path, double width, Colour colour) {
         return new Shape.Line(path, width * cellMm, colour);
     }
 }

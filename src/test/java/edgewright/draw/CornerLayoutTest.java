@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import edgewright.chart.GridCell;
+import edgewright.chart.Hand;
 import edgewright.chart.Place;
 import edgewright.chart.Section;
 import edgewright.chart.SideShape;
@@ -23,7 +24,7 @@ class CornerLayoutTest {
     private static final int REPEATS = 2;
 
     private static CornerLayout layout(Turn turn) {
-        return new CornerLayout(SHAPE, ROUNDS, REPEATS, 5, turn, Optional.empty(), 7, 11);
+        return new CornerLayout(SHAPE, ROUNDS, REPEATS, 5, turn, Hand.RIGHT, Optional.empty(), 7, 11);
     }
 
     /** Every stitch that a corner shows, from the lengths of sections alone. */
@@ -164,7 +165,8 @@ class CornerLayoutTest {
     void a_part_of_the_corner_shows_its_own_cells_alone_and_they_start_where_the_whole_would() {
         CornerLayout whole = layout(Turn.QUARTER);
         CellRange shown = new CellRange(3, 2, 6, 4);
-        CornerLayout part = new CornerLayout(SHAPE, ROUNDS, REPEATS, 5, Turn.QUARTER, Optional.of(shown), 0, 0);
+        CornerLayout part =
+                new CornerLayout(SHAPE, ROUNDS, REPEATS, 5, Turn.QUARTER, Hand.RIGHT, Optional.of(shown), 0, 0);
         assertThat(part.area()).isEqualTo(new Area(0, 0, 30, 20));
         assertThat(drawnCells(part))
                 .isSubsetOf(drawnCells(whole))
