@@ -55,6 +55,13 @@ abstract class ChoiceConverter<E extends Enum<E>> implements ITypeConverter<E> {
         }
     }
 
+    /** {@code top-bottom}, {@code left-right} or {@code both}. */
+    static final class OfUntied extends ChoiceConverter<FitCommand.Untied> {
+        OfUntied() {
+            super(FitCommand.Untied.values());
+        }
+    }
+
     /** {@code fabric}, {@code marks} or {@code both}. */
     static final class OfLayer extends ChoiceConverter<DrawCommand.LayerChoice> {
         OfLayer() {

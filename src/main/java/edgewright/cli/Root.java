@@ -18,6 +18,7 @@ import picocli.CommandLine.Spec;
             WriteCommand.class,
             PublishCommand.class,
             WorkCommand.class,
+            FitCommand.class,
             DrawCommand.class,
             HelpCommand.class
         })
