@@ -8,7 +8,7 @@ import java.util.List;
 /**
  * What has come off the hook: the base round and every round made so far, stitch by stitch.
  *
- * <p>Rounds count from 0, the base round. Sides count from 0 in working order, top first.
+ * <p>Rounds count from 0, the base round. Sides count from 0: top, left, bottom, right, whatever way the maker travels.
  */
 public final class Fabric {
     static final int SIDES = 4;
@@ -28,11 +28,15 @@ public final class Fabric {
             }
         }
 
-        /** Makes the chains of the corner after a side: an arm to close that side and one to open the next. */
-        void turnCorner(int round, int side, int cornerChains) {
+        /**
+         * Makes the chains of the corner between two sides: an arm to close the one and one to open the other.
+         *
+         * @param stitches how many stitches the side has that ends here
+         */
+        void turnCorner(int round, int side, int stitches, int nextSide, int cornerChains) {
             chains = cornerChains;
-            closingArms[side] = Made.corner(round, side, sides.get(side).size() + 1);
-            openingArms[(side + 1) % SIDES] = Made.corner(round, (side + 1) % SIDES, 0);
+            closingArms[side] = Made.corner(round, side, stitches + 1);
+            openingArms[nextSide] = Made.corner(round, nextSide, 0);
         }
 
         /** Everything that a side of the next round is worked over, in order: corner, stitches, corner. */
@@ -47,14 +51,14 @@ public final class Fabric {
 
     private final List<MadeRound> rounds = new ArrayList<>();
 
-    /** A piece with its base round on it, of so many stitches a side in working order. */
-    Fabric(List<Integer> baseStitches, int cornerChains) {
+    /** A piece with its base round on it, of so many stitches on its top, left, bottom and right side. */
+    Fabric(List<Integer> baseStitches, int cornerChains, Travel travel) {
         MadeRound base = new MadeRound("");
         for (int side = 0; side < SIDES; side++) {
             for (int number = 1; number <= baseStitches.get(side); number++) {
                 base.sides.get(side).add(Made.base(side, number));
             }
-            base.turnCorner(0, side, cornerChains);
+            base.turnCorner(0, side, baseStitches.get(side), travel.after(side), cornerChains);
         }
         rounds.add(base);
     }

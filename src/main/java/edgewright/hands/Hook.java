@@ -6,7 +6,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The hook on one side of one round: makes the next stitch over the next thing below, or says why that cannot be done.
+ * The hook on one side of one round, or on a stretch of it: makes the next stitch over the next thing below, or says why
+ * that cannot be done.
  *
  * <p>It knows loops and what lies over what. It does not know counts, columns or rules of a chart.
  */
@@ -15,32 +16,58 @@ final class Hook {
     private final int round;
     private final int side;
     private final List<Made> feet;
+    private final int first;
+    private final int end;
     private final List<Made> made;
 
-    Hook(HouseRules rules, int round, int side, List<Made> feet, List<Made> made) {
+    private Hook(HouseRules rules, int round, int side, List<Made> feet, int first, int end, List<Made> made) {
         this.rules = rules;
         this.round = round;
         this.side = side;
         this.feet = feet;
+        this.first = first;
+        this.end = end;
         this.made = made;
     }
 
-    /** How many more stitches the side takes before its corner. */
-    int left() {
-        return feet.size() - made.size();
+    /**
+     * At the beginning of a side.
+     *
+     * @param feet everything that the side is worked over, in order: corner, stitches, corner
+     * @param made takes up what is made
+     */
+    Hook(HouseRules rules, int round, int side, List<Made> feet, List<Made> made) {
+        this(rules, round, side, feet, 0, feet.size(), made);
     }
 
-    /** How many stitches have been made. */
-    int made() {
-        return made.size();
+    /** On the same side past its first so many things below, to go on to the corner. */
+    Hook past(int number, List<Made> madeThere) {
+        return new Hook(rules, round, side, feet, number, feet.size(), madeThere);
+    }
+
+    /** At the beginning of the same side, to go no further than over its first so many things below. */
+    Hook upTo(int number, List<Made> madeThere) {
+        return new Hook(rules, round, side, feet, 0, number, madeThere);
+    }
+
+    /** How many more stitches there is room for, up to the corner or to where this stretch ends. */
+    int left() {
+        return end - first - made.size();
+    }
+
+    /** How many stitches the whole side takes. */
+    int room() {
+        return feet.size();
     }
 
     /** Makes one stitch; answers with the stop if it cannot be made. */
     Optional<Stop> make(Stitch stitch) {
         if (left() == 0) {
-            return stop(Reason.SIDE_FULL, stitch, feet.size());
+            return end < feet.size()
+                    ? stop(Reason.PAST_THE_JOIN, stitch, end)
+                    : stop(Reason.SIDE_FULL, stitch, feet.size());
         }
-        Made foot = feet.get(made.size());
+        Made foot = feet.get(first + made.size());
         return switch (stitch) {
             case BACK_LOOP -> workInto(foot, stitch, Loop.BACK);
             case PLAIN -> workInto(foot, stitch, Loop.BACK, Loop.FRONT);
@@ -51,11 +78,16 @@ final class Hook {
 
     /** A stop at the stitch that would be made next. */
     Optional<Stop> stop(Reason reason, int expected, int found) {
-        return Optional.of(new Stop(reason, round, side, made.size() + 1, Optional.empty(), expected, found));
+        return Optional.of(new Stop(reason, round, side, next(), Optional.empty(), expected, found));
     }
 
     private Optional<Stop> stop(Reason reason, Stitch wanted, int found) {
-        return Optional.of(new Stop(reason, round, side, made.size() + 1, Optional.of(wanted), 0, found));
+        return Optional.of(new Stop(reason, round, side, next(), Optional.of(wanted), 0, found));
+    }
+
+    /** Which stitch of the side would be made next, from 1. */
+    private int next() {
+        return first + made.size() + 1;
     }
 
     private Optional<Stop> workInto(Made foot, Stitch stitch, Loop... loops) {
@@ -112,8 +144,8 @@ final class Hook {
     }
 
     private Made add(Stitch stitch, Made below, Made into) {
-        Made next = Made.worked(stitch, round, side, made.size() + 1, below, into);
-        made.add(next);
-        return next;
+        Made worked = Made.worked(stitch, round, side, next(), below, into);
+        made.add(worked);
+        return worked;
     }
 }

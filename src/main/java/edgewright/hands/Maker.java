@@ -9,7 +9,10 @@ import edgewright.words.Pattern;
 import edgewright.words.Run;
 import edgewright.words.SideCounts;
 import edgewright.words.SideSize;
+import edgewright.words.Stretch;
 import edgewright.words.WrittenRound;
+import edgewright.words.WrittenStart;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
@@ -20,8 +23,8 @@ import java.util.function.BooleanSupplier;
  * other, until it is done or hands cannot go on.
  *
  * <p>It counts what it has made and compares that with what is stated. It does not know the chart that the words were written
- * from. Right-handed makers come to the sides in the order top, left, bottom, right; for the work itself the order is all
- * that matters.
+ * from. It comes to the sides in the order top, left, bottom, right, or with the hook in the left hand top, right, bottom,
+ * left; for the work itself the order is all that matters.
  */
 public final class Maker {
     /** One round given as stitches instead of words: the four sides in working order, each from its own corner. */
@@ -62,13 +65,14 @@ public final class Maker {
         int baseChains = pattern.base()
                 .cornerChains()
                 .orElse(pattern.rounds().isEmpty() ? 2 : pattern.rounds().get(0).cornerChains());
-        Fabric fabric = new Fabric(base.inWorkingOrder(), baseChains);
+        Travel travel = Travel.of(pattern.hand());
+        Fabric fabric = new Fabric(base.inWorkingOrder(), baseChains, travel);
         Optional<Stop> stop = lookAt(pattern.base(), base);
         for (WrittenRound round : pattern.rounds()) {
             if (stop.isPresent()) {
                 break;
             }
-            stop = work(fabric, round);
+            stop = work(fabric, round, travel);
         }
         return outcome(fabric, stop);
     }
@@ -79,7 +83,8 @@ public final class Maker {
      * @param base the stitches on each side of the base round, corner chains not counted
      */
     public Outcome work(List<Cells> rounds, SideCounts base, int baseChains) {
-        Fabric fabric = new Fabric(base.inWorkingOrder(), baseChains);
+        Travel travel = Travel.ANTICLOCKWISE;
+        Fabric fabric = new Fabric(base.inWorkingOrder(), baseChains, travel);
         Optional<Stop> stop = Optional.empty();
         for (Cells round : rounds) {
             if (stop.isPresent()) {
@@ -92,36 +97,86 @@ public final class Maker {
                 if (stop.isEmpty() && hook.left() > 0) {
                     stop = hook.stop(Reason.STITCHES_LEFT, 0, hook.left());
                 }
-                made.turnCorner(fabric.rounds() + 1, side, round.cornerChains());
+                turnCorner(fabric, made, side, travel, hook.room(), round.cornerChains());
             }
             fabric.add(made);
         }
         return outcome(fabric, stop);
     }
 
-    private Optional<Stop> work(Fabric fabric, WrittenRound round) {
+    private Optional<Stop> work(Fabric fabric, WrittenRound round, Travel travel) {
         Fabric.MadeRound made = begin(round.yarn());
-        Optional<Stop> stop = Optional.empty();
-        for (int side = 0; side < Fabric.SIDES && stop.isEmpty(); side++) {
-            Hook hook = hook(fabric, made, side);
-            stop = work(hook, round);
-            if (stop.isEmpty()) {
-                stop = compare(round.side(), round.number(), side, hook.made());
-            }
-            made.turnCorner(fabric.rounds() + 1, side, round.cornerChains());
-        }
+        Optional<Stop> stop = round.start().isPresent()
+                ? workFromStart(fabric, made, round, round.start().get(), travel)
+                : workSides(fabric, made, round, travel, travel.from(0));
         fabric.add(made);
         return stop;
     }
 
-    /** One side as the words have it: what stands before the group, the group while it fits, what stands after it. */
-    private static Optional<Stop> work(Hook hook, WrittenRound round) {
-        Optional<Stop> stop = makeRuns(hook, round.before());
-        if (stop.isEmpty() && round.group().isPresent()) {
-            stop = repeat(hook, round.group().get());
+    /** Whole sides, each from its corner to the next one and round that. */
+    private Optional<Stop> workSides(
+            Fabric fabric, Fabric.MadeRound made, WrittenRound round, Travel travel, List<Integer> sides) {
+        Optional<Stop> stop = Optional.empty();
+        for (int side : sides) {
+            Hook hook = hook(fabric, made, side);
+            stop = work(hook, round.stretch());
+            if (stop.isEmpty()) {
+                stop = compare(round.side(), round.number(), side, hook.room());
+            }
+            turnCorner(fabric, made, side, travel, hook.room(), round.cornerChains());
+            if (stop.isPresent()) {
+                break;
+            }
+        }
+        return stop;
+    }
+
+    /**
+     * A round that begins along a side: from the place of the join to the corner, three whole sides, and back along the first
+     * one to the place of the join, where the last stitch is made.
+     */
+    private Optional<Stop> workFromStart(
+            Fabric fabric, Fabric.MadeRound made, WrittenRound round, WrittenStart start, Travel travel) {
+        int side = start.side().ordinal();
+        Hook whole = hook(fabric, made, side);
+        if (start.stitch() > whole.room()) {
+            return whole.stop(Reason.NO_PLACE_TO_JOIN, start.stitch(), whole.room());
+        }
+        Optional<Stop> stop = work(whole.past(start.stitch(), made.sides.get(side)), start.toCorner());
+        turnCorner(fabric, made, side, travel, whole.room(), round.cornerChains());
+        if (stop.isEmpty()) {
+            List<Integer> others = travel.from(side).subList(1, Fabric.SIDES);
+            stop = workSides(fabric, made, round, travel, others);
+        }
+        if (stop.isPresent()) {
+            return stop;
+        }
+        List<Made> toJoin = new ArrayList<>();
+        Hook back = whole.upTo(start.stitch(), toJoin);
+        stop = makeRuns(back, start.toJoin());
+        made.sides.get(side).addAll(0, toJoin);
+        if (stop.isEmpty() && back.left() > 0) {
+            stop = back.stop(Reason.SHORT_OF_THE_JOIN, 0, back.left());
+        }
+        return stop.isEmpty()
+                ? compare(
+                        round.side(), round.number(), side, made.sides.get(side).size())
+                : stop;
+    }
+
+    private static void turnCorner(
+            Fabric fabric, Fabric.MadeRound made, int side, Travel travel, int stitches, int chains) {
+        made.turnCorner(fabric.rounds() + 1, side, stitches, travel.after(side), chains);
+    }
+
+    /** What the words have up to the corner: what stands before the group, the group while it fits, what stands after it. */
+    private static Optional<Stop> work(Hook hook, Stretch words) {
+        Optional<Stop> stop = makeRuns(hook, words.before());
+        if (stop.isEmpty() && words.group().isPresent()) {
+            stop = repeat(hook, words.group().get());
         }
         if (stop.isEmpty()) {
-            stop = makeRuns(hook, round.after());
+            stop = makeRuns(hook, words.after());
         }
         return stop.isEmpty() && hook.left() > 0 ? hook.stop(Reason.STITCHES_LEFT, 0, hook.left()) : stop;
     }

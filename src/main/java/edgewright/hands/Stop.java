@@ -7,7 +7,7 @@ import java.util.Optional;
  * Where and why a maker had to stop.
  *
  * @param round the round being worked; 0 where the base round is not what the pattern asks for
- * @param side 0 to 3 in working order
+ * @param side 0 to 3: top, left, bottom, right
  * @param stitch which stitch of that side was to be made next, counted from 1; for a count, the last one made
  * @param wanted the stitch that was to be made, where it was one
  * @param expected what the words ask for, where it is a number; else 0
@@ -37,6 +37,12 @@ public record Stop(Reason reason, int round, int side, int stitch, Optional<Stit
         SIDE_FULL,
         /** The words turn the corner, but the side has not; {@code found} is how many stitches are left. */
         STITCHES_LEFT,
+        /** The yarn is to be joined in stitch {@code expected} of a side below, which has only {@code found} places. */
+        NO_PLACE_TO_JOIN,
+        /** The words go on, but the round has come back to where its yarn was joined: a stitch would be worked twice. */
+        PAST_THE_JOIN,
+        /** The round ends, but {@code found} stitches up to where its yarn was joined are not worked. */
+        SHORT_OF_THE_JOIN,
         /**
          * The group does not come out: {@code found} stitches are left on the side, which are fewer than the group needs to
          * stop before the last {@code expected}.

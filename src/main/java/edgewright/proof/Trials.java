@@ -4,17 +4,17 @@ import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
 import edgewright.hands.Fabric;
 import edgewright.words.Options;
+import edgewright.words.Pattern;
 import edgewright.words.PatternWriter;
 import edgewright.words.PlainText;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 
 /**
- * Works the words of a chart for several sizes of piece: the pattern for every size, and the pattern with the counts of that
- * size.
+ * Works the words of a chart for several sizes of piece: the pattern with the counts of that size, and the pattern for every
+ * size, unless that one asks for longer sides.
  */
 public final class Trials {
     /** Repeats a side that bring out what goes wrong: none, one, two, odd and even, many, and sides that differ. */
@@ -61,17 +61,19 @@ public final class Trials {
     public static List<Trial> run(
             Chart chart, Options options, List<PerSide> sizes, Consumer<Trial> done, BooleanSupplier cancelled) {
         Prover prover = new Prover(chart, cancelled);
-        Options everySize = new Options(options.terms(), options.counting(), Optional.empty(), options.draft());
-        String forEverySize = PlainText.of(PatternWriter.write(chart, everySize));
+        Options everySize = options.withoutRepeats();
+        Pattern tree = PatternWriter.tree(chart, everySize);
+        String forEverySize = PlainText.of(PatternWriter.write(tree));
+        int fewest = tree.base().fewest().orElse(0);
         List<Trial> trials = new ArrayList<>();
         for (PerSide repeats : sizes) {
-            ProofResult general = prover.prove(forEverySize, repeats);
-            ProofResult result = general.agrees() ? prover.prove(everySize.withRepeats(repeats), repeats) : general;
-            Trial trial = new Trial(
-                    repeats,
-                    repeats.map(times -> chart.shape().stitches(0, times)),
-                    result.fabric().map(Fabric::total).orElse(0),
-                    ProofSentences.of(result));
+            PerSide base = repeats.map(times -> chart.shape().stitches(0, times));
+            ProofResult ofThisSize = prover.prove(everySize.withRepeats(repeats), repeats);
+            // The pattern for every size says itself how short a side may be.
+            boolean isLongEnough = base.stream().allMatch(stitches -> stitches >= fewest);
+            ProofResult result = ofThisSize.agrees() && isLongEnough ? prover.prove(forEverySize, repeats) : ofThisSize;
+            Trial trial =
+                    new Trial(repeats, base, result.fabric().map(Fabric::total).orElse(0), ProofSentences.of(result));
             trials.add(trial);
             done.accept(trial);
         }

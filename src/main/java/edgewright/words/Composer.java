@@ -20,21 +20,12 @@ final class Composer {
     private Composer() {}
 
     static Pattern compose(Chart chart, Options options) {
-        Pattern frame = frame(chart, options);
+        Beginnings beginnings = Beginnings.of(chart, options);
         List<WrittenRound> rounds = new ArrayList<>();
         for (int r = 1; r <= chart.rounds().size(); r++) {
-            rounds.add(round(chart, r, options));
+            rounds.add(round(chart, r, options, beginnings));
         }
-        return new Pattern(
-                frame.title(),
-                frame.designer(),
-                frame.notes(),
-                frame.draft(),
-                frame.terms(),
-                frame.counting(),
-                frame.yarns(),
-                frame.base(),
-                rounds);
+        return frame(chart, options).withRounds(rounds);
     }
 
     /** The pattern of this chart with all but its rounds. */
@@ -50,6 +41,7 @@ final class Composer {
                 options.draft(),
                 options.terms(),
                 options.counting(),
+                options.hand(),
                 chart.yarns().stream()
                         .filter(yarn -> chart.rounds().stream()
                                 .anyMatch(round -> round.yarn().equals(yarn.id())))
@@ -60,8 +52,12 @@ final class Composer {
     }
 
     static WrittenRound round(Chart chart, int number, Options options) {
+        return round(chart, number, options, Beginnings.of(chart, options));
+    }
+
+    private static WrittenRound round(Chart chart, int number, Options options, Beginnings beginnings) {
         Round round = chart.round(number);
-        Repetition said = Repetition.of(round.fromCorner(), round.repeat(), round.toCorner());
+        Stretch said = Repetition.of(round.fromCorner(), round.repeat(), round.toCorner());
         int fewest = round.fromCorner().length() + round.toCorner().length();
         return new WrittenRound(
                 number,
@@ -70,15 +66,17 @@ final class Composer {
                 said.before(),
                 said.group(),
                 said.after(),
-                chart.corner().chains());
+                chart.corner().chains(),
+                beginnings.of(number));
     }
 
     private static BaseRound base(Chart chart, Options options) {
         SideShape shape = chart.shape();
-        int fewest = shape.fewestStitches(0);
+        int corners = shape.fewestStitches(0);
+        int fewest = shape.stitches(0, Beginnings.of(chart, options).fewestRepeats());
         boolean needsSaying = options.repeats().isEmpty() && fewest >= shape.w();
         return new BaseRound(
-                size(fewest, shape.w(), options.repeats()),
+                size(corners, shape.w(), options.repeats()),
                 needsSaying ? OptionalInt.of(fewest) : OptionalInt.empty(),
                 OptionalInt.of(chart.corner().chains()));
     }

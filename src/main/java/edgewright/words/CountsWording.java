@@ -1,6 +1,7 @@
 package edgewright.words;
 
 import edgewright.chart.Counting;
+import edgewright.chart.Side;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -57,15 +58,13 @@ final class CountsWording {
                     counts.stream().map(c -> List.of(c.top(), c.left())).toList();
             return table(caption, List.of(texts.text("counts.topBottom"), texts.text("counts.leftRight")), numbers);
         }
-        List<String> columns = List.of(
-                texts.text("counts.top"),
-                texts.text("counts.left"),
-                texts.text("counts.bottom"),
-                texts.text("counts.right"));
+        List<Side> order = pattern.hand().workingOrder();
         return table(
                 caption,
-                columns,
-                counts.stream().map(SideCounts::inWorkingOrder).toList());
+                order.stream().map(side -> texts.text("counts." + side)).toList(),
+                counts.stream()
+                        .map(each -> order.stream().map(each::of).toList())
+                        .toList());
     }
 
     private Block.CountsTable table(String caption, List<String> sizes, List<List<Integer>> numbers) {

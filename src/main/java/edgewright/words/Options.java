@@ -2,6 +2,7 @@ package edgewright.words;
 
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
+import edgewright.chart.Hand;
 import edgewright.chart.PerSide;
 import edgewright.chart.Terms;
 import java.util.Objects;
@@ -13,15 +14,22 @@ import java.util.Optional;
  * @param counting the way of counting that is named first, and the only one for the counts of a given size
  * @param repeats how often the repeat is worked on each side; empty for a pattern for every size
  * @param draft whether the pattern says that it is a draft
+ * @param hand whose pattern it is
  */
-public record Options(Terms terms, Counting counting, Optional<PerSide> repeats, boolean draft) {
+public record Options(Terms terms, Counting counting, Optional<PerSide> repeats, boolean draft, Hand hand) {
     public Options {
         Objects.requireNonNull(terms);
         Objects.requireNonNull(counting);
         Objects.requireNonNull(repeats);
+        Objects.requireNonNull(hand);
     }
 
-    /** A finished pattern. */
+    /** A pattern for the right hand. */
+    public Options(Terms terms, Counting counting, Optional<PerSide> repeats, boolean draft) {
+        this(terms, counting, repeats, draft, Hand.RIGHT);
+    }
+
+    /** A finished pattern for the right hand. */
     public Options(Terms terms, Counting counting, Optional<PerSide> repeats) {
         this(terms, counting, repeats, false);
     }
@@ -33,21 +41,31 @@ public record Options(Terms terms, Counting counting, Optional<PerSide> repeats,
 
     /** These options in other terms. */
     public Options withTerms(Terms other) {
-        return new Options(other, counting, repeats, draft);
+        return new Options(other, counting, repeats, draft, hand);
     }
 
     /** These options with another way of counting. */
     public Options withCounting(Counting other) {
-        return new Options(terms, other, repeats, draft);
+        return new Options(terms, other, repeats, draft, hand);
     }
 
     /** These options for one size. */
     public Options withRepeats(PerSide times) {
-        return new Options(terms, counting, Optional.of(times), draft);
+        return new Options(terms, counting, Optional.of(times), draft, hand);
     }
 
     /** These options for a draft. */
     public Options asDraft() {
-        return new Options(terms, counting, repeats, true);
+        return new Options(terms, counting, repeats, true, hand);
+    }
+
+    /** These options for every size. */
+    public Options withoutRepeats() {
+        return new Options(terms, counting, Optional.empty(), draft, hand);
+    }
+
+    /** These options for a maker with this hand. */
+    public Options withHand(Hand other) {
+        return new Options(terms, counting, repeats, draft, other);
     }
 }

@@ -1,6 +1,7 @@
 package edgewright.words;
 
 import edgewright.chart.Counting;
+import edgewright.chart.Hand;
 import edgewright.chart.Terms;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,6 +19,7 @@ import java.util.Objects;
  * @param draft whether the pattern calls itself a draft
  * @param terms the terms that its words are in
  * @param counting the way of counting that comes first wherever a count is shown
+ * @param hand the hand that its makers hold the hook in
  * @param yarns in the order of the list that the pattern gives; unique ids
  * @param rounds in working order, numbered from 1 with none left out
  */
@@ -28,6 +30,7 @@ public record Pattern(
         boolean draft,
         Terms terms,
         Counting counting,
+        Hand hand,
         List<PatternYarn> yarns,
         BaseRound base,
         List<WrittenRound> rounds) {
@@ -36,6 +39,7 @@ public record Pattern(
         Objects.requireNonNull(designer);
         Objects.requireNonNull(terms);
         Objects.requireNonNull(counting);
+        Objects.requireNonNull(hand);
         Objects.requireNonNull(base);
         notes = List.copyOf(notes);
         yarns = List.copyOf(yarns);
@@ -54,6 +58,25 @@ public record Pattern(
                 throw new IllegalArgumentException("round " + round.number() + " is in no yarn of the pattern");
             }
         }
+    }
+
+    /** A pattern for the right hand. */
+    public Pattern(
+            String title,
+            String designer,
+            List<String> notes,
+            boolean draft,
+            Terms terms,
+            Counting counting,
+            List<PatternYarn> yarns,
+            BaseRound base,
+            List<WrittenRound> rounds) {
+        this(title, designer, notes, draft, terms, counting, Hand.RIGHT, yarns, base, rounds);
+    }
+
+    /** This pattern with other rounds. */
+    Pattern withRounds(List<WrittenRound> others) {
+        return new Pattern(title, designer, notes, draft, terms, counting, hand, yarns, base, others);
     }
 
     /** The yarn of a round of this pattern. */

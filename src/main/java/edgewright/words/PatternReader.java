@@ -1,6 +1,7 @@
 package edgewright.words;
 
 import edgewright.chart.Counting;
+import edgewright.chart.Hand;
 import edgewright.chart.Terms;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -28,6 +29,7 @@ public final class PatternReader {
 
     private String designer = "";
     private boolean draft;
+    private Hand hand = Hand.RIGHT;
     private final List<String> notes = new ArrayList<>();
     private final List<PatternYarn> yarns = new ArrayList<>();
     private Optional<Terms> terms = Optional.empty();
@@ -81,6 +83,7 @@ public final class PatternReader {
                 draft,
                 terms.get(),
                 counting.orElse(Counting.STITCHES),
+                hand,
                 yarnReader.yarns(),
                 base,
                 rounds));
@@ -92,6 +95,7 @@ public final class PatternReader {
             Optional<String> by = preamble.designer(paragraph.words(), second);
             designer = by.orElse(designer);
             draft |= preamble.draft(paragraph.words());
+            hand = preamble.leftHand(paragraph.words()) ? Hand.LEFT : hand;
             if (by.isEmpty()) {
                 readYarn(paragraph);
             }

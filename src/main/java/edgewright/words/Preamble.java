@@ -21,6 +21,7 @@ final class Preamble {
     private final java.util.regex.Pattern yarn = regex("(?:" + any("yarn") + ") ([\\p{L}\\p{Nd}]+) ?[:=](.*)");
     private final java.util.regex.Pattern designer = regex("(?:" + any("designer") + "),? (.+)");
     private final java.util.regex.Pattern designerShort = regex("(?:" + any("designer.short") + ") (.+)");
+    private final java.util.regex.Pattern leftHand = regex("(?:" + any("leftHand") + ")\\b.*");
     private final java.util.regex.Pattern draft = regex("(?:" + any("draft") + ")\\b.*");
     private final java.util.regex.Pattern terms;
 
@@ -38,6 +39,7 @@ final class Preamble {
         return yarn(words).isPresent()
                 || designer.matcher(words).matches()
                 || draft.matcher(words).matches()
+                || leftHand.matcher(words).matches()
                 || terms.matcher(words).find();
     }
 
@@ -61,6 +63,10 @@ final class Preamble {
 
     boolean draft(String words) {
         return draft.matcher(words).matches();
+    }
+
+    boolean leftHand(String words) {
+        return leftHand.matcher(words).matches();
     }
 
     /** Terms that a line names, and where. */

@@ -13,12 +13,13 @@ import java.util.Optional;
  * sections continue the same period: by a whole number of periods together, so that it comes out even on every side, and
  * with no repeat at all too.
  */
-record Repetition(List<Run> before, Optional<Group> group, List<Run> after) {
+final class Repetition {
+    private Repetition() {}
 
     /** The simplest way to say these three sections. A repeat without stitches, which only a ragged chart has, is not said. */
-    static Repetition of(Stitches fromCorner, Stitches repeat, Stitches toCorner) {
+    static Stretch of(Stitches fromCorner, Stitches repeat, Stitches toCorner) {
         if (repeat.length() == 0) {
-            return new Repetition(runs(fromCorner.letters() + toCorner.letters()), Optional.empty(), List.of());
+            return new Stretch(runs(fromCorner.letters() + toCorner.letters()), Optional.empty(), List.of());
         }
         String from = fromCorner.letters();
         String to = toCorner.letters();
@@ -27,7 +28,7 @@ record Repetition(List<Run> before, Optional<Group> group, List<Run> after) {
         int cut = Math.floorMod(-taken.first(), period.length());
         String group = period.substring(cut) + period.substring(0, cut);
         String after = to.substring(taken.last());
-        return new Repetition(
+        return new Stretch(
                 runs(from.substring(0, from.length() - taken.first())),
                 Optional.of(new Group(runs(group), after.length())),
                 runs(after));
@@ -119,7 +120,7 @@ record Repetition(List<Run> before, Optional<Group> group, List<Run> after) {
         return period.charAt(i) != period.charAt(Math.floorMod(i - 1, period.length()));
     }
 
-    private static List<Run> runs(String letters) {
+    static List<Run> runs(String letters) {
         List<Run> runs = new ArrayList<>();
         int start = 0;
         for (int i = 1; i <= letters.length(); i++) {

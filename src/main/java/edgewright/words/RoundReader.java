@@ -1,6 +1,7 @@
 package edgewright.words;
 
 import edgewright.chart.Counting;
+import edgewright.chart.Side;
 import edgewright.chart.Stitch;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,12 +38,17 @@ final class RoundReader {
         cursor.skip(BETWEEN + ":)");
         Optional<SizeReader.Said> size = new SizeReader(cursor, false).read();
         cursor.skip(BETWEEN + ":");
+        Optional<Begun> begun = begun();
         cursor.take("from");
         cursor.skip(":");
-        Work work = work();
+        Stretch work = work(false);
         int chains = corner();
+        begun.ifPresent(start -> requireSameChains(start, chains));
         cursor.skip(BETWEEN);
-        cursor.take("allSides");
+        Optional<WrittenStart> start = begun.map(this::ended);
+        if (start.isEmpty()) {
+            cursor.take("allSides");
+        }
         cursor.skip(BETWEEN);
         size = sizeAtTheEnd(size);
         cursor.skip(BETWEEN);
@@ -51,7 +57,7 @@ final class RoundReader {
         }
         SideSize said = size.map(SizeReader.Said::size).orElse(SideSize.UNSTATED);
         return new ReadRound(
-                new WrittenRound(number, yarn, said, work.before, Optional.ofNullable(work.group), work.after, chains),
+                new WrittenRound(number, yarn, said, work.before(), work.group(), work.after(), chains, start),
                 size.map(SizeReader.Said::counting));
     }
 
@@ -84,6 +90,67 @@ final class RoundReader {
         return before.or(() -> after);
     }
 
+    /** The first words of a round that begins along a side. */
+    private record Begun(Side side, int stitch, Stretch toCorner, Token corner, int chains) {}
+
+    private Optional<Begun> begun() {
+        if (!cursor.take("startOn")) {
+            return Optional.empty();
+        }
+        Side side = side();
+        cursor.skip(BETWEEN + ":");
+        cursor.require("joinIn", "joinIn");
+        int stitch = cursor.number(1, "number");
+        cursor.take("ofBelow");
+        cursor.take("cornerIsOne");
+        cursor.skip(BETWEEN + ":");
+        cursor.take("fromNext");
+        cursor.skip(":");
+        Stretch toCorner = work(true);
+        Token corner = cursor.peek();
+        int chains = corner();
+        cursor.skip(BETWEEN);
+        return Optional.of(new Begun(side, stitch, toCorner, corner, chains));
+    }
+
+    private Side side() {
+        for (Side side : Side.values()) {
+            if (cursor.take("side." + side)) {
+                cursor.take("side");
+                return side;
+            }
+        }
+        throw cursor.stop("startSide");
+    }
+
+    private void requireSameChains(Begun begun, int chains) {
+        if (begun.chains() != chains) {
+            throw cursor.stopAt(begun.corner(), "sameChains", chains);
+        }
+    }
+
+    /** The last words of a round that begins along a side. */
+    private WrittenStart ended(Begun begun) {
+        cursor.require("nextSides", "nextSides");
+        cursor.skip(BETWEEN);
+        cursor.require("backOn", "backOn", words.side(begun.side()));
+        Token named = cursor.peek();
+        if (side() != begun.side()) {
+            throw cursor.stopAt(named, "backOn", words.side(begun.side()));
+        }
+        cursor.skip(BETWEEN);
+        cursor.take("from");
+        cursor.skip(":");
+        List<Run> runs = new ArrayList<>();
+        while (isRun()) {
+            runs.add(run());
+            cursor.skip(BETWEEN);
+        }
+        cursor.require("lastAtJoin", "lastAtJoin");
+        cursor.skip(BETWEEN);
+        return new WrittenStart(begun.side(), begun.stitch(), begun.toCorner(), runs);
+    }
+
     /** What is worked from corner to corner, as it is read. */
     private static final class Work {
         private final List<Run> before = new ArrayList<>();
@@ -91,15 +158,16 @@ final class RoundReader {
         private final List<Run> after = new ArrayList<>();
     }
 
-    private Work work() {
+    /** @param mayBeEmpty whether the corner may come at once */
+    private Stretch work(boolean mayBeEmpty) {
         Work work = new Work();
         while (true) {
             cursor.skip(BETWEEN);
             if (cursor.is("corner")) {
-                if (work.before.isEmpty() && work.group == null) {
+                if (!mayBeEmpty && work.before.isEmpty() && work.group == null) {
                     throw cursor.stop("work");
                 }
-                return work;
+                return new Stretch(work.before, Optional.ofNullable(work.group), work.after);
             }
             if (cursor.is("repeat")) {
                 throw cursor.stop("asteriskBefore");

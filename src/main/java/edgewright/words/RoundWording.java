@@ -1,6 +1,8 @@
 package edgewright.words;
 
 import edgewright.chart.Counting;
+import edgewright.chart.Hand;
+import edgewright.chart.Side;
 import edgewright.chart.Stitch;
 import edgewright.chart.Terms;
 import java.util.ArrayList;
@@ -15,10 +17,12 @@ final class RoundWording {
     private final Texts texts = Texts.ofPattern();
     private final Texts terms;
     private final Counting counting;
+    private final Hand hand;
 
-    RoundWording(Terms terms, Counting counting) {
+    RoundWording(Terms terms, Counting counting, Hand hand) {
         this.terms = Texts.of(terms);
         this.counting = counting;
+        this.hand = hand;
     }
 
     /** The base round and what is said of it. */
@@ -34,21 +38,31 @@ final class RoundWording {
 
     /** A round of the border; {@code yarn} is what its yarn is called. */
     Block.RoundWords round(WrittenRound round, String yarn) {
-        return new Block.RoundWords(round.number(), List.of(head(round, yarn), instructions(round)));
+        RoundParts parts = parts(round, yarn);
+        List<String> lines = new ArrayList<>(List.of(parts.head()));
+        if (round.start().isPresent()) {
+            lines.add(parts.start());
+        }
+        lines.add(instructions(round, parts));
+        if (round.start().isPresent()) {
+            lines.add(parts.end());
+        }
+        return new Block.RoundWords(round.number(), lines);
     }
 
     /** The same, taken apart. */
     RoundParts parts(WrittenRound round, String yarn) {
         boolean alone = round.before().isEmpty() && round.after().isEmpty();
+        String corner = corner(round.cornerChains());
         return new RoundParts(
                 head(round, yarn),
-                "",
+                round.start().map(start -> start(start, corner)).orElse(""),
                 runs(round.before()),
                 round.group().map(group -> group(group, alone)).orElse(""),
                 runs(round.after()),
-                corner(round.cornerChains()),
-                texts.text("round.sides"),
-                "");
+                corner,
+                texts.text(round.start().isPresent() ? "round.nextSides" : "round.sides"),
+                round.start().map(this::end).orElse(""));
     }
 
     private String head(WrittenRound round, String yarn) {
@@ -65,21 +79,49 @@ final class RoundWording {
         return group.runs().size() == 1 && first.count() == 1 && intoTheStitchBelow;
     }
 
-    private String instructions(WrittenRound round) {
+    private String instructions(WrittenRound round, RoundParts parts) {
         List<String> clauses = new ArrayList<>();
-        if (!round.before().isEmpty()) {
-            clauses.add(texts.text("round.from") + " " + runs(round.before()));
+        boolean opens = round.before().isEmpty();
+        if (!opens) {
+            clauses.add(texts.text("round.from") + " " + parts.fromCorner());
         }
         round.group().ifPresent(group -> {
-            boolean opens = round.before().isEmpty();
             String from = opens && !isEveryStitch(group) ? texts.text("round.from") + " " : "";
-            clauses.add(from + group(group, opens && round.after().isEmpty()));
+            clauses.add(from + parts.repeat());
         });
         if (!round.after().isEmpty()) {
-            clauses.add(runs(round.after()));
+            clauses.add(parts.toCorner());
         }
-        clauses.add(corner(round.cornerChains()));
-        return String.join("; ", clauses) + ". " + texts.text("round.sides");
+        clauses.add(parts.corner());
+        return String.join("; ", clauses) + ". " + parts.sides();
+    }
+
+    /** Where the yarn is joined, and what is worked from there to the first corner. */
+    private String start(WrittenStart start, String corner) {
+        Stretch rest = start.toCorner();
+        List<String> clauses = new ArrayList<>();
+        if (!rest.before().isEmpty()) {
+            clauses.add(runs(rest.before()));
+        }
+        rest.group().ifPresent(group -> clauses.add(group(group, false)));
+        if (!rest.after().isEmpty()) {
+            clauses.add(runs(rest.after()));
+        }
+        String join = texts.text("round.start", side(start.side()), start.stitch()) + "; ";
+        String next = rest.isEmpty() ? "" : texts.text("round.fromNext") + " ";
+        clauses.add(corner);
+        return join + next + String.join("; ", clauses) + ".";
+    }
+
+    /** What is worked from the last corner to where the yarn was joined. */
+    private String end(WrittenStart start) {
+        String joined = texts.text("round.lastAtJoin");
+        String work = start.toJoin().isEmpty() ? joined : runs(start.toJoin()) + ", " + joined;
+        return texts.text("round.back", side(start.side()), work);
+    }
+
+    private String side(Side side) {
+        return texts.text("side." + side);
     }
 
     /** @param alone whether nothing else is worked on the side; then it need not be said how far the group goes */
@@ -169,7 +211,7 @@ final class RoundWording {
             return texts.text("size.pairs", shown.apply(counts.top()), shown.apply(counts.left()));
         }
         return texts.text(
-                "size.four",
+                "size.four." + hand,
                 shown.apply(counts.top()),
                 shown.apply(counts.left()),
                 shown.apply(counts.bottom()),

@@ -1,5 +1,6 @@
 package edgewright.words;
 
+import edgewright.chart.Side;
 import java.util.List;
 
 /** The stitches on each of the four sides, corner chains not counted. */
@@ -20,7 +21,17 @@ public record SideCounts(int top, int left, int bottom, int right) {
         return top == bottom && left == right;
     }
 
-    /** The four numbers in the order in which the sides are worked: top, left, bottom, right. */
+    /** The number of this side. */
+    public int of(Side side) {
+        return switch (side) {
+            case TOP -> top;
+            case LEFT -> left;
+            case BOTTOM -> bottom;
+            case RIGHT -> right;
+        };
+    }
+
+    /** The four numbers in the order in which a right-handed maker comes to the sides: top, left, bottom, right. */
     public List<Integer> inWorkingOrder() {
         return List.of(top, left, bottom, right);
     }

@@ -13,7 +13,7 @@ import java.util.stream.Collectors;
  * stitches, corner chains not counted.
  */
 final class SizeReader {
-    private static final List<String> SIDES = List.of("side.top", "side.left", "side.bottom", "side.right");
+    private static final List<String> SIDES = List.of("side.TOP", "side.LEFT", "side.BOTTOM", "side.RIGHT");
 
     private final Cursor cursor;
     private final boolean mayStateFewest;

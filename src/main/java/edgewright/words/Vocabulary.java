@@ -1,5 +1,6 @@
 package edgewright.words;
 
+import edgewright.chart.Side;
 import edgewright.chart.Stitch;
 import edgewright.chart.Terms;
 import java.util.EnumMap;
@@ -58,6 +59,11 @@ final class Vocabulary {
     /** All stitches by name, for a message. */
     String allStitches() {
         return Stream.of(Stitch.values()).map(this::name).collect(Collectors.joining(", "));
+    }
+
+    /** What a side is called. */
+    String side(Side side) {
+        return texts.words("side." + side).get(0);
     }
 
     String terms() {

@@ -1,5 +1,6 @@
 package edgewright.words;
 
+import edgewright.chart.Hand;
 import edgewright.chart.Stitch;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -20,7 +21,7 @@ final class Wording {
         this.pattern = pattern;
         terms = Texts.of(pattern.terms());
         yarns = new YarnLabels(pattern.yarns());
-        rounds = new RoundWording(pattern.terms(), pattern.counting());
+        rounds = new RoundWording(pattern.terms(), pattern.counting(), pattern.hand());
     }
 
     WrittenPattern pattern() {
@@ -59,7 +60,7 @@ final class Wording {
                         .table()
                         .<List<Block>>map(List::of)
                         .orElse(List.of());
-            case FINISHING -> List.of(prose("finishing.join"), prose("finishing.ends"));
+            case FINISHING -> finishing();
         };
     }
 
@@ -67,6 +68,9 @@ final class Wording {
         List<Block> blocks = new ArrayList<>();
         if (!pattern.designer().isEmpty()) {
             blocks.add(prose("heading.designer", pattern.designer()));
+        }
+        if (pattern.hand() == Hand.LEFT) {
+            blocks.add(prose("heading.left"));
         }
         if (pattern.draft()) {
             blocks.add(prose("heading.draft"));
@@ -85,8 +89,8 @@ final class Wording {
 
     private List<Block> notes() {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(prose("notes.direction"));
-        blocks.add(prose("notes.start"));
+        blocks.add(prose("notes.direction." + pattern.hand()));
+        starts(blocks);
         blocks.add(prose("notes.sides"));
         Stitch example = used().contains(Stitch.BACK_LOOP) ? Stitch.BACK_LOOP : Stitch.PLAIN;
         blocks.add(prose("notes.number", terms.of(example, "short"), terms.of(Stitch.CHAIN, "short")));
@@ -116,6 +120,34 @@ final class Wording {
         }
         counting(blocks);
         return blocks;
+    }
+
+    private void starts(List<Block> blocks) {
+        if (startsAlongASide()) {
+            blocks.add(prose("notes.join"));
+        }
+        if (startsAtACorner()) {
+            blocks.add(prose(startsAlongASide() ? "notes.start.some" : "notes.start"));
+        }
+    }
+
+    private List<Block> finishing() {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(prose(startsAlongASide() ? "finishing.joinAtStart" : "finishing.join"));
+        if (startsAlongASide() && startsAtACorner()) {
+            blocks.add(prose("finishing.joinAtCorner"));
+        }
+        blocks.add(prose("finishing.ends"));
+        return blocks;
+    }
+
+    private boolean startsAlongASide() {
+        return pattern.rounds().stream().anyMatch(round -> round.start().isPresent());
+    }
+
+    private boolean startsAtACorner() {
+        return pattern.rounds().isEmpty()
+                || pattern.rounds().stream().anyMatch(round -> round.start().isEmpty());
     }
 
     private void counting(List<Block> blocks) {

@@ -6,7 +6,7 @@ import java.util.Optional;
 
 /**
  * The instructions for one round: one side from the corner just turned to the next one, and that corner. All four sides are
- * worked alike.
+ * worked alike; a round may begin along one of them.
  *
  * <p>A round of one stitch throughout is a group of one such stitch that goes on to the corner.
  *
@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param before the runs from the corner to the group; all of them if there is no group
  * @param after the runs from the group to the next corner; none if there is no group
  * @param cornerChains the chains of each corner, 1 to 3
+ * @param start where it begins; empty if with the first stitch after any corner
  */
 public record WrittenRound(
         int number,
@@ -24,11 +25,13 @@ public record WrittenRound(
         List<Run> before,
         Optional<Group> group,
         List<Run> after,
-        int cornerChains) {
+        int cornerChains,
+        Optional<WrittenStart> start) {
     public WrittenRound {
         Objects.requireNonNull(yarn);
         Objects.requireNonNull(side);
         Objects.requireNonNull(group);
+        Objects.requireNonNull(start);
         before = List.copyOf(before);
         after = List.copyOf(after);
         if (number < 1) {
@@ -38,5 +41,22 @@ public record WrittenRound(
             throw new IllegalArgumentException("without a group every run stands before it, and there is one at least");
         }
         BaseRound.requireCorner(cornerChains);
+    }
+
+    /** A round that begins at a corner. */
+    public WrittenRound(
+            int number,
+            String yarn,
+            SideSize side,
+            List<Run> before,
+            Optional<Group> group,
+            List<Run> after,
+            int cornerChains) {
+        this(number, yarn, side, before, group, after, cornerChains, Optional.empty());
+    }
+
+    /** What is worked along a whole side. */
+    public Stretch stretch() {
+        return new Stretch(before, group, after);
     }
 }

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import edgewright.chart.Counting;
+import edgewright.chart.Hand;
+import edgewright.chart.Side;
 import edgewright.chart.Stitch;
 import edgewright.chart.Terms;
 import edgewright.hands.Stop.Reason;
@@ -15,7 +17,9 @@ import edgewright.words.PatternYarn;
 import edgewright.words.Run;
 import edgewright.words.SideCounts;
 import edgewright.words.SideSize;
+import edgewright.words.Stretch;
 import edgewright.words.WrittenRound;
+import edgewright.words.WrittenStart;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -117,6 +121,70 @@ class MakerTest {
         Fabric fabric = finished(pattern(round), SideCounts.all(7));
         assertThat(fabric.yarn(1)).isEqualTo("B");
         assertThat(fabric.cornerChains(1)).isEqualTo(3);
+    }
+
+    /** The sides have 7 stitches below, so places 1 to 9; the yarn is joined in place 4 on the left. */
+    private static WrittenRound started(int stitch, String toCorner, String toJoin) {
+        return new WrittenRound(
+                1,
+                "A",
+                SideSize.UNSTATED,
+                FIRST.before(),
+                FIRST.group(),
+                FIRST.after(),
+                2,
+                Optional.of(new WrittenStart(
+                        Side.LEFT, stitch, new Stretch(runs(toCorner), Optional.empty(), List.of()), runs(toJoin))));
+    }
+
+    @Test
+    void a_round_that_begins_along_a_side_comes_back_to_its_join() {
+        // Source of the way round, and of the last stitch in the place of the join: common practice, no source.
+        Fabric fabric = finished(pattern(started(4, "1p 4b", "3b 1p")), SideCounts.all(7));
+        assertThat(fabric.letters(1, 1)).isEqualTo("bbbppbbbb");
+        assertThat(fabric.side(1, 1)).extracting(Made::number).containsExactly(1, 2, 3, 4, 5, 6, 7, 8, 9);
+        assertThat(fabric.side(1, 1))
+                .extracting(made -> made.below().orElseThrow().number())
+                .containsExactly(0, 1, 2, 3, 4, 5, 6, 7, 8);
+        assertThat(fabric.total(1)).isEqualTo(36);
+    }
+
+    @Test
+    void a_round_that_ends_before_its_join_or_goes_past_it_stops_the_hands() {
+        assertThat(stop(pattern(started(4, "5b", "3b")), SideCounts.all(7)))
+                .isEqualTo(new Stop(Reason.SHORT_OF_THE_JOIN, 1, 1, 4, Optional.empty(), 0, 1));
+        assertThat(stop(pattern(started(4, "5b", "5b")), SideCounts.all(7)))
+                .isEqualTo(new Stop(Reason.PAST_THE_JOIN, 1, 1, 5, Optional.of(Stitch.BACK_LOOP), 0, 4));
+    }
+
+    @Test
+    void a_wrong_number_for_the_join_is_noticed_at_the_corner_or_at_the_end() {
+        assertThat(stop(pattern(started(5, "5b", "4b")), SideCounts.all(7)).reason())
+                .isEqualTo(Reason.SIDE_FULL);
+        assertThat(stop(pattern(started(3, "5b", "4b")), SideCounts.all(7)))
+                .isEqualTo(new Stop(Reason.STITCHES_LEFT, 1, 1, 9, Optional.empty(), 0, 1));
+        assertThat(stop(pattern(started(10, "1b", "4b")), SideCounts.all(7)))
+                .isEqualTo(new Stop(Reason.NO_PLACE_TO_JOIN, 1, 1, 1, Optional.empty(), 10, 9));
+    }
+
+    @Test
+    void the_sides_after_a_start_are_come_to_in_the_order_of_the_hand() {
+        // The bottom is one stitch too long: it is met after the left by the right hand, before it by the left hand.
+        Pattern right = pattern(started(4, "5b", "4b"));
+        Pattern left = new Pattern(
+                right.title(),
+                right.designer(),
+                right.notes(),
+                right.draft(),
+                right.terms(),
+                right.counting(),
+                Hand.LEFT,
+                right.yarns(),
+                right.base(),
+                right.rounds());
+        SideCounts base = new SideCounts(8, 7, 8, 7);
+        assertThat(stop(right, base).side()).isEqualTo(2);
+        assertThat(stop(left, base).side()).isEqualTo(0);
     }
 
     @Test

@@ -7,19 +7,24 @@ import edgewright.chart.Chart;
 import edgewright.chart.Colour;
 import edgewright.chart.Counting;
 import edgewright.chart.Edits;
+import edgewright.chart.Hand;
 import edgewright.chart.PerSide;
 import edgewright.chart.Place;
 import edgewright.chart.Section;
+import edgewright.chart.Side;
 import edgewright.chart.SideShape;
+import edgewright.chart.Start;
 import edgewright.chart.Stitch;
 import edgewright.chart.Terms;
 import edgewright.chart.Yarn;
+import edgewright.hands.Stop;
 import edgewright.testing.RandomCharts;
 import edgewright.words.Options;
 import edgewright.words.PatternWriter;
 import edgewright.words.PlainText;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Random;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
@@ -44,6 +49,46 @@ class ProverTest {
                     .as("%s%n%s", repeats, PlainText.of(PatternWriter.write(chart, options)))
                     .isInstanceOf(ProofResult.Agrees.class);
         }
+    }
+
+    @Test
+    void the_words_of_thousands_of_charts_with_starts_make_their_charts_for_either_hand() {
+        RandomCharts charts = new RandomCharts(20_261_126);
+        Random random = charts.random();
+        for (int i = 0; i < 2_000; i++) {
+            Chart chart = charts.started(charts.workable());
+            chart = chart.withCorner(chart.corner().withChains(1 + random.nextInt(3)));
+            PerSide repeats = new PerSide(random.nextInt(4), random.nextInt(4), random.nextInt(4), random.nextInt(4));
+            Options everySize =
+                    Options.of(chart).withTerms(Terms.values()[i % 2]).withHand(Hand.values()[random.nextInt(2)]);
+            assertAgrees(chart, everySize.withRepeats(repeats), repeats);
+            int fewest = PatternWriter.tree(chart, everySize).base().fewest().orElse(0);
+            SideShape shape = chart.shape();
+            assertAgrees(chart, everySize, repeats.map(m -> Math.max(m, (fewest - shape.a() - shape.b()) / shape.w())));
+        }
+    }
+
+    private static void assertAgrees(Chart chart, Options options, PerSide repeats) {
+        assertThat(new Prover(chart).prove(options, repeats))
+                .as("%s%n%s", repeats, PlainText.of(PatternWriter.write(chart, options)))
+                .isInstanceOf(ProofResult.Agrees.class);
+    }
+
+    @Test
+    void a_side_that_is_too_short_for_its_start_is_refused_at_the_base_round() {
+        // Column 6 is the last of the first repeat: with no repeat there is no such stitch.
+        Chart chart = Edits.setStitches(blank(), List.of(new Place(3, Section.REPEAT, 2)), Stitch.LONG);
+        chart = chart.withMaking(
+                chart.making().withStart(Optional.of(new Start(OptionalInt.of(5), Side.TOP, Side.LEFT))));
+        Options everySize = Options.of(chart);
+        assertThat(PatternWriter.tree(chart, everySize).base().fewest()).hasValue(7);
+        assertThat(new Prover(chart).prove(everySize, PerSide.all(1)).agrees()).isTrue();
+        ProofResult.Stopped stopped = (ProofResult.Stopped) new Prover(chart).prove(everySize, REPEATS);
+        assertThat(stopped.stop().reason()).isEqualTo(Stop.Reason.BASE_TOO_SHORT);
+        assertThat(new Prover(chart)
+                        .prove(everySize.withRepeats(REPEATS), REPEATS)
+                        .agrees())
+                .isTrue();
     }
 
     @Test

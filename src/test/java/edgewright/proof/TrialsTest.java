@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import edgewright.chart.Chart;
+import edgewright.chart.Hand;
 import edgewright.chart.PerSide;
 import edgewright.testing.RandomCharts;
 import edgewright.words.Options;
@@ -31,6 +32,17 @@ class TrialsTest {
                         .sum();
             }
             assertThat(trial.stitches()).isEqualTo(stitches);
+        }
+    }
+
+    @Test
+    void the_words_of_a_chart_with_starts_are_worked_too_on_sides_that_are_too_short_for_its_every_size() {
+        RandomCharts charts = new RandomCharts(7);
+        for (int i = 0; i < 40; i++) {
+            Chart chart = charts.started(charts.workable());
+            Options options = Options.of(chart).withHand(Hand.values()[i % 2]);
+            assertThat(Trials.run(chart, options, Trials.USUAL, trial -> {}, () -> false))
+                    .allMatch(Trials.Trial::agrees);
         }
     }
 

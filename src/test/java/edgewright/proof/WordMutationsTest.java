@@ -16,7 +16,9 @@ import edgewright.words.PatternWriter;
 import edgewright.words.PlainText;
 import edgewright.words.Reading;
 import edgewright.words.Run;
+import edgewright.words.Stretch;
 import edgewright.words.WrittenRound;
+import edgewright.words.WrittenStart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -60,6 +62,11 @@ class WordMutationsTest {
         for (int i = 0; i < patterns; i++) {
             Chart chart = charts.workable();
             PerSide repeats = new PerSide(2, 1, random.nextInt(4), random.nextInt(3));
+            boolean started = i % 2 == 0;
+            if (started) {
+                chart = charts.started(chart);
+                repeats = repeats.map(m -> m + 3);
+            }
             Terms terms = Terms.values()[random.nextInt(2)];
             Options options = new Options(
                     terms,
@@ -208,13 +215,24 @@ class WordMutationsTest {
         for (WrittenRound round : pattern.rounds()) {
             for (Side side : Side.values()) {
                 int stitches = chart.shape().stitches(round.number(), repeats.of(side));
-                fabric.add(pattern.yarnOf(round).name() + " " + round.cornerChains() + " " + side(round, stitches));
+                String letters =
+                        round.start().isPresent() && round.start().get().side() == side
+                                ? startedSide(round.start().get(), stitches)
+                                : side(round.stretch(), stitches);
+                fabric.add(pattern.yarnOf(round).name() + " " + round.cornerChains() + " " + letters);
             }
         }
         return fabric;
     }
 
-    private static String side(WrittenRound round, int stitches) {
+    private static String startedSide(WrittenStart start, int stitches) {
+        String toJoin = letters(start.toJoin());
+        return toJoin
+                + (toJoin.length() == start.stitch() ? "" : "?")
+                + side(start.toCorner(), stitches - start.stitch());
+    }
+
+    private static String side(Stretch round, int stitches) {
         StringBuilder side = new StringBuilder(letters(round.before()));
         if (round.group().isPresent()) {
             Group group = round.group().get();

@@ -7,7 +7,9 @@ import edgewright.chart.Extras;
 import edgewright.chart.Round;
 import edgewright.chart.Rules;
 import edgewright.chart.Section;
+import edgewright.chart.Side;
 import edgewright.chart.SideShape;
+import edgewright.chart.Start;
 import edgewright.chart.Stitch;
 import edgewright.chart.Stitches;
 import edgewright.chart.Terms;
@@ -16,6 +18,8 @@ import edgewright.check.Checker;
 import edgewright.check.Finding;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Random;
 
 /** Charts by chance, the same for the same seed. They are not pretty, but nothing is too odd for them. */
@@ -60,6 +64,16 @@ public final class RandomCharts {
             errors = Checker.check(chart).errors();
         }
         return chart;
+    }
+
+    /** The same chart with starts: a column that is to be found, or any that it has; any two sides. */
+    public Chart started(Chart chart) {
+        int column = random.nextInt(Start.last(chart.shape()) + 1);
+        Start start = new Start(
+                column == 0 ? OptionalInt.empty() : OptionalInt.of(column),
+                Side.values()[random.nextInt(4)],
+                Side.values()[random.nextInt(4)]);
+        return chart.withMaking(chart.making().withStart(Optional.of(start)));
     }
 
     /** A chart of this shape. */

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
+import edgewright.chart.Hand;
 import edgewright.chart.PerSide;
+import edgewright.chart.Side;
 import edgewright.chart.Stitch;
 import edgewright.chart.Terms;
 import java.util.List;
@@ -63,6 +65,49 @@ class PatternReaderTest {
     void oneStitchThroughoutIsAGroupOfOneThatGoesOnToTheCorner(String typed) {
         assertThat(rounds("UK terms\nRound 1, Peat: " + typed))
                 .containsExactly(round(List.of(), new Group(List.of(B1), 0), List.of(), SideSize.UNSTATED));
+    }
+
+    private static final String STARTED = "UK terms\nRound 1, Peat: start on the left: join the yarn in stitch 4; "
+            + "1 dc; *2 dc, 1 dc blo; rep from * to the corner; corner: 2 ch. From the corner: *2 dc, 1 dc blo; rep from * "
+            + "to the corner; corner: 2 ch. Work on the next three sides. Back on the left side: 4 dc, the last stitch "
+            + "where the yarn was joined.";
+
+    @Test
+    void aRoundMayBeginAlongASide() {
+        Run dc2 = new Run(2, Stitch.PLAIN);
+        Group group = new Group(List.of(dc2, B1), 0);
+        WrittenStart start = new WrittenStart(
+                Side.LEFT,
+                4,
+                new Stretch(List.of(new Run(1, Stitch.PLAIN)), Optional.of(group), List.of()),
+                List.of(new Run(4, Stitch.PLAIN)));
+        assertThat(rounds(STARTED))
+                .containsExactly(new WrittenRound(
+                        1, "A", SideSize.UNSTATED, List.of(), Optional.of(group), List.of(), 2, Optional.of(start)));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Back on the left | Back on the top | line 2, column 241: 'top', but expected 'Back on the left side'",
+                "corner: 2 ch. Work | corner: 3 ch. Work | line 2, column 111: 'corner', but expected 3 chains, as at the next corner",
+                "on the next three sides | on all four sides | line 2, column 207: 'all', but expected 'Work this on the next three sides'",
+                "4 dc, the last | 4 dc, corner, the last | line 2, column 258: 'corner', but expected a number and a stitch, or 'the last of them where the yarn was joined'",
+                "stitch 4 | stitch 0 | line 2, column 59: '0', but expected a number from 1 to 999999999",
+                "the left: | the hem: | line 2, column 29: 'hem', but expected a side: top, left, bottom or right",
+            })
+    void aStartThatDoesNotGoTogetherIsRefusedAtItsPlace(String right, String wrong, String problem) {
+        assertThat(problems(STARTED.replace(right, wrong))).containsExactly(problem);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Left-handed", "For left-handed makers.", "For makers who crochet with the left hand."})
+    void thePatternSaysAtItsHeadThatItIsForTheLeftHand(String words) {
+        String round = "\nUK terms\nRound 1, Peat: 1 dc; corner: 2 ch";
+        assertThat(pattern(words + round).hand()).isEqualTo(Hand.LEFT);
+        assertThat(pattern("Tide Ladder\n" + words + round).hand()).isEqualTo(Hand.LEFT);
+        assertThat(pattern("Tide Ladder" + round).hand()).isEqualTo(Hand.RIGHT);
     }
 
     @Test

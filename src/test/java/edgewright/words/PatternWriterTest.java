@@ -4,12 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
+import edgewright.chart.Hand;
 import edgewright.chart.PerSide;
 import edgewright.chart.Round;
+import edgewright.chart.Side;
+import edgewright.chart.Start;
 import edgewright.chart.Terms;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -245,6 +250,54 @@ class PatternWriterTest {
         Chart chart =
                 TestCharts.ROPE_WALK.withCorner(TestCharts.ROPE_WALK.corner().withChains(3));
         assertThat(text(chart, options)).isEqualTo(golden("rope-walk-us.txt"));
+    }
+
+    @Test
+    void aPatternWithStartsReadsWell() throws Exception {
+        Chart chart = TestCharts.TIDE_LADDER;
+        chart = chart.withMaking(chart.making().withStart(Optional.of(Start.DEFAULT)));
+        assertThat(text(chart, UK)).isEqualTo(golden("tide-ladder-starts-uk.txt"));
+    }
+
+    @Test
+    void aPatternForTheLeftHandReadsWell() throws Exception {
+        Chart chart = TestCharts.ROPE_WALK;
+        Start start = new Start(OptionalInt.of(2), Side.LEFT, Side.BOTTOM);
+        chart = chart.withMaking(chart.making().withStart(Optional.of(start)));
+        Options options = UK.withHand(Hand.LEFT).withRepeats(new PerSide(6, 9, 6, 8));
+        assertThat(text(chart, options)).isEqualTo(golden("rope-walk-left-uk.txt"));
+    }
+
+    @Test
+    void theHandChangesTheOrderOfTheSidesAndTheNoteOnDirectionAndNothingElse() {
+        for (long seed = 0; seed < 300; seed++) {
+            SeededCharts seeded = new SeededCharts(seed);
+            Chart chart = seeded.any();
+            Options options = seeded.options();
+            List<String> right = withoutTheHand(chart, options.withHand(Hand.RIGHT));
+            List<String> left = withoutTheHand(chart, options.withHand(Hand.LEFT));
+            assertThat(left).as("seed %d", seed).isEqualTo(right);
+        }
+    }
+
+    /** All words but those on the hand, each list of four sides in one order. */
+    private static List<String> withoutTheHand(Chart chart, Options options) {
+        String[] directions = {
+            Texts.ofPattern().text("notes.direction.LEFT"), Texts.ofPattern().text("notes.direction.RIGHT")
+        };
+        return PatternWriter.write(chart, options).parts().stream()
+                .filter(part -> part.kind() != Part.Kind.COUNTS)
+                .flatMap(part -> PlainText.of(new WrittenPattern(List.of(part)))
+                        .replaceAll("\\s+", " ")
+                        .lines())
+                .map(line -> line.replace(directions[0], "").replace(directions[1], ""))
+                .map(line -> line.replace(Texts.ofPattern().text("heading.left"), ""))
+                .map(line -> line.replaceAll(" +", " ").strip())
+                .filter(line -> !line.isEmpty())
+                .map(line -> line.replaceAll(
+                        "Top: (\\d+ sts?), right: (\\d+ sts?), bottom: (\\d+ sts?), left: (\\d+ sts?)",
+                        "Top: $1, left: $4, bottom: $3, right: $2"))
+                .toList();
     }
 
     @Test

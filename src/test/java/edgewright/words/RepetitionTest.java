@@ -51,7 +51,7 @@ class RepetitionTest {
         for (long seed = 0; seed < 3_000; seed++) {
             Chart chart = new SeededCharts(seed).any();
             for (Round round : chart.rounds()) {
-                Repetition said = Repetition.of(round.fromCorner(), round.repeat(), round.toCorner());
+                Stretch said = Repetition.of(round.fromCorner(), round.repeat(), round.toCorner());
                 Group group = said.group().orElseThrow();
                 String side = round.side(repeats).letters();
                 // As a maker does it: the group as often as it fits before the last stitches.
@@ -72,7 +72,7 @@ class RepetitionTest {
     void nothingIsGainedByBeginningTheGroupElsewhere() {
         for (long seed = 0; seed < 1_000; seed++) {
             for (Round round : new SeededCharts(seed).any().rounds()) {
-                Repetition said = Repetition.of(round.fromCorner(), round.repeat(), round.toCorner());
+                Stretch said = Repetition.of(round.fromCorner(), round.repeat(), round.toCorner());
                 assertThat(cost(said)).as("seed %d, %s", seed, round).isEqualTo(leastCost(round));
             }
         }
@@ -102,13 +102,13 @@ class RepetitionTest {
         return letters.isEmpty() ? 0 : letters.split("(?<=(.))(?!\\1)").length;
     }
 
-    private static int cost(Repetition said) {
+    private static int cost(Stretch said) {
         return said.before().size()
                 + 2 * said.group().orElseThrow().runs().size()
                 + said.after().size();
     }
 
-    private static String said(Repetition said) {
+    private static String said(Stretch said) {
         String group = said.group()
                 .map(g -> "*" + SideWords.spaced(g.runs()) + "* " + g.lastStitches())
                 .orElse("");

@@ -7,19 +7,23 @@ import edgewright.chart.Counting;
 import edgewright.chart.Edits;
 import edgewright.chart.Extras;
 import edgewright.chart.Footing;
+import edgewright.chart.Hand;
 import edgewright.chart.Landing;
 import edgewright.chart.PerSide;
 import edgewright.chart.Place;
 import edgewright.chart.Round;
 import edgewright.chart.Rules;
 import edgewright.chart.Section;
+import edgewright.chart.Side;
 import edgewright.chart.SideShape;
+import edgewright.chart.Start;
 import edgewright.chart.Stitch;
 import edgewright.chart.Terms;
 import edgewright.chart.Yarn;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Random;
 
 /**
@@ -48,7 +52,18 @@ final class SeededCharts {
         for (int r = 1; r <= last; r++) {
             rounds.add(round(shape, r, kinds));
         }
-        return chart(rounds);
+        Chart chart = chart(rounds);
+        return chart.withMaking(chart.making().withStart(start(shape)));
+    }
+
+    /** No start, one that is to be found, or one in any column; any two sides. */
+    private Optional<Start> start(SideShape shape) {
+        int column = random.nextInt(shape.a() + shape.w() + 1);
+        Start start = new Start(
+                column == 0 ? OptionalInt.empty() : OptionalInt.of(column),
+                Side.values()[random.nextInt(4)],
+                Side.values()[random.nextInt(4)]);
+        return random.nextBoolean() ? Optional.of(start) : Optional.empty();
     }
 
     /**
@@ -85,7 +100,7 @@ final class SeededCharts {
             default ->
                 Optional.of(new PerSide(random.nextInt(4), random.nextInt(4), random.nextInt(4), random.nextInt(4)));
         };
-        return new Options(terms, counting, repeats, random.nextInt(8) == 0);
+        return new Options(terms, counting, repeats, random.nextInt(8) == 0, Hand.values()[random.nextInt(2)]);
     }
 
     private static boolean fits(Chart chart, Place place) {

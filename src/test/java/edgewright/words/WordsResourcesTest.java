@@ -3,6 +3,8 @@ package edgewright.words;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import edgewright.chart.Counting;
+import edgewright.chart.Hand;
+import edgewright.chart.Side;
 import edgewright.chart.Stitch;
 import edgewright.chart.Terms;
 import java.io.IOException;
@@ -90,7 +92,7 @@ class WordsResourcesTest {
 
     private static Set<String> endings() {
         Set<String> endings = new TreeSet<>(Set.of(".one", ".more", "1", "2", "3", ".end"));
-        Stream.of(Part.Kind.values(), Counting.values(), Terms.values())
+        Stream.of(Part.Kind.values(), Counting.values(), Terms.values(), Side.values(), Hand.values())
                 .flatMap(Stream::of)
                 .forEach(value -> endings.add(value.toString()));
         return endings;
