@@ -3,6 +3,7 @@ package edgewright.cli;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
+import edgewright.chart.Hand;
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.chart.Terms;
@@ -51,6 +52,13 @@ final class WorkCommand implements Callable<Integer> {
 
     @Option(names = "--terms", paramLabel = "UK|US", converter = ChoiceConverter.OfTerms.class)
     private Terms terms;
+
+    @Option(
+            names = "--hand",
+            paramLabel = "right|left",
+            defaultValue = "right",
+            converter = ChoiceConverter.OfHand.class)
+    private Hand hand;
 
     @Option(names = "--from", paramLabel = "TEXTFILE", converter = PathConverter.class)
     private Path from;
@@ -123,7 +131,8 @@ final class WorkCommand implements Callable<Integer> {
         if (from != null) {
             return text(from);
         }
-        Options options = new Options(terms == null ? chart.terms() : terms, Counting.STITCHES, Optional.of(repeats));
+        Options options = new Options(
+                terms == null ? chart.terms() : terms, Counting.STITCHES, Optional.of(repeats), false, hand);
         return PlainText.of(PatternWriter.write(chart, options));
     }
 

@@ -2,6 +2,7 @@ package edgewright.cli;
 
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
+import edgewright.chart.Hand;
 import edgewright.chart.Terms;
 import edgewright.words.Options;
 import edgewright.words.PatternWriter;
@@ -32,6 +33,13 @@ final class WriteCommand implements Callable<Integer> {
             converter = ChoiceConverter.OfCounting.class)
     private Counting counting;
 
+    @Option(
+            names = "--hand",
+            paramLabel = "right|left",
+            defaultValue = "right",
+            converter = ChoiceConverter.OfHand.class)
+    private Hand hand;
+
     @Override
     public Integer call() {
         Terminal terminal = root.terminal();
@@ -44,7 +52,8 @@ final class WriteCommand implements Callable<Integer> {
                 terms == null ? chart.terms() : terms,
                 counting,
                 judged.get().repeats(),
-                judged.get().isDraft());
+                judged.get().isDraft(),
+                hand);
         terminal.out().print(PlainText.of(PatternWriter.write(chart, options)));
         return ExitStatus.DONE;
     }

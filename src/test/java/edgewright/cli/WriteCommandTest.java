@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
+import edgewright.chart.Hand;
 import edgewright.chart.PerSide;
 import edgewright.chart.Terms;
 import edgewright.cli.CommandLineHelper.Ended;
@@ -51,6 +52,16 @@ class WriteCommandTest {
         assertThat(run("write", "--repeats", "2,3", "--counting", "with-chains", chart)
                         .out())
                 .isEqualTo(words(sized));
+    }
+
+    @Test
+    void aPatternForTheLeftHandIsAskedForAsSuch() throws IOException {
+        String left = words(Options.of(POSTS).withHand(Hand.LEFT));
+        assertThat(left).contains("clockwise: top, right, bottom, left");
+        assertThat(run("write", "--hand", "left", Charts.sound(folder)).out()).isEqualTo(left);
+        assertThat(run("work", "--hand", "left", Charts.sound(folder), "--repeats", "1,2,3,4")
+                        .status())
+                .isZero();
     }
 
     @Test
