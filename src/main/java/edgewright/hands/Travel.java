@@ -6,14 +6,14 @@ import java.util.List;
 /** The way round the piece that a maker travels, right side facing. Sides count from 0: top, left, bottom, right. */
 enum Travel {
     /** With the hook in the right hand. */
-    ANTICLOCKWISE(List.of(0, 1, 2, 3)),
+    ANTICLOCKWISE(1),
     /** With the hook in the left hand. */
-    CLOCKWISE(List.of(0, 3, 2, 1));
+    CLOCKWISE(3);
 
-    private final List<Integer> order;
+    private final int step;
 
-    Travel(List<Integer> order) {
-        this.order = order;
+    Travel(int step) {
+        this.step = step;
     }
 
     static Travel of(Hand hand) {
@@ -26,6 +26,6 @@ enum Travel {
     }
 
     int after(int side) {
-        return order.get((order.indexOf(side) + 1) % order.size());
+        return (side + step) % Fabric.SIDES;
     }
 }
