@@ -1,0 +1,251 @@
+package edgewright.booklet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import edgewright.chart.Chart;
+import edgewright.chart.Colour;
+import edgewright.chart.Edits;
+import edgewright.chart.Stitch;
+import edgewright.chart.Yarn;
+import edgewright.check.Checker;
+import edgewright.check.Verdict;
+import edgewright.draw.CornerPicture;
+import edgewright.draw.Drawing;
+import edgewright.draw.Emphasis;
+import edgewright.draw.Mark;
+import edgewright.draw.MarkKind;
+import edgewright.draw.Palette;
+import edgewright.draw.PictureStyle;
+import edgewright.testing.RandomCharts;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * Every mark of a chart is read back from the printed pages by a reader that knows the signs from the legend and nothing of
+ * the program that wrote them: none is missing, none is there twice, none lies in another square or in another yarn.
+ */
+class MarksReadBackTest {
+    /** A chart on one sheet. */
+    private static final Chart CHART = Published.sample("mooring-rope");
+
+    private static final double CELL_MM = 5;
+
+    private static Stream<String> samples() throws IOException {
+        try (Stream<Path> files = Files.list(Path.of("sample-charts"))) {
+            return files
+                    .map(file -> file.getFileName().toString().replace(".border.json", ""))
+                    .sorted()
+                    .toList()
+                    .stream();
+        }
+    }
+
+    /** The drawings that the sheets of a chart show. */
+    private static List<Drawing> sheets(Chart chart, BookletOptions options) throws IOException {
+        Verdict verdict = Checker.check(chart);
+        Emphasis emphasis = verdict.hasErrors() ? new DraftPages(verdict).emphasis() : Emphasis.NONE;
+        try (PDDocument document = new PDDocument()) {
+            TextSetter setter = new TextSetter(Sheet.of(options.paper()), Styles.of(Type.embedIn(document)));
+            return new ChartSheets(setter, chart, options, emphasis)
+                    .set(Tag.document(), new Anchor("Chart", 1)).stream()
+                            .flatMap(strip -> strip.pieces().stream())
+                            .flatMap(piece -> piece.inks().stream())
+                            .filter(Ink.Art.class::isInstance)
+                            .map(art -> ((Ink.Art) art).drawing().get())
+                            .filter(drawing ->
+                                    drawing.marks().stream().anyMatch(mark -> mark.kind() == MarkKind.GRID_LINE))
+                            .toList();
+        }
+    }
+
+    /** The pictures of a file that are drawn on squared paper. */
+    private static List<ChartOnPaper> charts(byte[] file) throws IOException {
+        List<ChartOnPaper> charts = new ArrayList<>();
+        try (PDDocument document = Loader.loadPDF(file)) {
+            for (PDPage page : document.getPages()) {
+                for (PaintedPage.Window window : PaintedPage.windows(page)) {
+                    if (ChartOnPaper.isChart(window)) {
+                        charts.add(ChartOnPaper.read(window));
+                    }
+                }
+            }
+        }
+        return charts;
+    }
+
+    private static void assertProved(Chart chart, BookletOptions options) throws IOException {
+        List<Drawing> sheets = sheets(chart, options);
+        List<ChartOnPaper> charts = charts(Published.fresh(chart, options));
+        assertThat(charts.size()).as("sheets").isEqualTo(sheets.size()).isPositive();
+        for (int i = 0; i < sheets.size(); i++) {
+            MarksExpected expected = new MarksExpected(chart, sheets.get(i), Palette.LIGHT);
+            assertThat(expected.differences(charts.get(i)))
+                    .as("sheet %d of %d", i + 1, sheets.size())
+                    .isEmpty();
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("samples")
+    void everyMarkOfASampleIsOnItsSheetOnce(String sample) throws IOException {
+        Chart chart = Published.sample(sample);
+        assertProved(chart, BookletOptions.of(chart).withDraft(true));
+    }
+
+    @ParameterizedTest
+    @MethodSource("samples")
+    void soItIsOnManySheetsThatOverlap(String sample) throws IOException {
+        Chart chart = Published.sample(sample);
+        assertProved(
+                chart,
+                BookletOptions.of(chart).withDraft(true).withPaper(Paper.LETTER).withCellMm(9));
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+    void everyMarkOfAChartByChanceIsOnItsSheetOnce(long seed) throws IOException {
+        RandomCharts charts = new RandomCharts(seed);
+        Chart workable = charts.workable();
+        assertProved(workable, BookletOptions.of(workable));
+        Chart flawed = charts.small();
+        assertProved(flawed, BookletOptions.of(flawed).withDraft(true).withCellMm(18));
+        Chart ragged = charts.ragged();
+        assertProved(ragged, BookletOptions.of(ragged).withDraft(true));
+    }
+
+    /** A chart on one sheet, with cells of {@link #CELL_MM}. */
+    private static Drawing sheet(Chart chart) {
+        PictureStyle style = PictureStyle.PRINT.withLegend(false).withCellMm(CELL_MM);
+        return CornerPicture.of(chart, style, Emphasis.NONE).drawing();
+    }
+
+    /** What is read off a page with these marks instead of those of the chart's sheet. */
+    private static List<String> differencesOf(List<Mark> marks) throws IOException {
+        Drawing sheet = sheet(CHART);
+        Drawing changed = new Drawing(sheet.widthMm(), sheet.heightMm(), sheet.title(), sheet.description(), marks);
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try (PDDocument document = new PDDocument()) {
+            Sheet paper = Sheet.of(Paper.A4);
+            PDPage page = new PDPage(new PDRectangle((float) paper.pageWidthPt(), (float) paper.pageHeightPt()));
+            document.addPage(page);
+            try (PDPageContentStream stream = new PDPageContentStream(document, page)) {
+                new PagePrinter(stream, paper, Type.embedIn(document), Map.of())
+                        .print(new Ink.Art(0, 60, 480, 690, () -> changed, 0, 0, 1));
+            }
+            document.save(out);
+        }
+        return new MarksExpected(CHART, sheet, Palette.LIGHT)
+                .differences(charts(out.toByteArray()).get(0));
+    }
+
+    /** What is read after one mark of this kind, the third, was replaced. */
+    private static List<String> differencesWith(MarkKind kind, Function<Mark, List<Mark>> replacement)
+            throws IOException {
+        List<Mark> marks = new ArrayList<>(sheet(CHART).marks());
+        Mark one = marks.stream()
+                .filter(mark -> mark.kind() == kind)
+                .skip(2)
+                .findFirst()
+                .orElseThrow();
+        int at = marks.indexOf(one);
+        marks.remove(at);
+        marks.addAll(at, replacement.apply(one));
+        return differencesOf(marks);
+    }
+
+    /** The mark of the same layer and square in the sheet of another chart. */
+    private static List<Mark> asIn(Chart other, Mark mark) {
+        return sheet(other).marks().stream()
+                .filter(that -> that.cell().equals(mark.cell())
+                        && that.kind().layer() == mark.kind().layer())
+                .toList();
+    }
+
+    @Test
+    void aSheetPrintedAsItIsHasNoDifferences() throws IOException {
+        assertThat(differencesOf(sheet(CHART).marks())).isEmpty();
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            names = {"BACK_LOOP", "LONG", "CORNER_CHAINS", "BASE_STITCH", "FABRIC_STITCH", "ROUND_NUMBER", "YARN_LETTER"
+            })
+    void aMarkThatIsLeftOutIsMissed(MarkKind kind) throws IOException {
+        assertThat(differencesWith(kind, mark -> List.of()))
+                .isNotEmpty()
+                .allMatch(difference -> difference.startsWith("missing: ") || difference.contains(" is labelled "));
+    }
+
+    @ParameterizedTest
+    @EnumSource(names = {"BACK_LOOP", "LONG", "CORNER_CHAINS", "BASE_STITCH", "FABRIC_STITCH"})
+    void aMarkThatIsPrintedTwiceIsTooMany(MarkKind kind) throws IOException {
+        assertThat(differencesWith(kind, mark -> List.of(mark, mark)))
+                .isNotEmpty()
+                .allMatch(difference -> difference.startsWith("too many: "));
+    }
+
+    @ParameterizedTest
+    @EnumSource(names = {"BACK_LOOP", "LONG", "CORNER_CHAINS", "BASE_STITCH", "FABRIC_STITCH"})
+    void aMarkInTheNextSquareIsMissedInItsOwn(MarkKind kind) throws IOException {
+        assertThat(differencesWith(kind, mark -> List.of(MovedMarks.toTheRight(mark, CELL_MM))))
+                .anyMatch(difference -> difference.startsWith("missing: "))
+                .anyMatch(difference -> difference.startsWith("too many: "));
+    }
+
+    @Test
+    void aMarkATenthOfASquareFromItsPlaceIsNotRead() throws IOException {
+        assertThat(differencesWith(MarkKind.BACK_LOOP, mark -> List.of(MovedMarks.toTheRight(mark, CELL_MM / 10))))
+                .anyMatch(difference -> difference.startsWith("missing: "));
+    }
+
+    @ParameterizedTest
+    @EnumSource(Stitch.class)
+    void aMarkOfAnotherKindIsNotTakenForTheRightOne(Stitch stitch) throws IOException {
+        MarkKind right = stitch == Stitch.BACK_LOOP ? MarkKind.LONG : MarkKind.BACK_LOOP;
+        assertThat(differencesWith(
+                        right,
+                        mark -> asIn(
+                                Edits.setStitches(CHART, List.of(mark.place().get()), stitch), mark)))
+                .anyMatch(difference -> difference.startsWith("missing: Seen[sign=" + right))
+                .anyMatch(difference -> difference.startsWith("too many: Seen[sign=" + MarkKind.of(stitch)));
+    }
+
+    @ParameterizedTest
+    @EnumSource(names = {"LONG", "FABRIC_STITCH", "FABRIC_CORNER"})
+    void aMarkInAnotherYarnIsNotTakenForTheRightOne(MarkKind kind) throws IOException {
+        Yarn rust = new Yarn("A", "Rust", Colour.parse("#a9502f"));
+        Yarn mud = new Yarn("B", "Mud", Colour.parse("#3f3d46"));
+        Chart other = CHART.withYarns(List.of(rust, mud));
+        assertThat(differencesWith(kind, mark -> asIn(other, mark)))
+                .anyMatch(difference -> difference.startsWith("missing: "))
+                .anyMatch(difference -> difference.startsWith("too many: "));
+    }
+
+    @Test
+    void aMarkUnderALaterSquareIsHidden() throws IOException {
+        List<Mark> marks = new ArrayList<>(sheet(CHART).marks());
+        List<Mark> fabric = marks.stream()
+                .filter(mark -> mark.kind() == MarkKind.FABRIC_STITCH)
+                .toList();
+        marks.remove(fabric.get(5));
+        marks.add(fabric.get(5));
+        assertThat(differencesOf(marks)).singleElement().asString().startsWith("a square is filled over");
+    }
+}
