@@ -9,6 +9,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -151,7 +152,7 @@ final class ChartOnPaper {
     }
 
     /** How many squares lie between the first line and the last. */
-    private static int spaces(TreeSet<Double> lines) {
+    private static int spaces(NavigableSet<Double> lines) {
         double step = Double.MAX_VALUE;
         for (double line : lines) {
             Double next = lines.higher(line + 0.1);
@@ -160,7 +161,7 @@ final class ChartOnPaper {
         return (int) Math.round((lines.last() - lines.first()) / step);
     }
 
-    private void requireSquares(TreeSet<Double> lines, double first) {
+    private void requireSquares(Set<Double> lines, double first) {
         for (double line : lines) {
             double at = (line - first) / cellPt;
             if (Math.abs(at - Math.rint(at)) > PLAY) {
@@ -291,7 +292,7 @@ final class ChartOnPaper {
             return add(Sign.CHAIN, at(b), pen > 0.1 ? "edge" : "", level ? "level" : "upright");
         }
         // A ring round a flagged stitch, with the paper's colour under it.
-        return is(width, 1.12) && is(height, 1.12) && path.cut() | pen > 0.15;
+        return is(width, 1.12) && is(height, 1.12) && (path.cut() || pen > 0.15);
     }
 
     /** Two strokes that cross in their middles, or a bar at the end of a stem. */

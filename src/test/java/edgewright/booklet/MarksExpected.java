@@ -5,29 +5,39 @@ import edgewright.booklet.ChartOnPaper.Sign;
 import edgewright.booklet.EndLabels.Label;
 import edgewright.chart.Chart;
 import edgewright.chart.GridCell;
+import edgewright.chart.Hand;
 import edgewright.draw.Drawing;
+import edgewright.draw.Inking;
 import edgewright.draw.Mark;
 import edgewright.draw.MarkKind;
-import edgewright.draw.Palette;
+import edgewright.draw.PictureStyle;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** What a sheet must show for the marks of its drawing, and how it differs from what was read. */
 final class MarksExpected {
+    private record Square(int column, int row) {}
+
     private final Chart chart;
-    private final Palette palette;
+    private final PictureStyle style;
     private final List<Mark> marks;
     private final int firstX;
+    private final int lastX;
     private final int firstY;
 
-    MarksExpected(Chart chart, Drawing sheet, Palette palette) {
+    /**
+     * @param style in which the sheet was drawn
+     */
+    MarksExpected(Chart chart, Drawing sheet, PictureStyle style) {
         this.chart = chart;
-        this.palette = palette;
+        this.style = style;
         this.marks = sheet.marks().stream()
                 .filter(mark -> mark.cell().isPresent())
                 .filter(mark -> switch (mark.kind().layer()) {
@@ -35,12 +45,14 @@ final class MarksExpected {
                     default -> mark.kind() == MarkKind.ROUND_NUMBER;
                 })
                 .toList();
-        this.firstX = cells().stream().mapToInt(GridCell::x).min().orElseThrow();
-        this.firstY = cells().stream().mapToInt(GridCell::y).min().orElseThrow();
+        IntSummaryStatistics xs = cells(marks).mapToInt(GridCell::x).summaryStatistics();
+        this.firstX = xs.getMin();
+        this.lastX = xs.getMax();
+        this.firstY = cells(marks).mapToInt(GridCell::y).min().orElseThrow();
     }
 
-    private List<GridCell> cells() {
-        return marks.stream().map(mark -> mark.cell().orElseThrow()).toList();
+    private static Stream<GridCell> cells(List<Mark> marks) {
+        return marks.stream().map(mark -> mark.cell().orElseThrow());
     }
 
     /** One line for each sign that is missing, too many or elsewhere; none if the sheet is right. */
@@ -48,29 +60,75 @@ final class MarksExpected {
         List<String> differences = new ArrayList<>(paper.unknown());
         Map<String, Integer> balance = new TreeMap<>();
         signs().forEach(sign -> balance.merge(sign.toString(), 1, Integer::sum));
-        paper.seen().forEach(sign -> balance.merge(sign.toString(), -1, Integer::sum));
+        paper.seen().stream()
+                .filter(sign -> sign.sign() != Sign.HATCHING)
+                .forEach(sign -> balance.merge(sign.toString(), -1, Integer::sum));
         balance.forEach((sign, left) -> {
             if (left != 0) {
                 differences.add((left > 0 ? "missing: " : "too many: ") + sign);
             }
         });
         compareLabels(differences, paper);
+        compareHatchings(differences, paper);
         return differences;
+    }
+
+    /** How each yarn is hatched on the sheet: the strokes in the squares in which it shows, an empty set if there are none. */
+    Map<String, Set<List<String>>> hatchings(ChartOnPaper paper) {
+        Map<Square, List<String>> strokes = strokes(paper);
+        Map<String, Set<List<String>>> ofYarn = new TreeMap<>();
+        for (Mark mark : marks) {
+            if (mark.kind() == MarkKind.FABRIC_STITCH) {
+                ofYarn.computeIfAbsent(mark.yarn().orElseThrow(), yarn -> new HashSet<>())
+                        .add(strokes.getOrDefault(square(mark), List.of()));
+            }
+        }
+        return ofYarn;
+    }
+
+    private static Map<Square, List<String>> strokes(ChartOnPaper paper) {
+        Map<Square, List<String>> strokes = new HashMap<>();
+        paper.seen().stream()
+                .filter(sign -> sign.sign() == Sign.HATCHING)
+                .forEach(sign -> strokes.computeIfAbsent(
+                                new Square(sign.column(), sign.row()), square -> new ArrayList<>())
+                        .add(sign.detail()));
+        return strokes;
+    }
+
+    /** The squares in which a yarn shows are all hatched alike, those of other yarns otherwise, all others not at all. */
+    private void compareHatchings(List<String> differences, ChartOnPaper paper) {
+        Map<String, Set<List<String>>> ofYarn = hatchings(paper);
+        Set<List<String>> all = new HashSet<>();
+        ofYarn.forEach((yarn, hatchings) -> {
+            if (hatchings.size() > 1) {
+                differences.add("yarn " + yarn + " is hatched in several ways: " + hatchings);
+            }
+            if (style.inking() == Inking.BLACK && !all.addAll(hatchings)) {
+                differences.add("yarn " + yarn + " is hatched as another: " + hatchings);
+            }
+        });
+        Set<Square> hatched = new HashSet<>(strokes(paper).keySet());
+        marks.stream()
+                .filter(mark -> mark.kind() == MarkKind.FABRIC_STITCH)
+                .forEach(mark -> hatched.remove(square(mark)));
+        if (!hatched.isEmpty()) {
+            differences.add("hatched without a stitch: " + hatched);
+        }
     }
 
     private List<Seen> signs() {
         List<Seen> signs = new ArrayList<>();
         for (Mark mark : marks) {
             switch (mark.kind()) {
-                case FABRIC_STITCH, FABRIC_CORNER -> signs.add(seen(Sign.GROUND, mark, yarn(mark), ""));
+                case FABRIC_STITCH, FABRIC_CORNER -> signs.add(seen(Sign.GROUND, mark, ground(mark), ""));
                 case FABRIC_BASE ->
-                    signs.add(seen(Sign.GROUND, mark, palette.base().toString(), ""));
+                    signs.add(seen(Sign.GROUND, mark, style.palette().base().toString(), ""));
                 case FABRIC_MISSING ->
-                    signs.add(seen(Sign.GROUND, mark, palette.paper().toString(), ""));
-                case BACK_LOOP ->
-                    signs.add(seen(Sign.BACK_LOOP, mark, "", piece(mark).word()));
-                case PLAIN -> signs.add(seen(Sign.PLAIN, mark, "", ""));
-                case CHAIN -> signs.add(seen(Sign.CHAIN, mark, "", isLevel(mark) ? "level" : "upright"));
+                    signs.add(seen(Sign.GROUND, mark, style.palette().paper().toString(), ""));
+                case BACK_LOOP -> add(signs, Sign.BACK_LOOP, mark, piece(mark).word());
+                case PLAIN -> add(signs, Sign.PLAIN, mark, "");
+                case CHAIN -> add(signs, Sign.CHAIN, mark, isLevel(mark) ? "level" : "upright");
                 case LONG -> addLong(signs, mark);
                 case CORNER_CHAINS -> {
                     for (int i = 0; i < chart.corner().chains(); i++) {
@@ -89,6 +147,14 @@ final class MarksExpected {
         return signs;
     }
 
+    /** A sign that is parted from hatching by a wider white stroke under it. */
+    private void add(List<Seen> signs, Sign sign, Mark mark, String pieceLies) {
+        signs.add(seen(sign, mark, "", pieceLies));
+        if (style.inking() == Inking.BLACK) {
+            signs.add(seen(sign, mark, "edge", pieceLies));
+        }
+    }
+
     private void addLong(List<Seen> signs, Mark mark) {
         boolean cutOff = mark.shapes().size() < 4;
         String piece = piece(mark).word();
@@ -101,11 +167,23 @@ final class MarksExpected {
     }
 
     private Seen seen(Sign sign, Mark mark, String detail, String pieceLies) {
+        Square square = square(mark);
+        return new Seen(sign, square.column(), square.row(), detail, pieceLies);
+    }
+
+    private Square square(Mark mark) {
         GridCell cell = mark.cell().orElseThrow();
-        return new Seen(sign, cell.x() - firstX, cell.y() - firstY, detail, pieceLies);
+        return new Square(style.hand() == Hand.LEFT ? lastX - cell.x() : cell.x() - firstX, cell.y() - firstY);
+    }
+
+    private String ground(Mark mark) {
+        return style.inking() == Inking.BLACK ? "#ffffff" : yarn(mark);
     }
 
     private String yarn(Mark mark) {
+        if (style.inking() == Inking.BLACK) {
+            return "#000000";
+        }
         return chart.yarn(mark.yarn().orElseThrow()).orElseThrow().colour().toString();
     }
 
@@ -121,8 +199,11 @@ final class MarksExpected {
         return cell.y() <= cell.x();
     }
 
-    private static Direction piece(Mark mark) {
-        return isLevel(mark) ? Direction.DOWN : Direction.RIGHT;
+    private Direction piece(Mark mark) {
+        if (isLevel(mark)) {
+            return Direction.DOWN;
+        }
+        return style.hand() == Hand.LEFT ? Direction.LEFT : Direction.RIGHT;
     }
 
     /** At the ends of every part of a round that is on the sheet stand its number and its yarn. */
@@ -132,10 +213,10 @@ final class MarksExpected {
         for (Mark mark : marks) {
             GridCell cell = mark.cell().orElseThrow();
             if (cell.y() <= cell.x()) {
-                roundOfRow.put(cell.y() - firstY, round(mark));
+                roundOfRow.put(square(mark).row(), round(mark));
             }
             if (cell.x() <= cell.y()) {
-                roundOfColumn.put(cell.x() - firstX, round(mark));
+                roundOfColumn.put(square(mark).column(), round(mark));
             }
         }
         compareLabels(differences, "row", roundOfRow, paper.rowLabels());

@@ -5,16 +5,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import edgewright.chart.Chart;
 import edgewright.chart.Colour;
 import edgewright.chart.Edits;
+import edgewright.chart.Hand;
 import edgewright.chart.Stitch;
 import edgewright.chart.Yarn;
 import edgewright.check.Checker;
 import edgewright.check.Verdict;
+import edgewright.draw.CellRange;
 import edgewright.draw.CornerPicture;
 import edgewright.draw.Drawing;
 import edgewright.draw.Emphasis;
 import edgewright.draw.Mark;
 import edgewright.draw.MarkKind;
-import edgewright.draw.Palette;
 import edgewright.draw.PictureStyle;
 import edgewright.testing.RandomCharts;
 import java.io.ByteArrayOutputStream;
@@ -95,7 +96,7 @@ class MarksReadBackTest {
         List<ChartOnPaper> charts = charts(Published.fresh(chart, options));
         assertThat(charts.size()).as("sheets").isEqualTo(sheets.size()).isPositive();
         for (int i = 0; i < sheets.size(); i++) {
-            MarksExpected expected = new MarksExpected(chart, sheets.get(i), Palette.LIGHT);
+            MarksExpected expected = new MarksExpected(chart, sheets.get(i), PictureStyle.PRINT);
             assertThat(expected.differences(charts.get(i)))
                     .as("sheet %d of %d", i + 1, sheets.size())
                     .isEmpty();
@@ -140,19 +141,56 @@ class MarksReadBackTest {
     private static List<String> differencesOf(List<Mark> marks) throws IOException {
         Drawing sheet = sheet(CHART);
         Drawing changed = new Drawing(sheet.widthMm(), sheet.heightMm(), sheet.title(), sheet.description(), marks);
+        return new MarksExpected(CHART, sheet, PictureStyle.PRINT).differences(printed(changed));
+    }
+
+    /** A drawing alone on a page that is large enough, read back. */
+    private static ChartOnPaper printed(Drawing drawing) throws IOException {
+        double width = drawing.widthMm() * Sheet.PT_PER_MM;
+        double height = drawing.heightMm() * Sheet.PT_PER_MM;
+        Sheet paper = new Sheet(width, height, 0, 0, width, height, 0);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try (PDDocument document = new PDDocument()) {
-            Sheet paper = Sheet.of(Paper.A4);
-            PDPage page = new PDPage(new PDRectangle((float) paper.pageWidthPt(), (float) paper.pageHeightPt()));
+            PDPage page = new PDPage(new PDRectangle((float) width, (float) height));
             document.addPage(page);
             try (PDPageContentStream stream = new PDPageContentStream(document, page)) {
                 new PagePrinter(stream, paper, Type.embedIn(document), Map.of())
-                        .print(new Ink.Art(0, 60, 480, 690, () -> changed, 0, 0, 1));
+                        .print(new Ink.Art(0, 0, width, height, () -> drawing, 0, 0, 1));
             }
             document.save(out);
         }
-        return new MarksExpected(CHART, sheet, Palette.LIGHT)
-                .differences(charts(out.toByteArray()).get(0));
+        return charts(out.toByteArray()).get(0);
+    }
+
+    @ParameterizedTest
+    @MethodSource("samples")
+    void everyMarkIsReadInBlackAndInAMirrorToo(String sample) throws IOException {
+        assertDrawn(Published.sample(sample));
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {11, 12, 13, 14, 15, 16})
+    void everyMarkOfAChartByChanceIsReadInBlackAndInAMirrorToo(long seed) throws IOException {
+        RandomCharts charts = new RandomCharts(seed);
+        assertDrawn(charts.small());
+        assertDrawn(charts.ragged());
+    }
+
+    private static void assertDrawn(Chart chart) throws IOException {
+        for (PictureStyle style : List.of(
+                PictureStyle.BLACK_AND_WHITE,
+                PictureStyle.PRINT.withHand(Hand.LEFT),
+                PictureStyle.BLACK_AND_WHITE.withHand(Hand.LEFT))) {
+            CornerPicture whole = CornerPicture.of(chart, style.withLegend(false), Emphasis.NONE);
+            int columns = whole.layout().columns();
+            int rows = whole.layout().rows();
+            CornerPicture part = whole.tile(new CellRange(1, 1, Math.max(1, columns - 2), Math.max(1, rows - 2)));
+            for (Drawing drawing : List.of(whole.drawing(), part.drawing())) {
+                assertThat(new MarksExpected(chart, drawing, style).differences(printed(drawing)))
+                        .as(style.toString())
+                        .isEmpty();
+            }
+        }
     }
 
     /** What is read after one mark of this kind, the third, was replaced. */
