@@ -64,15 +64,16 @@ public final class Booklet {
         }
         boolean draft = verdict.hasErrors();
         try (PDDocument document = new PDDocument()) {
-            Sheet sheet = Sheet.of(options.paper());
+            Sheet sheet = Sheet.of(options.paper(), options.edition());
             Type type = Type.embedIn(document);
-            TextSetter setter = new TextSetter(sheet, Styles.of(type));
+            TextSetter setter =
+                    new TextSetter(sheet, Styles.of(type, sheet), new Chips(chart, sheet, options.edition()));
             String language = options.terms() == Terms.US ? "en-US" : "en-GB";
             List<List<Placed>> pages =
                     new Paginator(sheet.heightPt()).pages(new PatternPages(setter, chart, options, verdict).strips());
             Structure structure = new Structure(document, language);
             Running running = new Running(setter, chart.title(), chart.designer(), options.terms(), draft);
-            if (!new Press(document, sheet, type, structure).print(pages, running, progress)) {
+            if (!new Press(document, sheet, type, options.edition(), structure).print(pages, running, progress)) {
                 return new Outcome.Cancelled();
             }
             Metadata.write(document, title(chart), chart.designer(), language, seed(chart, options));

@@ -2,8 +2,10 @@ package edgewright.booklet;
 
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
+import edgewright.chart.Hand;
 import edgewright.chart.PerSide;
 import edgewright.chart.Terms;
+import edgewright.words.Options;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -11,96 +13,125 @@ import java.util.OptionalDouble;
 /**
  * What the person who publishes a pattern chooses.
  *
- * @param counting which way of counting is shown first in the table of counts
- * @param repeats how often the repeat is worked on each side; empty for a pattern of any size, whose counts are then given
- *     for a few example sizes
- * @param cellMm the side of a cell of the chart; empty lets the chart fill as few sheets as it can. Not under {@link
- *     #SMALLEST_CELL_MM}: on smaller cells the marks cannot be told apart in print
  * @param draft whether a chart with error findings is published all the same, marked as a draft on every page
  * @param supplements which parts that not every maker needs are printed too
  */
 public record BookletOptions(
-        Paper paper,
-        Terms terms,
-        Counting counting,
-        Optional<PerSide> repeats,
-        OptionalDouble cellMm,
-        boolean draft,
-        Supplements supplements) {
-    /** The smallest cell that is printed. */
-    public static final double SMALLEST_CELL_MM = 4;
-
-    /** The largest cell that is printed. */
-    public static final double LARGEST_CELL_MM = 20;
-
-    /** @throws IllegalArgumentException if the cell is smaller or larger than what is printed */
+        Appearance appearance, Telling telling, Imprint imprint, Supplements supplements, boolean draft) {
     public BookletOptions {
-        Objects.requireNonNull(paper);
-        Objects.requireNonNull(terms);
-        Objects.requireNonNull(counting);
+        Objects.requireNonNull(appearance);
+        Objects.requireNonNull(telling);
+        Objects.requireNonNull(imprint);
         Objects.requireNonNull(supplements);
-        if (cellMm.isPresent()
-                && !(cellMm.getAsDouble() >= SMALLEST_CELL_MM && cellMm.getAsDouble() <= LARGEST_CELL_MM)) {
-            throw new IllegalArgumentException("a cell of " + cellMm.getAsDouble() + " mm: expected " + SMALLEST_CELL_MM
-                    + " to " + LARGEST_CELL_MM);
-        }
     }
 
-    /** With all supplements. */
-    public BookletOptions(
-            Paper paper,
-            Terms terms,
-            Counting counting,
-            Optional<PerSide> repeats,
-            OptionalDouble cellMm,
-            boolean draft) {
-        this(paper, terms, counting, repeats, cellMm, draft, Supplements.ALL);
-    }
-
-    /** The pattern in the chart's own terms, on A4, for any size, as large as fits. */
+    /** The pattern in the chart's own terms, for right-handed makers, on A4, for any size, with all supplements. */
     public static BookletOptions of(Chart chart) {
         return new BookletOptions(
-                Paper.A4,
-                chart.terms(),
-                Counting.STITCHES,
-                Optional.empty(),
-                OptionalDouble.empty(),
-                false,
-                Supplements.ALL);
+                Appearance.STANDARD,
+                new Telling(PrintedTerms.of(chart.terms()), Counting.STITCHES, Hand.RIGHT, Optional.empty()),
+                Imprint.NONE,
+                Supplements.ALL,
+                false);
+    }
+
+    /** For whose eyes it is set. */
+    public Edition edition() {
+        return appearance.edition();
+    }
+
+    /** The paper of all pages but, perhaps, those of the chart. */
+    public Paper paper() {
+        return appearance.paper();
+    }
+
+    /** The side of a cell of the chart, if one was asked for. */
+    public OptionalDouble cellMm() {
+        return appearance.cellMm();
+    }
+
+    /** The terms of the words; of both the first. */
+    public Terms terms() {
+        return telling.terms().inTurn().get(0);
+    }
+
+    /** The way of counting that comes first. */
+    public Counting counting() {
+        return telling.counting();
+    }
+
+    /** The hand that holds the hook. */
+    public Hand hand() {
+        return telling.hand();
+    }
+
+    /** How often the repeat is worked on each side; empty for a pattern of any size. */
+    public Optional<PerSide> repeats() {
+        return telling.repeats();
+    }
+
+    /** How the words are written, in the first of the terms. */
+    Options words(boolean asDraft) {
+        return new Options(terms(), counting(), repeats(), asDraft, hand());
+    }
+
+    /** Looking otherwise. */
+    public BookletOptions with(Appearance other) {
+        return new BookletOptions(other, telling, imprint, supplements, draft);
+    }
+
+    /** Told otherwise. */
+    public BookletOptions with(Telling other) {
+        return new BookletOptions(appearance, other, imprint, supplements, draft);
+    }
+
+    /** With another version and date. */
+    public BookletOptions with(Imprint other) {
+        return new BookletOptions(appearance, telling, other, supplements, draft);
+    }
+
+    /** In another edition. */
+    public BookletOptions withEdition(Edition other) {
+        return with(appearance.withEdition(other));
     }
 
     /** On other paper. */
     public BookletOptions withPaper(Paper other) {
-        return new BookletOptions(other, terms, counting, repeats, cellMm, draft, supplements);
-    }
-
-    /** In other terms. */
-    public BookletOptions withTerms(Terms other) {
-        return new BookletOptions(paper, other, counting, repeats, cellMm, draft, supplements);
-    }
-
-    /** Counted the other way. */
-    public BookletOptions withCounting(Counting other) {
-        return new BookletOptions(paper, terms, other, repeats, cellMm, draft, supplements);
-    }
-
-    /** For a piece on which the repeat is worked that often. */
-    public BookletOptions withRepeats(PerSide perSide) {
-        return new BookletOptions(paper, terms, counting, Optional.of(perSide), cellMm, draft, supplements);
+        return with(appearance.withPaper(other));
     }
 
     /** With cells of that size. */
     public BookletOptions withCellMm(double side) {
-        return new BookletOptions(paper, terms, counting, repeats, OptionalDouble.of(side), draft, supplements);
+        return with(appearance.withCellMm(side));
     }
 
-    /** Published even with error findings, or not. */
-    public BookletOptions withDraft(boolean allowed) {
-        return new BookletOptions(paper, terms, counting, repeats, cellMm, allowed, supplements);
+    /** In these terms alone. */
+    public BookletOptions withTerms(Terms other) {
+        return with(telling.withTerms(PrintedTerms.of(other)));
+    }
+
+    /** Counted the other way. */
+    public BookletOptions withCounting(Counting other) {
+        return with(telling.withCounting(other));
+    }
+
+    /** For makers of the other hand. */
+    public BookletOptions withHand(Hand other) {
+        return with(telling.withHand(other));
+    }
+
+    /** For a piece on which the repeat is worked that often. */
+    public BookletOptions withRepeats(PerSide perSide) {
+        return with(telling.withRepeats(perSide));
     }
 
     /** With these supplements and no others. */
     public BookletOptions withSupplements(Supplements other) {
-        return new BookletOptions(paper, terms, counting, repeats, cellMm, draft, other);
+        return new BookletOptions(appearance, telling, imprint, other, draft);
+    }
+
+    /** Published even with error findings, or not. */
+    public BookletOptions withDraft(boolean allowed) {
+        return new BookletOptions(appearance, telling, imprint, supplements, allowed);
     }
 }

@@ -34,7 +34,7 @@ final class ChartSheets {
         this.chart = chart;
         this.options = options;
         this.emphasis = emphasis;
-        this.legend = new LegendSetter(chart, options.terms(), style(1), emphasis);
+        this.legend = new LegendSetter(sheet, chart, options.terms(), style(1), emphasis);
     }
 
     List<Strip> set(Tag parent, Anchor anchor) {
@@ -50,7 +50,7 @@ final class ChartSheets {
 
     /** On one page under what is said of it, with the legend between its two limbs. */
     private Optional<List<Strip>> inArms(Tag parent, List<Strip> head, double widthPt) {
-        return whole(widthPt, sheet.heightPt() - height(head) - Sheet.LINE_PT)
+        return whole(widthPt, sheet.heightPt() - height(head) - sheet.linePt())
                 .flatMap(picture -> legendInArms(picture).map(cellMm -> {
                     Area arms = arms(picture);
                     Strip chart = figure(parent, picture, picture::drawing, List.of());
@@ -58,22 +58,22 @@ final class ChartSheets {
                     double left = leftOf(picture) + arms.xMm() * Sheet.PT_PER_MM;
                     pieces.add(legend.column(parent, cellMm, left, arms.yMm() * Sheet.PT_PER_MM));
                     return onePage(
-                            head, List.of(Strip.of(chart.heightPt(), pieces).spaced(Sheet.LINE_PT)));
+                            head, List.of(Strip.of(chart.heightPt(), pieces).spaced(sheet.linePt())));
                 }));
     }
 
     /** On one page under what is said of it and the legend. */
     private Optional<List<Strip>> underLegend(Tag parent, List<Strip> head, double widthPt) {
         Strip columns = legend.columns(parent, LEGEND_CELLS_MM.get(1), 0, sheet.widthPt())
-                .spaced(Sheet.LINE_PT);
-        double over = height(head) + height(List.of(columns)) + Sheet.LINE_PT;
+                .spaced(sheet.linePt());
+        double over = height(head) + height(List.of(columns)) + sheet.linePt();
         return whole(widthPt, sheet.heightPt() - over)
                 .map(picture -> onePage(
                         head,
                         List.of(
                                 columns,
                                 figure(parent, picture, picture::drawing, List.of())
-                                        .spaced(Sheet.LINE_PT))));
+                                        .spaced(sheet.linePt()))));
     }
 
     /** On pages of its own, one or many; what is said of it and the legend need no new page. */
@@ -83,7 +83,7 @@ final class ChartSheets {
         Optional<CornerPicture> alone = whole(sheet.widestPt(), sheet.heightPt());
         if (alone.isPresent()) {
             strips.add(legend.columns(parent, LEGEND_CELLS_MM.get(0), 0, sheet.widthPt())
-                    .spaced(Sheet.LINE_PT));
+                    .spaced(sheet.linePt()));
             strips.add(
                     figure(parent, alone.get(), alone.get()::drawing, List.of()).onNewPage(true));
         } else {
@@ -103,7 +103,7 @@ final class ChartSheets {
     private List<Strip> howToRead(Tag parent) {
         List<Strip> strips = new ArrayList<>(setter.paragraph(parent, Texts.of("chart.read")));
         List<Strip> more = new ArrayList<>(setter.paragraph(parent, Texts.of("chart.limbs")));
-        more.set(0, more.get(0).spaced(Sheet.HALF_LINE_PT));
+        more.set(0, more.get(0).spaced(sheet.halfLinePt()));
         strips.addAll(more);
         return strips;
     }
@@ -114,7 +114,7 @@ final class ChartSheets {
         double largest =
                 Math.min(widthPt / Sheet.PT_PER_MM / unit.widthMm(), heightPt / Sheet.PT_PER_MM / unit.heightMm());
         double cellMm = options.cellMm().orElse(Math.min(largest, COMFORTABLE_CELL_MM));
-        return cellMm > largest || cellMm < BookletOptions.SMALLEST_CELL_MM
+        return cellMm > largest || cellMm < Appearance.SMALLEST_CELL_MM
                 ? Optional.empty()
                 : Optional.of(picture(cellMm));
     }
@@ -154,7 +154,7 @@ final class ChartSheets {
                     Optional.empty(),
                     over.stream().map(ink -> ink.moved(left, 0)).toList()));
         }
-        return Strip.of(Sheet.onGrid(height), pieces);
+        return Strip.of(sheet.onGrid(height), pieces);
     }
 
     /** The left edge of a picture: that of the column, or as far in the margin as it must be to stand in the middle. */
@@ -167,8 +167,15 @@ final class ChartSheets {
         return CornerPicture.of(chart, style(cellMm), emphasis);
     }
 
-    private static PictureStyle style(double cellMm) {
-        return PictureStyle.PRINT.withLegend(false).withCellMm(cellMm);
+    private PictureStyle style(double cellMm) {
+        return styleOf(options).withLegend(false).withCellMm(cellMm);
+    }
+
+    /** How an edition draws a chart, for either hand. */
+    static PictureStyle styleOf(BookletOptions options) {
+        PictureStyle style =
+                options.edition() == Edition.BLACK_AND_WHITE ? PictureStyle.BLACK_AND_WHITE : PictureStyle.PRINT;
+        return style.withHand(options.hand());
     }
 
     private static double height(List<Strip> strips) {

@@ -49,7 +49,7 @@ final class CountsPages {
                         rows,
                         setter.sheet().labelPt(),
                         setter.sheet().textPt()));
-        table.set(0, table.get(0).spaced(Sheet.HALF_LINE_PT));
+        table.set(0, table.get(0).spaced(setter.sheet().halfLinePt()));
         strips.addAll(table);
         return strips;
     }

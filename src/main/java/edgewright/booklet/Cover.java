@@ -42,9 +42,9 @@ final class Cover {
         head.addAll(designer());
         List<Strip> foot = new ArrayList<>(facts(facts));
         foot.addAll(contents(inside));
-        double room = sheet.heightPt() - height(head) - height(foot) - 2 * Sheet.LINE_PT;
+        double room = sheet.heightPt() - height(head) - height(foot) - 2 * sheet.linePt();
         List<Strip> strips = new ArrayList<>(head);
-        strips.add(picture(title, picture, room).spaced(Sheet.LINE_PT));
+        strips.add(picture(title, picture, room).spaced(sheet.linePt()));
         strips.addAll(foot);
         return strips;
     }
@@ -53,7 +53,7 @@ final class Cover {
         Tag tag = root.child(StandardStructureTypes.H1);
         for (double size : TITLE_SIZES_PT) {
             boolean smallest = size == TITLE_SIZES_PT[TITLE_SIZES_PT.length - 1];
-            double leading = Math.ceil(size * 1.15 / Sheet.HALF_LINE_PT) * Sheet.HALF_LINE_PT;
+            double leading = Math.ceil(size * 1.15 / sheet.halfLinePt()) * sheet.halfLinePt();
             Style style = new Style(styles.title().face(), size, leading, Tone.INK);
             List<Strip> lines = setter.paragraph(tag, title, style, 0, sheet.widthPt());
             if (lines.size() <= MOST_TITLE_LINES) {
@@ -68,7 +68,7 @@ final class Cover {
     }
 
     private List<Strip> designer() {
-        Style style = new Style(styles.text().face(), 13, 1.5 * Sheet.LINE_PT, Tone.SOFT);
+        Style style = new Style(styles.text().face(), 13, 1.5 * sheet.linePt(), Tone.SOFT);
         String by = chart.designer().isBlank() ? "" : Texts.of("cover.by", chart.designer());
         List<Strip> strips = new ArrayList<>();
         if (!by.isEmpty()) {
@@ -87,7 +87,7 @@ final class Cover {
                 mostPt / (picture.heightMm() * Sheet.PT_PER_MM));
         double width = picture.widthMm() * scale * Sheet.PT_PER_MM;
         double height = picture.heightMm() * scale * Sheet.PT_PER_MM;
-        double onGrid = Sheet.onGrid(height);
+        double onGrid = sheet.onGrid(height);
         Tag figure = root.figure(Texts.of("cover.picture", title));
         return Strip.of(
                 onGrid,
@@ -104,7 +104,7 @@ final class Cover {
             strips.addAll(fact(entries, list, facts.get(i), facts.get(i + 1)));
         }
         strips.addAll(yarns(list));
-        strips.set(0, strips.get(0).spaced(1.5 * Sheet.LINE_PT));
+        strips.set(0, strips.get(0).spaced(1.5 * sheet.linePt()));
         return strips;
     }
 
@@ -139,18 +139,18 @@ final class Cover {
             double width =
                     CHIP_INDENT_PT + idPt + setter.words(0, 0, name, text).widthPt();
             if (x > sheet.labelPt() && x + width > sheet.widthPt()) {
-                strips.add(Strip.of(Sheet.LINE_PT, line).breaking(Break.UNWELCOME));
+                strips.add(Strip.of(sheet.linePt(), line).breaking(Break.UNWELCOME));
                 line = new ArrayList<>();
                 x = sheet.labelPt();
             }
-            line.add(Piece.ornament(PartPages.chip(yarn.colour(), x, 0)));
+            line.add(Piece.ornament(setter.chips().of(yarn, x, 0)));
             line.add(Piece.of(
                     body,
                     setter.words(x + CHIP_INDENT_PT, bold.baselinePt(), id, bold),
                     setter.words(x + CHIP_INDENT_PT + idPt, text.baselinePt(), name + (last ? "" : ", "), text)));
             x += width + CHIP_GAP_PT;
         }
-        strips.add(Strip.of(Sheet.LINE_PT, line));
+        strips.add(Strip.of(sheet.linePt(), line));
         return strips;
     }
 
@@ -169,7 +169,7 @@ final class Cover {
                         root.child(StandardStructureTypes.P),
                         setter.words(0, text.baselinePt(), Texts.of("cover.inside"), styles.strong())));
             }
-            pieces.add(Piece.ornament(Ink.Box.filled(left, Sheet.LINE_PT - 0.2, right - left, 0.4, Tone.LINE)));
+            pieces.add(Piece.ornament(Ink.Box.filled(left, sheet.linePt() - 0.2, right - left, 0.4, Tone.LINE)));
             pieces.add(Piece.of(
                     link,
                     setter.words(
@@ -179,16 +179,16 @@ final class Cover {
                             text),
                     new Ink.PageOf(
                             right, text.baselinePt(), anchor, styles.figures().face(), text.sizePt()),
-                    new Ink.Link(left, 0, right - left, Sheet.LINE_PT, anchor)));
+                    new Ink.Link(left, 0, right - left, sheet.linePt(), anchor)));
             Strip strip = new Strip(
-                    Sheet.LINE_PT,
+                    sheet.linePt(),
                     0,
                     pieces,
                     i < inside.size() - 1 ? Break.NEVER : Break.FREE,
                     false,
                     Optional.empty(),
                     List.of());
-            strips.add(i == 0 ? strip.spaced(Sheet.LINE_PT) : strip);
+            strips.add(i == 0 ? strip.spaced(sheet.linePt()) : strip);
         }
         return strips;
     }

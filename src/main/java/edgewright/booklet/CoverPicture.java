@@ -9,6 +9,8 @@ import edgewright.draw.CornerPicture;
 import edgewright.draw.Drawing;
 import edgewright.draw.Emphasis;
 import edgewright.draw.FabricLook;
+import edgewright.draw.Inking;
+import edgewright.draw.Palette;
 import edgewright.draw.PictureStyle;
 
 /** The border as it looks when it is done, for the first page. */
@@ -26,14 +28,14 @@ final class CoverPicture {
     private CoverPicture() {}
 
     /** The border around a piece, opposite sides alike; of a very large one its outer corner. */
-    static Drawing of(Chart chart) {
+    static Drawing of(Chart chart, BookletOptions options) {
         SideShape shape = chart.shape();
         int rounds = chart.rounds().size();
         int across = repeats(shape, Math.max(SMALLEST_PIECE, 2 * rounds));
         int down = repeats(shape, Math.max(SMALLEST_PIECE * 2 / 3, 3 * rounds / 2));
         long stitches = (long) rounds * 2 * (shape.stitches(rounds, across) + shape.stitches(rounds, down));
         if (stitches > MOST_SHOWN) {
-            PictureStyle flat = PictureStyle.FABRIC.withLook(FabricLook.FLAT);
+            PictureStyle flat = style(options).withLook(FabricLook.FLAT);
             CornerPicture corner = CornerPicture.of(chart, flat, Emphasis.NONE);
             return corner.tile(new CellRange(
                             0,
@@ -44,7 +46,15 @@ final class CoverPicture {
         }
         FabricLook look = stitches > MOST_WITH_BODY ? FabricLook.FLAT : FabricLook.WORKED;
         return ChartPicture.wholeBorder(
-                chart, new PerSide(across, down, across, down), PictureStyle.FABRIC.withLook(look));
+                chart, new PerSide(across, down, across, down), style(options).withLook(look));
+    }
+
+    /** Fabric as an edition shows it, for either hand. */
+    static PictureStyle style(BookletOptions options) {
+        PictureStyle style = options.edition() == Edition.BLACK_AND_WHITE
+                ? PictureStyle.FABRIC.withInking(Inking.BLACK).withPalette(Palette.BLACK)
+                : PictureStyle.FABRIC;
+        return style.withHand(options.hand());
     }
 
     private static int repeats(SideShape shape, int stitches) {

@@ -54,12 +54,12 @@ final class DraftPages {
                             sentences.of(finding.where()) + ": " + sentences.of(finding),
                             styles.text(),
                             false))));
-            entry.set(0, entry.get(0).spaced(Sheet.HALF_LINE_PT));
+            entry.set(0, entry.get(0).spaced(setter.sheet().halfLinePt()));
             strips.addAll(entry);
         }
         if (listed.size() < all) {
             List<Strip> more = new ArrayList<>(setter.paragraph(parent, Texts.of("draft.more", all - listed.size())));
-            more.set(0, more.get(0).spaced(Sheet.HALF_LINE_PT));
+            more.set(0, more.get(0).spaced(setter.sheet().halfLinePt()));
             strips.addAll(more);
         }
         return strips;

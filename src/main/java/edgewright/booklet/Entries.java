@@ -6,7 +6,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Sets what has a label that hangs to the left of it: an abbreviation and its meaning, a round and its words. */
+/**
+ * Sets what has a label that hangs to the left of it, or stands over it where there is but one column: an abbreviation and its
+ * meaning, a round and its words.
+ */
 final class Entries {
     /** White between a label and what it names. */
     private static final double GUTTER_PT = 10;
@@ -27,6 +30,9 @@ final class Entries {
      * @param lines paragraphs one under the other; may be none
      */
     List<Strip> entry(Tag labelTag, String label, Style style, List<Ink> ornaments, double indentPt, List<Line> lines) {
+        if (setter.sheet().oneColumn()) {
+            return stacked(labelTag, label, style, ornaments, indentPt, lines);
+        }
         double room = setter.sheet().labelPt() - GUTTER_PT - indentPt;
         List<Strip> beside = new ArrayList<>();
         for (Line line : lines) {
@@ -55,6 +61,26 @@ final class Entries {
                 0,
                 Strip.of(beside.get(0).heightPt(), first).breaking(beside.get(0).below()));
         return glued(beside, labelLines.size());
+    }
+
+    /** The label on lines of its own, then what it names. */
+    private List<Strip> stacked(
+            Tag labelTag, String label, Style style, List<Ink> ornaments, double indentPt, List<Line> lines) {
+        List<Strip> strips = new ArrayList<>(setter.paragraph(
+                labelTag, label, style, indentPt, setter.sheet().widthPt() - indentPt));
+        if (!ornaments.isEmpty()) {
+            Strip first = strips.get(0);
+            List<Piece> pieces = new ArrayList<>(List.of(new Piece(Optional.empty(), ornaments)));
+            pieces.addAll(first.pieces());
+            strips.set(0, Strip.of(first.heightPt(), pieces).breaking(first.below()));
+        }
+        int labelLines = strips.size();
+        for (Line line : lines) {
+            if (!line.text().isEmpty()) {
+                strips.addAll(paragraph(line));
+            }
+        }
+        return glued(strips, labelLines);
     }
 
     private List<Strip> paragraph(Line line) {

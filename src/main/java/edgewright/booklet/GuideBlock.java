@@ -12,7 +12,6 @@ import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructure
 
 /** Sets what the guide says of one round, under a hairline, with boxes to tick. */
 final class GuideBlock {
-    private static final double CHIP_INDENT_PT = 16;
     private static final double TICK_PT = 9.5;
     private static final double TICK_STEP_PT = 66;
     private static final double UNDER_RULE_PT = 6;
@@ -42,13 +41,13 @@ final class GuideBlock {
         strips.addAll(prose(list, "guide.seen", facts.seen()));
         strips.addAll(prose(list, "guide.back", facts.back()));
         List<Strip> counts = counts(parent, facts);
-        counts.set(0, counts.get(0).spaced(Sheet.HALF_LINE_PT / 2));
+        counts.set(0, counts.get(0).spaced(sheet.halfLinePt() / 2));
         strips.addAll(counts);
         strips.add(ticks(parent));
         strips.replaceAll(strip -> strip.breaking(Break.NEVER));
         int last = strips.size() - 1;
         strips.set(last, strips.get(last).breaking(Break.FREE));
-        strips.set(0, strips.get(0).spaced(Sheet.LINE_PT - UNDER_RULE_PT));
+        strips.set(0, strips.get(0).spaced(sheet.linePt() - UNDER_RULE_PT));
         return strips;
     }
 
@@ -64,11 +63,11 @@ final class GuideBlock {
         List<Piece> pieces = new ArrayList<>();
         pieces.add(Piece.ornament(
                 Ink.Box.filled(0, 0, sheet.widthPt(), 0.6, Tone.LINE),
-                PartPages.chip(yarn.colour(), 0, UNDER_RULE_PT)));
+                setter.chips().of(yarn, 0, UNDER_RULE_PT)));
         double baseline = UNDER_RULE_PT + label.baselinePt();
         pieces.add(Piece.of(
                 parent.child(StandardStructureTypes.H3),
-                setter.words(CHIP_INDENT_PT, baseline, Texts.of("guide.round", facts.round()), label)));
+                setter.words(setter.chips().indentPt(), baseline, Texts.of("guide.round", facts.round()), label)));
         String named = Texts.of("guide.yarn", yarn.id(), yarn.name());
         double hookPt = 0;
         List<Piece> hook = new ArrayList<>();
@@ -78,14 +77,14 @@ final class GuideBlock {
                     baseline,
                     Texts.of("guide.hook", facts.hook().get()),
                     styles.small());
-            hookPt = words.widthPt() + CHIP_INDENT_PT;
+            hookPt = words.widthPt() + setter.chips().indentPt();
             hook.add(Piece.of(parent.child(StandardStructureTypes.P), words));
         }
         pieces.add(Piece.of(
                 parent.child(StandardStructureTypes.P),
                 setter.words(sheet.labelPt(), baseline, setter.fitted(named, bold, sheet.textPt() - hookPt), bold)));
         pieces.addAll(hook);
-        return Strip.of(UNDER_RULE_PT + Sheet.LINE_PT, pieces);
+        return Strip.of(UNDER_RULE_PT + sheet.linePt(), pieces);
     }
 
     private List<Strip> stitches(Tag list, String label, String text) {
@@ -138,9 +137,9 @@ final class GuideBlock {
         }
         done.add(Texts.of("guide.counted"));
         List<Piece> pieces = new ArrayList<>();
-        double height = Sheet.LINE_PT + Sheet.HALF_LINE_PT;
+        double height = sheet.linePt() + sheet.halfLinePt();
         double top = (height - TICK_PT) / 2 + 1;
-        double baseline = Sheet.HALF_LINE_PT / 2 + 1 + small.baselinePt();
+        double baseline = sheet.halfLinePt() / 2 + 1 + small.baselinePt();
         for (int i = 0; i < done.size(); i++) {
             double x = sheet.labelPt() + i * TICK_STEP_PT;
             Tag item = list.child(StandardStructureTypes.LI).child(StandardStructureTypes.L_BODY);

@@ -27,10 +27,10 @@ final class GuidePages {
             counts += " " + Texts.of("guide.examples");
         }
         List<Strip> counted = new ArrayList<>(setter.paragraph(parent, counts));
-        counted.set(0, counted.get(0).spaced(Sheet.HALF_LINE_PT));
+        counted.set(0, counted.get(0).spaced(setter.sheet().halfLinePt()));
         strips.addAll(counted);
         strips.replaceAll(strip -> strip.breaking(Break.NEVER));
-        Options written = new Options(options.terms(), options.counting(), options.repeats());
+        Options written = options.words(false);
         GuideFacts facts = new GuideFacts(chart, options);
         GuideBlock block = new GuideBlock(setter);
         for (int round = 1; round <= chart.rounds().size(); round++) {

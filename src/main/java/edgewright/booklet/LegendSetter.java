@@ -19,12 +19,14 @@ final class LegendSetter {
     private static final double ROW_GAP_PT = 6;
     private static final double COLUMN_GAP_PT = 20;
 
+    private final Sheet sheet;
     private final Chart chart;
     private final Terms terms;
     private final PictureStyle style;
     private final Emphasis emphasis;
 
-    LegendSetter(Chart chart, Terms terms, PictureStyle style, Emphasis emphasis) {
+    LegendSetter(Sheet sheet, Chart chart, Terms terms, PictureStyle style, Emphasis emphasis) {
+        this.sheet = sheet;
         this.chart = chart;
         this.terms = terms;
         this.style = style;
@@ -65,7 +67,7 @@ final class LegendSetter {
             }
             x += widthPt(List.of(column));
         }
-        return Strip.of(Sheet.onGrid(lowest), List.of(new Piece(Optional.of(figure(parent)), inks)));
+        return Strip.of(sheet.onGrid(lowest), List.of(new Piece(Optional.of(figure(parent)), inks)));
     }
 
     /** The rows in columns that are no higher than that, unless a single row is. */

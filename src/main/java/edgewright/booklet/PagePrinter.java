@@ -14,15 +14,17 @@ final class PagePrinter {
     private final PDPageContentStream content;
     private final Sheet sheet;
     private final Type type;
+    private final Edition edition;
     private final Map<Anchor, Integer> pageOf;
 
     /**
      * @param pageOf the pages on which anchors came to stand, counted from 1
      */
-    PagePrinter(PDPageContentStream content, Sheet sheet, Type type, Map<Anchor, Integer> pageOf) {
+    PagePrinter(PDPageContentStream content, Sheet sheet, Type type, Edition edition, Map<Anchor, Integer> pageOf) {
         this.content = content;
         this.sheet = sheet;
         this.type = type;
+        this.edition = edition;
         this.pageOf = pageOf;
     }
 
@@ -58,7 +60,7 @@ final class PagePrinter {
             content.fill();
         }
         if (box.outline().isPresent()) {
-            Colour colour = box.outline().get();
+            Colour colour = Tone.printed(box.outline().get(), edition);
             content.setStrokingColor(colour.red() / 255f, colour.green() / 255f, colour.blue() / 255f);
             content.setLineWidth((float) box.linePt());
             content.addRect(r.getLowerLeftX(), r.getLowerLeftY(), r.getWidth(), r.getHeight());
@@ -85,7 +87,8 @@ final class PagePrinter {
         content.restoreGraphicsState();
     }
 
-    private void fill(Colour colour) throws IOException {
+    private void fill(Colour asked) throws IOException {
+        Colour colour = Tone.printed(asked, edition);
         content.setNonStrokingColor(colour.red() / 255f, colour.green() / 255f, colour.blue() / 255f);
     }
 }

@@ -1,7 +1,6 @@
 package edgewright.booklet;
 
 import edgewright.chart.Chart;
-import edgewright.chart.Colour;
 import edgewright.chart.Yarn;
 import edgewright.words.Block;
 import edgewright.words.BlockPrinter;
@@ -13,9 +12,6 @@ import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructure
 
 /** Sets one part of the written pattern: its heading, then its blocks. */
 final class PartPages implements BlockPrinter {
-    private static final double CHIP_PT = 9;
-    private static final double CHIP_INDENT_PT = 16;
-
     private final TextSetter setter;
     private final Entries entries;
     private final Chart chart;
@@ -46,7 +42,7 @@ final class PartPages implements BlockPrinter {
     @Override
     public void prose(Block.Prose prose) {
         list = null;
-        add(setter.paragraph(parent, prose.text()), Sheet.HALF_LINE_PT);
+        add(setter.paragraph(parent, prose.text()), setter.betweenPt());
     }
 
     @Override
@@ -60,8 +56,8 @@ final class PartPages implements BlockPrinter {
         if (kind == Part.Kind.NEEDS && yarnsSeen < chart.yarns().size()) {
             Yarn yarn = chart.yarns().get(yarnsSeen);
             yarnsSeen++;
-            chip = List.of(chip(yarn.colour(), 0, 0));
-            indent = CHIP_INDENT_PT;
+            chip = List.of(setter.chips().of(yarn, 0, 0));
+            indent = setter.chips().indentPt();
         }
         Style text = setter.styles().text();
         add(
@@ -73,14 +69,14 @@ final class PartPages implements BlockPrinter {
                         indent,
                         List.of(new Entries.Line(
                                 item.child(StandardStructureTypes.L_BODY), entry.text(), text, false))),
-                0);
+                setter.sheet().oneColumn() ? setter.betweenPt() : 0);
     }
 
     @Override
     public void round(Block.RoundWords round) {
         list = null;
         Optional<Yarn> yarn = round.round() == 0 ? Optional.empty() : Optional.of(chart.yarnOf(round.round()));
-        List<Ink> chip = yarn.map(y -> List.<Ink>of(chip(y.colour(), 0, 0))).orElse(List.of());
+        List<Ink> chip = yarn.map(y -> List.of(setter.chips().of(y, 0, 0))).orElse(List.of());
         String head = round.lines().get(0);
         int end = endOfName(head, yarn.map(Yarn::name).orElse(""));
         List<Entries.Line> lines = new ArrayList<>();
@@ -99,9 +95,9 @@ final class PartPages implements BlockPrinter {
                 head.substring(0, end).strip(),
                 setter.styles().label(),
                 chip,
-                chip.isEmpty() ? 0 : CHIP_INDENT_PT,
+                chip.isEmpty() ? 0 : setter.chips().indentPt(),
                 lines);
-        add(set, Sheet.LINE_PT);
+        add(set, setter.sheet().linePt());
     }
 
     @Override
@@ -109,7 +105,7 @@ final class PartPages implements BlockPrinter {
         list = null;
         List<Strip> caption = setter.paragraph(parent, table.caption());
         caption.set(caption.size() - 1, caption.get(caption.size() - 1).breaking(Strip.Break.NEVER));
-        add(caption, Sheet.HALF_LINE_PT);
+        add(caption, setter.sheet().halfLinePt());
         double x = setter.sheet().labelPt();
         add(
                 new TableSetter(setter)
@@ -119,7 +115,7 @@ final class PartPages implements BlockPrinter {
                                 table.rows(),
                                 x,
                                 setter.sheet().textPt()),
-                Sheet.HALF_LINE_PT);
+                setter.sheet().halfLinePt());
     }
 
     /** Where the sentence that names a round and its yarn ends; the yarn's name may hold full stops of its own. */
@@ -127,12 +123,6 @@ final class PartPages implements BlockPrinter {
         int named = Math.max(0, head.indexOf(yarn)) + yarn.length();
         int end = head.indexOf(". ", Math.min(named, head.length()));
         return end < 0 ? head.length() : end + 1;
-    }
-
-    /** A square in the colour of a yarn, in the line that begins at {@code yPt}. */
-    static Ink.Box chip(Colour colour, double xPt, double yPt) {
-        double top = yPt + (Sheet.LINE_PT - CHIP_PT) / 2;
-        return new Ink.Box(xPt + 0.5, top, CHIP_PT, CHIP_PT, Optional.of(colour), Optional.of(Tone.INK), 0.6);
     }
 
     private void add(List<Strip> more, double abovePt) {

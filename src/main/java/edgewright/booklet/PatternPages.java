@@ -4,7 +4,6 @@ import edgewright.chart.Chart;
 import edgewright.check.Verdict;
 import edgewright.draw.Emphasis;
 import edgewright.words.Block;
-import edgewright.words.Options;
 import edgewright.words.Part;
 import edgewright.words.PatternWriter;
 import edgewright.words.WrittenPattern;
@@ -33,8 +32,7 @@ final class PatternPages {
     }
 
     List<Strip> strips() {
-        WrittenPattern words =
-                PatternWriter.write(chart, new Options(options.terms(), options.counting(), options.repeats(), draft));
+        WrittenPattern words = PatternWriter.write(chart, options.words(draft));
         DraftPages findings = new DraftPages(verdict);
         List<Anchor> inside = new ArrayList<>();
         List<Strip> body = new ArrayList<>();
@@ -79,7 +77,7 @@ final class PatternPages {
 
     private List<Strip> cover(WrittenPattern words, List<Anchor> inside) {
         String title = chart.title().isBlank() ? Texts.of("untitled") : chart.title();
-        return new Cover(setter, chart, root).strips(title, CoverPicture.of(chart), facts(words), inside);
+        return new Cover(setter, chart, root).strips(title, CoverPicture.of(chart, options), facts(words), inside);
     }
 
     private List<Strip> chart(DraftPages findings, List<Anchor> inside) {

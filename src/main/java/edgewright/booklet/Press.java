@@ -35,15 +35,17 @@ final class Press {
     private final PDDocument document;
     private final Sheet sheet;
     private final Type type;
+    private final Edition edition;
     private final Structure structure;
     private final List<PDPage> pages = new ArrayList<>();
     private final Map<Anchor, Integer> pageOf = new HashMap<>();
     private final Map<Anchor, PDPageXYZDestination> destinations = new HashMap<>();
 
-    Press(PDDocument document, Sheet sheet, Type type, Structure structure) {
+    Press(PDDocument document, Sheet sheet, Type type, Edition edition, Structure structure) {
         this.document = document;
         this.sheet = sheet;
         this.type = type;
+        this.edition = edition;
         this.structure = structure;
     }
 
@@ -75,7 +77,7 @@ final class Press {
                     pageOf.put(anchor, pages.size());
                     PDPageXYZDestination destination = new PDPageXYZDestination();
                     destination.setPage(page);
-                    destination.setTop((int) Math.ceil(sheet.up(sheet.topPt() + strip.topPt() - Sheet.HALF_LINE_PT)));
+                    destination.setTop((int) Math.ceil(sheet.up(sheet.topPt() + strip.topPt() - sheet.halfLinePt())));
                     destinations.put(anchor, destination);
                 });
             }
@@ -87,7 +89,7 @@ final class Press {
         structure.beginPage(page);
         try (PDPageContentStream stream =
                 new PDPageContentStream(document, page, PDPageContentStream.AppendMode.OVERWRITE, true)) {
-            PagePrinter printer = new PagePrinter(stream, sheet, type, pageOf);
+            PagePrinter printer = new PagePrinter(stream, sheet, type, edition, pageOf);
             MarkedContent marked = new MarkedContent(stream, structure);
             marked.runningMatter();
             for (Ink ink : running) {

@@ -8,7 +8,6 @@ import edgewright.proof.Trials.Trial;
 import edgewright.words.Options;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** For which sizes the words of the pattern were worked back before it was printed, and what came of it. */
@@ -25,7 +24,7 @@ final class ProvedPages {
 
     /** Works the words, and says so for each size. */
     List<Strip> set(Tag parent, Anchor anchor) {
-        Options written = new Options(options.terms(), options.counting(), Optional.empty());
+        Options written = options.words(false).withoutRepeats();
         List<Trial> trials = Trials.run(chart, written, sizes(), trial -> {}, () -> false);
         List<Trial> proved = trials.stream().filter(Trial::agrees).toList();
         List<Trial> failed = trials.stream().filter(trial -> !trial.agrees()).toList();
@@ -48,7 +47,7 @@ final class ProvedPages {
 
     private List<Strip> paragraph(Tag parent, String text) {
         List<Strip> strips = new ArrayList<>(setter.paragraph(parent, text));
-        strips.set(0, strips.get(0).spaced(Sheet.HALF_LINE_PT));
+        strips.set(0, strips.get(0).spaced(setter.sheet().halfLinePt()));
         return strips;
     }
 

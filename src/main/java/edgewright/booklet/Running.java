@@ -49,7 +49,8 @@ final class Running implements Press.RunningMatter {
     }
 
     private List<Ink> draftMark(double baselinePt) {
-        Style style = new Style(setter.styles().strong().face(), 12, Sheet.LINE_PT, Tone.INK);
+        Style style =
+                new Style(setter.styles().strong().face(), 12, setter.sheet().linePt(), Tone.INK);
         Ink.Words words = setter.words(0, baselinePt, Texts.of("draft"), style);
         double left = (setter.sheet().widthPt() - words.widthPt()) / 2;
         Ink.Box box = new Ink.Box(

@@ -4,9 +4,13 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 
 /**
  * How a page is divided. The column of text is as high as a whole number of half lines, so that lines of facing columns and
- * pages stand on one grid; labels (the number of a round, an abbreviation) hang to the left of what they name.
+ * pages stand on one grid; labels (the number of a round, an abbreviation) hang to the left of what they name, or stand over
+ * it where there is but one column.
  *
- * @param labelPt the width of the labels at the left of the column, with the white that parts them from the text
+ * @param labelPt the width of the labels at the left of the column, with the white that parts them from the text; 0 where
+ *     they stand over it
+ * @param linePt from line to line of running text
+ * @param narrowestMarginPt how near to the edge of the page a picture may come
  */
 record Sheet(
         double pageWidthPt,
@@ -15,40 +19,82 @@ record Sheet(
         double topPt,
         double widthPt,
         double heightPt,
-        double labelPt) {
+        double labelPt,
+        double linePt,
+        double narrowestMarginPt) {
     /** Points of 1/72 inch in a millimetre. */
     static final double PT_PER_MM = 72 / 25.4;
 
-    /** From line to line of running text. */
-    static final double LINE_PT = 15;
-
-    /** The step of the grid that everything stands on. */
-    static final double HALF_LINE_PT = LINE_PT / 2;
-
+    private static final double LINE_PT = 15;
+    private static final double LARGE_LINE_PT = 30;
     private static final double SIDE_MARGIN_MM = 20;
     private static final double NARROWEST_MARGIN_MM = 12;
     private static final double TOP_MARGIN_MM = 26;
     private static final double FOOT_MARGIN_MM = 22;
     private static final double LABEL_PT = 96;
 
-    static Sheet of(Paper paper) {
-        double width = paper.widthMm() * PT_PER_MM;
-        double height = paper.heightMm() * PT_PER_MM;
+    /** The margin on all sides that the advice for low vision asks for: an inch. */
+    private static final double LARGE_MARGIN_MM = 25.4;
+
+    static Sheet of(Paper paper, Edition edition) {
+        return of(paper.widthMm(), paper.heightMm(), edition);
+    }
+
+    /** A page of any size, with the margins and lines of an edition. */
+    static Sheet of(double widthMm, double heightMm, Edition edition) {
+        return edition == Edition.LARGE_PRINT ? large(widthMm, heightMm) : usual(widthMm, heightMm);
+    }
+
+    private static Sheet usual(double widthMm, double heightMm) {
         double left = SIDE_MARGIN_MM * PT_PER_MM;
-        double top = TOP_MARGIN_MM * PT_PER_MM;
-        double room = height - top - FOOT_MARGIN_MM * PT_PER_MM;
         return new Sheet(
-                width, height, left, top, width - 2 * left, Math.floor(room / HALF_LINE_PT) * HALF_LINE_PT, LABEL_PT);
+                widthMm * PT_PER_MM,
+                heightMm * PT_PER_MM,
+                left,
+                TOP_MARGIN_MM * PT_PER_MM,
+                widthMm * PT_PER_MM - 2 * left,
+                halfLines(heightMm - TOP_MARGIN_MM - FOOT_MARGIN_MM, LINE_PT),
+                LABEL_PT,
+                LINE_PT,
+                NARROWEST_MARGIN_MM * PT_PER_MM);
+    }
+
+    private static Sheet large(double widthMm, double heightMm) {
+        double margin = LARGE_MARGIN_MM * PT_PER_MM;
+        return new Sheet(
+                widthMm * PT_PER_MM,
+                heightMm * PT_PER_MM,
+                margin,
+                margin,
+                widthMm * PT_PER_MM - 2 * margin,
+                halfLines(heightMm - 2 * LARGE_MARGIN_MM, LARGE_LINE_PT),
+                0,
+                LARGE_LINE_PT,
+                margin);
+    }
+
+    private static double halfLines(double heightMm, double linePt) {
+        return Math.floor(heightMm * PT_PER_MM / (linePt / 2)) * (linePt / 2);
+    }
+
+    /** The step of the grid that everything stands on. */
+    double halfLinePt() {
+        return linePt / 2;
     }
 
     /** The next height that is a whole number of half lines. */
-    static double onGrid(double heightPt) {
-        return Math.ceil(heightPt / HALF_LINE_PT - 1e-9) * HALF_LINE_PT;
+    double onGrid(double heightPt) {
+        return Math.ceil(heightPt / halfLinePt() - 1e-9) * halfLinePt();
+    }
+
+    /** Whether there is but one column: labels stand over what they name. */
+    boolean oneColumn() {
+        return labelPt == 0;
     }
 
     /** The width of the widest picture: it may stand out into the margins, but not where printers cannot reach. */
     double widestPt() {
-        return pageWidthPt - 2 * NARROWEST_MARGIN_MM * PT_PER_MM;
+        return pageWidthPt - 2 * narrowestMarginPt;
     }
 
     /** The width of what stands beside the labels. */

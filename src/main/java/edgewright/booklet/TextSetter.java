@@ -11,10 +11,12 @@ import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructure
 final class TextSetter {
     private final Sheet sheet;
     private final Styles styles;
+    private final Chips chips;
 
-    TextSetter(Sheet sheet, Styles styles) {
+    TextSetter(Sheet sheet, Styles styles, Chips chips) {
         this.sheet = sheet;
         this.styles = styles;
+        this.chips = chips;
     }
 
     Styles styles() {
@@ -25,13 +27,22 @@ final class TextSetter {
         return sheet;
     }
 
+    Chips chips() {
+        return chips;
+    }
+
+    /** The white between paragraphs: half a line, or a whole one where groups are to be parted by blank lines. */
+    double betweenPt() {
+        return sheet.oneColumn() ? sheet.linePt() : sheet.halfLinePt();
+    }
+
     /** The heading of a part of the pattern, under a rule across the column; goes with what follows it. */
     List<Strip> partHeading(Tag parent, Anchor anchor) {
         Style style = styles.part();
         List<String> lines = LineBreaker.forProse(style.face(), style.sizePt()).lines(anchor.title(), sheet.widthPt());
         Tag tag = parent.child(StandardStructureTypes.H2);
-        double leading = 1.5 * Sheet.LINE_PT;
-        double ruleToTop = Sheet.HALF_LINE_PT;
+        double leading = Math.max(1.5 * sheet.linePt(), style.leadingPt() - sheet.halfLinePt());
+        double ruleToTop = sheet.halfLinePt();
         List<Strip> strips = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
             boolean first = i == 0;
@@ -43,9 +54,9 @@ final class TextSetter {
             }
             double baseline = top + (leading + Face.CAP_HEIGHT * style.sizePt()) / 2;
             pieces.add(Piece.of(tag, words(0, baseline, ended(lines.get(i), last), style)));
-            Strip strip = Strip.of(top + leading + (last ? Sheet.HALF_LINE_PT : 0), pieces)
+            Strip strip = Strip.of(top + leading + (last ? sheet.halfLinePt() : 0), pieces)
                     .breaking(Break.NEVER);
-            strips.add(first ? strip.spaced(1.5 * Sheet.LINE_PT).anchored(anchor) : strip);
+            strips.add(first ? strip.spaced(1.5 * sheet.linePt()).anchored(anchor) : strip);
         }
         return strips;
     }
@@ -57,7 +68,7 @@ final class TextSetter {
                 lines(parent.child(StandardStructureTypes.H3), text, styles.section(), 0, sheet.widthPt(), false)) {
             strips.add(strip.breaking(Break.NEVER));
         }
-        Strip first = strips.get(0).spaced(Sheet.LINE_PT);
+        Strip first = strips.get(0).spaced(sheet.linePt());
         strips.set(0, anchor.map(first::anchored).orElse(first));
         return strips;
     }

@@ -10,7 +10,6 @@ import edgewright.draw.CornerPicture;
 import edgewright.draw.Drawing;
 import edgewright.draw.Emphasis;
 import edgewright.draw.FabricLook;
-import edgewright.draw.PictureStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,18 +17,17 @@ import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructure
 
 /** A chart that is larger than a page: which sheets there are, how they lie, and each of them. */
 final class TiledChart {
-    private static final double CAPTION_PT = 4 * Sheet.LINE_PT;
     private static final double MAP_CELL_PT = 12;
-    private static final double MAP_HEIGHT_PT = 3 * Sheet.LINE_PT;
-    private static final double MAP_WIDTH_PT = 8 * Sheet.LINE_PT;
+    /** In lines. */
+    private static final double MAP_HEIGHT = 3;
+
+    private static final double MAP_WIDTH = 8;
     private static final double LARGEST_OVERVIEW_PT = 330;
     private static final double OUTLINE_PT = 1.1;
 
     /** The picture of the whole is left out of an overview with more cells than this; the sheets are shown all the same. */
     private static final int MOST_CELLS_IN_OVERVIEW = 40_000;
 
-    private static final PictureStyle OVERVIEW =
-            PictureStyle.FABRIC.withLook(FabricLook.FLAT).withCellMm(1);
     private static final double JOIN_MM = 0.6;
 
     private final TextSetter setter;
@@ -60,11 +58,11 @@ final class TiledChart {
         Tiling.Work work = new Tiling.Work(
                 columns, rows, chart.rounds().size() + 1, oneCell.widthMm() - 1, oneCell.heightMm() - 1);
         double widthMm = sheet.widestPt() / Sheet.PT_PER_MM;
-        double heightMm = (sheet.heightPt() - CAPTION_PT) / Sheet.PT_PER_MM;
+        double heightMm = (sheet.heightPt() - 4 * sheet.linePt()) / Sheet.PT_PER_MM;
         Tiling tiling = options.cellMm().isPresent()
                 ? Tiling.of(work, widthMm, heightMm, options.cellMm().getAsDouble())
                 : Tiling.fewestSheets(
-                        work, widthMm, heightMm, BookletOptions.SMALLEST_CELL_MM, ChartSheets.COMFORTABLE_CELL_MM);
+                        work, widthMm, heightMm, Appearance.SMALLEST_CELL_MM, ChartSheets.COMFORTABLE_CELL_MM);
         CornerPicture whole = charts.picture(tiling.cellMm());
         List<Strip> strips = new ArrayList<>(List.of(overview(parent, tiling)));
         for (int i = 0; i < tiling.tiles().size(); i++) {
@@ -85,8 +83,9 @@ final class TiledChart {
     private Strip overview(Tag parent, Tiling tiling) {
         Piece column = legend.column(parent, ChartSheets.LEGEND_CELLS_MM.get(0), 0, 0);
         Ink.Art art = (Ink.Art) column.inks().get(0);
-        double left = Math.max(sheet.labelPt(), art.widthPt() + 2 * Sheet.LINE_PT);
-        CornerPicture unit = CornerPicture.of(chart, OVERVIEW, Emphasis.NONE);
+        double left = Math.max(sheet.labelPt(), art.widthPt() + 2 * sheet.linePt());
+        CornerPicture unit = CornerPicture.of(
+                chart, CoverPicture.style(options).withLook(FabricLook.FLAT).withCellMm(1), Emphasis.NONE);
         double mostPt = Math.min(sheet.widthPt() - left, LARGEST_OVERVIEW_PT);
         double scale = mostPt / Sheet.PT_PER_MM / Math.max(unit.widthMm(), unit.heightMm());
         double width = unit.widthMm() * scale * Sheet.PT_PER_MM;
@@ -104,7 +103,7 @@ final class TiledChart {
             outlines.addAll(outline(x, y, range.columns() * cellPt, range.rows() * cellPt, i + 1));
         }
         pieces.add(new Piece(Optional.empty(), outlines));
-        return Strip.of(Sheet.onGrid(Math.max(art.heightPt(), height)), pieces).spaced(Sheet.LINE_PT);
+        return Strip.of(sheet.onGrid(Math.max(art.heightPt(), height)), pieces).spaced(sheet.linePt());
     }
 
     private Drawing overview(CornerPicture corner) {
@@ -117,7 +116,7 @@ final class TiledChart {
     private List<Ink> outline(double xPt, double yPt, double widthPt, double heightPt, int number) {
         Style style = setter.styles().strong();
         Ink.Words words = setter.words(0, 0, Integer.toString(number), style);
-        double badge = Sheet.LINE_PT + 2;
+        double badge = sheet.linePt() + 2;
         double left = xPt + (widthPt - badge) / 2;
         double top = yPt + (heightPt - badge) / 2;
         Ink halo = new Ink.Box(xPt, yPt, widthPt, heightPt, Optional.empty(), Optional.of(Tone.PAPER), 3 * OUTLINE_PT);
@@ -149,11 +148,12 @@ final class TiledChart {
                 .lines(goesOn(tiling, tile), room);
         Tag prose = parent.child(StandardStructureTypes.P);
         for (int i = 0; i < lines.size(); i++) {
-            double baseline = (i + 1) * Sheet.LINE_PT + styles.small().baselinePt();
+            double baseline = (i + 1) * sheet.linePt() + styles.small().baselinePt();
             pieces.add(Piece.of(prose, setter.words(0, baseline, lines.get(i) + " ", styles.small())));
         }
         pieces.add(new Piece(Optional.empty(), map(tiling, tile)));
-        double height = Math.max((lines.size() + 2) * Sheet.LINE_PT, Sheet.onGrid(tiling.down() * mapCell(tiling) + 6));
+        double height =
+                Math.max((lines.size() + 2) * sheet.linePt(), sheet.onGrid(tiling.down() * mapCell(tiling) + 6));
         return Strip.of(height, pieces).onNewPage(true).breaking(Break.NEVER).anchored(new Anchor(title, 2));
     }
 
@@ -176,8 +176,10 @@ final class TiledChart {
     }
 
     /** The side of a sheet in the map, however many there are. */
-    private static double mapCell(Tiling tiling) {
-        return Math.min(MAP_CELL_PT, Math.min(MAP_HEIGHT_PT / tiling.down(), MAP_WIDTH_PT / tiling.across()));
+    private double mapCell(Tiling tiling) {
+        return Math.min(
+                MAP_CELL_PT,
+                Math.min(MAP_HEIGHT * sheet.linePt() / tiling.down(), MAP_WIDTH * sheet.linePt() / tiling.across()));
     }
 
     private static String goesOn(Tiling tiling, Tile tile) {

@@ -23,4 +23,15 @@ final class Tone {
     static final Colour MARSH = Colour.parse("#1f5560");
 
     private Tone() {}
+
+    /** What a colour of the page, not of a yarn, comes to in an edition: where there is but one ink, black or nothing. */
+    static Colour printed(Colour colour, Edition edition) {
+        if (edition == Edition.STANDARD) {
+            return colour;
+        }
+        if (colour.equals(SOFT) || colour.equals(LINE) || colour.equals(MARSH)) {
+            return INK;
+        }
+        return colour.equals(WASH) ? PAPER : colour;
+    }
 }

@@ -1,6 +1,9 @@
 package edgewright.cli;
 
+import edgewright.booklet.ChartPaper;
+import edgewright.booklet.Edition;
 import edgewright.booklet.Paper;
+import edgewright.booklet.PrintedTerms;
 import edgewright.chart.Counting;
 import edgewright.chart.Hand;
 import edgewright.chart.Terms;
@@ -48,6 +51,18 @@ abstract class ChoiceConverter<E extends Enum<E>> implements ITypeConverter<E> {
         }
     }
 
+    /** {@code UK}, {@code US} or {@code both}. */
+    static final class OfPrintedTerms extends ChoiceConverter<PrintedTerms> {
+        OfPrintedTerms() {
+            super(PrintedTerms.values());
+        }
+
+        @Override
+        String word(PrintedTerms choice) {
+            return choice == PrintedTerms.BOTH ? super.word(choice) : choice.name();
+        }
+    }
+
     /** {@code stitches} or {@code with-chains}. */
     static final class OfCounting extends ChoiceConverter<Counting> {
         OfCounting() {
@@ -87,6 +102,20 @@ abstract class ChoiceConverter<E extends Enum<E>> implements ITypeConverter<E> {
     static final class OfHand extends ChoiceConverter<Hand> {
         OfHand() {
             super(Hand.values());
+        }
+    }
+
+    /** {@code standard}, {@code large-print} or {@code black-and-white}. */
+    static final class OfEdition extends ChoiceConverter<Edition> {
+        OfEdition() {
+            super(Edition.values());
+        }
+    }
+
+    /** {@code same}, {@code a3} or {@code poster}. */
+    static final class OfChartPaper extends ChoiceConverter<ChartPaper> {
+        OfChartPaper() {
+            super(ChartPaper.values());
         }
     }
 

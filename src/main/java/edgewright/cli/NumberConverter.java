@@ -1,6 +1,6 @@
 package edgewright.cli;
 
-import edgewright.booklet.BookletOptions;
+import edgewright.booklet.Appearance;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
@@ -36,7 +36,7 @@ abstract class NumberConverter implements ITypeConverter<Double> {
     /** The edge of a cell in print. */
     static final class OfPrintedCellMm extends NumberConverter {
         OfPrintedCellMm() {
-            super(BookletOptions.SMALLEST_CELL_MM, BookletOptions.LARGEST_CELL_MM);
+            super(Appearance.SMALLEST_CELL_MM, Appearance.LARGEST_CELL_MM);
         }
     }
 

@@ -2,17 +2,16 @@ package edgewright.cli;
 
 import edgewright.booklet.Booklet;
 import edgewright.booklet.BookletOptions;
+import edgewright.booklet.Imprint;
 import edgewright.booklet.Outcome;
-import edgewright.booklet.Paper;
 import edgewright.booklet.Progress;
-import edgewright.chart.Counting;
-import edgewright.chart.Terms;
+import edgewright.booklet.Supplements;
+import edgewright.booklet.Telling;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -31,21 +30,17 @@ final class PublishCommand implements Callable<Integer> {
     @Option(names = "--to", required = true, paramLabel = "FILE.pdf", converter = PathConverter.class)
     private Path to;
 
-    @Option(names = "--paper", paramLabel = "PAPER", defaultValue = "a4", converter = ChoiceConverter.OfPaper.class)
-    private Paper paper;
+    @Mixin
+    private AppearanceOption appearance;
 
-    @Option(names = "--terms", paramLabel = "UK|US", converter = ChoiceConverter.OfTerms.class)
-    private Terms terms;
+    @Mixin
+    private WordingOption wording;
 
-    @Option(
-            names = "--counting",
-            paramLabel = "stitches|with-chains",
-            defaultValue = "stitches",
-            converter = ChoiceConverter.OfCounting.class)
-    private Counting counting;
+    @Option(names = "--pattern-version", paramLabel = "TEXT", defaultValue = "")
+    private String version;
 
-    @Option(names = "--cell-mm", paramLabel = "MM", converter = NumberConverter.OfPrintedCellMm.class)
-    private Double cellMm;
+    @Option(names = "--pattern-date", paramLabel = "TEXT", defaultValue = "")
+    private String date;
 
     @Override
     public Integer call() throws IOException {
@@ -57,11 +52,10 @@ final class PublishCommand implements Callable<Integer> {
         ChartArgument.Judged judged = given.get();
         OutputFile output = new OutputFile(to, judged.file(), List.of(".pdf"));
         BookletOptions options = new BookletOptions(
-                paper,
-                terms == null ? judged.chart().terms() : terms,
-                counting,
-                judged.repeats(),
-                cellMm == null ? OptionalDouble.empty() : OptionalDouble.of(cellMm),
+                appearance.appearance(),
+                new Telling(wording.terms(judged.chart()), wording.counting(), wording.hand(), judged.repeats()),
+                new Imprint(version, date),
+                Supplements.ALL,
                 judged.isDraft());
         ByteArrayOutputStream pages = new ByteArrayOutputStream();
         Outcome outcome = Booklet.publish(judged.verdict(), options, pages, Progress.NONE);

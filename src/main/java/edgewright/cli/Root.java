@@ -20,7 +20,6 @@ import picocli.CommandLine.Spec;
             WorkCommand.class,
             FitCommand.class,
             DrawCommand.class,
-            YarnCommand.class,
             HelpCommand.class
         })
 final class Root implements Runnable {

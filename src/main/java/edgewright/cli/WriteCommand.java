@@ -1,8 +1,6 @@
 package edgewright.cli;
 
 import edgewright.chart.Chart;
-import edgewright.chart.Counting;
-import edgewright.chart.Hand;
 import edgewright.chart.Terms;
 import edgewright.words.Options;
 import edgewright.words.PatternWriter;
@@ -11,7 +9,6 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 
 /** {@code write}: the pattern in words. */
@@ -23,22 +20,8 @@ final class WriteCommand implements Callable<Integer> {
     @Mixin
     private ChartArgument argument;
 
-    @Option(names = "--terms", paramLabel = "UK|US", converter = ChoiceConverter.OfTerms.class)
-    private Terms terms;
-
-    @Option(
-            names = "--counting",
-            paramLabel = "stitches|with-chains",
-            defaultValue = "stitches",
-            converter = ChoiceConverter.OfCounting.class)
-    private Counting counting;
-
-    @Option(
-            names = "--hand",
-            paramLabel = "right|left",
-            defaultValue = "right",
-            converter = ChoiceConverter.OfHand.class)
-    private Hand hand;
+    @Mixin
+    private WordingOption wording;
 
     @Override
     public Integer call() {
@@ -48,13 +31,15 @@ final class WriteCommand implements Callable<Integer> {
             return ExitStatus.NO;
         }
         Chart chart = judged.get().chart();
-        Options options = new Options(
-                terms == null ? chart.terms() : terms,
-                counting,
-                judged.get().repeats(),
-                judged.get().isDraft(),
-                hand);
-        terminal.out().print(PlainText.of(PatternWriter.write(chart, options)));
+        for (Terms terms : wording.terms(chart).inTurn()) {
+            Options options = new Options(
+                    terms,
+                    wording.counting(),
+                    judged.get().repeats(),
+                    judged.get().isDraft(),
+                    wording.hand());
+            terminal.out().print(PlainText.of(PatternWriter.write(chart, options)));
+        }
         return ExitStatus.DONE;
     }
 }

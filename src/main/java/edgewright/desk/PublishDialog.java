@@ -1,9 +1,17 @@
 package edgewright.desk;
 
+import edgewright.booklet.Appearance;
 import edgewright.booklet.BookletOptions;
+import edgewright.booklet.ChartPaper;
+import edgewright.booklet.Edition;
+import edgewright.booklet.Imprint;
 import edgewright.booklet.Paper;
+import edgewright.booklet.PrintedTerms;
+import edgewright.booklet.Supplements;
+import edgewright.booklet.Telling;
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
+import edgewright.chart.Hand;
 import edgewright.chart.Terms;
 import java.awt.Window;
 import java.util.Locale;
@@ -21,8 +29,8 @@ final class PublishDialog extends FormDialog {
     private final JComboBox<Terms> terms = new JComboBox<>(Terms.values());
     private final JComboBox<Counting> counting = new JComboBox<>(Counting.values());
     private final JCheckBox fit = Forms.caption(new JCheckBox(), "publish.fit");
-    private final JSpinner cell = new JSpinner(
-            new SpinnerNumberModel(5.0, BookletOptions.SMALLEST_CELL_MM, BookletOptions.LARGEST_CELL_MM, 0.5));
+    private final JSpinner cell =
+            new JSpinner(new SpinnerNumberModel(5.0, Appearance.SMALLEST_CELL_MM, Appearance.LARGEST_CELL_MM, 0.5));
     private final SizeFields size;
     private final JCheckBox draft = Forms.caption(new JCheckBox(), "publish.draft");
 
@@ -59,11 +67,18 @@ final class PublishDialog extends FormDialog {
 
     BookletOptions options() {
         return new BookletOptions(
-                (Paper) paper.getSelectedItem(),
-                (Terms) terms.getSelectedItem(),
-                (Counting) counting.getSelectedItem(),
-                size.repeats(),
-                fit.isSelected() ? OptionalDouble.empty() : OptionalDouble.of((Double) cell.getValue()),
+                new Appearance(
+                        Edition.STANDARD,
+                        (Paper) paper.getSelectedItem(),
+                        ChartPaper.SAME,
+                        fit.isSelected() ? OptionalDouble.empty() : OptionalDouble.of((Double) cell.getValue())),
+                new Telling(
+                        PrintedTerms.of((Terms) terms.getSelectedItem()),
+                        (Counting) counting.getSelectedItem(),
+                        Hand.RIGHT,
+                        size.repeats()),
+                Imprint.NONE,
+                Supplements.ALL,
                 draft.isSelected());
     }
 

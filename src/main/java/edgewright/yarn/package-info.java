@@ -1,6 +1,5 @@
 /**
- * What depends on the yarn: difference and contrast of colours, amounts, what is left, the names of hooks and the weights of
- * yarn.
+ * What depends on the yarn: difference and contrast of colours, amounts, hooks.
  *
  * <p>May be used by check, booklet, desk and cli.
  */

@@ -38,7 +38,9 @@ class ChartSheetsTest {
     }
 
     private static List<Strip> strips(PDDocument document, Chart chart, BookletOptions options) {
-        TextSetter setter = new TextSetter(Sheet.of(options.paper()), Styles.of(Type.embedIn(document)));
+        Sheet sheet = Sheet.of(options.paper(), options.edition());
+        TextSetter setter = new TextSetter(
+                sheet, Styles.of(Type.embedIn(document), sheet), new Chips(chart, sheet, options.edition()));
         return new ChartSheets(setter, chart, options, Emphasis.NONE).set(Tag.document(), new Anchor("Chart", 1));
     }
 
@@ -92,7 +94,7 @@ class ChartSheetsTest {
     void aSheetIsShownWholeAndLiesOnItsPage(String sample, Paper paper, double cellMm) throws IOException {
         Chart chart = Published.sample(sample);
         BookletOptions options = BookletOptions.of(chart).withPaper(paper).withCellMm(cellMm);
-        Sheet sheet = Sheet.of(paper);
+        Sheet sheet = Sheet.of(paper, Edition.STANDARD);
         try (PDDocument document = new PDDocument()) {
             List<Strip> strips = strips(document, chart, options);
             for (Strip strip : strips) {

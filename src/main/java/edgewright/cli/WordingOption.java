@@ -1,0 +1,47 @@
+package edgewright.cli;
+
+import edgewright.booklet.PrintedTerms;
+import edgewright.chart.Chart;
+import edgewright.chart.Counting;
+import edgewright.chart.Hand;
+import picocli.CommandLine.Option;
+
+/** In which terms a pattern is written, how its sides are counted, and for which hand. */
+final class WordingOption {
+    @Option(
+            names = "--terms",
+            descriptionKey = "terms",
+            paramLabel = "UK|US|both",
+            converter = ChoiceConverter.OfPrintedTerms.class)
+    private PrintedTerms terms;
+
+    @Option(
+            names = "--counting",
+            descriptionKey = "counting",
+            paramLabel = "stitches|with-chains",
+            defaultValue = "stitches",
+            converter = ChoiceConverter.OfCounting.class)
+    private Counting counting;
+
+    @Option(
+            names = "--hand",
+            descriptionKey = "hand",
+            paramLabel = "right|left",
+            defaultValue = "right",
+            converter = ChoiceConverter.OfHand.class)
+    private Hand hand;
+
+    /** The terms that were asked for, else those of the chart. */
+    PrintedTerms terms(Chart chart) {
+        return terms == null ? PrintedTerms.of(chart.terms()) : terms;
+    }
+
+    Counting counting() {
+        return counting;
+    }
+
+    /** The hand that holds the hook. */
+    Hand hand() {
+        return hand;
+    }
+}
