@@ -63,7 +63,9 @@ class MarksReadBackTest {
         Verdict verdict = Checker.check(chart);
         Emphasis emphasis = verdict.hasErrors() ? new DraftPages(verdict).emphasis() : Emphasis.NONE;
         try (PDDocument document = new PDDocument()) {
-            TextSetter setter = new TextSetter(Sheet.of(options.paper()), Styles.of(Type.embedIn(document)));
+            Sheet paper = Sheet.of(options.paper(), options.edition());
+            TextSetter setter = new TextSetter(
+                    paper, Styles.of(Type.embedIn(document), paper), new Chips(chart, paper, options.edition()));
             return new ChartSheets(setter, chart, options, emphasis)
                     .set(Tag.document(), new Anchor("Chart", 1)).stream()
                             .flatMap(strip -> strip.pieces().stream())
@@ -148,13 +150,13 @@ class MarksReadBackTest {
     private static ChartOnPaper printed(Drawing drawing) throws IOException {
         double width = drawing.widthMm() * Sheet.PT_PER_MM;
         double height = drawing.heightMm() * Sheet.PT_PER_MM;
-        Sheet paper = new Sheet(width, height, 0, 0, width, height, 0);
+        Sheet paper = new Sheet(width, height, 0, 0, width, height, 0, 15, 0);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try (PDDocument document = new PDDocument()) {
             PDPage page = new PDPage(new PDRectangle((float) width, (float) height));
             document.addPage(page);
             try (PDPageContentStream stream = new PDPageContentStream(document, page)) {
-                new PagePrinter(stream, paper, Type.embedIn(document), Map.of())
+                new PagePrinter(stream, paper, Type.embedIn(document), Edition.STANDARD, Map.of())
                         .print(new Ink.Art(0, 0, width, height, () -> drawing, 0, 0, 1));
             }
             document.save(out);
