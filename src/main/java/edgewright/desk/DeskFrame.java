@@ -1,6 +1,7 @@
 package edgewright.desk;
 
 import edgewright.chart.Chart;
+import edgewright.chart.Counting;
 import edgewright.chart.Stitch;
 import edgewright.chart.Yarn;
 import edgewright.check.Sentences;
@@ -61,7 +62,7 @@ final class DeskFrame extends JFrame {
         canvas = new ChartCanvas(bench, view);
         findings = new FindingsPane(bench, sentences);
         addActions();
-        rounds = new RoundsPane(bench, view, settings, actions);
+        rounds = new RoundsPane(bench, view, actions);
         yarns = new YarnsPane(bench, actions);
         setJMenuBar(Menus.bar(
                 bench,
@@ -74,6 +75,7 @@ final class DeskFrame extends JFrame {
         follow();
         bench.listen(change -> follow());
         view.listen(actions::refresh);
+        view.listen(() -> settings.setCounting(view.counting()));
         jobs.listen(actions::refresh);
         rounds.rounds().getSelectionModel().addListSelectionListener(event -> actions.refresh());
         actions.afterRefresh(this::nameUndo);
@@ -214,6 +216,9 @@ final class DeskFrame extends JFrame {
         for (View.Layers layers : View.Layers.values()) {
             actions.add("layers." + layers.name(), () -> view.show(layers));
         }
+        for (Counting way : Counting.values()) {
+            actions.add("counting." + way.name(), () -> view.count(way));
+        }
         actions.add("turn", view::turnOn);
         actions.add("zoomIn", () -> view.zoom(1), () -> view.canZoom(1));
         actions.add("zoomOut", () -> view.zoom(-1), () -> view.canZoom(-1));
@@ -268,7 +273,7 @@ final class DeskFrame extends JFrame {
     }
 
     private void begin() {
-        NewChartDialog dialog = new NewChartDialog(this);
+        NewChartDialog dialog = new NewChartDialog(this, view.counting());
         if (dialog.ask()) {
             files.begin(dialog.chart());
         }
@@ -282,7 +287,7 @@ final class DeskFrame extends JFrame {
     }
 
     private void reshape() {
-        SideDialog dialog = new SideDialog(this, bench.chart().shape());
+        SideDialog dialog = new SideDialog(this, bench.chart().shape(), view.counting());
         if (dialog.ask()) {
             ChartDeeds.reshape(bench, dialog.shape());
         }

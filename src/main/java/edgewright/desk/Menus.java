@@ -1,5 +1,6 @@
 package edgewright.desk;
 
+import edgewright.chart.Counting;
 import edgewright.chart.Stitch;
 import edgewright.chart.Yarn;
 import java.nio.file.Path;
@@ -48,6 +49,7 @@ final class Menus {
         menus.fill(rounds, "letters", "-", "addYarn", "changeYarn", "removeYarn");
         JMenu side = menus.menu("side", "insertColumn", "deleteColumn", "-", "side");
         menus.fill(side, "-", "shiftOn", "shiftBack", "shift", "-", "reverse");
+        menus.pieceMenu(view);
         menus.viewMenu(view, settings);
         menus.menu("help", "help", "laws", "keys", "-", "about");
         return menus.bar;
@@ -82,6 +84,18 @@ final class Menus {
             follow.run();
         }
         fill(menu, "-", "workHere", "takeOut");
+    }
+
+    private void pieceMenu(View view) {
+        JMenu menu = menu("piece");
+        for (Counting way : Counting.values()) {
+            String id = "counting." + way.name();
+            JRadioButtonMenuItem item = new JRadioButtonMenuItem(actions.get(id));
+            menu.add(named(item, id));
+            Runnable follow = () -> item.setSelected(view.counting() == way);
+            view.listen(follow);
+            follow.run();
+        }
     }
 
     private void viewMenu(View view, Settings settings) {

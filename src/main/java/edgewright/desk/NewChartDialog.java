@@ -2,6 +2,7 @@ package edgewright.desk;
 
 import edgewright.chart.Chart;
 import edgewright.chart.Colour;
+import edgewright.chart.Counting;
 import edgewright.chart.SideShape;
 import edgewright.chart.Yarn;
 import java.awt.Window;
@@ -23,6 +24,7 @@ final class NewChartDialog extends FormDialog {
 
     private record YarnRow(JTextField name, ColourButton colour) {}
 
+    private final Counting counting;
     private final JTextField title = new JTextField(24);
     private final JLabel counts = new JLabel();
     private final JSpinner fromCorner;
@@ -34,8 +36,9 @@ final class NewChartDialog extends FormDialog {
     private final JButton more = Forms.caption(new JButton(), "newChart.moreYarn");
     private final JButton fewer = Forms.caption(new JButton(), "newChart.fewerYarn");
 
-    NewChartDialog(Window owner) {
+    NewChartDialog(Window owner, Counting counting) {
         super(owner, "newChart");
+        this.counting = counting;
         field("newChart.chartTitle", title).setText(Texts.of("newChart.untitled"));
         title.selectAll();
         rounds = number("newChart.rounds", 12, 1, MOST_ROUNDS);
@@ -83,7 +86,7 @@ final class NewChartDialog extends FormDialog {
     Optional<String> objection() {
         if (toCorner != null) {
             // The title is looked at before there are numbers.
-            counts.setText(SideCounts.ofBaseRound(shape()));
+            counts.setText(SideCounts.ofBaseRound(shape(), counting));
         }
         if (title.getText().isBlank()) {
             return Optional.of(Texts.of("newChart.objection.title"));

@@ -1,5 +1,6 @@
 package edgewright.desk;
 
+import edgewright.chart.Counting;
 import edgewright.proof.Trials.Trial;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
@@ -18,7 +19,7 @@ import javax.swing.table.AbstractTableModel;
 final class ProofWindow extends JDialog {
     private static final String[] COLUMNS = {"repeats", "base", "stitches", "outcome"};
 
-    ProofWindow(Window owner, List<Trial> trials) {
+    ProofWindow(Window owner, List<Trial> trials, Counting counting) {
         super(owner, Texts.of("proof.title"), ModalityType.MODELESS);
         setName("proofWindow");
         Column column = new Column(14, 18, 10);
@@ -29,7 +30,7 @@ final class ProofWindow extends JDialog {
             column.heading(Texts.of("proof.first", ProveDialog.line(trial.repeats())));
             trial.problems().forEach(column::prose);
         });
-        JTable table = new JTable(new Model(trials));
+        JTable table = new JTable(new Model(trials, counting));
         table.setName("proofTable");
         table.getAccessibleContext().setAccessibleName(Texts.of("proof.title"));
         table.setRowHeight(26);
@@ -57,9 +58,11 @@ final class ProofWindow extends JDialog {
     /** A row for each size. */
     private static final class Model extends AbstractTableModel {
         private final transient List<Trial> trials;
+        private final Counting counting;
 
-        Model(List<Trial> trials) {
+        Model(List<Trial> trials, Counting counting) {
             this.trials = trials;
+            this.counting = counting;
         }
 
         @Override
@@ -74,7 +77,7 @@ final class ProofWindow extends JDialog {
 
         @Override
         public String getColumnName(int column) {
-            return Texts.of("proof.column." + COLUMNS[column]);
+            return Texts.of("proof.column." + COLUMNS[column], Texts.of("counting." + counting.name()));
         }
 
         @Override
@@ -82,7 +85,7 @@ final class ProofWindow extends JDialog {
             Trial trial = trials.get(row);
             return switch (COLUMNS[column]) {
                 case "repeats" -> ProveDialog.line(trial.repeats());
-                case "base" -> ProveDialog.line(trial.baseStitches());
+                case "base" -> ProveDialog.line(trial.baseStitches().map(counting::shown));
                 case "stitches" -> Texts.of("proof.number", trial.stitches());
                 default ->
                     trial.agrees() ? Texts.of("proof.chart") : trial.problems().get(0);

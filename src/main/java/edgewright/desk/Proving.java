@@ -51,7 +51,7 @@ final class Proving {
     }
 
     private String show(List<Trial> trials) {
-        new ProofWindow(window, trials).setVisible(true);
+        new ProofWindow(window, trials, view.counting()).setVisible(true);
         long failed = trials.stream().filter(trial -> !trial.agrees()).count();
         return Texts.of(failed == 0 ? "proof.agrees" : "proof.fails", trials.size(), failed);
     }

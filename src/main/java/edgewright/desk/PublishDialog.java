@@ -56,7 +56,7 @@ final class PublishDialog extends FormDialog {
         cell.setEnabled(false);
         form().add(Forms.label("publish.cell", cell), "gapleft 22");
         form().add(cell, "growx 0, wmin 90");
-        size = new SizeFields(chart, this);
+        size = new SizeFields(chart, this, counting);
         draft.setName("publish.draft");
         if (unworkable) {
             draft.addActionListener(event -> look());

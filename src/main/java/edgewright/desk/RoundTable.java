@@ -38,11 +38,12 @@ final class RoundTable extends AbstractTableModel {
     private int repeats = 4;
     private Counting counting;
 
-    RoundTable(Workbench bench, Counting counting) {
+    RoundTable(Workbench bench, View view) {
         this.bench = bench;
-        this.counting = counting;
+        counting = view.counting();
         count();
         bench.listen(this::changed);
+        view.listen(() -> count(view.counting()));
     }
 
     /** The round that a row shows; rows count from 0, at the top. */
@@ -60,9 +61,11 @@ final class RoundTable extends AbstractTableModel {
         fireTableRowsUpdated(0, getRowCount() - 1);
     }
 
-    void setCounting(Counting counting) {
-        this.counting = counting;
-        fireTableRowsUpdated(0, getRowCount() - 1);
+    private void count(Counting way) {
+        if (counting != way) {
+            counting = way;
+            fireTableRowsUpdated(0, getRowCount() - 1);
+        }
     }
 
     @Override

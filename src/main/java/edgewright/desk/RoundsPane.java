@@ -29,13 +29,13 @@ final class RoundsPane extends JPanel {
     private final JTable table;
     private boolean following;
 
-    RoundsPane(Workbench bench, View view, Settings settings, Actions actions) {
+    RoundsPane(Workbench bench, View view, Actions actions) {
         super(new MigLayout("insets 10 12 10 12, gap 6, fill", "[grow, fill]", "[][][grow, fill][]"));
         this.bench = bench;
-        rounds = new RoundTable(bench, view.counting());
+        rounds = new RoundTable(bench, view);
         table = table();
         add(Look.heading(Texts.of("rounds.heading")), "wrap");
-        add(countingLine(view, settings), "wrap");
+        add(countingLine(view), "wrap");
         JScrollPane scroll = new JScrollPane(table);
         scroll.setName("roundsScroll");
         add(scroll, "wrap, hmin 120");
@@ -67,7 +67,7 @@ final class RoundsPane extends JPanel {
         return table;
     }
 
-    private JPanel countingLine(View view, Settings settings) {
+    private JPanel countingLine(View view) {
         JPanel line = new JPanel(new MigLayout("insets 0, gap 6", "[][84!][grow, fill]"));
         line.setOpaque(false);
         JSpinner repeats = new JSpinner(new SpinnerNumberModel(4, 0, 9_999, 1));
@@ -82,12 +82,8 @@ final class RoundsPane extends JPanel {
         counting.setToolTipText(Texts.of("rounds.counting.tip"));
         counting.setRenderer(Forms.renderer((Counting way) -> Texts.of("counting." + way.name())));
         counting.setSelectedItem(view.counting());
-        counting.addActionListener(event -> {
-            Counting way = (Counting) counting.getSelectedItem();
-            settings.setCounting(way);
-            view.count(way);
-            rounds.setCounting(way);
-        });
+        counting.addActionListener(event -> view.count((Counting) counting.getSelectedItem()));
+        view.listen(() -> counting.setSelectedItem(view.counting()));
         line.add(label);
         line.add(repeats);
         line.add(counting, "wmin 0");

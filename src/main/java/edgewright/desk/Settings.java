@@ -135,8 +135,9 @@ final class Settings {
     }
 
     private void put(String key, String value) {
-        values.setProperty(key, value);
-        write();
+        if (!value.equals(values.setProperty(key, value))) {
+            write();
+        }
     }
 
     private void write() {

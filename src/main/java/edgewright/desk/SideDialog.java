@@ -1,5 +1,6 @@
 package edgewright.desk;
 
+import edgewright.chart.Counting;
 import edgewright.chart.SideShape;
 import java.awt.Window;
 import java.util.Optional;
@@ -10,13 +11,15 @@ import javax.swing.JSpinner;
 final class SideDialog extends FormDialog {
     private static final int MOST_WIDTH = 1_999;
 
+    private final Counting counting;
     private final JLabel counts = new JLabel();
     private final JSpinner fromCorner;
     private final JSpinner repeat;
     private final JSpinner toCorner;
 
-    SideDialog(Window owner, SideShape before) {
+    SideDialog(Window owner, SideShape before, Counting counting) {
         super(owner, "side");
+        this.counting = counting;
         fromCorner = number("side.fromCorner", before.a(), 0, MOST_WIDTH);
         repeat = number("side.repeat", before.w(), 1, MOST_WIDTH);
         toCorner = number("side.toCorner", before.b(), 0, MOST_WIDTH);
@@ -31,7 +34,7 @@ final class SideDialog extends FormDialog {
 
     @Override
     Optional<String> objection() {
-        counts.setText(SideCounts.ofBaseRound(shape()));
+        counts.setText(SideCounts.ofBaseRound(shape(), counting));
         return Optional.empty();
     }
 }

@@ -6,6 +6,7 @@ import edgewright.chart.PerSide;
 import edgewright.chart.SideShape;
 import java.util.Optional;
 import javax.swing.JCheckBox;
+import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JSpinner;
 import javax.swing.SpinnerNumberModel;
@@ -13,14 +14,20 @@ import javax.swing.SpinnerNumberModel;
 /** Whether a pattern is for any size or for one, and for that one how often the repeat is worked on each pair of sides. */
 final class SizeFields {
     private final Chart chart;
+    private final JComboBox<Counting> counting;
     private final JCheckBox oneSize = Forms.caption(new JCheckBox(), "size.one");
     private final JSpinner level = new JSpinner(new SpinnerNumberModel(6, 0, 9_999, 1));
     private final JSpinner upright = new JSpinner(new SpinnerNumberModel(6, 0, 9_999, 1));
     private final JLabel counts = Look.quiet(" ");
 
-    /** Adds its fields to the form of a dialog. */
-    SizeFields(Chart chart, FormDialog dialog) {
+    /**
+     * Adds its fields to the form of a dialog.
+     *
+     * @param counting the dialog's choice of a way of counting, which the counts here follow
+     */
+    SizeFields(Chart chart, FormDialog dialog, JComboBox<Counting> counting) {
         this.chart = chart;
+        this.counting = counting;
         oneSize.setName("size.one");
         level.setName("size.level");
         upright.setName("size.upright");
@@ -31,6 +38,7 @@ final class SizeFields {
         dialog.form().add(Forms.label("size.upright", upright), "gapleft 22");
         dialog.form().add(upright, "growx 0, wmin 90");
         dialog.form().add(counts, "span, gapleft 22, wmin 0");
+        counting.addActionListener(event -> follow());
         oneSize.addActionListener(event -> follow());
         level.addChangeListener(event -> follow());
         upright.addChangeListener(event -> follow());
@@ -48,13 +56,13 @@ final class SizeFields {
         level.setEnabled(oneSize.isSelected());
         upright.setEnabled(oneSize.isSelected());
         SideShape shape = chart.shape();
+        Counting way = (Counting) counting.getSelectedItem();
         counts.setText(repeats()
                 .map(sides -> Texts.of(
                         "size.counts",
-                        shape.stitches(0, sides.top()),
-                        shape.stitches(0, sides.left()),
-                        Counting.WITH_CHAINS.shown(shape.stitches(0, sides.top())),
-                        Counting.WITH_CHAINS.shown(shape.stitches(0, sides.left()))))
+                        Texts.of("counting." + way.name()),
+                        way.shown(shape.stitches(0, sides.top())),
+                        way.shown(shape.stitches(0, sides.left()))))
                 .orElseGet(() -> Texts.of("size.any")));
     }
 }

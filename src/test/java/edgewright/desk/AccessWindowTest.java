@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.swing.edt.GuiActionRunner.execute;
 
 import edgewright.chart.Chart;
+import edgewright.chart.Counting;
 import edgewright.chart.Stitch;
 import java.awt.Component;
 import java.awt.Container;
@@ -61,9 +62,9 @@ class AccessWindowTest {
     void everyControlOfEveryDialogHasANameForTheEarAndAStableOne() {
         Chart chart = Desk.blank();
         List<Supplier<FormDialog>> dialogs = List.of(
-                () -> new NewChartDialog(desk),
+                () -> new NewChartDialog(desk, Counting.STITCHES),
                 () -> new PropertiesDialog(desk, chart),
-                () -> new SideDialog(desk, chart.shape()),
+                () -> new SideDialog(desk, chart.shape(), Counting.STITCHES),
                 () -> new ShiftDialog(desk, 6),
                 () -> new LettersDialog(desk, chart, 3),
                 () -> YarnDialog.changing(desk, chart, chart.yarns().get(0)),
@@ -180,7 +181,7 @@ class AccessWindowTest {
         });
         addShared(desk.getContentPane(), bar, shared);
         for (FormDialog dialog : List.of(
-                new NewChartDialog(desk),
+                new NewChartDialog(desk, Counting.STITCHES),
                 new PropertiesDialog(desk, Desk.blank()),
                 new LettersDialog(desk, Desk.blank(), 2),
                 new PublishDialog(desk, Desk.blank(), new View(), 1),

@@ -22,6 +22,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import javax.swing.JFileChooser;
+import javax.swing.JTable;
 import javax.swing.SwingUtilities;
 import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.GenericTypeMatcher;
@@ -303,6 +304,30 @@ class DeskWindowTest {
         assertThat(new Settings(folder.resolve("desk.properties")).dark()).isTrue();
         execute(() -> window.menuItem("menu.dark").target().doClick());
         until("it is light", () -> !execute(Look::isDark));
+    }
+
+    @Test
+    void theWayOfCountingHoldsForEveryCountAndIsRememberedTheNextDay() {
+        assertThat(stitchesOfRoundOne(window)).isEqualTo("31");
+
+        execute(() -> window.menuItem("menu.counting.WITH_CHAINS").target().doClick());
+        until("the rounds are counted so", () -> stitchesOfRoundOne(window).equals("33"));
+        assertThat(window.comboBox("counting").selectedItem()).isEqualTo("with corner chains");
+        assertThat(window.textBox("words").text().replace('\u00a0', ' '))
+                .startsWith("Round 1, Peat. Side, with one corner chain at each end: multiple of 6 plus 3");
+
+        DeskFrame nextDay = execute(() -> new DeskFrame(Desk.blank(), new Settings(folder.resolve("desk.properties"))));
+        FrameFixture tomorrow = new FrameFixture(robot, nextDay);
+        tomorrow.show();
+        assertThat(stitchesOfRoundOne(tomorrow)).isEqualTo("33");
+        execute(() -> nextDay.dispose());
+    }
+
+    private static String stitchesOfRoundOne(FrameFixture of) {
+        return execute(() -> {
+            JTable rounds = of.table("rounds").target();
+            return String.valueOf(rounds.getValueAt(rounds.getRowCount() - 1, RoundTable.STITCHES));
+        });
     }
 
     private void publish(String name) {
