@@ -4,6 +4,7 @@ import edgewright.booklet.ChartPaper;
 import edgewright.booklet.Edition;
 import edgewright.booklet.Paper;
 import edgewright.booklet.PrintedTerms;
+import edgewright.booklet.WordsFormat;
 import edgewright.chart.Counting;
 import edgewright.chart.Hand;
 import edgewright.chart.Terms;
@@ -123,6 +124,13 @@ abstract class ChoiceConverter<E extends Enum<E>> implements ITypeConverter<E> {
     static final class OfPaper extends ChoiceConverter<Paper> {
         OfPaper() {
             super(Paper.values());
+        }
+    }
+
+    /** {@code text}, {@code markdown} or {@code html}. */
+    static final class OfWordsFormat extends ChoiceConverter<WordsFormat> {
+        OfWordsFormat() {
+            super(WordsFormat.values());
         }
     }
 }

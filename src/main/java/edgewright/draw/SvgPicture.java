@@ -20,29 +20,35 @@ public final class SvgPicture {
 
     /** The drawing as a document of its own, in UTF-8. */
     public static String of(Drawing drawing) {
-        StringBuilder svg = new StringBuilder();
         String width = Numbers.mm(drawing.widthMm(), 3);
         String height = Numbers.mm(drawing.heightMm(), 3);
-        svg.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n")
-                .append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"")
-                .append(width)
-                .append("mm\" height=\"")
-                .append(height)
-                .append("mm\" viewBox=\"0 0 ")
-                .append(width)
+        String size = " width=\"" + width + "mm\" height=\"" + height + "mm\"";
+        String style = face(Weight.REGULAR, 400) + face(Weight.BOLD, 700) + "text { font-family: '" + Lettering.FAMILY
+                + "', sans-serif; font-kerning: none; }\n";
+        return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
+                + element(drawing, " xmlns=\"http://www.w3.org/2000/svg\"" + size, "<style>\n" + style + "</style>\n");
+    }
+
+    /** The drawing as a part of a page of HTML, which gives it its size and its face. A page can hold one of them. */
+    public static String inPage(Drawing drawing) {
+        return element(drawing, "", "");
+    }
+
+    private static String element(Drawing drawing, String attributes, String style) {
+        StringBuilder svg = new StringBuilder();
+        svg.append("<svg")
+                .append(attributes)
+                .append(" viewBox=\"0 0 ")
+                .append(Numbers.mm(drawing.widthMm(), 3))
                 .append(' ')
-                .append(height)
+                .append(Numbers.mm(drawing.heightMm(), 3))
                 .append("\" role=\"img\" aria-labelledby=\"title description\">\n")
                 .append("<title id=\"title\">")
                 .append(escape(drawing.title()))
                 .append("</title>\n<desc id=\"description\">")
                 .append(escape(drawing.description()))
-                .append("</desc>\n<style>\n")
-                .append(face(Weight.REGULAR, 400))
-                .append(face(Weight.BOLD, 700))
-                .append("text { font-family: '")
-                .append(Lettering.FAMILY)
-                .append("', sans-serif; font-kerning: none; }\n</style>\n");
+                .append("</desc>\n")
+                .append(style);
         for (Layer layer : Layer.values()) {
             svg.append("<g id=\"").append(name(layer)).append("\">\n");
             for (Mark mark : drawing.marks()) {

@@ -36,6 +36,20 @@ public sealed interface Block {
             lines = List.copyOf(lines);
         }
 
+        /** What names the round and its yarn: the first line as far as its first full stop, which is left out. */
+        public String name() {
+            String first = lines.get(0);
+            int end = first.indexOf(". ");
+            return end < 0 ? first.replaceAll("\\.$", "") : first.substring(0, end);
+        }
+
+        /** What the first line says after the {@link #name}; may be empty. */
+        public String afterName() {
+            String first = lines.get(0);
+            int end = first.indexOf(". ");
+            return end < 0 ? "" : first.substring(end + 2).strip();
+        }
+
         @Override
         public void printOn(BlockPrinter printer) {
             printer.round(this);

@@ -3,6 +3,7 @@ package edgewright.cli;
 import static edgewright.cli.CommandLineHelper.run;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import edgewright.booklet.WordsFormat;
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
 import edgewright.chart.Hand;
@@ -17,6 +18,7 @@ import edgewright.words.PatternWriter;
 import edgewright.words.PlainText;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -117,6 +119,38 @@ class WriteCommandTest {
         Path none = folder.resolve("none.border.json");
         assertThat(run("write", none))
                 .isEqualTo(new Ended(2, "", none + ": there is no such file; expected one to read\n"));
+    }
+
+    @Test
+    void theWordsGoToAFileInTheFormatOfItsEnding() throws IOException {
+        Path chart = Charts.sound(folder);
+        for (WordsFormat format : WordsFormat.values()) {
+            Path file = folder.resolve("posts" + format.ending());
+            assertThat(run("write", chart, "--to", file)).isEqualTo(new Ended(0, "wrote " + file + "\n", ""));
+            assertThat(file).content().isEqualTo(format.write(POSTS, Options.of(POSTS)));
+            String name = format.name().toLowerCase(Locale.ROOT);
+            assertThat(run("write", chart, "--format", name))
+                    .isEqualTo(new Ended(0, format.write(POSTS, Options.of(POSTS)), ""));
+        }
+    }
+
+    @Test
+    void aFileOfAnotherFormatThanWasAskedForIsNotWritten() throws IOException {
+        Path file = folder.resolve("posts.txt");
+        Ended ended = run("write", Charts.sound(folder), "--format", "html", "--to", file);
+        assertThat(ended).isEqualTo(new Ended(2, "", file + ": expected a file whose name ends in .html\n"));
+        assertThat(file).doesNotExist();
+    }
+
+    @Test
+    void aPageOfHtmlIsInOneOfTheTerms() throws IOException {
+        assertThat(run("write", Charts.sound(folder), "--format", "html", "--terms", "both"))
+                .isEqualTo(
+                        new Ended(2, "", "a page of HTML is in one of the terms; expected --terms UK or --terms US\n"));
+        assertThat(run("write", Charts.sound(folder), "--format", "markdown", "--terms", "both")
+                        .out())
+                .isEqualTo(WordsFormat.MARKDOWN.write(POSTS, Options.of(POSTS).withTerms(Terms.UK))
+                        + WordsFormat.MARKDOWN.write(POSTS, Options.of(POSTS).withTerms(Terms.US)));
     }
 
     private static String words(Options options) {

@@ -1,0 +1,106 @@
+package edgewright.words;
+
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/**
+ * A written pattern as Markdown, as in https://spec.commonmark.org/0.31.2/ with the tables of
+ * https://github.github.com/gfm/#tables-extension-. What the designer wrote and what the words need, asterisks among them, comes
+ * out as it is and never as markup.
+ */
+public final class MarkdownText implements BlockPrinter {
+    /** All ASCII punctuation may be escaped; these begin markup somewhere, or did in older dialects. */
+    private static final Pattern MARKUP = Pattern.compile("[\\\\`*_{}\\[\\]<>#|~&!]");
+
+    /** A line that would begin a list, a rule or an underlined heading. */
+    private static final Pattern LINE_START = Pattern.compile("^(?:[-+=]|\\d{1,9}(?=[.)]))");
+
+    private final StringBuilder text = new StringBuilder();
+    private boolean inList;
+
+    private MarkdownText() {}
+
+    /** The whole pattern; the last line ends with a line feed. */
+    public static String of(WrittenPattern pattern) {
+        MarkdownText page = new MarkdownText();
+        pattern.parts().forEach(page::part);
+        return page.text.toString();
+    }
+
+    private void part(Part part) {
+        if (!part.heading().isEmpty()) {
+            paragraph((part.kind() == Part.Kind.HEADING ? "# " : "## ") + escape(part.heading()));
+        }
+        part.blocks().forEach(block -> block.printOn(this));
+        inList = false;
+    }
+
+    @Override
+    public void prose(Block.Prose prose) {
+        paragraph(atStart(prose.text()));
+    }
+
+    @Override
+    public void entry(Block.Entry entry) {
+        String item =
+                "- **" + escape(entry.word()) + "**" + (entry.text().isEmpty() ? "" : ": " + escape(entry.text()));
+        if (inList) {
+            text.append(item).append('\n');
+        } else {
+            paragraph(item);
+            inList = true;
+        }
+    }
+
+    @Override
+    public void round(Block.RoundWords round) {
+        paragraph("### " + escape(round.name()));
+        if (!round.afterName().isEmpty()) {
+            paragraph(atStart(round.afterName()));
+        }
+        round.lines().stream().skip(1).forEach(line -> paragraph(atStart(line)));
+    }
+
+    @Override
+    public void counts(Block.CountsTable table) {
+        paragraph(atStart(table.caption()));
+        paragraph(row(table.columns()));
+        text.append(table.columns().stream().map(column -> "---").collect(Collectors.joining(" | ", "| ", " |")))
+                .append('\n');
+        table.rows().forEach(row -> text.append(row(row)).append('\n'));
+    }
+
+    private static String row(List<String> cells) {
+        return cells.stream().map(MarkdownText::escape).collect(Collectors.joining(" | ", "| ", " |"));
+    }
+
+    private void paragraph(String words) {
+        inList = false;
+        text.append(text.length() == 0 ? "" : "\n").append(words).append('\n');
+    }
+
+    private static String atStart(String words) {
+        String bare = bare(words);
+        Matcher start = LINE_START.matcher(bare);
+        if (!start.find()) {
+            return marked(bare);
+        }
+        // The sign after a number can be escaped, the number itself cannot.
+        int sign = Character.isDigit(bare.charAt(0)) ? start.end() : 0;
+        return bare.substring(0, sign) + "\\" + bare.charAt(sign) + marked(bare.substring(sign + 1));
+    }
+
+    private static String escape(String words) {
+        return marked(bare(words));
+    }
+
+    private static String bare(String words) {
+        return words.replace(Texts.NO_BREAK, ' ').replaceAll("\\s+", " ").strip();
+    }
+
+    private static String marked(String bare) {
+        return MARKUP.matcher(bare).replaceAll(Matcher.quoteReplacement("\\") + "$0");
+    }
+}

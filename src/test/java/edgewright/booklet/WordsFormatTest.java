@@ -1,0 +1,264 @@
+package edgewright.booklet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import edgewright.chart.Chart;
+import edgewright.chart.Colour;
+import edgewright.chart.Hand;
+import edgewright.chart.PerSide;
+import edgewright.chart.SideShape;
+import edgewright.chart.Terms;
+import edgewright.chart.Yarn;
+import edgewright.file.ChartFiles;
+import edgewright.file.ReadResult;
+import edgewright.words.Block;
+import edgewright.words.BlockPrinter;
+import edgewright.words.Options;
+import edgewright.words.PatternWriter;
+import edgewright.words.PlainText;
+import edgewright.words.WrittenPattern;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import nu.validator.client.EmbeddedValidator;
+import nu.validator.htmlparser.common.XmlViolationPolicy;
+import nu.validator.htmlparser.dom.HtmlDocumentBuilder;
+import org.commonmark.ext.gfm.tables.TablesExtension;
+import org.commonmark.parser.Parser;
+import org.commonmark.renderer.html.HtmlRenderer;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.Node;
+import org.w3c.dom.NodeList;
+import org.xml.sax.InputSource;
+import org.xml.sax.SAXException;
+
+/** The words of every sample, and of a chart with awkward names, in files of their own. */
+class WordsFormatTest {
+
+    static Stream<Chart> charts() throws IOException {
+        List<Chart> charts = new ArrayList<>();
+        try (Stream<Path> files = Files.list(Path.of("sample-charts"))) {
+            for (Path file : files.sorted().toList()) {
+                charts.add(((ReadResult.Read) ChartFiles.read(file)).chart());
+            }
+        }
+        charts.add(awkward());
+        return charts.stream();
+    }
+
+    /** https://validator.github.io/validator/ finds nothing to say, neither as an error nor as a warning. */
+    @ParameterizedTest
+    @MethodSource("charts")
+    void a_page_is_valid_html(Chart chart) throws Exception {
+        for (Options options : List.of(
+                Options.of(chart),
+                new Options(
+                        Terms.US,
+                        Options.of(chart).counting(),
+                        Optional.of(new PerSide(4, 3, 5, 2)),
+                        true,
+                        Hand.LEFT))) {
+            EmbeddedValidator validator = new EmbeddedValidator();
+            validator.setOutputFormat(EmbeddedValidator.OutputFormat.GNU);
+            String page = WordsFormat.HTML.write(chart, options);
+            assertThat(validator.validate(new ByteArrayInputStream(page.getBytes(StandardCharsets.UTF_8))))
+                    .isEmpty();
+        }
+    }
+
+    @Test
+    void the_judge_of_html_has_something_to_say_of_a_bad_page() throws Exception {
+        EmbeddedValidator validator = new EmbeddedValidator();
+        String page = WordsFormat.HTML.write(awkward(), Options.of(awkward())).replace("</h1>", "");
+        assertThat(validator.validate(new ByteArrayInputStream(page.getBytes(StandardCharsets.UTF_8))))
+                .isNotEmpty();
+    }
+
+    /** Read by https://about.validator.nu/htmlparser/. */
+    @ParameterizedTest
+    @MethodSource("charts")
+    void a_page_says_the_words_of_the_pattern_and_no_others(Chart chart) throws Exception {
+        for (Options options : List.of(Options.of(chart), Options.of(chart).withRepeats(PerSide.all(3)))) {
+            Document page = parsed(WordsFormat.HTML.write(chart, options));
+            assertThat(texts(page, "h1", "h2", "h3", "p", "dt", "dd", "caption", "th", "td").stream()
+                            .filter(text -> !text.isEmpty())
+                            .filter(text -> !List.of("Contents", "Chart").contains(text)))
+                    .isEqualTo(words(PatternWriter.write(chart, options)));
+        }
+    }
+
+    /** Rendered by https://github.com/commonmark/commonmark-java, which is held to the tests of the specification. */
+    @ParameterizedTest
+    @MethodSource("charts")
+    void markdown_says_the_words_of_the_pattern_and_no_others(Chart chart) throws Exception {
+        Parser parser =
+                Parser.builder().extensions(List.of(TablesExtension.create())).build();
+        HtmlRenderer renderer = HtmlRenderer.builder()
+                .extensions(List.of(TablesExtension.create()))
+                .escapeHtml(true)
+                .build();
+        for (Options options : List.of(Options.of(chart), Options.of(chart).withRepeats(PerSide.all(3)))) {
+            String markdown = WordsFormat.MARKDOWN.write(chart, options);
+            Document rendered = parsed("<!DOCTYPE html><title>x</title>" + renderer.render(parser.parse(markdown)));
+            List<String> expected = new ArrayList<>();
+            words(PatternWriter.write(chart, options), true).forEach(expected::add);
+            assertThat(texts(rendered, "h1", "h2", "h3", "p", "li", "th", "td").stream()
+                            .filter(text -> !text.isEmpty()))
+                    .isEqualTo(expected);
+        }
+    }
+
+    @Test
+    void a_page_is_in_the_language_of_its_terms_and_its_table_names_rows_and_columns() throws Exception {
+        Chart chart = awkward();
+        Document page = parsed(WordsFormat.HTML.write(chart, Options.of(chart).withTerms(Terms.US)));
+        assertThat(page.getDocumentElement().getAttribute("lang")).isEqualTo("en-US");
+        assertThat(parsed(WordsFormat.HTML.write(chart, Options.of(chart)))
+                        .getDocumentElement()
+                        .getAttribute("lang"))
+                .isEqualTo("en-GB");
+        NodeList heads = page.getElementsByTagName("th");
+        assertThat(IntStream.range(0, heads.getLength())
+                        .mapToObj(i -> ((Element) heads.item(i)).getAttribute("scope"))
+                        .distinct())
+                .containsExactly("col", "row");
+        assertThat(page.getElementsByTagName("caption").getLength()).isEqualTo(1);
+    }
+
+    @Test
+    void a_page_shows_the_chart_with_a_title_and_a_description() throws Exception {
+        Chart chart = awkward();
+        Document page = parsed(WordsFormat.HTML.write(chart, Options.of(chart)));
+        Element svg = (Element) page.getElementsByTagName("svg").item(0);
+        assertThat(svg.getAttribute("role")).isEqualTo("img");
+        for (String id : svg.getAttribute("aria-labelledby").split(" ")) {
+            assertThat(page.getElementById(id).getTextContent()).isNotBlank();
+        }
+    }
+
+    @Test
+    void a_page_asks_for_nothing_from_elsewhere() {
+        String page = WordsFormat.HTML.write(awkward(), Options.of(awkward()));
+        assertThat(page).doesNotContainPattern("(?i)(src=|url\\(|@import|<link|<script|href=\"[^#])");
+    }
+
+    @Test
+    void a_very_large_chart_is_left_out_of_its_page() {
+        Chart large = Chart.blank("Large", new SideShape(0, 12, 0), 120, List.of(new Yarn("A", "Peat", new Colour(0))));
+        assertThat(WordsFormat.HTML.write(large, Options.of(large))).doesNotContain("<svg");
+    }
+
+    @Test
+    void a_text_is_that_of_the_writer() {
+        Chart chart = awkward();
+        assertThat(WordsFormat.TEXT.write(chart, Options.of(chart)))
+                .isEqualTo(PlainText.of(PatternWriter.write(chart, Options.of(chart))));
+    }
+
+    @Test
+    void a_file_has_the_format_of_its_ending() {
+        assertThat(Stream.of("a.txt", "a.MD", "b.html", "c.htm", "txt").map(WordsFormat::ofName))
+                .containsExactly(
+                        Optional.of(WordsFormat.TEXT),
+                        Optional.of(WordsFormat.MARKDOWN),
+                        Optional.of(WordsFormat.HTML),
+                        Optional.empty(),
+                        Optional.empty());
+    }
+
+    /** Names and notes that are full of signs that mean something in one format or the other. */
+    private static Chart awkward() {
+        return Chart.blank(
+                        "*Reeds* & <b>Rust</b> \\ `1`",
+                        new SideShape(1, 4, 2),
+                        5,
+                        List.of(
+                                new Yarn("A", "Peat | _Chalk_ [x](y) &amp;", new Colour(0x2b2a33)),
+                                new Yarn("B4", "", new Colour(0xf2ead8)),
+                                new Yarn("C", "# Fog ~~one~~ \u8272 \u2713", new Colour(0xa9502f))))
+                .withDesigner("- Marsh <script>alert(1)</script>")
+                .withNotes("1. Begin!\n\n+ more\n=====\n> quoted\n    code\n2) <!-- gone --> ![p](q)\n- \u00e9t\u00e9");
+    }
+
+    /** Everything that a pattern says, in its order, blanks of every kind as one. */
+    private static List<String> words(WrittenPattern pattern) {
+        return words(pattern, false);
+    }
+
+    /** @param together whether a word and what is said of it stand in one item, with a colon between them */
+    private static List<String> words(WrittenPattern pattern, boolean together) {
+        List<String> words = new ArrayList<>();
+        BlockPrinter printer = new BlockPrinter() {
+            @Override
+            public void prose(Block.Prose prose) {
+                words.add(prose.text());
+            }
+
+            @Override
+            public void entry(Block.Entry entry) {
+                if (together) {
+                    words.add(entry.word() + (entry.text().isEmpty() ? "" : ": " + entry.text()));
+                } else {
+                    words.addAll(List.of(entry.word(), entry.text()));
+                }
+            }
+
+            @Override
+            public void round(Block.RoundWords round) {
+                words.addAll(List.of(round.name(), round.afterName()));
+                words.addAll(round.lines().subList(1, round.lines().size()));
+                assertThat(round.name() + ". " + round.afterName())
+                        .isEqualTo(round.lines().get(0));
+            }
+
+            @Override
+            public void counts(Block.CountsTable table) {
+                words.add(table.caption());
+                words.addAll(table.columns());
+                table.rows().forEach(words::addAll);
+            }
+        };
+        pattern.parts().forEach(part -> {
+            words.add(part.heading());
+            part.blocks().forEach(block -> block.printOn(printer));
+        });
+        return words.stream()
+                .map(WordsFormatTest::bare)
+                .filter(word -> !word.isEmpty())
+                .toList();
+    }
+
+    private static Document parsed(String html) throws IOException, SAXException {
+        return new HtmlDocumentBuilder(XmlViolationPolicy.ALTER_INFOSET).parse(new InputSource(new StringReader(html)));
+    }
+
+    /** The text of these elements in the order of the page, but for those within a picture or the list of contents. */
+    private static List<String> texts(Node node, String... names) {
+        List<String> texts = new ArrayList<>();
+        for (Node child = node.getFirstChild(); child != null; child = child.getNextSibling()) {
+            String name = String.valueOf(child.getLocalName());
+            if (List.of(names).contains(name)) {
+                texts.add(bare(child.getTextContent()));
+            } else if (!name.equals("svg")) {
+                texts.addAll(texts(child, names));
+            }
+        }
+        return texts;
+    }
+
+    private static String bare(String text) {
+        return text.replaceAll("[\\s\u00a0]+", " ").strip();
+    }
+}
