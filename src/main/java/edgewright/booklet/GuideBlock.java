@@ -2,6 +2,7 @@ package edgewright.booklet;
 
 import edgewright.booklet.Strip.Break;
 import edgewright.booklet.Strip.Piece;
+import edgewright.chart.Hand;
 import edgewright.chart.Side;
 import edgewright.chart.Yarn;
 import edgewright.words.RoundParts;
@@ -12,24 +13,26 @@ import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructure
 
 /** Sets what the guide says of one round, under a hairline, with boxes to tick. */
 final class GuideBlock {
-    private static final double TICK_PT = 9.5;
     private static final double TICK_STEP_PT = 66;
+    private static final int TICKS_IN_ONE_COLUMN = 3;
     private static final double UNDER_RULE_PT = 6;
 
     private final TextSetter setter;
     private final Styles styles;
     private final Sheet sheet;
     private final Entries entries;
+    private final Hand hand;
 
-    GuideBlock(TextSetter setter) {
+    GuideBlock(TextSetter setter, Hand hand) {
         this.setter = setter;
         this.styles = setter.styles();
         this.sheet = setter.sheet();
         this.entries = new Entries(setter);
+        this.hand = hand;
     }
 
     List<Strip> set(Tag parent, GuideFacts.RoundFacts facts, RoundParts parts) {
-        List<Strip> strips = new ArrayList<>(List.of(head(parent, facts)));
+        List<Strip> strips = new ArrayList<>(head(parent, facts));
         Tag list = parent.child(StandardStructureTypes.L);
         strips.addAll(stitches(list, "guide.start", parts.start().isEmpty() ? facts.start() : parts.start()));
         boolean alike = parts.fromCorner().isEmpty() && parts.toCorner().isEmpty();
@@ -43,11 +46,13 @@ final class GuideBlock {
         List<Strip> counts = counts(parent, facts);
         counts.set(0, counts.get(0).spaced(sheet.halfLinePt() / 2));
         strips.addAll(counts);
-        strips.add(ticks(parent));
-        strips.replaceAll(strip -> strip.breaking(Break.NEVER));
+        strips.addAll(ticks(parent));
+        // Where the type is large a block may be higher than a page, and then ends between two parts.
+        strips.replaceAll(strip ->
+                strip.breaking(sheet.oneColumn() && strip.below() == Break.FREE ? Break.UNWELCOME : Break.NEVER));
+        strips.set(0, strips.get(0).breaking(Break.NEVER).spaced(sheet.linePt() - UNDER_RULE_PT));
         int last = strips.size() - 1;
         strips.set(last, strips.get(last).breaking(Break.FREE));
-        strips.set(0, strips.get(0).spaced(sheet.linePt() - UNDER_RULE_PT));
         return strips;
     }
 
@@ -56,35 +61,40 @@ final class GuideBlock {
         return named.substring(named.indexOf(':') + 1).strip();
     }
 
-    private Strip head(Tag parent, GuideFacts.RoundFacts facts) {
-        Yarn yarn = facts.yarn();
+    /** Round, yarn and hook on one line; where there is but one column on a line each. */
+    private List<Strip> head(Tag parent, GuideFacts.RoundFacts facts) {
         Style label = styles.label();
         Style bold = styles.strong();
+        double baseline = UNDER_RULE_PT + label.baselinePt();
+        Yarn yarn = facts.yarn();
+        String named = Texts.of("guide.yarn", yarn.id(), yarn.name());
+        Optional<String> hook = facts.hook().map(size -> Texts.of("guide.hook", size));
         List<Piece> pieces = new ArrayList<>();
         pieces.add(Piece.ornament(
                 Ink.Box.filled(0, 0, sheet.widthPt(), 0.6, Tone.LINE),
                 setter.chips().of(yarn, 0, UNDER_RULE_PT)));
-        double baseline = UNDER_RULE_PT + label.baselinePt();
         pieces.add(Piece.of(
                 parent.child(StandardStructureTypes.H3),
                 setter.words(setter.chips().indentPt(), baseline, Texts.of("guide.round", facts.round()), label)));
-        String named = Texts.of("guide.yarn", yarn.id(), yarn.name());
+        List<Strip> strips = new ArrayList<>();
+        if (sheet.oneColumn()) {
+            strips.add(Strip.of(UNDER_RULE_PT + sheet.linePt(), pieces));
+            strips.addAll(setter.paragraph(parent, named));
+            hook.ifPresent(words -> strips.addAll(setter.paragraph(parent, words)));
+            return strips;
+        }
         double hookPt = 0;
-        List<Piece> hook = new ArrayList<>();
-        if (facts.hook().isPresent()) {
-            Ink.Words words = setter.wordsTo(
-                    sheet.widthPt(),
-                    baseline,
-                    Texts.of("guide.hook", facts.hook().get()),
-                    styles.small());
-            hookPt = words.widthPt() + setter.chips().indentPt();
-            hook.add(Piece.of(parent.child(StandardStructureTypes.P), words));
+        Optional<Ink.Words> hookWords =
+                hook.map(words -> setter.wordsTo(sheet.widthPt(), baseline, words, styles.small()));
+        if (hookWords.isPresent()) {
+            hookPt = hookWords.get().widthPt() + setter.chips().indentPt();
         }
         pieces.add(Piece.of(
                 parent.child(StandardStructureTypes.P),
                 setter.words(sheet.labelPt(), baseline, setter.fitted(named, bold, sheet.textPt() - hookPt), bold)));
-        pieces.addAll(hook);
-        return Strip.of(UNDER_RULE_PT + sheet.linePt(), pieces);
+        hookWords.ifPresent(words -> pieces.add(Piece.of(parent.child(StandardStructureTypes.P), words)));
+        strips.add(Strip.of(UNDER_RULE_PT + sheet.linePt(), pieces));
+        return strips;
     }
 
     private List<Strip> stitches(Tag list, String label, String text) {
@@ -112,54 +122,62 @@ final class GuideBlock {
 
     private List<Strip> counts(Tag parent, GuideFacts.RoundFacts facts) {
         List<Strip> table = new TableSetter(setter)
-                .table(
+                .tables(
                         parent,
                         facts.counted(),
                         List.of(facts.counts()),
                         sheet.labelPt() - TableSetter.INDENT_PT,
-                        sheet.textPt());
+                        sheet.textPt() + 2 * TableSetter.INDENT_PT);
         List<Strip> strips = new ArrayList<>();
         for (Strip strip : table) {
             // Blocks are kept whole, so no head need come again.
             strips.add(strip.repeating(List.of()));
         }
-        strips.set(0, labelled(parent, "guide.count", styles.smallStrong().baselinePt(), strips.get(0)));
-        return strips;
+        return labelled(parent, "guide.count", styles.smallStrong().baselinePt(), strips);
     }
 
-    /** A box for each side as it is done, and one for the round when it is counted. */
-    private Strip ticks(Tag parent) {
+    /** A box for each side as it is done, and one for the round when it is counted; in columns. */
+    private List<Strip> ticks(Tag parent) {
         Style small = styles.small();
         Tag list = parent.child(StandardStructureTypes.L);
         List<String> done = new ArrayList<>();
-        for (Side side : Side.values()) {
+        for (Side side : hand.workingOrder()) {
             done.add(Texts.of("side." + side));
         }
         done.add(Texts.of("guide.counted"));
-        List<Piece> pieces = new ArrayList<>();
+        double tick = PencilLine.tickPt(sheet);
         double height = sheet.linePt() + sheet.halfLinePt();
-        double top = (height - TICK_PT) / 2 + 1;
+        double top = (height - tick) / 2 + 1;
         double baseline = sheet.halfLinePt() / 2 + 1 + small.baselinePt();
-        for (int i = 0; i < done.size(); i++) {
-            double x = sheet.labelPt() + i * TICK_STEP_PT;
-            Tag item = list.child(StandardStructureTypes.LI).child(StandardStructureTypes.L_BODY);
-            pieces.add(Piece.ornament(tick(x, top)));
-            pieces.add(Piece.of(item, setter.words(x + TICK_PT + 5, baseline, done.get(i), small)));
+        int inLine = sheet.oneColumn() ? TICKS_IN_ONE_COLUMN : done.size();
+        double step = sheet.oneColumn() ? sheet.widthPt() / inLine : TICK_STEP_PT;
+        List<Strip> strips = new ArrayList<>();
+        for (int first = 0; first < done.size(); first += inLine) {
+            List<Piece> pieces = new ArrayList<>();
+            for (int i = first; i < Math.min(first + inLine, done.size()); i++) {
+                double x = sheet.labelPt() + (i - first) * step;
+                Tag item = list.child(StandardStructureTypes.LI).child(StandardStructureTypes.L_BODY);
+                pieces.add(Piece.ornament(PencilLine.tick(sheet, x, top)));
+                pieces.add(Piece.of(item, setter.words(x + 1.5 * tick, baseline, done.get(i), small)));
+            }
+            strips.add(Strip.of(height, pieces));
         }
-        return labelled(parent, "guide.done", baseline, Strip.of(height, pieces));
+        return labelled(parent, "guide.done", baseline, strips);
     }
 
-    private Strip labelled(Tag parent, String label, double baselinePt, Strip strip) {
+    /** With a label at the left of the first line, or over it where there is but one column. */
+    private List<Strip> labelled(Tag parent, String label, double baselinePt, List<Strip> strips) {
+        List<Strip> labelled = new ArrayList<>(strips);
+        Tag tag = parent.child(StandardStructureTypes.P);
+        if (sheet.oneColumn()) {
+            labelled.addAll(0, setter.paragraph(tag, Texts.of(label), styles.smallStrong(), 0, sheet.widthPt()));
+            return labelled;
+        }
+        Strip first = strips.get(0);
         List<Piece> pieces = new ArrayList<>();
-        pieces.add(Piece.of(
-                parent.child(StandardStructureTypes.P),
-                setter.words(0, baselinePt, Texts.of(label), styles.smallStrong())));
-        pieces.addAll(strip.pieces());
-        return Strip.of(strip.heightPt(), pieces);
-    }
-
-    /** An empty box. */
-    static Ink.Box tick(double xPt, double yPt) {
-        return new Ink.Box(xPt + 0.5, yPt, TICK_PT, TICK_PT, Optional.empty(), Optional.of(Tone.INK), 0.8);
+        pieces.add(Piece.of(tag, setter.words(0, baselinePt, Texts.of(label), styles.smallStrong())));
+        pieces.addAll(first.pieces());
+        labelled.set(0, Strip.of(first.heightPt(), pieces).spaced(first.spaceAbovePt()));
+        return labelled;
     }
 }

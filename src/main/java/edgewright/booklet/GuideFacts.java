@@ -63,7 +63,7 @@ final class GuideFacts {
         if (options.repeats().isPresent()) {
             PerSide repeats = options.repeats().get();
             counted.add(Texts.of("guide.counts.sides"));
-            for (Side side : Side.values()) {
+            for (Side side : options.hand().workingOrder()) {
                 counted.add(Texts.of("side." + side));
                 counts.add(count(round, repeats.of(side)));
             }

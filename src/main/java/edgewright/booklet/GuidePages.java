@@ -32,7 +32,7 @@ final class GuidePages {
         strips.replaceAll(strip -> strip.breaking(Break.NEVER));
         Options written = options.words(false);
         GuideFacts facts = new GuideFacts(chart, options);
-        GuideBlock block = new GuideBlock(setter);
+        GuideBlock block = new GuideBlock(setter, options.hand());
         for (int round = 1; round <= chart.rounds().size(); round++) {
             strips.addAll(block.set(parent, facts.of(round), PatternWriter.parts(chart, round, written)));
         }

@@ -13,7 +13,8 @@ import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructure
 
 /**
  * A whole pattern as strips, in the order in which it is read: first page, findings of a draft, what is needed and how the
- * words are meant, the chart, the rounds in words, the round guide, finishing, for which sizes the words were worked back, counts.
+ * words are meant, the chart, the rounds in words, the round guide, finishing, for which sizes the words were worked back, counts, the
+ * worksheet.
  */
 final class PatternPages {
     private final TextSetter setter;
@@ -53,6 +54,10 @@ final class PatternPages {
                 body.addAll(new GuidePages(setter, chart, options)
                         .set(root.child(StandardStructureTypes.SECT), anchor(inside, Texts.of("guide.heading"))));
             }
+        }
+        if (options.supplements().worksheet()) {
+            body.addAll(new WorksheetPages(setter, chart, options)
+                    .set(root.child(StandardStructureTypes.SECT), anchor(inside, Texts.of("worksheet.heading"))));
         }
         body.set(0, body.get(0).onNewPage(true));
         List<Strip> strips = new ArrayList<>(cover(words, inside));

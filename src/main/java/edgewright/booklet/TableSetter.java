@@ -36,7 +36,7 @@ final class TableSetter {
         boolean[] figures = new boolean[widths.length];
         for (int i = 0; i < figures.length; i++) {
             int column = i;
-            figures[i] = rows.stream().allMatch(row -> row.get(column).matches("[0-9]+"));
+            figures[i] = rows.stream().allMatch(row -> row.get(column).matches("[0-9]+([.][0-9]+)?"));
         }
         Strip head = row(
                 table.child(StandardStructureTypes.T_HEAD).child(StandardStructureTypes.TR),
@@ -61,6 +61,46 @@ final class TableSetter {
             strips.add(last ? row : row.breaking(nearEdge ? Break.NEVER : Break.UNWELCOME));
         }
         return strips;
+    }
+
+    /** The same as one table or, where that would be too wide, as several, each with the first column. */
+    List<Strip> tables(Tag parent, List<String> columns, List<List<String>> rows, double xPt, double roomPt) {
+        double[] widths = widths(columns, rows, Double.POSITIVE_INFINITY);
+        List<Strip> strips = new ArrayList<>();
+        for (int first = 1; first < widths.length; ) {
+            int end = first;
+            double width = widths[0];
+            while (end < widths.length && (end == first || width + widths[end] <= roomPt)) {
+                width += widths[end];
+                end++;
+            }
+            int from = first;
+            int to = end;
+            List<Strip> table = new ArrayList<>(table(
+                    parent,
+                    part(columns, from, to),
+                    rows.stream().map(row -> part(row, from, to)).toList(),
+                    xPt,
+                    roomPt));
+            if (first > 1) {
+                table.set(0, table.get(0).spaced(setter.sheet().halfLinePt()));
+            }
+            strips.addAll(table);
+            first = end;
+        }
+        return strips;
+    }
+
+    /** Whether a row heading and so many figures as wide as this one stand side by side. */
+    boolean fits(int figures, String widest, double roomPt) {
+        double column = Math.max(NARROWEST_PT, width(widest, setter.styles().figures()) + PADDING_PT);
+        return (figures + 1) * column <= roomPt + figures;
+    }
+
+    private static List<String> part(List<String> cells, int from, int to) {
+        List<String> part = new ArrayList<>(List.of(cells.get(0)));
+        part.addAll(cells.subList(from, to));
+        return part;
     }
 
     private enum Kind {

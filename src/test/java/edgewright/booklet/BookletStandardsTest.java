@@ -2,11 +2,18 @@ package edgewright.booklet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import edgewright.chart.Back;
 import edgewright.chart.Chart;
+import edgewright.chart.HookSize;
+import edgewright.chart.Making;
 import edgewright.chart.PerSide;
+import edgewright.chart.Start;
+import edgewright.chart.Swatch;
 import edgewright.chart.Terms;
 import java.io.ByteArrayInputStream;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -79,6 +86,23 @@ class BookletStandardsTest {
                                 .withTerms(Terms.US)
                                 .withRepeats(new PerSide(3, 2, 3, 2))
                                 .withCellMm(7)));
+    }
+
+    @Test
+    void aPatternWithStartsBackLayerAndSwatchKeepsThemToo() throws Exception {
+        Chart chart = Published.sample("tide-steps");
+        assertKeeps(
+                STANDARDS,
+                Published.bytes(
+                        chart.withMaking(new Making(
+                                Optional.of(Start.DEFAULT),
+                                Optional.of(Back.DEFAULT),
+                                Optional.of(HookSize.ofMm(5)),
+                                Optional.of(new Swatch(16, 18.5)),
+                                Optional.empty(),
+                                OptionalInt.empty(),
+                                "")),
+                        BookletOptions.of(chart)));
     }
 
     @Test

@@ -1,0 +1,187 @@
+package edgewright.booklet;
+
+import edgewright.booklet.Strip.Break;
+import edgewright.booklet.Strip.Piece;
+import edgewright.chart.Chart;
+import edgewright.chart.Side;
+import edgewright.draw.Drawing;
+import edgewright.fit.FitSentences;
+import edgewright.fit.GuideSentences;
+import edgewright.fit.SideMultiple;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/** The worksheet: the counts of a piece written down and put right with a pencil and no calculator. */
+final class WorksheetPages {
+    /** The widest name of a side, and a line for a number of four figures, in lines of text. */
+    private static final double SIDE = 3.6;
+
+    private static final double NUMBER = 4.1;
+    private static final int EXAMPLE_CHANGES = 3;
+
+    private final TextSetter setter;
+    private final Chart chart;
+    private final BookletOptions options;
+    private final WorksheetPlan plan;
+    private final GuideSentences sentences = new GuideSentences();
+
+    WorksheetPages(TextSetter setter, Chart chart, BookletOptions options) {
+        this.setter = setter;
+        this.chart = chart;
+        this.options = options;
+        this.plan = WorksheetPlan.of(chart, options);
+    }
+
+    List<Strip> set(Tag parent, Anchor anchor) {
+        List<Strip> strips = new ArrayList<>(setter.partHeading(parent, anchor));
+        strips.set(0, strips.get(0).onNewPage(true));
+        strips.addAll(setter.paragraph(parent, Texts.of("worksheet.how")));
+        strips.addAll(after(setter.paragraph(parent, new FitSentences().of(plan.rounds()))));
+        if (!setter.sheet().oneColumn()) {
+            strips.addAll(after(setter.paragraph(parent, Texts.of("worksheet.inPicture", inRound(plan.counting())))));
+            strips.add(picture(parent));
+        }
+        SizePages sizes = new SizePages(setter, plan);
+        strips.addAll(sizes.closing(parent));
+        strips.addAll(count(parent));
+        strips.addAll(change(parent));
+        strips.addAll(check(parent));
+        strips.addAll(sizes.sizes(parent));
+        strips.addAll(sizes.swatch(parent));
+        strips.addAll(sizes.pickUp(parent));
+        strips.addAll(sizes.back(parent));
+        return strips;
+    }
+
+    private String inRound(int round) {
+        return WorksheetPlan.name(round);
+    }
+
+    private Strip picture(Tag parent) {
+        Drawing drawing = WorksheetPicture.of(plan, setter.sheet().widthPt() / Sheet.PT_PER_MM);
+        double height = drawing.heightMm() * Sheet.PT_PER_MM;
+        Tag figure = parent.figure(drawing.description());
+        Ink.Art art = new Ink.Art(0, 0, setter.sheet().widthPt(), height, () -> drawing, 0, 0, 1);
+        return Strip.of(setter.sheet().onGrid(height), List.of(Piece.of(figure, art)))
+                .spaced(setter.sheet().linePt());
+    }
+
+    /** The page that is written on begins here. */
+    private List<Strip> count(Tag parent) {
+        String where = inRound(plan.counting());
+        List<Strip> strips = stage(parent, Texts.of("worksheet.count", where));
+        strips.set(0, strips.get(0).onNewPage(true));
+        strips.addAll(prose(parent, Texts.of("worksheet.count.how." + options.counting())));
+        strips.addAll(SizePages.apart(setter, parent, even(plan.counting())));
+        for (Side side : options.hand().workingOrder()) {
+            strips.addAll(line(side)
+                    .field(Texts.of("worksheet.counted"), numberPt())
+                    .field(Texts.of("worksheet.minusTarget"), plan.target(side, plan.counting()), numberPt())
+                    .field(Texts.of("worksheet.equalsChange"), numberPt())
+                    .tick(Texts.of("worksheet.lose"))
+                    .tick(Texts.of("worksheet.add"))
+                    .set(parent));
+        }
+        return kept(strips);
+    }
+
+    private List<Strip> change(Tag parent) {
+        List<Strip> strips = stage(
+                parent,
+                plan.isInBaseRound()
+                        ? Texts.of("worksheet.changeBase")
+                        : Texts.of("worksheet.changeIn", inRound(plan.rounds().changing())));
+        strips.addAll(prose(parent, Texts.of("worksheet.change.spread")));
+        example().ifPresent(example -> strips.addAll(SizePages.apart(setter, parent, example)));
+        strips.addAll(SizePages.apart(setter, parent, Texts.of("worksheet.change.how")));
+        for (Side side : options.hand().workingOrder()) {
+            strips.addAll(line(side)
+                    .field(Texts.of("worksheet.counted"), numberPt())
+                    .field(Texts.of("worksheet.dividedBy"), numberPt())
+                    .field(Texts.of("worksheet.every"), numberPt())
+                    .set(parent));
+            strips.addAll(new PencilLine(setter, sidePt())
+                    .fieldToEdge(Texts.of("worksheet.places"))
+                    .set(parent));
+        }
+        return kept(strips);
+    }
+
+    /** The division with numbers that a side can have; none for a border that closes on any count. */
+    private Optional<String> example() {
+        int changes = Math.min(EXAMPLE_CHANGES, chart.shape().w() - 1);
+        if (changes == 0) {
+            return Optional.empty();
+        }
+        List<Integer> sizes = CountsPages.repeats(chart.shape());
+        int target = options.counting().shown(chart.shape().stitches(plan.counting(), sizes.get(sizes.size() / 2)));
+        int counted = target - changes;
+        int every = counted / (changes + 1);
+        String places = IntStream.rangeClosed(1, changes)
+                .mapToObj(i -> Integer.toString(i * every))
+                .collect(Collectors.joining(", "));
+        return Optional.of(Texts.of("worksheet.example", counted, target, changes, changes + 1, every, places));
+    }
+
+    private List<Strip> check(Tag parent) {
+        List<Strip> strips = stage(parent, Texts.of("worksheet.check", inRound(plan.checking())));
+        int grown = 2 * (plan.checking() - plan.counting());
+        strips.addAll(prose(
+                parent,
+                grown == 0
+                        ? Texts.of("worksheet.check.same")
+                        : Texts.of("worksheet.check.grown", grown, inRound(plan.counting()))));
+        for (Side side : options.hand().workingOrder()) {
+            strips.addAll(line(side)
+                    .field(Texts.of("worksheet.counted"), numberPt())
+                    .field(Texts.of("worksheet.target"), plan.target(side, plan.checking()), numberPt())
+                    .tick(Texts.of("worksheet.right"))
+                    .set(parent));
+        }
+        return kept(strips);
+    }
+
+    private String even(int round) {
+        SideMultiple multiple = SideMultiple.of(chart.shape(), round, options.counting());
+        return Texts.of("worksheet.even", inRound(round), sentences.of(multiple));
+    }
+
+    private PencilLine line(Side side) {
+        return new PencilLine(setter, sidePt()).about(Texts.of("side." + side));
+    }
+
+    private double sidePt() {
+        return SIDE * setter.sheet().linePt();
+    }
+
+    private double numberPt() {
+        return NUMBER * setter.sheet().linePt();
+    }
+
+    private List<Strip> stage(Tag parent, String heading) {
+        return new ArrayList<>(setter.sectionHeading(parent, heading, Optional.empty()));
+    }
+
+    /** A paragraph as wide as the column, over the lines that it is about. */
+    private List<Strip> prose(Tag parent, String text) {
+        return SizePages.wide(setter, parent, text);
+    }
+
+    private List<Strip> after(List<Strip> paragraph) {
+        paragraph.set(0, paragraph.get(0).spaced(setter.sheet().halfLinePt()));
+        return paragraph;
+    }
+
+    /** One column of large type has no room for a step as a whole. */
+    private List<Strip> kept(List<Strip> strips) {
+        if (!setter.sheet().oneColumn()) {
+            strips.replaceAll(strip -> strip.breaking(Break.NEVER));
+        }
+        int last = strips.size() - 1;
+        strips.set(last, strips.get(last).breaking(Break.FREE));
+        return strips;
+    }
+}
