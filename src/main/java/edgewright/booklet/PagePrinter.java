@@ -4,6 +4,7 @@ import edgewright.chart.Colour;
 import edgewright.draw.Area;
 import edgewright.draw.Mark;
 import java.io.IOException;
+import java.util.List;
 import java.util.Map;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
@@ -15,16 +16,25 @@ final class PagePrinter {
     private final Sheet sheet;
     private final Type type;
     private final Edition edition;
+    private final Stamps stamps;
     private final Map<Anchor, Integer> pageOf;
 
     /**
+     * @param stamps of the whole document
      * @param pageOf the pages on which anchors came to stand, counted from 1
      */
-    PagePrinter(PDPageContentStream content, Sheet sheet, Type type, Edition edition, Map<Anchor, Integer> pageOf) {
+    PagePrinter(
+            PDPageContentStream content,
+            Sheet sheet,
+            Type type,
+            Edition edition,
+            Stamps stamps,
+            Map<Anchor, Integer> pageOf) {
         this.content = content;
         this.sheet = sheet;
         this.type = type;
         this.edition = edition;
+        this.stamps = stamps;
         this.pageOf = pageOf;
     }
 
@@ -78,12 +88,10 @@ final class PagePrinter {
                 new Matrix(ptPerMm, 0, 0, -ptPerMm, (float) (window.getLowerLeftX() - art.fromXMm() * ptPerMm), (float)
                         (window.getUpperRightY() + art.fromYMm() * ptPerMm)));
         Area shown = new Area(art.fromXMm(), art.fromYMm(), art.widthPt() / ptPerMm, art.heightPt() / ptPerMm);
-        PdfSurface surface = new PdfSurface(content, type);
-        for (Mark mark : art.drawing().get().marks()) {
-            if (mark.bounds().touches(shown)) {
-                mark.drawOn(surface);
-            }
-        }
+        List<Mark> marks = art.drawing().get().marks().stream()
+                .filter(mark -> mark.bounds().touches(shown))
+                .toList();
+        new MarkPrinter(content, type, stamps).print(marks);
         content.restoreGraphicsState();
     }
 

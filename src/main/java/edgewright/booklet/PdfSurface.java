@@ -1,6 +1,7 @@
 package edgewright.booklet;
 
 import edgewright.chart.Colour;
+import edgewright.draw.Area;
 import edgewright.draw.PenPath;
 import edgewright.draw.Shape;
 import edgewright.draw.Surface;
@@ -40,6 +41,15 @@ final class PdfSurface implements Surface {
             trace(fill.path());
             content.fillEvenOdd();
         });
+    }
+
+    /** Fills squares that do not overlap, all in one colour, as one path. */
+    void squares(Colour colour, List<Area> squares) throws IOException {
+        fillWith(colour);
+        for (Area square : squares) {
+            content.addRect(mm(square.xMm()), mm(square.yMm()), mm(square.widthMm()), mm(square.heightMm()));
+        }
+        content.fill();
     }
 
     @Override
@@ -137,7 +147,7 @@ final class PdfSurface implements Surface {
     }
 
     /** A measure to the thousandth of a millimetre: finer than any printer, and short to write. */
-    private static float mm(double mm) {
+    static float mm(double mm) {
         return (float) (Math.rint(mm * 1000) / 1000);
     }
 

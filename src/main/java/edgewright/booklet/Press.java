@@ -37,6 +37,7 @@ final class Press {
     private final Type type;
     private final Edition edition;
     private final Structure structure;
+    private final Stamps stamps;
     private final List<PDPage> pages = new ArrayList<>();
     private final Map<Anchor, Integer> pageOf = new HashMap<>();
     private final Map<Anchor, PDPageXYZDestination> destinations = new HashMap<>();
@@ -47,6 +48,7 @@ final class Press {
         this.type = type;
         this.edition = edition;
         this.structure = structure;
+        this.stamps = new Stamps(document);
     }
 
     /**
@@ -89,7 +91,7 @@ final class Press {
         structure.beginPage(page);
         try (PDPageContentStream stream =
                 new PDPageContentStream(document, page, PDPageContentStream.AppendMode.OVERWRITE, true)) {
-            PagePrinter printer = new PagePrinter(stream, sheet, type, edition, pageOf);
+            PagePrinter printer = new PagePrinter(stream, sheet, type, edition, stamps, pageOf);
             MarkedContent marked = new MarkedContent(stream, structure);
             marked.runningMatter();
             for (Ink ink : running) {

@@ -19,9 +19,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.apache.pdfbox.contentstream.PDFStreamEngine;
-import org.apache.pdfbox.contentstream.operator.Operator;
-import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.junit.jupiter.api.Test;
@@ -144,28 +141,21 @@ class ChartSheetsTest {
         }
     }
 
-    /** Counts what a page draws inside its pictures: there, and only there, the page is clipped. */
-    private static final class PageCounter extends PDFStreamEngine {
-        private int fills;
-        private int lines;
-        private int texts;
-        private int depth;
-
-        @Override
-        protected void processOperator(Operator operator, List<COSBase> operands) {
-            switch (operator.getName()) {
-                case "q" -> depth++;
-                case "Q" -> depth--;
-                case "f*" -> fills += depth;
-                case "S" -> lines += depth;
-                case "Tj" -> texts += depth;
-                default -> {}
+    /** Counts what is painted through a window; squares of one colour may be filled together. */
+    private static String counts(PaintedPage.Window window) {
+        int fills = 0;
+        int lines = 0;
+        int texts = 0;
+        for (PaintedPage.Painted painted : window.painted()) {
+            if (painted instanceof PaintedPage.Lettered) {
+                texts++;
+            } else if (((PaintedPage.Path) painted).filled()) {
+                fills += ((PaintedPage.Path) painted).parts().size();
+            } else {
+                lines++;
             }
         }
-
-        String counts() {
-            return fills + " fills, " + lines + " lines, " + texts + " texts";
-        }
+        return fills + " fills, " + lines + " lines, " + texts + " texts";
     }
 
     @Test
@@ -183,12 +173,10 @@ class ChartSheetsTest {
         List<String> printed = new ArrayList<>();
         try (ReadBack read = Published.read(chart, options)) {
             for (PDPage page : read.document().getPages()) {
-                PageCounter counter = new PageCounter();
-                counter.processPage(page);
-                printed.add(counter.counts());
+                PaintedPage.windows(page).forEach(window -> printed.add(counts(window)));
             }
         }
-        // The last pictures of the pattern are the sheets, each alone on its page.
+        // The last pictures of the chart are its sheets, one after another.
         List<String> sheets = drawn.subList(2, drawn.size());
         assertThat(sheets).hasSizeGreaterThan(1);
         assertThat(printed).containsSubsequence(sheets);
