@@ -20,6 +20,7 @@ import picocli.CommandLine.Spec;
             WorkCommand.class,
             FitCommand.class,
             DrawCommand.class,
+            YarnCommand.class,
             HelpCommand.class
         })
 final class Root implements Runnable {

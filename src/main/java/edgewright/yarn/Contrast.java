@@ -43,4 +43,9 @@ public record Contrast(double ratio, double difference) {
                 + 0.7152 * Lab.linear(colour.green())
                 + 0.0722 * Lab.linear(colour.blue());
     }
+
+    /** The grey that is as light as a colour: what is left of it in a picture without colours. */
+    public static Colour grey(Colour colour) {
+        return new Lab(Lab.of(colour).lightness(), 0, 0).toColour();
+    }
 }

@@ -1,5 +1,6 @@
 /**
- * What depends on the yarn: difference and contrast of colours, amounts, hooks.
+ * What depends on the yarn: difference and contrast of colours, amounts, what is left, the names of hooks and the weights of
+ * yarn.
  *
  * <p>May be used by check, booklet, desk and cli.
  */

@@ -156,13 +156,7 @@ class MarksReadBackTest {
             PDPage page = new PDPage(new PDRectangle((float) width, (float) height));
             document.addPage(page);
             try (PDPageContentStream stream = new PDPageContentStream(document, page)) {
-                new PagePrinter(
-                                stream,
-                                paper,
-                                Type.embedIn(document),
-                                Edition.STANDARD,
-                                new Stamps(document),
-                                Map.of())
+                new PagePrinter(stream, paper, Type.embedIn(document), Edition.STANDARD, new Stamps(document), Map.of())
                         .print(new Ink.Art(0, 0, width, height, () -> drawing, 0, 0, 1));
             }
             document.save(out);

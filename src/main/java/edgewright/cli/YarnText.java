@@ -1,0 +1,98 @@
+package edgewright.cli;
+
+import edgewright.chart.Chart;
+import edgewright.chart.PerSide;
+import edgewright.chart.Yarn;
+import edgewright.yarn.Amounts;
+import edgewright.yarn.Meeting;
+import edgewright.yarn.Swap;
+import edgewright.yarn.WhatIsLeft;
+import edgewright.yarn.YarnSentences;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** What the command {@code yarn} says to people. */
+final class YarnText {
+    private final YarnSentences sentences = new YarnSentences();
+    private final Chart chart;
+    private final PerSide base;
+
+    YarnText(Chart chart, PerSide repeats) {
+        this.chart = chart;
+        this.base = repeats.map(m -> chart.shape().stitches(0, m));
+    }
+
+    List<String> lines(WhatIsLeft answer, List<Meeting> meetings, List<Swap> swaps) {
+        List<String> lines = new ArrayList<>();
+        lines.add(Texts.of(
+                "yarn.head", Texts.oneLine(chart.title()), base.top(), base.left(), base.bottom(), base.right()));
+        lines.add("");
+        lines.addAll(rounds(answer.amounts()));
+        lines.add("");
+        lines.addAll(yarns(answer.amounts()));
+        lines.add("");
+        lines.addAll(sentences.notes(answer.amounts()));
+        for (Meeting meeting : meetings) {
+            lines.add(sentences.contrast(meeting));
+            if (meeting.contrast().isLow()) {
+                Stream.of(meeting.inner(), meeting.outer())
+                        .forEach(yarn -> lines.add(sentences.suggestion(yarn, Meeting.suggestion(chart, yarn))));
+            }
+        }
+        if (meetings.stream().anyMatch(meeting -> meeting.contrast().isLow())) {
+            lines.add(sentences.contrastLimits());
+        }
+        lines.add("");
+        lines.addAll(sentences.left(chart, answer));
+        if (!answer.amounts().missing().isEmpty()) {
+            swaps.forEach(swap -> lines.add(sentences.swap(swap)));
+            lines.add(sentences.swapLaw());
+        }
+        return lines;
+    }
+
+    private List<String> rounds(Amounts amounts) {
+        TextTable table = new TextTable(2);
+        table.row(
+                Texts.of("yarn.column.round"),
+                Texts.of("yarn.column.yarn"),
+                Texts.of("yarn.column.stitches"),
+                Texts.of("yarn.column.metres"),
+                Texts.of("yarn.column.soFar"));
+        for (Amounts.OfRound round : amounts.rounds()) {
+            table.row(
+                    sentences.round(round.round()),
+                    name(chart.yarn(round.round().yarn()).orElseThrow()),
+                    String.valueOf(round.round().total()),
+                    sentences.worked(round.metres()),
+                    sentences.worked(round.metresSoFar()));
+        }
+        return table.lines();
+    }
+
+    private List<String> yarns(Amounts amounts) {
+        TextTable table = new TextTable(1);
+        table.row(
+                Texts.of("yarn.column.yarn"),
+                Texts.of("yarn.column.needed"),
+                Texts.of("yarn.column.grams"),
+                Texts.of("yarn.column.balls"),
+                Texts.of("yarn.column.inHand"));
+        for (Amounts.OfYarn yarn : amounts.yarns()) {
+            table.row(
+                    name(yarn.yarn()),
+                    sentences.toHave(yarn.metres()),
+                    sentences.grams(yarn).orElse("-"),
+                    sentences.balls(yarn).orElse("-"),
+                    yarn.yarn().metresInHand().isPresent()
+                            ? sentences.worked(yarn.yarn().metresInHand().getAsDouble())
+                            : "-");
+        }
+        return table.lines();
+    }
+
+    private static String name(Yarn yarn) {
+        return Texts.oneLine(yarn.id() + " " + yarn.name());
+    }
+}

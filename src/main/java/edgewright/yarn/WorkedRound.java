@@ -1,0 +1,101 @@
+package edgewright.yarn;
+
+import edgewright.chart.Chart;
+import edgewright.chart.PerSide;
+import edgewright.chart.Round;
+import edgewright.chart.Section;
+import edgewright.chart.Stitch;
+import edgewright.chart.Stitches;
+import edgewright.fit.BackLayer;
+import edgewright.fit.BackStitch;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A round of a border of one size, and how many stitches of each kind are worked in it, corner chains among them.
+ *
+ * @param number counted outwards from 1 in its layer
+ * @param yarn the id of its yarn
+ * @param stitches only the kinds that occur, in the order of {@link YarnStitch}
+ */
+public record WorkedRound(Layer layer, int number, String yarn, Map<YarnStitch, Long> stitches) {
+    /** What a round belongs to. */
+    public enum Layer {
+        /** The charted rounds. */
+        FRONT,
+        /** The back layer of a double border. */
+        BACK,
+        /** The round that joins the two layers. */
+        JOINING
+    }
+
+    public WorkedRound {
+        EnumMap<YarnStitch, Long> ordered = new EnumMap<>(YarnStitch.class);
+        ordered.putAll(stitches);
+        stitches = Collections.unmodifiableMap(ordered);
+    }
+
+    /**
+     * All rounds in the order in which they are worked: the charted ones, then the back layer and the joining round if the chart
+     * has them. Those are worked in the yarn of the outermost charted round. The base round is on the piece already and not
+     * among them.
+     *
+     * @param repeats how often the repeat is worked on each side
+     */
+    public static List<WorkedRound> of(Chart chart, PerSide repeats) {
+        List<WorkedRound> rounds = new ArrayList<>();
+        int last = chart.rounds().size();
+        for (int r = 1; r <= last; r++) {
+            rounds.add(front(chart, r, repeats));
+        }
+        if (chart.making().back().isPresent()) {
+            BackLayer back = new BackLayer(chart.shape(), last);
+            String yarn = chart.round(last).yarn();
+            int chains = chart.corner().chains();
+            back.rounds().forEach(round -> rounds.add(back(back, round, yarn, repeats, chains)));
+            long slips = back.joining(repeats, chains).total();
+            rounds.add(new WorkedRound(Layer.JOINING, 1, yarn, Map.of(YarnStitch.SLIP, slips)));
+        }
+        return List.copyOf(rounds);
+    }
+
+    /** All stitches of the round, chains among them. */
+    public long total() {
+        return stitches.values().stream().mapToLong(Long::longValue).sum();
+    }
+
+    private static WorkedRound front(Chart chart, int number, PerSide repeats) {
+        Map<YarnStitch, Long> counts = new EnumMap<>(YarnStitch.class);
+        Round round = chart.round(number);
+        add(counts, round.section(Section.FROM_CORNER), 4);
+        add(
+                counts,
+                round.section(Section.REPEAT),
+                repeats.stream().asLongStream().sum());
+        add(counts, round.section(Section.TO_CORNER), 4);
+        counts.merge(YarnStitch.CHAIN, 4L * chart.corner().chains(), Long::sum);
+        return new WorkedRound(Layer.FRONT, number, round.yarn(), counts);
+    }
+
+    private static void add(Map<YarnStitch, Long> counts, Stitches stitches, long times) {
+        for (Stitch stitch : Stitch.values()) {
+            long count = stitches.letters()
+                    .chars()
+                    .filter(letter -> letter == stitch.letter())
+                    .count();
+            if (count * times > 0) {
+                counts.merge(YarnStitch.of(stitch), count * times, Long::sum);
+            }
+        }
+    }
+
+    private static WorkedRound back(BackLayer back, BackLayer.Round round, String yarn, PerSide repeats, int chains) {
+        long stitches =
+                back.stitches(round.number(), repeats).stream().asLongStream().sum();
+        YarnStitch kind = round.stitch() == BackStitch.TALL ? YarnStitch.TALL : YarnStitch.PLAIN;
+        return new WorkedRound(Layer.BACK, round.number(), yarn, Map.of(kind, stitches, YarnStitch.CHAIN, 4L * chains));
+    }
+}

@@ -1,0 +1,154 @@
+package edgewright.cli;
+
+import static edgewright.cli.CommandLineHelper.run;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import edgewright.cli.CommandLineHelper.Ended;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class YarnCommandTest {
+    /** A = 1, w = 4, B = 2. With one repeat a side: 4 sides of 9, 11 and 13 stitches, and 8 chains a round. */
+    private static final String STRIPES = """
+            {
+              "format": "edgewright-chart", "version": 1, "title": "Stripes",
+              "yarnUse": { "backLoop": 100, "plain": 100, "long": 200, "chain": 50 },
+              "yarns": [
+                { "id": "A", "name": "Peat", "colour": "#2b2a33", "ball": { "metres": 160, "grams": 50 } },
+                { "id": "B", "name": "Chalk", "colour": "#f2ead8"%s },
+                { "id": "C", "name": "Fog", "colour": "#e4dccb"%s }
+              ],
+              "rounds": [
+                { "yarn": "A", "fromCorner": "bb", "repeat": "bbbb", "toCorner": "bbb" },
+                { "yarn": "B", "fromCorner": "bbb", "repeat": "bbbb", "toCorner": "bbbb" },
+                { "yarn": "A", "fromCorner": "bbbb", "repeat": "lbbb", "toCorner": "bbbbb" }
+              ]
+            }
+            """;
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void eachRoundAndYarnStandsWithItsLength() throws IOException {
+        // By hand: 36 stitches at 5 cm, 8 chains at 2.5 cm and 30 cm of tails are 2.3 m; then 44 are 2.7 m; then 48 at
+        // 5 and
+        // 4 at 10 are 3.3 m. Peat: 5.6 m and a tenth more, 6.16 m or 1.925 g.
+        Ended ended = run("yarn", chart("", ""), "--repeats", "1,1");
+        assertThat(ended.status()).isZero();
+        assertThat(ended.out().lines().limit(11))
+                .containsExactly(
+                        "'Stripes', on a base round of 7, 7, 7 and 7 stitches",
+                        "",
+                        "Round  Yarn     Stitches  Length  Of this yarn so far",
+                        "1      A Peat         44   2.3 m                2.3 m",
+                        "2      B Chalk        52   2.7 m                2.7 m",
+                        "3      A Peat         60   3.3 m                5.6 m",
+                        "",
+                        "Yarn     To have  Grams   Balls  In hand",
+                        "A Peat       7 m    2 g  1 ball        -",
+                        "B Chalk      3 m      -       -        -",
+                        "C Fog        0 m      -       -        -");
+        assertThat(ended.out())
+                .contains("The lengths come from the designer's own stitches.")
+                .contains("Peat and Chalk can be told apart")
+                .contains("Nobody has said how much yarn is in hand.");
+    }
+
+    @Test
+    void whatIsNotEnoughIsANoWithTheRoundsThatHelp() throws IOException {
+        Ended ended = run("yarn", chart(", \"inHand\": 2", ", \"inHand\": 50"), "--sides", "7,7");
+        assertThat(ended.status()).isEqualTo(1);
+        assertThat(ended.err()).isEmpty();
+        assertThat(ended.out())
+                .contains("Chalk: 1.0 m are missing.\n")
+                .contains("It is enough, and the picture stays, with round 2 in Fog.\n")
+                .contains("Round 2 (Chalk) could be worked in Fog.\n")
+                .contains("Rounds 1 and 3 (Peat) cannot be worked in another of these yarns.\n");
+    }
+
+    @Test
+    void whereNothingIsEnoughTheAnswerIsNo() throws IOException {
+        Ended ended = run("yarn", chart(", \"inHand\": 2", ", \"inHand\": 0"), "--repeats", "1,1");
+        assertThat(ended.status()).isEqualTo(1);
+        assertThat(ended.out()).contains("No other choice among these yarns is enough and keeps the picture.\n");
+    }
+
+    @Test
+    void enoughIsAYes() throws IOException {
+        Ended ended = run("yarn", chart(", \"inHand\": 3", ""), "--repeats", "1,1");
+        assertThat(ended.status()).isZero();
+        assertThat(ended.out()).contains("What is in hand is enough.\n");
+    }
+
+    @Test
+    void anotherProgramIsToldTheSame() throws IOException {
+        Ended ended = run("yarn", chart(", \"inHand\": 2", ", \"inHand\": 50"), "--repeats", "1,1", "--json");
+        assertThat(ended.status()).isEqualTo(1);
+        JsonNode answer = new ObjectMapper().readTree(ended.out());
+        assertThat(answer.at("/rounds/2")).isEqualTo(json("""
+                {"layer":"front","round":3,"yarn":"A","stitches":{"backLoop":48,"long":4,"chain":8},
+                 "metres":3.3,"metresSoFar":5.6}"""));
+        assertThat(answer.at("/yarns/0")).isEqualTo(json("""
+                {"yarn":"A","name":"Peat","metres":6.16,"grams":1.93,"balls":1}"""));
+        assertThat(answer.at("/yarns/1")).isEqualTo(json("""
+                {"yarn":"B","name":"Chalk","metres":2.97,"inHand":2.0,"missing":0.97}"""));
+        assertThat(answer.at("/left")).isEqualTo(json("""
+                {"answer":"otherYarns","yarns":["A","C","A"],"proved":true}"""));
+        assertThat(answer.at("/swaps/1")).isEqualTo(json("""
+                {"rounds":[2],"from":"B","to":["C"]}"""));
+        assertThat(answer.at("/contrast/0/low").asBoolean()).isFalse();
+        assertThat(answer.at("/estimated")).isEmpty();
+    }
+
+    @Test
+    void yarnsThatAreHardToTellApartGetAColour() throws IOException {
+        Path chart = Files.writeString(
+                folder.resolve("pale.border.json"),
+                STRIPES.formatted("", "").replace("\"yarn\": \"A\"", "\"yarn\": \"C\""));
+        assertThat(run("yarn", chart, "--repeats", "1,1").out())
+                .contains("Fog and Chalk are hard to tell apart: ratio 1.1, difference 3.")
+                .contains("The nearest colour for Fog that can be told apart from all that it meets is #")
+                .contains("These limits are ours");
+    }
+
+    @Test
+    void aBorderWithoutASizeTakesNoAmount() throws IOException {
+        Ended ended = run("yarn", chart("", ""));
+        assertThat(ended.status()).isEqualTo(2);
+        assertThat(ended.err())
+                .isEqualTo(
+                        "expected the size to count yarn for: --sides or --repeats, of a border whose sides all close;"
+                                + " 'edgewright yarn --help' shows how\n");
+    }
+
+    @Test
+    void aChartThatCannotBeWorkedIsNotCounted() throws IOException {
+        Path chart = Charts.unworkable(folder);
+        assertThat(run("yarn", chart, "--repeats", "1,1").status()).isEqualTo(1);
+        assertThat(run("yarn", chart, "--repeats", "1,1").out()).isEmpty();
+        assertThat(run("yarn", chart, "--repeats", "1,1", "--draft").out()).contains("To have");
+    }
+
+    @Test
+    void aTableHasItsNumbersFlushRight() {
+        TextTable table = new TextTable(1);
+        table.row("Yarn", "Length");
+        table.row("Mauve", "7");
+        assertThat(table.lines()).isEqualTo(List.of("Yarn   Length", "Mauve       7"));
+    }
+
+    private Path chart(String ofChalk, String ofFog) throws IOException {
+        return Files.writeString(folder.resolve("stripes.border.json"), STRIPES.formatted(ofChalk, ofFog));
+    }
+
+    private static JsonNode json(String text) throws IOException {
+        return new ObjectMapper().readTree(text);
+    }
+}
