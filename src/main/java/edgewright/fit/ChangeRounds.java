@@ -13,8 +13,8 @@ import java.util.stream.IntStream;
  *
  * <p>A long stitch of the round right after the changing round would cross it and land in the counting round, where stitches
  * that share a foot have one loop for two. So at least one plain round lies between the changing round and the first long
- * stitch. A round of the repeat with chains in it must close too, and is never the changing round. Rounds of back-loop or
- * plain stitches alone count as plain here. Source of the order: common practice, no source.
+ * stitch. A round whose repeat is not one stitch throughout must close too, as does one with chains, and is never the
+ * changing round or before it. Source of the order: common practice, no source.
  *
  * @param firstLong the first round with a long stitch
  * @param counting the round in which the sides are counted; empty if they must be right as soon as the base round is on
@@ -27,8 +27,8 @@ public record ChangeRounds(OptionalInt firstLong, OptionalInt counting, int chan
     public static ChangeRounds of(Chart chart) {
         int rounds = chart.rounds().size();
         OptionalInt firstLong = first(chart, round -> has(round, Stitch.LONG));
-        OptionalInt firstChain = first(chart, round -> has(round, Stitch.CHAIN));
-        int changing = Math.max(0, Math.min(firstLong.orElse(rounds + 1) - 2, firstChain.orElse(rounds + 1) - 1));
+        OptionalInt firstPatterned = first(chart, ChangeRounds::isPatterned);
+        int changing = Math.max(0, Math.min(firstLong.orElse(rounds + 1) - 2, firstPatterned.orElse(rounds + 1) - 1));
         boolean isNextPlain = changing < rounds && !isPatterned(chart.round(changing + 1));
         return new ChangeRounds(
                 firstLong,
@@ -38,7 +38,9 @@ public record ChangeRounds(OptionalInt firstLong, OptionalInt counting, int chan
     }
 
     private static boolean isPatterned(Round round) {
-        return has(round, Stitch.LONG) || has(round, Stitch.CHAIN);
+        boolean isOneStitch =
+                round.repeat().isAll(Stitch.BACK_LOOP) || round.repeat().isAll(Stitch.PLAIN);
+        return has(round, Stitch.LONG) || has(round, Stitch.CHAIN) || !isOneStitch;
     }
 
     private static boolean has(Round round, Stitch stitch) {

@@ -19,6 +19,8 @@ final class Hook {
     private final int first;
     private final int end;
     private final List<Made> made;
+    /** How many things below have been worked over. */
+    private int used;
 
     private Hook(HouseRules rules, int round, int side, List<Made> feet, int first, int end, List<Made> made) {
         this.rules = rules;
@@ -52,10 +54,10 @@ final class Hook {
 
     /** How many more stitches there is room for, up to the corner or to where this stretch ends. */
     int left() {
-        return end - first - made.size();
+        return end - first - used;
     }
 
-    /** How many stitches the whole side takes. */
+    /** How many stitches the whole side takes, unless some are added or lost. */
     int room() {
         return feet.size();
     }
@@ -67,12 +69,61 @@ final class Hook {
                     ? stop(Reason.PAST_THE_JOIN, stitch, end)
                     : stop(Reason.SIDE_FULL, stitch, feet.size());
         }
-        Made foot = feet.get(first + made.size());
+        Made foot = feet.get(first + used);
+        Optional<Stop> stop = make(stitch, foot);
+        used += stop.isEmpty() ? 1 : 0;
+        return stop;
+    }
+
+    private Optional<Stop> make(Stitch stitch, Made foot) {
         return switch (stitch) {
-            case BACK_LOOP -> workInto(foot, stitch, Loop.BACK);
-            case PLAIN -> workInto(foot, stitch, Loop.BACK, Loop.FRONT);
+            case BACK_LOOP, PLAIN -> workInto(foot, stitch, loops(stitch));
             case CHAIN -> chainOver(foot);
             case LONG -> dropPast(foot);
+        };
+    }
+
+    /** Makes two stitches in the next one. They share its loops. */
+    Optional<Stop> makeTwo(Stitch one, Stitch other) {
+        Optional<Stop> stop =
+                loops(one).isEmpty() || loops(other).isEmpty() ? stop(Reason.CHANGE_NOT_PLAIN, one, 0) : make(one);
+        if (stop.isEmpty()) {
+            Made first = made.get(made.size() - 1);
+            Made foot = first.below().orElseThrow();
+            loops(other).forEach(foot::take);
+            first.makeUneven();
+            add(other, foot, foot).makeUneven();
+        }
+        return stop;
+    }
+
+    /** Makes one stitch over the next two. */
+    Optional<Stop> makeTogether(Stitch stitch) {
+        if (loops(stitch).isEmpty()) {
+            return stop(Reason.CHANGE_NOT_PLAIN, stitch, 0);
+        }
+        if (left() < 2) {
+            return stop(Reason.SIDE_FULL, stitch, feet.size());
+        }
+        Optional<Stop> stop = make(stitch);
+        if (stop.isEmpty()) {
+            Made second = feet.get(first + used);
+            if (!loops(stitch).stream().allMatch(second::isFree)) {
+                return stop(Reason.LOOP_TAKEN, stitch, 0);
+            }
+            loops(stitch).forEach(second::take);
+            made.get(made.size() - 1).makeUneven();
+            used++;
+        }
+        return stop;
+    }
+
+    /** The loops that a stitch takes of the one below; none if it is not worked into that one. */
+    private static List<Loop> loops(Stitch stitch) {
+        return switch (stitch) {
+            case BACK_LOOP -> List.of(Loop.BACK);
+            case PLAIN -> List.of(Loop.BACK, Loop.FRONT);
+            case CHAIN, LONG -> List.of();
         };
     }
 
@@ -90,7 +141,7 @@ final class Hook {
         return first + made.size() + 1;
     }
 
-    private Optional<Stop> workInto(Made foot, Stitch stitch, Loop... loops) {
+    private Optional<Stop> workInto(Made foot, Stitch stitch, List<Loop> loops) {
         for (Loop loop : loops) {
             if (!foot.isFree(loop)) {
                 return stop(Reason.LOOP_TAKEN, stitch, 0);
@@ -118,6 +169,9 @@ final class Hook {
         }
         if (foot.below().isEmpty()) {
             return stop(Reason.NOTHING_UNDER_CORNER, Stitch.LONG, 0);
+        }
+        if (foot.isUneven()) {
+            return stop(Reason.ACROSS_A_CHANGE, Stitch.LONG, 0);
         }
         Made landing = foot.below().get();
         if (landing.inFront().isPresent()) {

@@ -32,6 +32,7 @@ public final class Made {
     private final Made below;
     private final Made into;
     private Made inFront;
+    private boolean uneven;
     private boolean frontFree = true;
     private boolean backFree = true;
 
@@ -95,6 +96,15 @@ public final class Made {
     /** The long stitch that lies before it and covers it. */
     public Optional<Made> inFront() {
         return Optional.ofNullable(inFront);
+    }
+
+    /** Whether it shares what it stands on with its neighbour, or stands on two: stitches were added or lost here. */
+    public boolean isUneven() {
+        return uneven;
+    }
+
+    void makeUneven() {
+        uneven = true;
     }
 
     boolean is(Stitch other) {

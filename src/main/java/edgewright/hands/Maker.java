@@ -9,6 +9,7 @@ import edgewright.words.Pattern;
 import edgewright.words.Run;
 import edgewright.words.SideCounts;
 import edgewright.words.SideSize;
+import edgewright.words.SideWork;
 import edgewright.words.Stretch;
 import edgewright.words.WrittenRound;
 import edgewright.words.WrittenStart;
@@ -119,11 +120,14 @@ public final class Maker {
         Optional<Stop> stop = Optional.empty();
         for (int side : sides) {
             Hook hook = hook(fabric, made, side);
-            stop = work(hook, round.stretch());
+            stop = round.changes().isPresent()
+                    ? change(hook, round.changes().get().sides().get(side))
+                    : work(hook, round.stretch());
+            int stitches = made.sides.get(side).size();
             if (stop.isEmpty()) {
-                stop = compare(round.side(), round.number(), side, hook.room());
+                stop = compare(round.side(), round.number(), side, stitches);
             }
-            turnCorner(fabric, made, side, travel, hook.room(), round.cornerChains());
+            turnCorner(fabric, made, side, travel, stitches, round.cornerChains());
             if (stop.isPresent()) {
                 break;
             }
@@ -179,6 +183,41 @@ public final class Maker {
             stop = makeRuns(hook, words.after());
         }
         return stop.isEmpty() && hook.left() > 0 ? hook.stop(Reason.STITCHES_LEFT, 0, hook.left()) : stop;
+    }
+
+    /** A side with words of its own, on which stitches are added or lost. */
+    private static Optional<Stop> change(Hook hook, List<SideWork> words) {
+        Optional<Stop> stop = Optional.empty();
+        for (SideWork step : words) {
+            if (step instanceof SideWork.Times times) {
+                for (int i = 0; i < times.times() && stop.isEmpty(); i++) {
+                    stop = steps(hook, times.steps());
+                }
+            } else {
+                stop = steps(hook, List.of(step));
+            }
+            if (stop.isPresent()) {
+                return stop;
+            }
+        }
+        return hook.left() > 0 ? hook.stop(Reason.STITCHES_LEFT, 0, hook.left()) : stop;
+    }
+
+    private static Optional<Stop> steps(Hook hook, List<SideWork> steps) {
+        Optional<Stop> stop = Optional.empty();
+        for (SideWork step : steps) {
+            if (step instanceof SideWork.Work work) {
+                stop = makeRuns(hook, List.of(work.run()));
+            } else if (step instanceof SideWork.TwoInOne two) {
+                stop = hook.makeTwo(two.first(), two.second());
+            } else if (step instanceof SideWork.Together both) {
+                stop = hook.makeTogether(both.stitch());
+            }
+            if (stop.isPresent()) {
+                break;
+            }
+        }
+        return stop;
     }
 
     /** As often as the group fits before the last stitches: none, once or more. A maker counts what is left each time. */

@@ -25,6 +25,10 @@ public record Stop(Reason reason, int round, int side, int stitch, Optional<Stit
         COVERED,
         /** The loop wanted was taken by the stitch between. */
         LOOP_TAKEN,
+        /** The stitch between shares its foot with its neighbour or stands on two: it is not clear what to drop into. */
+        ACROSS_A_CHANGE,
+        /** A stitch is to be added or lost with one that is not worked into the stitch below. */
+        CHANGE_NOT_PLAIN,
         /** What lies two rounds below is a long stitch, and the pattern does not stack them. */
         ON_LONG,
         /** What lies two rounds below is a chain, which has no front loop that holds. */

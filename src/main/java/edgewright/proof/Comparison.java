@@ -28,14 +28,16 @@ final class Comparison {
     private final PerSide repeats;
     private final Fabric fabric;
     private final List<PatternYarn> yarns;
+    private final int first;
     private final List<Difference> differences = new ArrayList<>();
 
-    private Comparison(Chart chart, PerSide repeats, Fabric fabric, List<PatternYarn> yarns) {
+    private Comparison(Chart chart, PerSide repeats, Fabric fabric, List<PatternYarn> yarns, int first) {
         this.chart = chart;
         this.shape = chart.shape();
         this.repeats = repeats;
         this.fabric = fabric;
         this.yarns = yarns;
+        this.first = first;
     }
 
     /**
@@ -45,7 +47,17 @@ final class Comparison {
      * @param yarns the yarns of the pattern that was worked
      */
     static List<Difference> of(Chart chart, PerSide repeats, Fabric fabric, List<PatternYarn> yarns) {
-        Comparison comparison = new Comparison(chart, repeats, fabric, yarns);
+        return of(chart, repeats, fabric, yarns, 0);
+    }
+
+    /**
+     * The same for a piece whose counts are put right on the way: before that the sides have other stitches, and only the
+     * yarns and the corners are compared.
+     *
+     * @param first the first round whose stitches are compared; 0 for all
+     */
+    static List<Difference> of(Chart chart, PerSide repeats, Fabric fabric, List<PatternYarn> yarns, int first) {
+        Comparison comparison = new Comparison(chart, repeats, fabric, yarns, first);
         comparison.compareRounds();
         return List.copyOf(comparison.differences);
     }
@@ -56,7 +68,9 @@ final class Comparison {
             compareYarn(r);
             compare(Difference.Kind.CORNER, r, 0, 0, chart.corner().chains(), fabric.cornerChains(r));
             for (Side side : Side.values()) {
-                compareSide(r, side);
+                if (r >= first) {
+                    compareSide(r, side);
+                }
             }
         }
         compare(Difference.Kind.ROUNDS, Math.min(rounds, fabric.rounds()), 0, 0, rounds, fabric.rounds());
@@ -110,7 +124,8 @@ final class Comparison {
                     String.valueOf(found.letter()));
             return;
         }
-        if (expected == Stitch.LONG) {
+        // What lies below the changed round is numbered otherwise than in the chart.
+        if (expected == Stitch.LONG && made.round() - 2 >= first) {
             String landed =
                     made.into().map(into -> into.round() + ":" + into.number()).orElse("nowhere");
             String sideOfLanding =

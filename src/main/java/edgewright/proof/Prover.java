@@ -6,6 +6,7 @@ import edgewright.chart.Round;
 import edgewright.chart.Side;
 import edgewright.chart.Stitch;
 import edgewright.chart.Stitches;
+import edgewright.fit.FitPlan;
 import edgewright.hands.Fabric;
 import edgewright.hands.HouseRules;
 import edgewright.hands.Maker;
@@ -62,14 +63,39 @@ public final class Prover {
     /** Works a tree of instructions on sides of so many repeats of the chart. */
     public ProofResult prove(Pattern pattern, PerSide repeats) {
         Outcome outcome = new Maker(houseRules(chart), cancelled).work(pattern, base(chart, repeats));
+        return result(pattern, outcome, repeats, 0);
+    }
+
+    private ProofResult result(Pattern pattern, Outcome outcome, PerSide repeats, int first) {
         if (outcome instanceof Outcome.Stopped stopped) {
             return new ProofResult.Stopped(stopped.fabric(), stopped.stop());
         }
         Fabric fabric = outcome.fabric();
-        List<Difference> differences = Comparison.of(chart, repeats, fabric, pattern.yarns());
+        List<Difference> differences = Comparison.of(chart, repeats, fabric, pattern.yarns(), first);
         return differences.isEmpty()
                 ? new ProofResult.Agrees(pattern, fabric)
                 : new ProofResult.Differs(fabric, differences);
+    }
+
+    /**
+     * Works the words for a piece whose counts are put right on the way, from the counts that it has, and holds all rounds from
+     * the changing round on to the chart.
+     *
+     * @param options how the words are written; the size in them is of no account
+     * @param plan for this chart, with its changes in a plain round
+     */
+    public ProofResult prove(Options options, FitPlan plan) {
+        Reading reading =
+                PatternReader.read(PlainText.of(PatternWriter.write(PatternWriter.tree(chart, options, plan))));
+        if (reading instanceof Reading.Refused refused) {
+            return new ProofResult.Unread(refused.problems());
+        }
+        Pattern pattern = ((Reading.Understood) reading).pattern();
+        int counting = plan.question().round();
+        SideCounts base = counts(plan.targets().counted().map(stitches -> stitches - 2 * counting));
+        Outcome outcome = new Maker(houseRules(chart), cancelled).work(pattern, base);
+        int first = plan.isDone() ? 0 : plan.changing();
+        return result(pattern, outcome, plan.targets().repeats(), first);
     }
 
     /**

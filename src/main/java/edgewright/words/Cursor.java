@@ -140,6 +140,16 @@ final class Cursor {
         return Optional.ofNullable(best);
     }
 
+    /** Takes two stitches worked together if they stand here; answers with which. */
+    Optional<Stitch> takeTogether() {
+        for (Stitch stitch : Stitch.values()) {
+            if (take(words.together(stitch))) {
+                return Optional.of(stitch);
+            }
+        }
+        return Optional.empty();
+    }
+
     Stitch requireStitch() {
         return takeStitch().orElseThrow(() -> {
             int begun = 0;

@@ -74,6 +74,11 @@ public record Pattern(
         this(title, designer, notes, draft, terms, counting, Hand.RIGHT, yarns, base, rounds);
     }
 
+    /** This pattern with something else said of the base round. */
+    Pattern withBase(BaseRound other) {
+        return new Pattern(title, designer, notes, draft, terms, counting, hand, yarns, other, rounds);
+    }
+
     /** This pattern with other rounds. */
     Pattern withRounds(List<WrittenRound> others) {
         return new Pattern(title, designer, notes, draft, terms, counting, hand, yarns, base, others);

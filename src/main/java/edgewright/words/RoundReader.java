@@ -38,6 +38,10 @@ final class RoundReader {
         cursor.skip(BETWEEN + ":)");
         Optional<SizeReader.Said> size = new SizeReader(cursor, false).read();
         cursor.skip(BETWEEN + ":");
+        Optional<ChangesReader.Read> changes = new ChangesReader(cursor, this).read();
+        if (changes.isPresent()) {
+            return changed(number, yarn, size, changes.get());
+        }
         Optional<Begun> begun = begun();
         cursor.take("from");
         cursor.skip(":");
@@ -58,6 +62,16 @@ final class RoundReader {
         SideSize said = size.map(SizeReader.Said::size).orElse(SideSize.UNSTATED);
         return new ReadRound(
                 new WrittenRound(number, yarn, said, work.before(), work.group(), work.after(), chains, start),
+                size.map(SizeReader.Said::counting));
+    }
+
+    private ReadRound changed(int number, String yarn, Optional<SizeReader.Said> size, ChangesReader.Read changes) {
+        if (!cursor.atEnd()) {
+            throw cursor.stop("roundOrEnd", number + 1);
+        }
+        SideSize said = size.map(SizeReader.Said::size).orElse(SideSize.UNSTATED);
+        return new ReadRound(
+                new WrittenRound(number, yarn, said, changes.cornerChains(), changes.sides()),
                 size.map(SizeReader.Said::counting));
     }
 
@@ -113,7 +127,7 @@ final class RoundReader {
         return Optional.of(new Begun(side, stitch, toCorner, corner, chains));
     }
 
-    private Side side() {
+    Side side() {
         for (Side side : Side.values()) {
             if (cursor.take("side." + side)) {
                 cursor.take("side");
@@ -227,7 +241,7 @@ final class RoundReader {
         return last;
     }
 
-    private boolean isRun() {
+    boolean isRun() {
         return cursor.isNumber() || isChainThenNumber();
     }
 
@@ -239,7 +253,7 @@ final class RoundReader {
         return is;
     }
 
-    private Run run() {
+    Run run() {
         boolean chainFirst = isChainThenNumber() && cursor.take(words.stitch(Stitch.CHAIN));
         int count = cursor.number(1, "number");
         Stitch stitch = chainFirst ? Stitch.CHAIN : cursor.requireStitch();
@@ -257,7 +271,7 @@ final class RoundReader {
         return new Run(count, stitch);
     }
 
-    private int corner() {
+    int corner() {
         cursor.require("corner", "item");
         cursor.skip(":,");
         boolean chainFirst = cursor.take(words.stitch(Stitch.CHAIN));

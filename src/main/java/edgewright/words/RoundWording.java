@@ -18,11 +18,13 @@ final class RoundWording {
     private final Texts terms;
     private final Counting counting;
     private final Hand hand;
+    private final ChangesWording changes;
 
     RoundWording(Terms terms, Counting counting, Hand hand) {
         this.terms = Texts.of(terms);
         this.counting = counting;
         this.hand = hand;
+        this.changes = new ChangesWording(terms, hand, this::run);
     }
 
     /** The base round and what is said of it. */
@@ -38,6 +40,11 @@ final class RoundWording {
 
     /** A round of the border; {@code yarn} is what its yarn is called. */
     Block.RoundWords round(WrittenRound round, String yarn) {
+        if (round.changes().isPresent()) {
+            List<String> lines = new ArrayList<>(List.of(head(round, yarn)));
+            lines.addAll(changes.lines(round.changes().get(), corner(round.cornerChains())));
+            return new Block.RoundWords(round.number(), lines);
+        }
         RoundParts parts = parts(round, yarn);
         List<String> lines = new ArrayList<>(List.of(parts.head()));
         if (round.start().isPresent()) {

@@ -17,6 +17,7 @@ final class Vocabulary {
     private final Texts texts = Texts.ofReader();
     private final Texts trade;
     private final Map<Stitch, Phrases> stitches = new EnumMap<>(Stitch.class);
+    private final Map<Stitch, Phrases> together = new EnumMap<>(Stitch.class);
     private final Phrases miss;
     private final Map<String, Phrases> phrases = new ConcurrentHashMap<>();
     private final List<String> numbers = texts.words("number.words");
@@ -25,6 +26,9 @@ final class Vocabulary {
         trade = Texts.of(terms);
         for (Stitch stitch : Stitch.values()) {
             stitches.put(stitch, Phrases.of(trade.words(Texts.stitchKey(stitch) + ".read").stream()));
+        }
+        for (Stitch stitch : List.of(Stitch.BACK_LOOP, Stitch.PLAIN)) {
+            together.put(stitch, Phrases.of(trade.words(Texts.stitchKey(stitch) + ".togetherRead").stream()));
         }
         miss = Phrases.of(Stream.of(missed()));
     }
@@ -40,6 +44,11 @@ final class Vocabulary {
 
     Phrases stitch(Stitch stitch) {
         return stitches.get(stitch);
+    }
+
+    /** Two of these stitches worked together; only two that are worked into the stitch below can be. */
+    Phrases together(Stitch stitch) {
+        return together.getOrDefault(stitch, new Phrases(List.of()));
     }
 
     Phrases miss() {

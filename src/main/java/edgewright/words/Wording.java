@@ -109,6 +109,9 @@ final class Wording {
         if (groups.stream().anyMatch(group -> group.lastStitches() > 0)) {
             blocks.add(prose("notes.last"));
         }
+        if (changesCounts()) {
+            blocks.add(prose("notes.changes", terms.of(example, "short")));
+        }
         for (int chains : cornerChains()) {
             blocks.add(new Block.Prose(texts.text("notes.corner." + chains) + " " + texts.text("notes.growth")));
         }
@@ -139,6 +142,10 @@ final class Wording {
         }
         blocks.add(prose("finishing.ends"));
         return blocks;
+    }
+
+    private boolean changesCounts() {
+        return pattern.rounds().stream().anyMatch(round -> round.changes().isPresent());
     }
 
     private boolean startsAlongASide() {
@@ -172,6 +179,9 @@ final class Wording {
                 blocks.add(new Block.Entry(terms.of(stitch, "short"), terms.of(stitch, "meaning")));
             }
         }
+        for (Stitch stitch : together()) {
+            blocks.add(new Block.Entry(terms.of(stitch, "together"), terms.of(stitch, "togetherMeaning")));
+        }
         if (used.contains(Stitch.CHAIN)) {
             blocks.add(new Block.Entry(terms.text("miss.short"), terms.text("miss.meaning")));
         }
@@ -189,7 +199,7 @@ final class Wording {
         if (side.counts().isEmpty() && side.multiple().isPresent()) {
             blocks.add(prose("setUp.sides"));
         }
-        if (!side.equals(SideSize.UNSTATED)) {
+        if (!side.equals(SideSize.UNSTATED) && !changesCounts()) {
             blocks.add(prose("setUp.right"));
         }
         return blocks;
@@ -222,7 +232,32 @@ final class Wording {
 
     private static Stream<Run> allRuns(WrittenRound round) {
         Stream<Run> group = round.group().stream().flatMap(g -> g.runs().stream());
-        return Stream.of(round.before().stream(), group, round.after().stream()).flatMap(runs -> runs);
+        Stream<Run> changed = changes(round).flatMap(Wording::runs);
+        return Stream.of(round.before().stream(), group, round.after().stream(), changed)
+                .flatMap(runs -> runs);
+    }
+
+    /** All that is done in a round with changes, step by step. */
+    private static Stream<SideWork> changes(WrittenRound round) {
+        return round.changes().stream()
+                .flatMap(changes -> changes.sides().stream())
+                .flatMap(List::stream)
+                .flatMap(step -> step instanceof SideWork.Times times ? times.steps().stream() : Stream.of(step));
+    }
+
+    private static Stream<Run> runs(SideWork step) {
+        return step instanceof SideWork.Work work ? Stream.of(work.run()) : Stream.of();
+    }
+
+    /** The stitches of which two are worked together somewhere. */
+    private Set<Stitch> together() {
+        Set<Stitch> together = EnumSet.noneOf(Stitch.class);
+        pattern.rounds().stream().flatMap(Wording::changes).forEach(step -> {
+            if (step instanceof SideWork.Together both) {
+                together.add(both.stitch());
+            }
+        });
+        return together;
     }
 
     /** Whether the second or the last but one stitch of a side can be long, with the group worked not at all or more often. */

@@ -17,6 +17,8 @@ import java.util.Optional;
  * @param after the runs from the group to the next corner; none if there is no group
  * @param cornerChains the chains of each corner, 1 to 3
  * @param start where it begins; empty if with the first stitch after any corner
+ * @param changes what is worked on each side where stitches are added or lost. Then there is no group, nothing stands before
+ *     or after it, and the round begins at a corner
  */
 public record WrittenRound(
         int number,
@@ -26,21 +28,54 @@ public record WrittenRound(
         Optional<Group> group,
         List<Run> after,
         int cornerChains,
-        Optional<WrittenStart> start) {
+        Optional<WrittenStart> start,
+        Optional<ChangedSides> changes) {
     public WrittenRound {
         Objects.requireNonNull(yarn);
         Objects.requireNonNull(side);
         Objects.requireNonNull(group);
         Objects.requireNonNull(start);
+        Objects.requireNonNull(changes);
         before = List.copyOf(before);
         after = List.copyOf(after);
         if (number < 1) {
             throw new IllegalArgumentException("round " + number);
         }
-        if (group.isEmpty() && (before.isEmpty() || !after.isEmpty())) {
+        boolean isEmpty = before.isEmpty() && group.isEmpty() && after.isEmpty();
+        if (changes.isPresent() && (!isEmpty || start.isPresent())) {
+            throw new IllegalArgumentException("a round with changes has other words and begins at a corner");
+        }
+        if (changes.isEmpty() && group.isEmpty() && (before.isEmpty() || !after.isEmpty())) {
             throw new IllegalArgumentException("without a group every run stands before it, and there is one at least");
         }
         BaseRound.requireCorner(cornerChains);
+    }
+
+    /** A round without changes. */
+    public WrittenRound(
+            int number,
+            String yarn,
+            SideSize side,
+            List<Run> before,
+            Optional<Group> group,
+            List<Run> after,
+            int cornerChains,
+            Optional<WrittenStart> start) {
+        this(number, yarn, side, before, group, after, cornerChains, start, Optional.empty());
+    }
+
+    /** A round with changes. */
+    public WrittenRound(int number, String yarn, SideSize side, int cornerChains, ChangedSides changes) {
+        this(
+                number,
+                yarn,
+                side,
+                List.of(),
+                Optional.empty(),
+                List.of(),
+                cornerChains,
+                Optional.empty(),
+                Optional.of(changes));
     }
 
     /** A round that begins at a corner. */

@@ -10,6 +10,7 @@ import edgewright.chart.Stitch;
 import edgewright.chart.Terms;
 import edgewright.hands.Stop.Reason;
 import edgewright.words.BaseRound;
+import edgewright.words.ChangedSides;
 import edgewright.words.Group;
 import edgewright.words.Multiple;
 import edgewright.words.Pattern;
@@ -17,6 +18,7 @@ import edgewright.words.PatternYarn;
 import edgewright.words.Run;
 import edgewright.words.SideCounts;
 import edgewright.words.SideSize;
+import edgewright.words.SideWork;
 import edgewright.words.Stretch;
 import edgewright.words.WrittenRound;
 import edgewright.words.WrittenStart;
@@ -185,6 +187,61 @@ class MakerTest {
         SideCounts base = new SideCounts(8, 7, 8, 7);
         assertThat(stop(right, base).side()).isEqualTo(2);
         assertThat(stop(left, base).side()).isEqualTo(0);
+    }
+
+    private static WrittenRound changed(SideWork... left) {
+        List<SideWork> plain = List.of(work("9b"));
+        return new WrittenRound(
+                1, "A", SideSize.UNSTATED, 2, new ChangedSides(List.of(plain, List.of(left), plain, plain)));
+    }
+
+    private static SideWork work(String run) {
+        return new SideWork.Work(runs(run).get(0));
+    }
+
+    @Test
+    void two_in_one_make_a_side_longer_and_two_together_make_it_shorter() {
+        SideWork two = new SideWork.TwoInOne(Stitch.BACK_LOOP, Stitch.BACK_LOOP);
+        SideWork together = new SideWork.Together(Stitch.BACK_LOOP);
+        Fabric more = finished(pattern(changed(work("3b"), two, work("5b"))), SideCounts.all(7));
+        assertThat(feet(more)).containsExactly(0, 1, 2, 3, 3, 4, 5, 6, 7, 8);
+        Fabric fewer = finished(
+                pattern(changed(new SideWork.Times(List.of(work("2b"), together), 2), work("1b"))), SideCounts.all(7));
+        assertThat(feet(fewer)).containsExactly(0, 1, 2, 4, 5, 6, 8);
+        assertThat(fewer.side(1, 1))
+                .extracting(Made::isUneven)
+                .containsExactly(false, false, true, false, false, true, false);
+    }
+
+    private static List<Integer> feet(Fabric fabric) {
+        return fabric.side(1, 1).stream()
+                .map(made -> made.below().orElseThrow().number())
+                .toList();
+    }
+
+    @Test
+    void a_changed_side_that_does_not_come_out_at_its_corner_stops_the_hands() {
+        SideWork together = new SideWork.Together(Stitch.PLAIN);
+        assertThat(stop(pattern(changed(work("3b"), together)), SideCounts.all(7)))
+                .isEqualTo(new Stop(Reason.STITCHES_LEFT, 1, 1, 5, Optional.empty(), 0, 4));
+        assertThat(stop(pattern(changed(work("8b"), together)), SideCounts.all(7)))
+                .isEqualTo(new Stop(Reason.SIDE_FULL, 1, 1, 9, Optional.of(Stitch.PLAIN), 0, 9));
+        SideWork drops = new SideWork.TwoInOne(Stitch.LONG, Stitch.LONG);
+        assertThat(stop(pattern(changed(work("8b"), drops)), SideCounts.all(7)).reason())
+                .isEqualTo(Reason.CHANGE_NOT_PLAIN);
+    }
+
+    @Test
+    void a_long_stitch_does_not_drop_past_a_stitch_that_shares_its_foot_or_stands_on_two() {
+        // A loop for two stitches, or two loops for one: common practice, no source.
+        SideWork two = new SideWork.TwoInOne(Stitch.BACK_LOOP, Stitch.BACK_LOOP);
+        WrittenRound above =
+                new WrittenRound(2, "A", SideSize.UNSTATED, runs("5b 1l"), Optional.of(group("1b", 0)), List.of(), 2);
+        assertThat(stop(pattern(changed(work("4b"), two, work("4b")), above), SideCounts.all(7)))
+                .isEqualTo(new Stop(Reason.ACROSS_A_CHANGE, 2, 1, 6, Optional.of(Stitch.LONG), 0, 0));
+        assertThat(finished(pattern(changed(work("2b"), two, work("6b")), above), SideCounts.all(7))
+                        .letters(2, 1))
+                .isEqualTo("bbbbblbbbbbb");
     }
 
     @Test

@@ -110,6 +110,51 @@ class PatternReaderTest {
         assertThat(pattern("Tide Ladder" + round).hand()).isEqualTo(Hand.RIGHT);
     }
 
+    private static final String CHANGED = "UK terms\nRound 1, Peat. Along the top: 4 dc, 2 dc in the next st, 3 dc; "
+            + "corner: 2 ch. Along the left: (2 dc, dc2tog) 2 times, 1 dc; corner: 2 ch. Along the bottom: 1 dc, 1 dc blo "
+            + "and 1 dc in next st, dc2tog blo; corner: 2 ch. Along the right, from the corner: 9 dc; corner: 2 ch.";
+
+    @Test
+    void aRoundWithChangesHasWordsForEachSide() {
+        SideWork together = new SideWork.Together(Stitch.PLAIN);
+        assertThat(rounds(CHANGED))
+                .containsExactly(new WrittenRound(
+                        1,
+                        "A",
+                        SideSize.UNSTATED,
+                        2,
+                        new ChangedSides(List.of(
+                                List.of(dc(4), new SideWork.TwoInOne(Stitch.PLAIN, Stitch.PLAIN), dc(3)),
+                                List.of(new SideWork.Times(List.of(dc(2), together), 2), dc(1)),
+                                List.of(
+                                        dc(1),
+                                        new SideWork.TwoInOne(Stitch.BACK_LOOP, Stitch.PLAIN),
+                                        new SideWork.Together(Stitch.BACK_LOOP)),
+                                List.of(dc(9))))));
+    }
+
+    private static SideWork dc(int stitches) {
+        return new SideWork.Work(new Run(stitches, Stitch.PLAIN));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "4 dc, 2 dc in | 4 dc, 3 dc in | '3', but expected 2, the stitches worked into one",
+                "1 dc blo and | 2 dc blo and | '2', but expected 1, since each of the two is made once",
+                "and 1 dc in next st | and 1 dc | ',', but expected 'in the next st'",
+                "Along the left | Along the top | 'top', but expected a side that has no words yet",
+                "Along the bottom | On the bottom | 'On', but expected 'Along the' and a side",
+                "9 dc; corner: 2 ch | 9 dc; corner: 3 ch | 'corner', but expected 2 chains, as at the corner before",
+                "dc2tog) 2 times | dc2tog) 1 times | '1', but expected a number from 2, how often the brackets are worked",
+                "dc2tog) 2 times | dc2tog) 2 | ',', but expected 'times'",
+                "dc2tog blo | *dc2tog blo | '*', but expected a number and a stitch, two worked together, brackets, or 'corner:' with its chains",
+            })
+    void aRoundWithChangesThatDoesNotGoTogetherIsRefused(String right, String wrong, String problem) {
+        assertThat(problems(CHANGED.replace(right, wrong)).get(0)).endsWith(problem);
+    }
+
     @Test
     void chainsInASideAreReadWithTheStitchesThatAreMissed() {
         Run chains = new Run(2, Stitch.CHAIN);

@@ -10,6 +10,9 @@ import edgewright.chart.Round;
 import edgewright.chart.Side;
 import edgewright.chart.Start;
 import edgewright.chart.Terms;
+import edgewright.fit.Fit;
+import edgewright.fit.FitPlan;
+import edgewright.fit.FitQuestion;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -298,6 +301,17 @@ class PatternWriterTest {
                         "Top: (\\d+ sts?), right: (\\d+ sts?), bottom: (\\d+ sts?), left: (\\d+ sts?)",
                         "Top: $1, left: $4, bottom: $3, right: $2"))
                 .toList();
+    }
+
+    @Test
+    void aPatternForAPieceThatIsPutRightOnTheWayReadsWell() throws Exception {
+        // Counted in round 1: 42, 35, 42 and 37 stitches, where a multiple of 4 plus 1 is wanted.
+        FitQuestion question = FitQuestion.of(1, new PerSide(42, 35, 42, 37), Counting.STITCHES);
+        FitPlan plan = (FitPlan) Fit.answer(TestCharts.TIDE_LADDER, question);
+        assertThat(PlainText.of(PatternWriter.write(PatternWriter.tree(TestCharts.TIDE_LADDER, UK, plan))))
+                .isEqualTo(golden("tide-ladder-fitted-uk.txt"));
+        assertThat(PatternWriter.changingRound(TestCharts.TIDE_LADDER, UK, plan).lines())
+                .hasSize(5);
     }
 
     @Test

@@ -42,7 +42,8 @@ class WordsResourcesTest {
                                     || (key.startsWith(literal) && ENDINGS.contains(key.substring(literal.length()))))
                     || Stream.of(Stitch.values())
                             .map(Texts::stitchKey)
-                            .anyMatch(stitch -> key.matches(stitch + "\\.(short|read|meaning)"));
+                            .anyMatch(
+                                    stitch -> key.matches(stitch + "\\.(short|read|meaning|together(Read|Meaning)?)"));
             if (!used) {
                 unused.add(key);
             }

@@ -1,0 +1,161 @@
+package edgewright.words;
+
+import edgewright.chart.Chart;
+import edgewright.chart.PerSide;
+import edgewright.chart.Round;
+import edgewright.chart.Side;
+import edgewright.chart.Stitch;
+import edgewright.chart.Stitches;
+import edgewright.fit.Change;
+import edgewright.fit.FitPlan;
+import edgewright.fit.SideChange;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * Says the rounds of a chart for a piece whose counts are put right on the way: up to the counting round on the sides as they
+ * are, then the changing round with words for each side, then as for any piece of that size.
+ */
+final class FittedRounds {
+    private final Chart chart;
+    private final FitPlan plan;
+
+    FittedRounds(Chart chart, FitPlan plan) {
+        this.chart = chart;
+        this.plan = plan;
+    }
+
+    /** The whole pattern. A plan that changes nothing gives that of a piece of its size. */
+    Pattern pattern(Options options) {
+        Options sized = options.withRepeats(plan.targets().repeats());
+        Pattern fitting = Composer.compose(chart, sized);
+        if (plan.isDone()) {
+            return fitting;
+        }
+        Beginnings before = Beginnings.of(chart, options.withRepeats(repeatsBefore()));
+        List<WrittenRound> rounds = new ArrayList<>();
+        for (WrittenRound round : fitting.rounds()) {
+            int past = round.number() - plan.question().round();
+            if (past <= 0) {
+                rounds.add(asItIs(round, before));
+            } else {
+                rounds.add(past == 1 ? changing(sized) : round);
+            }
+        }
+        BaseRound base =
+                new BaseRound(actual(0), fitting.base().fewest(), fitting.base().cornerChains());
+        return fitting.withBase(base).withRounds(rounds);
+    }
+
+    /**
+     * The changing round alone; it is begun at a corner.
+     *
+     * @throws IllegalArgumentException if it has long stitches or chains
+     */
+    WrittenRound changing(Options options) {
+        Round round = chart.round(plan.changing());
+        Stitches all = round.side(1);
+        if (all.count(Stitch.LONG) + all.count(Stitch.CHAIN) > 0) {
+            throw new IllegalArgumentException("round " + plan.changing() + " is no plain round");
+        }
+        WrittenRound fitting = Composer.round(
+                chart, plan.changing(), options.withRepeats(plan.targets().repeats()));
+        List<List<SideWork>> sides =
+                Stream.of(Side.values()).map(this::sideWork).toList();
+        return new WrittenRound(
+                fitting.number(),
+                fitting.yarn(),
+                new SideSize(Optional.empty(), fitting.side().counts()),
+                fitting.cornerChains(),
+                new ChangedSides(sides));
+    }
+
+    private WrittenRound asItIs(WrittenRound round, Beginnings before) {
+        return new WrittenRound(
+                round.number(),
+                round.yarn(),
+                actual(round.number()),
+                round.before(),
+                round.group(),
+                round.after(),
+                round.cornerChains(),
+                before.of(round.number())
+                        .filter(start -> start.toCorner().group().isPresent()));
+    }
+
+    /** The stitches that the sides have as they are, up to the counting round. */
+    private SideSize actual(int round) {
+        int later = plan.question().round() - round;
+        PerSide counts = plan.targets().counted().map(stitches -> stitches - 2 * later);
+        return new SideSize(
+                Optional.empty(),
+                Optional.of(new SideCounts(counts.top(), counts.left(), counts.bottom(), counts.right())));
+    }
+
+    /** How often the repeat fits on the sides as they are. */
+    private PerSide repeatsBefore() {
+        int round = plan.question().round();
+        int fewest = chart.shape().fewestStitches(round);
+        return plan.targets()
+                .counted()
+                .map(stitches -> Math.max(0, stitches - fewest) / chart.shape().w());
+    }
+
+    private List<SideWork> sideWork(Side side) {
+        SideChange change = plan.change(side);
+        String row = chart.round(plan.changing())
+                .side(plan.targets().repeats().of(side))
+                .letters();
+        List<Integer> gaps = change.gaps();
+        List<List<SideWork>> stretches = new ArrayList<>();
+        int made = 0;
+        for (int i = 0; i < change.changes(); i++) {
+            // The stitch in the corner chain comes before the first gap.
+            int plain = gaps.get(i) + (i == 0 ? 1 : 0);
+            List<SideWork> stretch = plain(row.substring(made, made + plain));
+            made += plain;
+            stretch.add(changed(
+                    change.kind(), row.substring(made, made + change.kind().made())));
+            made += change.kind().made();
+            stretches.add(stretch);
+        }
+        List<SideWork> work = together(stretches);
+        work.addAll(plain(row.substring(made)));
+        return work;
+    }
+
+    private static List<SideWork> plain(String letters) {
+        List<SideWork> plain = new ArrayList<>();
+        Repetition.runs(letters).forEach(run -> plain.add(new SideWork.Work(run)));
+        return plain;
+    }
+
+    private static SideWork changed(Change kind, String letters) {
+        Stitch first = Stitch.ofLetter(letters.charAt(0)).orElseThrow();
+        return kind == Change.DECREASE
+                ? new SideWork.Together(first)
+                : new SideWork.TwoInOne(
+                        first, Stitch.ofLetter(letters.charAt(1)).orElseThrow());
+    }
+
+    /** Equal stretches one after the other are said once. */
+    private static List<SideWork> together(List<List<SideWork>> stretches) {
+        List<SideWork> work = new ArrayList<>();
+        int i = 0;
+        while (i < stretches.size()) {
+            int times = 1;
+            while (i + times < stretches.size() && stretches.get(i + times).equals(stretches.get(i))) {
+                times++;
+            }
+            work.addAll(
+                    times == 1
+                            ? stretches.get(i)
+                            : Collections.singletonList(new SideWork.Times(stretches.get(i), times)));
+            i += times;
+        }
+        return work;
+    }
+}

@@ -1,0 +1,220 @@
+package edgewright.proof;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import edgewright.chart.Chart;
+import edgewright.chart.Counting;
+import edgewright.chart.Hand;
+import edgewright.chart.Making;
+import edgewright.chart.PerSide;
+import edgewright.chart.Round;
+import edgewright.chart.Section;
+import edgewright.chart.Side;
+import edgewright.chart.SidePlace;
+import edgewright.chart.SideShape;
+import edgewright.chart.Stitch;
+import edgewright.chart.Stitches;
+import edgewright.chart.Terms;
+import edgewright.check.Checker;
+import edgewright.check.Finding;
+import edgewright.fit.Change;
+import edgewright.fit.ChangeRounds;
+import edgewright.fit.Fit;
+import edgewright.fit.FitPlan;
+import edgewright.fit.FitQuestion;
+import edgewright.fit.FitWarning;
+import edgewright.fit.SideChange;
+import edgewright.fit.SideStitch;
+import edgewright.fit.Ties;
+import edgewright.hands.Fabric;
+import edgewright.hands.Made;
+import edgewright.hands.Stop;
+import edgewright.testing.RandomCharts;
+import edgewright.words.Options;
+import edgewright.words.PatternReader;
+import edgewright.words.PatternWriter;
+import edgewright.words.PlainText;
+import edgewright.words.Reading;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Pieces with wrong counts are put right as the plan says, by a maker who works the printed words from the base round to the
+ * end: targets, closing and places hold, and from the changing round on the fabric is the chart's.
+ */
+class FittedPiecesTest {
+    private static final int PIECES = 10_000;
+
+    private final RandomCharts charts = new RandomCharts(20_261_128);
+    private final Random random = charts.random();
+
+    @Test
+    void ten_thousand_pieces_are_put_right_in_their_plain_rounds_and_finished() {
+        int plans = 0;
+        int changes = 0;
+        while (plans < PIECES) {
+            Chart chart = chart(2 + random.nextInt(3));
+            ChangeRounds rounds = ChangeRounds.of(chart);
+            if (rounds.counting().isEmpty()) {
+                continue;
+            }
+            Optional<FitPlan> found = plan(chart, rounds.counting().getAsInt());
+            if (found.isEmpty()) {
+                continue;
+            }
+            plans++;
+            FitPlan plan = found.get();
+            changes += plan.changes().stream().mapToInt(SideChange::changes).sum();
+            assertThat(plan.warnings()).noneMatch(FitWarning.LandsAcross.class::isInstance);
+            Options options = options(chart);
+            if (plans % 5 == 0) {
+                assertThat(PatternReader.read(words(chart, options, plan)))
+                        .isEqualTo(new Reading.Understood(PatternWriter.tree(chart, options, plan)));
+            }
+            ProofResult result = new Prover(chart).prove(options, plan);
+            assertThat(result)
+                    .as(() -> plan.question() + "\n" + words(chart, options, plan))
+                    .isInstanceOf(ProofResult.Agrees.class);
+            Fabric fabric = result.fabric().orElseThrow();
+            for (Side side : Side.values()) {
+                assertPutRight(chart.shape(), plan, fabric, side);
+            }
+        }
+        System.getLogger(FittedPiecesTest.class.getName())
+                .log(System.Logger.Level.INFO, "{0} pieces, {1} changes, all finished", plans, changes);
+    }
+
+    private static void assertPutRight(SideShape shape, FitPlan plan, Fabric fabric, Side side) {
+        int target = plan.targets().wanted().of(side);
+        assertThat(shape.closes(plan.question().round(), target)).isTrue();
+        List<Made> made = fabric.side(plan.changing(), side.ordinal());
+        if (plan.isDone()) {
+            return;
+        }
+        assertThat(made).hasSize(plan.stitchesAfterwards().of(side)).hasSize(target + 2);
+        SideChange change = plan.change(side);
+        List<Integer> feet = new ArrayList<>();
+        for (Made stitch : made) {
+            if (stitch.isUneven()) {
+                feet.add(stitch.below().orElseThrow().number());
+            }
+        }
+        assertThat(feet.stream().distinct().toList())
+                .isEqualTo(change.places().stream().map(SidePlace::stitch).toList());
+        assertThat(feet).hasSize(change.changes() * (change.kind() == Change.INCREASE ? 2 : 1));
+    }
+
+    @Test
+    void a_long_stitch_stops_the_hands_above_a_change_exactly_where_the_plan_warns_of_it() {
+        int stopped = 0;
+        int finished = 0;
+        while (stopped + finished < 3_000) {
+            // A round that begins along a side meets its long stitches in another order than the plan tells of them.
+            Chart chart = chart(1 + random.nextInt(2)).withMaking(Making.NONE);
+            int firstLong = ChangeRounds.of(chart).firstLong().orElse(0);
+            // The changes are worked in the last plain round, which the first long stitches lie before.
+            boolean isPlain =
+                    firstLong >= 2 && isOneStitch(chart.round(firstLong - 1)) && firstLong - 2 <= plain(chart);
+            Optional<FitPlan> found = isPlain ? plan(chart, firstLong - 2) : Optional.empty();
+            if (found.isEmpty()) {
+                continue;
+            }
+            FitPlan plan = found.get();
+            List<SideStitch> across = plan.warnings().stream()
+                    .filter(FitWarning.LandsAcross.class::isInstance)
+                    .flatMap(warning -> ((FitWarning.LandsAcross) warning).longStitches().stream())
+                    .toList();
+            ProofResult result = new Prover(chart).prove(Options.of(chart), plan);
+            if (across.isEmpty()) {
+                assertThat(result).isInstanceOf(ProofResult.Agrees.class);
+                finished++;
+            } else {
+                Stop stop = ((ProofResult.Stopped) result).stop();
+                assertThat(stop)
+                        .isEqualTo(new Stop(
+                                Stop.Reason.ACROSS_A_CHANGE,
+                                across.get(0).place().round(),
+                                across.get(0).side().ordinal(),
+                                across.get(0).place().stitch(),
+                                Optional.of(Stitch.LONG),
+                                0,
+                                0));
+                stopped++;
+            }
+        }
+        assertThat(stopped).isGreaterThan(300);
+        assertThat(finished).isGreaterThan(300);
+    }
+
+    private Optional<FitPlan> plan(Chart chart, int counting) {
+        int fewest = chart.shape().fewestStitches(counting);
+        int spread = 1 + random.nextInt(60);
+        PerSide counts = PerSide.all(0).map(zero -> fewest + random.nextInt(spread));
+        Ties ties = new Ties(random.nextBoolean(), random.nextBoolean());
+        FitQuestion question = new FitQuestion(counting, counts, Counting.STITCHES, ties, Optional.empty());
+        return Fit.answer(chart, question) instanceof FitPlan plan ? Optional.of(plan) : Optional.empty();
+    }
+
+    private Options options(Chart chart) {
+        return Options.of(chart)
+                .withTerms(Terms.values()[random.nextInt(2)])
+                .withCounting(Counting.values()[random.nextInt(2)])
+                .withHand(Hand.values()[random.nextInt(2)]);
+    }
+
+    private static String words(Chart chart, Options options, FitPlan plan) {
+        return PlainText.of(PatternWriter.write(PatternWriter.tree(chart, options, plan)));
+    }
+
+    /** A chart that can be worked and that begins with so many plain rounds. */
+    private Chart chart(int plain) {
+        SideShape shape = new SideShape(random.nextInt(5), 1 + random.nextInt(8), random.nextInt(5));
+        Chart chart = charts.chart(shape, plain + 1 + random.nextInt(4));
+        for (int r = 1; r <= plain; r++) {
+            char letter = random.nextInt(4) == 0 ? 'p' : 'b';
+            String yarn = chart.round(r).yarn();
+            chart = chart.withRound(
+                    r,
+                    Round.of(
+                            yarn,
+                            String.valueOf(letter).repeat(shape.length(Section.FROM_CORNER, r)),
+                            String.valueOf(letter).repeat(shape.w()),
+                            String.valueOf(letter).repeat(shape.length(Section.TO_CORNER, r))));
+        }
+        if (random.nextBoolean()) {
+            chart = charts.started(chart);
+        }
+        return workable(chart);
+    }
+
+    private static Chart workable(Chart unworkable) {
+        Chart chart = unworkable;
+        List<Finding> errors = Checker.check(chart).errors();
+        while (!errors.isEmpty()) {
+            for (Finding error : errors) {
+                var place = error.where().stitch().orElseThrow();
+                Round round = chart.round(place.round());
+                Stitches row = round.section(place.section()).with(place.place(), Stitch.BACK_LOOP);
+                chart = chart.withRound(place.round(), round.with(place.section(), row));
+            }
+            errors = Checker.check(chart).errors();
+        }
+        return chart;
+    }
+
+    private static boolean isOneStitch(Round round) {
+        return round.isAll(Stitch.BACK_LOOP) || round.isAll(Stitch.PLAIN);
+    }
+
+    /** How many rounds of one stitch throughout the chart begins with. */
+    private static int plain(Chart chart) {
+        int plain = 0;
+        while (plain < chart.rounds().size() && isOneStitch(chart.round(plain + 1))) {
+            plain++;
+        }
+        return plain;
+    }
+}
