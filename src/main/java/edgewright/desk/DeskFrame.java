@@ -159,6 +159,7 @@ final class DeskFrame extends JFrame {
         actions.add("prove", proving::prove, () -> isFree() && !bench.verdict().hasErrors());
         actions.add("publish", publishing::publish, this::isFree);
         actions.add("picture", publishing::picture, this::isFree);
+        actions.add("saveWords", publishing::words, this::isFree);
         actions.add("properties", this::properties);
         actions.add("quit", this::quit);
     }
@@ -203,6 +204,7 @@ final class DeskFrame extends JFrame {
                 () -> ChartDeeds.delete(bench, rounds.chosen()),
                 () -> ChartDeeds.canDelete(bench, chosenRounds()));
         actions.add("letters", this::letters);
+        actions.add("amounts", YarnWindow.opener(this, bench));
         actions.add("addYarn", this::addYarn, () -> bench.chart().yarns().size() < Chart.MOST_YARNS);
         actions.add("changeYarn", () -> yarns.chosen().ifPresent(this::changeYarn), this::hasYarn);
         actions.add(

@@ -39,14 +39,27 @@ final class Menus {
         Menus menus = new Menus(actions);
         JMenu file = menus.menu("file", "new", "open");
         file.add(recent(settings, openRecent));
-        menus.fill(file, "-", "save", "saveAs", "-", "prove", "publish", "picture", "-", "properties", "-", "quit");
+        menus.fill(
+                file,
+                "-",
+                "save",
+                "saveAs",
+                "-",
+                "prove",
+                "publish",
+                "picture",
+                "saveWords",
+                "-",
+                "properties",
+                "-",
+                "quit");
         menus.menu("edit", "undo", "redo", "-", "nextFinding", "previousFinding", "-", "evenOut");
         menus.stitchMenu(bench);
         JMenu rounds =
                 menus.menu("rounds", "insertOutside", "insertInside", "duplicateRounds", "-", "moveOut", "moveIn");
         menus.fill(rounds, "-", "deleteRounds", "-");
         rounds.add(yarnOfRounds(bench, changeYarn));
-        menus.fill(rounds, "letters", "-", "addYarn", "changeYarn", "removeYarn");
+        menus.fill(rounds, "letters", "-", "addYarn", "changeYarn", "removeYarn", "-", "amounts");
         JMenu side = menus.menu("side", "insertColumn", "deleteColumn", "-", "side");
         menus.fill(side, "-", "shiftOn", "shiftBack", "shift", "-", "reverse");
         menus.pieceMenu(view);

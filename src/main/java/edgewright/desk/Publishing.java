@@ -3,6 +3,7 @@ package edgewright.desk;
 import edgewright.booklet.Booklet;
 import edgewright.booklet.BookletOptions;
 import edgewright.booklet.Outcome;
+import edgewright.booklet.WordsFormat;
 import edgewright.chart.Chart;
 import edgewright.draw.ChartPicture;
 import edgewright.draw.Drawing;
@@ -10,8 +11,11 @@ import edgewright.draw.Emphasis;
 import edgewright.draw.PictureStyle;
 import edgewright.file.FileProblemException;
 import edgewright.file.ProblemSentences;
+import edgewright.file.SafeFile;
+import edgewright.words.Options;
 import java.awt.Window;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
 
@@ -61,6 +65,28 @@ final class Publishing {
                             return PictureFiles.write(drawing, kind, dotsPerInch, file, worker::cancelled);
                         },
                         written -> written ? Texts.of("news.picture", file.getFileName()) : Texts.of("job.cancelled"),
+                        problem -> failed(file, problem)));
+    }
+
+    /** Asks how and where, then writes the words of the chart as it is now. */
+    void words() {
+        Chart chart = bench.chart();
+        WordsDialog dialog =
+                new WordsDialog(window, chart, view, bench.verdict().errors().size());
+        if (!dialog.ask()) {
+            return;
+        }
+        WordsFormat format = dialog.format();
+        Options options = dialog.options();
+        where("saveWords.title", "files.words." + format.name(), format.ending())
+                .ifPresent(file -> jobs.begin(
+                        Texts.of("job.words", file.getFileName()),
+                        worker -> {
+                            byte[] words = format.write(chart, options).getBytes(StandardCharsets.UTF_8);
+                            SafeFile.write(file, out -> out.write(words));
+                            return file;
+                        },
+                        written -> Texts.of("news.words", written.getFileName()),
                         problem -> failed(file, problem)));
     }
 

@@ -1,18 +1,25 @@
 package edgewright.desk;
 
+import edgewright.chart.Ball;
 import edgewright.chart.Chart;
+import edgewright.chart.Extras;
 import edgewright.chart.Yarn;
 import java.awt.Window;
+import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import javax.swing.JTextField;
 
-/** Adds a yarn or changes one: its letter, name and colour. */
+/** Adds a yarn or changes one: its letter, name, colour, what the band of a ball says, and what is in hand. */
 final class YarnDialog extends FormDialog {
     private final Chart chart;
     private final Yarn before;
     private final JTextField letter = new JTextField(8);
     private final JTextField yarnName = new JTextField(20);
     private final ColourButton colour;
+    private final JTextField metres = new JTextField(8);
+    private final JTextField grams = new JTextField(8);
+    private final JTextField inHand = new JTextField(8);
 
     private YarnDialog(Window owner, String key, Chart chart, Yarn before) {
         super(owner, key);
@@ -22,6 +29,16 @@ final class YarnDialog extends FormDialog {
         field("yarn.name", yarnName).setText(before.name());
         field("yarn.colour", colour);
         field("yarn.id", letter).setText(before.id());
+        OptionalDouble none = OptionalDouble.empty();
+        field("yarn.ballMetres", metres)
+                .setText(Lengths.text(before.ball()
+                        .map(ball -> OptionalDouble.of(ball.metres()))
+                        .orElse(none)));
+        field("yarn.ballGrams", grams)
+                .setText(Lengths.text(before.ball()
+                        .map(ball -> OptionalDouble.of(ball.grams()))
+                        .orElse(none)));
+        field("yarn.inHand", inHand).setText(Lengths.text(before.metresInHand()));
         explain(Texts.of("yarn.explain"));
     }
 
@@ -40,9 +57,41 @@ final class YarnDialog extends FormDialog {
                 letter.getText().strip(),
                 yarnName.getText().strip(),
                 colour.colour(),
-                before.ball(),
-                before.metresInHand(),
+                ball(),
+                number(inHand).orElseThrow(),
                 before.extras());
+    }
+
+    /** What was typed; empty if it is neither a number nor nothing. */
+    private static Optional<OptionalDouble> number(JTextField field) {
+        return Lengths.parse(field.getText());
+    }
+
+    private Optional<Ball> ball() {
+        OptionalDouble length = number(metres).orElseThrow();
+        OptionalDouble weight = number(grams).orElseThrow();
+        if (length.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new Ball(
+                length.getAsDouble(),
+                weight.getAsDouble(),
+                before.ball().map(Ball::extras).orElse(Extras.NONE)));
+    }
+
+    private Optional<String> objectionToAmounts() {
+        for (JTextField field : List.of(metres, grams, inHand)) {
+            if (number(field).isEmpty()) {
+                return Optional.of(
+                        Texts.of("yarn.objection.number", field.getText().strip()));
+            }
+        }
+        OptionalDouble length = number(metres).orElseThrow();
+        OptionalDouble weight = number(grams).orElseThrow();
+        boolean bothOrNone = length.isPresent() == weight.isPresent();
+        return bothOrNone && length.orElse(1) > 0 && weight.orElse(1) > 0
+                ? Optional.empty()
+                : Optional.of(Texts.of("yarn.objection.ball"));
     }
 
     @Override
@@ -57,6 +106,6 @@ final class YarnDialog extends FormDialog {
         boolean own = chart.yarns().contains(before) && id.equals(before.id());
         return !own && chart.yarn(id).isPresent()
                 ? Optional.of(Texts.of("yarn.objection.taken", id))
-                : Optional.empty();
+                : objectionToAmounts();
     }
 }

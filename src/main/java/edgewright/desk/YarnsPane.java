@@ -23,7 +23,7 @@ final class YarnsPane extends JPanel {
     private final JList<Yarn> list = new JList<>(yarns);
 
     YarnsPane(Workbench bench, Actions actions) {
-        super(new MigLayout("insets 10 12 12 12, gap 6, fill", "[grow, fill]", "[][grow, fill][]"));
+        super(new MigLayout("insets 10 12 12 12, gap 6, fill", "[grow, fill]", "[][grow, fill][][]"));
         this.bench = bench;
         list.setName("yarns");
         list.getAccessibleContext().setAccessibleName(Texts.of("yarns.heading"));
@@ -50,7 +50,10 @@ final class YarnsPane extends JPanel {
             button.setMnemonic(0);
             buttons.add(button);
         }
-        add(buttons);
+        add(buttons, "wrap");
+        JButton amounts = Forms.button(actions.get("amounts"));
+        amounts.setMnemonic(0);
+        add(amounts);
         bench.listen(this::changed);
         fill();
     }

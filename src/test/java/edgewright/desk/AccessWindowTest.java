@@ -6,6 +6,7 @@ import static org.assertj.swing.edt.GuiActionRunner.execute;
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
 import edgewright.chart.Stitch;
+import edgewright.chart.YarnUse;
 import java.awt.Component;
 import java.awt.Container;
 import java.nio.file.Path;
@@ -69,6 +70,8 @@ class AccessWindowTest {
                 () -> new LettersDialog(desk, chart, 3),
                 () -> YarnDialog.changing(desk, chart, chart.yarns().get(0)),
                 () -> new PublishDialog(desk, chart, new View(), 2),
+                () -> new WordsDialog(desk, chart, new View(), 2),
+                () -> new MeasureDialog(desk, YarnUse.NONE),
                 () -> new PictureDialog(desk, new View()));
         for (Supplier<FormDialog> dialog : dialogs) {
             assertThat(execute(() -> {
@@ -186,6 +189,8 @@ class AccessWindowTest {
                 new LettersDialog(desk, Desk.blank(), 2),
                 new PublishDialog(desk, Desk.blank(), new View(), 1),
                 new PictureDialog(desk, new View()),
+                new WordsDialog(desk, Desk.blank(), new View(), 1),
+                new MeasureDialog(desk, YarnUse.NONE),
                 YarnDialog.changing(desk, Desk.blank(), Desk.blank().yarns().get(0)))) {
             addShared(dialog, new HashSet<>(), shared);
             dialog.dispose();

@@ -1,0 +1,38 @@
+package edgewright.desk;
+
+import edgewright.chart.Chart;
+import edgewright.chart.Colour;
+import edgewright.chart.PerSide;
+import edgewright.chart.Yarn;
+import edgewright.yarn.Meeting;
+import edgewright.yarn.Swap;
+import edgewright.yarn.WhatIsLeft;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What there is to say about the yarn of a chart in one size. Finding it can take a while, so it is found beside the event thread.
+ *
+ * @param suggestions for each yarn that is hard to tell apart from another that it meets, the nearest colour that is not
+ */
+record YarnReport(
+        Chart chart,
+        WhatIsLeft left,
+        List<Meeting> meetings,
+        Map<Yarn, Optional<Colour>> suggestions,
+        List<Swap> swaps) {
+    static YarnReport of(Chart chart, PerSide repeats) {
+        List<Meeting> meetings = Meeting.of(chart);
+        Map<Yarn, Optional<Colour>> suggestions = new LinkedHashMap<>();
+        for (Meeting meeting : meetings) {
+            if (meeting.contrast().isLow()) {
+                for (Yarn yarn : List.of(meeting.inner(), meeting.outer())) {
+                    suggestions.computeIfAbsent(yarn, each -> Meeting.suggestion(chart, each));
+                }
+            }
+        }
+        return new YarnReport(chart, WhatIsLeft.of(chart, repeats), meetings, suggestions, Swap.of(chart));
+    }
+}
