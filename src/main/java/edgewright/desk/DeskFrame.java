@@ -39,6 +39,7 @@ final class DeskFrame extends JFrame {
     private final transient FileDeeds files;
     private final transient Publishing publishing;
     private final transient Proving proving;
+    private final transient Guiding guiding;
     private final StatusLine status;
     private final ChartCanvas canvas;
     private final RoundsPane rounds;
@@ -59,6 +60,7 @@ final class DeskFrame extends JFrame {
         files = new FileDeeds(bench, settings, asking, jobs, status::tell);
         publishing = new Publishing(this, bench, asking, jobs, view);
         proving = new Proving(this, bench, view, jobs);
+        guiding = new Guiding(this, bench, view);
         canvas = new ChartCanvas(bench, view);
         findings = new FindingsPane(bench, sentences);
         addActions();
@@ -161,6 +163,9 @@ final class DeskFrame extends JFrame {
         actions.add("picture", publishing::picture, this::isFree);
         actions.add("saveWords", publishing::words, this::isFree);
         actions.add("properties", this::properties);
+        actions.add("making", guiding::making);
+        actions.add("guide", guiding::show);
+        actions.add("startHere", guiding::startHere, guiding::canStartHere);
         actions.add("quit", this::quit);
     }
 

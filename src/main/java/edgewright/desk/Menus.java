@@ -51,6 +51,7 @@ final class Menus {
                 "saveWords",
                 "-",
                 "properties",
+                "making",
                 "-",
                 "quit");
         menus.menu("edit", "undo", "redo", "-", "nextFinding", "previousFinding", "-", "evenOut");
@@ -59,7 +60,7 @@ final class Menus {
                 menus.menu("rounds", "insertOutside", "insertInside", "duplicateRounds", "-", "moveOut", "moveIn");
         menus.fill(rounds, "-", "deleteRounds", "-");
         rounds.add(yarnOfRounds(bench, changeYarn));
-        menus.fill(rounds, "letters", "-", "addYarn", "changeYarn", "removeYarn", "-", "amounts");
+        menus.fill(rounds, "letters", "startHere", "-", "addYarn", "changeYarn", "removeYarn", "-", "amounts");
         JMenu side = menus.menu("side", "insertColumn", "deleteColumn", "-", "side");
         menus.fill(side, "-", "shiftOn", "shiftBack", "shift", "-", "reverse");
         menus.pieceMenu(view);
@@ -100,7 +101,7 @@ final class Menus {
     }
 
     private void pieceMenu(View view) {
-        JMenu menu = menu("piece");
+        JMenu menu = menu("piece", "guide", "-");
         for (Counting way : Counting.values()) {
             String id = "counting." + way.name();
             JRadioButtonMenuItem item = new JRadioButtonMenuItem(actions.get(id));

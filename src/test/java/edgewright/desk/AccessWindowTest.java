@@ -65,6 +65,7 @@ class AccessWindowTest {
         List<Supplier<FormDialog>> dialogs = List.of(
                 () -> new NewChartDialog(desk, Counting.STITCHES),
                 () -> new PropertiesDialog(desk, chart),
+                () -> new MakingDialog(desk, chart),
                 () -> new SideDialog(desk, chart.shape(), Counting.STITCHES),
                 () -> new ShiftDialog(desk, 6),
                 () -> new LettersDialog(desk, chart, 3),
@@ -82,6 +83,20 @@ class AccessWindowTest {
                     }))
                     .isEmpty();
         }
+    }
+
+    @Test
+    void everyControlOfTheRoundGuideHasANameAndAMnemonicOfItsOwn() {
+        List<String> shared = new ArrayList<>();
+        assertThat(execute(() -> {
+                    GuideWindow guide = new GuideWindow(desk, desk.bench(), new View());
+                    addShared(guide, new HashSet<>(), shared);
+                    List<String> nameless = nameless(guide);
+                    guide.dispose();
+                    return nameless;
+                }))
+                .isEmpty();
+        assertThat(shared).isEmpty();
     }
 
     @Test
@@ -186,6 +201,7 @@ class AccessWindowTest {
         for (FormDialog dialog : List.of(
                 new NewChartDialog(desk, Counting.STITCHES),
                 new PropertiesDialog(desk, Desk.blank()),
+                new MakingDialog(desk, Desk.blank()),
                 new LettersDialog(desk, Desk.blank(), 2),
                 new PublishDialog(desk, Desk.blank(), new View(), 1),
                 new PictureDialog(desk, new View()),

@@ -1,0 +1,213 @@
+package edgewright.desk;
+
+import edgewright.chart.PerSide;
+import edgewright.chart.Place;
+import edgewright.chart.Side;
+import edgewright.words.Options;
+import java.awt.Dimension;
+import java.awt.Window;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import javax.swing.JButton;
+import javax.swing.JCheckBox;
+import javax.swing.JComponent;
+import javax.swing.JDialog;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JSpinner;
+import javax.swing.KeyStroke;
+import javax.swing.SpinnerNumberModel;
+import net.miginfocom.swing.MigLayout;
+
+/**
+ * The round in which the cursor stands, as a maker works it: words by part, what to see, counts, and boxes to tick. It stays
+ * beside the chart and goes along with the cursor.
+ */
+final class GuideWindow extends JDialog {
+    private static final int REPEATS = 6;
+    private static final int MOST_REPEATS = 9_999;
+
+    private final transient Workbench bench;
+    private final transient View view;
+    private final transient GuideTicks ticks = new GuideTicks();
+    private final JLabel heading = Look.heading("");
+    private final JButton previous = Forms.caption(new JButton(), "guide.previous");
+    private final JButton next = Forms.caption(new JButton(), "guide.next");
+    private final ColumnScroll words = new ColumnScroll("guideWords");
+    private final JSpinner level = new JSpinner(new SpinnerNumberModel(REPEATS, 0, MOST_REPEATS, 1));
+    private final JSpinner upright = new JSpinner(new SpinnerNumberModel(REPEATS, 0, MOST_REPEATS, 1));
+    private final Map<Side, JLabel> counts = new EnumMap<>(Side.class);
+    private final JLabel way = Look.quiet("");
+    private final Map<GuideTicks.Tick, JCheckBox> boxes = new EnumMap<>(GuideTicks.Tick.class);
+    private final JLabel progress = Look.quiet("");
+
+    GuideWindow(Window owner, Workbench bench, View view) {
+        super(owner, Texts.of("guide.title"), ModalityType.MODELESS);
+        this.bench = bench;
+        this.view = view;
+        setName("guideWindow");
+        setContentPane(layOut());
+        bench.listen(this::changed);
+        view.listen(this::write);
+        level.addChangeListener(event -> write());
+        upright.addChangeListener(event -> write());
+        write();
+        setSize(new Dimension(620, 640));
+        setMinimumSize(new Dimension(480, 420));
+        setLocationRelativeTo(owner);
+        addWindowListener(new WindowAdapter() {
+            @Override
+            public void windowOpened(WindowEvent event) {
+                next.requestFocusInWindow();
+            }
+        });
+        getRootPane()
+                .registerKeyboardAction(
+                        event -> dispose(),
+                        KeyStroke.getKeyStroke("ESCAPE"),
+                        JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
+    }
+
+    private JPanel layOut() {
+        heading.setName("guideHeading");
+        previous.setName("guidePrevious");
+        next.setName("guideNext");
+        previous.addActionListener(event -> step(-1));
+        next.addActionListener(event -> step(1));
+        words.setBorder(null);
+        JPanel content = new JPanel(
+                new MigLayout("insets 16 20 16 20, gap 8 10, fill, wrap 1", "[grow, fill]", "[][grow, fill][][][]"));
+        JPanel head = row("[grow, fill][][]");
+        head.add(heading, "wmin 0");
+        head.add(previous, "sizegroup step");
+        head.add(next, "sizegroup step");
+        content.add(head);
+        content.add(words, "hmin 120");
+        content.add(sizes());
+        content.add(sides());
+        content.add(done());
+        return content;
+    }
+
+    private JPanel sizes() {
+        JPanel size = row("[][]18[][]");
+        level.setName("guideLevel");
+        upright.setName("guideUpright");
+        size.add(Forms.label("guide.level", level));
+        size.add(level, "wmin 84");
+        size.add(Forms.label("guide.upright", upright));
+        size.add(upright, "wmin 84");
+        return size;
+    }
+
+    /** The count of each side under its name, in columns of one width. */
+    private JPanel sides() {
+        JPanel sides = new JPanel(
+                new MigLayout("insets 0, gap 8 2, wrap 4", "[84!, fill][84!, fill][84!, fill][84!, fill][]"));
+        sides.setOpaque(false);
+        for (Side side : Side.values()) {
+            sides.add(Look.quiet(Texts.of("guide.side." + side.name())));
+        }
+        for (Side side : Side.values()) {
+            JLabel count = Look.heading("");
+            count.setName("guideCount." + side.name());
+            counts.put(side, count);
+            sides.add(count);
+        }
+        way.setName("guideWay");
+        sides.add(way, "span");
+        return sides;
+    }
+
+    private JPanel done() {
+        JPanel done = new JPanel(new MigLayout("insets 0, gap 8 6", "[84!][84!][84!][84!][]"));
+        done.setOpaque(false);
+        for (GuideTicks.Tick tick : GuideTicks.Tick.values()) {
+            JCheckBox box = Forms.caption(new JCheckBox(), "guide.tick." + tick.name());
+            box.setName("guideTick." + tick.name());
+            box.addActionListener(event -> {
+                ticks.tick(round(), tick, box.isSelected());
+                tell();
+            });
+            boxes.put(tick, box);
+            done.add(box, tick == GuideTicks.Tick.COUNTED ? "wrap" : "");
+        }
+        progress.setName("guideProgress");
+        done.add(progress, "span");
+        return done;
+    }
+
+    private static JPanel row(String columns) {
+        JPanel row = new JPanel(new MigLayout("insets 0, gap 8", columns));
+        row.setOpaque(false);
+        return row;
+    }
+
+    private int round() {
+        return bench.cursor().round();
+    }
+
+    private void step(int by) {
+        Place at = bench.cursor();
+        bench.moveCursor(new Place(at.round() + by, at.section(), at.place()));
+    }
+
+    private void changed(Change change) {
+        if (change.kind() == Change.Kind.OPENED) {
+            ticks.clear();
+        }
+        write();
+    }
+
+    private void write() {
+        int rounds = bench.chart().rounds().size();
+        var yarn = bench.chart().yarnOf(round());
+        heading.setText(Texts.of("guide.heading", round(), rounds, Texts.of("yarn.short", yarn.id(), yarn.name())));
+        heading.setIcon(new Swatch(yarn.colour(), 16));
+        previous.setEnabled(round() > 1);
+        next.setEnabled(round() < rounds);
+        boolean even = bench.verdict().judged();
+        Column column = new Column(2, 0, 2);
+        if (even) {
+            RoundGuide guide = RoundGuide.of(bench.chart(), round(), options());
+            guide.rows().forEach(row -> column.add(said(row)));
+            counts.forEach((side, count) ->
+                    count.setText(Texts.of("guide.count", guide.counts().of(side))));
+        } else {
+            column.prose(Texts.of("words.ragged"));
+            counts.values().forEach(count -> count.setText(Texts.of("guide.noCount")));
+        }
+        words.show(column);
+        way.setText(Texts.of("guide.way." + view.counting().name()));
+        tell();
+    }
+
+    private Options options() {
+        int across = (Integer) level.getValue();
+        int down = (Integer) upright.getValue();
+        return new Options(
+                bench.chart().terms(), view.counting(), Optional.of(new PerSide(across, down, across, down)));
+    }
+
+    /** A label, and beside it what is said. */
+    private static JPanel said(RoundGuide.Row row) {
+        JPanel said = new JPanel(new MigLayout("insets 0, gap 8 0, fillx", "[124!][grow, fill]"));
+        said.setOpaque(false);
+        JLabel label = Look.quiet(Texts.of(row.label()));
+        said.add(label, "top");
+        var text = Forms.prose(row.text());
+        text.setName(row.label());
+        text.getAccessibleContext().setAccessibleName(label.getText());
+        said.add(text, "wmin 0, growx");
+        return said;
+    }
+
+    private void tell() {
+        boxes.forEach((tick, box) -> box.setSelected(ticks.isTicked(round(), tick)));
+        int rounds = bench.chart().rounds().size();
+        progress.setText(Texts.of("guide.progress", ticks.finished(rounds), rounds));
+    }
+}

@@ -1,0 +1,184 @@
+package edgewright.desk;
+
+import edgewright.chart.Back;
+import edgewright.chart.Chart;
+import edgewright.chart.HookSize;
+import edgewright.chart.Making;
+import edgewright.chart.Side;
+import edgewright.chart.Start;
+import edgewright.fit.Starts;
+import java.awt.Window;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import javax.swing.JCheckBox;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JSpinner;
+import javax.swing.JTextField;
+import javax.swing.SpinnerNumberModel;
+
+/** How the border is made, beside the chart itself: where rounds start, hook, swatch, back layer, yarn weight and skill. */
+final class MakingDialog extends FormDialog {
+    private static final double MOST_IN_10_CM = 100;
+    private static final int INDENT_PX = 22;
+
+    private final Making before;
+    private final JCheckBox start = check("making.start");
+    private final JCheckBox found = check("making.found");
+    private final JSpinner column;
+    private final JComboBox<Side> odd = new JComboBox<>(Side.values());
+    private final JComboBox<Side> even = new JComboBox<>(Side.values());
+    private final JComboBox<Optional<HookSize>> hook;
+    private final JCheckBox swatch = check("making.swatch");
+    private final JSpinner stitches;
+    private final JSpinner rounds;
+    private final JCheckBox back = check("making.back");
+    private final JComboBox<Optional<HookSize>> backHook;
+    private final JComboBox<Integer> weight = new JComboBox<>();
+    private final JTextField skill = new JTextField(24);
+
+    MakingDialog(Window owner, Chart chart) {
+        super(owner, "making");
+        before = chart.making();
+        int best = chart.raggedSections().isEmpty() ? Starts.bestColumn(chart) : 1;
+        Start starts = before.start().orElse(Start.DEFAULT);
+        column = new JSpinner(new SpinnerNumberModel(starts.column().orElse(best), 1, Start.last(chart.shape()), 1));
+        hook = hooks(before.hook(), "making.hook.none");
+        backHook = hooks(before.back().flatMap(Back::hook), "making.backHook.smaller");
+        stitches = perTenCm(before.swatch().map(edgewright.chart.Swatch::stitchesIn10Cm));
+        rounds = perTenCm(before.swatch().map(edgewright.chart.Swatch::roundsIn10Cm));
+        starts(starts);
+        measures();
+        layers();
+        watchAll();
+        follow();
+    }
+
+    private void starts(Start starts) {
+        form().add(start, "span");
+        start.setSelected(before.start().isPresent());
+        form().add(found, "span, gapleft " + INDENT_PX);
+        found.setSelected(starts.column().isEmpty());
+        indented("making.column", column);
+        for (JComboBox<Side> sides : List.of(odd, even)) {
+            sides.setRenderer(Forms.renderer((Side side) -> Texts.of("guide.side." + side.name())));
+        }
+        odd.setSelectedItem(starts.odd());
+        even.setSelectedItem(starts.even());
+        indented("making.odd", odd);
+        indented("making.even", even);
+    }
+
+    private void measures() {
+        form().add(Forms.label("making.hook", hook), "gaptop 8");
+        form().add(hook, "growx 0, wmin 150");
+        hook.setName("making.hook");
+        form().add(swatch, "span");
+        swatch.setSelected(before.swatch().isPresent());
+        indented("making.stitches", stitches);
+        indented("making.rounds", rounds);
+    }
+
+    private void layers() {
+        form().add(back, "span, gaptop 8");
+        back.setSelected(before.back().isPresent());
+        indented("making.backHook", backHook);
+        IntStream.rangeClosed(-1, Making.MOST_WEIGHT).forEach(weight::addItem);
+        weight.setRenderer(Forms.renderer((Integer category) ->
+                category < 0 ? Texts.of("making.weight.none") : Texts.of("making.weight." + category)));
+        weight.setSelectedItem(before.yarnWeight().orElse(-1));
+        weight.setName("making.weight");
+        form().add(Forms.label("making.weight", weight), "gaptop 8");
+        form().add(weight, "growx 0, wmin 150");
+        field("making.skill", skill).setText(before.skill());
+    }
+
+    private void indented(String key, JComponent field) {
+        field.setName(key);
+        form().add(Forms.label(key, field), "gapleft " + INDENT_PX);
+        form().add(field, "growx 0, wmin 150");
+    }
+
+    private void watchAll() {
+        for (JCheckBox box : List.of(start, found, swatch, back)) {
+            box.addActionListener(event -> follow());
+        }
+    }
+
+    private void follow() {
+        for (JComponent part : List.of(found, odd, even)) {
+            part.setEnabled(start.isSelected());
+        }
+        column.setEnabled(start.isSelected() && !found.isSelected());
+        stitches.setEnabled(swatch.isSelected());
+        rounds.setEnabled(swatch.isSelected());
+        backHook.setEnabled(back.isSelected());
+    }
+
+    /** What the form says; what it does not ask for stays as it was. */
+    Making appliedTo(Making making) {
+        Optional<Start> started = Optional.of(making.start().orElse(Start.DEFAULT))
+                .filter(was -> start.isSelected())
+                .map(was -> was.withSides((Side) odd.getSelectedItem(), (Side) even.getSelectedItem())
+                        .withColumn(found.isSelected() ? OptionalInt.empty() : OptionalInt.of(value(column))));
+        Optional<Back> layered = Optional.of(making.back().orElse(Back.DEFAULT))
+                .filter(was -> back.isSelected())
+                .map(was -> was.withHook(chosen(backHook)));
+        int category = (Integer) weight.getSelectedItem();
+        return making.withStart(started)
+                .withHook(chosen(hook))
+                .withSwatch(measured(making))
+                .withBack(layered)
+                .withYarnWeight(category < 0 ? OptionalInt.empty() : OptionalInt.of(category))
+                .withSkill(skill.getText().strip());
+    }
+
+    private Optional<edgewright.chart.Swatch> measured(Making making) {
+        return Optional.of(new edgewright.chart.Swatch((Double) stitches.getValue(), (Double) rounds.getValue()))
+                .filter(now -> swatch.isSelected())
+                .map(now -> making.swatch()
+                        .map(was -> new edgewright.chart.Swatch(now.stitchesIn10Cm(), now.roundsIn10Cm(), was.extras()))
+                        .orElse(now));
+    }
+
+    @Override
+    Optional<String> objection() {
+        return Optional.empty();
+    }
+
+    private static JCheckBox check(String key) {
+        JCheckBox box = Forms.caption(new JCheckBox(), key);
+        box.setName(key);
+        return box;
+    }
+
+    private static JSpinner perTenCm(Optional<Double> number) {
+        double shown = Math.max(0.1, Math.min(number.orElse(16.0), MOST_IN_10_CM));
+        return new JSpinner(new SpinnerNumberModel(shown, 0.1, MOST_IN_10_CM, 0.5));
+    }
+
+    /** The listed sizes, the one that is there, and none. */
+    private static JComboBox<Optional<HookSize>> hooks(Optional<HookSize> present, String none) {
+        List<Optional<HookSize>> sizes = new ArrayList<>(List.of(Optional.<HookSize>empty()));
+        HookSize.listed().forEach(size -> sizes.add(Optional.of(size)));
+        if (!sizes.contains(present)) {
+            sizes.add(present);
+            sizes.sort((one, other) -> Integer.compare(
+                    one.map(HookSize::hundredthsMm).orElse(0),
+                    other.map(HookSize::hundredthsMm).orElse(0)));
+        }
+        JComboBox<Optional<HookSize>> box = new JComboBox<>();
+        sizes.forEach(box::addItem);
+        box.setRenderer(Forms.renderer((Optional<HookSize> size) ->
+                size.map(hook -> Texts.of("guide.mm", hook.toString())).orElseGet(() -> Texts.of(none))));
+        box.setSelectedItem(present);
+        return box;
+    }
+
+    private static Optional<HookSize> chosen(JComboBox<Optional<HookSize>> box) {
+        return box.getItemAt(box.getSelectedIndex());
+    }
+}
