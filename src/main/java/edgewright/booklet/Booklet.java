@@ -5,6 +5,7 @@ import edgewright.chart.Chart;
 import edgewright.chart.Terms;
 import edgewright.check.Checker;
 import edgewright.check.Verdict;
+import edgewright.draw.PictureStyle;
 import edgewright.file.SafeFile;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -18,6 +19,9 @@ import org.apache.pdfbox.pdmodel.PDDocument;
  * not see it (PDF/UA-1), keeps for ever (PDF/A-2a), and comes out byte for byte the same for the same chart and options.
  */
 public final class Booklet {
+    /** The most stitches that the chart of a pattern shows; some 400 rounds with a repeat of a dozen stitches. */
+    public static final long MOST_STITCHES = 400_000;
+
     private Booklet() {}
 
     /**
@@ -62,6 +66,9 @@ public final class Booklet {
         if (verdict.hasErrors() && !options.draft()) {
             return new Outcome.Refused(verdict);
         }
+        if (stitchesShown(chart) > MOST_STITCHES) {
+            return new Outcome.TooLarge(stitchesShown(chart));
+        }
         boolean draft = verdict.hasErrors();
         try (PDDocument document = new PDDocument()) {
             Sheet sheet = Sheet.of(options.paper(), options.edition());
@@ -78,8 +85,17 @@ public final class Booklet {
             }
             Metadata.write(document, title(chart), chart.designer(), language, seed(chart, options));
             document.save(out);
-            return new Outcome.Published(pages.size(), draft, verdict);
+            return new Outcome.Published(pages.size(), draft, verdict, type.unprinted());
         }
+    }
+
+    /** As many as the two limbs of the corner have, and those in front of the outermost round. */
+    private static long stitchesShown(Chart chart) {
+        int rounds = chart.rounds().size();
+        int repeats = PictureStyle.PRINT.repeatsOf(chart.shape().w());
+        return rounds
+                * (chart.shape().stitches(rounds, 0)
+                        + 2L * repeats * chart.shape().w());
     }
 
     private static String title(Chart chart) {

@@ -7,6 +7,8 @@ import java.io.UncheckedIOException;
 import java.text.Normalizer;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
@@ -28,6 +30,7 @@ final class Face {
 
     private final PDType0Font font;
     private final Map<Integer, Double> widths = new HashMap<>();
+    private final SortedSet<Integer> unprinted = new TreeSet<>();
 
     private Face(PDType0Font font) {
         this.font = font;
@@ -88,7 +91,16 @@ final class Face {
         }
         String bare = Normalizer.normalize(Character.toString(c), Normalizer.Form.NFKD)
                 .replaceAll("\\p{M}", "");
-        return !bare.isEmpty() && bare.codePoints().allMatch(this::has) ? bare : STAND_IN;
+        if (!bare.isEmpty() && bare.codePoints().allMatch(this::has)) {
+            return bare;
+        }
+        unprinted.add(c);
+        return STAND_IN;
+    }
+
+    /** The characters for which a question mark had to stand so far. */
+    SortedSet<Integer> unprinted() {
+        return unprinted;
     }
 
     private boolean has(int c) {

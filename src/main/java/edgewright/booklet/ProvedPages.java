@@ -3,6 +3,7 @@ package edgewright.booklet;
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
+import edgewright.chart.Side;
 import edgewright.proof.Trials;
 import edgewright.proof.Trials.Trial;
 import edgewright.words.Options;
@@ -12,6 +13,9 @@ import java.util.stream.Collectors;
 
 /** For which sizes the words of the pattern were worked back before it was printed, and what came of it. */
 final class ProvedPages {
+    /** On pieces of more stitches than this the words are not worked: it would take too long, and no blanket is as large. */
+    static final long MOST_STITCHES = 1_000_000;
+
     private final TextSetter setter;
     private final Chart chart;
     private final BookletOptions options;
@@ -25,7 +29,10 @@ final class ProvedPages {
     /** Works the words, and says so for each size. */
     List<Strip> set(Tag parent, Anchor anchor) {
         Options written = options.words(false).withoutRepeats();
-        List<Trial> trials = Trials.run(chart, written, sizes(), trial -> {}, () -> false);
+        List<PerSide> sizes = sizes();
+        List<PerSide> small =
+                sizes.stream().filter(size -> stitches(size) <= MOST_STITCHES).toList();
+        List<Trial> trials = Trials.run(chart, written, small, trial -> {}, () -> false);
         List<Trial> proved = trials.stream().filter(Trial::agrees).toList();
         List<Trial> failed = trials.stream().filter(trial -> !trial.agrees()).toList();
         List<Strip> strips = new ArrayList<>(setter.partHeading(parent, anchor));
@@ -42,7 +49,21 @@ final class ProvedPages {
                             sizes(failed),
                             failed.get(0).problems().get(0))));
         }
+        if (small.size() < sizes.size()) {
+            strips.addAll(paragraph(parent, Texts.of("proved.tooLarge", MOST_STITCHES)));
+        }
         return strips;
+    }
+
+    /** All that is worked on a piece, corner chains not counted. */
+    private long stitches(PerSide repeats) {
+        long stitches = 0;
+        for (int round = 1; round <= chart.rounds().size(); round++) {
+            for (Side side : Side.values()) {
+                stitches += chart.shape().stitches(round, repeats.of(side));
+            }
+        }
+        return stitches;
     }
 
     private List<Strip> paragraph(Tag parent, String text) {

@@ -59,11 +59,17 @@ final class PublishCommand implements Callable<Integer> {
                 judged.isDraft());
         ByteArrayOutputStream pages = new ByteArrayOutputStream();
         Outcome outcome = Booklet.publish(judged.verdict(), options, pages, Progress.NONE);
+        if (outcome instanceof Outcome.TooLarge large) {
+            throw new BadInput(Texts.of("publish.stitches", large.stitches(), Booklet.MOST_STITCHES));
+        }
         if (!(outcome instanceof Outcome.Published published)) {
             throw new IllegalStateException("a draft that nobody stops is published, not " + outcome);
         }
         output.write(pages::writeTo);
         terminal.out().println(Texts.of("publish.done", Texts.name(output.path()), published.pages()));
+        if (!published.unprinted().isEmpty()) {
+            terminal.err().println(Texts.of("publish.unprinted", published.unprintedNamed()));
+        }
         return ExitStatus.DONE;
     }
 }

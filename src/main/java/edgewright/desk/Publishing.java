@@ -101,12 +101,19 @@ final class Publishing {
                 problem -> failed(file, problem));
     }
 
-    private static String said(Outcome outcome, Path file) {
+    private String said(Outcome outcome, Path file) {
         if (outcome instanceof Outcome.Published published) {
+            if (!published.unprinted().isEmpty()) {
+                asking.tell("news.unprinted", file.getFileName(), published.unprintedNamed());
+            }
             return Texts.of(
                     published.draft() ? "news.publishedDraft" : "news.published",
                     file.getFileName(),
                     published.pages());
+        }
+        if (outcome instanceof Outcome.TooLarge large) {
+            asking.tell("news.tooLarge", large.stitches(), Booklet.MOST_STITCHES);
+            return Texts.of("news.notWritten", file.getFileName());
         }
         return outcome instanceof Outcome.Cancelled ? Texts.of("job.cancelled") : Texts.of("news.refused");
     }

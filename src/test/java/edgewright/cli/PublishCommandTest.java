@@ -4,11 +4,17 @@ import static edgewright.cli.CommandLineHelper.run;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.data.Offset.offset;
 
+import edgewright.chart.Chart;
+import edgewright.chart.Colour;
+import edgewright.chart.SideShape;
+import edgewright.chart.Yarn;
 import edgewright.cli.CommandLineHelper.Ended;
 import edgewright.file.BrokenCharts;
+import edgewright.file.ChartFiles;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -68,6 +74,33 @@ class PublishCommandTest {
         run("publish", chart, "--to", folder.resolve("one.pdf"), "--repeats", "3,2", "--cell-mm", "6");
         run("publish", chart, "--to", folder.resolve("two.pdf"), "--repeats", "3,2", "--cell-mm", "6");
         assertThat(folder.resolve("one.pdf")).hasSameBinaryContentAs(folder.resolve("two.pdf"));
+    }
+
+    @Test
+    void aChartOfMoreStitchesThanArePrintedIsRefusedInOneSentence() throws IOException {
+        List<Yarn> yarns = List.of(new Yarn("A", "Peat", Colour.parse("#2b2a33")));
+        Path chart = folder.resolve("huge.border.json");
+        ChartFiles.write(chart, Chart.blank("Huge", new SideShape(6, 2000, 7), 1300, yarns));
+        Path to = folder.resolve("huge.pdf");
+        // S(1300) without repeats is 13 + 2600, and each of the two limbs shows one repeat: 1300 * (2613 + 4000).
+        assertThat(run("publish", chart, "--to", to))
+                .isEqualTo(new Ended(
+                        2,
+                        "",
+                        "the chart of this pattern would show 8,596,900 stitches; expected 400,000 at most, as with"
+                                + " fewer rounds\n"));
+        assertThat(to).doesNotExist();
+    }
+
+    @Test
+    void charactersThatTheFacesLackAreNamed() throws IOException {
+        Path chart = folder.resolve("script.border.json");
+        Files.writeString(chart, BrokenCharts.sound().replace("Lantern Posts", "Lantern \u7de8\u7269 Posts \u7de8"));
+        Ended ended = run("publish", chart, "--to", folder.resolve("script.pdf"));
+        assertThat(ended.status()).isZero();
+        assertThat(ended.err())
+                .isEqualTo("characters that the print faces lack stand as ? in the pattern: \u7269 (U+7269),"
+                        + " \u7de8 (U+7DE8)\n");
     }
 
     @Test
