@@ -46,6 +46,7 @@ final class DeskFrame extends JFrame {
     private final YarnsPane yarns;
     private final FindingsPane findings;
     private transient Optional<HelpWindow> help = Optional.empty();
+    private transient Optional<PieceWindow> piece = Optional.empty();
     private boolean telling;
 
     DeskFrame(Chart first, Settings settings) {
@@ -223,6 +224,7 @@ final class DeskFrame extends JFrame {
         for (View.Layers layers : View.Layers.values()) {
             actions.add("layers." + layers.name(), () -> view.show(layers));
         }
+        actions.add("fitPiece", () -> piece().setVisible(true));
         for (Counting way : Counting.values()) {
             actions.add("counting." + way.name(), () -> view.count(way));
         }
@@ -251,6 +253,13 @@ final class DeskFrame extends JFrame {
             help = Optional.of(new HelpWindow(this, actions, sentences));
         }
         return help.get();
+    }
+
+    private PieceWindow piece() {
+        if (piece.isEmpty()) {
+            piece = Optional.of(new PieceWindow(this, bench, view));
+        }
+        return piece.get();
     }
 
     private boolean isFree() {

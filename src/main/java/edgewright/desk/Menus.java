@@ -101,7 +101,7 @@ final class Menus {
     }
 
     private void pieceMenu(View view) {
-        JMenu menu = menu("piece", "guide", "-");
+        JMenu menu = menu("piece", "fitPiece", "guide", "-");
         for (Counting way : Counting.values()) {
             String id = "counting." + way.name();
             JRadioButtonMenuItem item = new JRadioButtonMenuItem(actions.get(id));

@@ -112,9 +112,10 @@ public final class GuideSentences {
             RowSpread spread = new RowSpread(edge.rows(), pickUp.stitches());
             Ratio ratio = spread.exactly().orElseGet(() -> Ratio.nearest((double) spread.stitches() / spread.rows()));
             boolean exact = spread.exactly().isPresent();
-            return exact && ratio.rows() == 1
-                    ? texts.text("pickUp.eachRow", ratio.stitches())
-                    : texts.text(exact ? "pickUp.exactly" : "pickUp.about", ratio.stitches(), ratio.rows());
+            if (ratio.rows() == 1) {
+                return texts.text(exact ? "pickUp.eachRow" : "pickUp.aboutEachRow", ratio.stitches());
+            }
+            return texts.text(exact ? "pickUp.exactly" : "pickUp.about", ratio.stitches(), ratio.rows());
         }
         return "";
     }

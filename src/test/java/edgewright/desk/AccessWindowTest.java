@@ -60,6 +60,17 @@ class AccessWindowTest {
     }
 
     @Test
+    void everyControlOfThePieceWindowHasANameForTheEarAndAStableOne() {
+        assertThat(execute(() -> {
+                    PieceWindow piece = new PieceWindow(desk, desk.bench(), new View());
+                    List<String> nameless = nameless(piece);
+                    piece.dispose();
+                    return nameless;
+                }))
+                .isEmpty();
+    }
+
+    @Test
     void everyControlOfEveryDialogHasANameForTheEarAndAStableOne() {
         Chart chart = Desk.blank();
         List<Supplier<FormDialog>> dialogs = List.of(
@@ -211,6 +222,9 @@ class AccessWindowTest {
             addShared(dialog, new HashSet<>(), shared);
             dialog.dispose();
         }
+        PieceWindow piece = new PieceWindow(desk, desk.bench(), new View());
+        addShared(piece, new HashSet<>(), shared);
+        piece.dispose();
         return shared;
     }
 

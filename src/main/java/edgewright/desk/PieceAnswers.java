@@ -1,0 +1,69 @@
+package edgewright.desk;
+
+import edgewright.chart.PerSide;
+import edgewright.chart.Side;
+import edgewright.chart.SideShape;
+import edgewright.fit.Targets;
+import java.util.List;
+import java.util.Optional;
+
+/** Makes of a piece what comes of it. */
+final class PieceAnswers {
+    private PieceAnswers() {}
+
+    /** What comes of this piece under its chart. */
+    static PieceOutcome of(Piece piece) {
+        if (!piece.chart().raggedSections().isEmpty()) {
+            return PieceOutcome.saying(
+                    PieceOutcome.Mood.NO, Texts.of("piece.ragged"), List.of(Texts.of("piece.ragged.text")), List.of());
+        }
+        PieceNumbers numbers = PieceNumbers.of(piece);
+        if (!numbers.mistakes().isEmpty()) {
+            return PieceOutcome.saying(
+                    PieceOutcome.Mood.MISTAKE,
+                    Texts.of("piece.mistake"),
+                    List.copyOf(numbers.mistakes().values()),
+                    List.copyOf(numbers.mistakes().keySet()));
+        }
+        if (!numbers.isWhole()) {
+            return PieceOutcome.saying(
+                    PieceOutcome.Mood.ASKING,
+                    Texts.of(
+                            numbers.values().isEmpty()
+                                    ? "piece.ask"
+                                    : numbers.missing().contains(Side.TOP) ? "piece.ask.level" : "piece.ask.upright"),
+                    List.of(Texts.of("piece.ask." + piece.way().name())),
+                    List.of());
+        }
+        return piece.way() == Piece.Way.COUNTED
+                ? new CountedPiece(piece, numbers.counts()).outcome()
+                : new BarePiece(piece, numbers).outcome();
+    }
+
+    /** The nearest targets, or those with so many repeats more or fewer as the piece asks for. */
+    static PerSide wanted(Piece piece, Targets nearest) {
+        SideShape shape = piece.chart().shape();
+        int fewest = shape.fewestStitches(nearest.round());
+        return new PerSide(
+                wanted(piece, nearest, Side.TOP, fewest),
+                wanted(piece, nearest, Side.LEFT, fewest),
+                wanted(piece, nearest, Side.BOTTOM, fewest),
+                wanted(piece, nearest, Side.RIGHT, fewest));
+    }
+
+    private static int wanted(Piece piece, Targets nearest, Side side, int fewest) {
+        int stitches = nearest.wanted().of(side)
+                + piece.steps(side) * piece.chart().shape().w();
+        return Math.max(fewest, stitches);
+    }
+
+    /** The number of stitches as a part of the way along a side. */
+    static double along(double stitch, int stitches) {
+        return stitches == 0 ? 0 : Math.max(0, Math.min(1, stitch / stitches));
+    }
+
+    /** What is said where no swatch can be read; empty if one can. */
+    static Optional<String> noSwatch(Piece piece) {
+        return PieceNumbers.swatch(piece).isPresent() ? Optional.empty() : Optional.of(Texts.of("piece.swatch.none"));
+    }
+}

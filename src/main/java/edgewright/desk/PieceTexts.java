@@ -1,0 +1,39 @@
+package edgewright.desk;
+
+import edgewright.chart.Counting;
+import edgewright.chart.Side;
+
+/** The short texts about a piece that several of its parts show. */
+final class PieceTexts {
+    private PieceTexts() {}
+
+    /** A round of the front by its number; 0 is the base round. */
+    static String round(int round) {
+        return round == 0 ? Texts.of("piece.round.base") : Texts.of("piece.round.front", round);
+    }
+
+    static String round(Piece.CountedIn in) {
+        return in.back() ? Texts.of("piece.round.back", in.round()) : round(in.round());
+    }
+
+    /** In what the sides are given: stitches in a way of counting, centimetres or rows. */
+    static String unit(Piece piece, Side side) {
+        return switch (piece.way()) {
+            case COUNTED -> Texts.of("counting." + piece.counting().name());
+            case MEASURED -> Texts.of("piece.unit.cm");
+            case ROWS -> Texts.of(side.isLevel() ? "piece.unit.stitches" : "piece.unit.rows");
+        };
+    }
+
+    /** The way of counting of the counts that are answered with: picking up is always in stitches. */
+    static Counting answered(Piece piece) {
+        return piece.way() == Piece.Way.COUNTED ? piece.counting() : Counting.STITCHES;
+    }
+
+    /** What is to be done on a side, in two words. */
+    static String change(int change) {
+        return change == 0
+                ? Texts.of("piece.change.none")
+                : Texts.of(change > 0 ? "piece.change.add" : "piece.change.lose", Math.abs(change));
+    }
+}
