@@ -4,6 +4,7 @@ import edgewright.chart.Stitch;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What has come off the hook: the base round and every round made so far, stitch by stitch.
@@ -50,6 +51,7 @@ public final class Fabric {
     }
 
     private final List<MadeRound> rounds = new ArrayList<>();
+    private BackFabric back;
 
     /** A piece with its base round on it, of so many stitches on its top, left, bottom and right side. */
     Fabric(List<Integer> baseStitches, int cornerChains, Travel travel) {
@@ -69,6 +71,15 @@ public final class Fabric {
 
     void add(MadeRound round) {
         rounds.add(round);
+    }
+
+    void setBack(BackFabric layer) {
+        back = layer;
+    }
+
+    /** The back layer behind it, if one was made. */
+    public Optional<BackFabric> back() {
+        return Optional.ofNullable(back);
     }
 
     /** How many rounds there are, the base round not counted. A round that was begun counts. */

@@ -21,7 +21,9 @@ public final class Made {
         /** An arm of the chains of a corner. */
         CORNER,
         /** A stitch or chain of a side, worked as the words say. */
-        WORKED
+        WORKED,
+        /** A stitch of the back layer of a double border. */
+        BACK
     }
 
     private final Kind kind;
@@ -54,6 +56,10 @@ public final class Made {
         return new Made(Kind.CORNER, Optional.empty(), round, side, number, null, null);
     }
 
+    static Made ofBack(int round, int side, int number) {
+        return new Made(Kind.BACK, Optional.empty(), round, side, number, null, null);
+    }
+
     static Made worked(Stitch stitch, int round, int side, int number, Made below, Made into) {
         return new Made(Kind.WORKED, Optional.of(stitch), round, side, number, below, into);
     }
@@ -63,7 +69,7 @@ public final class Made {
         return kind;
     }
 
-    /** Which stitch it is; empty for the base round and for corners. */
+    /** Which stitch it is; empty for the base round, for corners and in a back layer. */
     public Optional<Stitch> stitch() {
         return stitch;
     }

@@ -75,6 +75,9 @@ public final class Maker {
             }
             stop = work(fabric, round, travel);
         }
+        if (stop.isEmpty() && pattern.back().isPresent()) {
+            stop = BackMaker.work(pattern.back().get(), fabric);
+        }
         return outcome(fabric, stop);
     }
 

@@ -56,6 +56,16 @@ public record Stop(Reason reason, int round, int side, int stitch, Optional<Stit
         COUNT_NOT_MET,
         /** A multiple is stated, and {@code found} is none: it is {@code expected} stitches over. */
         MULTIPLE_NOT_MET,
+        /** A count of a back round is stated as {@code expected}, and {@code found} were made. */
+        BACK_COUNT_NOT_MET,
+        /** A multiple is stated of a back round, and {@code found} is none: it is {@code expected} stitches over. */
+        BACK_MULTIPLE_NOT_MET,
+        /** The front round that a back round is said to match has {@code expected} stitches, and {@code found} were made. */
+        BACK_NOT_AS_FRONT,
+        /** The front turns its last corners with {@code expected} chains, the back with {@code found}. */
+        CORNERS_DIFFER,
+        /** When the layers are joined the front has {@code expected} stitches on a side, the back {@code found}. */
+        LAYERS_DIFFER,
         /** The base round has {@code found} stitches, fewer than the {@code expected} the pattern asks for. */
         BASE_TOO_SHORT
     }

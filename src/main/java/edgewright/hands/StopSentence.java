@@ -30,6 +30,15 @@ public final class StopSentence {
 
     private static String place(Stop stop) {
         String side = side(stop.side());
+        switch (stop.reason()) {
+            case BACK_COUNT_NOT_MET, BACK_MULTIPLE_NOT_MET, BACK_NOT_AS_FRONT -> {
+                return stop.round() == 0 ? text("place.backBase", side) : text("place.back", stop.round(), side);
+            }
+            case CORNERS_DIFFER, LAYERS_DIFFER -> {
+                return text("place.joining", side);
+            }
+            default -> {}
+        }
         if (stop.round() == 0) {
             return text("place.base", side);
         }

@@ -11,12 +11,16 @@ import edgewright.chart.SidePlace;
 import edgewright.chart.SideShape;
 import edgewright.chart.Stitch;
 import edgewright.chart.Yarn;
+import edgewright.fit.BackLayer;
+import edgewright.hands.BackFabric;
 import edgewright.hands.Fabric;
 import edgewright.hands.Made;
+import edgewright.words.BackRound;
 import edgewright.words.PatternYarn;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * Holds what came off the hook to the chart: every round, yarn, corner and count, and for every stitch which it is, where it
@@ -59,6 +63,7 @@ final class Comparison {
     static List<Difference> of(Chart chart, PerSide repeats, Fabric fabric, List<PatternYarn> yarns, int first) {
         Comparison comparison = new Comparison(chart, repeats, fabric, yarns, first);
         comparison.compareRounds();
+        comparison.compareBack();
         return List.copyOf(comparison.differences);
     }
 
@@ -74,6 +79,47 @@ final class Comparison {
             }
         }
         compare(Difference.Kind.ROUNDS, Math.min(rounds, fabric.rounds()), 0, 0, rounds, fabric.rounds());
+    }
+
+    private void compareBack() {
+        Optional<BackFabric> back = fabric.back();
+        if (chart.making().back().isEmpty() || back.isEmpty()) {
+            int expected =
+                    chart.making().back().isEmpty() ? 0 : layer().rounds().size();
+            compare(
+                    Difference.Kind.BACK_ROUNDS,
+                    0,
+                    0,
+                    0,
+                    expected,
+                    back.map(BackFabric::rounds).orElse(0));
+            return;
+        }
+        BackFabric made = back.get();
+        List<BackLayer.Round> rounds = layer().rounds();
+        compare(Difference.Kind.BACK_ROUNDS, 0, 0, 0, rounds.size(), made.rounds());
+        for (int r = 1; r <= Math.min(rounds.size(), made.rounds()); r++) {
+            int high = made.height(r) == BackRound.Height.TALL ? 2 : 1;
+            compare(
+                    Difference.Kind.BACK_HEIGHT,
+                    r,
+                    0,
+                    0,
+                    rounds.get(r - 1).stitch().frontRounds(),
+                    high);
+            compare(Difference.Kind.CORNER, r, 0, 0, chart.corner().chains(), made.cornerChains(r));
+            for (Side side : Side.values()) {
+                int expected = layer().stitches(r, repeats).of(side);
+                int found = made.side(r, side.ordinal()).size();
+                compare(Difference.Kind.BACK_COUNT, r, side.ordinal(), 0, expected, found);
+            }
+        }
+        int joins = layer().joining(repeats, chart.corner().chains()).total();
+        compare(Difference.Kind.JOINS, 0, 0, 0, joins, made.joins());
+    }
+
+    private BackLayer layer() {
+        return new BackLayer(shape, chart.rounds().size());
     }
 
     private void compareYarn(int round) {

@@ -25,6 +25,14 @@ public record Difference(Kind kind, int round, int side, int stitch, String expe
         /** Where a long stitch landed, as round and stitch of its side. */
         LANDING,
         /** The round whose yarn shows at a place. */
-        SHOWN
+        SHOWN,
+        /** The rounds of the back layer. */
+        BACK_ROUNDS,
+        /** How many rounds of the front a round of the back layer is as high as. */
+        BACK_HEIGHT,
+        /** The stitches on a side of a back round. */
+        BACK_COUNT,
+        /** The slip stitches that join the layers. */
+        JOINS
     }
 }

@@ -60,7 +60,7 @@ public final class ProofSentences {
     private static Object value(Kind kind, String value) {
         return switch (kind) {
             case STITCH -> StopSentence.stitch(Stitch.ofLetter(value.charAt(0)).orElseThrow());
-            case ROUNDS, CORNER, COUNT, SHOWN -> Integer.valueOf(value);
+            case ROUNDS, CORNER, COUNT, SHOWN, BACK_ROUNDS, BACK_HEIGHT, BACK_COUNT, JOINS -> Integer.valueOf(value);
             case YARN, LANDING -> value;
         };
     }

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.IntFunction;
 
 /** Turns a chart into instructions. */
 final class Composer {
@@ -25,7 +26,9 @@ final class Composer {
         for (int r = 1; r <= chart.rounds().size(); r++) {
             rounds.add(round(chart, r, options, beginnings));
         }
-        return frame(chart, options).withRounds(rounds);
+        IntFunction<SideSize> size =
+                r -> size(chart.shape().fewestStitches(r), chart.shape().w(), options.repeats());
+        return frame(chart, options).withRounds(rounds).withBack(BackComposer.compose(chart, size));
     }
 
     /** The pattern of this chart with all but its rounds. */
@@ -48,7 +51,8 @@ final class Composer {
                         .map(yarn -> new PatternYarn(yarn.id(), onOneLine(yarn.name())))
                         .toList(),
                 base(chart, options),
-                List.of());
+                List.of(),
+                Optional.empty());
     }
 
     static WrittenRound round(Chart chart, int number, Options options) {

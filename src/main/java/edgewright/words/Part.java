@@ -29,6 +29,8 @@ public record Part(Kind kind, String heading, List<Block> blocks) {
         ROUNDS,
         /** The stitches of each round in a table. */
         COUNTS,
+        /** The back layer of a double border, and how the layers are joined. */
+        BACK,
         /** The join, and the ends. */
         FINISHING
     }

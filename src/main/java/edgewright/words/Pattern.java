@@ -6,6 +6,7 @@ import edgewright.chart.Terms;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * A pattern as a tree: all that its words say, with no sentence in it. What the writer writes down and the reader reads
@@ -22,6 +23,7 @@ import java.util.Objects;
  * @param hand the hand that its makers hold the hook in
  * @param yarns in the order of the list that the pattern gives; unique ids
  * @param rounds in working order, numbered from 1 with none left out
+ * @param back the back layer of a double border
  */
 public record Pattern(
         String title,
@@ -33,7 +35,8 @@ public record Pattern(
         Hand hand,
         List<PatternYarn> yarns,
         BaseRound base,
-        List<WrittenRound> rounds) {
+        List<WrittenRound> rounds,
+        Optional<WrittenBack> back) {
     public Pattern {
         Objects.requireNonNull(title);
         Objects.requireNonNull(designer);
@@ -41,6 +44,7 @@ public record Pattern(
         Objects.requireNonNull(counting);
         Objects.requireNonNull(hand);
         Objects.requireNonNull(base);
+        Objects.requireNonNull(back);
         notes = List.copyOf(notes);
         yarns = List.copyOf(yarns);
         rounds = List.copyOf(rounds);
@@ -60,7 +64,7 @@ public record Pattern(
         }
     }
 
-    /** A pattern for the right hand. */
+    /** A pattern of one layer for the right hand. */
     public Pattern(
             String title,
             String designer,
@@ -71,17 +75,22 @@ public record Pattern(
             List<PatternYarn> yarns,
             BaseRound base,
             List<WrittenRound> rounds) {
-        this(title, designer, notes, draft, terms, counting, Hand.RIGHT, yarns, base, rounds);
+        this(title, designer, notes, draft, terms, counting, Hand.RIGHT, yarns, base, rounds, Optional.empty());
     }
 
     /** This pattern with something else said of the base round. */
     Pattern withBase(BaseRound other) {
-        return new Pattern(title, designer, notes, draft, terms, counting, hand, yarns, other, rounds);
+        return new Pattern(title, designer, notes, draft, terms, counting, hand, yarns, other, rounds, back);
     }
 
     /** This pattern with other rounds. */
     Pattern withRounds(List<WrittenRound> others) {
-        return new Pattern(title, designer, notes, draft, terms, counting, hand, yarns, base, others);
+        return new Pattern(title, designer, notes, draft, terms, counting, hand, yarns, base, others, back);
+    }
+
+    /** This pattern with another back layer. */
+    Pattern withBack(Optional<WrittenBack> other) {
+        return new Pattern(title, designer, notes, draft, terms, counting, hand, yarns, base, rounds, other);
     }
 
     /** The yarn of a round of this pattern. */

@@ -70,6 +70,8 @@ public final class PatternReader {
                 readRounds(piece, words, yarnReader);
             }
         }
+        BackReader back = new BackReader(words);
+        text.pieces().forEach(piece -> readBack(piece, words, back));
         if (rounds.isEmpty() && problems.isEmpty()) {
             problems.add(problem(text.end(), "firstRound"));
         }
@@ -86,7 +88,8 @@ public final class PatternReader {
                 hand,
                 yarnReader.yarns(),
                 base,
-                rounds));
+                rounds,
+                back.back()));
     }
 
     private void readHeading(SourceText.Piece piece) {
@@ -199,6 +202,20 @@ public final class PatternReader {
         }
         // A round that is missing is one problem, not one in every round after it.
         next = (tokens.size() > 1 && words.number(tokens.get(1)) > 0 ? words.number(tokens.get(1)) : next) + 1;
+    }
+
+    private void readBack(SourceText.Piece piece, Vocabulary words, BackReader reader) {
+        if (piece.kind() != Part.Kind.BACK) {
+            return;
+        }
+        for (SourceText.Paragraph block : piece.blocks()) {
+            try {
+                reader.read(new Cursor(block.tokens(), after(block.tokens()), words));
+                counting = counting.or(reader::counting);
+            } catch (ReadingStopped stopped) {
+                problems.add(stopped.problem());
+            }
+        }
     }
 
     /** Where these tokens end. */

@@ -165,7 +165,8 @@ final class RoundWording {
         return terms.of(stitch, "short").replace(' ', Texts.NO_BREAK);
     }
 
-    private void size(SideSize size, OptionalInt fewest, List<String> line) {
+    /** Adds to a line what is said of the stitches on a side; nothing where nothing is. */
+    void size(SideSize size, OptionalInt fewest, List<String> line) {
         if (size.counts().isPresent()) {
             String counts = counts(size.counts().get());
             line.add(

@@ -18,6 +18,8 @@ final class Vocabulary {
     private final Texts trade;
     private final Map<Stitch, Phrases> stitches = new EnumMap<>(Stitch.class);
     private final Map<Stitch, Phrases> together = new EnumMap<>(Stitch.class);
+    private final Phrases tall;
+    private final Phrases slip;
     private final Phrases miss;
     private final Map<String, Phrases> phrases = new ConcurrentHashMap<>();
     private final List<String> numbers = texts.words("number.words");
@@ -30,6 +32,8 @@ final class Vocabulary {
         for (Stitch stitch : List.of(Stitch.BACK_LOOP, Stitch.PLAIN)) {
             together.put(stitch, Phrases.of(trade.words(Texts.stitchKey(stitch) + ".togetherRead").stream()));
         }
+        tall = Phrases.of(trade.words("tall.read").stream());
+        slip = Phrases.of(trade.words("slip.read").stream());
         miss = Phrases.of(Stream.of(missed()));
     }
 
@@ -49,6 +53,24 @@ final class Vocabulary {
     /** Two of these stitches worked together; only two that are worked into the stitch below can be. */
     Phrases together(Stitch stitch) {
         return together.getOrDefault(stitch, new Phrases(List.of()));
+    }
+
+    /** The tall stitch of a back layer. */
+    Phrases tall() {
+        return tall;
+    }
+
+    String tallName() {
+        return trade.text("tall.short");
+    }
+
+    /** The slip stitch that joins two layers. */
+    Phrases slip() {
+        return slip;
+    }
+
+    String slipName() {
+        return trade.text("slip.short");
     }
 
     Phrases miss() {

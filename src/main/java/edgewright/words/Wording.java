@@ -60,6 +60,10 @@ final class Wording {
                         .table()
                         .<List<Block>>map(List::of)
                         .orElse(List.of());
+            case BACK ->
+                pattern.back()
+                        .map(back -> new BackWording(pattern.terms(), rounds).blocks(back))
+                        .orElse(List.of());
             case FINISHING -> finishing();
         };
     }
@@ -179,6 +183,9 @@ final class Wording {
                 blocks.add(new Block.Entry(terms.of(stitch, "short"), terms.of(stitch, "meaning")));
             }
         }
+        pattern.back()
+                .map(back -> new BackWording(pattern.terms(), rounds).abbreviations(back, used))
+                .ifPresent(blocks::addAll);
         for (Stitch stitch : together()) {
             blocks.add(new Block.Entry(terms.of(stitch, "together"), terms.of(stitch, "togetherMeaning")));
         }

@@ -183,7 +183,8 @@ class MakerTest {
                 Hand.LEFT,
                 right.yarns(),
                 right.base(),
-                right.rounds());
+                right.rounds(),
+                right.back());
         SideCounts base = new SideCounts(8, 7, 8, 7);
         assertThat(stop(right, base).side()).isEqualTo(2);
         assertThat(stop(left, base).side()).isEqualTo(0);

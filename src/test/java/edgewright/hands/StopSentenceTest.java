@@ -27,6 +27,9 @@ class StopSentenceTest {
                 .contains("but 2 stitches of this side are still");
         assertThat(StopSentence.of(new Stop(Reason.BASE_TOO_SHORT, 0, 2, 3, Optional.empty(), 7, 3)))
                 .isEqualTo("Base round, bottom side: 3 stitches, but the pattern needs at least 7.");
+        assertThat(StopSentence.of(new Stop(Reason.BACK_MULTIPLE_NOT_MET, 0, 2, 9, Optional.empty(), 1, 9)))
+                .isEqualTo("Back base round, bottom side: 9 stitches made, which is 1 more than the multiple that the"
+                        + " pattern states.");
         assertThat(StopSentence.of(new Stop(Reason.COUNT_NOT_MET, 4, 1, 9, Optional.empty(), 13, 9)))
                 .isEqualTo("Round 4, left side: 9 stitches made, but the pattern states 13.");
     }
@@ -35,16 +38,18 @@ class StopSentenceTest {
     @EnumSource
     void every_reason_has_a_sentence_with_its_place_and_no_gap(Reason reason) {
         String sentence = StopSentence.of(new Stop(reason, 5, 1, 17, Optional.of(Stitch.LONG), 4, 2));
-        assertThat(sentence)
-                .startsWith("Round 5, left side")
-                .endsWith(".")
-                .doesNotContain("{")
-                .doesNotContain("null");
+        String place = switch (reason) {
+            case BACK_COUNT_NOT_MET, BACK_MULTIPLE_NOT_MET, BACK_NOT_AS_FRONT -> "Back round 5, left side";
+            case CORNERS_DIFFER, LAYERS_DIFFER -> "Joining round, left side";
+            default -> "Round 5, left side";
+        };
+        assertThat(sentence).startsWith(place).endsWith(".").doesNotContain("{").doesNotContain("null");
     }
 
     @Test
     void no_text_is_left_over() {
-        Set<String> used = new TreeSet<>(Set.of("place.base", "place.stitch", "place.side"));
+        Set<String> used = new TreeSet<>(
+                Set.of("place.base", "place.stitch", "place.side", "place.back", "place.backBase", "place.joining"));
         for (Reason reason : Reason.values()) {
             used.add("stop." + reason);
         }

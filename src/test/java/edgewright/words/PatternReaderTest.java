@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
 import edgewright.chart.Hand;
+import edgewright.chart.HookSize;
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.chart.Stitch;
@@ -153,6 +154,57 @@ class PatternReaderTest {
             })
     void aRoundWithChangesThatDoesNotGoTogetherIsRefused(String right, String wrong, String problem) {
         assertThat(problems(CHANGED.replace(right, wrong)).get(0)).endsWith(problem);
+    }
+
+    private static final String BACK =
+            "UK terms\nRound 1, Peat: dc in every st; corner: 2 ch.\n\nBack layer\n\nDo it with care.\n\n"
+                    + "Hook for the back layer: 4.5 mm\n\nBack base round: each side: 7 sts.\n\nBack rnd one, as round 1 of the front: "
+                    + "dc in each stitch between the corners, corner 1 dc, 2 ch, 1 dc. Work on all four sides.\n\n"
+                    + "Back round 2. each side: 13 sts; tr in every stitch between the corners; corner: 2 tr, 2 ch, 2 tr\n\n"
+                    + "Joining round: sl st in every stitch and every corner chain through the back loops of both layers";
+
+    @Test
+    void aBackLayerIsReadWithItsJoin() {
+        SideSize base = new SideSize(Optional.empty(), Optional.of(SideCounts.all(7)));
+        SideSize second = new SideSize(Optional.empty(), Optional.of(SideCounts.all(13)));
+        assertThat(pattern(BACK).back())
+                .hasValue(new WrittenBack(
+                        Optional.of(HookSize.ofMm(4.5)),
+                        base,
+                        List.of(
+                                new BackRound(1, OptionalInt.of(1), SideSize.UNSTATED, BackRound.Height.LOW, 1, 2),
+                                new BackRound(2, OptionalInt.empty(), second, BackRound.Height.TALL, 2, 2)),
+                        true));
+        assertThat(pattern(BACK.substring(0, BACK.indexOf("Joining")))
+                        .back()
+                        .orElseThrow()
+                        .joined())
+                .isFalse();
+        assertThat(pattern(BACK.substring(0, BACK.indexOf("Back layer"))).back())
+                .isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "4.5 mm | 4.555 mm | 'mm', but expected the thickness of a hook, such as 4.5 mm",
+                "4.5 mm | 450 mm | '450', but expected the thickness of a hook, such as 4.5 mm",
+                "4.5 mm | 4.5 cm | 'cm', but expected the thickness of a hook, such as 4.5 mm",
+                "Back round 2. | Back round 3. | '3', but expected 'Back round 2'",
+                "2 ch, 2 tr | 2 ch, 3 tr | '3', but expected 2, as many stitches as before the chains",
+                "2 ch, 2 tr | 2 ch, 2 dc | 'dc', but expected 'tr', the stitch of this round",
+                "2 ch, 2 tr | 4 ch, 2 tr | '4', but expected 1, 2 or 3 chains",
+                "2 ch, 2 tr | 2 tr | 'tr', but expected 'ch'",
+                "tr in every | htr in every | 'htr', but expected 'tr' or 'dc'",
+                "tr in every stitch between | tr in every stitch betwixt | 'betwixt', but expected 'in every stitch between the corners'",
+                "corner 1 dc | centre 1 dc | 'centre', but expected 'corner:' with its stitches and chains",
+                "on all four sides. | twice. | 'Work', but expected the end of what is said of this round",
+                "round: sl st | round: dc | 'dc', but expected 'sl st'",
+                "both layers | one layer | 'one', but expected 'in every stitch and every corner chain, through the back loops of both layers'",
+            })
+    void aBackLayerThatDoesNotGoTogetherIsRefused(String right, String wrong, String problem) {
+        assertThat(problems(BACK.replace(right, wrong)).get(0)).endsWith(problem);
     }
 
     @Test

@@ -2,9 +2,11 @@ package edgewright.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import edgewright.chart.Back;
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
 import edgewright.chart.Hand;
+import edgewright.chart.HookSize;
 import edgewright.chart.PerSide;
 import edgewright.chart.Round;
 import edgewright.chart.Side;
@@ -312,6 +314,14 @@ class PatternWriterTest {
                 .isEqualTo(golden("tide-ladder-fitted-uk.txt"));
         assertThat(PatternWriter.changingRound(TestCharts.TIDE_LADDER, UK, plan).lines())
                 .hasSize(5);
+    }
+
+    @Test
+    void aPatternForADoubleBorderReadsWell() throws Exception {
+        Chart chart = TestCharts.TIDE_LADDER;
+        chart = chart.withMaking(
+                chart.making().withBack(Optional.of(Back.DEFAULT)).withHook(Optional.of(HookSize.ofMm(5))));
+        assertThat(text(chart, UK.withTerms(Terms.US))).isEqualTo(golden("tide-ladder-double-us.txt"));
     }
 
     @Test

@@ -1,5 +1,6 @@
 package edgewright.words;
 
+import edgewright.chart.Back;
 import edgewright.chart.Chart;
 import edgewright.chart.Colour;
 import edgewright.chart.Corner;
@@ -8,6 +9,7 @@ import edgewright.chart.Edits;
 import edgewright.chart.Extras;
 import edgewright.chart.Footing;
 import edgewright.chart.Hand;
+import edgewright.chart.HookSize;
 import edgewright.chart.Landing;
 import edgewright.chart.PerSide;
 import edgewright.chart.Place;
@@ -53,7 +55,16 @@ final class SeededCharts {
             rounds.add(round(shape, r, kinds));
         }
         Chart chart = chart(rounds);
-        return chart.withMaking(chart.making().withStart(start(shape)));
+        return chart.withMaking(
+                chart.making().withStart(start(shape)).withBack(back()).withHook(hook()));
+    }
+
+    private Optional<Back> back() {
+        return random.nextInt(3) == 0 ? Optional.of(new Back(hook())) : Optional.empty();
+    }
+
+    private Optional<HookSize> hook() {
+        return random.nextBoolean() ? Optional.of(new HookSize(100 + random.nextInt(900))) : Optional.empty();
     }
 
     /** No start, one that is to be found, or one in any column; any two sides. */

@@ -1,0 +1,122 @@
+package edgewright.hands;
+
+import edgewright.hands.Stop.Reason;
+import edgewright.words.BackRound;
+import edgewright.words.SideCounts;
+import edgewright.words.SideSize;
+import edgewright.words.WrittenBack;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A maker's work on the back layer of a double border, once the front is made: the back rounds, each held to the front round
+ * that it is said to match, and the join of both layers stitch by stitch.
+ *
+ * <p>The wrong side faces the maker, so the sides are come to the other way round; nothing that is made depends on that, and
+ * sides keep their names.
+ */
+final class BackMaker {
+    private final Fabric front;
+    private final BackFabric back;
+
+    private BackMaker(Fabric front, BackFabric back) {
+        this.front = front;
+        this.back = back;
+    }
+
+    /** Makes the back of a front that is finished, and leaves it with the front. */
+    static Optional<Stop> work(WrittenBack words, Fabric front) {
+        List<Integer> base =
+                words.base().counts().map(SideCounts::inWorkingOrder).orElseGet(() -> sizes(front, 0));
+        BackMaker maker = new BackMaker(front, new BackFabric(base, front.cornerChains(0)));
+        front.setBack(maker.back);
+        Optional<Stop> stop = maker.base(words.base());
+        for (BackRound round : words.rounds()) {
+            stop = stop.isEmpty() ? maker.round(round) : stop;
+        }
+        return stop.isEmpty() && words.joined() ? maker.join() : stop;
+    }
+
+    private static List<Integer> sizes(Fabric front, int round) {
+        return List.of(
+                front.side(round, 0).size(),
+                front.side(round, 1).size(),
+                front.side(round, 2).size(),
+                front.side(round, 3).size());
+    }
+
+    private Optional<Stop> base(SideSize stated) {
+        Optional<Stop> stop = Optional.empty();
+        for (int side = 0; side < Fabric.SIDES && stop.isEmpty(); side++) {
+            stop = compare(stated, 0, side, back.side(0, side).size());
+        }
+        return stop;
+    }
+
+    private Optional<Stop> round(BackRound words) {
+        back.make(words);
+        int round = back.rounds();
+        for (int side = 0; side < Fabric.SIDES; side++) {
+            int made = back.side(round, side).size();
+            Optional<Stop> stop = compare(words.side(), round, side, made);
+            if (stop.isEmpty() && words.frontRound().isPresent()) {
+                stop = compareWithFront(words.frontRound().getAsInt(), round, side, made);
+            }
+            if (stop.isPresent()) {
+                return stop;
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<Stop> compare(SideSize stated, int round, int side, int made) {
+        if (stated.counts().isPresent()) {
+            int expected = stated.counts().get().inWorkingOrder().get(side);
+            if (expected != made) {
+                return stop(Reason.BACK_COUNT_NOT_MET, round, side, expected, made);
+            }
+        }
+        if (stated.multiple().isPresent() && !stated.multiple().get().has(made)) {
+            int over = Math.floorMod(
+                    made - stated.multiple().get().plus(),
+                    stated.multiple().get().of());
+            return stop(Reason.BACK_MULTIPLE_NOT_MET, round, side, over, made);
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Stop> compareWithFront(int frontRound, int round, int side, int made) {
+        int expected =
+                frontRound <= front.rounds() ? front.side(frontRound, side).size() : 0;
+        return expected == made ? Optional.empty() : stop(Reason.BACK_NOT_AS_FRONT, round, side, expected, made);
+    }
+
+    /** A slip stitch through the back loops of each stitch of the front and the one behind it, and in every corner chain. */
+    private Optional<Stop> join() {
+        int last = front.rounds();
+        int round = back.rounds();
+        if (front.cornerChains(last) != back.cornerChains(round)) {
+            return stop(Reason.CORNERS_DIFFER, round, 0, front.cornerChains(last), back.cornerChains(round));
+        }
+        for (int side = 0; side < Fabric.SIDES; side++) {
+            List<Made> before = front.side(last, side);
+            List<Made> behind = back.side(round, side);
+            for (int i = 0; i < Math.min(before.size(), behind.size()); i++) {
+                before.get(i).take(Loop.BACK);
+                behind.get(i).take(Loop.BACK);
+                back.join();
+            }
+            if (before.size() != behind.size()) {
+                return stop(Reason.LAYERS_DIFFER, round, side, before.size(), behind.size());
+            }
+            for (int chain = 0; chain < back.cornerChains(round); chain++) {
+                back.join();
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<Stop> stop(Reason reason, int round, int side, int expected, int found) {
+        return Optional.of(new Stop(reason, round, side, found, Optional.empty(), expected, found));
+    }
+}

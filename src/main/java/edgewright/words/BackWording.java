@@ -1,0 +1,81 @@
+package edgewright.words;
+
+import edgewright.chart.Stitch;
+import edgewright.chart.Terms;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** Puts a back layer into words. */
+final class BackWording {
+    private final Texts texts = Texts.ofPattern();
+    private final Texts terms;
+    private final RoundWording rounds;
+
+    BackWording(Terms terms, RoundWording rounds) {
+        this.terms = Texts.of(terms);
+        this.rounds = rounds;
+    }
+
+    /** All that is said, a paragraph each: how it is worked, its rounds, and the join. */
+    List<Block> blocks(WrittenBack back) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(prose("back.what", terms.text("baseStitch")));
+        blocks.add(back.hook().map(hook -> prose("back.hook", hook)).orElseGet(() -> prose("back.smallerHook")));
+        Set<Integer> chains = new TreeSet<>();
+        back.rounds().forEach(round -> chains.add(round.cornerChains()));
+        chains.forEach(number -> blocks.add(prose("back.corner." + number)));
+        List<String> base = new ArrayList<>(List.of(texts.text("back.base")));
+        rounds.size(back.base(), OptionalInt.empty(), base);
+        blocks.add(new Block.Prose(String.join(" ", base)));
+        back.rounds().forEach(round -> blocks.add(round(round)));
+        if (back.joined()) {
+            blocks.add(prose("back.join"));
+            blocks.add(prose("back.joining", terms.text("slip.short")));
+        }
+        return blocks;
+    }
+
+    /** The abbreviations that only a back layer needs. */
+    List<Block> abbreviations(WrittenBack back, Set<Stitch> used) {
+        List<Block> entries = new ArrayList<>();
+        if (!used.contains(Stitch.PLAIN) && has(back, BackRound.Height.LOW)) {
+            entries.add(new Block.Entry(terms.of(Stitch.PLAIN, "short"), terms.of(Stitch.PLAIN, "meaning")));
+        }
+        if (has(back, BackRound.Height.TALL)) {
+            entries.add(new Block.Entry(terms.text("tall.short"), terms.text("tall.meaning")));
+        }
+        if (back.joined()) {
+            entries.add(new Block.Entry(terms.text("slip.short"), terms.text("slip.meaning")));
+        }
+        return entries;
+    }
+
+    private static boolean has(WrittenBack back, BackRound.Height height) {
+        return back.rounds().stream().anyMatch(round -> round.height() == height);
+    }
+
+    private Block round(BackRound round) {
+        List<String> line = new ArrayList<>();
+        line.add(
+                round.frontRound().isPresent()
+                        ? texts.text(
+                                "back.roundAs",
+                                round.number(),
+                                round.frontRound().getAsInt())
+                        : texts.text("back.round", round.number()));
+        rounds.size(round.side(), OptionalInt.empty(), line);
+        String stitch =
+                round.height() == BackRound.Height.TALL ? terms.text("tall.short") : terms.of(Stitch.PLAIN, "short");
+        String chain = terms.of(Stitch.CHAIN, "short");
+        line.add(texts.text("back.every", stitch, round.atEachArm(), round.cornerChains(), chain));
+        line.add(texts.text("round.sides"));
+        return new Block.Prose(String.join(" ", line));
+    }
+
+    private Block prose(String key, Object... values) {
+        return new Block.Prose(texts.text(key, values));
+    }
+}

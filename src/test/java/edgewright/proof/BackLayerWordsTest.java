@@ -1,0 +1,135 @@
+package edgewright.proof;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import edgewright.chart.Back;
+import edgewright.chart.Chart;
+import edgewright.chart.Counting;
+import edgewright.chart.Hand;
+import edgewright.chart.HookSize;
+import edgewright.chart.PerSide;
+import edgewright.chart.Terms;
+import edgewright.hands.BackFabric;
+import edgewright.hands.Stop;
+import edgewright.testing.RandomCharts;
+import edgewright.words.Options;
+import edgewright.words.PatternWriter;
+import edgewright.words.PlainText;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+/** The words of the back layer of a double border, worked back to the join of both layers. */
+class BackLayerWordsTest {
+    private final RandomCharts charts = new RandomCharts(20_261_129);
+    private final Random random = charts.random();
+
+    @Test
+    void both_layers_of_a_thousand_charts_are_made_from_their_words_and_joined() {
+        for (int i = 0; i < 1_000; i++) {
+            Chart chart = chart();
+            PerSide repeats = repeats();
+            Options options = Options.of(chart)
+                    .withTerms(Terms.values()[i % 2])
+                    .withCounting(Counting.values()[random.nextInt(2)])
+                    .withHand(Hand.values()[random.nextInt(2)]);
+            ProofResult result = new Prover(chart).prove(i % 3 == 0 ? options : options.withRepeats(repeats), repeats);
+            assertThat(result)
+                    .as(() -> PlainText.of(PatternWriter.write(chart, options.withRepeats(repeats))))
+                    .isInstanceOf(ProofResult.Agrees.class);
+            BackFabric back = result.fabric().orElseThrow().back().orElseThrow();
+            int rounds = chart.rounds().size();
+            assertThat(back.rounds()).isEqualTo((rounds + 1) / 2);
+            // A slip stitch in every stitch of the last round and in every corner chain.
+            assertThat(back.joins())
+                    .isEqualTo(result.fabric().orElseThrow().total(rounds)
+                            + 4 * chart.corner().chains());
+        }
+    }
+
+    @Test
+    void a_round_of_the_tall_stitch_makes_each_side_four_stitches_longer() {
+        // Published: 28, 44, 60, 76, 92, 108 stitches in rounds with two of the tall stitch at each arm of a corner.
+        // https://crochetbouquet.co.uk/pages/week-three-square-ten-solid-square
+        String rounds = IntStream.rangeClosed(1, 10)
+                .mapToObj(r -> "Round %d, Peat: dc blo in every stitch; corner: 2 ch.\n\n".formatted(r))
+                .reduce("", String::concat);
+        String back = IntStream.rangeClosed(1, 5)
+                .mapToObj(r ->
+                        ("Back round %d, as round %d of the front. tr in every stitch between the corners; corner: "
+                                        + "2 tr, 2 ch, 2 tr.\n\n")
+                                .formatted(r, 2 * r))
+                .reduce("", String::concat);
+        ProofResult result = Prover.workText("UK terms\n\n" + rounds + "Back layer\n\n" + back, PerSide.all(7));
+        assertThat(result.agrees()).isTrue();
+        BackFabric made = result.fabric().orElseThrow().back().orElseThrow();
+        assertThat(IntStream.rangeClosed(0, 5)
+                        .map(r -> IntStream.range(0, 4)
+                                .map(side -> made.side(r, side).size())
+                                .sum())
+                        .boxed())
+                .isEqualTo(List.of(28, 44, 60, 76, 92, 108));
+        assertThat(made.joins()).isZero();
+    }
+
+    @Test
+    void no_wrong_number_in_the_words_of_a_back_layer_passes() {
+        int spoilt = 0;
+        for (int i = 0; i < 60; i++) {
+            Chart chart = chart();
+            PerSide repeats = repeats();
+            String text = PlainText.of(PatternWriter.write(
+                    chart, Options.of(chart).withTerms(Terms.values()[i % 2]).withRepeats(repeats)));
+            int begin = text.indexOf("Back base round");
+            List<MatchResult> numbers = Pattern.compile("[0-9]+")
+                    .matcher(text)
+                    .results()
+                    .filter(number -> number.start() > begin)
+                    .toList();
+            for (MatchResult number : numbers) {
+                int other = Integer.parseInt(number.group()) + 1;
+                String wrong = text.substring(0, number.start()) + other + text.substring(number.end());
+                assertThat(new Prover(chart).prove(wrong, repeats).agrees())
+                        .as("%s instead of %s in%n%s", other, number.group(), wrong)
+                        .isFalse();
+                spoilt++;
+            }
+        }
+        assertThat(spoilt).isGreaterThan(800);
+    }
+
+    @Test
+    void layers_that_do_not_end_with_the_same_counts_are_not_joined() {
+        String front = "UK terms\n\nRound 1, Peat: dc blo in every stitch; corner: 2 ch.\n\nBack layer\n\n";
+        String joining =
+                "Joining round. sl st in every stitch and every corner chain, through the back loops of both layers.";
+        String tall = "Back round 1. tr in every stitch between the corners; corner: 2 tr, %d ch, 2 tr.\n\n";
+        String low = "Back round 1. dc in every stitch between the corners; corner: 1 dc, 2 ch, 1 dc.\n\n";
+        assertThat(stop(front + tall.formatted(2) + joining))
+                .isEqualTo(new Stop(Stop.Reason.LAYERS_DIFFER, 1, 0, 11, Optional.empty(), 9, 11));
+        assertThat(stop(front + tall.formatted(1) + joining).reason()).isEqualTo(Stop.Reason.CORNERS_DIFFER);
+        assertThat(Prover.workText(front + low + joining, PerSide.all(7)).agrees())
+                .isTrue();
+    }
+
+    private static Stop stop(String text) {
+        return ((ProofResult.Stopped) Prover.workText(text, PerSide.all(7))).stop();
+    }
+
+    private Chart chart() {
+        Chart chart = charts.workable();
+        chart = random.nextBoolean() ? charts.started(chart) : chart;
+        Optional<HookSize> hook = random.nextBoolean() ? Optional.of(HookSize.ofMm(4.5)) : Optional.empty();
+        return chart.withCorner(chart.corner().withChains(1 + random.nextInt(3)))
+                .withMaking(chart.making().withBack(Optional.of(new Back(hook))));
+    }
+
+    /** Enough for every start. */
+    private PerSide repeats() {
+        return PerSide.all(0).map(zero -> 2 + random.nextInt(3));
+    }
+}
