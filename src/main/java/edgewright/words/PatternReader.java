@@ -62,7 +62,11 @@ public final class PatternReader {
             problems.add(0, problem(text.end(), "terms"));
             return new Reading.Refused(problems);
         }
-        Vocabulary words = Vocabulary.of(terms.get());
+        return readRounds(Vocabulary.of(terms.get()));
+    }
+
+    /** What stands in the words of the terms: the base round, the rounds and the back layer. */
+    private Reading readRounds(Vocabulary words) {
         text.pieces().forEach(piece -> readBase(piece, words));
         YarnReader yarnReader = new YarnReader(yarns);
         for (SourceText.Piece piece : text.pieces()) {
