@@ -32,7 +32,8 @@ import org.verapdf.pdfa.results.ValidationResult;
  */
 class BookletStandardsTest {
     @SuppressWarnings("UnusedVariable") // read by @FieldSource
-    private static final List<String> SAMPLES = List.of("reed-bank", "mooring-rope", "first-try-unfinished");
+    private static final List<String> SAMPLES =
+            List.of("reed-bank", "mooring-rope", "sluice-gate", "first-try-unfinished");
 
     /** Level A asks for all that level B asks for, and for tags. */
     private static final List<PDFAFlavour> STANDARDS = List.of(PDFAFlavour.PDFA_2_A, PDFAFlavour.PDFUA_1);

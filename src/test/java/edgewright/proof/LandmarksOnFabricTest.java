@@ -41,8 +41,12 @@ class LandmarksOnFabricTest {
     private static final Map<Pattern, Claim> CLAIMS = new LinkedHashMap<>();
 
     static {
-        claim("There is no long stitch in this round.", (side, said) -> side.longs().isEmpty());
-        each("sits between two long stitches of the round below", (side, made) -> side.after(made) && side.before(made));
+        claim(
+                "There is no long stitch in this round.",
+                (side, said) -> side.longs().isEmpty());
+        each(
+                "sits between two long stitches of the round below",
+                (side, made) -> side.after(made) && side.before(made));
         each("comes directly after a long stitch of the round below", Side::after);
         each("comes directly before a long stitch of the round below", Side::before);
         each(
@@ -51,14 +55,19 @@ class LandmarksOnFabricTest {
         each("stands midway between two long stitches of the round below", Side::midway);
         each(
                 "stands over a long stitch two rounds below",
-                (side, made) -> made.below().flatMap(Made::below).filter(LandmarksOnFabricTest::isLong).isPresent());
+                (side, made) -> made.below()
+                        .flatMap(Made::below)
+                        .filter(LandmarksOnFabricTest::isLong)
+                        .isPresent());
         claim(
                 "The long stitches stand in groups of (\\d+).",
                 (side, said) -> side.groups().stream().allMatch(size -> size == number(said, 1)));
         claim(
                 "The first long stitch after a corner is stitch (\\d+) \\(the one in the corner chain is 1\\).",
                 (side, said) -> side.longs().isEmpty() || side.longs().get(0).number() == number(said, 1));
-        claim("Each side has (\\d+) long stitch(?:es)?.", (side, said) -> side.longs().size() == number(said, 1));
+        claim(
+                "Each side has (\\d+) long stitch(?:es)?.",
+                (side, said) -> side.longs().size() == number(said, 1));
         claim(
                 "Each repeat has (\\d+) long stitch(?:es)?, and the corners have none.",
                 (side, said) -> side.longs().size() == side.repeats() * number(said, 1));
@@ -114,11 +123,15 @@ class LandmarksOnFabricTest {
         }
 
         boolean after(Made longStitch) {
-            return besideCovered(longStitch, -1).filter(LandmarksOnFabricTest::isLong).isPresent();
+            return besideCovered(longStitch, -1)
+                    .filter(LandmarksOnFabricTest::isLong)
+                    .isPresent();
         }
 
         boolean before(Made longStitch) {
-            return besideCovered(longStitch, 1).filter(LandmarksOnFabricTest::isLong).isPresent();
+            return besideCovered(longStitch, 1)
+                    .filter(LandmarksOnFabricTest::isLong)
+                    .isPresent();
         }
 
         boolean midway(Made longStitch) {
@@ -170,7 +183,9 @@ class LandmarksOnFabricTest {
             }
         }
         // A check that meets nothing would pass too.
-        assertThat(met).isEqualTo(new TreeSet<>(CLAIMS.keySet().stream().map(Pattern::pattern).toList()));
+        assertThat(met)
+                .isEqualTo(new TreeSet<>(
+                        CLAIMS.keySet().stream().map(Pattern::pattern).toList()));
     }
 
     private static void hold(List<String> said, Fabric fabric, int round, PerSide repeats, Set<String> met) {
@@ -185,10 +200,7 @@ class LandmarksOnFabricTest {
             Predicate<Side> holds = side -> claim.getValue().isTrue(side, match.toMatchResult());
             for (int side = 0; side < 4; side++) {
                 Side made = new Side(
-                        side,
-                        repeats.stream().toArray()[side],
-                        fabric.side(round, side),
-                        fabric.side(round - 1, side));
+                        side, repeats.stream().toArray()[side], fabric.side(round, side), fabric.side(round - 1, side));
                 assertThat(made)
                         .as("'%s' of %s on %s", sentence, fabric.letters(round, side), below(fabric, round, side))
                         .matches(holds);
@@ -211,8 +223,7 @@ class LandmarksOnFabricTest {
                 chart = chart.withRound(
                         place.round(),
                         round.with(
-                                place.section(),
-                                round.section(place.section()).with(place.place(), Stitch.BACK_LOOP)));
+                                place.section(), round.section(place.section()).with(place.place(), Stitch.BACK_LOOP)));
             }
             errors = Checker.check(chart).errors();
         }
