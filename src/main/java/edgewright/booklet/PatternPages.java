@@ -50,6 +50,7 @@ final class PatternPages {
                         .set(root.child(StandardStructureTypes.SECT), anchor(inside, Texts.of("proved.heading"))));
             }
             body.addAll(part(part, inside));
+            body.addAll(yarn(part.kind(), inside));
             if (part.kind() == Part.Kind.ROUNDS && options.supplements().guide()) {
                 body.addAll(new GuidePages(setter, chart, options)
                         .set(root.child(StandardStructureTypes.SECT), anchor(inside, Texts.of("guide.heading"))));
@@ -105,6 +106,21 @@ final class PatternPages {
             strips.set(0, strips.get(0).onNewPage(true));
         }
         return strips;
+    }
+
+    /** How much yarn stands after what is needed, and round by round after the counts. */
+    private List<Strip> yarn(Part.Kind after, List<Anchor> inside) {
+        if (!options.supplements().yarn()) {
+            return List.of();
+        }
+        YarnPages yarn = new YarnPages(setter, chart, options);
+        return switch (after) {
+            case NEEDS ->
+                yarn.needs(root.child(StandardStructureTypes.SECT), anchor(inside, Texts.of("yarn.needs.heading")));
+            case COUNTS ->
+                yarn.rounds(root.child(StandardStructureTypes.SECT), anchor(inside, Texts.of("yarn.rounds.heading")));
+            default -> List.of();
+        };
     }
 
     /** Label and text in turn. */

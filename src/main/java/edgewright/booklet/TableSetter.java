@@ -9,7 +9,7 @@ import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructure
 
 /**
  * Sets a table of counts: a head that comes again on every page, the first cell of a row as its heading, columns of
- * figures flush right under their head and all others flush left. A column is as wide as its widest cell; where that is too wide for the page the text is broken.
+ * figures (a dash for none) flush right under their head and all others flush left. A column is as wide as its widest cell; where that is too wide for the page the text is broken.
  */
 final class TableSetter {
     private static final double PADDING_PT = 9;
@@ -36,7 +36,7 @@ final class TableSetter {
         boolean[] figures = new boolean[widths.length];
         for (int i = 0; i < figures.length; i++) {
             int column = i;
-            figures[i] = rows.stream().allMatch(row -> row.get(column).matches("[0-9]+([.][0-9]+)?"));
+            figures[i] = rows.stream().allMatch(row -> row.get(column).matches("[0-9]+([.][0-9]+)?|\u2013"));
         }
         Strip head = row(
                 table.child(StandardStructureTypes.T_HEAD).child(StandardStructureTypes.TR),

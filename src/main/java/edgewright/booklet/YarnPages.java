@@ -1,0 +1,182 @@
+package edgewright.booklet;
+
+import edgewright.booklet.Strip.Break;
+import edgewright.chart.Chart;
+import edgewright.chart.PerSide;
+import edgewright.chart.Yarn;
+import edgewright.yarn.Amounts;
+import edgewright.yarn.Meeting;
+import edgewright.yarn.YarnSentences;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * How much yarn the border takes: what to have of each yarn, then round by round. For the size of the pattern or, where it is
+ * for any size, for a small, a middling and a large piece.
+ */
+final class YarnPages {
+    private final TextSetter setter;
+    private final Chart chart;
+    private final YarnSentences sentences = new YarnSentences();
+    private final boolean oneSize;
+    /** What the examples are called; none for one size. */
+    private final List<String> sizes;
+
+    private final List<Amounts> amounts;
+    private final boolean weighed;
+
+    YarnPages(TextSetter setter, Chart chart, BookletOptions options) {
+        this.setter = setter;
+        this.chart = chart;
+        oneSize = options.repeats().isPresent();
+        if (oneSize) {
+            sizes = List.of();
+            amounts = List.of(Amounts.of(chart, options.repeats().get()));
+        } else {
+            List<Integer> examples = examples(CountsPages.repeats(chart.shape()));
+            sizes = examples.stream()
+                    .map(repeats -> Texts.counted("counts.repeats", repeats))
+                    .toList();
+            amounts = examples.stream()
+                    .map(repeats -> Amounts.of(chart, PerSide.all(repeats)))
+                    .toList();
+        }
+        weighed = chart.yarns().stream().anyMatch(yarn -> yarn.ball().isPresent());
+    }
+
+    /** The first, the middle and the last. */
+    private static List<Integer> examples(List<Integer> repeats) {
+        return IntStream.of(0, repeats.size() / 2, repeats.size() - 1)
+                .distinct()
+                .mapToObj(repeats::get)
+                .toList();
+    }
+
+    /** What to have of each yarn, what that goes out from, and whether the yarns can be told apart. */
+    List<Strip> needs(Tag parent, Anchor anchor) {
+        List<Strip> strips = new ArrayList<>(setter.partHeading(parent, anchor));
+        strips.addAll(paragraph(parent, Texts.of(oneSize ? "yarn.needs.size" : "yarn.needs.examples")));
+        strips.replaceAll(strip -> strip.breaking(Break.NEVER));
+        List<String> columns = new ArrayList<>(List.of(Texts.of("counts.yarn")));
+        columns.addAll(heads());
+        List<List<String>> rows = new ArrayList<>();
+        for (int i = 0; i < chart.yarns().size(); i++) {
+            List<String> row = new ArrayList<>(List.of(name(chart.yarns().get(i))));
+            for (Amounts size : amounts) {
+                row.addAll(cells(size.yarns().get(i)));
+            }
+            rows.add(row);
+        }
+        strips.addAll(table(parent, columns, rows));
+        strips.addAll(apart(parent, String.join(" ", sentences.notes(amounts.get(0)))));
+        strips.addAll(apart(parent, contrast()));
+        return strips;
+    }
+
+    private List<String> heads() {
+        List<String> heads = new ArrayList<>();
+        if (oneSize) {
+            heads.add(Texts.of("yarn.metres"));
+            if (weighed) {
+                heads.addAll(List.of(Texts.of("yarn.grams"), Texts.of("yarn.balls")));
+            }
+        }
+        for (String size : sizes) {
+            heads.add(Texts.of("yarn.metresOf", size));
+            if (weighed) {
+                heads.add(Texts.of("yarn.gramsOf", size));
+            }
+        }
+        return heads;
+    }
+
+    private List<String> cells(Amounts.OfYarn yarn) {
+        List<String> cells = new ArrayList<>(List.of(roundedUp(yarn.metres())));
+        if (weighed) {
+            cells.add(yarn.grams().isPresent() ? roundedUp(yarn.grams().getAsDouble()) : Texts.of("yarn.unknown"));
+        }
+        if (weighed && oneSize) {
+            cells.add(yarn.balls().isPresent() ? Integer.toString(yarn.balls().getAsInt()) : Texts.of("yarn.unknown"));
+        }
+        return cells;
+    }
+
+    /** Those that are hard to tell apart, or that none are. */
+    private String contrast() {
+        List<String> low = Meeting.of(chart).stream()
+                .filter(meeting -> meeting.contrast().isLow())
+                .map(sentences::contrast)
+                .toList();
+        return low.isEmpty()
+                ? Texts.of("yarn.contrast.clear")
+                : String.join(" ", low) + " " + Texts.of("yarn.contrast.low");
+    }
+
+    /** What each round takes of its yarn. */
+    List<Strip> rounds(Tag parent, Anchor anchor) {
+        List<Strip> strips = new ArrayList<>(setter.partHeading(parent, anchor));
+        strips.addAll(paragraph(parent, Texts.of(oneSize ? "yarn.rounds.size" : "yarn.rounds.examples")));
+        strips.replaceAll(strip -> strip.breaking(Break.NEVER));
+        List<String> columns = new ArrayList<>(List.of(Texts.of("counts.round"), Texts.of("counts.yarn")));
+        sizes.forEach(size -> columns.add(Texts.of("yarn.metresOf", size)));
+        if (oneSize) {
+            columns.addAll(List.of(Texts.of("yarn.metres"), Texts.of("yarn.soFar")));
+        }
+        List<List<String>> rows = new ArrayList<>();
+        for (int i = 0; i < amounts.get(0).rounds().size(); i++) {
+            int at = i;
+            Amounts.OfRound first = amounts.get(0).rounds().get(i);
+            Stream<String> lengths =
+                    amounts.stream().map(size -> metres(size.rounds().get(at).metres()));
+            Stream<String> soFar = oneSize ? Stream.of(metres(first.metresSoFar())) : Stream.empty();
+            rows.add(Stream.of(
+                            Stream.of(
+                                    sentences.round(first.round()),
+                                    first.round().yarn()),
+                            lengths,
+                            soFar)
+                    .flatMap(cells -> cells)
+                    .toList());
+        }
+        strips.addAll(table(parent, columns, rows));
+        return strips;
+    }
+
+    private List<Strip> table(Tag parent, List<String> columns, List<List<String>> rows) {
+        List<Strip> table = new ArrayList<>(new TableSetter(setter)
+                .tables(
+                        parent,
+                        columns,
+                        rows,
+                        setter.sheet().labelPt(),
+                        setter.sheet().textPt()));
+        table.set(0, table.get(0).spaced(setter.sheet().halfLinePt()));
+        return table;
+    }
+
+    private List<Strip> paragraph(Tag parent, String text) {
+        return new ArrayList<>(setter.paragraph(parent, text));
+    }
+
+    private List<Strip> apart(Tag parent, String text) {
+        List<Strip> strips = paragraph(parent, text);
+        strips.set(0, strips.get(0).spaced(setter.sheet().halfLinePt()));
+        return strips;
+    }
+
+    private String name(Yarn yarn) {
+        String name = yarn.id() + " " + yarn.name();
+        return setter.fitted(name, setter.styles().figures(), setter.sheet().textPt() / 3);
+    }
+
+    private static String metres(double metres) {
+        return String.format(Locale.ROOT, "%.1f", metres);
+    }
+
+    private static String roundedUp(double number) {
+        return Long.toString((long) Math.ceil(number - 1e-6));
+    }
+}
