@@ -1,11 +1,14 @@
 package edgewright.proof;
 
+import edgewright.chart.Back;
 import edgewright.chart.Chart;
 import edgewright.chart.Colour;
 import edgewright.chart.Corner;
 import edgewright.chart.Extras;
 import edgewright.chart.Round;
 import edgewright.chart.Rules;
+import edgewright.chart.Side;
+import edgewright.chart.SideShape;
 import edgewright.chart.Stitch;
 import edgewright.chart.Stitches;
 import edgewright.chart.Yarn;
@@ -92,7 +95,7 @@ public final class ChartFromWords {
         for (PatternYarn yarn : pattern.yarns()) {
             yarns.add(new Yarn(yarn.id(), yarn.name(), COLOURS.get(yarns.size() % COLOURS.size())));
         }
-        return new Chart(
+        Chart drawn = new Chart(
                 pattern.title(),
                 pattern.designer(),
                 String.join("\n\n", pattern.notes()),
@@ -102,6 +105,14 @@ public final class ChartFromWords {
                 yarns,
                 worked,
                 Extras.NONE);
+        Optional<Back> back = pattern.back().map(layer -> new Back(layer.hook()));
+        return drawn.withMaking(
+                drawn.making().withBack(back).withStart(StartFromWords.of(pattern, drawn, this::repeats)));
+    }
+
+    /** How often the repeat was worked on a side, if the chart is drawn with this shape. */
+    private int repeats(SideShape shape, Side side) {
+        return shape.repeats(0, fabric.side(0, side.ordinal()).size()).orElseThrow();
     }
 
     /** Whether a long stitch was dropped onto a long stitch anywhere. */

@@ -85,8 +85,16 @@ public final class Prover {
      * @param plan for this chart, with its changes in a plain round
      */
     public ProofResult prove(Options options, FitPlan plan) {
-        Reading reading =
-                PatternReader.read(PlainText.of(PatternWriter.write(PatternWriter.tree(chart, options, plan))));
+        return prove(PlainText.of(PatternWriter.write(PatternWriter.tree(chart, options, plan))), plan);
+    }
+
+    /**
+     * Works a written pattern on a piece whose counts it puts right on the way, likewise.
+     *
+     * @param plan for this chart; its counts are those of the piece, and its targets those that the piece comes to
+     */
+    public ProofResult prove(String text, FitPlan plan) {
+        Reading reading = PatternReader.read(text);
         if (reading instanceof Reading.Refused refused) {
             return new ProofResult.Unread(refused.problems());
         }

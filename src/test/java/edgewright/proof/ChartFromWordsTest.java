@@ -2,6 +2,7 @@ package edgewright.proof;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import edgewright.chart.Back;
 import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
 import edgewright.chart.Round;
@@ -18,6 +19,8 @@ import edgewright.words.PatternReader;
 import edgewright.words.PatternWriter;
 import edgewright.words.Reading;
 import edgewright.words.SideCounts;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class ChartFromWordsTest {
@@ -66,6 +69,38 @@ class ChartFromWordsTest {
             }
         }
         assertThat(drawn).isEqualTo(300);
+    }
+
+    @Test
+    void starts_and_a_back_layer_are_drawn_from_the_words_too() {
+        RandomCharts charts = new RandomCharts(12);
+        int starts = 0;
+        for (int i = 0; i < 200; i++) {
+            Chart chart = charts.started(charts.workable());
+            chart = chart.withMaking(chart.making().withBack(Optional.of(Back.DEFAULT)));
+            PerSide repeats = PerSide.all(3);
+            Pattern pattern = PatternWriter.tree(chart, Options.of(chart).withRepeats(repeats));
+            Outcome outcome = work(pattern, SideCounts.all(chart.shape().stitches(0, 3)));
+            Chart drawn = ((Answer.Drawn) ChartFromWords.of(pattern, outcome.fabric())).chart();
+            int times = drawn.shape().repeats(0, chart.shape().stitches(0, 3)).orElseThrow();
+            assertThat(drawn.making().back()).hasValue(Back.DEFAULT);
+            assertThat(new Prover(drawn).prove(pattern, PerSide.all(times)).agrees())
+                    .isTrue();
+            if (drawn.making().start().isPresent()) {
+                starts++;
+                Pattern again = PatternWriter.tree(drawn, Options.of(drawn).withRepeats(PerSide.all(times)));
+                assertThat(starts(again)).isEqualTo(starts(pattern));
+            }
+        }
+        // A start in the first repeat of one chart may lie past the first repeat of the other, which no chart can say.
+        assertThat(starts).isGreaterThan(120);
+    }
+
+    private static List<String> starts(Pattern pattern) {
+        return pattern.rounds().stream()
+                .map(round -> round.start().orElseThrow())
+                .map(start -> start.side() + " " + start.stitch())
+                .toList();
     }
 
     @Test
