@@ -2,7 +2,6 @@ package edgewright.booklet;
 
 import edgewright.booklet.Paginator.Placed;
 import edgewright.chart.Chart;
-import edgewright.chart.Terms;
 import edgewright.check.Checker;
 import edgewright.check.Verdict;
 import edgewright.draw.PictureStyle;
@@ -75,11 +74,11 @@ public final class Booklet {
             Type type = Type.embedIn(document);
             TextSetter setter =
                     new TextSetter(sheet, Styles.of(type, sheet), new Chips(chart, sheet, options.edition()));
-            String language = options.terms() == Terms.US ? "en-US" : "en-GB";
+            String language = PatternPages.language(options.terms());
             List<List<Placed>> pages =
                     new Paginator(sheet.heightPt()).pages(new PatternPages(setter, chart, options, verdict).strips());
             Structure structure = new Structure(document, language);
-            Running running = new Running(setter, chart.title(), chart.designer(), options.terms(), draft);
+            Running running = new Running(setter, chart, options, draft);
             if (!new Press(document, sheet, type, options.edition(), structure).print(pages, running, progress)) {
                 return new Outcome.Cancelled();
             }

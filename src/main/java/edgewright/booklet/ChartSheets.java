@@ -8,14 +8,21 @@ import edgewright.draw.CornerPicture;
 import edgewright.draw.Drawing;
 import edgewright.draw.Emphasis;
 import edgewright.draw.PictureStyle;
+import edgewright.words.PatternWriter;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 
 /** The chart on as many sheets as it needs, with how to read it and what the marks mean. */
 final class ChartSheets {
-    static final double COMFORTABLE_CELL_MM = 6.5;
+    private static final double A3_SHORT_MM = 297;
+    private static final double A3_LONG_MM = 420;
+
+    /** Rounds of so many and more are too long to be heard as one alternative; the words stand in their own part. */
+    private static final int TOO_LONG_TO_HEAR = 150;
+
     /** From the most comfortable to the smallest that is still easily read. */
     static final List<Double> LEGEND_CELLS_MM = List.of(5.8, 5.4, 5.0);
 
@@ -27,6 +34,7 @@ final class ChartSheets {
     private final BookletOptions options;
     private final Emphasis emphasis;
     private final LegendSetter legend;
+    private final CellSizes sizes;
 
     ChartSheets(TextSetter setter, Chart chart, BookletOptions options, Emphasis emphasis) {
         this.setter = setter;
@@ -34,13 +42,20 @@ final class ChartSheets {
         this.chart = chart;
         this.options = options;
         this.emphasis = emphasis;
-        this.legend = new LegendSetter(sheet, chart, options.terms(), style(1), emphasis);
+        this.sizes = CellSizes.of(options);
+        this.legend = new LegendSetter(sheet, chart, options.telling().terms(), style(1), emphasis);
     }
 
-    List<Strip> set(Tag parent, Anchor anchor) {
-        List<Strip> head = new ArrayList<>(setter.partHeading(parent, anchor));
+    /**
+     * @param links the ways to the rounds in words
+     */
+    List<Strip> set(Tag parent, ChartLinks links) {
+        List<Strip> head = new ArrayList<>(links.toWords(setter.partHeading(parent, links.chart()), parent));
         head.set(0, head.get(0).onNewPage(true));
         head.addAll(howToRead(parent));
+        if (sheet.oneColumn() || options.appearance().chartPaper() != ChartPaper.SAME) {
+            return afterLegend(parent, head);
+        }
         return inArms(parent, head, sheet.widthPt())
                 .or(() -> underLegend(parent, head, sheet.widthPt()))
                 .or(() -> inArms(parent, head, sheet.widestPt()))
@@ -53,9 +68,9 @@ final class ChartSheets {
         return whole(widthPt, sheet.heightPt() - height(head) - sheet.linePt())
                 .flatMap(picture -> legendInArms(picture).map(cellMm -> {
                     Area arms = arms(picture);
-                    Strip chart = figure(parent, picture, picture::drawing, List.of());
+                    Strip chart = figure(parent, sheet, picture, picture::drawing, inWords());
                     List<Piece> pieces = new ArrayList<>(chart.pieces());
-                    double left = leftOf(picture) + arms.xMm() * Sheet.PT_PER_MM;
+                    double left = leftOf(sheet, picture) + arms.xMm() * Sheet.PT_PER_MM;
                     pieces.add(legend.column(parent, cellMm, left, arms.yMm() * Sheet.PT_PER_MM));
                     return onePage(
                             head, List.of(Strip.of(chart.heightPt(), pieces).spaced(sheet.linePt())));
@@ -72,24 +87,62 @@ final class ChartSheets {
                         head,
                         List.of(
                                 columns,
-                                figure(parent, picture, picture::drawing, List.of())
+                                figure(parent, sheet, picture, picture::drawing, inWords())
                                         .spaced(sheet.linePt()))));
     }
 
     /** On pages of its own, one or many; what is said of it and the legend need no new page. */
     private List<Strip> afterLegend(Tag parent, List<Strip> head) {
         List<Strip> strips = new ArrayList<>(head);
-        strips.replaceAll(strip -> strip.onNewPage(false).breaking(Break.NEVER));
-        Optional<CornerPicture> alone = whole(sheet.widestPt(), sheet.heightPt());
-        if (alone.isPresent()) {
+        strips.set(0, strips.get(0).onNewPage(sheet.oneColumn()));
+        if (sheet.oneColumn()) {
+            strips.addAll(legend.rows(parent, sizes.comfortableMm(), setter));
+        } else {
+            strips.replaceAll(strip -> strip.breaking(Break.NEVER));
+        }
+        boolean poster = options.appearance().chartPaper() == ChartPaper.POSTER;
+        Optional<OnPage> alone = poster ? Optional.empty() : largest();
+        if (!sheet.oneColumn() && (poster || alone.isPresent())) {
             strips.add(legend.columns(parent, LEGEND_CELLS_MM.get(0), 0, sheet.widthPt())
                     .spaced(sheet.linePt()));
-            strips.add(
-                    figure(parent, alone.get(), alone.get()::drawing, List.of()).onNewPage(true));
+        }
+        if (poster) {
+            strips.addAll(new PosterChart(setter, chart, this).set(parent, sizes.posterMm()));
+        } else if (alone.isPresent()) {
+            CornerPicture picture = alone.get().picture();
+            Sheet page = alone.get().page();
+            strips.add(onPage(
+                    page,
+                    figure(parent, page, picture, picture::drawing, inWords()).onNewPage(true)));
         } else {
-            strips.addAll(new TiledChart(setter, chart, options, this, legend).set(parent));
+            strips.addAll(new TiledChart(setter, chart, options, this, legend).set(parent, pages(), sizes));
         }
         return strips;
+    }
+
+    /** A picture, and the page that it fits on. */
+    private record OnPage(Sheet page, CornerPicture picture) {}
+
+    /** The pages that the chart may be printed on. */
+    private List<Sheet> pages() {
+        return options.appearance().chartPaper() == ChartPaper.A3
+                ? List.of(
+                        Sheet.of(A3_SHORT_MM, A3_LONG_MM, options.edition()),
+                        Sheet.of(A3_LONG_MM, A3_SHORT_MM, options.edition()))
+                : List.of(sheet);
+    }
+
+    /** The whole chart alone on a page, as large as it can be there; empty if it fits on none. */
+    private Optional<OnPage> largest() {
+        return pages().stream()
+                .flatMap(page ->
+                        whole(page.widestPt(), page.heightPt()).map(picture -> new OnPage(page, picture)).stream())
+                .max(Comparator.comparingDouble(on -> on.picture().layout().cellMm()));
+    }
+
+    /** On that page, if it is not one like the rest. */
+    Strip onPage(Sheet page, Strip strip) {
+        return page.equals(sheet) ? strip : strip.onSheet(page);
     }
 
     private static List<Strip> onePage(List<Strip> head, List<Strip> chart) {
@@ -101,9 +154,10 @@ final class ChartSheets {
     }
 
     private List<Strip> howToRead(Tag parent) {
-        List<Strip> strips = new ArrayList<>(setter.paragraph(parent, Texts.of("chart.read")));
+        List<Strip> strips = new ArrayList<>(setter.paragraph(
+                parent, Texts.of(options.edition() == Edition.BLACK_AND_WHITE ? "chart.read.black" : "chart.read")));
         List<Strip> more = new ArrayList<>(setter.paragraph(parent, Texts.of("chart.limbs")));
-        more.set(0, more.get(0).spaced(sheet.halfLinePt()));
+        more.set(0, more.get(0).spaced(setter.betweenPt()));
         strips.addAll(more);
         return strips;
     }
@@ -113,10 +167,8 @@ final class ChartSheets {
         CornerPicture unit = picture(1);
         double largest =
                 Math.min(widthPt / Sheet.PT_PER_MM / unit.widthMm(), heightPt / Sheet.PT_PER_MM / unit.heightMm());
-        double cellMm = options.cellMm().orElse(Math.min(largest, COMFORTABLE_CELL_MM));
-        return cellMm > largest || cellMm < Appearance.SMALLEST_CELL_MM
-                ? Optional.empty()
-                : Optional.of(picture(cellMm));
+        double cellMm = options.cellMm().orElse(Math.min(largest, sizes.comfortableMm()));
+        return cellMm > largest || cellMm < sizes.smallestMm() ? Optional.empty() : Optional.of(picture(cellMm));
     }
 
     /** The largest legend that fits in the arms of a chart. */
@@ -140,26 +192,34 @@ final class ChartSheets {
         return Area.between(x, y, Math.max(x, picture.widthMm()), Math.max(y, picture.heightMm()));
     }
 
-    /** A picture of the chart, with what is laid over it. */
-    Strip figure(Tag parent, CornerPicture picture, Supplier<Drawing> drawing, List<Ink> over) {
+    /** A picture of the chart on such a page. */
+    Strip figure(Tag parent, Sheet page, CornerPicture picture, Supplier<Drawing> drawing, String alternative) {
         double width = picture.widthMm() * Sheet.PT_PER_MM;
         double height = picture.heightMm() * Sheet.PT_PER_MM;
-        Tag figure = parent.figure(
-                Texts.of("chart.alternative", chart.title(), chart.rounds().size()));
-        List<Piece> pieces = new ArrayList<>();
-        double left = leftOf(picture);
-        pieces.add(Piece.of(figure, new Ink.Art(left, 0, width, height, drawing, 0, 0, 1)));
-        if (!over.isEmpty()) {
-            pieces.add(new Piece(
-                    Optional.empty(),
-                    over.stream().map(ink -> ink.moved(left, 0)).toList()));
+        Tag figure = parent.figure(alternative);
+        Ink.Art art = new Ink.Art(leftOf(page, picture), 0, width, height, drawing, 0, 0, 1);
+        return Strip.of(page.onGrid(height), List.of(Piece.of(figure, art)));
+    }
+
+    /** The chart in words: every round in its order, as it stands in the part for the rounds. */
+    String inWords() {
+        String named =
+                Texts.of("chart.alternative", chart.title(), chart.rounds().size());
+        if (!chart.raggedSections().isEmpty() || chart.rounds().size() >= TOO_LONG_TO_HEAR) {
+            return named + " " + Texts.of("chart.alternative.elsewhere");
         }
-        return Strip.of(sheet.onGrid(height), pieces);
+        StringBuilder words = new StringBuilder(named);
+        for (int round = 1; round <= chart.rounds().size(); round++) {
+            PatternWriter.round(chart, round, options.words(false))
+                    .lines()
+                    .forEach(line -> words.append(' ').append(line.replace('\u00a0', ' ')));
+        }
+        return words.toString();
     }
 
     /** The left edge of a picture: that of the column, or as far in the margin as it must be to stand in the middle. */
-    private double leftOf(CornerPicture picture) {
-        return Math.min(0, (sheet.widthPt() - picture.widthMm() * Sheet.PT_PER_MM) / 2);
+    static double leftOf(Sheet page, CornerPicture picture) {
+        return Math.min(0, (page.widthPt() - picture.widthMm() * Sheet.PT_PER_MM) / 2);
     }
 
     /** The chart with cells of that size. */

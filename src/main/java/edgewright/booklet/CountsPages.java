@@ -43,7 +43,7 @@ final class CountsPages {
         List<Strip> strips = new ArrayList<>(setter.paragraph(parent, caption));
         strips.replaceAll(strip -> strip.breaking(Strip.Break.NEVER));
         List<Strip> table = new ArrayList<>(new TableSetter(setter)
-                .table(
+                .fitting(
                         parent,
                         columns,
                         rows,

@@ -7,17 +7,16 @@ import edgewright.chart.Yarn;
 import edgewright.draw.Drawing;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructureTypes;
 
-/** The first page: title, designer, a picture of the border, what the pattern is in and asks for, and what is inside. */
+/** The first page: title, designer, a picture of the border, what the pattern is in and asks for. */
 final class Cover {
     private static final double[] TITLE_SIZES_PT = {30, 24, 19, 16};
+    private static final double[] LARGE_TITLE_SIZES_PT = {36, 30, 26, 22};
     private static final int MOST_TITLE_LINES = 3;
     private static final int MOST_LINES_AT_SMALLEST = 8;
     private static final double SMALLEST_PICTURE_PT = 150;
-    private static final double LARGEST_PICTURE_PT = 340;
-    private static final double CHIP_INDENT_PT = 15;
+    private static final double LARGEST_PICTURE_PT = 400;
     private static final double CHIP_GAP_PT = 18;
 
     private final TextSetter setter;
@@ -34,14 +33,11 @@ final class Cover {
         this.root = root;
     }
 
-    /**
-     * @param inside where the parts of the pattern begin
-     */
-    List<Strip> strips(String title, Drawing picture, List<String> facts, List<Anchor> inside) {
+    List<Strip> strips(Drawing picture, Facts facts) {
+        String title = chart.title().isBlank() ? Texts.of("untitled") : chart.title();
         List<Strip> head = new ArrayList<>(title(title));
         head.addAll(designer());
-        List<Strip> foot = new ArrayList<>(facts(facts));
-        foot.addAll(contents(inside));
+        List<Strip> foot = facts(facts.all());
         double room = sheet.heightPt() - height(head) - height(foot) - 2 * sheet.linePt();
         List<Strip> strips = new ArrayList<>(head);
         strips.add(picture(title, picture, room).spaced(sheet.linePt()));
@@ -51,8 +47,9 @@ final class Cover {
 
     private List<Strip> title(String title) {
         Tag tag = root.child(StandardStructureTypes.H1);
-        for (double size : TITLE_SIZES_PT) {
-            boolean smallest = size == TITLE_SIZES_PT[TITLE_SIZES_PT.length - 1];
+        double[] sizes = sheet.oneColumn() ? LARGE_TITLE_SIZES_PT : TITLE_SIZES_PT;
+        for (double size : sizes) {
+            boolean smallest = size == sizes[sizes.length - 1];
             double leading = Math.ceil(size * 1.15 / sheet.halfLinePt()) * sheet.halfLinePt();
             Style style = new Style(styles.title().face(), size, leading, Tone.INK);
             List<Strip> lines = setter.paragraph(tag, title, style, 0, sheet.widthPt());
@@ -68,7 +65,9 @@ final class Cover {
     }
 
     private List<Strip> designer() {
-        Style style = new Style(styles.text().face(), 13, 1.5 * sheet.linePt(), Tone.SOFT);
+        Style style = sheet.oneColumn()
+                ? styles.text()
+                : new Style(styles.text().face(), 13, 1.5 * sheet.linePt(), Tone.SOFT);
         String by = chart.designer().isBlank() ? "" : Texts.of("cover.by", chart.designer());
         List<Strip> strips = new ArrayList<>();
         if (!by.isEmpty()) {
@@ -96,12 +95,12 @@ final class Cover {
                         new Ink.Art((sheet.widthPt() - width) / 2, 0, width, height, () -> picture, 0, 0, scale))));
     }
 
-    private List<Strip> facts(List<String> facts) {
+    private List<Strip> facts(List<Facts.Fact> facts) {
         Entries entries = new Entries(setter);
         Tag list = root.child(StandardStructureTypes.L);
         List<Strip> strips = new ArrayList<>();
-        for (int i = 0; i + 1 < facts.size(); i += 2) {
-            strips.addAll(fact(entries, list, facts.get(i), facts.get(i + 1)));
+        for (Facts.Fact fact : facts) {
+            strips.addAll(fact(entries, list, fact.label(), fact.text()));
         }
         strips.addAll(yarns(list));
         strips.set(0, strips.get(0).spaced(1.5 * sheet.linePt()));
@@ -129,15 +128,20 @@ final class Cover {
         List<Strip> strips = new ArrayList<>();
         List<Piece> line = new ArrayList<>();
         line.add(Piece.of(label, setter.words(0, bold.baselinePt(), Texts.of("cover.yarns"), bold)));
+        if (sheet.oneColumn()) {
+            return oneUnderTheOther(Strip.of(sheet.linePt(), line), body);
+        }
         double x = sheet.labelPt();
         for (int i = 0; i < chart.yarns().size(); i++) {
             Yarn yarn = chart.yarns().get(i);
             boolean last = i == chart.yarns().size() - 1;
             String id = yarn.id() + " ";
             double idPt = setter.words(0, 0, id, bold).widthPt();
-            String name = setter.fitted(yarn.name(), text, sheet.textPt() - CHIP_INDENT_PT - idPt - CHIP_GAP_PT);
-            double width =
-                    CHIP_INDENT_PT + idPt + setter.words(0, 0, name, text).widthPt();
+            String name = setter.fitted(
+                    yarn.name(), text, sheet.textPt() - setter.chips().indentPt() - idPt - CHIP_GAP_PT);
+            double width = setter.chips().indentPt()
+                    + idPt
+                    + setter.words(0, 0, name, text).widthPt();
             if (x > sheet.labelPt() && x + width > sheet.widthPt()) {
                 strips.add(Strip.of(sheet.linePt(), line).breaking(Break.UNWELCOME));
                 line = new ArrayList<>();
@@ -146,51 +150,30 @@ final class Cover {
             line.add(Piece.ornament(setter.chips().of(yarn, x, 0)));
             line.add(Piece.of(
                     body,
-                    setter.words(x + CHIP_INDENT_PT, bold.baselinePt(), id, bold),
-                    setter.words(x + CHIP_INDENT_PT + idPt, text.baselinePt(), name + (last ? "" : ", "), text)));
+                    setter.words(x + setter.chips().indentPt(), bold.baselinePt(), id, bold),
+                    setter.words(
+                            x + setter.chips().indentPt() + idPt, text.baselinePt(), name + (last ? "" : ", "), text)));
             x += width + CHIP_GAP_PT;
         }
         strips.add(Strip.of(sheet.linePt(), line));
         return strips;
     }
 
-    private List<Strip> contents(List<Anchor> inside) {
-        Tag toc = root.child(StandardStructureTypes.TOC);
-        Style text = styles.text();
-        double left = sheet.labelPt();
-        double right = left + Math.min(sheet.textPt(), 230);
-        List<Strip> strips = new ArrayList<>();
-        for (int i = 0; i < inside.size(); i++) {
-            Anchor anchor = inside.get(i);
-            Tag link = toc.child(StandardStructureTypes.TOCI).child(StandardStructureTypes.LINK);
-            List<Piece> pieces = new ArrayList<>();
-            if (i == 0) {
-                pieces.add(Piece.of(
-                        root.child(StandardStructureTypes.P),
-                        setter.words(0, text.baselinePt(), Texts.of("cover.inside"), styles.strong())));
-            }
-            pieces.add(Piece.ornament(Ink.Box.filled(left, sheet.linePt() - 0.2, right - left, 0.4, Tone.LINE)));
-            pieces.add(Piece.of(
-                    link,
-                    setter.words(
-                            left,
-                            text.baselinePt(),
-                            setter.fitted(anchor.title(), text, right - left - 40) + " ",
-                            text),
-                    new Ink.PageOf(
-                            right, text.baselinePt(), anchor, styles.figures().face(), text.sizePt()),
-                    new Ink.Link(left, 0, right - left, sheet.linePt(), anchor)));
-            Strip strip = new Strip(
-                    sheet.linePt(),
-                    0,
-                    pieces,
-                    i < inside.size() - 1 ? Break.NEVER : Break.FREE,
-                    false,
-                    Optional.empty(),
-                    List.of());
-            strips.add(i == 0 ? strip.spaced(sheet.linePt()) : strip);
-        }
+    private List<Strip> oneUnderTheOther(Strip head, Tag body) {
+        List<Strip> strips = new ArrayList<>(List.of(head.breaking(Break.NEVER)));
+        chart.yarns().forEach(yarn -> strips.addAll(alone(yarn, body)));
         return strips;
+    }
+
+    private List<Strip> alone(Yarn yarn, Tag body) {
+        double indent = setter.chips().indentPt();
+        List<Strip> lines = new ArrayList<>(setter.paragraph(
+                body, yarn.id() + " " + yarn.name() + " ", styles.text(), indent, sheet.widthPt() - indent));
+        List<Piece> pieces =
+                new ArrayList<>(List.of(Piece.ornament(setter.chips().of(yarn, 0, 0))));
+        pieces.addAll(lines.get(0).pieces());
+        lines.set(0, lines.get(0).holding(pieces));
+        return lines;
     }
 
     private static double height(List<Strip> strips) {

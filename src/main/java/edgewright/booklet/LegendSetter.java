@@ -2,17 +2,20 @@ package edgewright.booklet;
 
 import edgewright.booklet.Strip.Piece;
 import edgewright.chart.Chart;
-import edgewright.chart.Terms;
+import edgewright.chart.Stitch;
 import edgewright.draw.Area;
 import edgewright.draw.Drawing;
 import edgewright.draw.Emphasis;
 import edgewright.draw.Legend;
 import edgewright.draw.Mark;
 import edgewright.draw.PictureStyle;
+import edgewright.draw.Shape;
 import edgewright.words.TradeTerms;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructureTypes;
 
 /** Sets what the marks of a chart mean: in one column where there is a corner for it, else in columns side by side. */
 final class LegendSetter {
@@ -21,11 +24,11 @@ final class LegendSetter {
 
     private final Sheet sheet;
     private final Chart chart;
-    private final Terms terms;
+    private final PrintedTerms terms;
     private final PictureStyle style;
     private final Emphasis emphasis;
 
-    LegendSetter(Sheet sheet, Chart chart, Terms terms, PictureStyle style, Emphasis emphasis) {
+    LegendSetter(Sheet sheet, Chart chart, PrintedTerms terms, PictureStyle style, Emphasis emphasis) {
         this.sheet = sheet;
         this.chart = chart;
         this.terms = terms;
@@ -35,7 +38,64 @@ final class LegendSetter {
 
     /** The legend in one column, with samples as large as cells of that size. */
     Drawing drawing(double cellMm) {
-        return Legend.of(chart, style.withCellMm(cellMm), emphasis, TradeTerms.of(terms)::abbreviation);
+        return Legend.of(chart, style.withCellMm(cellMm), emphasis, this::named);
+    }
+
+    /** What a stitch is called, in both terms if both are printed. */
+    private String named(Stitch stitch) {
+        return terms.inTurn().stream()
+                .map(each -> TradeTerms.of(each).abbreviation(stitch))
+                .distinct()
+                .collect(Collectors.joining(" / "));
+    }
+
+    /** Each row by itself: the sample, and beside it what it means in running text. */
+    List<Strip> rows(Tag parent, double cellMm, TextSetter setter) {
+        Drawing legend = drawing(cellMm);
+        List<Strip> rows = new ArrayList<>();
+        for (Mark row : legend.marks()) {
+            Shape.Text words = (Shape.Text) row.shapes().get(row.shapes().size() - 1);
+            Mark sample = new Mark(
+                    row.kind(),
+                    row.cell(),
+                    row.place(),
+                    row.yarn(),
+                    row.shapes().subList(0, row.shapes().size() - 1));
+            rows.add(row(parent, sample, words.text(), setter));
+        }
+        return rows;
+    }
+
+    private Strip row(Tag parent, Mark sample, String words, TextSetter setter) {
+        Area area = sample.bounds().grown(0.3);
+        Drawing picture = new Drawing(area.rightMm(), area.bottomMm(), words, words, List.of(sample));
+        double samplePt = area.widthMm() * Sheet.PT_PER_MM;
+        double left = Math.max(samplePt + sheet.halfLinePt(), 2.5 * sheet.linePt());
+        List<Strip> lines = setter.paragraph(
+                parent.child(StandardStructureTypes.P), words, setter.styles().text(), left, sheet.widthPt() - left);
+        double height = sheet.onGrid(Math.max(area.heightMm() * Sheet.PT_PER_MM, lines.size() * sheet.linePt()));
+        double top = (height - lines.size() * sheet.linePt()) / 2;
+        List<Piece> pieces = new ArrayList<>();
+        pieces.add(Piece.of(
+                parent.figure(Texts.of("chart.sample", words)),
+                new Ink.Art(
+                        0,
+                        (height - area.heightMm() * Sheet.PT_PER_MM) / 2,
+                        samplePt,
+                        area.heightMm() * Sheet.PT_PER_MM,
+                        () -> picture,
+                        area.xMm(),
+                        area.yMm(),
+                        1)));
+        for (int i = 0; i < lines.size(); i++) {
+            double down = top + i * sheet.linePt();
+            for (Piece piece : lines.get(i).pieces()) {
+                pieces.add(new Piece(
+                        piece.tag(),
+                        piece.inks().stream().map(ink -> ink.moved(0, down)).toList()));
+            }
+        }
+        return Strip.of(height, pieces).spaced(sheet.halfLinePt());
     }
 
     /** The legend in one column with its upper left corner at a point. */

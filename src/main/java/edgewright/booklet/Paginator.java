@@ -14,7 +14,7 @@ final class Paginator {
     private final double heightPt;
 
     /**
-     * @param heightPt of the column of text
+     * @param heightPt of the column of text, on pages that are like the rest
      */
     Paginator(double heightPt) {
         this.heightPt = heightPt;
@@ -35,7 +35,7 @@ final class Paginator {
     /** The index after the last strip of the page that begins with {@code first}. */
     private int endOfPage(List<Strip> strips, int first) {
         int fits = lastThatFits(strips, first);
-        if (fits == strips.size() || strips.get(fits).newPage()) {
+        if (fits == strips.size() || beginsPage(strips, fits)) {
             return fits;
         }
         for (Strip.Break willing : Strip.Break.values()) {
@@ -50,17 +50,24 @@ final class Paginator {
 
     private int lastThatFits(List<Strip> strips, int first) {
         double filled = heightOf(strips.get(first).repeated());
+        double roomPt = strips.get(first).sheet().map(Sheet::heightPt).orElse(heightPt);
         for (int i = first; i < strips.size(); i++) {
             Strip strip = strips.get(i);
-            if (i > first && strip.newPage()) {
+            if (i > first && beginsPage(strips, i)) {
                 return i;
             }
             filled += (filled == 0 ? 0 : strip.spaceAbovePt()) + strip.heightPt();
-            if (i > first && filled > heightPt + 0.01) {
+            if (i > first && filled > roomPt + 0.01) {
                 return i;
             }
         }
         return strips.size();
+    }
+
+    /** Whether a page must begin with this strip, which is not the first. */
+    private static boolean beginsPage(List<Strip> strips, int index) {
+        Strip strip = strips.get(index);
+        return strip.newPage() || !strip.sheet().equals(strips.get(index - 1).sheet());
     }
 
     private static double heightOf(List<Strip> strips) {

@@ -8,6 +8,7 @@ import edgewright.words.Part;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructureTypes;
 
 /** Sets one part of the written pattern: its heading, then its blocks. */
@@ -30,11 +31,16 @@ final class PartPages implements BlockPrinter {
         this.parent = parent;
     }
 
-    /** A part under a heading of its own. */
-    static List<Strip> set(TextSetter setter, Chart chart, Part part, Tag parent, Anchor anchor) {
+    /**
+     * A part under a heading of its own.
+     *
+     * @param heading what is to be done to the heading
+     */
+    static List<Strip> set(
+            TextSetter setter, Chart chart, Part part, Tag parent, UnaryOperator<List<Strip>> heading, Anchor anchor) {
         PartPages pages = new PartPages(setter, chart, part.kind(), parent);
-        pages.strips.addAll(setter.partHeading(parent, anchor));
-        pages.headingStrips = pages.strips.size();
+        pages.strips.addAll(heading.apply(setter.partHeading(parent, anchor)));
+        pages.headingStrips = setter.sheet().oneColumn() ? 1 : pages.strips.size();
         part.blocks().forEach(block -> block.printOn(pages));
         return pages.strips;
     }
@@ -109,7 +115,7 @@ final class PartPages implements BlockPrinter {
         double x = setter.sheet().labelPt();
         add(
                 new TableSetter(setter)
-                        .table(
+                        .fitting(
                                 parent,
                                 table.columns(),
                                 table.rows(),

@@ -1,28 +1,35 @@
 package edgewright.booklet;
 
 import edgewright.chart.Chart;
+import edgewright.chart.Terms;
 import edgewright.check.Verdict;
 import edgewright.draw.Emphasis;
-import edgewright.words.Block;
 import edgewright.words.Part;
 import edgewright.words.PatternWriter;
 import edgewright.words.WrittenPattern;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructureTypes;
 
 /**
- * A whole pattern as strips, in the order in which it is read: first page, findings of a draft, what is needed and how the
- * words are meant, the chart, the rounds in words, the round guide, finishing, for which sizes the words were worked back, counts, the
- * worksheet.
+ * A whole pattern as strips, in the order in which it is read: first page, contents, findings of a draft, what is needed and
+ * how the words are meant, the chart, the rounds in words, the round guide, finishing, for which sizes the words were worked
+ * back, counts, the worksheet. In large print the words come before the chart. In both terms, what depends on them comes twice.
  */
 final class PatternPages {
+    /** What says the same in any terms, and so is printed once. */
+    private static final Set<Part.Kind> ONCE = EnumSet.of(Part.Kind.NEEDS, Part.Kind.DESIGNER_NOTES, Part.Kind.COUNTS);
+
     private final TextSetter setter;
     private final Chart chart;
     private final BookletOptions options;
     private final Verdict verdict;
     private final boolean draft;
     private final Tag root = Tag.document();
+    private final ChartLinks links;
+    private final List<Strip> body = new ArrayList<>();
 
     PatternPages(TextSetter setter, Chart chart, BookletOptions options, Verdict verdict) {
         this.setter = setter;
@@ -30,40 +37,86 @@ final class PatternPages {
         this.options = options;
         this.verdict = verdict;
         this.draft = verdict.hasErrors();
+        this.links = new ChartLinks(setter);
     }
 
     List<Strip> strips() {
         WrittenPattern words = PatternWriter.write(chart, options.words(draft));
         DraftPages findings = new DraftPages(verdict);
-        List<Anchor> inside = new ArrayList<>();
-        List<Strip> body = new ArrayList<>();
+        announceRounds(words);
         if (draft) {
-            body.addAll(findings.set(
-                    setter, root.child(StandardStructureTypes.SECT), anchor(inside, Texts.of("draft.heading"))));
+            body.addAll(findings.set(setter, section(root), new Anchor(Texts.of("draft.heading"), 1)));
         }
-        for (Part part : inOrder(words)) {
-            if (part.kind() == Part.Kind.ROUNDS) {
-                body.addAll(chart(findings, inside));
-            }
-            if (part.kind() == Part.Kind.COUNTS && !draft) {
-                body.addAll(new ProvedPages(setter, chart, options)
-                        .set(root.child(StandardStructureTypes.SECT), anchor(inside, Texts.of("proved.heading"))));
-            }
-            body.addAll(part(part, inside));
-            body.addAll(yarn(part.kind(), inside));
-            if (part.kind() == Part.Kind.ROUNDS && options.supplements().guide()) {
-                body.addAll(new GuidePages(setter, chart, options)
-                        .set(root.child(StandardStructureTypes.SECT), anchor(inside, Texts.of("guide.heading"))));
-            }
+        if (options.telling().terms().inTurn().size() > 1) {
+            inBothTerms(words, findings);
+        } else {
+            told(root, options, words, findings);
         }
-        if (options.supplements().worksheet()) {
+        if (options.supplements().worksheet() && roomForSupplements()) {
             body.addAll(new WorksheetPages(setter, chart, options)
-                    .set(root.child(StandardStructureTypes.SECT), anchor(inside, Texts.of("worksheet.heading"))));
+                    .set(section(root), new Anchor(Texts.of("worksheet.heading"), 1)));
         }
-        body.set(0, body.get(0).onNewPage(true));
-        List<Strip> strips = new ArrayList<>(cover(words, inside));
-        strips.addAll(body);
-        return strips;
+        return withFirstPages(words);
+    }
+
+    /** The chart leads to rounds that are yet to come. */
+    private void announceRounds(WrittenPattern words) {
+        for (Part part : words.parts()) {
+            if (part.kind() == Part.Kind.ROUNDS) {
+                for (Terms terms : options.telling().terms().inTurn()) {
+                    links.announce(terms, headed(part.heading(), terms));
+                }
+            }
+        }
+    }
+
+    /** The pattern in one of the terms: everything in its place. */
+    private void told(Tag parent, BookletOptions in, WrittenPattern words, DraftPages findings) {
+        boolean chartLast = in.edition() == Edition.LARGE_PRINT;
+        for (Part part : inOrder(words)) {
+            if (part.kind() == Part.Kind.ROUNDS && !chartLast) {
+                chart(findings);
+            }
+            if (part.kind() == Part.Kind.COUNTS) {
+                if (chartLast) {
+                    chart(findings);
+                }
+                proved(parent, in);
+            }
+            part(parent, in, part, part.heading());
+        }
+    }
+
+    /** First what is the same in both terms, then all that is not, once in each, and at last the counts. */
+    private void inBothTerms(WrittenPattern words, DraftPages findings) {
+        boolean chartLast = options.edition() == Edition.LARGE_PRINT;
+        List<Part> parts = inOrder(words);
+        parts.stream()
+                .filter(part -> ONCE.contains(part.kind()) && part.kind() != Part.Kind.COUNTS)
+                .forEach(part -> part(root, options, part, part.heading()));
+        if (!chartLast) {
+            chart(findings);
+        }
+        for (Terms terms : options.telling().terms().inTurn()) {
+            BookletOptions in = options.withTerms(terms);
+            Tag told = section(root).inLanguage(language(terms));
+            String name = Texts.of("terms." + terms);
+            int first = body.size();
+            for (Part part : inOrder(PatternWriter.write(chart, in.words(draft)))) {
+                if (!ONCE.contains(part.kind())) {
+                    boolean opening = part.kind() == Part.Kind.TERMS;
+                    part(told, in, part, opening ? name : headed(part.heading(), terms));
+                }
+            }
+            body.set(first, body.get(first).onNewPage(true));
+            proved(told, in);
+        }
+        if (chartLast) {
+            chart(findings);
+        }
+        parts.stream()
+                .filter(part -> part.kind() == Part.Kind.COUNTS)
+                .forEach(part -> part(root, options, part, part.heading()));
     }
 
     /** The counts come last: they are looked up, not read. The heading is the first page. */
@@ -81,77 +134,99 @@ final class PatternPages {
         return parts;
     }
 
-    private List<Strip> cover(WrittenPattern words, List<Anchor> inside) {
-        String title = chart.title().isBlank() ? Texts.of("untitled") : chart.title();
-        return new Cover(setter, chart, root).strips(title, CoverPicture.of(chart, options), facts(words), inside);
-    }
-
-    private List<Strip> chart(DraftPages findings, List<Anchor> inside) {
-        Anchor anchor = anchor(inside, Texts.of("chart.heading"));
-        return new ChartSheets(setter, chart, options, draft ? findings.emphasis() : Emphasis.NONE)
-                .set(root.child(StandardStructureTypes.SECT), anchor);
-    }
-
-    private List<Strip> part(Part part, List<Anchor> inside) {
-        Tag section = root.child(StandardStructureTypes.SECT);
-        Anchor anchor = anchor(inside, part.heading());
-        List<Strip> strips;
-        if (part.kind() == Part.Kind.COUNTS && options.repeats().isEmpty()) {
-            strips = new ArrayList<>(setter.partHeading(section, anchor));
-            strips.addAll(CountsPages.set(setter, chart, options.counting(), section));
-        } else {
-            strips = new ArrayList<>(PartPages.set(setter, chart, part, section, anchor));
-        }
-        if (part.kind() == Part.Kind.ROUNDS) {
-            strips.set(0, strips.get(0).onNewPage(true));
-        }
+    /** Cover and contents, which knows of everything that comes after it. */
+    private List<Strip> withFirstPages(WrittenPattern words) {
+        List<Anchor> inside = new ArrayList<>();
+        body.forEach(strip -> strip.anchor().ifPresent(inside::add));
+        List<Strip> strips = new ArrayList<>(new Cover(setter, chart, root)
+                .strips(CoverPicture.of(chart, options), new Facts(chart, options, words)));
+        List<Strip> contents = new ArrayList<>(
+                new ContentsPage(setter).set(section(root), new Anchor(Texts.of("contents.heading"), 1), inside));
+        contents.set(0, contents.get(0).onNewPage(!setter.sheet().oneColumn()));
+        strips.addAll(contents);
+        strips.addAll(body);
         return strips;
     }
 
+    private void chart(DraftPages findings) {
+        body.addAll(new ChartSheets(setter, chart, options, draft ? findings.emphasis() : Emphasis.NONE)
+                .set(section(root), links));
+    }
+
+    private void proved(Tag parent, BookletOptions in) {
+        if (!draft) {
+            body.addAll(new ProvedPages(setter, chart, in).set(section(parent), anchor("proved.heading", in)));
+        }
+    }
+
+    private void part(Tag parent, BookletOptions in, Part part, String title) {
+        Tag section = section(parent);
+        boolean rounds = part.kind() == Part.Kind.ROUNDS;
+        Anchor anchor = rounds ? links.rounds(in.terms()) : new Anchor(title, 1);
+        List<Strip> strips;
+        if (part.kind() == Part.Kind.COUNTS && in.repeats().isEmpty()) {
+            strips = new ArrayList<>(setter.partHeading(section, anchor));
+            strips.addAll(CountsPages.set(setter, chart, in.counting(), section));
+        } else {
+            strips = new ArrayList<>(PartPages.set(
+                    setter,
+                    chart,
+                    part,
+                    section,
+                    heading -> rounds ? links.toChart(heading, section) : heading,
+                    anchor));
+        }
+        if (part.kind() == Part.Kind.NEEDS) {
+            strips.addAll(new ToolEntries(setter, chart, in.terms()).set(section));
+        }
+        if (rounds) {
+            strips.set(0, strips.get(0).onNewPage(true));
+        }
+        body.addAll(strips);
+        if (part.kind() == Part.Kind.NOTES && in.edition() == Edition.LARGE_PRINT) {
+            body.addAll(LargePrintNotes.set(setter, section(parent), anchor("large.heading", in)));
+        }
+        yarn(part.kind());
+        if (rounds && in.supplements().guide() && roomForSupplements()) {
+            body.addAll(new GuidePages(setter, chart, in).set(section(parent), anchor("guide.heading", in)));
+        }
+    }
+
     /** How much yarn stands after what is needed, and round by round after the counts. */
-    private List<Strip> yarn(Part.Kind after, List<Anchor> inside) {
+    private void yarn(Part.Kind after) {
         if (!options.supplements().yarn()) {
-            return List.of();
+            return;
         }
         YarnPages yarn = new YarnPages(setter, chart, options);
-        return switch (after) {
-            case NEEDS ->
-                yarn.needs(root.child(StandardStructureTypes.SECT), anchor(inside, Texts.of("yarn.needs.heading")));
-            case COUNTS ->
-                yarn.rounds(root.child(StandardStructureTypes.SECT), anchor(inside, Texts.of("yarn.rounds.heading")));
-            default -> List.of();
-        };
+        switch (after) {
+            case NEEDS -> body.addAll(yarn.needs(section(root), new Anchor(Texts.of("yarn.needs.heading"), 1)));
+            case COUNTS -> body.addAll(yarn.rounds(section(root), new Anchor(Texts.of("yarn.rounds.heading"), 1)));
+            default -> {}
+        }
     }
 
-    /** Label and text in turn. */
-    private List<String> facts(WrittenPattern words) {
-        List<String> facts = new ArrayList<>();
-        facts.add(Texts.of("cover.terms"));
-        facts.add(Texts.of("cover.terms." + options.terms()));
-        String base = baseRound(words);
-        int end = PartPages.endOfName(base, "");
-        facts.add(base.substring(0, end).strip().replaceAll("\\.$", ""));
-        facts.add(base.substring(end).strip());
-        facts.add(Texts.of("cover.rounds"));
-        facts.add(Integer.toString(chart.rounds().size()));
-        return facts;
+    /** Guide and worksheet are forms of several columns, which cannot be had in large print. */
+    private boolean roomForSupplements() {
+        return !setter.sheet().oneColumn();
     }
 
-    /** The line that names the base round and its counts. */
-    private static String baseRound(WrittenPattern words) {
-        Block.RoundWords base = words.parts().stream()
-                .filter(part -> part.kind() == Part.Kind.SET_UP)
-                .flatMap(part -> part.blocks().stream())
-                .filter(Block.RoundWords.class::isInstance)
-                .map(Block.RoundWords.class::cast)
-                .findFirst()
-                .orElseThrow();
-        return base.lines().get(0);
+    /** A heading of the booklet's own, with the terms where there are two. */
+    private Anchor anchor(String key, BookletOptions in) {
+        return new Anchor(headed(Texts.of(key), in.terms()), 1);
     }
 
-    private static Anchor anchor(List<Anchor> inside, String title) {
-        Anchor anchor = new Anchor(title, 1);
-        inside.add(anchor);
-        return anchor;
+    private String headed(String heading, Terms terms) {
+        return options.telling().terms() == PrintedTerms.BOTH
+                ? Texts.of("both.heading", heading, Texts.of("terms." + terms))
+                : heading;
+    }
+
+    private static Tag section(Tag parent) {
+        return parent.child(StandardStructureTypes.SECT);
+    }
+
+    /** The language of words in these terms. */
+    static String language(Terms terms) {
+        return terms == Terms.US ? "en-US" : "en-GB";
     }
 }

@@ -27,9 +27,10 @@ final class Press {
     interface RunningMatter {
         /**
          * @param page counted from 1
+         * @param sheet what the page is like
          * @return things in the coordinates of the page: x from the left edge of the column, y from the top of the sheet
          */
-        List<Ink> around(int page, int pages);
+        List<Ink> around(int page, int pages, Sheet sheet);
     }
 
     private final PDDocument document;
@@ -60,7 +61,8 @@ final class Press {
             if (!progress.goOn(i, set.size())) {
                 return false;
             }
-            printPage(pages.get(i), set.get(i), running.around(i + 1, set.size()));
+            Sheet of = sheetOf(set.get(i));
+            printPage(pages.get(i), set.get(i), of, running.around(i + 1, set.size(), of));
         }
         outline(anchors);
         structure.finish();
@@ -70,7 +72,8 @@ final class Press {
     private List<Anchor> findAnchors(List<List<Placed>> set) {
         List<Anchor> anchors = new ArrayList<>();
         for (List<Placed> placed : set) {
-            PDPage page = new PDPage(new PDRectangle((float) sheet.pageWidthPt(), (float) sheet.pageHeightPt()));
+            Sheet of = sheetOf(placed);
+            PDPage page = new PDPage(new PDRectangle((float) of.pageWidthPt(), (float) of.pageHeightPt()));
             document.addPage(page);
             pages.add(page);
             for (Placed strip : placed) {
@@ -79,7 +82,7 @@ final class Press {
                     pageOf.put(anchor, pages.size());
                     PDPageXYZDestination destination = new PDPageXYZDestination();
                     destination.setPage(page);
-                    destination.setTop((int) Math.ceil(sheet.up(sheet.topPt() + strip.topPt() - sheet.halfLinePt())));
+                    destination.setTop((int) Math.ceil(of.up(of.topPt() + strip.topPt() - of.halfLinePt())));
                     destinations.put(anchor, destination);
                 });
             }
@@ -87,11 +90,16 @@ final class Press {
         return anchors;
     }
 
-    private void printPage(PDPage page, List<Placed> strips, List<Ink> running) throws IOException {
+    /** What a page is like: as its strips want it, else as the rest. */
+    private Sheet sheetOf(List<Placed> strips) {
+        return strips.get(0).strip().sheet().orElse(sheet);
+    }
+
+    private void printPage(PDPage page, List<Placed> strips, Sheet of, List<Ink> running) throws IOException {
         structure.beginPage(page);
         try (PDPageContentStream stream =
                 new PDPageContentStream(document, page, PDPageContentStream.AppendMode.OVERWRITE, true)) {
-            PagePrinter printer = new PagePrinter(stream, sheet, type, edition, stamps, pageOf);
+            PagePrinter printer = new PagePrinter(stream, of, type, edition, stamps, pageOf);
             MarkedContent marked = new MarkedContent(stream, structure);
             marked.runningMatter();
             for (Ink ink : running) {
@@ -101,13 +109,13 @@ final class Press {
                 for (Piece piece : placed.strip().pieces()) {
                     marked.next(piece.tag());
                     List<Ink> inks = piece.inks().stream()
-                            .map(ink -> ink.moved(0, sheet.topPt() + placed.topPt()))
+                            .map(ink -> ink.moved(0, of.topPt() + placed.topPt()))
                             .toList();
                     for (Ink ink : inks) {
                         printer.print(ink);
                     }
                     if (piece.tag().isPresent()) {
-                        tie(page, piece.tag().get(), inks);
+                        tie(page, of, piece.tag().get(), inks);
                     }
                 }
             }
@@ -116,7 +124,7 @@ final class Press {
     }
 
     /** Links and pictures have more to tell the structure tree than that they are there. */
-    private void tie(PDPage page, Tag tag, List<Ink> inks) throws IOException {
+    private void tie(PDPage page, Sheet of, Tag tag, List<Ink> inks) throws IOException {
         Optional<Area> pictures = Optional.empty();
         for (Ink ink : inks) {
             if (ink instanceof Ink.Art art) {
@@ -124,16 +132,16 @@ final class Press {
                 pictures = Optional.of(pictures.map(area::with).orElse(area));
             }
             if (ink instanceof Ink.Link link) {
-                link(page, tag, link);
+                link(page, of, tag, link);
             }
         }
         pictures.ifPresent(
-                area -> structure.place(tag, sheet.rectangle(area.xMm(), area.yMm(), area.widthMm(), area.heightMm())));
+                area -> structure.place(tag, of.rectangle(area.xMm(), area.yMm(), area.widthMm(), area.heightMm())));
     }
 
-    private void link(PDPage page, Tag tag, Ink.Link link) throws IOException {
+    private void link(PDPage page, Sheet of, Tag tag, Ink.Link link) throws IOException {
         PDAnnotationLink annotation = new PDAnnotationLink();
-        annotation.setRectangle(sheet.rectangle(link.xPt(), link.yPt(), link.widthPt(), link.heightPt()));
+        annotation.setRectangle(of.rectangle(link.xPt(), link.yPt(), link.widthPt(), link.heightPt()));
         annotation.setDestination(destinations.get(link.to()));
         annotation.setContents(link.to().title());
         annotation.setPrinted(true);

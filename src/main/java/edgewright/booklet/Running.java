@@ -1,6 +1,6 @@
 package edgewright.booklet;
 
-import edgewright.chart.Terms;
+import edgewright.chart.Chart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,45 +16,56 @@ final class Running implements Press.RunningMatter {
     private final TextSetter setter;
     private final String title;
     private final String designer;
-    private final Terms terms;
+    private final PrintedTerms terms;
     private final boolean draft;
 
-    Running(TextSetter setter, String title, String designer, Terms terms, boolean draft) {
+    Running(TextSetter setter, Chart chart, BookletOptions options, boolean draft) {
         this.setter = setter;
-        this.title = title;
-        this.designer = designer;
-        this.terms = terms;
+        this.title = chart.title();
+        this.designer = chart.designer();
+        this.terms = options.telling().terms();
         this.draft = draft;
     }
 
     @Override
-    public List<Ink> around(int page, int pages) {
-        Sheet sheet = setter.sheet();
-        Style small = setter.styles().small();
-        Style strong = setter.styles().smallStrong();
+    public List<Ink> around(int page, int pages, Sheet sheet) {
         double head = HEAD_BASELINE_MM * Sheet.PT_PER_MM;
         double foot = sheet.pageHeightPt() - FOOT_BASELINE_MM * Sheet.PT_PER_MM;
-        double half = sheet.widthPt() * (draft ? 0.38 : 0.7);
         List<Ink> around = new ArrayList<>();
+        if (draft) {
+            around.addAll(draftMark(head, sheet));
+        }
+        if (sheet.oneColumn()) {
+            // Who reads large print reads no heads and feet, but looks for the number of the page.
+            around.add(setter.words(
+                    0, foot, Texts.of("page", page, pages), setter.styles().text()));
+            return around;
+        }
+        Style small = setter.styles().small();
+        double half = sheet.widthPt() * (draft ? 0.38 : 0.7);
         if (page > 1) {
             around.add(setter.words(0, head, setter.fitted(title, small, half), small));
         }
+        Style strong = setter.styles().smallStrong();
         around.add(setter.wordsTo(sheet.widthPt(), head, Texts.of("terms." + terms), strong));
-        if (draft) {
-            around.addAll(draftMark(head));
-        }
         around.add(setter.words(0, foot, setter.fitted(designer, small, sheet.widthPt() * 0.7), small));
         around.add(setter.wordsTo(sheet.widthPt(), foot, Texts.of("page", page, pages), small));
         return around;
     }
 
-    private List<Ink> draftMark(double baselinePt) {
-        Style style =
-                new Style(setter.styles().strong().face(), 12, setter.sheet().linePt(), Tone.INK);
+    private List<Ink> draftMark(double baselinePt, Sheet sheet) {
+        double size = Math.max(12, setter.styles().smallStrong().sizePt());
+        Style style = new Style(setter.styles().strong().face(), size, sheet.linePt(), Tone.INK);
         Ink.Words words = setter.words(0, baselinePt, Texts.of("draft"), style);
-        double left = (setter.sheet().widthPt() - words.widthPt()) / 2;
+        double left = (sheet.widthPt() - words.widthPt()) / 2;
         Ink.Box box = new Ink.Box(
-                left - 8, baselinePt - 12.5, words.widthPt() + 16, 17, Optional.empty(), Optional.of(Tone.INK), 1.2);
+                left - 8,
+                baselinePt - 1.04 * size,
+                words.widthPt() + 16,
+                1.42 * size,
+                Optional.empty(),
+                Optional.of(Tone.INK),
+                1.2);
         return List.of(box, words.moved(left, 0));
     }
 }

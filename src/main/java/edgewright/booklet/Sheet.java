@@ -36,6 +36,8 @@ record Sheet(
     /** The margin on all sides that the advice for low vision asks for: an inch. */
     private static final double LARGE_MARGIN_MM = 25.4;
 
+    private static final double LARGE_PICTURE_MARGIN_MM = 15;
+
     static Sheet of(Paper paper, Edition edition) {
         return of(paper.widthMm(), paper.heightMm(), edition);
     }
@@ -70,7 +72,7 @@ record Sheet(
                 halfLines(heightMm - 2 * LARGE_MARGIN_MM, LARGE_LINE_PT),
                 0,
                 LARGE_LINE_PT,
-                margin);
+                LARGE_PICTURE_MARGIN_MM * PT_PER_MM);
     }
 
     private static double halfLines(double heightMm, double linePt) {

@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param anchor the place to go to that begins here
  * @param repeated what is printed again over this strip if a page begins with it: the head of its table, the number of its
  *     round
+ * @param sheet the page that this strip stands on, if it is not that of the rest; strips on other sheets begin other pages
  */
 record Strip(
         double heightPt,
@@ -22,7 +23,8 @@ record Strip(
         Break below,
         boolean newPage,
         Optional<Anchor> anchor,
-        List<Strip> repeated) {
+        List<Strip> repeated,
+        Optional<Sheet> sheet) {
 
     /** Whether a page may end under a strip. */
     enum Break {
@@ -59,27 +61,36 @@ record Strip(
     }
 
     static Strip of(double heightPt, List<Piece> pieces) {
-        return new Strip(heightPt, 0, pieces, Break.FREE, false, Optional.empty(), List.of());
+        return new Strip(heightPt, 0, pieces, Break.FREE, false, Optional.empty(), List.of(), Optional.empty());
     }
 
     Strip spaced(double abovePt) {
-        return new Strip(heightPt, abovePt, pieces, below, newPage, anchor, repeated);
+        return new Strip(heightPt, abovePt, pieces, below, newPage, anchor, repeated, sheet);
     }
 
     Strip breaking(Break willingness) {
-        return new Strip(heightPt, spaceAbovePt, pieces, willingness, newPage, anchor, repeated);
+        return new Strip(heightPt, spaceAbovePt, pieces, willingness, newPage, anchor, repeated, sheet);
+    }
+
+    Strip holding(List<Piece> others) {
+        return new Strip(heightPt, spaceAbovePt, others, below, newPage, anchor, repeated, sheet);
     }
 
     Strip onNewPage(boolean begins) {
-        return new Strip(heightPt, spaceAbovePt, pieces, below, begins, anchor, repeated);
+        return new Strip(heightPt, spaceAbovePt, pieces, below, begins, anchor, repeated, sheet);
     }
 
     Strip anchored(Anchor place) {
-        return new Strip(heightPt, spaceAbovePt, pieces, below, newPage, Optional.of(place), repeated);
+        return new Strip(heightPt, spaceAbovePt, pieces, below, newPage, Optional.of(place), repeated, sheet);
     }
 
     Strip repeating(List<Strip> again) {
-        return new Strip(heightPt, spaceAbovePt, pieces, below, newPage, anchor, again);
+        return new Strip(heightPt, spaceAbovePt, pieces, below, newPage, anchor, again, sheet);
+    }
+
+    /** On a page of that kind. */
+    Strip onSheet(Sheet page) {
+        return new Strip(heightPt, spaceAbovePt, pieces, below, newPage, anchor, repeated, Optional.of(page));
     }
 
     /** The same to the eye, but nothing that a reader hears again. */
@@ -91,6 +102,7 @@ record Strip(
                 below,
                 newPage,
                 Optional.empty(),
-                List.of());
+                List.of(),
+                sheet);
     }
 }

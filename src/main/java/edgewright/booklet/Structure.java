@@ -113,6 +113,7 @@ final class Structure {
         PDStructureElement element = new PDStructureElement(tag.role(), parent);
         element.setPage(page);
         tag.alternative().ifPresent(element::setAlternateDescription);
+        tag.language().ifPresent(element::setLanguage);
         if (tag.scope().isPresent() || tag.columns() > 1) {
             PDTableAttributeObject cell = new PDTableAttributeObject();
             tag.scope().ifPresent(scope -> cell.setScope(scope.pdfName()));

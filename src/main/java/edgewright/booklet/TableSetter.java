@@ -63,6 +63,13 @@ final class TableSetter {
         return strips;
     }
 
+    /** One table, or several where there is but one column and large type. */
+    List<Strip> fitting(Tag parent, List<String> columns, List<List<String>> rows, double xPt, double roomPt) {
+        return setter.sheet().oneColumn()
+                ? tables(parent, columns, rows, xPt, roomPt)
+                : table(parent, columns, rows, xPt, roomPt);
+    }
+
     /** The same as one table or, where that would be too wide, as several, each with the first column. */
     List<Strip> tables(Tag parent, List<String> columns, List<List<String>> rows, double xPt, double roomPt) {
         double[] widths = widths(columns, rows, Double.POSITIVE_INFINITY);

@@ -32,13 +32,25 @@ final class Tag {
     private final Optional<String> alternative;
     private final Optional<Scope> scope;
     private final int columns;
+    private final Optional<String> language;
 
     private Tag(String role, Optional<Tag> parent, Optional<String> alternative, Optional<Scope> scope, int columns) {
+        this(role, parent, alternative, scope, columns, Optional.empty());
+    }
+
+    private Tag(
+            String role,
+            Optional<Tag> parent,
+            Optional<String> alternative,
+            Optional<Scope> scope,
+            int columns,
+            Optional<String> language) {
         this.role = role;
         this.parent = parent;
         this.alternative = alternative;
         this.scope = scope;
         this.columns = columns;
+        this.language = language;
     }
 
     /** The root of a document's tree. */
@@ -49,6 +61,11 @@ final class Tag {
     /** A part of this one. */
     Tag child(String childRole) {
         return new Tag(childRole, Optional.of(this), Optional.empty(), Optional.empty(), 1);
+    }
+
+    /** Another part like this one, in a language of its own: a tag of BCP 47. */
+    Tag inLanguage(String tag) {
+        return new Tag(role, parent, alternative, scope, columns, Optional.of(tag));
     }
 
     /** A picture in this part, with the words that stand for it. */
@@ -71,6 +88,11 @@ final class Tag {
 
     Optional<String> alternative() {
         return alternative;
+    }
+
+    /** The language of all that is in this part, if it is not that of the whole. */
+    Optional<String> language() {
+        return language;
     }
 
     Optional<Scope> scope() {

@@ -4,6 +4,7 @@ import edgewright.booklet.Strip.Break;
 import edgewright.booklet.Strip.Piece;
 import edgewright.booklet.Tiling.Tile;
 import edgewright.chart.Chart;
+import edgewright.chart.Hand;
 import edgewright.draw.Area;
 import edgewright.draw.CellRange;
 import edgewright.draw.CornerPicture;
@@ -17,6 +18,9 @@ import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructure
 
 /** A chart that is larger than a page: which sheets there are, how they lie, and each of them. */
 final class TiledChart {
+    /** The most lines over a sheet. */
+    private static final double CAPTION = 4;
+
     private static final double MAP_CELL_PT = 12;
     /** In lines. */
     private static final double MAP_HEIGHT = 3;
@@ -49,49 +53,80 @@ final class TiledChart {
         this.legend = legend;
     }
 
-    /** The page that shows how the sheets lie, then each sheet on a page of its own. */
-    List<Strip> set(Tag parent) {
-        CornerPicture unit = charts.picture(1);
-        int columns = unit.layout().columns();
-        int rows = unit.layout().rows();
-        CornerPicture oneCell = unit.tile(new CellRange(0, 0, 1, 1));
-        Tiling.Work work = new Tiling.Work(
-                columns, rows, chart.rounds().size() + 1, oneCell.widthMm() - 1, oneCell.heightMm() - 1);
-        double widthMm = sheet.widestPt() / Sheet.PT_PER_MM;
-        double heightMm = (sheet.heightPt() - 4 * sheet.linePt()) / Sheet.PT_PER_MM;
-        Tiling tiling = options.cellMm().isPresent()
-                ? Tiling.of(work, widthMm, heightMm, options.cellMm().getAsDouble())
-                : Tiling.fewestSheets(
-                        work, widthMm, heightMm, Appearance.SMALLEST_CELL_MM, ChartSheets.COMFORTABLE_CELL_MM);
+    /**
+     * The page that shows how the sheets lie, then each sheet on a page of its own.
+     *
+     * @param pages on which the sheets may be printed; those are taken that need the fewest
+     */
+    List<Strip> set(Tag parent, List<Sheet> pages, CellSizes sizes) {
+        Sheet page = pages.get(0);
+        Tiling tiling = tiling(page, sizes);
+        for (Sheet other : pages.subList(1, pages.size())) {
+            Tiling there = tiling(other, sizes);
+            if (there.tiles().size() < tiling.tiles().size()) {
+                page = other;
+                tiling = there;
+            }
+        }
         CornerPicture whole = charts.picture(tiling.cellMm());
         List<Strip> strips = new ArrayList<>(List.of(overview(parent, tiling)));
-        for (int i = 0; i < tiling.tiles().size(); i++) {
-            CellRange cells = tiling.tiles().get(i).cells();
-            CornerPicture tile = whole.tile(cells);
-            strips.add(caption(parent, tiling, i));
+        int sheets = tiling.tiles().size();
+        for (int i = 0; i < sheets; i++) {
+            Tile tile = tiling.tiles().get(i);
+            CornerPicture cut = whole.tile(tile.cells());
+            strips.add(charts.onPage(page, caption(parent, tiling, i, page)));
+            String named = Texts.of("chart.alternative.sheet", i + 1, sheets, chart.title());
             // The sheet is cut out again when it is printed, so that not all of them are in memory.
-            strips.add(charts.figure(
-                    parent,
-                    tile,
-                    () -> whole.tile(cells).drawing(),
-                    joins(tiling, tiling.tiles().get(i), tile)));
+            Strip figure = charts.figure(
+                    parent, page, cut, () -> whole.tile(tile.cells()).drawing(), named);
+            strips.add(charts.onPage(page, withJoins(figure, page, cut, joins(tiling, tile, cut))));
         }
         return strips;
     }
 
+    private Tiling tiling(Sheet page, CellSizes sizes) {
+        CornerPicture unit = charts.picture(1);
+        CornerPicture oneCell = unit.tile(new CellRange(0, 0, 1, 1));
+        Tiling.Work work = new Tiling.Work(
+                unit.layout().columns(),
+                unit.layout().rows(),
+                chart.rounds().size() + 1,
+                oneCell.widthMm() - 1,
+                oneCell.heightMm() - 1);
+        double widthMm = page.widestPt() / Sheet.PT_PER_MM;
+        double heightMm = (page.heightPt() - CAPTION * page.linePt()) / Sheet.PT_PER_MM;
+        Tiling tiling = Tiling.fewestSheets(work, widthMm, heightMm, sizes.smallestMm(), sizes.comfortableMm());
+        return options.hand() == Hand.LEFT ? tiling.mirrored(work.columns()) : tiling;
+    }
+
+    /** A sheet with the bars that say where it is joined to others. */
+    private static Strip withJoins(Strip figure, Sheet page, CornerPicture picture, List<Ink> bars) {
+        double left = ChartSheets.leftOf(page, picture);
+        List<Piece> pieces = new ArrayList<>(figure.pieces());
+        pieces.add(new Piece(
+                Optional.empty(), bars.stream().map(ink -> ink.moved(left, 0)).toList()));
+        return Strip.of(figure.heightPt(), pieces);
+    }
+
     /** The legend, and beside it the whole corner with the sheets marked on it. */
     private Strip overview(Tag parent, Tiling tiling) {
-        Piece column = legend.column(parent, ChartSheets.LEGEND_CELLS_MM.get(0), 0, 0);
-        Ink.Art art = (Ink.Art) column.inks().get(0);
-        double left = Math.max(sheet.labelPt(), art.widthPt() + 2 * sheet.linePt());
+        List<Piece> pieces = new ArrayList<>();
+        double left = sheet.labelPt();
+        double lowest = 0;
+        if (!sheet.oneColumn()) {
+            Piece column = legend.column(parent, ChartSheets.LEGEND_CELLS_MM.get(0), 0, 0);
+            Ink.Art art = (Ink.Art) column.inks().get(0);
+            left = Math.max(left, art.widthPt() + 2 * sheet.linePt());
+            lowest = art.heightPt();
+            pieces.add(column);
+        }
         CornerPicture unit = CornerPicture.of(
                 chart, CoverPicture.style(options).withLook(FabricLook.FLAT).withCellMm(1), Emphasis.NONE);
         double mostPt = Math.min(sheet.widthPt() - left, LARGEST_OVERVIEW_PT);
         double scale = mostPt / Sheet.PT_PER_MM / Math.max(unit.widthMm(), unit.heightMm());
         double width = unit.widthMm() * scale * Sheet.PT_PER_MM;
         double height = unit.heightMm() * scale * Sheet.PT_PER_MM;
-        Tag figure = parent.figure(Texts.of("chart.overview", tiling.tiles().size()));
-        List<Piece> pieces = new ArrayList<>(List.of(column));
+        Tag figure = parent.figure(Texts.of("chart.overview", tiling.tiles().size()) + " " + charts.inWords());
         pieces.add(Piece.of(figure, new Ink.Art(left, 0, width, height, () -> overview(unit), 0, 0, scale)));
         List<Ink> outlines = new ArrayList<>();
         Area cells = unit.layout().area();
@@ -103,7 +138,7 @@ final class TiledChart {
             outlines.addAll(outline(x, y, range.columns() * cellPt, range.rows() * cellPt, i + 1));
         }
         pieces.add(new Piece(Optional.empty(), outlines));
-        return Strip.of(sheet.onGrid(Math.max(art.heightPt(), height)), pieces).spaced(sheet.linePt());
+        return Strip.of(sheet.onGrid(Math.max(lowest, height)), pieces).spaced(sheet.linePt());
     }
 
     private Drawing overview(CornerPicture corner) {
@@ -132,7 +167,7 @@ final class TiledChart {
     }
 
     /** 'Sheet 2 of 4', how it goes on, and a map of the sheets on which this one is filled. */
-    private Strip caption(Tag parent, Tiling tiling, int number) {
+    private Strip caption(Tag parent, Tiling tiling, int number, Sheet page) {
         Styles styles = setter.styles();
         Tile tile = tiling.tiles().get(number);
         int sheets = tiling.tiles().size();
@@ -142,7 +177,7 @@ final class TiledChart {
                 parent.child(StandardStructureTypes.H3),
                 setter.words(0, styles.section().baselinePt(), title, styles.section())));
         double mapWidth = tiling.across() * mapCell(tiling);
-        double room = sheet.widthPt() - mapWidth - 2 * MAP_CELL_PT;
+        double room = page.widthPt() - mapWidth - 2 * MAP_CELL_PT;
         List<String> lines = LineBreaker.forProse(
                         styles.small().face(), styles.small().sizePt())
                 .lines(goesOn(tiling, tile), room);
@@ -151,16 +186,16 @@ final class TiledChart {
             double baseline = (i + 1) * sheet.linePt() + styles.small().baselinePt();
             pieces.add(Piece.of(prose, setter.words(0, baseline, lines.get(i) + " ", styles.small())));
         }
-        pieces.add(new Piece(Optional.empty(), map(tiling, tile)));
+        pieces.add(new Piece(Optional.empty(), map(tiling, tile, page)));
         double height =
                 Math.max((lines.size() + 2) * sheet.linePt(), sheet.onGrid(tiling.down() * mapCell(tiling) + 6));
         return Strip.of(height, pieces).onNewPage(true).breaking(Break.NEVER).anchored(new Anchor(title, 2));
     }
 
-    private List<Ink> map(Tiling tiling, Tile here) {
+    private List<Ink> map(Tiling tiling, Tile here, Sheet page) {
         List<Ink> map = new ArrayList<>();
         double cell = mapCell(tiling);
-        double left = sheet.widthPt() - tiling.across() * cell;
+        double left = page.widthPt() - tiling.across() * cell;
         for (Tile tile : tiling.tiles()) {
             boolean filled = tile.equals(here);
             map.add(new Ink.Box(
@@ -182,11 +217,12 @@ final class TiledChart {
                 Math.min(MAP_HEIGHT * sheet.linePt() / tiling.down(), MAP_WIDTH * sheet.linePt() / tiling.across()));
     }
 
-    private static String goesOn(Tiling tiling, Tile tile) {
+    private String goesOn(Tiling tiling, Tile tile) {
+        String brief = sheet.oneColumn() ? "chart.joins.brief." : "chart.joins.";
         List<String> sentences = new ArrayList<>();
         for (Tiling.Edge edge : Tiling.Edge.values()) {
             tiling.beside(tile, edge)
-                    .ifPresent(other -> sentences.add(Texts.of("chart.joins." + edge, other + 1, Tiling.OVERLAP)));
+                    .ifPresent(other -> sentences.add(Texts.of(brief + edge, other + 1, Tiling.OVERLAP)));
         }
         return String.join(" ", sentences);
     }

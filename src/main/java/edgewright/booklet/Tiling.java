@@ -2,6 +2,7 @@ package edgewright.booklet;
 
 import edgewright.draw.CellRange;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
@@ -109,6 +110,26 @@ record Tiling(double cellMm, int across, int down, List<Tile> tiles) {
             }
         }
         return new Tiling(cellMm, columns.size(), rows.size(), List.copyOf(tiles));
+    }
+
+    /**
+     * These sheets for a corner that is seen in a mirror, numbered from the left again.
+     *
+     * @param columns of the corner
+     */
+    Tiling mirrored(int columns) {
+        List<Tile> mirrored = tiles.stream()
+                .map(tile -> new Tile(
+                        across - 1 - tile.column(),
+                        tile.row(),
+                        new CellRange(
+                                columns - tile.cells().endColumn(),
+                                tile.cells().firstRow(),
+                                tile.cells().columns(),
+                                tile.cells().rows())))
+                .sorted(Comparator.comparingInt(Tile::row).thenComparingInt(Tile::column))
+                .toList();
+        return new Tiling(cellMm, across, down, mirrored);
     }
 
     /** The index of the sheet beyond an edge, if there is one. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import edgewright.chart.Back;
 import edgewright.chart.Chart;
+import edgewright.chart.Hand;
 import edgewright.chart.HookSize;
 import edgewright.chart.Making;
 import edgewright.chart.PerSide;
@@ -104,6 +105,39 @@ class BookletStandardsTest {
                                 OptionalInt.empty(),
                                 "")),
                         BookletOptions.of(chart)));
+    }
+
+    @Test
+    void largePrintForTheLeftHandInBothTermsKeepsThemToo() throws Exception {
+        Chart chart = Published.sample("reed-bank");
+        assertKeeps(
+                STANDARDS,
+                Published.bytes(
+                        chart,
+                        EditionsTest.inBothTerms(BookletOptions.of(chart))
+                                .withEdition(Edition.LARGE_PRINT)
+                                .withHand(Hand.LEFT)));
+    }
+
+    @Test
+    void blackAndWhiteAsAPosterKeepsThemToo() throws Exception {
+        Chart chart = Published.sample("mooring-rope");
+        assertKeeps(
+                STANDARDS,
+                Published.bytes(
+                        chart,
+                        EditionsTest.on(ChartPaper.POSTER, BookletOptions.of(chart))
+                                .withEdition(Edition.BLACK_AND_WHITE)));
+    }
+
+    @Test
+    void aPatternWithItsChartOnA3AndAnImprintKeepsThemToo() throws Exception {
+        Chart chart = Published.sample("lantern-posts");
+        assertKeeps(
+                STANDARDS,
+                Published.bytes(
+                        chart,
+                        EditionsTest.on(ChartPaper.A3, BookletOptions.of(chart)).with(new Imprint("2", "May 2026"))));
     }
 
     @Test

@@ -170,6 +170,7 @@ class BookletTest {
             List<String> parts = read.texts("H2");
             assertThat(parts)
                     .containsExactly(
+                            "Contents",
                             "Terms",
                             "What you need",
                             "How much yarn",
@@ -192,7 +193,7 @@ class BookletTest {
             }
             assertThat(outline).isEqualTo(parts);
             List<String> contents = new ArrayList<>();
-            for (String part : parts) {
+            for (String part : parts.subList(1, parts.size())) {
                 int page = read.heard().stream()
                         .filter(h -> h.role().equals("H2") && h.text().equals(part))
                         .mapToInt(Heard::page)
@@ -200,8 +201,8 @@ class BookletTest {
                         .orElseThrow();
                 contents.add(part + " " + page);
             }
-            assertThat(read.texts("Link")).isEqualTo(contents);
-            assertThat(read.document().getPage(0).getAnnotations()).hasSameSizeAs(parts);
+            assertThat(read.texts("Link").subList(0, contents.size())).isEqualTo(contents);
+            assertThat(read.document().getPage(1).getAnnotations()).hasSameSizeAs(contents);
             assertThat(read.texts("H3")).contains("Round 1, Peat.", "Round 21, Peat.");
         }
     }

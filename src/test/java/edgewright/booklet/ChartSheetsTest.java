@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import edgewright.chart.Chart;
 import edgewright.chart.GridCell;
+import edgewright.chart.Hand;
 import edgewright.draw.CornerPicture;
 import edgewright.draw.Drawing;
 import edgewright.draw.Emphasis;
@@ -38,7 +39,7 @@ class ChartSheetsTest {
         Sheet sheet = Sheet.of(options.paper(), options.edition());
         TextSetter setter = new TextSetter(
                 sheet, Styles.of(Type.embedIn(document), sheet), new Chips(chart, sheet, options.edition()));
-        return new ChartSheets(setter, chart, options, Emphasis.NONE).set(Tag.document(), new Anchor("Chart", 1));
+        return new ChartSheets(setter, chart, options, Emphasis.NONE).set(Tag.document(), new ChartLinks(setter));
     }
 
     private static List<Ink.Art> pictures(List<Strip> strips) {
@@ -62,16 +63,25 @@ class ChartSheetsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "tide-steps, A4, 0",
-        "lantern-posts, A4, 0",
-        "lantern-posts, LETTER, 4",
-        "lantern-posts, A4, 8",
-        "mooring-rope, A4, 15",
-        "heron-walk, LETTER, 0",
+        "tide-steps, A4, 0, STANDARD, SAME, RIGHT",
+        "lantern-posts, A4, 0, STANDARD, SAME, RIGHT",
+        "lantern-posts, LETTER, 4, STANDARD, SAME, LEFT",
+        "lantern-posts, A4, 8, BLACK_AND_WHITE, SAME, LEFT",
+        "mooring-rope, A4, 15, STANDARD, SAME, RIGHT",
+        "heron-walk, LETTER, 0, STANDARD, SAME, RIGHT",
+        "reed-bank, A4, 0, LARGE_PRINT, SAME, LEFT",
+        "reed-bank, LETTER, 15, LARGE_PRINT, A3, RIGHT",
+        "lantern-posts, A4, 0, BLACK_AND_WHITE, A3, RIGHT",
+        "lantern-posts, A4, 0, STANDARD, POSTER, LEFT",
+        "mooring-rope, LETTER, 16, LARGE_PRINT, POSTER, RIGHT",
     })
-    void everyStitchMarkOfTheChartIsOnASheet(String sample, Paper paper, double cellMm) throws IOException {
+    void everyStitchMarkOfTheChartIsOnASheet(
+            String sample, Paper paper, double cellMm, Edition edition, ChartPaper chartPaper, Hand hand)
+            throws IOException {
         Chart chart = Published.sample(sample);
-        BookletOptions options = BookletOptions.of(chart).withPaper(paper);
+        BookletOptions options =
+                BookletOptions.of(chart).withPaper(paper).withEdition(edition).withHand(hand);
+        options = options.with(options.appearance().withChartPaper(chartPaper));
         if (cellMm > 0) {
             options = options.withCellMm(cellMm);
         }

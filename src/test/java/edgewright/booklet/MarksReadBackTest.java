@@ -67,7 +67,7 @@ class MarksReadBackTest {
             TextSetter setter = new TextSetter(
                     paper, Styles.of(Type.embedIn(document), paper), new Chips(chart, paper, options.edition()));
             return new ChartSheets(setter, chart, options, emphasis)
-                    .set(Tag.document(), new Anchor("Chart", 1)).stream()
+                    .set(Tag.document(), new ChartLinks(setter)).stream()
                             .flatMap(strip -> strip.pieces().stream())
                             .flatMap(piece -> piece.inks().stream())
                             .filter(Ink.Art.class::isInstance)

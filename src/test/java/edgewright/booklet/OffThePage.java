@@ -19,10 +19,10 @@ final class OffThePage {
 
     static void assertNothing(PDDocument document) throws IOException {
         List<String> off = new ArrayList<>();
-        PDRectangle page = document.getPage(0).getMediaBox();
         PDFTextStripper stripper = new PDFTextStripper() {
             @Override
             protected void processTextPosition(TextPosition letter) {
+                PDRectangle page = getCurrentPage().getMediaBox();
                 float right = letter.getXDirAdj() + letter.getWidthDirAdj();
                 boolean inside = letter.getXDirAdj() >= UNPRINTABLE_PT
                         && letter.getYDirAdj() >= UNPRINTABLE_PT

@@ -81,6 +81,17 @@ class TilingTest {
     }
 
     @Test
+    void sheetsForALeftHandedMakerAreNumberedFromTheLeftAgain() {
+        Tiling tiling =
+                Tiling.of(new Work(51, 51, 28, 5, 4), WIDTH_MM, HEIGHT_MM, 5).mirrored(51);
+        assertThat(tiling.tiles())
+                .containsExactly(
+                        new Tile(0, 0, new CellRange(0, 0, 25, 28)),
+                        new Tile(1, 0, new CellRange(23, 0, 28, 28)),
+                        new Tile(1, 1, new CellRange(23, 26, 28, 25)));
+    }
+
+    @Test
     void aSheetOfOneLimbEndsBelowTheBracketsOfItsRepeats() {
         Tiling tiling = Tiling.of(new Work(50, 40, 10, 5, 4), WIDTH_MM, HEIGHT_MM, 5);
         assertThat(tiling.tiles())

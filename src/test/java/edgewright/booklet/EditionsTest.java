@@ -1,0 +1,322 @@
+package edgewright.booklet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.offset;
+
+import edgewright.booklet.ReadBack.Heard;
+import edgewright.chart.Chart;
+import edgewright.chart.Hand;
+import edgewright.chart.HookSize;
+import edgewright.chart.Making;
+import edgewright.chart.Swatch;
+import edgewright.chart.Yarn;
+import edgewright.words.PatternWriter;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.apache.pdfbox.contentstream.PDFStreamEngine;
+import org.apache.pdfbox.contentstream.operator.Operator;
+import org.apache.pdfbox.cos.COSBase;
+import org.apache.pdfbox.cos.COSNumber;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureNode;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageDestination;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** The editions of a pattern, read back. */
+class EditionsTest {
+    static BookletOptions inBothTerms(BookletOptions options) {
+        return options.with(options.telling().withTerms(PrintedTerms.BOTH));
+    }
+
+    static BookletOptions on(ChartPaper paper, BookletOptions options) {
+        return options.with(options.appearance().withChartPaper(paper));
+    }
+
+    private static BookletOptions large(Chart chart) {
+        return BookletOptions.of(chart).withEdition(Edition.LARGE_PRINT);
+    }
+
+    private static String plain(String text) {
+        return text.replaceAll("[\\s\\p{Z}]+", " ").strip();
+    }
+
+    private static int firstPage(ReadBack read, String heading) {
+        return read.heard().stream()
+                .filter(heard -> heard.role().equals("H2") && heard.text().equals(heading))
+                .mapToInt(Heard::page)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /**
+     * Advice for readers with low vision: 22 to 24 points, no italics, wide margins, and nothing of substance in heads and feet.
+     * https://accessiblepatternsindex.com/accessibility-tips and
+     * https://snooptiggercrafts.com/2020/09/03/low-vision-pattern-checklist-2/ ; at least 20 points:
+     * https://www.w3.org/WAI/GL/low-vision-a11y-tf/wiki/ACBguidelines
+     */
+    @Test
+    void largePrintKeepsToThePublishedAdvice() throws IOException {
+        Chart chart = Published.sample("reed-bank");
+        try (ReadBack read = Published.read(chart, large(chart))) {
+            Set<String> faces = new TreeSet<>();
+            List<String> small = new ArrayList<>();
+            List<String> margins = new ArrayList<>();
+            int chartFrom = firstPage(read, "Chart");
+            int chartTo = firstPage(read, "Worked back") - 1;
+            PDFTextStripper stripper = new PDFTextStripper() {
+                @Override
+                protected void processTextPosition(TextPosition letter) {
+                    if (letter.getUnicode().isBlank()) {
+                        return;
+                    }
+                    boolean chartPage = getCurrentPageNo() >= chartFrom && getCurrentPageNo() <= chartTo;
+                    faces.add(letter.getFont().getName().replaceAll("^[A-Z]{6}\\+", ""));
+                    if (letter.getFontSizeInPt() < 21.9 && !chartPage) {
+                        small.add(getCurrentPageNo() + ": " + letter.getUnicode());
+                    }
+                    boolean foot = letter.getYDirAdj() > letter.getPageHeight() - 72;
+                    if (!chartPage && !foot && letter.getYDirAdj() < 72) {
+                        margins.add(getCurrentPageNo() + ": " + letter.getUnicode());
+                    }
+                    if (!chartPage
+                            && (letter.getXDirAdj() < 71.9
+                                    || letter.getXDirAdj() + letter.getWidthDirAdj() > letter.getPageWidth() - 71)) {
+                        margins.add(getCurrentPageNo() + ": " + letter.getUnicode());
+                    }
+                    super.processTextPosition(letter);
+                }
+            };
+            String text = stripper.getText(read.document());
+            assertThat(faces).containsExactly("AtkinsonHyperlegibleNext-Bold", "AtkinsonHyperlegibleNext-Regular");
+            assertThat(small).isEmpty();
+            assertThat(margins).isEmpty();
+            assertThat(text).contains("page 1 of " + read.document().getNumberOfPages());
+            assertThat(firstPage(read, "Rounds")).isLessThan(chartFrom);
+            assertThat(read.texts("H2")).contains("About this large print").doesNotContain("Round guide", "Worksheet");
+            OffThePage.assertNothing(read.document());
+        }
+    }
+
+    @Test
+    void largePrintLeavesNothingOfTheWordsOut() throws IOException {
+        Chart chart = Published.sample("lantern-posts");
+        try (ReadBack read = Published.read(chart, large(chart))) {
+            String aloud = plain(read.aloud());
+            for (int round = 1; round <= chart.rounds().size(); round++) {
+                for (String line : PatternWriter.round(
+                                chart, round, large(chart).words(false))
+                        .lines()) {
+                    String[] sentences = plain(line).split("(?<=\\.) ");
+                    for (String sentence : sentences) {
+                        assertThat(aloud).contains(sentence);
+                    }
+                }
+            }
+        }
+    }
+
+    /** Every colour that a page fills or draws with. */
+    private static final class Colours extends PDFStreamEngine {
+        private final Set<List<Float>> used = new java.util.HashSet<>();
+
+        @Override
+        protected void processOperator(Operator operator, List<COSBase> operands) throws IOException {
+            if (Set.of("rg", "RG", "g", "G", "sc", "SC", "scn", "SCN").contains(operator.getName())) {
+                List<Float> colour = new ArrayList<>();
+                operands.stream()
+                        .filter(COSNumber.class::isInstance)
+                        .forEach(number -> colour.add(((COSNumber) number).floatValue()));
+                used.add(colour);
+            }
+            super.processOperator(operator, operands);
+        }
+    }
+
+    @Test
+    void blackAndWhiteKnowsNoOtherColours() throws IOException {
+        Chart chart = Published.sample("lantern-posts");
+        BookletOptions options = BookletOptions.of(chart).withEdition(Edition.BLACK_AND_WHITE);
+        try (ReadBack read = Published.read(chart, options)) {
+            Colours colours = new Colours();
+            for (PDPage page : read.document().getPages()) {
+                colours.processPage(page);
+            }
+            assertThat(colours.used).containsExactlyInAnyOrder(List.of(0f, 0f, 0f), List.of(1f, 1f, 1f));
+            assertThat(read.aloud()).contains("The hatching of a square");
+        }
+    }
+
+    @Test
+    void bothTermsStandInOneFileEachInItsLanguage() throws IOException {
+        Chart chart = Published.sample("reed-bank");
+        BookletOptions options = inBothTerms(BookletOptions.of(chart)).withSupplements(Supplements.NONE);
+        try (ReadBack read = Published.read(chart, options)) {
+            assertThat(read.texts("H2"))
+                    .containsExactly(
+                            "Contents",
+                            "What you need",
+                            "From the designer",
+                            "Chart",
+                            "UK terms",
+                            "Notes, UK terms",
+                            "Abbreviations, UK terms",
+                            "Set-up, UK terms",
+                            "Rounds, UK terms",
+                            "Finishing, UK terms",
+                            "Worked back, UK terms",
+                            "US terms",
+                            "Notes, US terms",
+                            "Abbreviations, US terms",
+                            "Set-up, US terms",
+                            "Rounds, US terms",
+                            "Finishing, US terms",
+                            "Worked back, US terms",
+                            "Stitch counts");
+            String aloud = plain(read.aloud());
+            String uk = aloud.substring(aloud.indexOf(" UK terms. An abbreviation"), aloud.indexOf(" US terms. An"));
+            String us = aloud.substring(aloud.indexOf(" US terms. An"));
+            assertThat(uk).contains("1 dc blo").doesNotContain("sc blo");
+            assertThat(us).contains("1 sc blo").doesNotContain("dc blo").doesNotContain("drop tr");
+            List<String> languages = new ArrayList<>();
+            languages(read.document().getDocumentCatalog().getStructureTreeRoot(), languages);
+            assertThat(languages).containsExactly("en-GB", "en-US");
+        }
+    }
+
+    private static void languages(PDStructureNode node, List<String> languages) {
+        for (Object kid : node.getKids()) {
+            if (kid instanceof PDStructureElement element) {
+                if (element.getLanguage() != null) {
+                    languages.add(element.getLanguage());
+                }
+                languages(element, languages);
+            }
+        }
+    }
+
+    @Test
+    void aLeftHandedMakerGoesRoundClockwise() throws IOException {
+        Chart chart = Published.sample("tide-steps");
+        try (ReadBack read = Published.read(chart, BookletOptions.of(chart).withHand(Hand.LEFT))) {
+            assertThat(plain(read.aloud()))
+                    .contains("you travel clockwise, and the chart is mirrored")
+                    .contains("top, right, bottom, left")
+                    .doesNotContain("top, left, bottom, right");
+        }
+    }
+
+    @Test
+    void theChartIsHeardAsItsRoundsInTheirOrder() throws IOException {
+        Chart chart = Published.sample("tide-steps");
+        BookletOptions options = BookletOptions.of(chart);
+        try (ReadBack read = Published.read(chart, options)) {
+            String heard = read.texts("Figure").stream()
+                    .filter(words -> words.startsWith("Chart of one corner"))
+                    .map(EditionsTest::plain)
+                    .findFirst()
+                    .orElseThrow();
+            int at = 0;
+            for (int round = 1; round <= chart.rounds().size(); round++) {
+                for (String line :
+                        PatternWriter.round(chart, round, options.words(false)).lines()) {
+                    int found = heard.indexOf(plain(line), at);
+                    assertThat(found).as(line).isGreaterThan(at);
+                    at = found;
+                }
+            }
+        }
+    }
+
+    @Test
+    void chartAndWordsLeadToEachOther() throws IOException {
+        Chart chart = Published.sample("reed-bank");
+        try (ReadBack read = Published.read(chart, BookletOptions.of(chart))) {
+            int chartPage = firstPage(read, "Chart");
+            int words = firstPage(read, "Rounds");
+            assertThat(leadsTo(read, chartPage)).containsExactly(words);
+            assertThat(leadsTo(read, words)).containsExactly(chartPage);
+        }
+    }
+
+    private static List<Integer> leadsTo(ReadBack read, int page) throws IOException {
+        List<Integer> pages = new ArrayList<>();
+        for (var annotation : read.document().getPage(page - 1).getAnnotations()) {
+            PDPageDestination to = (PDPageDestination) ((PDAnnotationLink) annotation).getDestination();
+            pages.add(read.document().getPages().indexOf(to.getPage()) + 1);
+        }
+        return pages;
+    }
+
+    @Test
+    void onlyTheChartIsOnA3() throws IOException {
+        // ISO 216: A3 is 297 by 420 mm; a point is 1/72 inch.
+        Chart chart = Published.sample("lantern-posts");
+        try (ReadBack read = Published.read(chart, on(ChartPaper.A3, BookletOptions.of(chart)))) {
+            List<Float> longer = new ArrayList<>();
+            for (PDPage page : read.document().getPages()) {
+                PDRectangle box = page.getMediaBox();
+                float longSide = Math.max(box.getWidth(), box.getHeight());
+                if (longSide > 850) {
+                    longer.add(longSide);
+                    assertThat(Math.min(box.getWidth(), box.getHeight())).isCloseTo(841.89f, offset(0.01f));
+                }
+            }
+            assertThat(longer).isNotEmpty().allSatisfy(side -> assertThat(side).isCloseTo(1190.55f, offset(0.01f)));
+            assertThat(longer.size()).isLessThan(read.document().getNumberOfPages() / 2);
+            OffThePage.assertNothing(read.document());
+        }
+    }
+
+    @Test
+    void theFirstPageBearsWhatThePublisherSaysAndTheClockDoesNot() throws IOException {
+        Chart plain = Published.sample("tide-steps");
+        Chart chart = plain.withMaking(Making.NONE
+                .withSkill("For makers who have worked in rounds before.")
+                .withHook(Optional.of(HookSize.ofMm(4.5)))
+                .withSwatch(Optional.of(new Swatch(16, 18.5))));
+        BookletOptions options = BookletOptions.of(chart).with(new Imprint(" 2 ", "May 2026"));
+        try (ReadBack read = Published.read(chart, options)) {
+            assertThat(plain(read.aloud()))
+                    .contains("Skill For makers who have worked in rounds before.")
+                    .contains("Version 2")
+                    .contains("Date May 2026")
+                    .contains("Hook 4.5 mm")
+                    .contains("Tension 16 stitches and 18.5 rounds to 10 cm");
+        }
+        try (ReadBack read = Published.read(plain, BookletOptions.of(plain))) {
+            assertThat(read.texts("Lbl")).doesNotContain("Version", "Date", "Skill", "Hook", "Tension");
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void longTitlesAndSixtyFourYarnsBreakNoEdition(Edition edition) throws IOException {
+        Chart plain = Published.sample("tide-steps");
+        List<Yarn> yarns = new ArrayList<>(plain.yarns());
+        for (int i = yarns.size(); i < Chart.MOST_YARNS; i++) {
+            yarns.add(new Yarn(
+                    "Y" + i,
+                    "Deep winter peat from the far bank " + i,
+                    plain.yarns().get(0).colour()));
+        }
+        String title = "The long border of the salt marsh with all its reeds and creeks and lanterns";
+        Chart chart = plain.withYarns(yarns).withTitle(title).withDesigner("Saltmarsh".repeat(40));
+        BookletOptions options = inBothTerms(BookletOptions.of(chart)).withEdition(edition);
+        try (ReadBack read = Published.read(chart, options)) {
+            String aloud = plain(read.aloud());
+            yarns.forEach(yarn -> assertThat(aloud).contains(yarn.name()));
+            OffThePage.assertNothing(read.document());
+        }
+    }
+}
