@@ -55,7 +55,7 @@ final class YarnPages {
                 .toList();
     }
 
-    /** What to have of each yarn, what that goes out from, and whether the yarns can be told apart. */
+    /** What to have of each yarn, hooks and weight, what the amounts go out from, and whether the yarns can be told apart. */
     List<Strip> needs(Tag parent, Anchor anchor) {
         List<Strip> strips = new ArrayList<>(setter.partHeading(parent, anchor));
         strips.addAll(paragraph(parent, Texts.of(oneSize ? "yarn.needs.size" : "yarn.needs.examples")));
@@ -71,6 +71,10 @@ final class YarnPages {
             rows.add(row);
         }
         strips.addAll(table(parent, columns, rows));
+        List<String> tools = sentences.tools(chart.making());
+        if (!tools.isEmpty()) {
+            strips.addAll(apart(parent, String.join(" ", tools)));
+        }
         strips.addAll(apart(parent, String.join(" ", sentences.notes(amounts.get(0)))));
         strips.addAll(apart(parent, contrast()));
         return strips;

@@ -32,6 +32,7 @@ final class YarnText {
         lines.add("");
         lines.addAll(yarns(answer.amounts()));
         lines.add("");
+        lines.addAll(sentences.tools(chart.making()));
         lines.addAll(sentences.notes(answer.amounts()));
         for (Meeting meeting : meetings) {
             lines.add(sentences.contrast(meeting));

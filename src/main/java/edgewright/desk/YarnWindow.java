@@ -174,6 +174,7 @@ final class YarnWindow extends JDialog {
         rounds.setModel(YarnTables.rounds(report.chart(), report.left().amounts(), sentences));
         rounds.getColumnModel().getColumn(1).setPreferredWidth(190);
         notes.removeAll();
+        sentences.tools(report.chart().making()).forEach(notes::prose);
         sentences.notes(report.left().amounts()).forEach(notes::prose);
         showContrast(report);
         showLeft(report);

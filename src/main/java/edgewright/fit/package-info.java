@@ -6,6 +6,6 @@
  * works in that way of counting instead and says so. {@link edgewright.fit.FitSentences} and {@link
  * edgewright.fit.GuideSentences} turn values into sentences.
  *
- * <p>May be used by words, proof, booklet, desk and cli.
+ * <p>May be used by yarn, words, proof, booklet, desk and cli.
  */
 package edgewright.fit;

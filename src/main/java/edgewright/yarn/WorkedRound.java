@@ -17,7 +17,7 @@ import java.util.Map;
 /**
  * A round of a border of one size, and how many stitches of each kind are worked in it, corner chains among them.
  *
- * @param number counted outwards from 1 in its layer
+ * @param number counted outwards from 1 in its layer; 0 for the base round of a back layer
  * @param yarn the id of its yarn
  * @param stitches only the kinds that occur, in the order of {@link YarnStitch}
  */
@@ -39,9 +39,9 @@ public record WorkedRound(Layer layer, int number, String yarn, Map<YarnStitch, 
     }
 
     /**
-     * All rounds in the order in which they are worked: the charted ones, then the back layer and the joining round if the chart
-     * has them. Those are worked in the yarn of the outermost charted round. The base round is on the piece already and not
-     * among them.
+     * All rounds in the order in which they are worked: the charted ones, then the back layer, from a base round of its own on,
+     * and the joining round if the chart has them. Those are counted in the yarn of the outermost charted round. The base
+     * round of the front is on the piece already and not among them.
      *
      * @param repeats how often the repeat is worked on each side
      */
@@ -55,6 +55,10 @@ public record WorkedRound(Layer layer, int number, String yarn, Map<YarnStitch, 
             BackLayer back = new BackLayer(chart.shape(), last);
             String yarn = chart.round(last).yarn();
             int chains = chart.corner().chains();
+            long base = repeats.stream()
+                    .mapToLong(m -> chart.shape().stitches(0, m))
+                    .sum();
+            rounds.add(backRound(0, YarnStitch.PLAIN, base, yarn, chains));
             back.rounds().forEach(round -> rounds.add(back(back, round, yarn, repeats, chains)));
             long slips = back.joining(repeats, chains).total();
             rounds.add(new WorkedRound(Layer.JOINING, 1, yarn, Map.of(YarnStitch.SLIP, slips)));
@@ -96,6 +100,10 @@ public record WorkedRound(Layer layer, int number, String yarn, Map<YarnStitch, 
         long stitches =
                 back.stitches(round.number(), repeats).stream().asLongStream().sum();
         YarnStitch kind = round.stitch() == BackStitch.TALL ? YarnStitch.TALL : YarnStitch.PLAIN;
-        return new WorkedRound(Layer.BACK, round.number(), yarn, Map.of(kind, stitches, YarnStitch.CHAIN, 4L * chains));
+        return backRound(round.number(), kind, stitches, yarn, chains);
+    }
+
+    private static WorkedRound backRound(int number, YarnStitch kind, long stitches, String yarn, int chains) {
+        return new WorkedRound(Layer.BACK, number, yarn, Map.of(kind, stitches, YarnStitch.CHAIN, 4L * chains));
     }
 }

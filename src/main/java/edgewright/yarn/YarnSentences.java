@@ -3,6 +3,7 @@ package edgewright.yarn;
 import edgewright.chart.Chart;
 import edgewright.chart.Colour;
 import edgewright.chart.HookSize;
+import edgewright.chart.Making;
 import edgewright.chart.Yarn;
 import edgewright.yarn.WeightCategory.Edition;
 import edgewright.yarn.WeightCategory.Span;
@@ -47,6 +48,9 @@ public final class YarnSentences {
 
     /** The number of a round, with its layer unless it is a charted one. */
     public String round(WorkedRound round) {
+        if (round.layer() == WorkedRound.Layer.BACK && round.number() == 0) {
+            return texts.text("layer.backBase");
+        }
         return texts.text("layer." + round.layer(), round.number());
     }
 
@@ -152,6 +156,22 @@ public final class YarnSentences {
     /** Why rounds go together in a swap, and what stays. */
     public String swapLaw() {
         return texts.text("swap.why");
+    }
+
+    /** Which hooks and which weight of yarn the border is made with, a sentence each; nothing where nobody has said. */
+    public List<String> tools(Making making) {
+        List<String> sentences = new ArrayList<>();
+        making.hook().ifPresent(hook -> sentences.add(texts.text("hook.of", hook(hook))));
+        making.backHook().ifPresent(hook -> sentences.add(texts.text("hook.ofBack", hook(hook))));
+        making.yarnWeight().ifPresent(number -> {
+            sentences.add(texts.text("weight.of", weight(number), usual(number)));
+            if (making.hook()
+                    .filter(hook -> !WeightCategory.isUsual(number, hook))
+                    .isPresent()) {
+                sentences.add(texts.text("weight.unusual"));
+            }
+        });
+        return sentences;
     }
 
     /** The number and name of a weight of yarn, such as {@code 4 Medium}. */

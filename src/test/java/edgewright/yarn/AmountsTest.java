@@ -150,7 +150,7 @@ class AmountsTest {
     }
 
     /**
-     * Seven rounds at the front: three tall rounds behind it and a low one, then a slip stitch in every stitch and corner chain.
+     * Seven rounds at the front: a base round behind it, three tall rounds and a low one, then a slip stitch in every stitch and corner chain.
      * Back round k has the counts of front round 2k: common practice, no source.
      */
     @Test
@@ -159,8 +159,9 @@ class AmountsTest {
         Chart chart = front.withMaking(Making.NONE.withBack(Optional.of(Back.DEFAULT)));
         List<WorkedRound> rounds = WorkedRound.of(chart, PerSide.all(5));
         // Round 2k has 1 + 2 + 20 + 4k stitches on a side.
-        assertThat(rounds.subList(7, 12))
+        assertThat(rounds.subList(7, 13))
                 .containsExactly(
+                        new WorkedRound(WorkedRound.Layer.BACK, 0, "A", Map.of(PLAIN, 4 * 23L, CHAIN, 8L)),
                         new WorkedRound(WorkedRound.Layer.BACK, 1, "A", Map.of(TALL, 4 * 27L, CHAIN, 8L)),
                         new WorkedRound(WorkedRound.Layer.BACK, 2, "A", Map.of(TALL, 4 * 31L, CHAIN, 8L)),
                         new WorkedRound(WorkedRound.Layer.BACK, 3, "A", Map.of(TALL, 4 * 35L, CHAIN, 8L)),

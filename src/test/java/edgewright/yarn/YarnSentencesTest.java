@@ -2,10 +2,12 @@ package edgewright.yarn;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import edgewright.chart.Back;
 import edgewright.chart.Ball;
 import edgewright.chart.Chart;
 import edgewright.chart.Colour;
 import edgewright.chart.HookSize;
+import edgewright.chart.Making;
 import edgewright.chart.PerSide;
 import edgewright.chart.SideShape;
 import edgewright.chart.Yarn;
@@ -13,6 +15,7 @@ import edgewright.yarn.Amounts.OfYarn;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 class YarnSentencesTest {
@@ -85,6 +88,22 @@ class YarnSentencesTest {
                                 + " and 8 in Fog.",
                         "There may be a way that changes fewer rounds; the search was ended before it was through.",
                         margin);
+    }
+
+    @Test
+    void hooks_and_the_weight_of_the_yarn_are_named_where_they_are_known() {
+        Making making = Making.NONE
+                .withHook(Optional.of(HookSize.ofMm(5)))
+                .withBack(Optional.of(Back.DEFAULT))
+                .withYarnWeight(OptionalInt.of(4));
+        assertThat(says.tools(Making.NONE)).isEmpty();
+        assertThat(says.tools(making))
+                .containsExactly(
+                        "Hook: 5 mm (US H-8, UK 6).",
+                        "Hook of the back layer: 4.5 mm (US 7, UK 7).",
+                        "Yarn of weight 4 Medium: usually a hook of 5.5 to 6.5 mm, 11 to 14 plain stitches in 10 cm.",
+                        "The hook of this border is another; go by the swatch.");
+        assertThat(says.tools(making.withYarnWeight(OptionalInt.of(3)))).hasSize(3);
     }
 
     @Test
