@@ -133,4 +133,11 @@ abstract class ChoiceConverter<E extends Enum<E>> implements ITypeConverter<E> {
             super(WordsFormat.values());
         }
     }
+
+    /** {@code guide} or {@code worksheet}. */
+    static final class OfSupplement extends ChoiceConverter<SupplementsOption.Supplement> {
+        OfSupplement() {
+            super(SupplementsOption.Supplement.values());
+        }
+    }
 }

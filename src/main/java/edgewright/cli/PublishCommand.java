@@ -5,7 +5,6 @@ import edgewright.booklet.BookletOptions;
 import edgewright.booklet.Imprint;
 import edgewright.booklet.Outcome;
 import edgewright.booklet.Progress;
-import edgewright.booklet.Supplements;
 import edgewright.booklet.Telling;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -36,6 +35,9 @@ final class PublishCommand implements Callable<Integer> {
     @Mixin
     private WordingOption wording;
 
+    @Mixin
+    private SupplementsOption leaveOut;
+
     @Option(names = "--pattern-version", paramLabel = "TEXT", defaultValue = "")
     private String version;
 
@@ -55,7 +57,7 @@ final class PublishCommand implements Callable<Integer> {
                 appearance.appearance(),
                 new Telling(wording.terms(judged.chart()), wording.counting(), wording.hand(), judged.repeats()),
                 new Imprint(version, date),
-                Supplements.ALL,
+                leaveOut.supplements(),
                 judged.isDraft());
         ByteArrayOutputStream pages = new ByteArrayOutputStream();
         Outcome outcome = Booklet.publish(judged.verdict(), options, pages, Progress.NONE);

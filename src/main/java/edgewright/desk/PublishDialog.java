@@ -14,6 +14,7 @@ import edgewright.chart.Counting;
 import edgewright.chart.Hand;
 import edgewright.chart.Terms;
 import java.awt.Window;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -32,6 +33,8 @@ final class PublishDialog extends FormDialog {
     private final JSpinner cell =
             new JSpinner(new SpinnerNumberModel(5.0, Appearance.SMALLEST_CELL_MM, Appearance.LARGEST_CELL_MM, 0.5));
     private final SizeFields size;
+    private final JCheckBox guide = Forms.caption(new JCheckBox(), "publish.guide");
+    private final JCheckBox worksheet = Forms.caption(new JCheckBox(), "publish.worksheet");
     private final JCheckBox draft = Forms.caption(new JCheckBox(), "publish.draft");
 
     /**
@@ -57,6 +60,11 @@ final class PublishDialog extends FormDialog {
         form().add(Forms.label("publish.cell", cell), "gapleft 22");
         form().add(cell, "growx 0, wmin 90");
         size = new SizeFields(chart, this, counting);
+        for (JCheckBox supplement : List.of(guide, worksheet)) {
+            supplement.setName(supplement == guide ? "publish.guide" : "publish.worksheet");
+            supplement.setSelected(true);
+            form().add(supplement, "span");
+        }
         draft.setName("publish.draft");
         if (unworkable) {
             draft.addActionListener(event -> look());
@@ -78,7 +86,7 @@ final class PublishDialog extends FormDialog {
                         Hand.RIGHT,
                         size.repeats()),
                 Imprint.NONE,
-                Supplements.ALL,
+                new Supplements(guide.isSelected(), worksheet.isSelected()),
                 draft.isSelected());
     }
 

@@ -117,6 +117,19 @@ class PublishCommandTest {
         assertThat(draft(Charts.unworkable(folder))).contains("DRAFT").contains("no loop to reach for");
     }
 
+    @ParameterizedTest
+    @CsvSource({"guide,false,true", "worksheet,true,false", "'worksheet,guide',false,false"})
+    void guideAndWorksheetCanBeLeftOut(String leftOut, boolean guide, boolean worksheet) throws IOException {
+        Path to = folder.resolve("bare.pdf");
+        assertThat(run("publish", Charts.sound(folder), "--to", to, "--leave-out", leftOut)
+                        .status())
+                .isZero();
+        try (PDDocument pages = Loader.loadPDF(to.toFile())) {
+            assertThat(text(pages).contains("Round guide")).isEqualTo(guide);
+            assertThat(text(pages).contains("Worksheet")).isEqualTo(worksheet);
+        }
+    }
+
     @Test
     void aDraftOfARaggedChartIsPublished() throws IOException {
         assertThat(draft(Charts.ragged(folder))).contains("DRAFT").contains("This section has 3 stitches");

@@ -1,0 +1,26 @@
+package edgewright.cli;
+
+import edgewright.booklet.Supplements;
+import java.util.EnumSet;
+import java.util.Set;
+import picocli.CommandLine.Option;
+
+/** Which supplements are left out of a printed pattern. */
+final class SupplementsOption {
+    /** A supplement as it is called on the command line. */
+    enum Supplement {
+        GUIDE,
+        WORKSHEET
+    }
+
+    @Option(
+            names = "--leave-out",
+            paramLabel = "guide|worksheet",
+            split = ",",
+            converter = ChoiceConverter.OfSupplement.class)
+    private Set<Supplement> leftOut = EnumSet.noneOf(Supplement.class);
+
+    Supplements supplements() {
+        return new Supplements(!leftOut.contains(Supplement.GUIDE), !leftOut.contains(Supplement.WORKSHEET));
+    }
+}
