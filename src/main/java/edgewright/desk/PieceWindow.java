@@ -57,8 +57,10 @@ final class PieceWindow extends JDialog {
         left.add(above(), "wrap");
         left.add(drawing, "wmin 650, hmin 500, wrap");
         left.add(below());
-        JPanel content =
-                new JPanel(new MigLayout("insets 0, gap 0, fill", "[grow, fill][320:400:400, fill]", "[grow, fill]"));
+        JPanel content = new JPanel(new MigLayout(
+                "insets 0, gap 0, fill",
+                "[grow, fill, shrinkprio 50][320:400:400, fill, shrinkprio 200]",
+                "[grow, fill]"));
         content.add(left);
         content.add(answers());
         setContentPane(content);
@@ -139,7 +141,7 @@ final class PieceWindow extends JDialog {
     /** The swatch, and what it says of the size. */
     private JPanel below() {
         JPanel below = new JPanel(
-                new MigLayout("insets 10 14 12 14, gap 6", "[][66!, fill][][66!, fill][][grow, fill]", "[top]"));
+                new MigLayout("insets 10 14 10 14, gap 6", "[][66!, fill][][66!, fill][grow, fill]", "[][]"));
         JTextField across = number("piece.swatch.stitches", piece.swatchStitches());
         JTextField down = number("piece.swatch.rounds", piece.swatchRounds());
         onTyping(
@@ -156,13 +158,13 @@ final class PieceWindow extends JDialog {
             follow(down, piece.swatchRounds());
             following = false;
         });
-        below.add(Forms.label("piece.swatch.stitches", across), "gaptop 4");
+        below.add(Forms.label("piece.swatch.stitches", across));
         below.add(across);
-        below.add(Forms.label("piece.swatch.rounds", down), "gaptop 4");
+        below.add(Forms.label("piece.swatch.rounds", down));
         below.add(down);
-        below.add(new JLabel(Texts.of("piece.swatch.end")), "gaptop 4");
+        below.add(new JLabel(Texts.of("piece.swatch.end")), "wrap");
         size.setName("piece.size");
-        below.add(size, "gaptop 4, gapleft 14, wmin 0, hmin 38");
+        below.add(size, "span, growx, wmin 0, hmin 34");
         return below;
     }
 
