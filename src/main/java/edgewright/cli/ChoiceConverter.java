@@ -71,6 +71,13 @@ abstract class ChoiceConverter<E extends Enum<E>> implements ITypeConverter<E> {
         }
     }
 
+    /** {@code front} or {@code back}. */
+    static final class OfLayerCounted extends ChoiceConverter<FitCommand.LayerCounted> {
+        OfLayerCounted() {
+            super(FitCommand.LayerCounted.values());
+        }
+    }
+
     /** {@code top-bottom}, {@code left-right} or {@code both}. */
     static final class OfUntied extends ChoiceConverter<FitCommand.Untied> {
         OfUntied() {

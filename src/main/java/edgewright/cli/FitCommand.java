@@ -7,6 +7,8 @@ import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.check.Checker;
 import edgewright.check.Verdict;
+import edgewright.fit.BackLayer;
+import edgewright.fit.BackSentences;
 import edgewright.fit.Fit;
 import edgewright.fit.FitAnswer;
 import edgewright.fit.FitPlan;
@@ -50,6 +52,13 @@ final class FitCommand implements Callable<Integer> {
             converter = ChoiceConverter.OfCounting.class)
     private Counting counting;
 
+    @Option(
+            names = "--layer",
+            paramLabel = "front|back",
+            defaultValue = "front",
+            converter = ChoiceConverter.OfLayerCounted.class)
+    private LayerCounted layer;
+
     @ArgGroup(exclusive = true)
     private Wish wish = new Wish();
 
@@ -66,6 +75,12 @@ final class FitCommand implements Callable<Integer> {
 
         @Option(names = "--repeats", paramLabel = "N,N,N,N", converter = PerSideConverter.class)
         private PerSide repeats;
+    }
+
+    /** Of which layer the round was counted. */
+    enum LayerCounted {
+        FRONT,
+        BACK
     }
 
     /** Which opposite sides may come out with different counts. */
@@ -112,9 +127,11 @@ final class FitCommand implements Callable<Integer> {
         if (verdict.hasErrors()) {
             findings.printSummary(file, verdict);
         }
-        List<String> sentences = new FitSentences().of(answer);
+        List<String> sentences = layer == LayerCounted.BACK
+                ? new BackSentences(back(chart), round).of(answer)
+                : new FitSentences().of(answer);
         if (json) {
-            JsonAnswer.print(document(answer, sentences), root.terminal().out());
+            JsonAnswer.print(document(chart, answer, sentences), root.terminal().out());
         } else {
             sentences.forEach(root.terminal().out()::println);
         }
@@ -122,21 +139,41 @@ final class FitCommand implements Callable<Integer> {
     }
 
     private FitQuestion question(Chart chart) {
-        int last = chart.rounds().size();
-        if (round < 0 || round > last) {
-            throw new BadInput(Texts.of("fit.round", Texts.name(file), String.valueOf(round), last));
-        }
+        int counted = frontRound(chart);
         requireChains(counts, "--counts");
-        FitQuestion question = FitQuestion.of(round, counts, counting);
+        FitQuestion question = FitQuestion.of(counted, counts, counting);
         if (wish.target != null) {
             requireChains(wish.target, "--target");
             return question.wanting(wish.target);
         }
         if (wish.repeats != null) {
             return question.wanting(
-                    wish.repeats.map(m -> counting.shown(chart.shape().stitches(round, m))));
+                    wish.repeats.map(m -> counting.shown(chart.shape().stitches(counted, m))));
         }
         return wish.untied == null ? question : question.with(wish.untied.rest());
+    }
+
+    /** The round of the front that has the counts of the round that was counted. */
+    private int frontRound(Chart chart) {
+        if (layer == LayerCounted.BACK) {
+            if (chart.making().back().isEmpty()) {
+                throw new BadInput(Texts.of("fit.noBack", Texts.name(file)));
+            }
+            int last = back(chart).rounds().size();
+            if (round < 1 || round > last) {
+                throw new BadInput(Texts.of("fit.backRound", Texts.name(file), String.valueOf(round), last));
+            }
+            return back(chart).round(round).frontRound();
+        }
+        int last = chart.rounds().size();
+        if (round < 0 || round > last) {
+            throw new BadInput(Texts.of("fit.round", Texts.name(file), String.valueOf(round), last));
+        }
+        return round;
+    }
+
+    private static BackLayer back(Chart chart) {
+        return new BackLayer(chart.shape(), chart.rounds().size());
     }
 
     /** Where a chain is counted at each end, a side has those two at the least. */
@@ -146,7 +183,7 @@ final class FitCommand implements Callable<Integer> {
         });
     }
 
-    private Fitted document(FitAnswer answer, List<String> sentences) {
+    private Fitted document(Chart chart, FitAnswer answer, List<String> sentences) {
         Optional<Targets> targets = targets(answer);
         List<FittedSide> sides = Arrays.stream(Side.values())
                 .map(side -> fitted(answer, targets, side))
@@ -154,14 +191,19 @@ final class FitCommand implements Callable<Integer> {
         List<NextSizes> next = targets.stream()
                 .flatMap(closing -> Arrays.stream(Side.values()).map(side -> next(closing, side)))
                 .toList();
-        FitSentences says = new FitSentences();
-        List<String> warnings = answer instanceof FitPlan plan
-                ? plan.warnings().stream()
-                        .map(warning -> says.of(warning, plan.question()))
-                        .toList()
-                : List.of();
+        List<String> warnings = answer instanceof FitPlan plan ? warnings(chart, plan) : List.of();
         String way = counting.name().toLowerCase(Locale.ROOT).replace('_', '-');
         return new Fitted(round, way, sides, next, warnings, answer instanceof FitRefusal ? sentences : List.of());
+    }
+
+    private List<String> warnings(Chart chart, FitPlan plan) {
+        if (layer == LayerCounted.BACK) {
+            return new BackSentences(back(chart), round).warnings(plan);
+        }
+        FitSentences says = new FitSentences();
+        return plan.warnings().stream()
+                .map(warning -> says.of(warning, plan.question()))
+                .toList();
     }
 
     private static Optional<Targets> targets(FitAnswer answer) {

@@ -52,7 +52,7 @@ final class BarePiece {
             return PieceOutcome.saying(
                     PieceOutcome.Mood.NO, Texts.of("piece.tooSmall"), new FitSentences().of(small), small.sides());
         }
-        return planned(((PickUpPlan) answer).targets(), edges, swatch);
+        return planned(((PickUpPlan) answer).targets(), edges);
     }
 
     private static PieceOutcome mistake(String key) {
@@ -68,7 +68,7 @@ final class BarePiece {
         return side.isLevel() ? new Edge.OfStitches((int) number) : new Edge.OfRows((int) number, ratio.orElseThrow());
     }
 
-    private PieceOutcome planned(Targets nearest, Edges edges, Optional<Swatch> swatch) {
+    private PieceOutcome planned(Targets nearest, Edges edges) {
         Targets targets =
                 new Targets(nearest.shape(), nearest.round(), nearest.counted(), PieceAnswers.wanted(piece, nearest));
         return new PieceOutcome(
@@ -80,8 +80,7 @@ final class BarePiece {
                         .map(side -> of(targets, side, edges.of(side)))
                         .toList(),
                 List.of(),
-                swatch.map(border -> size(targets, border))
-                        .orElseGet(() -> PieceAnswers.noSwatch(piece).stream().toList()),
+                PieceAnswers.sized(piece, swatch -> size(targets, swatch)),
                 List.of(),
                 Optional.of(targets));
     }
@@ -103,15 +102,15 @@ final class BarePiece {
                 says.of(pickUp));
     }
 
-    private List<String> size(Targets targets, Swatch swatch) {
+    private FinishedSize size(Targets targets, Swatch swatch) {
         int rounds = chart.rounds().size();
         if (piece.way() == Piece.Way.ROWS) {
-            return says.of(FinishedSize.onStitches(targets.wanted(), rounds, swatch));
+            return FinishedSize.onStitches(targets.wanted(), rounds, swatch);
         }
         double across = mean(Side.TOP, Side.BOTTOM) * MM_IN_A_CM;
         double down = mean(Side.LEFT, Side.RIGHT) * MM_IN_A_CM;
         // The base round is worked round what was measured, so it is one more.
-        return says.of(FinishedSize.around(across, down, rounds + 1, swatch));
+        return FinishedSize.around(across, down, rounds + 1, swatch);
     }
 
     private double mean(Side one, Side other) {

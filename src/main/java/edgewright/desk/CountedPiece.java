@@ -4,8 +4,8 @@ import edgewright.chart.Chart;
 import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
-import edgewright.chart.Swatch;
 import edgewright.fit.BackLayer;
+import edgewright.fit.BackSentences;
 import edgewright.fit.Change;
 import edgewright.fit.FinishedSize;
 import edgewright.fit.Fit;
@@ -14,8 +14,6 @@ import edgewright.fit.FitPlan;
 import edgewright.fit.FitQuestion;
 import edgewright.fit.FitRefusal;
 import edgewright.fit.FitSentences;
-import edgewright.fit.FitWarning;
-import edgewright.fit.GuideSentences;
 import edgewright.fit.SideChange;
 import edgewright.fit.Targets;
 import java.util.ArrayList;
@@ -32,6 +30,7 @@ final class CountedPiece {
     private final Counting counting;
     private final PerSide counts;
     private final int round;
+    private final Optional<BackSentences> back;
 
     CountedPiece(Piece piece, PerSide counts) {
         this.piece = piece;
@@ -39,11 +38,9 @@ final class CountedPiece {
         chart = piece.chart();
         counting = piece.counting();
         Piece.CountedIn in = piece.countedIn();
-        round = in.back()
-                ? new BackLayer(chart.shape(), chart.rounds().size())
-                        .round(in.round())
-                        .frontRound()
-                : in.round();
+        BackLayer layer = new BackLayer(chart.shape(), chart.rounds().size());
+        round = in.back() ? layer.round(in.round()).frontRound() : in.round();
+        back = in.back() ? Optional.of(new BackSentences(layer, in.round())) : Optional.empty();
     }
 
     PieceOutcome outcome() {
@@ -62,10 +59,10 @@ final class CountedPiece {
 
     private PieceOutcome planned(FitPlan plan) {
         int changes = plan.targets().totalChange();
-        List<String> warnings = plan.warnings().stream()
-                .filter(warning -> !piece.countedIn().back() || warning instanceof FitWarning.Crowded)
-                .map(warning -> says.of(warning, plan.question()))
-                .toList();
+        List<String> warnings = back.map(layer -> layer.warnings(plan))
+                .orElseGet(() -> plan.warnings().stream()
+                        .map(warning -> says.of(warning, plan.question()))
+                        .toList());
         return new PieceOutcome(
                 plan.isDone() ? PieceOutcome.Mood.FITS : PieceOutcome.Mood.CHANGES,
                 plan.isDone() ? Texts.of("piece.fits") : Texts.of("piece.changes", changes),
@@ -104,11 +101,10 @@ final class CountedPiece {
 
     private PieceOutcome.OfSide of(FitPlan plan, Side side) {
         SideChange change = plan.change(side);
-        List<String> words = new ArrayList<>();
-        words.add(says.of(plan, side));
-        if (change.change() != 0 && !piece.countedIn().back()) {
-            words.add(says.way(plan, side));
-        }
+        List<String> words = back.map(layer -> layer.of(plan, side))
+                .orElseGet(() -> change.change() == 0
+                        ? List.of(says.of(plan, side))
+                        : List.of(says.of(plan, side), says.way(plan, side)));
         return of(plan.targets(), side, marks(change), words);
     }
 
@@ -141,9 +137,11 @@ final class CountedPiece {
     }
 
     private List<String> rounds(FitPlan plan) {
-        Piece.CountedIn in = piece.countedIn();
-        if (in.back()) {
-            return List.of(Texts.of("piece.rounds.back", in.round(), round, in.round() + 1));
+        if (back.isPresent()) {
+            String matches = Texts.of("piece.rounds.back", piece.countedIn().round(), round);
+            return plan.isDone()
+                    ? List.of(matches)
+                    : List.of(matches, back.get().changing());
         }
         List<String> said = new ArrayList<>();
         said.add(says.of(plan.rounds()));
@@ -155,12 +153,8 @@ final class CountedPiece {
     }
 
     private List<String> size(Targets targets) {
-        Optional<Swatch> swatch = PieceNumbers.swatch(piece);
-        if (swatch.isEmpty()) {
-            return PieceAnswers.noSwatch(piece).stream().toList();
-        }
         PerSide base = targets.repeats().map(m -> chart.shape().stitches(0, m));
-        return new GuideSentences()
-                .of(FinishedSize.onStitches(base, chart.rounds().size(), swatch.get()));
+        return PieceAnswers.sized(
+                piece, swatch -> FinishedSize.onStitches(base, chart.rounds().size(), swatch));
     }
 }

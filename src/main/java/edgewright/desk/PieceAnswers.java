@@ -3,9 +3,14 @@ package edgewright.desk;
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.chart.SideShape;
+import edgewright.chart.Swatch;
+import edgewright.fit.FinishedSize;
+import edgewright.fit.GuideSentences;
 import edgewright.fit.Targets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** Makes of a piece what comes of it. */
 final class PieceAnswers {
@@ -62,8 +67,16 @@ final class PieceAnswers {
         return stitches == 0 ? 0 : Math.max(0, Math.min(1, stitch / stitches));
     }
 
-    /** What is said where no swatch can be read; empty if one can. */
-    static Optional<String> noSwatch(Piece piece) {
-        return PieceNumbers.swatch(piece).isPresent() ? Optional.empty() : Optional.of(Texts.of("piece.swatch.none"));
+    /** The size by the swatch, and whether that is only a guess; without a swatch, that there is none. */
+    static List<String> sized(Piece piece, Function<Swatch, FinishedSize> size) {
+        Optional<Swatch> swatch = PieceNumbers.swatch(piece);
+        if (swatch.isEmpty()) {
+            return List.of(Texts.of("piece.swatch.none"));
+        }
+        List<String> said = new ArrayList<>(new GuideSentences().of(size.apply(swatch.get())));
+        if (piece.chart().making().swatch().isEmpty() && swatch.get().equals(Piece.GUESS)) {
+            said.add(Texts.of("piece.swatch.guess"));
+        }
+        return said;
     }
 }

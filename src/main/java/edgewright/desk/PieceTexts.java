@@ -12,8 +12,12 @@ final class PieceTexts {
         return round == 0 ? Texts.of("piece.round.base") : Texts.of("piece.round.front", round);
     }
 
+    /** A round where there is little room. */
     static String round(Piece.CountedIn in) {
-        return in.back() ? Texts.of("piece.round.back", in.round()) : round(in.round());
+        if (in.back()) {
+            return Texts.of("piece.round.back", in.round());
+        }
+        return in.round() == 0 ? Texts.of("piece.round.base.short") : round(in.round());
     }
 
     /** In what the sides are given: stitches in a way of counting, centimetres or rows. */

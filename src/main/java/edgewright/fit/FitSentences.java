@@ -41,13 +41,11 @@ public final class FitSentences {
     /** The way along a side in the changing round. */
     public String way(FitPlan plan, Side side) {
         Counting counting = plan.question().counting();
-        List<String> steps =
-                plan.change(side).blocks(counting).stream().flatMap(this::steps).toList();
         return texts.text(
                 "way." + counting,
                 name(side),
                 round(plan.changing()),
-                texts.commas(steps),
+                steps(plan.change(side), counting),
                 counting.shown(plan.stitchesAfterwards().of(side)));
     }
 
@@ -130,13 +128,19 @@ public final class FitSentences {
                 said.add(way(plan, change.side()));
             }
         }
-        Stream.of(Side.values())
-                .map(side -> equals(plan, side))
-                .distinct()
-                .forEach(sides -> said.add(sizes(plan, sides)));
+        said.addAll(nextSizes(plan));
         said.add(of(plan.rounds()));
         plan.warnings().forEach(warning -> said.add(of(warning, question)));
         return List.copyOf(said);
+    }
+
+    /** The next sizes, opposite sides together where they have the same ones. */
+    List<String> nextSizes(FitPlan plan) {
+        return Stream.of(Side.values())
+                .map(side -> equals(plan, side))
+                .distinct()
+                .map(sides -> sizes(plan, sides))
+                .toList();
     }
 
     private List<String> refusal(FitRefusal refusal) {
@@ -174,7 +178,8 @@ public final class FitSentences {
         return texts.text("plan.counted", round(question.round()), way(question.counting()), counts(question.counts()));
     }
 
-    private String counts(PerSide counts) {
+    /** The four sides with their counts, within a sentence. */
+    String counts(PerSide counts) {
         return texts.commas(Stream.of(Side.values())
                 .map(side -> texts.text("plan.count", side(side), counts.of(side)))
                 .toList());
@@ -245,6 +250,12 @@ public final class FitSentences {
                 : texts.text("plan.nextLarger", name, "", larger);
     }
 
+    /** What is worked along a side, from the first block to the last. */
+    String steps(SideChange change, Counting counting) {
+        return texts.commas(
+                change.blocks(counting).stream().flatMap(this::steps).toList());
+    }
+
     private Stream<String> steps(Block block) {
         List<String> once = new ArrayList<>();
         if (block.work() > 0) {
@@ -265,7 +276,8 @@ public final class FitSentences {
         return round == 0 ? texts.text("round.base") : texts.text("round.number", round);
     }
 
-    private String way(Counting counting) {
+    /** A way of counting, within a sentence. */
+    String way(Counting counting) {
         return texts.text("counting." + counting);
     }
 

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import edgewright.cli.CommandLineHelper.Ended;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -242,6 +243,42 @@ class FitCommandTest {
                 .containsExactly(
                         "Right: 16 changes in 41 stitches are more than one in six. The edge will ruffle. It would"
                                 + " help to let left and right have different counts.");
+    }
+
+    @Test
+    void the_sides_may_be_counted_in_a_round_of_the_back_layer() throws IOException {
+        Path chart = folder.resolve("double.border.json");
+        Files.writeString(chart, Files.readString(Path.of(HERON_WALK)).replace("\"terms\"", "\"back\": {}, \"terms\""));
+        assertThat(run("fit", chart, "--layer", "back", "--at-round", 2, "--counts", "53,38,53,36"))
+                .isEqualTo(new Ended(0, """
+                Counted in back round 2, stitches only: top 53, left 38, bottom 53, right 36. It has the counts of \
+                round 4 of the front.
+                Top: 53 comes out even, with the repeat 2 times.
+                Left: 38 should be 37, with the repeat once. Lose 1: work stitches 19 + 20 together.
+                Bottom: 53 comes out even, with the repeat 2 times.
+                Right: 36 should be 37, with the repeat once. Add 1: work two into stitch 18.
+                Left, in back round 3: 2 stitches in the corner chain, work 18, the next two together, work 18; then 2 \
+                stitches in the next corner chain. The side then has 41.
+                Right, in back round 3: 2 stitches in the corner chain, work 17, two in the next, work 18; then 2 \
+                stitches in the next corner chain. The side then has 41.
+                Top and bottom: the next sizes are 37 and 69.
+                Left and right: the next sizes are 21 and 53.
+                Make the changes in back round 3.
+                """, ""));
+        assertThat(run("fit", chart, "--layer", "back", "--at-round", 2, "--counts", "53,37", "--json")
+                        .out())
+                .startsWith("{\n  \"round\": 2,\n");
+    }
+
+    @Test
+    void a_round_that_the_back_layer_has_not_is_bad_input() throws IOException {
+        Path chart = Charts.sound(folder);
+        assertThat(run("fit", chart, "--layer", "back", "--at-round", 1, "--counts", "11,15"))
+                .isEqualTo(new Ended(
+                        2, "", chart + ": this chart has no back layer; expected one that has, or --layer front\n"));
+        Files.writeString(chart, Files.readString(chart).replace("\"terms\"", "\"back\": {}, \"terms\""));
+        assertThat(run("fit", chart, "--layer", "back", "--at-round", 0, "--counts", "11,15"))
+                .isEqualTo(new Ended(2, "", chart + ": there is no round 0 in the back layer; expected 1 to 1\n"));
     }
 
     @Test

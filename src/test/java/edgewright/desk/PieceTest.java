@@ -188,11 +188,12 @@ class PieceTest {
                 .containsExactly(51, 51, 51, 51);
         assertThat(of(Side.TOP).words())
                 .containsExactly(
-                        "Top: 52 should be 51, with the repeat 10 times. Lose 1: work stitches 26 + 27 together.");
+                        "Top: 52 should be 51, with the repeat 10 times. Lose 1: work stitches 26 + 27 together.",
+                        "Top, in back round 3: 2 stitches in the corner chain, work 25, the next two together, work 25; then"
+                                + " 2 stitches in the next corner chain. The side then has 55.");
         assertThat(piece.outcome().rounds())
                 .containsExactly(
-                        "Back round 2 has the counts of round 4 of the front. Make the changes in back round 3; its"
-                                + " first and last stitches, in the corner chains, stay as they are.");
+                        "Back round 2 has the counts of round 4 of the front.", "Make the changes in back round 3.");
         assertThat(PieceCounts.rounds(piece).rows())
                 .startsWith(List.of("8", "59", "59", "59", "59", "back 4"), List.of("7", "57", "57", "57", "57", ""));
     }
