@@ -18,7 +18,9 @@ import java.util.Optional;
  * @param mistakes a sentence for each side where something cannot be read or cannot be
  */
 record PieceNumbers(Map<Side, Double> values, Map<Side, String> mistakes) {
-    private static final int MOST = 1_000_000;
+    /** More stitches no side of a blanket has, and their marks and words would only slow the desk down. */
+    private static final int MOST = 10_000;
+
     private static final double MOST_CM = 100_000;
 
     /** The numbers of a piece in the way in which its sides are taken. */
@@ -68,7 +70,7 @@ record PieceNumbers(Map<Side, Double> values, Map<Side, String> mistakes) {
         return values.get(side).intValue();
     }
 
-    /** A whole number of at most a million. */
+    /** A whole number of at most ten thousand. */
     static Optional<Integer> whole(String text) {
         return text.strip().matches("[0-9]{1,7}")
                 ? Optional.of(Integer.valueOf(text.strip())).filter(number -> number <= MOST)

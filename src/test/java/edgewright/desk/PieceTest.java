@@ -77,13 +77,13 @@ class PieceTest {
 
     @Test
     void what_cannot_be_read_is_told_of_at_its_side() {
-        type("47", "3x", "1000001", "39");
+        type("47", "3x", "10001", "39");
         assertThat(piece.outcome().mood()).isEqualTo(Mood.MISTAKE);
         assertThat(piece.outcome().wrong()).containsExactly(Side.LEFT, Side.BOTTOM);
         assertThat(piece.outcome().notes())
                 .containsExactly(
-                        "Left: \u201c3x\u201d is no whole number of at most 1,000,000.",
-                        "Bottom: \u201c1000001\u201d is no whole number of at most 1,000,000.");
+                        "Left: \u201c3x\u201d is no whole number of at most 10,000.",
+                        "Bottom: \u201c10001\u201d is no whole number of at most 10,000.");
         piece.count(Counting.WITH_CHAINS);
         type("49", "1", "49", "41");
         assertThat(piece.outcome().notes())
