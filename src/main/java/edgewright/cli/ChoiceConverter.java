@@ -141,7 +141,7 @@ abstract class ChoiceConverter<E extends Enum<E>> implements ITypeConverter<E> {
         }
     }
 
-    /** {@code guide} or {@code worksheet}. */
+    /** {@code guide}, {@code worksheet} or {@code yarn}. */
     static final class OfSupplement extends ChoiceConverter<SupplementsOption.Supplement> {
         OfSupplement() {
             super(SupplementsOption.Supplement.values());

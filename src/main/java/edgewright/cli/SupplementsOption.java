@@ -10,17 +10,21 @@ final class SupplementsOption {
     /** A supplement as it is called on the command line. */
     enum Supplement {
         GUIDE,
-        WORKSHEET
+        WORKSHEET,
+        YARN
     }
 
     @Option(
             names = "--leave-out",
-            paramLabel = "guide|worksheet",
+            paramLabel = "guide|worksheet|yarn",
             split = ",",
             converter = ChoiceConverter.OfSupplement.class)
     private Set<Supplement> leftOut = EnumSet.noneOf(Supplement.class);
 
     Supplements supplements() {
-        return new Supplements(!leftOut.contains(Supplement.GUIDE), !leftOut.contains(Supplement.WORKSHEET));
+        return new Supplements(
+                !leftOut.contains(Supplement.GUIDE),
+                !leftOut.contains(Supplement.WORKSHEET),
+                !leftOut.contains(Supplement.YARN));
     }
 }

@@ -86,7 +86,7 @@ final class PublishDialog extends FormDialog {
                         Hand.RIGHT,
                         size.repeats()),
                 Imprint.NONE,
-                new Supplements(guide.isSelected(), worksheet.isSelected()),
+                new Supplements(guide.isSelected(), worksheet.isSelected(), true),
                 draft.isSelected());
     }
 

@@ -118,8 +118,13 @@ class PublishCommandTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"guide,false,true", "worksheet,true,false", "'worksheet,guide',false,false"})
-    void guideAndWorksheetCanBeLeftOut(String leftOut, boolean guide, boolean worksheet) throws IOException {
+    @CsvSource({
+        "guide,                  false, true,  true",
+        "worksheet,              true,  false, true",
+        "yarn,                   true,  true,  false",
+        "'worksheet,guide,yarn', false, false, false"
+    })
+    void supplementsCanBeLeftOut(String leftOut, boolean guide, boolean worksheet, boolean yarn) throws IOException {
         Path to = folder.resolve("bare.pdf");
         assertThat(run("publish", Charts.sound(folder), "--to", to, "--leave-out", leftOut)
                         .status())
@@ -127,6 +132,7 @@ class PublishCommandTest {
         try (PDDocument pages = Loader.loadPDF(to.toFile())) {
             assertThat(text(pages).contains("Round guide")).isEqualTo(guide);
             assertThat(text(pages).contains("Worksheet")).isEqualTo(worksheet);
+            assertThat(text(pages).contains("How much yarn")).isEqualTo(yarn);
         }
     }
 
