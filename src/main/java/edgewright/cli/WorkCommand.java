@@ -12,6 +12,7 @@ import edgewright.file.ChartFiles;
 import edgewright.file.FileProblemException;
 import edgewright.file.ProblemSentences;
 import edgewright.file.TextFile;
+import edgewright.hands.BackFabric;
 import edgewright.hands.Fabric;
 import edgewright.proof.ChartFromWords;
 import edgewright.proof.ChartFromWords.Answer;
@@ -73,7 +74,12 @@ final class WorkCommand implements Callable<Integer> {
     private record Worked(
             boolean agrees,
             List<WorkedRound> rounds,
+            @JsonInclude(JsonInclude.Include.NON_EMPTY) List<BackRound> back,
+            @JsonInclude(JsonInclude.Include.NON_DEFAULT) int joins,
             @JsonInclude(JsonInclude.Include.NON_EMPTY) List<String> problems) {}
+
+    /** A round of a back layer, with the stitches on each side. */
+    private record BackRound(int round, List<Integer> sides, int total) {}
 
     private record WorkedRound(int round, String yarn, List<String> sides, int total) {}
 
@@ -154,7 +160,12 @@ final class WorkCommand implements Callable<Integer> {
         List<String> problems = ProofSentences.of(result);
         if (json) {
             JsonAnswer.print(
-                    new Worked(result.agrees(), rounds(result), problems),
+                    new Worked(
+                            result.agrees(),
+                            rounds(result),
+                            back(result),
+                            layer(result).map(BackFabric::joins).orElse(0),
+                            problems),
                     root.terminal().out());
         } else {
             print(result, problems, base);
@@ -176,9 +187,31 @@ final class WorkCommand implements Callable<Integer> {
                             base.left(),
                             base.bottom(),
                             base.right()));
+            layer(result)
+                    .ifPresent(
+                            back -> root.terminal().out().println(Texts.of("work.back", back.rounds(), back.joins())));
         } else {
             problems.forEach(problem -> root.terminal().out().println(Texts.oneLine(problem)));
         }
+    }
+
+    private static Optional<BackFabric> layer(ProofResult result) {
+        return result.fabric().flatMap(Fabric::back);
+    }
+
+    private static List<BackRound> back(ProofResult result) {
+        List<BackRound> rounds = new ArrayList<>();
+        layer(result).ifPresent(back -> {
+            for (int r = 1; r <= back.rounds(); r++) {
+                List<Integer> sides = new ArrayList<>();
+                for (Side side : Side.values()) {
+                    sides.add(back.side(r, side.ordinal()).size());
+                }
+                rounds.add(new BackRound(
+                        r, sides, sides.stream().mapToInt(Integer::intValue).sum()));
+            }
+        });
+        return rounds;
     }
 
     private static List<WorkedRound> rounds(ProofResult result) {

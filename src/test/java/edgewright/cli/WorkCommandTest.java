@@ -5,10 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import edgewright.chart.Back;
+import edgewright.chart.Chart;
 import edgewright.cli.CommandLineHelper.Ended;
+import edgewright.file.BrokenCharts;
+import edgewright.file.ChartText;
+import edgewright.file.ReadResult;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -46,6 +52,26 @@ class WorkCommandTest {
         assertThat(first.get("yarn").asText()).isEqualTo("A");
         assertThat(first.get("sides").get(1).asText()).isEqualTo("b".repeat(17));
         assertThat(first.get("total").asInt()).isEqualTo(13 + 17 + 13 + 17);
+    }
+
+    @Test
+    void the_back_layer_of_a_double_border_is_worked_too() throws IOException {
+        Chart sound = ((ReadResult.Read) ChartText.fromJson(BrokenCharts.sound())).chart();
+        Chart chart = sound.withMaking(sound.making().withBack(Optional.of(Back.DEFAULT)));
+        Path file = Files.writeString(folder.resolve("double.border.json"), ChartText.toJson(chart));
+        int rounds = chart.rounds().size();
+        int last = 4 * 2 * rounds + 11 + 15 + 11 + 15;
+        int joins = last + 4 * chart.corner().chains();
+        assertThat(run("work", file, "--sides", "11,15").out())
+                .endsWith("\nBehind it the back layer: 1 round, joined by " + joins + " slip stitches.\n");
+        JsonNode answer = new ObjectMapper()
+                .readTree(run("work", file, "--sides", "11,15", "--json").out());
+        assertThat(answer.get("joins").asInt()).isEqualTo(joins);
+        assertThat(answer.get("back")).hasSize((rounds + 1) / 2);
+        // The first back round is as high as two rounds of the front: four stitches more a side.
+        assertThat(answer.get("back").get(0).get("sides").toString()).isEqualTo("[15,19,15,19]");
+        assertThat(answer.get("back").get((rounds - 1) / 2).get("total").asInt())
+                .isEqualTo(last);
     }
 
     @Test
