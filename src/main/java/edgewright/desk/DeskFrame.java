@@ -59,7 +59,7 @@ final class DeskFrame extends JFrame {
         status = new StatusLine(bench);
         jobs = new Jobs(status);
         files = new FileDeeds(bench, settings, asking, jobs, status::tell);
-        publishing = new Publishing(this, bench, asking, jobs, view);
+        publishing = new Publishing(this, bench, asking, jobs, view, settings);
         proving = new Proving(this, bench, view, jobs);
         guiding = new Guiding(this, bench, view);
         canvas = new ChartCanvas(bench, view);

@@ -86,6 +86,11 @@ abstract class FormDialog extends JDialog {
         return form;
     }
 
+    /** Something to look at, at the right of the form. */
+    final void beside(JComponent view) {
+        getContentPane().add(view, "east, gap 0 20 18 16");
+    }
+
     /** A field with its label, on a line of its own. */
     final <F extends JComponent> F field(String key, F field) {
         field.setName(key);

@@ -12,7 +12,6 @@ import edgewright.booklet.Telling;
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
 import edgewright.chart.Hand;
-import edgewright.chart.Terms;
 import java.awt.Window;
 import java.util.List;
 import java.util.Locale;
@@ -21,20 +20,31 @@ import java.util.OptionalDouble;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JSpinner;
+import javax.swing.JTextField;
 import javax.swing.SpinnerNumberModel;
 
-/** How the printable pattern is to be. A chart that cannot be worked is published as a draft only. */
+/**
+ * How the printable pattern is to be, with its pages beside. A chart that cannot be worked is published as a draft only. What
+ * was chosen last is proposed again.
+ */
 final class PublishDialog extends FormDialog {
     private final boolean unworkable;
+    private final transient Settings settings;
+    private final JComboBox<Edition> edition = new JComboBox<>(Edition.values());
     private final JComboBox<Paper> paper = new JComboBox<>(Paper.values());
-    private final JComboBox<Terms> terms = new JComboBox<>(Terms.values());
+    private final JComboBox<ChartPaper> chartPaper = new JComboBox<>(ChartPaper.values());
+    private final JComboBox<PrintedTerms> terms = new JComboBox<>(PrintedTerms.values());
     private final JComboBox<Counting> counting = new JComboBox<>(Counting.values());
+    private final JComboBox<Hand> hand = new JComboBox<>(Hand.values());
     private final JCheckBox fit = Forms.caption(new JCheckBox(), "publish.fit");
     private final JSpinner cell =
             new JSpinner(new SpinnerNumberModel(5.0, Appearance.SMALLEST_CELL_MM, Appearance.LARGEST_CELL_MM, 0.5));
     private final SizeFields size;
     private final JCheckBox guide = Forms.caption(new JCheckBox(), "publish.guide");
     private final JCheckBox worksheet = Forms.caption(new JCheckBox(), "publish.worksheet");
+    private final JCheckBox yarn = Forms.caption(new JCheckBox(), "publish.yarn");
+    private final JTextField version = new JTextField(8);
+    private final JTextField date = new JTextField(12);
     private final JCheckBox draft = Forms.caption(new JCheckBox(), "publish.draft");
 
     /**
@@ -42,52 +52,81 @@ final class PublishDialog extends FormDialog {
      *
      * @param errors how many error findings it has
      */
-    PublishDialog(Window owner, Chart chart, View view, int errors) {
+    PublishDialog(Window owner, Chart chart, View view, int errors, Settings settings) {
         super(owner, "publish");
+        this.settings = settings;
         unworkable = errors > 0;
+        edition.setRenderer(Forms.renderer((Edition each) -> Texts.of("edition." + each.name())));
+        field("publish.edition", edition).setSelectedItem(settings.choice(Edition.STANDARD));
         paper.setRenderer(Forms.renderer((Paper each) -> Texts.of("paper." + each.name())));
-        field("publish.paper", paper).setSelectedItem(usualPaper());
-        terms.setRenderer(Forms.renderer((Terms each) -> Texts.of("terms." + each.name())));
-        field("publish.terms", terms).setSelectedItem(chart.terms());
+        field("publish.paper", paper).setSelectedItem(settings.choice(usualPaper()));
+        chartPaper.setRenderer(Forms.renderer((ChartPaper each) -> Texts.of("chartPaper." + each.name())));
+        field("publish.chartPaper", chartPaper).setSelectedItem(settings.choice(ChartPaper.SAME));
+        fitFields();
+        terms.setRenderer(Forms.renderer((PrintedTerms each) -> Texts.of("terms." + each.name())));
+        field("publish.terms", terms).setSelectedItem(PrintedTerms.of(chart.terms()));
+        hand.setRenderer(Forms.renderer((Hand each) -> Texts.of("publish.hand." + each.name())));
+        field("publish.hand", hand).setSelectedItem(settings.choice(Hand.RIGHT));
         counting.setRenderer(Forms.renderer((Counting each) -> Texts.of("counting." + each.name())));
         field("publish.counting", counting).setSelectedItem(view.counting());
-        fit.setName("publish.fit");
-        fit.setSelected(true);
-        fit.addActionListener(event -> cell.setEnabled(!fit.isSelected()));
-        form().add(fit, "span, gaptop 4");
-        cell.setName("publish.cell");
-        cell.setEnabled(false);
-        form().add(Forms.label("publish.cell", cell), "gapleft 22");
-        form().add(cell, "growx 0, wmin 90");
         size = new SizeFields(chart, this, counting);
-        for (JCheckBox supplement : List.of(guide, worksheet)) {
-            supplement.setName(supplement == guide ? "publish.guide" : "publish.worksheet");
-            supplement.setSelected(true);
-            form().add(supplement, "span");
-        }
+        supplements();
+        field("publish.version", version);
+        field("publish.date", date);
         draft.setName("publish.draft");
         if (unworkable) {
             draft.addActionListener(event -> look());
             form().add(draft, "span, gaptop 6");
             explain(Texts.of("publish.unworkable", errors));
         }
+        beside(new PagePreview(chart, this::options));
+    }
+
+    private void fitFields() {
+        fit.setName("publish.fit");
+        fit.setSelected(true);
+        fit.addActionListener(event -> cell.setEnabled(!fit.isSelected()));
+        form().add(fit, "span");
+        cell.setName("publish.cell");
+        cell.setEnabled(false);
+        form().add(Forms.label("publish.cell", cell), "gapleft 22");
+        form().add(cell, "growx 0, wmin 90");
+    }
+
+    private void supplements() {
+        guide.setName("publish.guide");
+        worksheet.setName("publish.worksheet");
+        yarn.setName("publish.yarn");
+        for (JCheckBox box : List.of(guide, worksheet, yarn)) {
+            box.setSelected(true);
+            form().add(box, "span");
+        }
     }
 
     BookletOptions options() {
         return new BookletOptions(
                 new Appearance(
-                        Edition.STANDARD,
-                        (Paper) paper.getSelectedItem(),
-                        ChartPaper.SAME,
+                        edition.getItemAt(edition.getSelectedIndex()),
+                        paper.getItemAt(paper.getSelectedIndex()),
+                        chartPaper.getItemAt(chartPaper.getSelectedIndex()),
                         fit.isSelected() ? OptionalDouble.empty() : OptionalDouble.of((Double) cell.getValue())),
                 new Telling(
-                        PrintedTerms.of((Terms) terms.getSelectedItem()),
-                        (Counting) counting.getSelectedItem(),
-                        Hand.RIGHT,
+                        terms.getItemAt(terms.getSelectedIndex()),
+                        counting.getItemAt(counting.getSelectedIndex()),
+                        hand.getItemAt(hand.getSelectedIndex()),
                         size.repeats()),
-                Imprint.NONE,
-                new Supplements(guide.isSelected(), worksheet.isSelected(), true),
+                new Imprint(version.getText(), date.getText()),
+                new Supplements(guide.isSelected(), worksheet.isSelected(), yarn.isSelected()),
                 draft.isSelected());
+    }
+
+    /** Keeps what suits the maker or the printer rather than the chart, for next time. */
+    void remember() {
+        BookletOptions chosen = options();
+        settings.choose(chosen.edition());
+        settings.choose(chosen.paper());
+        settings.choose(chosen.appearance().chartPaper());
+        settings.choose(chosen.hand());
     }
 
     @Override

@@ -26,23 +26,26 @@ final class Publishing {
     private final Asking asking;
     private final Jobs jobs;
     private final View view;
+    private final Settings settings;
 
-    Publishing(Window window, Workbench bench, Asking asking, Jobs jobs, View view) {
+    Publishing(Window window, Workbench bench, Asking asking, Jobs jobs, View view, Settings settings) {
         this.window = window;
         this.bench = bench;
         this.asking = asking;
         this.jobs = jobs;
         this.view = view;
+        this.settings = settings;
     }
 
     /** Asks how and where, then publishes the chart as it is now. */
     void publish() {
         Chart chart = bench.chart();
         int errors = bench.verdict().errors().size();
-        PublishDialog dialog = new PublishDialog(window, chart, view, errors);
+        PublishDialog dialog = new PublishDialog(window, chart, view, errors, settings);
         if (!dialog.ask()) {
             return;
         }
+        dialog.remember();
         BookletOptions options = dialog.options();
         where("publish.title", "files.patterns", ".pdf").ifPresent(file -> publish(chart, options, file));
     }

@@ -16,7 +16,7 @@ import java.util.Optional;
 import java.util.Properties;
 
 /**
- * What the desk remembers from one day to the next: light or dark, the way of counting, and the charts worked on last. Kept in one
+ * What the desk remembers from one day to the next: light or dark, the way of counting, how patterns are published, and the charts worked on last. Kept in one
  * small file; a file that is missing or cannot be read means the defaults, and one that cannot be written is no reason to
  * disturb anybody.
  */
@@ -26,6 +26,7 @@ final class Settings {
 
     private static final int MOST_RECENT = 8;
     private static final String RECENT = "recent.";
+    private static final String CHOICE = "choice.";
 
     private final Path file;
     private final Properties values = new Properties();
@@ -74,6 +75,17 @@ final class Settings {
 
     void setCounting(Counting counting) {
         put("counting", counting.name());
+    }
+
+    /** What was chosen last among the constants of an enum, else the usual one. */
+    <T extends Enum<T>> T choice(T usual) {
+        Class<T> type = usual.getDeclaringClass();
+        return ofEnum(type, CHOICE + type.getSimpleName()).orElse(usual);
+    }
+
+    /** Remembers what was chosen among the constants of an enum. */
+    void choose(Enum<?> chosen) {
+        put(CHOICE + chosen.getDeclaringClass().getSimpleName(), chosen.name());
     }
 
     /** The charts opened or saved last, the latest first; at most eight, whether they still exist or not. */

@@ -81,7 +81,7 @@ class AccessWindowTest {
                 () -> new ShiftDialog(desk, 6),
                 () -> new LettersDialog(desk, chart, 3),
                 () -> YarnDialog.changing(desk, chart, chart.yarns().get(0)),
-                () -> new PublishDialog(desk, chart, new View(), 2),
+                () -> new PublishDialog(desk, chart, new View(), 2, Settings.ofUser()),
                 () -> new WordsDialog(desk, chart, new View(), 2),
                 () -> new MeasureDialog(desk, YarnUse.NONE),
                 () -> new PictureDialog(desk, new View()));
@@ -214,7 +214,7 @@ class AccessWindowTest {
                 new PropertiesDialog(desk, Desk.blank()),
                 new MakingDialog(desk, Desk.blank()),
                 new LettersDialog(desk, Desk.blank(), 2),
-                new PublishDialog(desk, Desk.blank(), new View(), 1),
+                new PublishDialog(desk, Desk.blank(), new View(), 1, Settings.ofUser()),
                 new PictureDialog(desk, new View()),
                 new WordsDialog(desk, Desk.blank(), new View(), 1),
                 new MeasureDialog(desk, YarnUse.NONE),

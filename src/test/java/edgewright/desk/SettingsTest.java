@@ -2,6 +2,8 @@ package edgewright.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import edgewright.booklet.Edition;
+import edgewright.booklet.Paper;
 import edgewright.chart.Counting;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -15,6 +17,17 @@ import org.junit.jupiter.api.io.TempDir;
 class SettingsTest {
     @TempDir
     private Path folder;
+
+    @Test
+    void howAPatternWasPublishedLastIsProposedAgain() {
+        Path file = folder.resolve("desk.properties");
+        Settings settings = new Settings(file);
+        assertThat(settings.choice(Edition.STANDARD)).isEqualTo(Edition.STANDARD);
+        settings.choose(Edition.LARGE_PRINT);
+        settings.choose(Paper.LETTER);
+        assertThat(new Settings(file).choice(Edition.STANDARD)).isEqualTo(Edition.LARGE_PRINT);
+        assertThat(new Settings(file).choice(Paper.A4)).isEqualTo(Paper.LETTER);
+    }
 
     @Test
     void withoutAFileEverythingIsAsItComes() {

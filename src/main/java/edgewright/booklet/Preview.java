@@ -1,0 +1,62 @@
+package edgewright.booklet;
+
+import edgewright.chart.Chart;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.Optional;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.ImageType;
+import org.apache.pdfbox.rendering.PDFRenderer;
+
+/**
+ * The pages of a pattern as they will be printed, to be looked at before they are: the very file, drawn. Draws one page at a
+ * time, for whichever thread asks; a page of a large chart takes a noticeable while.
+ */
+public final class Preview implements AutoCloseable {
+    private static final float POINTS_PER_INCH = 72;
+
+    private final PDDocument document;
+    private final PDFRenderer renderer;
+
+    private Preview(PDDocument document) {
+        this.document = document;
+        this.renderer = new PDFRenderer(document);
+    }
+
+    /**
+     * Sets the pages of a chart; of one that cannot be worked those of a draft.
+     *
+     * @return empty if the caller asked to stop
+     * @throws IOException if the pages cannot be read back
+     */
+    public static Optional<Preview> of(Chart chart, BookletOptions options, Progress progress) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        Outcome outcome = Booklet.publish(chart, options.withDraft(true), bytes, progress);
+        return outcome instanceof Outcome.Published
+                ? Optional.of(new Preview(Loader.loadPDF(bytes.toByteArray())))
+                : Optional.empty();
+    }
+
+    /** How many there are, one or more. */
+    public int pages() {
+        return document.getNumberOfPages();
+    }
+
+    /**
+     * One page, as large as fits in so many pixels.
+     *
+     * @param number from 1 to {@link #pages}
+     */
+    public synchronized BufferedImage page(int number, int widthPx, int heightPx) throws IOException {
+        var box = document.getPage(number - 1).getMediaBox();
+        float scale = Math.min(widthPx / box.getWidth(), heightPx / box.getHeight());
+        return renderer.renderImageWithDPI(number - 1, scale * POINTS_PER_INCH, ImageType.RGB);
+    }
+
+    @Override
+    public synchronized void close() throws IOException {
+        document.close();
+    }
+}
