@@ -34,7 +34,7 @@ final class GuideBlock {
     List<Strip> set(Tag parent, GuideFacts.RoundFacts facts, RoundParts parts) {
         List<Strip> strips = new ArrayList<>(head(parent, facts));
         Tag list = parent.child(StandardStructureTypes.L);
-        strips.addAll(stitches(list, "guide.start", parts.start().isEmpty() ? facts.start() : parts.start()));
+        strips.addAll(stitches(list, "guide.start", parts.start()));
         boolean alike = parts.fromCorner().isEmpty() && parts.toCorner().isEmpty();
         strips.addAll(stitches(list, "guide.fromCorner", parts.fromCorner()));
         strips.addAll(stitches(list, alike ? "guide.eachSide" : "guide.repeat", parts.repeat()));

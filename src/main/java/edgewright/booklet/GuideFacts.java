@@ -4,13 +4,10 @@ import edgewright.chart.Chart;
 import edgewright.chart.HookSize;
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
-import edgewright.chart.Start;
 import edgewright.chart.Yarn;
 import edgewright.fit.BackLayer;
 import edgewright.fit.GuideSentences;
 import edgewright.fit.Landmarks;
-import edgewright.fit.RoundStart;
-import edgewright.fit.Starts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,13 +19,11 @@ final class GuideFacts {
     private final BookletOptions options;
     private final GuideSentences sentences = new GuideSentences();
     private final List<Integer> examples;
-    private final List<RoundStart> starts;
 
     /**
      * One round.
      *
      * @param hook the hook, if the designer names one
-     * @param start where the yarn is joined, if the designer says where; may be empty
      * @param counted what the columns of the counts stand for: the sides, or for a pattern of any size examples; the first
      *     element is the head of them all
      * @param counts the way of counting, then a count for each column
@@ -39,7 +34,6 @@ final class GuideFacts {
             int round,
             Yarn yarn,
             Optional<HookSize> hook,
-            String start,
             List<String> counted,
             List<String> counts,
             String seen,
@@ -53,7 +47,6 @@ final class GuideFacts {
     GuideFacts(Chart chart, BookletOptions options) {
         this.chart = chart;
         this.options = options;
-        this.starts = starts();
         this.examples = options.repeats().isPresent() ? List.of() : CountsPages.repeats(chart.shape());
     }
 
@@ -78,21 +71,10 @@ final class GuideFacts {
                 round,
                 chart.yarnOf(round),
                 chart.making().hook(),
-                starts.isEmpty() ? "" : sentences.of(starts.get(round - 1)),
                 counted,
                 counts,
                 String.join(" ", seen(round)),
                 back(round));
-    }
-
-    private List<RoundStart> starts() {
-        if (chart.making().start().isEmpty() || isRagged()) {
-            return List.of();
-        }
-        Start start = chart.making().start().get();
-        return options.repeats()
-                .map(repeats -> Starts.of(chart, start, repeats))
-                .orElseGet(() -> Starts.of(chart, start));
     }
 
     private String back(int round) {

@@ -52,7 +52,7 @@ final class PatternPages {
         } else {
             told(root, options, words, findings);
         }
-        if (options.supplements().worksheet() && roomForSupplements()) {
+        if (options.supplements().worksheet()) {
             body.addAll(new WorksheetPages(setter, chart, options)
                     .set(section(root), new Anchor(Texts.of("worksheet.heading"), 1)));
         }
@@ -187,7 +187,7 @@ final class PatternPages {
             body.addAll(LargePrintNotes.set(setter, section(parent), anchor("large.heading", in)));
         }
         yarn(part.kind());
-        if (rounds && in.supplements().guide() && roomForSupplements()) {
+        if (rounds && in.supplements().guide()) {
             body.addAll(new GuidePages(setter, chart, in).set(section(parent), anchor("guide.heading", in)));
         }
     }
@@ -203,11 +203,6 @@ final class PatternPages {
             case COUNTS -> body.addAll(yarn.rounds(section(root), new Anchor(Texts.of("yarn.rounds.heading"), 1)));
             default -> {}
         }
-    }
-
-    /** Guide and worksheet are forms of several columns, which cannot be had in large print. */
-    private boolean roomForSupplements() {
-        return !setter.sheet().oneColumn();
     }
 
     /** A heading of the booklet's own, with the terms where there are two. */
