@@ -156,6 +156,10 @@ final class ChartSheets {
     private List<Strip> howToRead(Tag parent) {
         List<Strip> strips = new ArrayList<>(setter.paragraph(
                 parent, Texts.of(options.edition() == Edition.BLACK_AND_WHITE ? "chart.read.black" : "chart.read")));
+        if (sheet.oneColumn()) {
+            // A link stands between the heading and these words.
+            strips.set(0, strips.get(0).spaced(setter.betweenPt()));
+        }
         List<Strip> more = new ArrayList<>(setter.paragraph(parent, Texts.of("chart.limbs")));
         more.set(0, more.get(0).spaced(setter.betweenPt()));
         strips.addAll(more);

@@ -80,7 +80,8 @@ final class Cover {
     }
 
     private Strip picture(String title, Drawing picture, double roomPt) {
-        double mostPt = Math.max(SMALLEST_PICTURE_PT, Math.min(LARGEST_PICTURE_PT, roomPt));
+        double leastPt = sheet.oneColumn() ? SMALLEST_PICTURE_PT / 2 : SMALLEST_PICTURE_PT;
+        double mostPt = Math.max(leastPt, Math.min(LARGEST_PICTURE_PT, roomPt));
         double scale = Math.min(
                 sheet.widthPt() / (picture.widthMm() * Sheet.PT_PER_MM),
                 mostPt / (picture.heightMm() * Sheet.PT_PER_MM));
