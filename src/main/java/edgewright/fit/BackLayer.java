@@ -8,7 +8,7 @@ import java.util.OptionalInt;
 import java.util.stream.IntStream;
 
 /**
- * The back layer of a double border, worked on the same base round as the front and as wide as it: rounds twice as high in
+ * The back layer of a double border, as wide as the front and worked on a base round with the same counts: rounds twice as high in
  * half the number, and one low round last if the front has an odd number. Back round k so has the counts of front round 2k,
  * and the last rounds of both match stitch for stitch.
  *

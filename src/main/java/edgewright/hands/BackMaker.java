@@ -70,25 +70,16 @@ final class BackMaker {
     }
 
     private static Optional<Stop> compare(SideSize stated, int round, int side, int made) {
-        if (stated.counts().isPresent()) {
-            int expected = stated.counts().get().inWorkingOrder().get(side);
-            if (expected != made) {
-                return stop(Reason.BACK_COUNT_NOT_MET, round, side, expected, made);
-            }
-        }
-        if (stated.multiple().isPresent() && !stated.multiple().get().has(made)) {
-            int over = Math.floorMod(
-                    made - stated.multiple().get().plus(),
-                    stated.multiple().get().of());
-            return stop(Reason.BACK_MULTIPLE_NOT_MET, round, side, over, made);
-        }
-        return Optional.empty();
+        return new StatedSize(stated, Reason.BACK_COUNT_NOT_MET, Reason.BACK_MULTIPLE_NOT_MET)
+                .against(round, side, made);
     }
 
     private Optional<Stop> compareWithFront(int frontRound, int round, int side, int made) {
         int expected =
                 frontRound <= front.rounds() ? front.side(frontRound, side).size() : 0;
-        return expected == made ? Optional.empty() : stop(Reason.BACK_NOT_AS_FRONT, round, side, expected, made);
+        return expected == made
+                ? Optional.empty()
+                : Stop.atCount(Reason.BACK_NOT_AS_FRONT, round, side, expected, made);
     }
 
     /** A slip stitch through the back loops of each stitch of the front and the one behind it, and in every corner chain. */
@@ -96,7 +87,7 @@ final class BackMaker {
         int last = front.rounds();
         int round = back.rounds();
         if (front.cornerChains(last) != back.cornerChains(round)) {
-            return stop(Reason.CORNERS_DIFFER, round, 0, front.cornerChains(last), back.cornerChains(round));
+            return Stop.atCount(Reason.CORNERS_DIFFER, round, 0, front.cornerChains(last), back.cornerChains(round));
         }
         for (int side = 0; side < Fabric.SIDES; side++) {
             List<Made> before = front.side(last, side);
@@ -107,16 +98,12 @@ final class BackMaker {
                 back.join();
             }
             if (before.size() != behind.size()) {
-                return stop(Reason.LAYERS_DIFFER, round, side, before.size(), behind.size());
+                return Stop.atCount(Reason.LAYERS_DIFFER, round, side, before.size(), behind.size());
             }
             for (int chain = 0; chain < back.cornerChains(round); chain++) {
                 back.join();
             }
         }
         return Optional.empty();
-    }
-
-    private static Optional<Stop> stop(Reason reason, int round, int side, int expected, int found) {
-        return Optional.of(new Stop(reason, round, side, found, Optional.empty(), expected, found));
     }
 }

@@ -4,7 +4,6 @@ import edgewright.chart.Stitch;
 import edgewright.hands.Stop.Reason;
 import edgewright.words.BaseRound;
 import edgewright.words.Group;
-import edgewright.words.Multiple;
 import edgewright.words.Pattern;
 import edgewright.words.Run;
 import edgewright.words.SideCounts;
@@ -262,7 +261,8 @@ public final class Maker {
         for (int side = 0; side < Fabric.SIDES; side++) {
             int stitches = base.inWorkingOrder().get(side);
             if (stated.fewest().isPresent() && stitches < stated.fewest().getAsInt()) {
-                return count(Reason.BASE_TOO_SHORT, 0, side, stated.fewest().getAsInt(), stitches);
+                return Stop.atCount(
+                        Reason.BASE_TOO_SHORT, 0, side, stated.fewest().getAsInt(), stitches);
             }
             Optional<Stop> stop = compare(stated.side(), 0, side, stitches);
             if (stop.isPresent()) {
@@ -273,22 +273,7 @@ public final class Maker {
     }
 
     private static Optional<Stop> compare(SideSize stated, int round, int side, int made) {
-        if (stated.counts().isPresent()) {
-            int expected = stated.counts().get().inWorkingOrder().get(side);
-            if (expected != made) {
-                return count(Reason.COUNT_NOT_MET, round, side, expected, made);
-            }
-        }
-        if (stated.multiple().isPresent() && !stated.multiple().get().has(made)) {
-            Multiple multiple = stated.multiple().get();
-            return count(
-                    Reason.MULTIPLE_NOT_MET, round, side, Math.floorMod(made - multiple.plus(), multiple.of()), made);
-        }
-        return Optional.empty();
-    }
-
-    private static Optional<Stop> count(Reason reason, int round, int side, int expected, int found) {
-        return Optional.of(new Stop(reason, round, side, found, Optional.empty(), expected, found));
+        return new StatedSize(stated, Reason.COUNT_NOT_MET, Reason.MULTIPLE_NOT_MET).against(round, side, made);
     }
 
     private Fabric.MadeRound begin(String yarn) {

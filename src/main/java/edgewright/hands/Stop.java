@@ -69,4 +69,9 @@ public record Stop(Reason reason, int round, int side, int stitch, Optional<Stit
         /** The base round has {@code found} stitches, fewer than the {@code expected} the pattern asks for. */
         BASE_TOO_SHORT
     }
+
+    /** A stop at a count: so many stitches were expected on a side, and so many are there. */
+    static Optional<Stop> atCount(Reason reason, int round, int side, int expected, int found) {
+        return Optional.of(new Stop(reason, round, side, found, Optional.empty(), expected, found));
+    }
 }
