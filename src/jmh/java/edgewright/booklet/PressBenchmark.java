@@ -66,8 +66,8 @@ public class PressBenchmark {
             PDPage page = new PDPage(new PDRectangle(widthPt, heightPt));
             document.addPage(page);
             Type type = Type.embedIn(document);
-            try (PDPageContentStream content = new PDPageContentStream(
-                    document, page, PDPageContentStream.AppendMode.OVERWRITE, true)) {
+            try (PDPageContentStream content =
+                    new PDPageContentStream(document, page, PDPageContentStream.AppendMode.OVERWRITE, true)) {
                 new PagePrinter(content, sheet, type, Edition.STANDARD, new Stamps(document), Map.of())
                         .print(new Ink.Art(0, 0, widthPt, heightPt, () -> drawing, 0, 0, 1));
             }
@@ -84,8 +84,8 @@ public class PressBenchmark {
             graphics.scale(PT_PER_MM, PT_PER_MM);
             drawing.drawOn(new RasterSurface(graphics));
             graphics.dispose();
-            try (PDPageContentStream content = new PDPageContentStream(
-                    document, page, PDPageContentStream.AppendMode.OVERWRITE, true)) {
+            try (PDPageContentStream content =
+                    new PDPageContentStream(document, page, PDPageContentStream.AppendMode.OVERWRITE, true)) {
                 content.drawForm(graphics.getXFormObject());
             }
             return saved(document);

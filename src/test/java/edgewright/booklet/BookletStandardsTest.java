@@ -15,7 +15,6 @@ import java.io.ByteArrayInputStream;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.FieldSource;
@@ -37,14 +36,10 @@ class BookletStandardsTest {
             List.of("reed-bank", "mooring-rope", "sluice-gate", "first-try-unfinished");
 
     /** Level A asks for all that level B asks for, and for tags. */
-    private static final List<PDFAFlavour> STANDARDS = List.of(PDFAFlavour.PDFA_2_A, PDFAFlavour.PDFUA_1);
+    static final List<PDFAFlavour> STANDARDS = List.of(PDFAFlavour.PDFA_2_A, PDFAFlavour.PDFUA_1);
 
-    @BeforeAll
-    static void startTheValidator() {
+    static void assertKeeps(List<PDFAFlavour> standards, byte[] pattern) throws Exception {
         VeraGreenfieldFoundryProvider.initialise();
-    }
-
-    private static void assertKeeps(List<PDFAFlavour> standards, byte[] pattern) throws Exception {
         for (PDFAFlavour standard : standards) {
             try (PDFAParser parser =
                             Foundries.defaultInstance().createParser(new ByteArrayInputStream(pattern), standard);

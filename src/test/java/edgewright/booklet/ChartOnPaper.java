@@ -58,6 +58,8 @@ final class ChartOnPaper {
     /** A rectangle with rounded corners. */
     private static final String PLATE = "mlclclclch";
 
+    private final Rectangle2D window;
+    private final boolean part;
     private final double leftPt;
     private final double topPt;
     private final double cellPt;
@@ -70,7 +72,9 @@ final class ChartOnPaper {
     private Path before;
     private boolean marksBegan;
 
-    private ChartOnPaper(PaintedPage.Window window) {
+    private ChartOnPaper(PaintedPage.Window window, boolean part) {
+        this.window = window.bounds();
+        this.part = part;
         TreeSet<Double> xs = new TreeSet<>();
         TreeSet<Double> ys = new TreeSet<>();
         rules(window).forEach(line -> {
@@ -115,7 +119,27 @@ final class ChartOnPaper {
     }
 
     static ChartOnPaper read(PaintedPage.Window window) {
-        return new ChartOnPaper(window);
+        return new ChartOnPaper(window, false);
+    }
+
+    /** One sheet of a picture that is cut anywhere: what is partly out of sight is read too. */
+    static ChartOnPaper readPart(PaintedPage.Window window) {
+        return new ChartOnPaper(window, true);
+    }
+
+    /** How far right of the left edge of its window the squared paper begins, in squares; less than 0 if it is cut there. */
+    double columnsFromEdge() {
+        return (leftPt - window.getMinX()) / cellPt;
+    }
+
+    /** How far under the upper edge of its window the squared paper begins, in squares. */
+    double rowsFromEdge() {
+        return (topPt - window.getMinY()) / cellPt;
+    }
+
+    /** Whether a square of the squared paper can be seen whole. */
+    boolean isSeenWhole(int column, int row) {
+        return window.contains(leftPt + column * cellPt, topPt + row * cellPt, cellPt, cellPt);
     }
 
     List<Seen> seen() {
@@ -174,7 +198,7 @@ final class ChartOnPaper {
         if (painted instanceof Lettered lettered) {
             read(lettered);
         } else if (painted instanceof Path path) {
-            if (path.hidden() && !isFrame(path)) {
+            if (path.hidden() && !part && !isFrame(path)) {
                 unknown.add("partly out of sight: " + path);
             } else {
                 read(path);

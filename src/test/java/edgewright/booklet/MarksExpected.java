@@ -6,8 +6,10 @@ import edgewright.booklet.EndLabels.Label;
 import edgewright.chart.Chart;
 import edgewright.chart.GridCell;
 import edgewright.chart.Hand;
+import edgewright.draw.Area;
 import edgewright.draw.Drawing;
 import edgewright.draw.Inking;
+import edgewright.draw.Layer;
 import edgewright.draw.Mark;
 import edgewright.draw.MarkKind;
 import edgewright.draw.PictureStyle;
@@ -70,6 +72,46 @@ final class MarksExpected {
         });
         compareLabels(differences, paper);
         compareHatchings(differences, paper);
+        return differences;
+    }
+
+    /**
+     * The same for one sheet of a picture that is cut anywhere: signs in squares that are seen whole must be there, those in
+     * others may be.
+     *
+     * @param art which part of the picture the sheet shows
+     */
+    List<String> differencesInPart(ChartOnPaper paper, Ink.Art art) {
+        Area first = marks.stream()
+                .filter(mark -> mark.kind().layer() == Layer.FABRIC)
+                .map(Mark::bounds)
+                .reduce((a, b) ->
+                        new Area(Math.min(a.xMm(), b.xMm()), Math.min(a.yMm(), b.yMm()), b.widthMm(), b.heightMm()))
+                .orElseThrow();
+        double right = (art.fromXMm() - first.xMm()) / first.widthMm() + paper.columnsFromEdge();
+        double down = (art.fromYMm() - first.yMm()) / first.heightMm() + paper.rowsFromEdge();
+        int column = (int) Math.round(right);
+        int row = (int) Math.round(down);
+        List<String> differences = new ArrayList<>(paper.unknown());
+        if (Math.abs(right - column) > 0.02 || Math.abs(down - row) > 0.02) {
+            differences.add("the squared paper begins " + right + " squares right and " + down + " down");
+        }
+        Map<Seen, Integer> balance = new HashMap<>();
+        signs().forEach(sign -> balance.merge(sign, 1, Integer::sum));
+        for (Seen sign : paper.seen()) {
+            if (sign.sign() != Sign.HATCHING) {
+                Seen moved = new Seen(
+                        sign.sign(), sign.column() + column, sign.row() + row, sign.detail(), sign.pieceLies());
+                if (balance.merge(moved, -1, Integer::sum) < 0) {
+                    differences.add("too many: " + moved);
+                }
+            }
+        }
+        balance.forEach((sign, left) -> {
+            if (left > 0 && paper.isSeenWhole(sign.column() - column, sign.row() - row)) {
+                differences.add("missing: " + sign);
+            }
+        });
         return differences;
     }
 

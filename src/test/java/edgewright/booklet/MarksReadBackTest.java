@@ -48,7 +48,7 @@ class MarksReadBackTest {
 
     private static final double CELL_MM = 5;
 
-    private static Stream<String> samples() throws IOException {
+    static Stream<String> samples() throws IOException {
         try (Stream<Path> files = Files.list(Path.of("sample-charts"))) {
             return files
                     .map(file -> file.getFileName().toString().replace(".border.json", ""))
@@ -58,8 +58,8 @@ class MarksReadBackTest {
         }
     }
 
-    /** The drawings that the sheets of a chart show. */
-    private static List<Drawing> sheets(Chart chart, BookletOptions options) throws IOException {
+    /** What the sheets of a chart show. */
+    private static List<Ink.Art> sheets(Chart chart, BookletOptions options) throws IOException {
         Verdict verdict = Checker.check(chart);
         Emphasis emphasis = verdict.hasErrors() ? new DraftPages(verdict).emphasis() : Emphasis.NONE;
         try (PDDocument document = new PDDocument()) {
@@ -71,37 +71,44 @@ class MarksReadBackTest {
                             .flatMap(strip -> strip.pieces().stream())
                             .flatMap(piece -> piece.inks().stream())
                             .filter(Ink.Art.class::isInstance)
-                            .map(art -> ((Ink.Art) art).drawing().get())
-                            .filter(drawing ->
-                                    drawing.marks().stream().anyMatch(mark -> mark.kind() == MarkKind.GRID_LINE))
+                            .map(Ink.Art.class::cast)
+                            .filter(art -> art.drawing().get().marks().stream()
+                                    .anyMatch(mark -> mark.kind() == MarkKind.GRID_LINE))
                             .toList();
         }
     }
 
     /** The pictures of a file that are drawn on squared paper. */
-    private static List<ChartOnPaper> charts(byte[] file) throws IOException {
-        List<ChartOnPaper> charts = new ArrayList<>();
+    private static List<PaintedPage.Window> windows(byte[] file) throws IOException {
+        List<PaintedPage.Window> charts = new ArrayList<>();
         try (PDDocument document = Loader.loadPDF(file)) {
             for (PDPage page : document.getPages()) {
-                for (PaintedPage.Window window : PaintedPage.windows(page)) {
-                    if (ChartOnPaper.isChart(window)) {
-                        charts.add(ChartOnPaper.read(window));
-                    }
-                }
+                PaintedPage.windows(page).stream().filter(ChartOnPaper::isChart).forEach(charts::add);
             }
         }
         return charts;
     }
 
     private static void assertProved(Chart chart, BookletOptions options) throws IOException {
-        List<Drawing> sheets = sheets(chart, options);
-        List<ChartOnPaper> charts = charts(Published.fresh(chart, options));
-        assertThat(charts.size()).as("sheets").isEqualTo(sheets.size()).isPositive();
+        assertProved(chart, options, Published.fresh(chart, options));
+    }
+
+    /** Reads the marks of a published file back. */
+    static void assertProved(Chart chart, BookletOptions options, byte[] file) throws IOException {
+        List<Ink.Art> sheets = sheets(chart, options);
+        List<PaintedPage.Window> windows = windows(file);
+        assertThat(windows.size()).as("sheets").isEqualTo(sheets.size()).isPositive();
+        PictureStyle style = (options.edition() == Edition.BLACK_AND_WHITE
+                        ? PictureStyle.BLACK_AND_WHITE
+                        : PictureStyle.PRINT)
+                .withHand(options.hand());
+        MarksExpected whole = new MarksExpected(chart, sheets.get(0).drawing().get(), style);
         for (int i = 0; i < sheets.size(); i++) {
-            MarksExpected expected = new MarksExpected(chart, sheets.get(i), PictureStyle.PRINT);
-            assertThat(expected.differences(charts.get(i)))
-                    .as("sheet %d of %d", i + 1, sheets.size())
-                    .isEmpty();
+            List<String> differences = options.appearance().chartPaper() == ChartPaper.POSTER
+                    ? whole.differencesInPart(ChartOnPaper.readPart(windows.get(i)), sheets.get(i))
+                    : new MarksExpected(chart, sheets.get(i).drawing().get(), style)
+                            .differences(ChartOnPaper.read(windows.get(i)));
+            assertThat(differences).as("sheet %d of %d", i + 1, sheets.size()).isEmpty();
         }
     }
 
@@ -161,7 +168,7 @@ class MarksReadBackTest {
             }
             document.save(out);
         }
-        return charts(out.toByteArray()).get(0);
+        return ChartOnPaper.read(windows(out.toByteArray()).get(0));
     }
 
     @ParameterizedTest

@@ -1,0 +1,103 @@
+package edgewright.booklet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.params.provider.Arguments.arguments;
+
+import edgewright.chart.Chart;
+import edgewright.chart.Hand;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Editions of samples, each a new file: held to PDF/A-2a and PDF/UA-1 by veraPDF, to the syntax of PDF by qpdf
+ * (https://qpdf.sourceforge.io) where that is installed, and read back mark by mark.
+ *
+ * <p>A build takes another edition of each sample. {@code -Dedgewright.exhaustive=2} takes every edition for either hand on
+ * every paper for the chart, with the terms and the paper of the rest in turn; 3 takes all that can be chosen.
+ */
+class EveryEditionTest {
+    @TempDir
+    private Path folder;
+
+    private static Stream<Arguments> editions() throws IOException {
+        int exhaustive = Integer.getInteger("edgewright.exhaustive", 1);
+        List<Arguments> chosen = new ArrayList<>();
+        List<String> samples = MarksReadBackTest.samples().toList();
+        for (int i = 0; i < samples.size(); i++) {
+            List<BookletOptions> all = editions(Published.sample(samples.get(i)));
+            for (int j = 0; j < all.size(); j++) {
+                int inGroup = Paper.values().length * PrintedTerms.values().length;
+                boolean inTurn = j / inGroup % inGroup == j % inGroup;
+                // The step has no divisor in common with their number, so samples come to all corners of the list.
+                boolean one = j == i * 31 % all.size();
+                if (exhaustive >= 3 || (exhaustive == 2 && inTurn) || (exhaustive == 1 && one)) {
+                    BookletOptions options = all.get(j);
+                    chosen.add(arguments(samples.get(i), options.appearance(), options.telling()));
+                }
+            }
+        }
+        return chosen.stream();
+    }
+
+    /** All that can be chosen: for each edition, hand and paper of the chart every paper of the rest and all terms. */
+    private static List<BookletOptions> editions(Chart chart) {
+        List<BookletOptions> all = new ArrayList<>();
+        BookletOptions plain = BookletOptions.of(chart).withDraft(true);
+        for (Edition edition : Edition.values()) {
+            for (Hand hand : Hand.values()) {
+                for (ChartPaper chartPaper : ChartPaper.values()) {
+                    for (Paper paper : Paper.values()) {
+                        for (PrintedTerms terms : PrintedTerms.values()) {
+                            Appearance appearance = plain.appearance()
+                                    .withEdition(edition)
+                                    .withPaper(paper)
+                                    .withChartPaper(chartPaper);
+                            all.add(plain.with(appearance)
+                                    .with(plain.telling().withTerms(terms).withHand(hand)));
+                        }
+                    }
+                }
+            }
+        }
+        return all;
+    }
+
+    @ParameterizedTest
+    @MethodSource("editions")
+    void anEditionKeepsTheStandardsAndEveryMark(String sample, Appearance appearance, Telling telling)
+            throws Exception {
+        Chart chart = Published.sample(sample);
+        BookletOptions options =
+                BookletOptions.of(chart).withDraft(true).with(appearance).with(telling);
+        byte[] file = Published.fresh(chart, options);
+        BookletStandardsTest.assertKeeps(BookletStandardsTest.STANDARDS, file);
+        assertSoundForQpdf(file);
+        MarksReadBackTest.assertProved(chart, options, file);
+    }
+
+    private void assertSoundForQpdf(byte[] file) throws IOException, InterruptedException {
+        Path pattern = Files.write(folder.resolve("pattern.pdf"), file);
+        Path said = folder.resolve("said.txt");
+        Process process;
+        try {
+            process = new ProcessBuilder("qpdf", "--check", pattern.toString())
+                    .redirectErrorStream(true)
+                    .redirectOutput(said.toFile())
+                    .start();
+        } catch (IOException missing) {
+            return; // BookletToolsTest says so where it is not installed.
+        }
+        assertThat(process.waitFor())
+                .as(Files.readString(said, StandardCharsets.UTF_8))
+                .isZero();
+    }
+}
