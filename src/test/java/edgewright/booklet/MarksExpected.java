@@ -84,7 +84,7 @@ final class MarksExpected {
     List<String> differencesInPart(ChartOnPaper paper, Ink.Art art) {
         Area first = marks.stream()
                 .filter(mark -> mark.kind().layer() == Layer.FABRIC)
-                .map(Mark::bounds)
+                .map(mark -> mark.shapes().get(0).bounds())
                 .reduce((a, b) ->
                         new Area(Math.min(a.xMm(), b.xMm()), Math.min(a.yMm(), b.yMm()), b.widthMm(), b.heightMm()))
                 .orElseThrow();

@@ -23,8 +23,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
@@ -102,7 +104,7 @@ class MarksReadBackTest {
                         ? PictureStyle.BLACK_AND_WHITE
                         : PictureStyle.PRINT)
                 .withHand(options.hand());
-        MarksExpected whole = new MarksExpected(chart, sheets.get(0).drawing().get(), style);
+        MarksExpected whole = new MarksExpected(chart, together(sheets), style);
         for (int i = 0; i < sheets.size(); i++) {
             List<String> differences = options.appearance().chartPaper() == ChartPaper.POSTER
                     ? whole.differencesInPart(ChartOnPaper.readPart(windows.get(i)), sheets.get(i))
@@ -110,6 +112,14 @@ class MarksReadBackTest {
                             .differences(ChartOnPaper.read(windows.get(i)));
             assertThat(differences).as("sheet %d of %d", i + 1, sheets.size()).isEmpty();
         }
+    }
+
+    /** The marks of all sheets, those that are on several once. */
+    private static Drawing together(List<Ink.Art> sheets) {
+        Set<Mark> marks = new LinkedHashSet<>();
+        sheets.forEach(sheet -> marks.addAll(sheet.drawing().get().marks()));
+        Drawing any = sheets.get(0).drawing().get();
+        return new Drawing(any.widthMm(), any.heightMm(), any.title(), any.description(), List.copyOf(marks));
     }
 
     @ParameterizedTest
