@@ -89,11 +89,17 @@ final class ChartLinks {
     private Piece at(double right, Tag parent, Way way, Style style, double baseline) {
         double left = right - width(way, style);
         Tag link = parent.child(StandardStructureTypes.P).child(StandardStructureTypes.LINK);
+        Ink.Words words = setter.words(left, baseline, way.words() + " ", style);
         return Piece.of(
                 link,
-                setter.words(left, baseline, way.words() + " ", style),
+                words,
                 new Ink.PageOf(
-                        right, baseline, way.to(), setter.styles().figures().face(), style.sizePt()),
+                        left + words.widthPt(),
+                        false,
+                        baseline,
+                        way.to(),
+                        setter.styles().figures().face(),
+                        style.sizePt()),
                 new Ink.Link(left, baseline - style.baselinePt(), right - left, style.leadingPt(), way.to()));
     }
 

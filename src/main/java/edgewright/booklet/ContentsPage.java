@@ -60,6 +60,7 @@ final class ContentsPage {
                 setter.words(left, text.baselinePt(), title, text),
                 new Ink.PageOf(
                         right,
+                        true,
                         text.baselinePt(),
                         anchor,
                         setter.styles().figures().face(),

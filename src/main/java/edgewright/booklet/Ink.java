@@ -25,11 +25,17 @@ sealed interface Ink {
         }
     }
 
-    /** The number of the page on which an anchor came to stand, set flush right. */
-    record PageOf(double rightPt, double baselinePt, Anchor anchor, Face face, double sizePt) implements Ink {
+    /**
+     * The number of the page on which an anchor came to stand.
+     *
+     * @param edgePt where the number ends, or begins
+     * @param flushRight whether it ends there, as in a column of numbers; else it begins there, as in running words
+     */
+    record PageOf(double edgePt, boolean flushRight, double baselinePt, Anchor anchor, Face face, double sizePt)
+            implements Ink {
         @Override
         public PageOf moved(double right, double down) {
-            return new PageOf(rightPt + right, baselinePt + down, anchor, face, sizePt);
+            return new PageOf(edgePt + right, flushRight, baselinePt + down, anchor, face, sizePt);
         }
     }
 

@@ -44,8 +44,8 @@ final class PagePrinter {
             show(words);
         } else if (ink instanceof Ink.PageOf of) {
             String number = Integer.toString(pageOf.get(of.anchor()));
-            double width = of.face().widthPt(number, of.sizePt());
-            show(new Ink.Words(of.rightPt() - width, of.baselinePt(), number, of.face(), of.sizePt(), Tone.INK));
+            double before = of.flushRight() ? of.face().widthPt(number, of.sizePt()) : 0;
+            show(new Ink.Words(of.edgePt() - before, of.baselinePt(), number, of.face(), of.sizePt(), Tone.INK));
         } else if (ink instanceof Ink.Box box) {
             draw(box);
         } else if (ink instanceof Ink.Art art) {
