@@ -13,10 +13,7 @@ import edgewright.chart.Side;
 import edgewright.chart.SidePlace;
 import edgewright.chart.SideShape;
 import edgewright.chart.Stitch;
-import edgewright.chart.Stitches;
 import edgewright.chart.Terms;
-import edgewright.check.Checker;
-import edgewright.check.Finding;
 import edgewright.fit.Change;
 import edgewright.fit.ChangeRounds;
 import edgewright.fit.Fit;
@@ -225,22 +222,7 @@ class FittedPiecesTest {
         if (random.nextBoolean()) {
             chart = charts.started(chart);
         }
-        return workable(chart);
-    }
-
-    private static Chart workable(Chart unworkable) {
-        Chart chart = unworkable;
-        List<Finding> errors = Checker.check(chart).errors();
-        while (!errors.isEmpty()) {
-            for (Finding error : errors) {
-                var place = error.where().stitch().orElseThrow();
-                Round round = chart.round(place.round());
-                Stitches row = round.section(place.section()).with(place.place(), Stitch.BACK_LOOP);
-                chart = chart.withRound(place.round(), round.with(place.section(), row));
-            }
-            errors = Checker.check(chart).errors();
-        }
-        return chart;
+        return RandomCharts.workable(chart);
     }
 
     private static boolean isOneStitch(Round round) {

@@ -52,7 +52,12 @@ public final class RandomCharts {
 
     /** A chart without error findings: what could not be worked is back-loop. */
     public Chart workable() {
-        Chart chart = any();
+        return workable(any());
+    }
+
+    /** The chart with back-loop stitches where others could not be worked. */
+    public static Chart workable(Chart unworkable) {
+        Chart chart = unworkable;
         List<Finding> errors = Checker.check(chart).errors();
         while (!errors.isEmpty()) {
             for (Finding error : errors) {
