@@ -95,14 +95,14 @@ final class ChartSheets {
     private List<Strip> afterLegend(Tag parent, List<Strip> head) {
         List<Strip> strips = new ArrayList<>(head);
         strips.set(0, strips.get(0).onNewPage(sheet.oneColumn()));
-        if (sheet.oneColumn()) {
+        if (legend.inRows()) {
             strips.addAll(legend.rows(parent, sizes.comfortableMm(), setter));
         } else {
             strips.replaceAll(strip -> strip.breaking(Break.NEVER));
         }
         boolean poster = options.appearance().chartPaper() == ChartPaper.POSTER;
         Optional<OnPage> alone = poster ? Optional.empty() : largest();
-        if (!sheet.oneColumn() && (poster || alone.isPresent())) {
+        if (!legend.inRows() && (poster || alone.isPresent())) {
             strips.add(legend.columns(parent, LEGEND_CELLS_MM.get(0), 0, sheet.widthPt())
                     .spaced(sheet.linePt()));
         }

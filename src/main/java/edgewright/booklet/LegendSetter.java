@@ -22,6 +22,9 @@ final class LegendSetter {
     private static final double ROW_GAP_PT = 6;
     private static final double COLUMN_GAP_PT = 20;
 
+    /** What is said of the chart stands above the legend and needs the rest. */
+    private static final double MOST_OF_A_PAGE = 0.8;
+
     private final Sheet sheet;
     private final Chart chart;
     private final PrintedTerms terms;
@@ -47,6 +50,12 @@ final class LegendSetter {
                 .map(each -> TradeTerms.of(each).abbreviation(stitch))
                 .distinct()
                 .collect(Collectors.joining(" / "));
+    }
+
+    /** Whether its rows are set one by one: where there is but one column, and where they are too many to stand beside a picture. */
+    boolean inRows() {
+        double columnMm = drawing(ChartSheets.LEGEND_CELLS_MM.get(0)).heightMm();
+        return sheet.oneColumn() || columnMm * Sheet.PT_PER_MM > sheet.heightPt() * MOST_OF_A_PAGE;
     }
 
     /** Each row by itself: the sample, and beside it what it means in running text. */

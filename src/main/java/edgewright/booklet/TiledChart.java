@@ -113,7 +113,7 @@ final class TiledChart {
         List<Piece> pieces = new ArrayList<>();
         double left = sheet.labelPt();
         double lowest = 0;
-        if (!sheet.oneColumn()) {
+        if (!legend.inRows()) {
             Piece column = legend.column(parent, ChartSheets.LEGEND_CELLS_MM.get(0), 0, 0);
             Ink.Art art = (Ink.Art) column.inks().get(0);
             left = Math.max(left, art.widthPt() + 2 * sheet.linePt());
