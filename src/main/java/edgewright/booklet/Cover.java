@@ -133,9 +133,10 @@ final class Cover {
             return oneUnderTheOther(Strip.of(sheet.linePt(), line), body);
         }
         double x = sheet.labelPt();
-        for (int i = 0; i < chart.yarns().size(); i++) {
-            Yarn yarn = chart.yarns().get(i);
-            boolean last = i == chart.yarns().size() - 1;
+        List<Yarn> yarns = chart.yarnsUsed();
+        for (int i = 0; i < yarns.size(); i++) {
+            Yarn yarn = yarns.get(i);
+            boolean last = i == yarns.size() - 1;
             String id = yarn.id() + " ";
             double idPt = setter.words(0, 0, id, bold).widthPt();
             String name = setter.fitted(
@@ -162,7 +163,7 @@ final class Cover {
 
     private List<Strip> oneUnderTheOther(Strip head, Tag body) {
         List<Strip> strips = new ArrayList<>(List.of(head.breaking(Break.NEVER)));
-        chart.yarns().forEach(yarn -> strips.addAll(alone(yarn, body)));
+        chart.yarnsUsed().forEach(yarn -> strips.addAll(alone(yarn, body)));
         return strips;
     }
 

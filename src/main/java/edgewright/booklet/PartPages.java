@@ -16,6 +16,7 @@ final class PartPages implements BlockPrinter {
     private final TextSetter setter;
     private final Entries entries;
     private final Chart chart;
+    private final List<Yarn> yarns;
     private final Part.Kind kind;
     private final Tag parent;
     private final List<Strip> strips = new ArrayList<>();
@@ -27,6 +28,7 @@ final class PartPages implements BlockPrinter {
         this.setter = setter;
         this.entries = new Entries(setter);
         this.chart = chart;
+        this.yarns = chart.yarnsUsed();
         this.kind = kind;
         this.parent = parent;
     }
@@ -59,8 +61,8 @@ final class PartPages implements BlockPrinter {
         Tag item = list.child(StandardStructureTypes.LI);
         List<Ink> chip = List.of();
         double indent = 0;
-        if (kind == Part.Kind.NEEDS && yarnsSeen < chart.yarns().size()) {
-            Yarn yarn = chart.yarns().get(yarnsSeen);
+        if (kind == Part.Kind.NEEDS && yarnsSeen < yarns.size()) {
+            Yarn yarn = yarns.get(yarnsSeen);
             yarnsSeen++;
             chip = List.of(setter.chips().of(yarn, 0, 0));
             indent = setter.chips().indentPt();

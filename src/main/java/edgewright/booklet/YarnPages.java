@@ -63,10 +63,11 @@ final class YarnPages {
         List<String> columns = new ArrayList<>(List.of(Texts.of("counts.yarn")));
         columns.addAll(heads());
         List<List<String>> rows = new ArrayList<>();
-        for (int i = 0; i < chart.yarns().size(); i++) {
-            List<String> row = new ArrayList<>(List.of(name(chart.yarns().get(i))));
+        for (Yarn yarn : chart.yarnsUsed()) {
+            List<String> row = new ArrayList<>(List.of(name(yarn)));
+            int inList = chart.yarns().indexOf(yarn);
             for (Amounts size : amounts) {
-                row.addAll(cells(size.yarns().get(i)));
+                row.addAll(cells(size.yarns().get(inList)));
             }
             rows.add(row);
         }

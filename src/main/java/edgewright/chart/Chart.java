@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * The design of a border: its yarns, its rounds and what the designer allows. Immutable; edits are in {@link Edits}.
@@ -123,6 +124,12 @@ public record Chart(
     /** The yarn with this id; there is one for every round of the chart. */
     public Optional<Yarn> yarn(String id) {
         return yarns.stream().filter(yarn -> yarn.id().equals(id)).findFirst();
+    }
+
+    /** The yarns that some round is worked in, in the order of the list. */
+    public List<Yarn> yarnsUsed() {
+        Set<String> used = rounds.stream().map(Round::yarn).collect(Collectors.toSet());
+        return yarns.stream().filter(yarn -> used.contains(yarn.id())).toList();
     }
 
     /** The yarn that this round is worked in. */

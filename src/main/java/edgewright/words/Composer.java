@@ -45,9 +45,7 @@ final class Composer {
                 options.terms(),
                 options.counting(),
                 options.hand(),
-                chart.yarns().stream()
-                        .filter(yarn -> chart.rounds().stream()
-                                .anyMatch(round -> round.yarn().equals(yarn.id())))
+                chart.yarnsUsed().stream()
                         .map(yarn -> new PatternYarn(yarn.id(), onOneLine(yarn.name())))
                         .toList(),
                 base(chart, options),

@@ -20,14 +20,14 @@ public final class HtmlPage implements BlockPrinter {
     private static final String STYLE = style();
 
     private final Texts texts = Texts.ofPattern();
-    private final Chart chart;
+    private final List<Yarn> yarns;
     private final StringBuilder html = new StringBuilder();
     private Part.Kind kind = Part.Kind.HEADING;
     private boolean inList;
     private int yarnsSeen;
 
     private HtmlPage(Chart chart) {
-        this.chart = chart;
+        this.yarns = chart.yarnsUsed();
     }
 
     /**
@@ -127,12 +127,12 @@ public final class HtmlPage implements BlockPrinter {
         html.append(escape(entry.text())).append("</dd></div>\n");
     }
 
-    /** A square in the colour of the yarn whose turn it is. The yarns of a pattern are those of its chart, in their order. */
+    /** A square in the colour of the yarn whose turn it is. The yarns of a pattern are those that its chart uses, in their order. */
     private String chip() {
-        if (kind != Part.Kind.NEEDS || yarnsSeen == chart.yarns().size()) {
+        if (kind != Part.Kind.NEEDS || yarnsSeen == yarns.size()) {
             return "";
         }
-        Yarn yarn = chart.yarns().get(yarnsSeen);
+        Yarn yarn = yarns.get(yarnsSeen);
         yarnsSeen++;
         return "<span class=\"chip\" style=\"border-color: " + yarn.colour() + "\"></span>";
     }

@@ -8,6 +8,7 @@ import edgewright.booklet.ReadBack.Heard;
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
+import edgewright.chart.SideShape;
 import edgewright.chart.Terms;
 import edgewright.chart.Yarn;
 import edgewright.check.Checker;
@@ -28,7 +29,11 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.contentstream.operator.Operator;
 import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdfparser.PDFStreamParser;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
@@ -322,6 +327,35 @@ class BookletTest {
     }
 
     @Test
+    void chipsAndNamesAreThoseOfTheYarnsThatAreWorkedWith() throws IOException {
+        Chart chart = Published.sample("tide-steps");
+        Chart more = WordsFormatTest.withAYarnTooMany(chart);
+        BookletOptions options = BookletOptions.of(chart);
+        assertThat(colours(more, options)).isEqualTo(colours(chart, options));
+        try (PDDocument document = Loader.loadPDF(Published.bytes(more, options))) {
+            assertThat(new PDFTextStripper().getText(document)).doesNotContain(WordsFormatTest.TOO_MANY.name());
+        }
+    }
+
+    /** Every colour that the pages fill with, page by page in the order of painting. */
+    private static List<String> colours(Chart chart, BookletOptions options) throws IOException {
+        List<String> colours = new ArrayList<>();
+        try (PDDocument document = Loader.loadPDF(Published.bytes(chart, options))) {
+            for (PDPage page : document.getPages()) {
+                List<Object> tokens = new PDFStreamParser(page).parse();
+                for (int i = 3; i < tokens.size(); i++) {
+                    if (tokens.get(i) instanceof Operator operator
+                            && operator.getName().equals("rg")) {
+                        colours.add(tokens.subList(i - 3, i).toString());
+                    }
+                }
+            }
+        }
+        assertThat(colours).isNotEmpty();
+        return colours;
+    }
+
+    @Test
     void aLongTitleNeitherBreaksThePagesNorRunsOffThem() throws IOException {
         String words = "The long border of the salt marsh with all its reeds and creeks and lanterns and ";
         String oneWord = "Saltmarsh".repeat(60);
@@ -339,20 +373,24 @@ class BookletTest {
 
     @Test
     void sixtyFourYarnsWithLongNamesFit() throws IOException {
-        Chart plain = Published.sample("tide-steps");
-        List<Yarn> yarns = new ArrayList<>(plain.yarns());
-        for (int i = yarns.size(); i < Chart.MOST_YARNS; i++) {
+        Chart chart = ofSixtyFourYarns();
+        try (ReadBack read = Published.read(chart, options(chart))) {
+            String aloud = plain(read.aloud());
+            chart.yarns().forEach(yarn -> assertThat(aloud).contains(yarn.name()));
+            OffThePage.assertNothing(read.document());
+        }
+    }
+
+    /** A round in each of as many yarns as a chart may have, with long names. */
+    static Chart ofSixtyFourYarns() {
+        List<Yarn> yarns = new ArrayList<>();
+        for (int i = 0; i < Chart.MOST_YARNS; i++) {
             yarns.add(new Yarn(
                     "Y" + i,
                     "Deep winter peat from the far bank " + i,
-                    plain.yarns().get(0).colour()));
+                    Published.sample("tide-steps").yarns().get(0).colour()));
         }
-        Chart chart = plain.withYarns(yarns);
-        try (ReadBack read = Published.read(chart, options(chart))) {
-            String aloud = plain(read.aloud());
-            yarns.forEach(yarn -> assertThat(aloud).contains(yarn.name()));
-            OffThePage.assertNothing(read.document());
-        }
+        return Chart.blank("Tide Steps", new SideShape(1, 4, 2), Chart.MOST_YARNS, yarns);
     }
 
     @Test

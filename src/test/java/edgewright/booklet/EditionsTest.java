@@ -9,7 +9,6 @@ import edgewright.chart.Hand;
 import edgewright.chart.HookSize;
 import edgewright.chart.Making;
 import edgewright.chart.Swatch;
-import edgewright.chart.Yarn;
 import edgewright.words.PatternWriter;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -302,20 +301,12 @@ class EditionsTest {
     @ParameterizedTest
     @EnumSource
     void longTitlesAndSixtyFourYarnsBreakNoEdition(Edition edition) throws IOException {
-        Chart plain = Published.sample("tide-steps");
-        List<Yarn> yarns = new ArrayList<>(plain.yarns());
-        for (int i = yarns.size(); i < Chart.MOST_YARNS; i++) {
-            yarns.add(new Yarn(
-                    "Y" + i,
-                    "Deep winter peat from the far bank " + i,
-                    plain.yarns().get(0).colour()));
-        }
         String title = "The long border of the salt marsh with all its reeds and creeks and lanterns";
-        Chart chart = plain.withYarns(yarns).withTitle(title).withDesigner("Saltmarsh".repeat(40));
+        Chart chart = BookletTest.ofSixtyFourYarns().withTitle(title).withDesigner("Saltmarsh".repeat(40));
         BookletOptions options = inBothTerms(BookletOptions.of(chart)).withEdition(edition);
         try (ReadBack read = Published.read(chart, options)) {
             String aloud = plain(read.aloud());
-            yarns.forEach(yarn -> assertThat(aloud).contains(yarn.name()));
+            chart.yarns().forEach(yarn -> assertThat(aloud).contains(yarn.name()));
             OffThePage.assertNothing(read.document());
         }
     }

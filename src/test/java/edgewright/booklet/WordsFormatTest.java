@@ -46,6 +46,7 @@ import org.xml.sax.SAXException;
 
 /** The words of every sample, and of a chart with awkward names, in files of their own. */
 class WordsFormatTest {
+    static final Yarn TOO_MANY = new Yarn("TooMany", "Marsh Light", Colour.parse("#12fe34"));
 
     static Stream<Chart> charts() throws IOException {
         List<Chart> charts = new ArrayList<>();
@@ -76,6 +77,20 @@ class WordsFormatTest {
             assertThat(validator.validate(new ByteArrayInputStream(page.getBytes(StandardCharsets.UTF_8))))
                     .isEmpty();
         }
+    }
+
+    @Test
+    void chips_have_the_colours_of_the_yarns_that_are_worked_with_and_of_no_other() {
+        Chart chart = withAYarnTooMany(awkward());
+        String page = WordsFormat.HTML.write(chart, Options.of(chart));
+        assertThat(page).doesNotContain("border-color: " + TOO_MANY.colour());
+        chart.yarnsUsed().forEach(yarn -> assertThat(page).contains("border-color: " + yarn.colour()));
+    }
+
+    /** The chart with a yarn at the head of its list that no round is worked in. */
+    static Chart withAYarnTooMany(Chart chart) {
+        return chart.withYarns(
+                Stream.concat(Stream.of(TOO_MANY), chart.yarns().stream()).toList());
     }
 
     @Test
