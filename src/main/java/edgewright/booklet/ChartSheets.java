@@ -107,7 +107,7 @@ final class ChartSheets {
                     .spaced(sheet.linePt()));
         }
         if (poster) {
-            strips.addAll(new PosterChart(setter, chart, this).set(parent, sizes.posterMm()));
+            strips.addAll(new PosterChart(setter, chart, this, sizes.posterMm()).set(parent));
         } else if (alone.isPresent()) {
             CornerPicture picture = alone.get().picture();
             Sheet page = alone.get().page();

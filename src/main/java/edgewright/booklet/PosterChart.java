@@ -12,12 +12,15 @@ import java.util.Optional;
 import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructureTypes;
 
 /**
- * A chart as one picture over several sheets. Neighbours show the same strip of {@link #OVERLAP_MM}; ticks beside it say where
+ * A chart as one picture over several sheets. Neighbours show the same strip of whole squares; ticks beside it say where
  * the edge of the next sheet comes to lie. Sheets with nothing on them are left out.
  */
 final class PosterChart {
     /** Enough for glue, and to see that both sheets show the same. */
-    static final double OVERLAP_MM = 12;
+    private static final double LEAST_OVERLAP_MM = 12;
+
+    /** What lies within this of the edge of a sheet lies beyond it: lines have a width, and the paper's own edge is white. */
+    private static final double EDGE_MM = 1;
 
     private static final double TICK_MM = 4;
     private static final double TICK_PT = 0.7;
@@ -26,21 +29,25 @@ final class PosterChart {
     private final Sheet sheet;
     private final Chart chart;
     private final ChartSheets charts;
+    private final double cellMm;
+    private final double overlapMm;
 
     /**
      * @param charts makes the picture
      */
-    PosterChart(TextSetter setter, Chart chart, ChartSheets charts) {
+    PosterChart(TextSetter setter, Chart chart, ChartSheets charts, double cellMm) {
         this.setter = setter;
         this.sheet = setter.sheet();
         this.chart = chart;
         this.charts = charts;
+        this.cellMm = cellMm;
+        this.overlapMm = Math.ceil(LEAST_OVERLAP_MM / cellMm) * cellMm;
     }
 
     /** One sheet: what it shows of the picture, and which it is, counted from 1. */
     private record Window(int row, int column, Area shown) {}
 
-    List<Strip> set(Tag parent, double cellMm) {
+    List<Strip> set(Tag parent) {
         CornerPicture whole = charts.picture(cellMm);
         double widthMm = sheet.widestPt() / Sheet.PT_PER_MM - 2 * TICK_MM;
         double heightMm = (sheet.heightPt() - sheet.linePt()) / Sheet.PT_PER_MM - 2 * TICK_MM;
@@ -60,23 +67,27 @@ final class PosterChart {
         return strips;
     }
 
-    private static List<Window> windows(CornerPicture whole, double widthMm, double heightMm) {
+    /**
+     * The sheets are cut at lines of the squared paper and are as large as each other up to one square, so none shows just a
+     * sliver. Those with nothing of their own are left out.
+     */
+    private List<Window> windows(CornerPicture whole, double widestMm, double highestMm) {
+        Area squares = whole.layout().area();
+        List<Span> columns = spans(whole.widthMm(), widestMm, squares.xMm());
+        List<Span> rows = spans(whole.heightMm(), highestMm, squares.yMm());
         List<Window> windows = new ArrayList<>();
-        int columns = sheets(whole.widthMm(), widthMm);
-        int rows = sheets(whole.heightMm(), heightMm);
-        for (int row = 0; row < rows; row++) {
-            for (int column = 0; column < columns; column++) {
-                double x = column * (widthMm - OVERLAP_MM);
-                double y = row * (heightMm - OVERLAP_MM);
-                Area shown = Area.between(
-                        x, y, Math.min(x + widthMm, whole.widthMm()), Math.min(y + heightMm, whole.heightMm()));
-                // What lies in the overlap is on a neighbour; and the paper itself is a mark, too.
+        for (int row = 0; row < rows.size(); row++) {
+            for (int column = 0; column < columns.size(); column++) {
+                Span across = columns.get(column);
+                Span down = rows.get(row);
                 Area own = Area.between(
-                        column == 0 ? x : x + OVERLAP_MM,
-                        row == 0 ? y : y + OVERLAP_MM,
-                        shown.rightMm(),
-                        shown.bottomMm());
+                        across.from() + (column == 0 ? 0 : overlapMm) + EDGE_MM,
+                        down.from() + (row == 0 ? 0 : overlapMm) + EDGE_MM,
+                        across.to() - EDGE_MM,
+                        down.to() - EDGE_MM);
+                // The paper itself is a mark, too.
                 if (whole.marksIn(own).size() > 1) {
+                    Area shown = Area.between(across.from(), down.from(), across.to(), down.to());
                     windows.add(new Window(row + 1, column + 1, shown));
                 }
             }
@@ -84,8 +95,27 @@ final class PosterChart {
         return windows;
     }
 
-    private static int sheets(double pictureMm, double sheetMm) {
-        return Math.max(1, (int) Math.ceil((pictureMm - OVERLAP_MM) / (sheetMm - OVERLAP_MM) - 1e-9));
+    /** What a sheet shows of the width or the height of the picture. */
+    private record Span(double from, double to) {}
+
+    /**
+     * @param firstLineMm where the squared paper begins
+     */
+    private List<Span> spans(double pictureMm, double longestMm, double firstLineMm) {
+        double longestStep = longestMm - overlapMm - cellMm;
+        int sheets = pictureMm <= longestMm ? 1 : (int) Math.ceil((pictureMm - overlapMm) / longestStep - 1e-9);
+        double step = (pictureMm - overlapMm) / sheets;
+        List<Span> spans = new ArrayList<>();
+        for (int i = 0; i < sheets; i++) {
+            spans.add(new Span(
+                    i == 0 ? 0 : onLine(i * step, firstLineMm),
+                    i == sheets - 1 ? pictureMm : onLine((i + 1) * step, firstLineMm) + overlapMm));
+        }
+        return spans;
+    }
+
+    private double onLine(double mm, double firstLineMm) {
+        return firstLineMm + Math.floor((mm - firstLineMm) / cellMm) * cellMm;
     }
 
     private Strip caption(Tag parent, Window window, int number, int all) {
@@ -120,8 +150,8 @@ final class PosterChart {
     }
 
     /** Where the edges of the neighbours come to lie, outside the picture. */
-    private static List<Ink> ticks(Window window, int rows, int columns, Area picture) {
-        double overlap = OVERLAP_MM * Sheet.PT_PER_MM;
+    private List<Ink> ticks(Window window, int rows, int columns, Area picture) {
+        double overlap = overlapMm * Sheet.PT_PER_MM;
         List<Ink> ticks = new ArrayList<>();
         if (window.column() > 1) {
             upright(ticks, picture.xMm() + overlap, picture);

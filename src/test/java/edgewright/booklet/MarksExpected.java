@@ -13,6 +13,7 @@ import edgewright.draw.Layer;
 import edgewright.draw.Mark;
 import edgewright.draw.MarkKind;
 import edgewright.draw.PictureStyle;
+import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -82,29 +83,18 @@ final class MarksExpected {
      * @param art which part of the picture the sheet shows
      */
     List<String> differencesInPart(ChartOnPaper paper, Ink.Art art) {
-        Area first = marks.stream()
-                .filter(mark -> mark.kind().layer() == Layer.FABRIC)
-                .map(mark -> mark.shapes().get(0).bounds())
-                .reduce((a, b) ->
-                        new Area(Math.min(a.xMm(), b.xMm()), Math.min(a.yMm(), b.yMm()), b.widthMm(), b.heightMm()))
-                .orElseThrow();
-        double right = (art.fromXMm() - first.xMm()) / first.widthMm() + paper.columnsFromEdge();
-        double down = (art.fromYMm() - first.yMm()) / first.heightMm() + paper.rowsFromEdge();
-        int column = (int) Math.round(right);
-        int row = (int) Math.round(down);
         List<String> differences = new ArrayList<>(paper.unknown());
-        if (Math.abs(right - column) > 0.02 || Math.abs(down - row) > 0.02) {
-            differences.add("the squared paper begins " + right + " squares right and " + down + " down");
+        Point2D.Double beginning = beginningOf(paper, art);
+        int column = (int) Math.round(beginning.x);
+        int row = (int) Math.round(beginning.y);
+        if (Math.abs(beginning.x - column) > 0.02 || Math.abs(beginning.y - row) > 0.02) {
+            differences.add("the squared paper begins " + beginning.x + " squares right and " + beginning.y + " down");
         }
         Map<Seen, Integer> balance = new HashMap<>();
         signs().forEach(sign -> balance.merge(sign, 1, Integer::sum));
-        for (Seen sign : paper.seen()) {
-            if (sign.sign() != Sign.HATCHING) {
-                Seen moved = new Seen(
-                        sign.sign(), sign.column() + column, sign.row() + row, sign.detail(), sign.pieceLies());
-                if (balance.merge(moved, -1, Integer::sum) < 0) {
-                    differences.add("too many: " + moved);
-                }
+        for (Seen moved : seenFrom(paper, column, row)) {
+            if (balance.merge(moved, -1, Integer::sum) < 0) {
+                differences.add("too many: " + moved);
             }
         }
         balance.forEach((sign, left) -> {
@@ -113,6 +103,46 @@ final class MarksExpected {
             }
         });
         return differences;
+    }
+
+    /**
+     * The signs that can be read on none of the sheets of a picture that is cut.
+     *
+     * @param arts which part of the picture each of the sheets shows
+     */
+    List<Seen> onNoSheet(List<ChartOnPaper> papers, List<Ink.Art> arts) {
+        List<Seen> missing = signs();
+        for (int i = 0; i < papers.size(); i++) {
+            Point2D.Double beginning = beginningOf(papers.get(i), arts.get(i));
+            missing.removeAll(
+                    Set.copyOf(seenFrom(papers.get(i), (int) Math.round(beginning.x), (int) Math.round(beginning.y))));
+        }
+        return missing;
+    }
+
+    /** How many squares right of and below the first one of the whole picture the squared paper of a sheet begins. */
+    private Point2D.Double beginningOf(ChartOnPaper paper, Ink.Art art) {
+        Area first = marks.stream()
+                .filter(mark -> mark.kind().layer() == Layer.FABRIC)
+                .map(mark -> mark.shapes().get(0).bounds())
+                .reduce((a, b) ->
+                        new Area(Math.min(a.xMm(), b.xMm()), Math.min(a.yMm(), b.yMm()), b.widthMm(), b.heightMm()))
+                .orElseThrow();
+        return new Point2D.Double(
+                (art.fromXMm() - first.xMm()) / first.widthMm() + paper.columnsFromEdge(),
+                (art.fromYMm() - first.yMm()) / first.heightMm() + paper.rowsFromEdge());
+    }
+
+    /** What is read on a sheet, as it is counted in the whole picture. */
+    private static List<Seen> seenFrom(ChartOnPaper paper, int column, int row) {
+        List<Seen> seen = new ArrayList<>();
+        for (Seen sign : paper.seen()) {
+            if (sign.sign() != Sign.HATCHING) {
+                seen.add(new Seen(
+                        sign.sign(), sign.column() + column, sign.row() + row, sign.detail(), sign.pieceLies()));
+            }
+        }
+        return seen;
     }
 
     /** How each yarn is hatched on the sheet: the strokes in the squares in which it shows, an empty set if there are none. */
