@@ -6,9 +6,12 @@ import edgewright.chart.Chart;
 import edgewright.draw.Area;
 import edgewright.draw.CornerPicture;
 import edgewright.draw.Drawing;
+import edgewright.draw.Layer;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructureTypes;
 
 /**
@@ -45,7 +48,11 @@ final class PosterChart {
     }
 
     /** One sheet: what it shows of the picture, and which it is, counted from 1. */
-    private record Window(int row, int column, Area shown) {}
+    private record Window(int row, int column, Span across, Span down) {
+        Area shown() {
+            return Area.between(across.from(), down.from(), across.to(), down.to());
+        }
+    }
 
     List<Strip> set(Tag parent) {
         CornerPicture whole = charts.picture(cellMm);
@@ -69,30 +76,38 @@ final class PosterChart {
 
     /**
      * The sheets are cut at lines of the squared paper and are as large as each other up to one square, so none shows just a
-     * sliver. Those with nothing of their own are left out.
+     * sliver. Those on which nothing stands that a neighbour does not show are left out.
      */
     private List<Window> windows(CornerPicture whole, double widestMm, double highestMm) {
         Area squares = whole.layout().area();
         List<Span> columns = spans(whole.widthMm(), widestMm, squares.xMm());
         List<Span> rows = spans(whole.heightMm(), highestMm, squares.yMm());
-        List<Window> windows = new ArrayList<>();
+        List<Window> filled = new ArrayList<>();
+        List<Window> others = new ArrayList<>();
         for (int row = 0; row < rows.size(); row++) {
             for (int column = 0; column < columns.size(); column++) {
-                Span across = columns.get(column);
-                Span down = rows.get(row);
-                Area own = Area.between(
-                        across.from() + (column == 0 ? 0 : overlapMm) + EDGE_MM,
-                        down.from() + (row == 0 ? 0 : overlapMm) + EDGE_MM,
-                        across.to() - EDGE_MM,
-                        down.to() - EDGE_MM);
-                // The paper itself is a mark, too.
-                if (whole.marksIn(own).size() > 1) {
-                    Area shown = Area.between(across.from(), down.from(), across.to(), down.to());
-                    windows.add(new Window(row + 1, column + 1, shown));
-                }
+                Window window = new Window(row + 1, column + 1, columns.get(column), rows.get(row));
+                boolean squared = whole.marksIn(ownOf(window)).stream()
+                        .anyMatch(mark -> mark.kind().layer() == Layer.FABRIC);
+                (squared ? filled : others).add(window);
             }
         }
-        return windows;
+        others.removeIf(window -> whole.marksIn(ownOf(window)).stream()
+                .allMatch(mark -> mark.kind().layer().compareTo(Layer.MARKS) < 0
+                        || filled.stream().anyMatch(other -> other.shown().holds(mark.bounds()))));
+        return Stream.concat(filled.stream(), others.stream())
+                .sorted(Comparator.comparingInt(Window::row).thenComparingInt(Window::column))
+                .toList();
+    }
+
+    /** What no sheet above or left of this one shows. */
+    private Area ownOf(Window window) {
+        Area shown = window.shown();
+        return Area.between(
+                shown.xMm() + (window.column() == 1 ? 0 : overlapMm) + EDGE_MM,
+                shown.yMm() + (window.row() == 1 ? 0 : overlapMm) + EDGE_MM,
+                shown.rightMm() - EDGE_MM,
+                shown.bottomMm() - EDGE_MM);
     }
 
     /** What a sheet shows of the width or the height of the picture. */
