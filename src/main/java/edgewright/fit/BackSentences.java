@@ -2,6 +2,7 @@ package edgewright.fit;
 
 import edgewright.chart.Counting;
 import edgewright.chart.Side;
+import edgewright.texts.Bundle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -12,7 +13,7 @@ import java.util.stream.Stream;
  * stitches, so nothing is said of these.
  */
 public final class BackSentences {
-    private final FitTexts texts = new FitTexts();
+    private final Bundle texts = FitTexts.BUNDLE;
     private final FitSentences front = new FitSentences();
     private final BackLayer layer;
     private final int round;
@@ -88,7 +89,7 @@ public final class BackSentences {
         int stitches = plan.targets().wanted().of(side) + stitch.growth();
         return texts.text(
                 "back.way",
-                FitTexts.capital(texts.text("side." + side)),
+                Bundle.capital(texts.text("side." + side)),
                 round + 1,
                 texts.counted("stitches", stitch.atEachArm()),
                 front.steps(plan.change(side), Counting.STITCHES),

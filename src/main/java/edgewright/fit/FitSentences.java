@@ -3,6 +3,7 @@ package edgewright.fit;
 import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
+import edgewright.texts.Bundle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
@@ -16,7 +17,7 @@ public final class FitSentences {
     /** Blocks that are alike are put in brackets from so many on. */
     private static final int FEWEST_IN_BRACKETS = 3;
 
-    private final FitTexts texts = new FitTexts();
+    private final Bundle texts = FitTexts.BUNDLE;
 
     /** A plan or a refusal in full, one sentence or a few to each element. */
     public List<String> of(FitAnswer answer) {
@@ -33,7 +34,9 @@ public final class FitSentences {
             return texts.text("plan.closes", name(side), counted, repeats);
         }
         String what = texts.counted(
-                change.change() > 0 ? "plan.add" : "plan.lose", change.changes(), texts.and(numbers(change, counting)));
+                change.change() > 0 ? "plan.add" : "plan.lose",
+                change.changes(),
+                Bundle.and(numbers(change, counting)));
         int wanted = counting.shown(plan.targets().wanted().of(side));
         return texts.text("plan.change", name(side), counted, wanted, repeats, what);
     }
@@ -84,7 +87,7 @@ public final class FitSentences {
             List<String> where = Stream.of(Side.values())
                     .flatMap(side -> landing(across, side, question.counting()))
                     .toList();
-            return texts.text("warning.landsAcross", across.changing(), texts.commas(where));
+            return texts.text("warning.landsAcross", across.changing(), Bundle.commas(where));
         }
         FitWarning.TooLate late = (FitWarning.TooLate) warning;
         return texts.text(
@@ -96,7 +99,9 @@ public final class FitSentences {
         if (closing instanceof Closing.TooShort shorts) {
             List<String> sides = shorts.sides().stream().map(this::side).toList();
             return texts.text(
-                    "closing.tooShort", texts.commas(sides), question.counting().shown(shorts.fewest()));
+                    "closing.tooShort",
+                    Bundle.commas(sides),
+                    question.counting().shown(shorts.fewest()));
         }
         if (closing instanceof Closing.CornersMiss miss) {
             return texts.text("closing.cornersMiss", texts.counted("stitches", miss.longer()), miss.shorter());
@@ -108,7 +113,7 @@ public final class FitSentences {
                     side(Side.TOP),
                     differ.difference(),
                     repeat,
-                    texts.or(differ.widths()));
+                    Bundle.or(differ.widths()));
         }
         return "";
     }
@@ -180,7 +185,7 @@ public final class FitSentences {
 
     /** The four sides with their counts, within a sentence. */
     String counts(PerSide counts) {
-        return texts.commas(Stream.of(Side.values())
+        return Bundle.commas(Stream.of(Side.values())
                 .map(side -> texts.text("plan.count", side(side), counts.of(side)))
                 .toList());
     }
@@ -212,7 +217,7 @@ public final class FitSentences {
         String key = numbers.size() == 1 ? "warning.landsAcross.one" : "warning.landsAcross.more";
         return numbers.isEmpty()
                 ? Stream.of()
-                : Stream.of(texts.text(key, across.changing() + 1, side(side), texts.and(numbers)));
+                : Stream.of(texts.text(key, across.changing() + 1, side(side), Bundle.and(numbers)));
     }
 
     private String withReliefs(String what, List<Relief> reliefs, FitQuestion question) {
@@ -244,7 +249,7 @@ public final class FitSentences {
         Targets targets = plan.targets();
         int larger = counting.shown(targets.larger(sides.get(0)));
         OptionalInt smaller = targets.smaller(sides.get(0));
-        String name = FitTexts.capital(sides(sides));
+        String name = Bundle.capital(sides(sides));
         return smaller.isPresent()
                 ? texts.text("plan.next", name, counting.shown(smaller.getAsInt()), larger)
                 : texts.text("plan.nextLarger", name, "", larger);
@@ -252,7 +257,7 @@ public final class FitSentences {
 
     /** What is worked along a side, from the first block to the last. */
     String steps(SideChange change, Counting counting) {
-        return texts.commas(
+        return Bundle.commas(
                 change.blocks(counting).stream().flatMap(this::steps).toList());
     }
 
@@ -263,7 +268,7 @@ public final class FitSentences {
         }
         block.change().ifPresent(change -> once.add(texts.text("way." + change)));
         if (block.times() >= FEWEST_IN_BRACKETS) {
-            return Stream.of(texts.text("way.times", texts.commas(once), block.times()));
+            return Stream.of(texts.text("way.times", Bundle.commas(once), block.times()));
         }
         return Stream.generate(() -> once).limit(block.times()).flatMap(List::stream);
     }
@@ -291,6 +296,6 @@ public final class FitSentences {
 
     /** The side at the beginning of a sentence. */
     private String name(Side side) {
-        return FitTexts.capital(side(side));
+        return Bundle.capital(side(side));
     }
 }

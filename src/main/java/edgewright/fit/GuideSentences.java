@@ -2,6 +2,7 @@ package edgewright.fit;
 
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
+import edgewright.texts.Bundle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -12,7 +13,7 @@ public final class GuideSentences {
     /** A last round that is off by less than this is not spoken of. The number is our own. */
     private static final double LEAST_TO_SPARE_MM = 10;
 
-    private final FitTexts texts = new FitTexts();
+    private final Bundle texts = FitTexts.BUNDLE;
 
     /** What a maker should see in a round of any size, a sentence for each landmark. */
     public List<String> landmarks(List<Landmark> landmarks) {
@@ -50,10 +51,10 @@ public final class GuideSentences {
                 .limit(3)
                 .map(mark -> mark(mark, pickUp.edge()))
                 .toList();
-        String side = FitTexts.capital(texts.text("side." + pickUp.side()));
+        String side = Bundle.capital(texts.text("side." + pickUp.side()));
         return List.of(
                 texts.text("pickUp", side, pickUp.stitches(), spread(pickUp)),
-                texts.text("pickUp.quarters", texts.commas(marks)));
+                texts.text("pickUp.quarters", Bundle.commas(marks)));
     }
 
     /** How large the piece is with its border on, and what its edge will do. */
@@ -96,7 +97,7 @@ public final class GuideSentences {
     private String onSides(Landmark.LongsOnSide longs, PerSide repeats) {
         return texts.text(
                 "landmark.onSides",
-                texts.commas(Stream.of(Side.values())
+                Bundle.commas(Stream.of(Side.values())
                         .map(side -> texts.text("plan.count", texts.text("side." + side), longs.on(repeats.of(side))))
                         .toList()));
     }

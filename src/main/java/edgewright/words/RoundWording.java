@@ -5,9 +5,9 @@ import edgewright.chart.Hand;
 import edgewright.chart.Side;
 import edgewright.chart.Stitch;
 import edgewright.chart.Terms;
+import edgewright.texts.Bundle;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalInt;
 import java.util.function.IntFunction;
 import java.util.stream.Collectors;
@@ -34,7 +34,7 @@ final class RoundWording {
         size(base.side(), base.fewest(), line);
         List<String> lines = new ArrayList<>();
         lines.add(String.join(" ", line));
-        base.cornerChains().ifPresent(chains -> lines.add(capitalised(corner(chains)) + "."));
+        base.cornerChains().ifPresent(chains -> lines.add(Bundle.capital(corner(chains)) + "."));
         return new Block.RoundWords(0, lines);
     }
 
@@ -224,9 +224,5 @@ final class RoundWording {
                 shown.apply(counts.left()),
                 shown.apply(counts.bottom()),
                 shown.apply(counts.right()));
-    }
-
-    private static String capitalised(String text) {
-        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 }

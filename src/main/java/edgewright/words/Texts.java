@@ -2,30 +2,26 @@ package edgewright.words;
 
 import edgewright.chart.Stitch;
 import edgewright.chart.Terms;
+import edgewright.texts.Bundle;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.ResourceBundle;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * Sentences and words from a resource bundle. A text may hold {0}, {1} and so on, which are filled in as they are: numbers
  * get no separators, and an apostrophe is an apostrophe.
  */
 final class Texts {
-    private static final Pattern GAP = Pattern.compile("\\{(\\d)}");
     /** A blank at which no line is broken. */
     static final char NO_BREAK = '\u00a0';
 
     private static final Map<String, Texts> BUNDLES = new ConcurrentHashMap<>();
 
-    private final ResourceBundle bundle;
+    private final Bundle bundle;
     private final Map<String, List<String>> lists = new ConcurrentHashMap<>();
 
     private Texts(String name) {
-        bundle = ResourceBundle.getBundle("edgewright.words." + name, Locale.ROOT);
+        bundle = Bundle.of("edgewright.words." + name);
     }
 
     /** The sentences of a written pattern. */
@@ -52,13 +48,8 @@ final class Texts {
      * a no-break space.
      */
     String text(String key, Object... values) {
-        String text = bundle.getString(key).replace('~', NO_BREAK);
-        if (values.length == 0) {
-            return text;
-        }
-        return GAP.matcher(text)
-                .replaceAll(gap -> Matcher.quoteReplacement(
-                        String.valueOf(values[gap.group(1).charAt(0) - '0'])));
+        String text = bundle.raw(key).replace('~', NO_BREAK);
+        return values.length == 0 ? text : Bundle.filled(text, values);
     }
 
     /** The text of this name for one, or the one for more; {0} is the number and is filled first. */
@@ -73,7 +64,7 @@ final class Texts {
 
     /** A list of words that are parted by bars in the resource. */
     List<String> words(String key) {
-        return lists.computeIfAbsent(key, k -> List.of(bundle.getString(k).split("\\s*\\|\\s*")));
+        return lists.computeIfAbsent(key, k -> List.of(bundle.raw(k).split("\\s*\\|\\s*")));
     }
 
     /** How the resources name a stitch. */

@@ -5,11 +5,11 @@ import edgewright.chart.Colour;
 import edgewright.chart.HookSize;
 import edgewright.chart.Making;
 import edgewright.chart.Yarn;
+import edgewright.texts.Bundle;
 import edgewright.yarn.WeightCategory.Edition;
 import edgewright.yarn.WeightCategory.Span;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeMap;
 
@@ -18,7 +18,7 @@ import java.util.TreeMap;
  * is rounded up.
  */
 public final class YarnSentences {
-    private final YarnTexts texts = new YarnTexts();
+    private final Bundle texts = YarnTexts.BUNDLE;
 
     /** A length that was worked, such as {@code 12.3 m}. */
     public String worked(double metres) {
@@ -68,7 +68,7 @@ public final class YarnSentences {
             List<String> kinds = amounts.estimated().stream()
                     .map(kind -> texts.text("kind." + kind))
                     .toList();
-            notes.add(texts.text("amounts.estimated", texts.and(kinds)));
+            notes.add(texts.text("amounts.estimated", Bundle.and(kinds)));
             notes.add(texts.text("amounts.advice"));
         }
         return notes;
@@ -138,19 +138,19 @@ public final class YarnSentences {
         List<String> parts = new ArrayList<>();
         byYarn.forEach((yarn, rounds) -> parts.add(
                 texts.text("left.round", rounds(rounds), name(chart.yarns().get(yarn)))));
-        return texts.and(parts);
+        return Bundle.and(parts);
     }
 
     /** What could be worked in another yarn, or that it cannot. */
     public String swap(Swap swap) {
-        String rounds = capital(rounds(swap.rounds()));
+        String rounds = Bundle.capital(rounds(swap.rounds()));
         return swap.to().isEmpty()
                 ? texts.text("swap.cannot", rounds, name(swap.from()))
                 : texts.text(
                         "swap.can",
                         rounds,
                         name(swap.from()),
-                        texts.or(swap.to().stream().map(YarnSentences::name).toList()));
+                        Bundle.or(swap.to().stream().map(YarnSentences::name).toList()));
     }
 
     /** Why rounds go together in a swap, and what stays. */
@@ -191,7 +191,7 @@ public final class YarnSentences {
         List<String> names = new ArrayList<>();
         HookNames.us(hook).ifPresent(name -> names.add(texts.text("hook.us", name)));
         HookNames.uk(hook).forEach(name -> names.add(texts.text("hook.uk", name)));
-        return names.isEmpty() ? texts.text("hook.mm", hook) : texts.text("hook.names", hook, commas(names));
+        return names.isEmpty() ? texts.text("hook.mm", hook) : texts.text("hook.names", hook, Bundle.commas(names));
     }
 
     private String usual(WeightCategory category) {
@@ -232,17 +232,7 @@ public final class YarnSentences {
                 at++;
             }
         }
-        return texts.text(rounds.size() == 1 ? "rounds.one" : "rounds.more", texts.and(parts));
-    }
-
-    private String commas(List<String> parts) {
-        return parts.stream()
-                .reduce((list, next) -> texts.text("list.comma", list, next))
-                .orElse("");
-    }
-
-    private static String capital(String text) {
-        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+        return texts.text(rounds.size() == 1 ? "rounds.one" : "rounds.more", Bundle.and(parts));
     }
 
     /** What the designer calls it, or its id if that is nothing. */

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
 import java.util.Set;
@@ -34,19 +33,6 @@ class FitTextsTest {
     void no_text_names_a_stitch_whose_name_depends_on_the_terms() {
         ResourceBundle bundle = ResourceBundle.getBundle("edgewright.fit.fit", Locale.ROOT);
         assertThat(KEYS).allSatisfy(key -> assertThat(bundle.getString(key)).doesNotContainPattern(STITCH_WORD));
-    }
-
-    @Test
-    void a_list_has_commas_and_a_last_word() {
-        FitTexts texts = new FitTexts();
-        assertThat(List.of(
-                        texts.and(List.of()),
-                        texts.and(List.of(1)),
-                        texts.and(List.of(1, 2)),
-                        texts.and(List.of(1, 2, 3)),
-                        texts.or(List.of(1, 2, 3)),
-                        texts.commas(List.of(1, 2, 3))))
-                .containsExactly("", "1", "1 and 2", "1, 2 and 3", "1, 2 or 3", "1, 2, 3");
     }
 
     /** A literal is a key, a key but for its .one or .more, or the beginning of keys up to a full stop. */
