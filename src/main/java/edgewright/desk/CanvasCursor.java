@@ -6,6 +6,7 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.RenderingHints;
+import java.awt.geom.Area;
 import java.util.List;
 
 /**
@@ -40,6 +41,24 @@ final class CanvasCursor {
                 corners(at, 1.5f * thick, Look.colour("accent"));
             }
         }
+    }
+
+    /** What is marked, as one piece: a veil over it and a dashed line around. */
+    void marked(List<Rectangle> rounds) {
+        if (rounds.isEmpty()) {
+            return;
+        }
+        Area all = new Area();
+        rounds.forEach(round -> all.add(new Area(round)));
+        Color accent = Look.colour("accent");
+        g.setColor(new Color(accent.getRed(), accent.getGreen(), accent.getBlue(), 50));
+        g.fill(all);
+        g.setColor(LIGHT);
+        g.setStroke(new BasicStroke(3));
+        g.draw(all);
+        g.setColor(accent);
+        g.setStroke(new BasicStroke(1.5f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {5, 3}, 0));
+        g.draw(all);
     }
 
     /** The cell of the cursor; a thinner frame while the keys go elsewhere. */

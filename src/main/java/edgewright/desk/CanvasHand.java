@@ -15,12 +15,14 @@ import javax.swing.SwingUtilities;
 
 /**
  * The mouse on the chart. The left button works the chosen stitch, the right one takes out; drawn on, both go on with it, and
- * that is one edit. With shift the left button only puts the cursor there, with alt it takes the stitch up as the chosen one.
+ * that is one edit. With shift the left button only puts the cursor there, and drawn on marks from there; with alt it takes the
+ * stitch up as the chosen one.
  * The middle button moves the chart under the window.
  */
 final class CanvasHand extends MouseAdapter {
     private final ChartCanvas canvas;
     private Optional<Workbench.Stroke> stroke = Optional.empty();
+    private Optional<GridCell> markFrom = Optional.empty();
     private Point last = new Point();
     private Point grip = new Point();
 
@@ -36,6 +38,7 @@ final class CanvasHand extends MouseAdapter {
         if (SwingUtilities.isMiddleMouseButton(event) || stroke.isPresent()) {
             return;
         }
+        canvas.marking().clear();
         Optional<Place> at = placeAt(last);
         if (at.isPresent()) {
             canvas.cellAt(last).ifPresent(canvas::standIn);
@@ -44,7 +47,7 @@ final class CanvasHand extends MouseAdapter {
         if (left && event.isAltDown()) {
             at.ifPresent(place -> canvas.bench().choose(canvas.bench().chart().stitch(place)));
         } else if (left && event.isShiftDown()) {
-            return;
+            markFrom = canvas.cellAt(last);
         } else if (left || SwingUtilities.isRightMouseButton(event)) {
             Workbench.Stroke begun =
                     canvas.bench().beginStroke(left ? canvas.bench().stitch() : Stitch.BACK_LOOP);
@@ -58,6 +61,9 @@ final class CanvasHand extends MouseAdapter {
         if (SwingUtilities.isMiddleMouseButton(event)) {
             pan(event.getLocationOnScreen());
             return;
+        }
+        if (markFrom.isPresent()) {
+            canvas.cellAt(event.getPoint()).ifPresent(to -> canvas.marking().extend(markFrom.get(), to));
         }
         if (stroke.isPresent()) {
             List<Place> passed = placesBetween(last, event.getPoint());
@@ -73,6 +79,7 @@ final class CanvasHand extends MouseAdapter {
     public void mouseReleased(MouseEvent event) {
         stroke.ifPresent(Workbench.Stroke::end);
         stroke = Optional.empty();
+        markFrom = Optional.empty();
     }
 
     @Override

@@ -12,7 +12,25 @@ import javax.swing.KeyStroke;
 final class CanvasKeys {
     /** Everything that a key does on the chart, in the order in which help shows it. */
     static final List<String> IDS = List.of(
-            "left", "right", "up", "down", "home", "end", "b", "p", "l", "c", "work", "takeOut", "takeOutBack", "pick");
+            "left",
+            "right",
+            "up",
+            "down",
+            "home",
+            "end",
+            "b",
+            "p",
+            "l",
+            "c",
+            "work",
+            "takeOut",
+            "takeOutBack",
+            "pick",
+            "markLeft",
+            "markRight",
+            "markUp",
+            "markDown",
+            "unmark");
 
     private final ChartCanvas canvas;
     private final CanvasWalk walk;
@@ -39,19 +57,38 @@ final class CanvasKeys {
 
     private void press(String id) {
         switch (id) {
-            case "left" -> walk.go(Heading.LEFT);
-            case "right" -> walk.go(Heading.RIGHT);
-            case "up" -> walk.go(Heading.UP);
-            case "down" -> walk.go(Heading.DOWN);
-            case "home" -> walk.goToEnd(-1);
-            case "end" -> walk.goToEnd(1);
-            case "work" -> walk.work(canvas.bench().stitch(), 1);
-            case "takeOut" -> walk.work(Stitch.BACK_LOOP, 0);
-            case "takeOutBack" -> walk.work(Stitch.BACK_LOOP, -1);
+            case "left" -> go(() -> walk.go(Heading.LEFT));
+            case "right" -> go(() -> walk.go(Heading.RIGHT));
+            case "up" -> go(() -> walk.go(Heading.UP));
+            case "down" -> go(() -> walk.go(Heading.DOWN));
+            case "home" -> go(() -> walk.goToEnd(-1));
+            case "end" -> go(() -> walk.goToEnd(1));
+            case "markLeft" -> walk.mark(Heading.LEFT);
+            case "markRight" -> walk.mark(Heading.RIGHT);
+            case "markUp" -> walk.mark(Heading.UP);
+            case "markDown" -> walk.mark(Heading.DOWN);
+            case "unmark" -> canvas.marking().clear();
+            case "work" -> work(canvas.bench().stitch(), 1);
+            case "takeOut" -> work(Stitch.BACK_LOOP, 0);
+            case "takeOutBack" -> work(Stitch.BACK_LOOP, -1);
             case "pick" ->
                 canvas.bench()
                         .choose(canvas.bench().chart().stitch(canvas.bench().cursor()));
-            default -> walk.work(Stitch.ofLetter(id.charAt(0)).orElseThrow(), 1);
+            default -> work(Stitch.ofLetter(id.charAt(0)).orElseThrow(), 1);
+        }
+    }
+
+    private void go(Runnable step) {
+        canvas.marking().clear();
+        step.run();
+    }
+
+    /** Works a stitch where the cursor stands, or at all that is marked. */
+    private void work(Stitch stitch, int onwards) {
+        if (canvas.marking().isEmpty()) {
+            walk.work(stitch, onwards);
+        } else {
+            canvas.bench().work(canvas.marking().places(), stitch);
         }
     }
 }

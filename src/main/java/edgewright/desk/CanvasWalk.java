@@ -1,6 +1,7 @@
 package edgewright.desk;
 
 import edgewright.chart.GridCell;
+import edgewright.chart.GridContent.SideStitch;
 import edgewright.chart.Stitch;
 import edgewright.draw.Heading;
 import java.util.List;
@@ -17,6 +18,20 @@ final class CanvasWalk {
     void go(Heading heading) {
         CanvasSteps.next(canvas.cells(), canvas.standing(), heading, this::isStitch)
                 .ifPresent(canvas::standAndShow);
+    }
+
+    /** Goes one cell that way on the same limb and marks what lies between there and where marking began. */
+    void mark(Heading heading) {
+        GridCell from = canvas.standing();
+        CanvasSteps.next(canvas.cells(), from, heading, this::isStitch)
+                .filter(to -> canvas.marking()
+                        .stitchIn(to)
+                        .map(SideStitch::side)
+                        .equals(canvas.marking().stitchIn(from).map(SideStitch::side)))
+                .ifPresent(to -> {
+                    canvas.standAndShow(to);
+                    canvas.marking().extend(from, to);
+                });
     }
 
     /** Goes to the last cell of this round that way along the limb: back to its start if negative. */

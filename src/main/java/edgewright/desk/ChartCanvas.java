@@ -40,6 +40,7 @@ final class ChartCanvas extends JComponent implements Scrollable, Accessible {
 
     private final transient Workbench bench;
     private final transient View view;
+    private final transient CanvasMarking marking = new CanvasMarking(this);
     private transient CanvasPicture picture;
     private transient GridCell standing;
     private transient Optional<GridCell> hovered = Optional.empty();
@@ -88,6 +89,11 @@ final class ChartCanvas extends JComponent implements Scrollable, Accessible {
 
     int cellPx() {
         return view.cellPx();
+    }
+
+    /** What is marked. */
+    CanvasMarking marking() {
+        return marking;
     }
 
     /** The cell in which the cursor is drawn. */
@@ -199,6 +205,7 @@ final class ChartCanvas extends JComponent implements Scrollable, Accessible {
         if (lyingAsBefore) {
             mend(damage);
         } else {
+            marking.clear();
             revalidate();
             repaint();
         }
@@ -309,6 +316,7 @@ final class ChartCanvas extends JComponent implements Scrollable, Accessible {
         picture.paint((Graphics2D) g.create(), scale, scale.toMm(clip));
         CanvasCursor cursor = new CanvasCursor(g, this);
         hovered.ifPresent(cursor::hovered);
+        cursor.marked(marking.outlines());
         cursor.twins(picture.layout().cellsOf(bench.cursor()), standing);
         cursor.standing(standing, isFocusOwner());
         g.dispose();

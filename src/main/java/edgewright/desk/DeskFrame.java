@@ -173,6 +173,7 @@ final class DeskFrame extends JFrame {
     private void addEditActions() {
         actions.add("undo", bench::undo, () -> bench.undoName().isPresent());
         actions.add("redo", bench::redo, () -> bench.redoName().isPresent());
+        new MotifDeeds(canvas, status::tell).addTo(actions);
         actions.add("nextFinding", () -> findings.step(1), this::hasFindings);
         actions.add("previousFinding", () -> findings.step(-1), this::hasFindings);
         actions.add("evenOut", () -> ChartDeeds.evenOut(bench), () -> !ChartDeeds.isEven(bench));

@@ -54,7 +54,8 @@ final class Menus {
                 "making",
                 "-",
                 "quit");
-        menus.menu("edit", "undo", "redo", "-", "nextFinding", "previousFinding", "-", "evenOut");
+        JMenu edit = menus.menu("edit", "undo", "redo", "-", "cut", "copy", "paste", "pasteReversed", "unmark");
+        menus.fill(edit, "-", "nextFinding", "previousFinding", "-", "evenOut");
         menus.stitchMenu(bench);
         JMenu rounds =
                 menus.menu("rounds", "insertOutside", "insertInside", "duplicateRounds", "-", "moveOut", "moveIn");

@@ -1,0 +1,125 @@
+package edgewright.chart;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Stitches taken off a side as a rectangle of rounds and fabric columns, to be worked elsewhere. Towards a corner, where the
+ * rectangle reaches beyond the side, it holds nothing.
+ *
+ * @param rounds a row a round, the innermost first; in each the letters of its stitches in working order, and {@link #NOTHING}
+ *     where there is none. All rows are of one length, and neither is 0
+ */
+public record Motif(List<String> rounds) {
+    /** Stands where a motif has no stitch. */
+    public static final char NOTHING = '.';
+
+    public Motif {
+        rounds = List.copyOf(rounds);
+        if (rounds.isEmpty() || rounds.get(0).isEmpty()) {
+            throw new IllegalArgumentException("a motif without stitches");
+        }
+        for (String round : rounds) {
+            if (round.length() != rounds.get(0).length() || !round.chars().allMatch(Motif::isKnown)) {
+                throw new IllegalArgumentException("'" + round + "' is no round of a motif of "
+                        + rounds.get(0).length() + " columns");
+            }
+        }
+    }
+
+    private static boolean isKnown(int letter) {
+        return letter == NOTHING || Stitch.ofLetter((char) letter).isPresent();
+    }
+
+    /**
+     * The stitches between two opposite corners of a rectangle, both included.
+     *
+     * @param repeats how often the repeat is worked on the side that the two stand on
+     * @param one in a charted round, as the other one
+     */
+    public static Motif of(Chart chart, int repeats, SidePlace one, SidePlace other) {
+        int firstColumn = Math.min(one.fabricColumn(), other.fabricColumn());
+        int lastColumn = Math.max(one.fabricColumn(), other.fabricColumn());
+        List<String> rounds = new ArrayList<>();
+        for (int r = Math.min(one.round(), other.round()); r <= Math.max(one.round(), other.round()); r++) {
+            StringBuilder letters = new StringBuilder();
+            for (int column = firstColumn; column <= lastColumn; column++) {
+                letters.append(placeAt(chart, repeats, r, column)
+                        .map(place -> chart.stitch(place).letter())
+                        .orElse(NOTHING));
+            }
+            rounds.add(letters.toString());
+        }
+        return new Motif(rounds);
+    }
+
+    /**
+     * Reads what {@link #text} has written.
+     *
+     * @return empty if it is anything else: there must be lines of equal length, of the letters of stitches and {@link
+     *     #NOTHING}; blanks around a line and empty lines are passed over
+     */
+    public static Optional<Motif> parse(String text) {
+        List<String> rounds = new ArrayList<>(
+                text.lines().map(String::strip).filter(line -> !line.isEmpty()).toList());
+        Collections.reverse(rounds);
+        boolean isMotif = !rounds.isEmpty()
+                && rounds.stream()
+                        .allMatch(round -> round.length() == rounds.get(0).length()
+                                && round.chars().allMatch(Motif::isKnown));
+        return isMotif ? Optional.of(new Motif(rounds)) : Optional.empty();
+    }
+
+    /** A line a round, the outermost first, as a chart shows them. */
+    public String text() {
+        List<String> lines = new ArrayList<>(rounds);
+        Collections.reverse(lines);
+        return String.join("\n", lines) + "\n";
+    }
+
+    /** How many fabric columns it has. */
+    public int columns() {
+        return rounds.get(0).length();
+    }
+
+    /** This motif as in a mirror: what was worked last in each round is worked first. */
+    public Motif reversed() {
+        return new Motif(rounds.stream()
+                .map(round -> new StringBuilder(round).reverse().toString())
+                .toList());
+    }
+
+    /**
+     * Where its stitches come to lie in a chart. What reaches beyond the side or the outermost round is left out. Where it is
+     * wider than the repeat, one place of the chart is met several times; the last in working order counts.
+     *
+     * @param repeats how often the repeat is worked on the side
+     * @param first where the innermost round begins
+     */
+    public Map<Place, Stitch> placed(Chart chart, int repeats, SidePlace first) {
+        Map<Place, Stitch> stitches = new HashMap<>();
+        for (int i = 0; i < rounds.size(); i++) {
+            for (int j = 0; j < columns(); j++) {
+                Optional<Stitch> stitch = Stitch.ofLetter(rounds.get(i).charAt(j));
+                Optional<Place> place = placeAt(chart, repeats, first.round() + i, first.fabricColumn() + j);
+                if (stitch.isPresent() && place.isPresent()) {
+                    stitches.put(place.get(), stitch.get());
+                }
+            }
+        }
+        return stitches;
+    }
+
+    private static Optional<Place> placeAt(Chart chart, int repeats, int round, int fabricColumn) {
+        int stitch = fabricColumn + round;
+        SideShape shape = chart.shape();
+        return round >= 1 && round <= chart.rounds().size() && stitch >= 1 && stitch <= shape.stitches(round, repeats)
+                ? Optional.of(shape.placeOf(new SidePlace(round, stitch), repeats))
+                        .filter(chart::has)
+                : Optional.empty();
+    }
+}
