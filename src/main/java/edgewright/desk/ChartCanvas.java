@@ -17,6 +17,7 @@ import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
@@ -43,6 +44,9 @@ final class ChartCanvas extends JComponent implements Scrollable, Accessible {
     private final transient CanvasMarking marking = new CanvasMarking(this);
     private transient CanvasPicture picture;
     private transient GridCell standing;
+    /** Where the frames of the cursor are seen. */
+    private transient List<GridCell> framed = List.of();
+
     private transient Optional<GridCell> hovered = Optional.empty();
     private boolean fitWanted = true;
 
@@ -128,13 +132,12 @@ final class ChartCanvas extends JComponent implements Scrollable, Accessible {
     void standIn(GridCell cell) {
         standInQuietly(cell);
         placeIn(cell).ifPresent(bench::moveCursor);
-        repaintCursor();
     }
 
     /** Remembers the cell without moving the cursor of the chart, which is about to come there. */
     void standInQuietly(GridCell cell) {
-        repaintCursor();
         standing = cell;
+        repaintCursor();
     }
 
     /** Marks the cell under the mouse. */
@@ -198,7 +201,7 @@ final class ChartCanvas extends JComponent implements Scrollable, Accessible {
         if (!change.ofChart() && change.kind() != Change.Kind.CURSOR) {
             return;
         }
-        List<Rectangle> damage = new ArrayList<>(cursorCells());
+        List<Rectangle> damage = new ArrayList<>();
         boolean lyingAsBefore = !change.ofChart() || exchange(change, damage);
         boolean elsewhere = followCursor();
         damage.addAll(cursorCells());
@@ -279,11 +282,14 @@ final class ChartCanvas extends JComponent implements Scrollable, Accessible {
         mend(cursorCells());
     }
 
-    /** What the cursor's frames cover, in its own cell and in those that show the same stitch. */
+    /** What the cursor's frames cover, in its own cell and in those that show the same stitch, and what they covered before. */
     private List<Rectangle> cursorCells() {
         List<GridCell> cells = new ArrayList<>(picture.layout().cellsOf(bench.cursor()));
         cells.add(standing);
-        return cells.stream().map(this::framed).toList();
+        List<Rectangle> covered =
+                Stream.concat(framed.stream(), cells.stream()).map(this::framed).toList();
+        framed = cells;
+        return covered;
     }
 
     private Rectangle framed(GridCell cell) {
