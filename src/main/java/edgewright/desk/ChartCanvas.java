@@ -17,7 +17,6 @@ import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
@@ -42,11 +41,9 @@ final class ChartCanvas extends JComponent implements Scrollable, Accessible {
     private final transient Workbench bench;
     private final transient View view;
     private final transient CanvasMarking marking = new CanvasMarking(this);
+    private final transient CanvasFrames frames = new CanvasFrames(this);
     private transient CanvasPicture picture;
     private transient GridCell standing;
-    /** Where the frames of the cursor are seen. */
-    private transient List<GridCell> framed = List.of();
-
     private transient Optional<GridCell> hovered = Optional.empty();
     private boolean fitWanted = true;
 
@@ -204,7 +201,7 @@ final class ChartCanvas extends JComponent implements Scrollable, Accessible {
         List<Rectangle> damage = new ArrayList<>();
         boolean lyingAsBefore = !change.ofChart() || exchange(change, damage);
         boolean elsewhere = followCursor();
-        damage.addAll(cursorCells());
+        damage.addAll(frames.moved());
         if (lyingAsBefore) {
             mend(damage);
         } else {
@@ -279,27 +276,11 @@ final class ChartCanvas extends JComponent implements Scrollable, Accessible {
     }
 
     private void repaintCursor() {
-        mend(cursorCells());
-    }
-
-    /** What the cursor's frames cover, in its own cell and in those that show the same stitch, and what they covered before. */
-    private List<Rectangle> cursorCells() {
-        List<GridCell> cells = new ArrayList<>(picture.layout().cellsOf(bench.cursor()));
-        cells.add(standing);
-        List<Rectangle> covered =
-                Stream.concat(framed.stream(), cells.stream()).map(this::framed).toList();
-        framed = cells;
-        return covered;
-    }
-
-    private Rectangle framed(GridCell cell) {
-        Rectangle area = boundsOf(cell);
-        area.grow(4, 4);
-        return area;
+        mend(frames.moved());
     }
 
     private void repaintCell(GridCell cell) {
-        repaint(framed(cell));
+        repaint(frames.around(cell));
     }
 
     @Override
