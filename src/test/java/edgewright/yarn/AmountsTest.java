@@ -137,6 +137,21 @@ class AmountsTest {
     }
 
     @Test
+    void what_a_back_loop_stitch_takes_stands_before_what_a_plain_one_takes() {
+        YarnUse both = new YarnUse(
+                OptionalDouble.of(100),
+                OptionalDouble.of(120),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                YarnUse.NONE.extras());
+        StitchLengths lengths = StitchLengths.of(Making.NONE.withUse(Optional.of(both)));
+        assertThat(List.of(lengths.cm(BACK_LOOP), lengths.cm(PLAIN), lengths.cm(LONG)))
+                .containsExactly(5.0, 6.0, 10.0);
+    }
+
+    @Test
     void weight_and_balls_follow_from_the_band_of_a_ball() {
         Yarn banded = PEAT.withBall(Optional.of(new Ball(160, 50)));
         Amounts.OfYarn yarn = new Amounts.OfYarn(banded, 291);

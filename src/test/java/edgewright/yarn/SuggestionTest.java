@@ -3,7 +3,9 @@ package edgewright.yarn;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import edgewright.chart.Chart;
 import edgewright.chart.Colour;
+import edgewright.chart.SideShape;
 import edgewright.chart.Yarn;
 import edgewright.testing.RandomCharts;
 import java.util.List;
@@ -84,6 +86,22 @@ class SuggestionTest {
             assertThat(grey.red() == grey.green() && grey.green() == grey.blue())
                     .isTrue();
         }
+    }
+
+    @Test
+    void a_yarn_that_meets_one_it_is_hard_to_tell_from_gets_the_nearest_colour_that_is_not() {
+        Yarn chalk = new Yarn("A", "Chalk", Colour.parse("#f2ead8"));
+        Yarn fog = new Yarn("B", "Fog", Colour.parse("#e4dccb"));
+        Yarn peat = new Yarn("C", "Peat", Colour.parse("#2b2a33"));
+        Chart chart = Chart.blank("Stripes", new SideShape(1, 4, 1), 5, List.of(chalk, fog));
+        Colour instead = Meeting.suggestion(chart, fog).orElseThrow();
+        assertThat(instead).isNotEqualTo(fog.colour());
+        assertThat(Contrast.between(instead, chalk.colour()).isLow()).isFalse();
+        assertThat(Meeting.suggestion(chart, chalk)
+                        .map(colour -> Contrast.between(colour, fog.colour()).isLow()))
+                .contains(false);
+        assertThat(Meeting.suggestion(chart.withYarns(List.of(chalk, fog, peat)), peat))
+                .contains(peat.colour());
     }
 
     @Test

@@ -50,6 +50,16 @@ class YarnSentencesTest {
     }
 
     @Test
+    void a_round_says_its_layer_unless_it_is_a_charted_one() {
+        Chart border = Chart.blank("Stripes", new SideShape(1, 4, 1), 4, List.of(PEAT, CHALK))
+                .withMaking(Making.NONE.withBack(Optional.of(Back.DEFAULT)));
+        assertThat(Amounts.of(border, PerSide.all(2)).rounds().stream().map(amount -> says.round(amount.round())))
+                .startsWith("1", "2", "3", "4", "back base", "back 1")
+                .endsWith("joining");
+        assertThat(says.swapLaw()).startsWith("Rounds that long stitches join").endsWith(".");
+    }
+
+    @Test
     void two_yarns_are_told_apart_or_not_with_the_numbers() {
         assertThat(List.of(says.contrast(new Meeting(PEAT, CHALK, 2)), says.contrast(new Meeting(CHALK, FOG, 2))))
                 .containsExactly(
