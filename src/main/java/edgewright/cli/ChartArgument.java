@@ -37,7 +37,7 @@ final class ChartArgument {
         Verdict verdict = size.check(chart);
         FindingsText text = new FindingsText(terminal.err(), false);
         if (verdict.hasErrors() && !draft) {
-            text.print(file, verdict);
+            text.printFirst(file, verdict);
             return Optional.empty();
         }
         if (verdict.hasErrors()) {

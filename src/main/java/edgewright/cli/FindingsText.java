@@ -16,6 +16,9 @@ final class FindingsText {
     /** So many findings of a chart are told; whoever has more begins with these, or asks for JSON. */
     private static final int MOST_FINDINGS = 200;
 
+    /** So many are told where something else was asked for. */
+    private static final int MOST_IN_THE_WAY = 10;
+
     private final PrintStream to;
     private final Ansi ansi;
     private final Sentences sentences = Sentences.english();
@@ -28,11 +31,20 @@ final class FindingsText {
 
     /** A line for the chart, then each finding with what helps. */
     void print(Path file, Verdict verdict) {
+        print(file, verdict, MOST_FINDINGS, "check.more");
+    }
+
+    /** The same, but only the first few, for a command that they stand in the way of. */
+    void printFirst(Path file, Verdict verdict) {
+        print(file, verdict, MOST_IN_THE_WAY, "check.moreByCheck");
+    }
+
+    private void print(Path file, Verdict verdict, int most, String more) {
         printSummary(file, verdict);
         List<Finding> findings = verdict.findings();
-        findings.stream().limit(MOST_FINDINGS).forEach(this::print);
-        if (findings.size() > MOST_FINDINGS) {
-            to.println(Texts.of("check.more", findings.size() - MOST_FINDINGS));
+        findings.stream().limit(most).forEach(this::print);
+        if (findings.size() > most) {
+            to.println(Texts.of(more, findings.size() - most));
         }
     }
 

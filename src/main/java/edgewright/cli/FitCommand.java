@@ -120,7 +120,7 @@ final class FitCommand implements Callable<Integer> {
         Verdict verdict = Checker.check(chart);
         FindingsText findings = new FindingsText(root.terminal().err(), false);
         if (!verdict.judged()) {
-            findings.print(file, verdict);
+            findings.printFirst(file, verdict);
             return ExitStatus.NO;
         }
         FitAnswer answer = Fit.answer(chart, question(chart));

@@ -94,7 +94,7 @@ final class WorkCommand implements Callable<Integer> {
         Chart chart = ChartInput.read(file);
         Verdict verdict = size.check(chart);
         if (verdict.hasErrors()) {
-            new FindingsText(root.terminal().err(), false).print(file, verdict);
+            new FindingsText(root.terminal().err(), false).printFirst(file, verdict);
             return ExitStatus.NO;
         }
         PerSide repeats = size.repeats(chart).orElseThrow(() -> usage("work.size"));

@@ -67,6 +67,16 @@ class WriteCommandTest {
     }
 
     @Test
+    void ofManyFindingsTheFirstTenAreToldWhereTheyStandInTheWay() throws IOException {
+        Ended ended = run("write", Path.of("sample-charts", "first-try-unfinished.border.json"));
+        assertThat(ended.status()).isEqualTo(1);
+        assertThat(ended.out()).isEmpty();
+        assertThat(ended.err().lines().filter(line -> line.matches("  (error|warning)  .*")))
+                .hasSize(10);
+        assertThat(ended.err()).endsWith("  and 10 more; the command check tells them" + System.lineSeparator());
+    }
+
+    @Test
     void aSizeIsStatedInOneWayOnly() throws IOException {
         Ended ended = run("write", "--repeats", "2,3", "--sides", "11,15", Charts.sound(folder));
         assertThat(ended.status()).isEqualTo(2);
