@@ -75,6 +75,6 @@ public enum WordsFormat {
         if (2 * perRound * rounds > MOST_STITCHES) {
             return Optional.empty();
         }
-        return Optional.of(SvgPicture.inPage(ChartPicture.corner(chart, style, Emphasis.NONE)));
+        return Optional.of(SvgPicture.inPage(ChartPicture.corner(chart, style, Emphasis.NONE), "chart-"));
     }
 }

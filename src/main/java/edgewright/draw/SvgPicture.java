@@ -5,12 +5,12 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Base64;
-import java.util.Locale;
 import java.util.stream.Collectors;
 
 /**
- * Drawings as SVG 1.1. One unit is a millimetre. Marks of a layer are one group with the layer's name as id; each mark is a
- * group whose {@code class} is its kind, with the place and the yarn as data.
+ * Drawings as SVG 1.1. One unit is a millimetre. Each layer is a group with the layer's name as id. In it, marks of one kind
+ * and one yarn that look the same stand together, as one path, as texts or as uses of one sign; {@code class} is their kind and
+ * {@code data-yarn} their yarn. Where marks overlap, the upper ones come later.
  *
  * <p>Text stays text, so that it can be searched, read aloud and edited. The face is embedded, for machines that lack it;
  * programs that cannot use an embedded face take their own sans serif, and the anchors keep the text in its place.
@@ -20,67 +20,37 @@ public final class SvgPicture {
 
     /** The drawing as a document of its own, in UTF-8. */
     public static String of(Drawing drawing) {
-        String width = Numbers.mm(drawing.widthMm(), 3);
-        String height = Numbers.mm(drawing.heightMm(), 3);
-        String size = " width=\"" + width + "mm\" height=\"" + height + "mm\"";
+        String size = " width=\"" + Numbers.mm(drawing.widthMm(), 3) + "mm\" height=\""
+                + Numbers.mm(drawing.heightMm(), 3) + "mm\"";
         String style = face(Weight.REGULAR, 400) + face(Weight.BOLD, 700) + "text { font-family: '" + Lettering.FAMILY
                 + "', sans-serif; font-kerning: none; }\n";
+        // Programs that know SVG 1.1 alone find a sign by the name from XLink only.
         return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
-                + element(drawing, " xmlns=\"http://www.w3.org/2000/svg\"" + size, "<style>\n" + style + "</style>\n");
+                + element(
+                        drawing,
+                        " xmlns=\"http://www.w3.org/2000/svg\" xmlns:xlink=\"http://www.w3.org/1999/xlink\"" + size,
+                        "<style>\n" + style + "</style>\n",
+                        new SvgGroups(drawing, "", "xlink:href"),
+                        "");
     }
 
-    /** The drawing as a part of a page of HTML, which gives it its size and its face. A page can hold one of them. */
-    public static String inPage(Drawing drawing) {
-        return element(drawing, "", "");
+    /**
+     * The drawing as a part of a page of HTML, which gives it its size and its face.
+     *
+     * @param prefix before each id in it: letters, digits and hyphens, the first a letter; another for each picture of a page
+     */
+    public static String inPage(Drawing drawing, String prefix) {
+        return element(drawing, "", "", new SvgGroups(drawing, prefix, "href"), prefix);
     }
 
-    private static String element(Drawing drawing, String attributes, String style) {
-        StringBuilder svg = new StringBuilder();
-        svg.append("<svg")
-                .append(attributes)
-                .append(" viewBox=\"0 0 ")
-                .append(Numbers.mm(drawing.widthMm(), 3))
-                .append(' ')
-                .append(Numbers.mm(drawing.heightMm(), 3))
-                .append("\" role=\"img\" aria-labelledby=\"title description\">\n")
-                .append("<title id=\"title\">")
-                .append(escape(drawing.title()))
-                .append("</title>\n<desc id=\"description\">")
-                .append(escape(drawing.description()))
-                .append("</desc>\n")
-                .append(style);
-        for (Layer layer : Layer.values()) {
-            svg.append("<g id=\"").append(name(layer)).append("\">\n");
-            for (Mark mark : drawing.marks()) {
-                if (mark.kind().layer() == layer) {
-                    mark(mark, svg);
-                }
-            }
-            svg.append("</g>\n");
-        }
-        return svg.append("</svg>\n").toString();
-    }
-
-    private static void mark(Mark mark, StringBuilder svg) {
-        svg.append("<g class=\"").append(name(mark.kind())).append('"');
-        mark.place()
-                .ifPresent(place -> svg.append(" data-round=\"")
-                        .append(place.round())
-                        .append("\" data-section=\"")
-                        .append(place.section().member())
-                        .append("\" data-place=\"")
-                        .append(place.place())
-                        .append('"'));
-        mark.yarn()
-                .ifPresent(
-                        yarn -> svg.append(" data-yarn=\"").append(escape(yarn)).append('"'));
-        svg.append('>');
-        mark.drawOn(new SvgSurface(svg));
-        svg.append("</g>\n");
-    }
-
-    private static String name(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    private static String element(Drawing drawing, String attributes, String style, SvgGroups groups, String prefix) {
+        String title = prefix + "title";
+        String description = prefix + "description";
+        return "<svg" + attributes + " viewBox=\"0 0 " + Numbers.mm(drawing.widthMm(), 3) + " "
+                + Numbers.mm(drawing.heightMm(), 3) + "\" role=\"img\" aria-labelledby=\"" + title + " " + description
+                + "\"" + SvgSurface.USUAL + ">\n<title id=\"" + title + "\">" + escape(drawing.title())
+                + "</title>\n<desc id=\"" + description + "\">" + escape(drawing.description()) + "</desc>\n" + style
+                + groups.elements() + "</svg>\n";
     }
 
     private static String face(Weight weight, int number) {

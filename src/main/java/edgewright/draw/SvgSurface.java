@@ -2,106 +2,137 @@ package edgewright.draw;
 
 import edgewright.draw.Shape.Ends;
 import edgewright.draw.Shape.Weight;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.stream.Collectors;
 
-/** Draws shapes as SVG elements, lengths rounded to thousandths of a millimetre. */
+/** Turns shapes into those of SVG, in their order. What is the same for nearly all of them is said by {@link #USUAL}. */
 final class SvgSurface implements Surface {
-    private final StringBuilder svg;
+    /** What holds for every shape that does not say otherwise. */
+    static final String USUAL = " fill-rule=\"evenodd\" stroke-linecap=\"round\" stroke-linejoin=\"round\"";
 
-    SvgSurface(StringBuilder svg) {
-        this.svg = svg;
+    private final List<SvgShape> shapes = new ArrayList<>();
+
+    /** The shapes of a mark. */
+    static List<SvgShape> shapesOf(Mark mark) {
+        SvgSurface surface = new SvgSurface();
+        mark.drawOn(surface);
+        return surface.shapes;
     }
 
     @Override
     public void fill(Shape.Fill fill) {
-        svg.append("<path fill-rule=\"evenodd\" fill=\"").append(fill.colour()).append("\" d=\"");
-        path(fill.path());
-        svg.append("\"/>");
+        add(" fill=\"" + fill.colour() + "\"", fill.path(), fill.path().isUpright());
     }
 
     @Override
     public void line(Shape.Line line) {
-        boolean round = line.ends() == Ends.ROUND;
-        svg.append("<path fill=\"none\" stroke=\"")
-                .append(line.colour())
-                .append("\" stroke-width=\"")
-                .append(mm(line.widthMm()))
-                .append(
-                        round
-                                ? "\" stroke-linecap=\"round\" stroke-linejoin=\"round\""
-                                : "\" stroke-linecap=\"butt\" stroke-linejoin=\"miter\"");
-        if (!line.dashMm().isEmpty()) {
-            String dash = line.dashMm().stream().map(SvgSurface::mm).collect(Collectors.joining(" "));
-            svg.append(" stroke-dasharray=\"").append(dash).append('"');
-        }
-        svg.append(" d=\"");
-        path(line.path());
-        svg.append("\"/>");
+        String ends = line.ends() == Ends.ROUND ? "" : " stroke-linecap=\"butt\" stroke-linejoin=\"miter\"";
+        String dash = line.dashMm().isEmpty()
+                ? ""
+                : line.dashMm().stream()
+                        .map(SvgNumbers::mm)
+                        .collect(Collectors.joining(" ", " stroke-dasharray=\"", "\""));
+        String stroke = " fill=\"none\" stroke=\"" + line.colour() + "\" stroke-width=\""
+                + SvgNumbers.mm(line.widthMm()) + "\"";
+        add(stroke + ends + dash, line.path(), false);
     }
 
     @Override
     public void text(Shape.Text text) {
-        String x = mm(text.xMm());
-        String y = mm(text.yMm());
-        svg.append("<text x=\"").append(x).append("\" y=\"").append(y);
-        if (text.quarterTurns() > 0) {
-            svg.append("\" transform=\"rotate(")
-                    .append(90 * text.quarterTurns())
-                    .append(' ')
-                    .append(x)
-                    .append(' ')
-                    .append(y)
-                    .append(')');
-        }
         String anchor = switch (text.anchor()) {
             case START -> "start";
             case MIDDLE -> "middle";
             case END -> "end";
         };
-        svg.append("\" font-size=\"")
-                .append(mm(text.sizeMm()))
-                .append("\" font-weight=\"")
-                .append(text.weight() == Weight.BOLD ? 700 : 400)
-                .append("\" text-anchor=\"")
-                .append(anchor)
-                .append("\" fill=\"")
-                .append(text.colour())
-                .append("\">")
-                .append(SvgPicture.escape(text.text()))
-                .append("</text>");
+        String style = " font-size=\"" + SvgNumbers.mm(text.sizeMm()) + "\" font-weight=\""
+                + (text.weight() == Weight.BOLD ? 700 : 400) + "\" text-anchor=\"" + anchor + "\" fill=\""
+                + text.colour() + "\"";
+        SvgShape.Form letters = new SvgShape.Letters(SvgPicture.escape(text.text()), 90 * text.quarterTurns());
+        shapes.add(new SvgShape(style, text.xMm(), text.yMm(), letters));
     }
 
-    private void path(PenPath path) {
-        path.trace(new PenPath.Pen() {
-            @Override
-            public void moveTo(double x, double y) {
-                step('M', x, y);
-            }
-
-            @Override
-            public void lineTo(double x, double y) {
-                step('L', x, y);
-            }
-
-            @Override
-            public void curveTo(double x1, double y1, double x2, double y2, double x, double y) {
-                step('C', x1, y1);
-                step(' ', x2, y2);
-                step(' ', x, y);
-            }
-
-            @Override
-            public void close() {
-                svg.append('Z');
-            }
-        });
+    private void add(String style, PenPath path, boolean square) {
+        RelativePen pen = new RelativePen();
+        path.trace(pen);
+        SvgShape.Form form = new SvgShape.Path(pen.steps.toString(), pen.x, pen.y, square);
+        shapes.add(new SvgShape(style, pen.zeroXMm, pen.zeroYMm, form));
     }
 
-    private void step(char letter, double x, double y) {
-        svg.append(letter).append(mm(x)).append(' ').append(mm(y));
-    }
+    /**
+     * Writes a path from its first point on. Every step goes from where the rounded steps before it have come to, so what was
+     * rounded does not add up.
+     */
+    private static final class RelativePen implements PenPath.Pen {
+        private final StringBuilder steps = new StringBuilder();
+        private boolean begun;
+        private double zeroXMm;
+        private double zeroYMm;
+        private long x;
+        private long y;
+        private long partX;
+        private long partY;
 
-    private static String mm(double millimetres) {
-        return Numbers.mm(millimetres, 3);
+        @Override
+        public void moveTo(double xMm, double yMm) {
+            if (begun) {
+                steps.append('m').append(pair(xMm, yMm));
+            } else {
+                begun = true;
+                zeroXMm = xMm;
+                zeroYMm = yMm;
+            }
+            stand(xMm, yMm);
+            partX = x;
+            partY = y;
+        }
+
+        @Override
+        public void lineTo(double xMm, double yMm) {
+            long right = right(xMm);
+            long down = down(yMm);
+            if (down == 0) {
+                steps.append('h').append(SvgNumbers.of(right));
+            } else if (right == 0) {
+                steps.append('v').append(SvgNumbers.of(down));
+            } else {
+                steps.append('l').append(SvgNumbers.pair(right, down));
+            }
+            stand(xMm, yMm);
+        }
+
+        @Override
+        public void curveTo(double x1Mm, double y1Mm, double x2Mm, double y2Mm, double xMm, double yMm) {
+            String second = pair(x2Mm, y2Mm);
+            String end = pair(xMm, yMm);
+            steps.append('c').append(pair(x1Mm, y1Mm));
+            steps.append(second.startsWith("-") ? "" : " ").append(second);
+            steps.append(end.startsWith("-") ? "" : " ").append(end);
+            stand(xMm, yMm);
+        }
+
+        @Override
+        public void close() {
+            steps.append('z');
+            x = partX;
+            y = partY;
+        }
+
+        private String pair(double xMm, double yMm) {
+            return SvgNumbers.pair(right(xMm), down(yMm));
+        }
+
+        private long right(double xMm) {
+            return SvgNumbers.micrometres(xMm - zeroXMm) - x;
+        }
+
+        private long down(double yMm) {
+            return SvgNumbers.micrometres(yMm - zeroYMm) - y;
+        }
+
+        private void stand(double xMm, double yMm) {
+            x += right(xMm);
+            y += down(yMm);
+        }
     }
 }

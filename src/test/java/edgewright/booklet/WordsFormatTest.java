@@ -163,6 +163,14 @@ class WordsFormatTest {
         }
     }
 
+    @ParameterizedTest
+    @MethodSource("charts")
+    void a_page_of_a_sample_is_light_for_all_its_marks(Chart chart) {
+        // One and a half hundred kilobytes take a second at 1.2 Mbit/s. The bound is ours.
+        assertThat(WordsFormat.HTML.write(chart, Options.of(chart)).getBytes(StandardCharsets.UTF_8))
+                .hasSizeLessThan(150_000);
+    }
+
     @Test
     void a_page_asks_for_nothing_from_elsewhere() {
         String page = WordsFormat.HTML.write(awkward(), Options.of(awkward()));

@@ -5,15 +5,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
 import edgewright.check.Checker;
+import edgewright.draw.SvgReader.Seen;
 import edgewright.testing.RandomCharts;
 import edgewright.testing.Sketches;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
@@ -42,34 +47,92 @@ class SvgPictureTest {
         return elements;
     }
 
-    @Test
-    void every_shape_of_the_drawing_is_one_element_and_every_mark_one_group_in_its_layer() throws Exception {
-        for (int seed = 0; seed < 12; seed++) {
+    static Stream<Drawing> drawings() {
+        Stream<Drawing> corners = IntStream.range(0, 12).mapToObj(seed -> {
             Chart chart = seed == 0 ? CHART : new RandomCharts(seed).small();
-            Drawing drawing = ChartPicture.corner(
+            return ChartPicture.corner(
                     chart, PictureStyle.PRINT, Emphasis.of(Checker.check(chart).findings()));
-            Document document = parse(SvgPicture.of(drawing));
-            long texts = drawing.marks().stream()
-                    .flatMap(mark -> mark.shapes().stream())
-                    .filter(Shape.Text.class::isInstance)
-                    .count();
-            long shapes = drawing.marks().stream()
-                    .mapToLong(mark -> mark.shapes().size())
-                    .sum();
-            assertThat(elements(document, "text")).hasSize((int) texts);
-            assertThat(elements(document, "path")).hasSize((int) (shapes - texts));
-            List<String> kinds = elements(document, "g").stream()
-                    .filter(group -> group.hasAttribute("class"))
-                    .map(group ->
-                            ((Element) group.getParentNode()).getAttribute("id") + " " + group.getAttribute("class"))
-                    .toList();
-            assertThat(kinds)
-                    .isEqualTo(drawing.marks().stream()
-                            .map(mark -> (mark.kind().layer() + " " + mark.kind())
-                                    .toLowerCase(java.util.Locale.ROOT)
-                                    .replace('_', '-'))
-                            .toList());
+        });
+        return Stream.concat(
+                corners,
+                Stream.of(
+                        ChartPicture.corner(CHART, PictureStyle.BLACK_AND_WHITE.withCellMm(4.567), Emphasis.NONE),
+                        ChartPicture.wholeBorder(CHART, PerSide.all(2), PictureStyle.PRINT.withCellMm(3.3333)),
+                        ChartPicture.wholeBorder(
+                                CHART, PerSide.all(1), PictureStyle.FABRIC.withLook(FabricLook.WORKED))));
+    }
+
+    @ParameterizedTest
+    @MethodSource("drawings")
+    void every_shape_of_the_drawing_is_seen_once_and_no_other(Drawing drawing) throws Exception {
+        List<Seen> seen = SvgReader.read(parse(SvgPicture.of(drawing)));
+        List<Seen> expected = drawing.marks().stream()
+                .flatMap(mark -> SeenShapes.of(mark).stream())
+                .toList();
+        // Squares side by side may be one rectangle: compared is where their colour lies.
+        assertThat(SeenShapes.areas(seen)).isEqualTo(SeenShapes.areas(expected));
+        List<Seen> squares = SeenShapes.squares(seen);
+        List<Seen> expectedSquares = SeenShapes.squares(expected);
+        for (Seen square : expectedSquares) {
+            assertThat(SeenShapes.layersOver(square, squares))
+                    .isEqualTo(SeenShapes.layersOver(square, expectedSquares));
         }
+        List<Seen> left = new ArrayList<>(SeenShapes.withoutSquares(seen));
+        for (Seen shape : SeenShapes.withoutSquares(expected)) {
+            assertThat(SeenShapes.take(shape, left)).as(shape.toString()).isTrue();
+        }
+        assertThat(left).isEmpty();
+    }
+
+    @ParameterizedTest
+    @MethodSource("drawings")
+    void of_marks_that_overlap_the_upper_comes_later(Drawing drawing) throws Exception {
+        List<Seen> seen = SvgReader.read(parse(SvgPicture.of(drawing)));
+        List<Mark> marks = drawing.marks().stream()
+                .filter(mark -> !SeenShapes.of(mark).isEmpty())
+                .toList();
+        List<Integer> at = marks.stream()
+                .map(mark -> SeenShapes.indexOf(SeenShapes.of(mark).get(0), seen))
+                .toList();
+        int overlapping = 0;
+        for (int lower = 0; lower < marks.size(); lower++) {
+            for (int upper = lower + 1; upper < marks.size(); upper++) {
+                Area shrunk = marks.get(upper).bounds().grown(-0.01);
+                if (shrunk.touches(marks.get(lower).bounds())) {
+                    assertThat(at.get(lower)).isLessThan(at.get(upper));
+                    overlapping++;
+                }
+            }
+        }
+        assertThat(overlapping).isPositive();
+    }
+
+    @Test
+    void a_long_stitch_is_drawn_once_for_each_way_in_which_a_side_is_worked() throws Exception {
+        Drawing drawing = ChartPicture.wholeBorder(CHART, PerSide.all(9), PictureStyle.PRINT);
+        List<String> used = elements(parse(SvgPicture.of(drawing)), "use").stream()
+                .filter(use ->
+                        ((Element) use.getParentNode()).getAttribute("class").equals("long"))
+                .map(use -> use.getAttribute("xlink:href"))
+                .toList();
+        assertThat(used.stream().distinct()).hasSize(4);
+        assertThat(used).hasSize((int) drawing.marks().stream()
+                .filter(mark -> mark.kind() == MarkKind.LONG)
+                .count());
+    }
+
+    @Test
+    void two_pictures_in_one_page_share_no_id() throws Exception {
+        Drawing drawing = ChartPicture.corner(CHART, PictureStyle.PRINT, Emphasis.NONE);
+        Document page = parse("<body xmlns='http://www.w3.org/1999/xhtml'><div xmlns='" + SVG + "'>"
+                + SvgPicture.inPage(drawing, "one-") + SvgPicture.inPage(drawing, "two-") + "</div></body>");
+        NodeList all = page.getElementsByTagName("*");
+        List<String> ids = IntStream.range(0, all.getLength())
+                .mapToObj(i -> ((Element) all.item(i)).getAttribute("id"))
+                .filter(id -> !id.isEmpty())
+                .toList();
+        assertThat(ids).doesNotHaveDuplicates().allMatch(id -> id.matches("(one|two)-.*"));
+        assertThat(ids).contains("one-title", "two-title", "one-sign1", "two-sign1", "one-marks", "two-marks");
     }
 
     @Test
@@ -112,8 +175,10 @@ class SvgPictureTest {
         String svg = SvgPicture.of(ChartPicture.corner(CHART, PictureStyle.PRINT, Emphasis.NONE));
         assertThat(svg)
                 .contains("@font-face", "src: url(data:font/ttf;base64,")
-                .doesNotContain("href", "<script", "<image");
-        assertThat(svg.replace(SVG, "")).doesNotContain("http");
+                .doesNotContain("<script", "<image")
+                .doesNotContainPattern("href=\"[^#]");
+        assertThat(svg.replace(SVG, "").replace("http://www.w3.org/1999/xlink", ""))
+                .doesNotContain("http");
     }
 
     @Test
