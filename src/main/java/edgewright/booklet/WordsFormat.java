@@ -1,6 +1,8 @@
 package edgewright.booklet;
 
 import edgewright.chart.Chart;
+import edgewright.chart.Hand;
+import edgewright.chart.Terms;
 import edgewright.draw.ChartPicture;
 import edgewright.draw.Emphasis;
 import edgewright.draw.PictureStyle;
@@ -10,8 +12,9 @@ import edgewright.words.MarkdownText;
 import edgewright.words.Options;
 import edgewright.words.PatternWriter;
 import edgewright.words.PlainText;
-import edgewright.words.WrittenPattern;
+import edgewright.words.Version;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 
 /** The formats in which the words of a pattern are written to a file of their own. */
@@ -19,22 +22,22 @@ public enum WordsFormat {
     /** Lines of plain text. */
     TEXT(".txt") {
         @Override
-        String format(WrittenPattern words, Chart chart, Options options) {
-            return PlainText.of(words);
+        String format(List<Version> versions, Chart chart, Hand hand) {
+            return PlainText.of(versions);
         }
     },
     /** Markdown, with a table of counts. */
     MARKDOWN(".md") {
         @Override
-        String format(WrittenPattern words, Chart chart, Options options) {
-            return MarkdownText.of(words);
+        String format(List<Version> versions, Chart chart, Hand hand) {
+            return MarkdownText.of(versions);
         }
     },
     /** One page of HTML, with the chart before the rounds unless it is very large. */
     HTML(".html") {
         @Override
-        String format(WrittenPattern words, Chart chart, Options options) {
-            return HtmlPage.of(words, chart, options.terms(), picture(chart, options));
+        String format(List<Version> versions, Chart chart, Hand hand) {
+            return HtmlPage.of(versions, chart, picture(chart, hand));
         }
     };
 
@@ -62,13 +65,27 @@ public enum WordsFormat {
 
     /** The chart in words; the last line ends with a line feed. */
     public String write(Chart chart, Options options) {
-        return format(PatternWriter.write(chart, options), chart, options);
+        return write(chart, options, List.of(options.terms()));
     }
 
-    abstract String format(WrittenPattern words, Chart chart, Options options);
+    /**
+     * The chart in words in each of the terms, in their order, as one text under one title; the last line ends with a line
+     * feed.
+     *
+     * @param options all but the terms
+     * @param terms each once, at least one
+     */
+    public String write(Chart chart, Options options, List<Terms> terms) {
+        List<Version> versions = terms.stream()
+                .map(each -> new Version(each, PatternWriter.write(chart, options.withTerms(each))))
+                .toList();
+        return format(versions, chart, options.hand());
+    }
 
-    private static Optional<String> picture(Chart chart, Options options) {
-        PictureStyle style = PictureStyle.PRINT.withHand(options.hand());
+    abstract String format(List<Version> versions, Chart chart, Hand hand);
+
+    private static Optional<String> picture(Chart chart, Hand hand) {
+        PictureStyle style = PictureStyle.PRINT.withHand(hand);
         int rounds = chart.rounds().size();
         long perRound =
                 chart.shape().stitches(rounds, style.repeatsOf(chart.shape().w()));

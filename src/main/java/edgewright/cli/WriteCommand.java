@@ -2,6 +2,7 @@ package edgewright.cli;
 
 import edgewright.booklet.WordsFormat;
 import edgewright.chart.Chart;
+import edgewright.chart.Terms;
 import edgewright.words.Options;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -9,7 +10,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -42,32 +42,23 @@ final class WriteCommand implements Callable<Integer> {
             return ExitStatus.NO;
         }
         Chart chart = judged.get().chart();
-        List<Options> versions = wording.terms(chart).inTurn().stream()
-                .map(terms -> new Options(
-                        terms,
-                        wording.counting(),
-                        judged.get().repeats(),
-                        judged.get().isDraft(),
-                        wording.hand()))
-                .toList();
+        Options options = new Options(
+                chart.terms(),
+                wording.counting(),
+                judged.get().repeats(),
+                judged.get().isDraft(),
+                wording.hand());
+        List<Terms> terms = wording.terms(chart).inTurn();
         if (to == null) {
-            terminal.out().print(words(format == null ? WordsFormat.TEXT : format, chart, versions));
+            terminal.out().print((format == null ? WordsFormat.TEXT : format).write(chart, options, terms));
         } else {
             OutputFile output = new OutputFile(to, judged.get().file(), endings());
             WordsFormat named = WordsFormat.ofName(to.getFileName().toString()).orElseThrow();
-            String words = words(named, chart, versions);
+            String words = named.write(chart, options, terms);
             output.write(out -> out.write(words.getBytes(StandardCharsets.UTF_8)));
             terminal.out().println(Texts.of("write.done", Texts.name(output.path())));
         }
         return ExitStatus.DONE;
-    }
-
-    /** The versions after each other; a page of HTML holds one. */
-    private static String words(WordsFormat format, Chart chart, List<Options> versions) {
-        if (format == WordsFormat.HTML && versions.size() > 1) {
-            throw new BadInput(Texts.of("write.oneTerms"));
-        }
-        return versions.stream().map(options -> format.write(chart, options)).collect(Collectors.joining());
     }
 
     /** The format goes by the ending of the file; one that was asked for must have its own. */

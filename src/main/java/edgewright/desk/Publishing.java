@@ -5,6 +5,7 @@ import edgewright.booklet.BookletOptions;
 import edgewright.booklet.Outcome;
 import edgewright.booklet.WordsFormat;
 import edgewright.chart.Chart;
+import edgewright.chart.Terms;
 import edgewright.draw.ChartPicture;
 import edgewright.draw.Drawing;
 import edgewright.draw.Emphasis;
@@ -17,6 +18,7 @@ import java.awt.Window;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 
 /** Publishes the pattern and writes pictures of the chart, beside the event thread. */
@@ -81,11 +83,12 @@ final class Publishing {
         }
         WordsFormat format = dialog.format();
         Options options = dialog.options();
+        List<Terms> terms = dialog.terms();
         where("saveWords.title", "files.words." + format.name(), format.ending())
                 .ifPresent(file -> jobs.begin(
                         Texts.of("job.words", file.getFileName()),
                         worker -> {
-                            byte[] words = format.write(chart, options).getBytes(StandardCharsets.UTF_8);
+                            byte[] words = format.write(chart, options, terms).getBytes(StandardCharsets.UTF_8);
                             SafeFile.write(file, out -> out.write(words));
                             return file;
                         },

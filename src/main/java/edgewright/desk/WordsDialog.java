@@ -1,5 +1,6 @@
 package edgewright.desk;
 
+import edgewright.booklet.PrintedTerms;
 import edgewright.booklet.WordsFormat;
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
@@ -7,6 +8,7 @@ import edgewright.chart.Hand;
 import edgewright.chart.Terms;
 import edgewright.words.Options;
 import java.awt.Window;
+import java.util.List;
 import java.util.Optional;
 import javax.swing.JComboBox;
 
@@ -14,7 +16,7 @@ import javax.swing.JComboBox;
 final class WordsDialog extends FormDialog {
     private final boolean draft;
     private final JComboBox<WordsFormat> format = new JComboBox<>(WordsFormat.values());
-    private final JComboBox<Terms> terms = new JComboBox<>(Terms.values());
+    private final JComboBox<PrintedTerms> terms = new JComboBox<>(PrintedTerms.values());
     private final JComboBox<Hand> hand = new JComboBox<>(Hand.values());
     private final JComboBox<Counting> counting = new JComboBox<>(Counting.values());
     private final SizeFields size;
@@ -29,8 +31,8 @@ final class WordsDialog extends FormDialog {
         draft = errors > 0;
         format.setRenderer(Forms.renderer((WordsFormat each) -> Texts.of("saveWords.format." + each.name())));
         field("saveWords.format", format).setSelectedItem(WordsFormat.HTML);
-        terms.setRenderer(Forms.renderer((Terms each) -> Texts.of("terms." + each.name())));
-        field("saveWords.terms", terms).setSelectedItem(chart.terms());
+        terms.setRenderer(Forms.renderer((PrintedTerms each) -> Texts.of("terms." + each.name())));
+        field("saveWords.terms", terms).setSelectedItem(PrintedTerms.of(chart.terms()));
         hand.setRenderer(Forms.renderer((Hand each) -> Texts.of("saveWords.hand." + each.name())));
         field("saveWords.hand", hand);
         counting.setRenderer(Forms.renderer((Counting each) -> Texts.of("counting." + each.name())));
@@ -45,10 +47,19 @@ final class WordsDialog extends FormDialog {
         return (WordsFormat) format.getSelectedItem();
     }
 
+    /** The terms in turn, one or both. */
+    List<Terms> terms() {
+        return terms.getItemAt(terms.getSelectedIndex()).inTurn();
+    }
+
+    /** All but the terms. */
     Options options() {
         return new Options(
-                (Terms) terms.getSelectedItem(), (Counting) counting.getSelectedItem(), size.repeats(), draft, (Hand)
-                        hand.getSelectedItem());
+                terms().get(0),
+                counting.getItemAt(counting.getSelectedIndex()),
+                size.repeats(),
+                draft,
+                hand.getItemAt(hand.getSelectedIndex()));
     }
 
     @Override

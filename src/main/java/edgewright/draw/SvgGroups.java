@@ -43,18 +43,18 @@ final class SvgGroups {
 
     private final Drawing drawing;
     private final String prefix;
-    private final String href;
+    private final boolean inPage;
     private final Map<List<String>, String> signs = new LinkedHashMap<>();
     private final StringBuilder layers = new StringBuilder();
 
     /**
      * @param prefix before every id
-     * @param href the attribute by which a sign is used
+     * @param inPage whether it is a part of a page, whose face it takes
      */
-    SvgGroups(Drawing drawing, String prefix, String href) {
+    SvgGroups(Drawing drawing, String prefix, boolean inPage) {
         this.drawing = drawing;
         this.prefix = prefix;
-        this.href = href;
+        this.inPage = inPage;
     }
 
     /** The signs that are used, then the layers. */
@@ -80,7 +80,7 @@ final class SvgGroups {
         Map<Key, List<Drawn>> groups = new LinkedHashMap<>();
         for (int i = 0; i < marks.size(); i++) {
             Mark mark = marks.get(i);
-            Drawn drawn = new Drawn(mark, SvgSurface.shapesOf(mark));
+            Drawn drawn = new Drawn(mark, SvgSurface.shapesOf(mark, inPage));
             if (!drawn.shapes().isEmpty()) {
                 Key key = new Key(storeys.get(i), mark.kind(), mark.yarn(), drawn.look());
                 groups.computeIfAbsent(key, k -> new ArrayList<>()).add(drawn);
@@ -116,6 +116,8 @@ final class SvgGroups {
                     .collect(Collectors.joining());
         }
         String id = signs.computeIfAbsent(look, l -> prefix + "sign" + (signs.size() + 1));
+        // Programs that know SVG 1.1 alone find a sign by the name from XLink only.
+        String href = inPage ? "href" : "xlink:href";
         return all.stream()
                 .map(drawn -> "<use " + href + "=\"#" + id + "\" x=\"" + SvgNumbers.mm(drawn.xMm()) + "\" y=\""
                         + SvgNumbers.mm(drawn.yMm()) + "\"/>")

@@ -24,13 +24,12 @@ public final class SvgPicture {
                 + Numbers.mm(drawing.heightMm(), 3) + "mm\"";
         String style = face(Weight.REGULAR, 400) + face(Weight.BOLD, 700) + "text { font-family: '" + Lettering.FAMILY
                 + "', sans-serif; font-kerning: none; }\n";
-        // Programs that know SVG 1.1 alone find a sign by the name from XLink only.
         return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
                 + element(
                         drawing,
                         " xmlns=\"http://www.w3.org/2000/svg\" xmlns:xlink=\"http://www.w3.org/1999/xlink\"" + size,
                         "<style>\n" + style + "</style>\n",
-                        new SvgGroups(drawing, "", "xlink:href"),
+                        new SvgGroups(drawing, "", false),
                         "");
     }
 
@@ -40,7 +39,7 @@ public final class SvgPicture {
      * @param prefix before each id in it: letters, digits and hyphens, the first a letter; another for each picture of a page
      */
     public static String inPage(Drawing drawing, String prefix) {
-        return element(drawing, "", "", new SvgGroups(drawing, prefix, "href"), prefix);
+        return element(drawing, "", "", new SvgGroups(drawing, prefix, true), prefix);
     }
 
     private static String element(Drawing drawing, String attributes, String style, SvgGroups groups, String prefix) {

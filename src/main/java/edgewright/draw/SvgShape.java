@@ -28,9 +28,10 @@ record SvgShape(String style, double xMm, double yMm, Form form) {
      * Letters.
      *
      * @param escaped as XML has them
+     * @param length an attribute that says how long they are together; may be empty
      * @param degrees by which they are turned clockwise about their anchor
      */
-    record Letters(String escaped, int degrees) implements Form {}
+    record Letters(String escaped, String length, int degrees) implements Form {}
 
     /** As an element of its own, moved left and up by so much. */
     String element(double leftMm, double upMm) {
@@ -71,6 +72,7 @@ record SvgShape(String style, double xMm, double yMm, Form form) {
         String y = SvgNumbers.mm(yMm - upMm);
         String turn =
                 letters.degrees() == 0 ? "" : " transform=\"rotate(" + letters.degrees() + " " + x + " " + y + ")\"";
-        return "<text" + attributes + " x=\"" + x + "\" y=\"" + y + "\"" + turn + ">" + letters.escaped() + "</text>";
+        return "<text" + attributes + " x=\"" + x + "\" y=\"" + y + "\"" + turn + letters.length() + ">"
+                + letters.escaped() + "</text>";
     }
 }

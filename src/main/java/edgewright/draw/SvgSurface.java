@@ -11,11 +11,23 @@ final class SvgSurface implements Surface {
     /** What holds for every shape that does not say otherwise. */
     static final String USUAL = " fill-rule=\"evenodd\" stroke-linecap=\"round\" stroke-linejoin=\"round\"";
 
-    private final List<SvgShape> shapes = new ArrayList<>();
+    /** Texts of more letters must keep their length in another face, or they run into what stands beside them. */
+    private static final int FEW_LETTERS = 4;
 
-    /** The shapes of a mark. */
-    static List<SvgShape> shapesOf(Mark mark) {
-        SvgSurface surface = new SvgSurface();
+    private final List<SvgShape> shapes = new ArrayList<>();
+    private final boolean foreignFace;
+
+    private SvgSurface(boolean foreignFace) {
+        this.foreignFace = foreignFace;
+    }
+
+    /**
+     * The shapes of a mark.
+     *
+     * @param foreignFace whether its texts are set in whatever face the page has
+     */
+    static List<SvgShape> shapesOf(Mark mark, boolean foreignFace) {
+        SvgSurface surface = new SvgSurface(foreignFace);
         mark.drawOn(surface);
         return surface.shapes;
     }
@@ -48,7 +60,11 @@ final class SvgSurface implements Surface {
         String style = " font-size=\"" + SvgNumbers.mm(text.sizeMm()) + "\" font-weight=\""
                 + (text.weight() == Weight.BOLD ? 700 : 400) + "\" text-anchor=\"" + anchor + "\" fill=\""
                 + text.colour() + "\"";
-        SvgShape.Form letters = new SvgShape.Letters(SvgPicture.escape(text.text()), 90 * text.quarterTurns());
+        String length = foreignFace && text.text().length() > FEW_LETTERS
+                ? " textLength=\"" + SvgNumbers.mm(Lettering.widthMm(text.text(), text.weight(), text.sizeMm()))
+                        + "\" lengthAdjust=\"spacingAndGlyphs\""
+                : "";
+        SvgShape.Form letters = new SvgShape.Letters(SvgPicture.escape(text.text()), length, 90 * text.quarterTurns());
         shapes.add(new SvgShape(style, text.xMm(), text.yMm(), letters));
     }
 

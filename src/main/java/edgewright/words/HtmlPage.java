@@ -1,7 +1,6 @@
 package edgewright.words;
 
 import edgewright.chart.Chart;
-import edgewright.chart.Terms;
 import edgewright.chart.Yarn;
 import java.io.IOException;
 import java.io.InputStream;
@@ -13,53 +12,57 @@ import java.util.stream.Collectors;
 
 /**
  * A written pattern as one file of HTML, which asks for nothing from elsewhere. Parts have headings of the second level and
- * rounds of the third, words and yarns stand in definition lists, counts in a table whose heads say which way they go. It is
- * made for narrow and wide screens, light and dark, for paper, and for whoever has it read aloud.
+ * rounds of the third, words and yarns stand in definition lists, counts in a table whose heads say which way they go. Of two
+ * versions each is a section with a heading and a language of its own, and its parts and rounds are one level lower; both show
+ * the same chart. It is made for narrow and wide screens, light and dark, for paper, and for whoever has it read aloud.
  */
 public final class HtmlPage implements BlockPrinter {
     private static final String STYLE = style();
 
     private final Texts texts = Texts.ofPattern();
     private final List<Yarn> yarns;
+    private final List<Version> versions;
+    private final boolean single;
     private final StringBuilder html = new StringBuilder();
     private Part.Kind kind = Part.Kind.HEADING;
     private boolean inList;
     private int yarnsSeen;
+    /** Before the ids of the version that is being printed. */
+    private String prefix = "";
 
-    private HtmlPage(Chart chart) {
+    private HtmlPage(Chart chart, List<Version> versions) {
         this.yarns = chart.yarnsUsed();
+        this.versions = versions;
+        this.single = versions.size() == 1;
     }
 
     /**
      * The page.
      *
+     * @param versions of the pattern of this chart, one for each of the terms; at least one
      * @param chart whose pattern it is; its yarns lend their colours
-     * @param terms those that the pattern is written in
      * @param picture an element that shows the chart and says what it shows, before the rounds; empty for none
      */
-    public static String of(WrittenPattern pattern, Chart chart, Terms terms, Optional<String> picture) {
-        HtmlPage page = new HtmlPage(chart);
-        page.head(pattern, terms);
-        List<Part> parts = pattern.parts().stream()
-                .filter(part -> part.kind() != Part.Kind.HEADING)
-                .toList();
-        page.contents(parts, picture.isPresent());
+    public static String of(List<Version> versions, Chart chart, Optional<String> picture) {
+        HtmlPage page = new HtmlPage(chart, versions);
+        page.head(versions.get(0));
+        page.contents(picture.isPresent());
         page.html.append("<main>\n");
-        for (Part part : parts) {
-            if (part.kind() == Part.Kind.ROUNDS) {
-                picture.ifPresent(page::picture);
-            }
-            page.part(part);
+        if (page.single) {
+            page.parts(versions.get(0), picture);
+        } else {
+            picture.ifPresent(page::picture);
+            versions.forEach(page::version);
         }
         page.html.append("</main>\n</body>\n</html>\n");
         return page.html.toString();
     }
 
-    private void head(WrittenPattern pattern, Terms terms) {
-        Part heading = pattern.parts().get(0);
+    private void head(Version first) {
+        Part heading = first.heading();
         String title = heading.heading().isBlank() ? texts.text("page.untitled") : heading.heading();
         html.append("<!DOCTYPE html>\n<html lang=\"")
-                .append(terms == Terms.US ? "en-US" : "en-GB")
+                .append(first.language())
                 .append("\">\n<head>\n<meta charset=\"utf-8\">\n<title>")
                 .append(escape(title))
                 .append("</title>\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
@@ -71,17 +74,37 @@ public final class HtmlPage implements BlockPrinter {
         html.append("</header>\n");
     }
 
-    private void contents(List<Part> parts, boolean chart) {
+    private void contents(boolean chart) {
         html.append("<nav aria-labelledby=\"contents\">\n<h2 id=\"contents\">")
                 .append(escape(texts.text("page.contents")))
                 .append("</h2>\n<ol>\n");
-        for (Part part : parts) {
+        if (single) {
+            links(versions.get(0), chart);
+        } else {
+            if (chart) {
+                link("chart", texts.text("page.chart"));
+            }
+            for (Version version : versions) {
+                begin(version);
+                html.append("<li lang=\"").append(version.language()).append("\"><a href=\"#");
+                html.append(version.id())
+                        .append("\">")
+                        .append(escape(version.name()))
+                        .append("</a>\n<ol>\n");
+                links(version, false);
+                html.append("</ol>\n</li>\n");
+            }
+        }
+        html.append("</ol>\n</nav>\n");
+    }
+
+    private void links(Version version, boolean chart) {
+        for (Part part : version.body()) {
             if (part.kind() == Part.Kind.ROUNDS && chart) {
                 link("chart", texts.text("page.chart"));
             }
             link(id(part), part.heading());
         }
-        html.append("</ol>\n</nav>\n");
     }
 
     private void link(String id, String words) {
@@ -98,17 +121,46 @@ public final class HtmlPage implements BlockPrinter {
         html.append("</figure>\n</section>\n");
     }
 
+    private void version(Version version) {
+        begin(version);
+        html.append("<section class=\"version\" lang=\"")
+                .append(version.language())
+                .append("\">\n<h2 id=\"");
+        html.append(version.id()).append("\">").append(escape(version.name())).append("</h2>\n");
+        parts(version, Optional.empty());
+        html.append("</section>\n");
+    }
+
+    private void begin(Version version) {
+        prefix = single ? "" : version.id() + "-";
+        yarnsSeen = 0;
+    }
+
+    private void parts(Version version, Optional<String> picture) {
+        for (Part part : version.body()) {
+            if (part.kind() == Part.Kind.ROUNDS) {
+                picture.ifPresent(this::picture);
+            }
+            part(part);
+        }
+    }
+
     private void part(Part part) {
         kind = part.kind();
-        html.append("<section>\n<h2 id=\"").append(id(part)).append("\">");
-        html.append(escape(part.heading())).append("</h2>\n");
+        String level = single ? "h2" : "h3";
+        html.append("<section>\n<")
+                .append(level)
+                .append(" id=\"")
+                .append(id(part))
+                .append("\">");
+        html.append(escape(part.heading())).append("</").append(level).append(">\n");
         part.blocks().forEach(block -> block.printOn(this));
         endList();
         html.append("</section>\n");
     }
 
-    private static String id(Part part) {
-        return "part-" + part.kind().ordinal();
+    private String id(Part part) {
+        return prefix + "part-" + part.kind().ordinal();
     }
 
     @Override
@@ -140,8 +192,12 @@ public final class HtmlPage implements BlockPrinter {
     @Override
     public void round(Block.RoundWords round) {
         endList();
-        html.append("<div class=\"round\" id=\"round-").append(round.round()).append("\">\n");
-        element("h3", round.name());
+        html.append("<div class=\"round\" id=\"")
+                .append(prefix)
+                .append("round-")
+                .append(round.round())
+                .append("\">\n");
+        element(single ? "h3" : "h4", round.name());
         if (!round.afterName().isEmpty()) {
             html.append("<p class=\"counts\">")
                     .append(escape(round.afterName()))

@@ -20,18 +20,35 @@ public final class MarkdownText implements BlockPrinter {
     private final StringBuilder text = new StringBuilder();
     private boolean inList;
 
-    private MarkdownText() {}
+    /** Signs before the heading of a part; that of a round has one more. */
+    private final String level;
 
-    /** The whole pattern; the last line ends with a line feed. */
-    public static String of(WrittenPattern pattern) {
-        MarkdownText page = new MarkdownText();
-        pattern.parts().forEach(page::part);
+    private MarkdownText(boolean single) {
+        this.level = single ? "##" : "###";
+    }
+
+    /**
+     * The whole pattern; the last line ends with a line feed. Of several versions each has a heading of the second level, and
+     * its parts are one level lower.
+     *
+     * @param versions of one chart, at least one
+     */
+    public static String of(List<Version> versions) {
+        boolean single = versions.size() == 1;
+        MarkdownText page = new MarkdownText(single);
+        page.part(versions.get(0).heading());
+        for (Version version : versions) {
+            if (!single) {
+                page.paragraph("## " + escape(version.name()));
+            }
+            version.body().forEach(page::part);
+        }
         return page.text.toString();
     }
 
     private void part(Part part) {
         if (!part.heading().isEmpty()) {
-            paragraph((part.kind() == Part.Kind.HEADING ? "# " : "## ") + escape(part.heading()));
+            paragraph((part.kind() == Part.Kind.HEADING ? "#" : level) + " " + escape(part.heading()));
         }
         part.blocks().forEach(block -> block.printOn(this));
         inList = false;
@@ -56,7 +73,7 @@ public final class MarkdownText implements BlockPrinter {
 
     @Override
     public void round(Block.RoundWords round) {
-        paragraph("### " + escape(round.name()));
+        paragraph(level + "# " + escape(round.name()));
         if (!round.afterName().isEmpty()) {
             paragraph(atStart(round.afterName()));
         }

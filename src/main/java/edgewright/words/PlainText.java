@@ -35,6 +35,25 @@ public final class PlainText implements BlockPrinter {
         return page.text.toString();
     }
 
+    /**
+     * Versions of one pattern after one another, each under its own heading; the last line ends with a line feed.
+     *
+     * @param versions of one chart, at least one; one alone is printed as {@link #of(WrittenPattern)} prints it
+     */
+    public static String of(List<Version> versions) {
+        if (versions.size() == 1) {
+            return of(versions.get(0).words());
+        }
+        PlainText page = new PlainText();
+        page.part(versions.get(0).heading());
+        for (Version version : versions) {
+            page.text.append('\n');
+            page.heading(version.name(), "=");
+            version.body().forEach(page::part);
+        }
+        return page.text.toString();
+    }
+
     /** Lines wrapped as in {@link #of}, the first at the margin and the others indented; each ends with a line feed. */
     public static String of(Block.RoundWords round) {
         PlainText page = new PlainText();
@@ -50,9 +69,7 @@ public final class PlainText implements BlockPrinter {
             text.append('\n');
         }
         if (!part.heading().isEmpty()) {
-            String rule = part.kind() == Part.Kind.HEADING ? "=" : "-";
-            text.append(part.heading()).append('\n');
-            text.append(rule.repeat(Math.min(part.heading().length(), WIDTH))).append('\n');
+            heading(part.heading(), part.kind() == Part.Kind.HEADING ? "=" : "-");
         }
         // The designer's own lines are indented, so that none of them can pass for a heading or a round.
         margin = part.kind() == Part.Kind.DESIGNER_NOTES ? INDENT : "";
@@ -64,6 +81,11 @@ public final class PlainText implements BlockPrinter {
             first = false;
             block.printOn(this);
         }
+    }
+
+    private void heading(String words, String rule) {
+        text.append(words).append('\n');
+        text.append(rule.repeat(Math.min(words.length(), WIDTH))).append('\n');
     }
 
     @Override

@@ -14,6 +14,7 @@ import edgewright.file.ReadResult;
 import edgewright.words.Block;
 import edgewright.words.BlockPrinter;
 import edgewright.words.Options;
+import edgewright.words.Part;
 import edgewright.words.PatternWriter;
 import edgewright.words.PlainText;
 import edgewright.words.WrittenPattern;
@@ -48,6 +49,8 @@ import org.xml.sax.SAXException;
 class WordsFormatTest {
     static final Yarn TOO_MANY = new Yarn("TooMany", "Marsh Light", Colour.parse("#12fe34"));
 
+    private static final List<Terms> BOTH = List.of(Terms.UK, Terms.US);
+
     static Stream<Chart> charts() throws IOException {
         List<Chart> charts = new ArrayList<>();
         try (Stream<Path> files = Files.list(Path.of("sample-charts"))) {
@@ -77,6 +80,80 @@ class WordsFormatTest {
             assertThat(validator.validate(new ByteArrayInputStream(page.getBytes(StandardCharsets.UTF_8))))
                     .isEmpty();
         }
+    }
+
+    @ParameterizedTest
+    @MethodSource("charts")
+    void a_page_in_both_terms_is_valid_html_and_says_each_version_whole(Chart chart) throws Exception {
+        String html = WordsFormat.HTML.write(chart, Options.of(chart), BOTH);
+        EmbeddedValidator validator = new EmbeddedValidator();
+        validator.setOutputFormat(EmbeddedValidator.OutputFormat.GNU);
+        assertThat(validator.validate(new ByteArrayInputStream(html.getBytes(StandardCharsets.UTF_8))))
+                .isEmpty();
+        Document page = parsed(html);
+        assertThat(texts(page, "h1", "h2", "h3", "h4", "p", "dt", "dd", "caption", "th", "td").stream()
+                        .filter(text -> !text.isEmpty())
+                        .filter(text -> !List.of("Contents", "Chart").contains(text)))
+                .isEqualTo(inBothTerms(chart, false));
+        assertThat(page.getElementsByTagName("svg").getLength()).isEqualTo(1);
+        assertThat(html.length()).isLessThan(190_000);
+    }
+
+    @Test
+    void each_version_of_a_page_is_in_its_language_with_its_yarns_and_the_way_there_stands_at_the_top()
+            throws Exception {
+        Chart chart = awkward();
+        String html = WordsFormat.HTML.write(chart, Options.of(chart), BOTH);
+        Document page = parsed(html);
+        Element main = (Element) page.getElementsByTagName("main").item(0);
+        assertThat(children(main).map(each -> each.getAttribute("class") + each.getAttribute("lang")))
+                .containsExactly("", "versionen-GB", "versionen-US");
+        Element contents = (Element) page.getElementsByTagName("nav").item(0);
+        NodeList links = contents.getElementsByTagName("a");
+        List<String> ways = IntStream.range(0, links.getLength())
+                .mapToObj(i -> ((Element) links.item(i)).getAttribute("href").substring(1))
+                .toList();
+        assertThat(ways).doesNotHaveDuplicates().contains("chart", "uk", "us", "uk-part-7", "us-part-7");
+        assertThat(ways.stream().map(page::getElementById)).doesNotContainNull();
+        assertThat(html.split("class=\"chip\"", -1))
+                .hasSize(1 + 2 * chart.yarnsUsed().size());
+    }
+
+    @Test
+    void a_text_in_both_terms_has_one_title_and_a_heading_for_each_version() {
+        Chart chart = awkward();
+        assertThat(WordsFormat.TEXT.write(chart, Options.of(chart), BOTH))
+                .isEqualTo(version(chart, Terms.UK, 0, 1) + "\nUK terms\n========\n\n" + version(chart, Terms.UK, 1, 99)
+                        + "\nUS terms\n========\n\n" + version(chart, Terms.US, 1, 99));
+    }
+
+    private static String version(Chart chart, Terms terms, int from, int to) {
+        List<Part> parts =
+                PatternWriter.write(chart, Options.of(chart).withTerms(terms)).parts();
+        return PlainText.of(new WrittenPattern(parts.subList(from, Math.min(to, parts.size()))));
+    }
+
+    /** The first heading, then for each of the terms its name and the rest. */
+    private static List<String> inBothTerms(Chart chart, boolean together) {
+        List<String> words = new ArrayList<>();
+        for (Terms terms : BOTH) {
+            List<Part> parts = PatternWriter.write(chart, Options.of(chart).withTerms(terms))
+                    .parts();
+            if (words.isEmpty()) {
+                words.addAll(words(new WrittenPattern(parts.subList(0, 1)), together));
+            }
+            words.add(terms + " terms");
+            words.addAll(words(new WrittenPattern(parts.subList(1, parts.size())), together));
+        }
+        return words;
+    }
+
+    private static Stream<Element> children(Element parent) {
+        NodeList all = parent.getChildNodes();
+        return IntStream.range(0, all.getLength())
+                .mapToObj(all::item)
+                .filter(Element.class::isInstance)
+                .map(Element.class::cast);
     }
 
     @Test
@@ -133,6 +210,11 @@ class WordsFormatTest {
                             .filter(text -> !text.isEmpty()))
                     .isEqualTo(expected);
         }
+        Document both = parsed("<!DOCTYPE html><title>x</title>"
+                + renderer.render(parser.parse(WordsFormat.MARKDOWN.write(chart, Options.of(chart), BOTH))));
+        assertThat(texts(both, "h1", "h2", "h3", "h4", "p", "li", "th", "td").stream()
+                        .filter(text -> !text.isEmpty()))
+                .isEqualTo(inBothTerms(chart, true));
     }
 
     @Test

@@ -1,6 +1,7 @@
 package edgewright.draw;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
@@ -119,6 +120,23 @@ class SvgPictureTest {
         assertThat(used).hasSize((int) drawing.marks().stream()
                 .filter(mark -> mark.kind() == MarkKind.LONG)
                 .count());
+    }
+
+    @Test
+    void in_a_page_a_text_of_some_letters_keeps_its_length_whatever_the_face_of_the_page() throws Exception {
+        Drawing drawing = ChartPicture.corner(CHART, PictureStyle.PRINT, Emphasis.NONE);
+        String page = SvgPicture.inPage(drawing, "one-").replace("<svg", "<svg xmlns='" + SVG + "'");
+        List<Element> texts = elements(parse(page), "text").stream()
+                .filter(text -> text.getTextContent().length() > 4)
+                .toList();
+        assertThat(texts).isNotEmpty().allSatisfy(text -> {
+            Element styled = text.hasAttribute("font-size") ? text : (Element) text.getParentNode();
+            double sizeMm = Double.parseDouble(styled.getAttribute("font-size"));
+            Shape.Weight weight =
+                    styled.getAttribute("font-weight").equals("700") ? Shape.Weight.BOLD : Shape.Weight.REGULAR;
+            assertThat(Double.parseDouble(text.getAttribute("textLength")))
+                    .isCloseTo(Lettering.widthMm(text.getTextContent(), weight, sizeMm), within(0.01));
+        });
     }
 
     @Test
