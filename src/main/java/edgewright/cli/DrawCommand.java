@@ -17,12 +17,16 @@ import edgewright.draw.Turn;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
 
 /** {@code draw}: the chart as a picture. */
 @Command(name = "draw", resourceBundle = "edgewright.cli.usage", mixinStandardHelpOptions = true)
@@ -43,6 +47,9 @@ final class DrawCommand implements Callable<Integer> {
 
     @ParentCommand
     private Root root;
+
+    @Spec
+    private CommandSpec spec;
 
     @Mixin
     private ChartArgument argument;
@@ -94,6 +101,7 @@ final class DrawCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        refuseWhatWouldBeIgnored();
         Terminal terminal = root.terminal();
         Optional<ChartArgument.Judged> judged = argument.judged(terminal);
         if (judged.isEmpty()) {
@@ -109,6 +117,25 @@ final class DrawCommand implements Callable<Integer> {
         }
         terminal.out().println(Texts.of("draw.done", Texts.name(output.path()), drawing.widthMm(), drawing.heightMm()));
         return ExitStatus.DONE;
+    }
+
+    /** An option that changes nothing in the picture asked for is a mistake of whoever gives it. */
+    private void refuseWhatWouldBeIgnored() {
+        if (view == View.CORNER) {
+            refuse("draw.forBorder", "--sides");
+            refuse("draw.forBorder", "--repeats");
+        } else {
+            refuse("draw.forCorner", "--turn");
+        }
+        if (String.valueOf(to.getFileName()).toLowerCase(Locale.ROOT).endsWith(SVG)) {
+            refuse("draw.forPixels", "--dpi");
+        }
+    }
+
+    private void refuse(String key, String option) {
+        if (spec.commandLine().getParseResult().hasMatchedOption(option)) {
+            throw new ParameterException(spec.commandLine(), Texts.of(key, option, Texts.name(to)));
+        }
     }
 
     private Drawing drawing(ChartArgument.Judged judged) {

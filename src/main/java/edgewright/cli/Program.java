@@ -3,18 +3,14 @@ package edgewright.cli;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.regex.Pattern;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.UnmatchedArgumentException;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.RunLast;
 
 /** The command line: finds the command, runs it, and says how it ended. */
 public final class Program {
-    /** How the library begins when a value is wrong; the name of the option says as much. */
-    private static final Pattern VALUE_OF = Pattern.compile(
-            "^Invalid value for (?:positional parameter at index \\S+ \\((.+?)\\)|option '(\\S+)'(?: \\(.+?\\))?): ");
-
     private Program() {}
 
     /** Whether the arguments are those of a command; if not, they are a chart to open or nothing. */
@@ -39,7 +35,12 @@ public final class Program {
         commands.setOut(new PrintWriter(terminal.out(), true, StandardCharsets.UTF_8));
         commands.setErr(new PrintWriter(terminal.err(), true, StandardCharsets.UTF_8));
         commands.setUsageHelpWidth(100);
-        commands.setParameterExceptionHandler((mistake, args) -> usageMistake(mistake, terminal));
+        // A chart may have a name that begins with '@'; the library would read arguments from it.
+        commands.setExpandAtFiles(false);
+        commands.registerConverter(int.class, new WholeNumberConverter());
+        commands.setParameterExceptionHandler(
+                (mistake, args) -> usageMistake(mistake, UsageSentence.of(mistake, List.of(args)), terminal));
+        commands.setExecutionStrategy(parsed -> run(parsed, terminal));
         commands.setExecutionExceptionHandler((failure, command, result) -> failed(failure, terminal));
         int status = execute(commands, arguments, terminal);
         return terminal.flush()
@@ -57,21 +58,18 @@ public final class Program {
         }
     }
 
-    private static int usageMistake(ParameterException mistake, Terminal terminal) {
-        CommandLine commandLine = mistake.getCommandLine();
-        String said = VALUE_OF.matcher(Texts.oneLine(mistake.getMessage()))
-                .replaceFirst("$1$2: ")
-                .replaceFirst("\\.$", "");
-        if (mistake instanceof UnmatchedArgumentException unmatched
-                && commandLine.getParent() == null
-                && !unmatched.isUnknownOption()) {
-            said = Texts.of(
-                    "no.such.command",
-                    Texts.oneLine(unmatched.getUnmatched().get(0)),
-                    String.join(", ", commandLine.getSubcommands().keySet()));
+    /** Runs the command that was found. What it says of its options is told apart here from what the library says of them. */
+    private static int run(ParseResult parsed, Terminal terminal) {
+        try {
+            return new RunLast().execute(parsed);
+        } catch (ParameterException e) {
+            return usageMistake(e, UsageSentence.ofRun(e), terminal);
         }
-        return refuse(
-                terminal, Texts.of("usage", said, commandLine.getCommandSpec().qualifiedName()));
+    }
+
+    private static int usageMistake(ParameterException mistake, String said, Terminal terminal) {
+        String command = mistake.getCommandLine().getCommandSpec().qualifiedName();
+        return refuse(terminal, Texts.of("usage", said, command));
     }
 
     private static int failed(Exception failure, Terminal terminal) {
