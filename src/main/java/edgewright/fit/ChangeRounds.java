@@ -37,10 +37,16 @@ public record ChangeRounds(OptionalInt firstLong, OptionalInt counting, int chan
                 isNextPlain ? OptionalInt.of(changing + 1) : OptionalInt.empty());
     }
 
-    private static boolean isPatterned(Round round) {
+    /** Whether a round can only be worked on sides on which the repeat comes out even. */
+    static boolean isPatterned(Round round) {
         boolean isOneStitch =
                 round.repeat().isAll(Stitch.BACK_LOOP) || round.repeat().isAll(Stitch.PLAIN);
-        return has(round, Stitch.LONG) || has(round, Stitch.CHAIN) || !isOneStitch;
+        return isMoreThanWork(round) || !isOneStitch;
+    }
+
+    /** Whether a round has stitches that do not stand in the stitch below. */
+    static boolean isMoreThanWork(Round round) {
+        return has(round, Stitch.LONG) || has(round, Stitch.CHAIN);
     }
 
     private static boolean has(Round round, Stitch stitch) {

@@ -10,6 +10,7 @@ import edgewright.chart.Stitches;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** Answers whether and how a piece is made to fit the border of a chart. */
@@ -35,6 +36,45 @@ public final class Fit {
                     + chart.rounds().size() + ", the rounds of the chart");
         }
         return new Fit(chart, question).answer();
+    }
+
+    /**
+     * The plan for a piece whose whole pattern is to be put into words, or why there is none. Beside what {@link #answer}
+     * refuses there is none where the words could not be worked: where the design is worked on sides that do not come out
+     * even yet, where the changing round has long stitches or chains, and where a long stitch would drop across a change.
+     *
+     * @throws IllegalArgumentException if the question's round is not in the chart
+     */
+    public static FitAnswer inWords(Chart chart, FitQuestion question) {
+        FitAnswer answer = answer(chart, question);
+        if (!(answer instanceof FitPlan plan) || plan.isDone()) {
+            return answer;
+        }
+        List<Integer> patterned = patterned(chart, plan);
+        Optional<FitWarning.LandsAcross> across = plan.warnings().stream()
+                .filter(FitWarning.LandsAcross.class::isInstance)
+                .map(FitWarning.LandsAcross.class::cast)
+                .findFirst();
+        return patterned.isEmpty() && across.isEmpty()
+                ? plan
+                : new FitRefusal.NotInWords(question, plan.rounds(), patterned, across);
+    }
+
+    /** The rounds up to the changing round that cannot be worked on the sides as they are. */
+    private static List<Integer> patterned(Chart chart, FitPlan plan) {
+        int counting = plan.question().round();
+        boolean even = plan.targets().counted().stream()
+                .allMatch(count -> chart.shape().closes(counting, count));
+        List<Integer> patterned = new ArrayList<>();
+        for (int round = 1; round <= counting; round++) {
+            if (!even && ChangeRounds.isPatterned(chart.round(round))) {
+                patterned.add(round);
+            }
+        }
+        if (ChangeRounds.isMoreThanWork(chart.round(plan.changing()))) {
+            patterned.add(plan.changing());
+        }
+        return patterned;
     }
 
     private FitAnswer answer() {

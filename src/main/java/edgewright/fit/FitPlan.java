@@ -39,6 +39,12 @@ public record FitPlan(
         return question.round() + 1;
     }
 
+    /** The stitches that each side has in this round: up to the counting round as they are, from the next one on as wanted. */
+    public PerSide stitches(int round) {
+        PerSide counting = round <= question.round() ? targets.counted() : targets.wanted();
+        return counting.map(stitches -> stitches + 2 * (round - question.round()));
+    }
+
     /** The stitches that each side has when the changing round is done: two more than the target of the counting round. */
     public PerSide stitchesAfterwards() {
         return targets.wanted().map(stitches -> stitches + 2);

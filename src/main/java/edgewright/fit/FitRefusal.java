@@ -2,6 +2,8 @@ package edgewright.fit;
 
 import edgewright.chart.Side;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 
 /** Why there is no plan for a piece. */
 public sealed interface FitRefusal extends FitAnswer {
@@ -56,6 +58,23 @@ public sealed interface FitRefusal extends FitAnswer {
         /** The most changes that this side has room for, away from the two stitches next to each corner. */
         public int most(Side side) {
             return SideChange.most(targets.counted().of(side), targets.change(side));
+        }
+    }
+
+    /**
+     * The piece can be made to fit, but no words for the whole of it could be worked.
+     *
+     * @param rounds the rounds in which the counts should be put right
+     * @param patterned rounds up to the changing round that need right counts, from the first on; may be empty
+     * @param across the long stitches that would drop across a change, if there are any
+     */
+    record NotInWords(
+            FitQuestion question, ChangeRounds rounds, List<Integer> patterned, Optional<FitWarning.LandsAcross> across)
+            implements FitRefusal {
+        public NotInWords {
+            Objects.requireNonNull(rounds);
+            Objects.requireNonNull(across);
+            patterned = List.copyOf(patterned);
         }
     }
 }

@@ -175,6 +175,15 @@ public final class FitSentences {
             said.add(texts.text("refusal.noRoom"));
             full.sides().forEach(side -> said.add(noRoom(full, side)));
             said.add(withReliefs(texts.text("refusal.noRoom.help"), full.reliefs(), question));
+        } else if (refusal instanceof FitRefusal.NotInWords not) {
+            said.add(counted(question));
+            said.add(texts.text("refusal.notInWords"));
+            if (!not.patterned().isEmpty()) {
+                said.add(texts.counted(
+                        "refusal.notInWords.patterned", not.patterned().size(), Bundle.and(not.patterned())));
+            }
+            not.across().ifPresent(across -> said.add(of(across, question)));
+            said.add(of(not.rounds()));
         }
         return List.copyOf(said);
     }

@@ -85,7 +85,7 @@ public final class Prover {
      * @param plan for this chart, with its changes in a plain round
      */
     public ProofResult prove(Options options, FitPlan plan) {
-        return prove(PlainText.of(PatternWriter.write(PatternWriter.tree(chart, options, plan))), plan);
+        return prove(PlainText.of(PatternWriter.write(chart, options.withPiece(plan))), plan);
     }
 
     /**
@@ -99,9 +99,7 @@ public final class Prover {
             return new ProofResult.Unread(refused.problems());
         }
         Pattern pattern = ((Reading.Understood) reading).pattern();
-        int counting = plan.question().round();
-        SideCounts base = counts(plan.targets().counted().map(stitches -> stitches - 2 * counting));
-        Outcome outcome = new Maker(houseRules(chart), cancelled).work(pattern, base);
+        Outcome outcome = new Maker(houseRules(chart), cancelled).work(pattern, counts(plan.stitches(0)));
         int first = plan.isDone() ? 0 : plan.changing();
         return result(pattern, outcome, plan.targets().repeats(), first);
     }

@@ -20,9 +20,9 @@ final class BackWording {
     }
 
     /** All that is said, a paragraph each: how it is worked, its rounds, and the join. */
-    List<Block> blocks(WrittenBack back) {
+    List<Block> blocks(WrittenBack back, boolean changed) {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(prose("back.what", terms.text("baseStitch")));
+        blocks.add(prose(changed ? "back.what.piece" : "back.what", terms.text("baseStitch")));
         blocks.add(back.hook().map(hook -> prose("back.hook", hook)).orElseGet(() -> prose("back.smallerHook")));
         Set<Integer> chains = new TreeSet<>();
         back.rounds().forEach(round -> chains.add(round.cornerChains()));

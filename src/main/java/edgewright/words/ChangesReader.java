@@ -25,7 +25,13 @@ final class ChangesReader {
 
     /** The four sides in any order; empty if this is another kind of round. */
     Optional<Read> read() {
-        if (!cursor.is("along")) {
+        boolean announced = cursor.take("putsRight");
+        if (announced) {
+            cursor.skip(BETWEEN);
+            cursor.take("atTheTop");
+            cursor.skip(BETWEEN);
+        }
+        if (!announced && !cursor.is("along")) {
             return Optional.empty();
         }
         List<List<SideWork>> sides = new ArrayList<>(Arrays.asList(null, null, null, null));

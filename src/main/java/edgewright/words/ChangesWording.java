@@ -7,6 +7,7 @@ import edgewright.chart.Terms;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Puts a round into words in which stitches are added or lost. */
 final class ChangesWording {
@@ -23,13 +24,14 @@ final class ChangesWording {
     }
 
     /**
-     * A line for each side in working order.
+     * What the round is for, then a line for each side in working order.
      *
      * @param corner what is said of each corner
      */
     List<String> lines(ChangedSides changes, String corner) {
-        return hand.workingOrder().stream()
-                .map(side -> line(side, changes.of(side), corner))
+        return Stream.concat(
+                        Stream.of(texts.text("round.putsRight")),
+                        hand.workingOrder().stream().map(side -> line(side, changes.of(side), corner)))
                 .toList();
     }
 

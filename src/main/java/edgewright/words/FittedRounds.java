@@ -28,41 +28,42 @@ final class FittedRounds {
         this.plan = plan;
     }
 
-    /** The whole pattern. A plan that changes nothing gives that of a piece of its size. */
+    /** The whole pattern. */
     Pattern pattern(Options options) {
-        Options sized = options.withRepeats(plan.targets().repeats());
-        Pattern fitting = Composer.compose(chart, sized);
-        if (plan.isDone()) {
-            return fitting;
-        }
-        Beginnings before = Beginnings.of(chart, options.withRepeats(repeatsBefore()));
-        List<WrittenRound> rounds = new ArrayList<>();
-        for (WrittenRound round : fitting.rounds()) {
-            int past = round.number() - plan.question().round();
-            if (past <= 0) {
-                rounds.add(asItIs(round, before));
-            } else {
-                rounds.add(past == 1 ? changing(sized) : round);
-            }
-        }
+        Pattern fitting = Composer.compose(chart, options);
+        Beginnings before = beginningsBefore(options);
+        List<WrittenRound> rounds =
+                fitting.rounds().stream().map(round -> fitted(round, before)).toList();
         BaseRound base =
                 new BaseRound(actual(0), fitting.base().fewest(), fitting.base().cornerChains());
         return fitting.withBase(base).withRounds(rounds);
     }
 
-    /**
-     * The changing round alone; it is begun at a corner.
-     *
-     * @throws IllegalArgumentException if it has long stitches or chains
-     */
-    WrittenRound changing(Options options) {
+    /** One round alone. */
+    WrittenRound round(int number, Options options) {
+        return fitted(Composer.round(chart, number, options), beginningsBefore(options));
+    }
+
+    /** @param fitting the round of a piece that has the right counts */
+    private WrittenRound fitted(WrittenRound fitting, Beginnings before) {
+        int past = fitting.number() - plan.question().round();
+        if (past <= 0) {
+            return asItIs(fitting, before);
+        }
+        return past == 1 ? changing(fitting) : fitting;
+    }
+
+    private Beginnings beginningsBefore(Options options) {
+        return Beginnings.of(chart, options.withRepeats(repeatsBefore()));
+    }
+
+    /** The changing round; it is begun at a corner. */
+    private WrittenRound changing(WrittenRound fitting) {
         Round round = chart.round(plan.changing());
         Stitches all = round.side(1);
         if (all.count(Stitch.LONG) + all.count(Stitch.CHAIN) > 0) {
             throw new IllegalArgumentException("round " + plan.changing() + " is no plain round");
         }
-        WrittenRound fitting = Composer.round(
-                chart, plan.changing(), options.withRepeats(plan.targets().repeats()));
         List<List<SideWork>> sides =
                 Stream.of(Side.values()).map(this::sideWork).toList();
         return new WrittenRound(
@@ -88,8 +89,7 @@ final class FittedRounds {
 
     /** The stitches that the sides have as they are, up to the counting round. */
     private SideSize actual(int round) {
-        int later = plan.question().round() - round;
-        PerSide counts = plan.targets().counted().map(stitches -> stitches - 2 * later);
+        PerSide counts = plan.stitches(round);
         return new SideSize(
                 Optional.empty(),
                 Optional.of(new SideCounts(counts.top(), counts.left(), counts.bottom(), counts.right())));

@@ -5,6 +5,8 @@ import edgewright.chart.Counting;
 import edgewright.chart.Hand;
 import edgewright.chart.PerSide;
 import edgewright.chart.Terms;
+import edgewright.fit.FitPlan;
+import edgewright.fit.PatternSize;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -12,16 +14,21 @@ import java.util.Optional;
  * How a chart is to be written down.
  *
  * @param counting the way of counting that is named first, and the only one for the counts of a given size
- * @param repeats how often the repeat is worked on each side; empty for a pattern for every size
+ * @param size for which pieces the pattern is
  * @param draft whether the pattern says that it is a draft
  * @param hand whose pattern it is
  */
-public record Options(Terms terms, Counting counting, Optional<PerSide> repeats, boolean draft, Hand hand) {
+public record Options(Terms terms, Counting counting, PatternSize size, boolean draft, Hand hand) {
     public Options {
         Objects.requireNonNull(terms);
         Objects.requireNonNull(counting);
-        Objects.requireNonNull(repeats);
+        Objects.requireNonNull(size);
         Objects.requireNonNull(hand);
+    }
+
+    /** A pattern for a size, or for every size. */
+    public Options(Terms terms, Counting counting, Optional<PerSide> repeats, boolean draft, Hand hand) {
+        this(terms, counting, PatternSize.of(repeats), draft, hand);
     }
 
     /** A pattern for the right hand. */
@@ -39,14 +46,19 @@ public record Options(Terms terms, Counting counting, Optional<PerSide> repeats,
         return new Options(chart.terms(), Counting.STITCHES, Optional.empty());
     }
 
+    /** How often the repeat is worked on each side; empty for a pattern for every size. */
+    public Optional<PerSide> repeats() {
+        return size.repeats();
+    }
+
     /** These options in other terms. */
     public Options withTerms(Terms other) {
-        return new Options(other, counting, repeats, draft, hand);
+        return new Options(other, counting, size, draft, hand);
     }
 
     /** These options with another way of counting. */
     public Options withCounting(Counting other) {
-        return new Options(terms, other, repeats, draft, hand);
+        return new Options(terms, other, size, draft, hand);
     }
 
     /** These options for one size. */
@@ -54,18 +66,23 @@ public record Options(Terms terms, Counting counting, Optional<PerSide> repeats,
         return new Options(terms, counting, Optional.of(times), draft, hand);
     }
 
+    /** These options for one piece whose counts are put right as the plan says. */
+    public Options withPiece(FitPlan plan) {
+        return new Options(terms, counting, new PatternSize.OfPiece(plan), draft, hand);
+    }
+
     /** These options for a draft. */
     public Options asDraft() {
-        return new Options(terms, counting, repeats, true, hand);
+        return new Options(terms, counting, size, true, hand);
     }
 
     /** These options for every size. */
     public Options withoutRepeats() {
-        return new Options(terms, counting, Optional.empty(), draft, hand);
+        return new Options(terms, counting, PatternSize.ANY, draft, hand);
     }
 
     /** These options for a maker with this hand. */
     public Options withHand(Hand other) {
-        return new Options(terms, counting, repeats, draft, other);
+        return new Options(terms, counting, size, draft, other);
     }
 }

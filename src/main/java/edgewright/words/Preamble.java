@@ -22,6 +22,7 @@ final class Preamble {
     private final java.util.regex.Pattern designer = regex("(?:" + any("designer") + "),? (.+)");
     private final java.util.regex.Pattern designerShort = regex("(?:" + any("designer.short") + ") (.+)");
     private final java.util.regex.Pattern leftHand = regex("(?:" + any("leftHand") + ")\\b.*");
+    private final java.util.regex.Pattern piece = regex("(?:" + any("piece") + ")\\b.*");
     private final java.util.regex.Pattern draft = regex("(?:" + any("draft") + ")\\b.*");
     private final java.util.regex.Pattern terms;
 
@@ -39,6 +40,7 @@ final class Preamble {
         return yarn(words).isPresent()
                 || designer.matcher(words).matches()
                 || draft.matcher(words).matches()
+                || piece.matcher(words).matches()
                 || leftHand.matcher(words).matches()
                 || terms.matcher(words).find();
     }

@@ -1,5 +1,6 @@
 package edgewright.words;
 
+import java.util.List;
 import java.util.Objects;
 
 /**
@@ -13,6 +14,8 @@ import java.util.Objects;
  * @param repeat the group, and how far it goes on
  * @param toCorner what stands after the group
  * @param corner the chains of the corner
+ * @param changes what is worked along each side in a round that puts the counts right, in working order; then nothing else
+ *     but the head is said. Empty for any other round
  * @param sides on which sides all of this is worked
  * @param end what is worked from the last corner to where the yarn was joined; empty where {@code start} is
  */
@@ -23,6 +26,7 @@ public record RoundParts(
         String repeat,
         String toCorner,
         String corner,
+        List<String> changes,
         String sides,
         String end) {
     public RoundParts {
@@ -32,6 +36,7 @@ public record RoundParts(
         Objects.requireNonNull(repeat);
         Objects.requireNonNull(toCorner);
         Objects.requireNonNull(corner);
+        changes = List.copyOf(changes);
         Objects.requireNonNull(sides);
         Objects.requireNonNull(end);
     }

@@ -40,13 +40,12 @@ final class RoundWording {
 
     /** A round of the border; {@code yarn} is what its yarn is called. */
     Block.RoundWords round(WrittenRound round, String yarn) {
-        if (round.changes().isPresent()) {
-            List<String> lines = new ArrayList<>(List.of(head(round, yarn)));
-            lines.addAll(changes.lines(round.changes().get(), corner(round.cornerChains())));
-            return new Block.RoundWords(round.number(), lines);
-        }
         RoundParts parts = parts(round, yarn);
         List<String> lines = new ArrayList<>(List.of(parts.head()));
+        if (round.changes().isPresent()) {
+            lines.addAll(parts.changes());
+            return new Block.RoundWords(round.number(), lines);
+        }
         if (round.start().isPresent()) {
             lines.add(parts.start());
         }
@@ -59,6 +58,10 @@ final class RoundWording {
 
     /** The same, taken apart. */
     RoundParts parts(WrittenRound round, String yarn) {
+        if (round.changes().isPresent()) {
+            List<String> sides = changes.lines(round.changes().get(), corner(round.cornerChains()));
+            return new RoundParts(head(round, yarn), "", "", "", "", "", sides, "", "");
+        }
         boolean alone = round.before().isEmpty() && round.after().isEmpty();
         String corner = corner(round.cornerChains());
         return new RoundParts(
@@ -68,6 +71,7 @@ final class RoundWording {
                 round.group().map(group -> group(group, alone)).orElse(""),
                 runs(round.after()),
                 corner,
+                List.of(),
                 texts.text(round.start().isPresent() ? "round.nextSides" : "round.sides"),
                 round.start().map(this::end).orElse(""));
     }

@@ -5,6 +5,7 @@ import edgewright.chart.Stitch;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -16,12 +17,15 @@ final class Wording {
     private final Pattern pattern;
     private final YarnLabels yarns;
     private final RoundWording rounds;
+    /** What is said of the one piece that the pattern is for. */
+    private final Optional<PieceWording> piece;
 
     Wording(Pattern pattern) {
         this.pattern = pattern;
         terms = Texts.of(pattern.terms());
         yarns = new YarnLabels(pattern.yarns());
         rounds = new RoundWording(pattern.terms(), pattern.counting(), pattern.hand());
+        piece = PieceWording.of(pattern, rounds);
     }
 
     WrittenPattern pattern() {
@@ -62,7 +66,7 @@ final class Wording {
                         .orElse(List.of());
             case BACK ->
                 pattern.back()
-                        .map(back -> new BackWording(pattern.terms(), rounds).blocks(back))
+                        .map(back -> new BackWording(pattern.terms(), rounds).blocks(back, piece.isPresent()))
                         .orElse(List.of());
             case FINISHING -> finishing();
         };
@@ -76,6 +80,7 @@ final class Wording {
         if (pattern.hand() == Hand.LEFT) {
             blocks.add(prose("heading.left"));
         }
+        piece.map(PieceWording::heading).ifPresent(blocks::add);
         if (pattern.draft()) {
             blocks.add(prose("heading.draft"));
         }
@@ -94,8 +99,9 @@ final class Wording {
     private List<Block> notes() {
         List<Block> blocks = new ArrayList<>();
         blocks.add(prose("notes.direction." + pattern.hand()));
+        piece.map(PieceWording::note).ifPresent(blocks::add);
         starts(blocks);
-        blocks.add(prose("notes.sides"));
+        blocks.add(prose(piece.isPresent() ? "notes.sides.others" : "notes.sides"));
         Stitch example = used().contains(Stitch.BACK_LOOP) ? Stitch.BACK_LOOP : Stitch.PLAIN;
         blocks.add(prose("notes.number", terms.of(example, "short"), terms.of(Stitch.CHAIN, "short")));
         List<Group> groups = pattern.rounds().stream()
@@ -113,9 +119,7 @@ final class Wording {
         if (groups.stream().anyMatch(group -> group.lastStitches() > 0)) {
             blocks.add(prose("notes.last"));
         }
-        if (changesCounts()) {
-            blocks.add(prose("notes.changes", terms.of(example, "short")));
-        }
+        piece.map(of -> of.changes(terms.of(example, "short"))).ifPresent(blocks::add);
         for (int chains : cornerChains()) {
             blocks.add(new Block.Prose(texts.text("notes.corner." + chains) + " " + texts.text("notes.growth")));
         }
@@ -146,10 +150,6 @@ final class Wording {
         }
         blocks.add(prose("finishing.ends"));
         return blocks;
-    }
-
-    private boolean changesCounts() {
-        return pattern.rounds().stream().anyMatch(round -> round.changes().isPresent());
     }
 
     private boolean startsAlongASide() {
@@ -206,7 +206,7 @@ final class Wording {
         if (side.counts().isEmpty() && side.multiple().isPresent()) {
             blocks.add(prose("setUp.sides"));
         }
-        if (!side.equals(SideSize.UNSTATED) && !changesCounts()) {
+        if (!side.equals(SideSize.UNSTATED) && piece.isEmpty()) {
             blocks.add(prose("setUp.right"));
         }
         return blocks;

@@ -11,6 +11,7 @@ import edgewright.chart.SidePlace;
 import edgewright.chart.SideShape;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -136,6 +137,36 @@ class FitTest {
         assertThat(plan.warnings())
                 .containsExactly(
                         new FitWarning.LandsAcross(4, List.of(new SideStitch(Side.RIGHT, new SidePlace(5, 19)))));
+    }
+
+    @Test
+    void a_whole_pattern_is_refused_where_its_words_could_not_be_worked_and_else_is_the_plan() {
+        ChangeRounds best = ChangeRounds.of(CHART);
+        // In round 2 of 8 all is plain before the changes; long stitches begin in round 5.
+        FitQuestion plain = FitQuestion.of(2, new PerSide(47, 36, 48, 37), Counting.STITCHES);
+        assertThat(Fit.inWords(CHART, plain)).isEqualTo(Fit.answer(CHART, plain));
+
+        FitQuestion below = FitQuestion.of(3, new PerSide(45, 45, 45, 51), Counting.STITCHES)
+                .with(Ties.NONE);
+        assertThat(Fit.inWords(CHART, below))
+                .isEqualTo(new FitRefusal.NotInWords(
+                        below,
+                        best,
+                        List.of(),
+                        Optional.of(new FitWarning.LandsAcross(
+                                4, List.of(new SideStitch(Side.RIGHT, new SidePlace(5, 19)))))));
+
+        // Round 5 has long stitches and repeats on 50, where 49 and 53 come out even.
+        FitQuestion late = FitQuestion.of(5, PerSide.all(50), Counting.STITCHES);
+        assertThat(((FitRefusal.NotInWords) Fit.inWords(CHART, late)).patterned())
+                .containsExactly(5);
+        // A piece that comes out even, but is wanted larger, has its pattern right up to there.
+        FitQuestion larger =
+                FitQuestion.of(5, PerSide.all(49), Counting.STITCHES).wanting(PerSide.all(53));
+        assertThat(((FitRefusal.NotInWords) Fit.inWords(CHART, larger)).patterned())
+                .isEmpty();
+        assertThat(Fit.inWords(CHART, FitQuestion.of(5, PerSide.all(49), Counting.STITCHES)))
+                .isInstanceOf(FitPlan.class);
     }
 
     @Test

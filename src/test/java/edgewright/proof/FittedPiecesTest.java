@@ -71,7 +71,7 @@ class FittedPiecesTest {
             Options options = options(chart);
             if (plans % 5 == 0) {
                 assertThat(PatternReader.read(words(chart, options, plan)))
-                        .isEqualTo(new Reading.Understood(PatternWriter.tree(chart, options, plan)));
+                        .isEqualTo(new Reading.Understood(PatternWriter.tree(chart, options.withPiece(plan))));
             }
             ProofResult result = new Prover(chart).prove(options, plan);
             assertThat(result)
@@ -201,7 +201,7 @@ class FittedPiecesTest {
     }
 
     private static String words(Chart chart, Options options, FitPlan plan) {
-        return PlainText.of(PatternWriter.write(PatternWriter.tree(chart, options, plan)));
+        return PlainText.of(PatternWriter.write(chart, options.withPiece(plan)));
     }
 
     /** A chart that can be worked and that begins with so many plain rounds. */

@@ -310,10 +310,11 @@ class PatternWriterTest {
         // Counted in round 1: 42, 35, 42 and 37 stitches, where a multiple of 4 plus 1 is wanted.
         FitQuestion question = FitQuestion.of(1, new PerSide(42, 35, 42, 37), Counting.STITCHES);
         FitPlan plan = (FitPlan) Fit.answer(TestCharts.TIDE_LADDER, question);
-        assertThat(PlainText.of(PatternWriter.write(PatternWriter.tree(TestCharts.TIDE_LADDER, UK, plan))))
+        assertThat(PlainText.of(PatternWriter.write(TestCharts.TIDE_LADDER, UK.withPiece(plan))))
                 .isEqualTo(golden("tide-ladder-fitted-uk.txt"));
-        assertThat(PatternWriter.changingRound(TestCharts.TIDE_LADDER, UK, plan).lines())
-                .hasSize(5);
+        assertThat(PatternWriter.round(TestCharts.TIDE_LADDER, 2, UK.withPiece(plan))
+                        .lines())
+                .hasSize(6);
     }
 
     @Test

@@ -1,0 +1,81 @@
+package edgewright.fit;
+
+import edgewright.chart.PerSide;
+import edgewright.chart.SideShape;
+import java.util.Objects;
+import java.util.Optional;
+
+/** For which pieces a pattern is: any, every piece of one size, or one piece whose counts are put right on the way. */
+public sealed interface PatternSize {
+    /** Any piece on which the design comes out even. */
+    PatternSize ANY = new Any();
+
+    /** Of this size, or of any if there is none. */
+    static PatternSize of(Optional<PerSide> repeats) {
+        return repeats.<PatternSize>map(OfRepeats::new).orElse(ANY);
+    }
+
+    /** How often the repeat is worked on each side, at last; empty for any size. */
+    Optional<PerSide> repeats();
+
+    /** How one piece is put right; empty where the pattern is not for one piece, or where nothing has to be put right. */
+    default Optional<FitPlan> changes() {
+        return Optional.empty();
+    }
+
+    /**
+     * The stitches that the sides have in this round, corner chains not counted; empty for any size.
+     *
+     * @param shape of the sides of the chart
+     */
+    default Optional<PerSide> stitches(SideShape shape, int round) {
+        return changes()
+                .map(plan -> plan.stitches(round))
+                .or(() -> repeats().map(perSide -> perSide.map(times -> shape.stitches(round, times))));
+    }
+
+    /** Any size. */
+    record Any() implements PatternSize {
+        @Override
+        public Optional<PerSide> repeats() {
+            return Optional.empty();
+        }
+    }
+
+    /**
+     * Every piece that is of this size from the base round on.
+     *
+     * @param perSide how often the repeat is worked on each side
+     */
+    record OfRepeats(PerSide perSide) implements PatternSize {
+        public OfRepeats {
+            Objects.requireNonNull(perSide);
+        }
+
+        @Override
+        public Optional<PerSide> repeats() {
+            return Optional.of(perSide);
+        }
+    }
+
+    /**
+     * One piece, that was counted.
+     *
+     * @param plan for the chart of the pattern
+     */
+    record OfPiece(FitPlan plan) implements PatternSize {
+        public OfPiece {
+            Objects.requireNonNull(plan);
+        }
+
+        @Override
+        public Optional<PerSide> repeats() {
+            return Optional.of(plan.targets().repeats());
+        }
+
+        @Override
+        public Optional<FitPlan> changes() {
+            return Optional.of(plan).filter(any -> !any.isDone());
+        }
+    }
+}
