@@ -5,6 +5,8 @@ import edgewright.chart.Counting;
 import edgewright.chart.Hand;
 import edgewright.chart.PerSide;
 import edgewright.chart.Terms;
+import edgewright.fit.FitPlan;
+import edgewright.fit.PatternSize;
 import edgewright.words.Options;
 import java.util.Objects;
 import java.util.Optional;
@@ -29,7 +31,7 @@ public record BookletOptions(
     public static BookletOptions of(Chart chart) {
         return new BookletOptions(
                 Appearance.STANDARD,
-                new Telling(PrintedTerms.of(chart.terms()), Counting.STITCHES, Hand.RIGHT, Optional.empty()),
+                new Telling(PrintedTerms.of(chart.terms()), Counting.STITCHES, Hand.RIGHT, PatternSize.ANY),
                 Imprint.NONE,
                 Supplements.ALL,
                 false);
@@ -65,14 +67,19 @@ public record BookletOptions(
         return telling.hand();
     }
 
+    /** For which pieces the pattern is. */
+    public PatternSize size() {
+        return telling.size();
+    }
+
     /** How often the repeat is worked on each side; empty for a pattern of any size. */
     public Optional<PerSide> repeats() {
-        return telling.repeats();
+        return telling.size().repeats();
     }
 
     /** How the words are written, in the first of the terms. */
     Options words(boolean asDraft) {
-        return new Options(terms(), counting(), repeats(), asDraft, hand());
+        return new Options(terms(), counting(), size(), asDraft, hand());
     }
 
     /** Looking otherwise. */
@@ -123,6 +130,11 @@ public record BookletOptions(
     /** For a piece on which the repeat is worked that often. */
     public BookletOptions withRepeats(PerSide perSide) {
         return with(telling.withRepeats(perSide));
+    }
+
+    /** For one piece whose counts are put right as the plan says. */
+    public BookletOptions withPiece(FitPlan plan) {
+        return with(telling.withSize(new PatternSize.OfPiece(plan)));
     }
 
     /** With these supplements and no others. */

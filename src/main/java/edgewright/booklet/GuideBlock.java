@@ -39,7 +39,10 @@ final class GuideBlock {
         strips.addAll(stitches(list, "guide.fromCorner", parts.fromCorner()));
         strips.addAll(stitches(list, alike ? "guide.eachSide" : "guide.repeat", parts.repeat()));
         strips.addAll(stitches(list, "guide.toCorner", parts.toCorner()));
-        strips.addAll(stitches(list, "guide.corner", afterColon(parts.corner()) + ". " + parts.sides()));
+        if (parts.changes().isEmpty()) {
+            strips.addAll(stitches(list, "guide.corner", afterColon(parts.corner()) + ". " + parts.sides()));
+        }
+        strips.addAll(changes(list, parts));
         strips.addAll(stitches(list, "guide.end", parts.end()));
         strips.addAll(prose(list, "guide.seen", facts.seen()));
         strips.addAll(prose(list, "guide.back", facts.back()));
@@ -99,6 +102,24 @@ final class GuideBlock {
 
     private List<Strip> stitches(Tag list, String label, String text) {
         return row(list, label, text, true);
+    }
+
+    /** The words for each side in a round that puts the counts right. */
+    private List<Strip> changes(Tag list, RoundParts parts) {
+        if (parts.changes().isEmpty()) {
+            return List.of();
+        }
+        Tag item = list.child(StandardStructureTypes.LI);
+        Tag body = item.child(StandardStructureTypes.L_BODY);
+        return entries.entry(
+                item.child(StandardStructureTypes.LBL),
+                Texts.of("guide.sides"),
+                styles.smallStrong(),
+                List.of(),
+                0,
+                parts.changes().stream()
+                        .map(line -> new Entries.Line(body.child(StandardStructureTypes.P), line, styles.text(), true))
+                        .toList());
     }
 
     private List<Strip> prose(Tag list, String label, String text) {

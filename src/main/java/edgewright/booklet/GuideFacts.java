@@ -53,12 +53,12 @@ final class GuideFacts {
     RoundFacts of(int round) {
         List<String> counted = new ArrayList<>();
         List<String> counts = new ArrayList<>(List.of(Texts.of("guide.counts." + options.counting())));
-        if (options.repeats().isPresent()) {
-            PerSide repeats = options.repeats().get();
+        Optional<PerSide> sides = options.size().stitches(chart.shape(), round);
+        if (sides.isPresent()) {
             counted.add(Texts.of("guide.counts.sides"));
             for (Side side : options.hand().workingOrder()) {
                 counted.add(Texts.of("side." + side));
-                counts.add(count(round, repeats.of(side)));
+                counts.add(Integer.toString(options.counting().shown(sides.get().of(side))));
             }
         } else {
             counted.add(Texts.of("guide.counts.repeats"));
@@ -78,7 +78,9 @@ final class GuideFacts {
     }
 
     private String back(int round) {
-        if (chart.making().back().isEmpty()) {
+        boolean before = options.size().changes().stream()
+                .anyMatch(plan -> round <= plan.question().round());
+        if (before || chart.making().back().isEmpty()) {
             return "";
         }
         OptionalInt matching = new BackLayer(chart.shape(), chart.rounds().size()).matching(round);
@@ -93,11 +95,22 @@ final class GuideFacts {
         return Integer.toString(options.counting().shown(chart.shape().stitches(round, repeats)));
     }
 
+    /** How often the repeat is worked in this round; where it does not come out even yet, as often as at last. */
+    private Optional<PerSide> repeats(int round) {
+        return options.size()
+                .stitches(chart.shape(), round)
+                .filter(sides ->
+                        sides.stream().allMatch(stitches -> chart.shape().closes(round, stitches)))
+                .map(sides -> sides.map(
+                        stitches -> chart.shape().repeats(round, stitches).orElseThrow()))
+                .or(options::repeats);
+    }
+
     private List<String> seen(int round) {
         if (isRagged()) {
             return List.of();
         }
-        return options.repeats()
+        return repeats(round)
                 .map(repeats -> sentences.landmarks(Landmarks.of(chart, round, repeats), repeats))
                 .orElseGet(() -> sentences.landmarks(Landmarks.of(chart, round)));
     }

@@ -21,7 +21,12 @@ final class GuidePages {
 
     List<Strip> set(Tag parent, Anchor anchor) {
         List<Strip> strips = new ArrayList<>(setter.partHeading(parent, anchor));
-        strips.addAll(setter.paragraph(parent, Texts.of("guide.how")));
+        strips.addAll(setter.paragraph(
+                parent,
+                options.size()
+                        .changes()
+                        .map(plan -> Texts.of("guide.how.piece", plan.changing()))
+                        .orElseGet(() -> Texts.of("guide.how"))));
         String counts = Texts.of("counts.caption." + options.counting());
         if (options.repeats().isEmpty()) {
             counts += " " + Texts.of("guide.examples");

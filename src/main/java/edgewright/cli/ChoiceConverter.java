@@ -79,9 +79,9 @@ abstract class ChoiceConverter<E extends Enum<E>> implements ITypeConverter<E> {
     }
 
     /** {@code top-bottom}, {@code left-right} or {@code both}. */
-    static final class OfUntied extends ChoiceConverter<FitCommand.Untied> {
+    static final class OfUntied extends ChoiceConverter<PieceOption.Untied> {
         OfUntied() {
-            super(FitCommand.Untied.values());
+            super(PieceOption.Untied.values());
         }
     }
 

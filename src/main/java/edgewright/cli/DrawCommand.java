@@ -54,6 +54,9 @@ final class DrawCommand implements Callable<Integer> {
     @Mixin
     private ChartArgument argument;
 
+    @Mixin
+    private SizeOption size;
+
     @Option(names = "--to", required = true, paramLabel = "FILE", converter = PathConverter.class)
     private Path to;
 
@@ -103,7 +106,7 @@ final class DrawCommand implements Callable<Integer> {
     public Integer call() {
         refuseWhatWouldBeIgnored();
         Terminal terminal = root.terminal();
-        Optional<ChartArgument.Judged> judged = argument.judged(terminal);
+        Optional<ChartArgument.Judged> judged = argument.judged(size, terminal);
         if (judged.isEmpty()) {
             return ExitStatus.NO;
         }

@@ -3,7 +3,6 @@ package edgewright.cli;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
-import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.check.Checker;
 import edgewright.check.Verdict;
@@ -16,7 +15,6 @@ import edgewright.fit.FitQuestion;
 import edgewright.fit.FitRefusal;
 import edgewright.fit.FitSentences;
 import edgewright.fit.Targets;
-import edgewright.fit.Ties;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
@@ -24,11 +22,14 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
-import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
 
 /** {@code fit}: which counts a border closes on, and where a piece is changed to have them. */
 @Command(name = "fit", resourceBundle = "edgewright.cli.usage", mixinStandardHelpOptions = true)
@@ -36,14 +37,14 @@ final class FitCommand implements Callable<Integer> {
     @ParentCommand
     private Root root;
 
+    @Spec
+    private CommandSpec spec;
+
     @Parameters(paramLabel = "CHART", descriptionKey = "CHART", converter = PathConverter.class)
     private Path file;
 
-    @Option(names = "--at-round", paramLabel = "R", required = true)
-    private int round;
-
-    @Option(names = "--counts", paramLabel = "N,N,N,N", required = true, converter = PerSideConverter.class)
-    private PerSide counts;
+    @Mixin
+    private PieceOption piece;
 
     @Option(
             names = "--counting",
@@ -59,44 +60,13 @@ final class FitCommand implements Callable<Integer> {
             converter = ChoiceConverter.OfLayerCounted.class)
     private LayerCounted layer;
 
-    @ArgGroup(exclusive = true)
-    private Wish wish = new Wish();
-
     @Option(names = "--json")
     private boolean json;
-
-    /** What the maker wants other than the least change with opposite sides equal; one at a time. */
-    static final class Wish {
-        @Option(names = "--untie", paramLabel = "SIDES", converter = ChoiceConverter.OfUntied.class)
-        private Untied untied;
-
-        @Option(names = "--target", paramLabel = "N,N,N,N", converter = PerSideConverter.class)
-        private PerSide target;
-
-        @Option(names = "--repeats", paramLabel = "N,N,N,N", converter = PerSideConverter.class)
-        private PerSide repeats;
-    }
 
     /** Of which layer the round was counted. */
     enum LayerCounted {
         FRONT,
         BACK
-    }
-
-    /** Which opposite sides may come out with different counts. */
-    enum Untied {
-        TOP_BOTTOM,
-        LEFT_RIGHT,
-        BOTH;
-
-        /** What is still tied. */
-        private Ties rest() {
-            return switch (this) {
-                case TOP_BOTTOM -> Ties.OPPOSITE.without(Side.TOP);
-                case LEFT_RIGHT -> Ties.OPPOSITE.without(Side.LEFT);
-                case BOTH -> Ties.NONE;
-            };
-        }
     }
 
     /** The JSON document. Why the border does not fit, and warnings, are there only if there are any. */
@@ -116,6 +86,9 @@ final class FitCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (!piece.isCounted()) {
+            throw new ParameterException(spec.commandLine(), Texts.of("fit.counted"));
+        }
         Chart chart = ChartInput.read(file);
         Verdict verdict = Checker.check(chart);
         FindingsText findings = new FindingsText(root.terminal().err(), false);
@@ -128,7 +101,7 @@ final class FitCommand implements Callable<Integer> {
             findings.printSummary(file, verdict);
         }
         List<String> sentences = layer == LayerCounted.BACK
-                ? new BackSentences(back(chart), round).of(answer)
+                ? new BackSentences(back(chart), piece.round()).of(answer)
                 : new FitSentences().of(answer);
         if (json) {
             JsonAnswer.print(document(chart, answer, sentences), root.terminal().out());
@@ -139,48 +112,25 @@ final class FitCommand implements Callable<Integer> {
     }
 
     private FitQuestion question(Chart chart) {
-        int counted = frontRound(chart);
-        requireChains(counts, "--counts");
-        FitQuestion question = FitQuestion.of(counted, counts, counting);
-        if (wish.target != null) {
-            requireChains(wish.target, "--target");
-            return question.wanting(wish.target);
-        }
-        if (wish.repeats != null) {
-            return question.wanting(
-                    wish.repeats.map(m -> counting.shown(chart.shape().stitches(counted, m))));
-        }
-        return wish.untied == null ? question : question.with(wish.untied.rest());
+        return layer == LayerCounted.BACK
+                ? piece.question(frontRound(chart), chart, counting)
+                : piece.question(file, chart, counting);
     }
 
-    /** The round of the front that has the counts of the round that was counted. */
+    /** The round of the front that has the counts of the round of the back that was counted. */
     private int frontRound(Chart chart) {
-        if (layer == LayerCounted.BACK) {
-            if (chart.making().back().isEmpty()) {
-                throw new BadInput(Texts.of("fit.noBack", Texts.name(file)));
-            }
-            int last = back(chart).rounds().size();
-            if (round < 1 || round > last) {
-                throw new BadInput(Texts.of("fit.backRound", Texts.name(file), String.valueOf(round), last));
-            }
-            return back(chart).round(round).frontRound();
+        if (chart.making().back().isEmpty()) {
+            throw new BadInput(Texts.of("fit.noBack", Texts.name(file)));
         }
-        int last = chart.rounds().size();
-        if (round < 0 || round > last) {
-            throw new BadInput(Texts.of("fit.round", Texts.name(file), String.valueOf(round), last));
+        int last = back(chart).rounds().size();
+        if (piece.round() < 1 || piece.round() > last) {
+            throw new BadInput(Texts.of("fit.backRound", Texts.name(file), String.valueOf(piece.round()), last));
         }
-        return round;
+        return back(chart).round(piece.round()).frontRound();
     }
 
     private static BackLayer back(Chart chart) {
         return new BackLayer(chart.shape(), chart.rounds().size());
-    }
-
-    /** Where a chain is counted at each end, a side has those two at the least. */
-    private void requireChains(PerSide stated, String option) {
-        stated.stream().filter(count -> count < counting.shown(0)).findFirst().ifPresent(count -> {
-            throw new BadInput(Texts.of("fit.counts", count, option));
-        });
     }
 
     private Fitted document(Chart chart, FitAnswer answer, List<String> sentences) {
@@ -193,12 +143,13 @@ final class FitCommand implements Callable<Integer> {
                 .toList();
         List<String> warnings = answer instanceof FitPlan plan ? warnings(chart, plan) : List.of();
         String way = counting.name().toLowerCase(Locale.ROOT).replace('_', '-');
-        return new Fitted(round, way, sides, next, warnings, answer instanceof FitRefusal ? sentences : List.of());
+        return new Fitted(
+                piece.round(), way, sides, next, warnings, answer instanceof FitRefusal ? sentences : List.of());
     }
 
     private List<String> warnings(Chart chart, FitPlan plan) {
         if (layer == LayerCounted.BACK) {
-            return new BackSentences(back(chart), round).warnings(plan);
+            return new BackSentences(back(chart), piece.round()).warnings(plan);
         }
         FitSentences says = new FitSentences();
         return plan.warnings().stream()
@@ -216,7 +167,7 @@ final class FitCommand implements Callable<Integer> {
     private FittedSide fitted(FitAnswer answer, Optional<Targets> targets, Side side) {
         return new FittedSide(
                 name(side),
-                counts.of(side),
+                piece.counts().of(side),
                 targets.map(closing -> counting.shown(closing.wanted().of(side)))
                         .orElse(null),
                 targets.map(closing -> closing.change(side)).orElse(null),

@@ -26,6 +26,9 @@ final class PublishCommand implements Callable<Integer> {
     @Mixin
     private ChartArgument argument;
 
+    @Mixin
+    private PieceOption piece;
+
     @Option(names = "--to", required = true, paramLabel = "FILE.pdf", converter = PathConverter.class)
     private Path to;
 
@@ -47,7 +50,7 @@ final class PublishCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         Terminal terminal = root.terminal();
-        Optional<ChartArgument.Judged> given = argument.judged(terminal);
+        Optional<ChartArgument.Judged> given = argument.judged(piece, wording.counting(), terminal);
         if (given.isEmpty()) {
             return ExitStatus.NO;
         }
@@ -55,7 +58,7 @@ final class PublishCommand implements Callable<Integer> {
         OutputFile output = new OutputFile(to, judged.file(), List.of(".pdf"));
         BookletOptions options = new BookletOptions(
                 appearance.appearance(),
-                new Telling(wording.terms(judged.chart()), wording.counting(), wording.hand(), judged.repeats()),
+                new Telling(wording.terms(judged.chart()), wording.counting(), wording.hand(), judged.size()),
                 new Imprint(version, date),
                 leaveOut.supplements(),
                 judged.isDraft());

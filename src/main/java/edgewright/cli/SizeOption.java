@@ -4,6 +4,7 @@ import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
 import edgewright.check.Checker;
 import edgewright.check.Verdict;
+import edgewright.fit.PatternSize;
 import java.util.Optional;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Option;
@@ -11,43 +12,52 @@ import picocli.CommandLine.Option;
 /** The size of the piece: stitches in the base round, or how often the repeat is worked, or nothing for every size. */
 final class SizeOption {
     @ArgGroup(exclusive = true)
-    private Size size;
+    private Size size = new Size();
 
-    /** Either of the two ways to state it. */
-    static final class Size {
+    /** Either of the two ways to state it, or neither. */
+    static class Size {
         @Option(names = "--sides", paramLabel = "N,N,N,N", converter = PerSideConverter.class)
         private PerSide sides;
 
         @Option(names = "--repeats", paramLabel = "N,N,N,N", converter = PerSideConverter.class)
         private PerSide repeats;
+
+        /** The stitches of each side as they were stated; null if they were not, or in repeats. */
+        PerSide sides() {
+            return sides;
+        }
+
+        /** The stitches of each side of the base round; empty for every size. */
+        Optional<PerSide> baseStitches(Chart chart) {
+            if (sides == null && repeats == null) {
+                return Optional.empty();
+            }
+            return Optional.of(
+                    sides != null ? sides : repeats.map(m -> chart.shape().stitches(0, m)));
+        }
+
+        /** Judges the chart for this size. */
+        Verdict check(Chart chart) {
+            return baseStitches(chart).map(base -> Checker.check(chart, base)).orElseGet(() -> Checker.check(chart));
+        }
+
+        /** How often the repeat is worked on each side; empty for every size, and for sides that do not all close. */
+        Optional<PerSide> repeats(Chart chart) {
+            return baseStitches(chart)
+                    .filter(base ->
+                            base.stream().allMatch(stitches -> chart.shape().closes(0, stitches)))
+                    .map(base -> base.map(
+                            stitches -> chart.shape().repeats(0, stitches).orElseThrow()));
+        }
     }
 
     /** Judges the chart for this size. */
     Verdict check(Chart chart) {
-        return baseStitches(chart).map(sides -> Checker.check(chart, sides)).orElseGet(() -> Checker.check(chart));
+        return size.check(chart);
     }
 
-    /** How often the repeat is worked on each side; empty for every size, and for sides that do not all close. */
-    Optional<PerSide> repeats(Chart chart) {
-        return baseStitches(chart)
-                .filter(sides ->
-                        sides.stream().allMatch(stitches -> chart.shape().closes(0, stitches)))
-                .map(sides ->
-                        sides.map(stitches -> chart.shape().repeats(0, stitches).orElseThrow()));
-    }
-
-    /** The stitches of each side as they were stated; empty if they were not, or in repeats. */
-    Optional<PerSide> sides() {
-        return Optional.ofNullable(size).map(stated -> stated.sides);
-    }
-
-    private Optional<PerSide> baseStitches(Chart chart) {
-        if (size == null) {
-            return Optional.empty();
-        }
-        return Optional.of(
-                size.sides != null
-                        ? size.sides
-                        : size.repeats.map(m -> chart.shape().stitches(0, m)));
+    /** The size that was stated; any for sides that do not all close. */
+    PatternSize size(Chart chart) {
+        return PatternSize.of(size.repeats(chart));
     }
 }

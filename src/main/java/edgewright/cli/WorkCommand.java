@@ -12,6 +12,8 @@ import edgewright.file.ChartFiles;
 import edgewright.file.FileProblemException;
 import edgewright.file.ProblemSentences;
 import edgewright.file.TextFile;
+import edgewright.fit.FitPlan;
+import edgewright.fit.PatternSize;
 import edgewright.hands.BackFabric;
 import edgewright.hands.Fabric;
 import edgewright.proof.ChartFromWords;
@@ -49,7 +51,15 @@ final class WorkCommand implements Callable<Integer> {
     private Path file;
 
     @Mixin
-    private SizeOption size;
+    private PieceOption piece;
+
+    @Option(
+            names = "--counting",
+            descriptionKey = "counting",
+            paramLabel = "stitches|with-chains",
+            defaultValue = "stitches",
+            converter = ChoiceConverter.OfCounting.class)
+    private Counting counting;
 
     @Option(names = "--terms", paramLabel = "UK|US", converter = ChoiceConverter.OfTerms.class)
     private Terms terms;
@@ -92,15 +102,28 @@ final class WorkCommand implements Callable<Integer> {
             throw usage("work.toWithChart");
         }
         Chart chart = ChartInput.read(file);
-        Verdict verdict = size.check(chart);
+        Verdict verdict = piece.check(chart);
         if (verdict.hasErrors()) {
             new FindingsText(root.terminal().err(), false).printFirst(file, verdict);
             return ExitStatus.NO;
         }
-        PerSide repeats = size.repeats(chart).orElseThrow(() -> usage("work.size"));
+        if (piece.isCounted()) {
+            Optional<FitPlan> plan = ChartArgument.plan(file, chart, piece, counting, root.terminal());
+            return plan.map(counted -> workPiece(chart, counted)).orElse(ExitStatus.NO);
+        }
+        PatternSize size = piece.size(chart);
+        PerSide repeats = size.repeats().orElseThrow(() -> usage("work.size"));
         return answer(
-                new Prover(chart).prove(words(chart, repeats), repeats),
+                new Prover(chart).prove(words(chart, size), repeats),
+                "work.agrees",
                 repeats.map(m -> chart.shape().stitches(0, m)));
+    }
+
+    /** Works the words for the piece that was counted, from the base round that it has. */
+    private int workPiece(Chart chart, FitPlan plan) {
+        String words = words(chart, new PatternSize.OfPiece(plan));
+        String done = plan.isDone() ? "work.agrees" : "work.fits";
+        return answer(new Prover(chart).prove(words, plan), done, plan.stitches(0));
     }
 
     /** Works words for which there is no chart yet, and draws it if asked. */
@@ -108,9 +131,9 @@ final class WorkCommand implements Callable<Integer> {
         if (from == null) {
             throw usage("work.nothing");
         }
-        PerSide base = size.sides().orElseThrow(() -> usage("work.sides"));
+        PerSide base = piece.sides().filter(sides -> !piece.isCounted()).orElseThrow(() -> usage("work.sides"));
         ProofResult result = Prover.workText(text(from), base);
-        int status = answer(result, base);
+        int status = answer(result, "work.done", base);
         return status == ExitStatus.DONE && to != null ? draw((ProofResult.Agrees) result) : status;
     }
 
@@ -133,12 +156,11 @@ final class WorkCommand implements Callable<Integer> {
         return ExitStatus.DONE;
     }
 
-    private String words(Chart chart, PerSide repeats) {
+    private String words(Chart chart, PatternSize size) {
         if (from != null) {
             return text(from);
         }
-        Options options = new Options(
-                terms == null ? chart.terms() : terms, Counting.STITCHES, Optional.of(repeats), false, hand);
+        Options options = new Options(terms == null ? chart.terms() : terms, counting, size, false, hand);
         return PlainText.of(PatternWriter.write(chart, options));
     }
 
@@ -150,7 +172,8 @@ final class WorkCommand implements Callable<Integer> {
         }
     }
 
-    private int answer(ProofResult result, PerSide base) {
+    /** @param done what is said if all is well; the rounds, the stitches and the base round come into it */
+    private int answer(ProofResult result, String done, PerSide base) {
         if (result instanceof ProofResult.Unread unread) {
             String source = from == null ? Texts.of("work.freshWords") : Texts.name(from);
             List<String> sentences = ProofSentences.of(unread);
@@ -168,19 +191,18 @@ final class WorkCommand implements Callable<Integer> {
                             problems),
                     root.terminal().out());
         } else {
-            print(result, problems, base);
+            print(result, problems, done, base);
         }
         return result.agrees() ? ExitStatus.DONE : ExitStatus.NO;
     }
 
-    private void print(ProofResult result, List<String> problems, PerSide base) {
+    private void print(ProofResult result, List<String> problems, String done, PerSide base) {
         if (result.agrees()) {
             Fabric fabric = result.fabric().orElseThrow();
-            String key = file == null ? "work.done" : "work.agrees";
             root.terminal()
                     .out()
                     .println(Texts.of(
-                            key,
+                            done,
                             fabric.rounds(),
                             fabric.total(),
                             base.top(),

@@ -26,6 +26,9 @@ final class WriteCommand implements Callable<Integer> {
     private ChartArgument argument;
 
     @Mixin
+    private PieceOption piece;
+
+    @Mixin
     private WordingOption wording;
 
     @Option(names = "--format", paramLabel = "text|markdown|html", converter = ChoiceConverter.OfWordsFormat.class)
@@ -37,7 +40,7 @@ final class WriteCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Terminal terminal = root.terminal();
-        Optional<ChartArgument.Judged> judged = argument.judged(terminal);
+        Optional<ChartArgument.Judged> judged = argument.judged(piece, wording.counting(), terminal);
         if (judged.isEmpty()) {
             return ExitStatus.NO;
         }
@@ -45,7 +48,7 @@ final class WriteCommand implements Callable<Integer> {
         Options options = new Options(
                 chart.terms(),
                 wording.counting(),
-                judged.get().repeats(),
+                judged.get().size(),
                 judged.get().isDraft(),
                 wording.hand());
         List<Terms> terms = wording.terms(chart).inTurn();

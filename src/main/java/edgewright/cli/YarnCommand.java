@@ -28,13 +28,16 @@ final class YarnCommand implements Callable<Integer> {
     @Mixin
     private ChartArgument argument;
 
+    @Mixin
+    private SizeOption size;
+
     @Option(names = "--json")
     private boolean json;
 
     @Override
     public Integer call() {
         Terminal terminal = root.terminal();
-        Optional<ChartArgument.Judged> judged = argument.judged(terminal);
+        Optional<ChartArgument.Judged> judged = argument.judged(size, terminal);
         if (judged.isEmpty()) {
             return ExitStatus.NO;
         }

@@ -12,6 +12,7 @@ import edgewright.booklet.Telling;
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
 import edgewright.chart.Hand;
+import edgewright.fit.PatternSize;
 import java.awt.Window;
 import java.util.List;
 import java.util.Locale;
@@ -114,7 +115,7 @@ final class PublishDialog extends FormDialog {
                         terms.getItemAt(terms.getSelectedIndex()),
                         counting.getItemAt(counting.getSelectedIndex()),
                         hand.getItemAt(hand.getSelectedIndex()),
-                        size.repeats()),
+                        PatternSize.of(size.repeats())),
                 new Imprint(version.getText(), date.getText()),
                 new Supplements(guide.isSelected(), worksheet.isSelected(), yarn.isSelected()),
                 draft.isSelected());

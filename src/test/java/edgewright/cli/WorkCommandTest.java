@@ -27,6 +27,8 @@ class WorkCommandTest {
             Round 3, Peat. 4 dc blo; *1 drop tr, 3 dc blo; repeat from * to the last 5 sts; 5 dc blo; corner: 2 ch.
             """;
 
+    private static final String REED_BANK = "sample-charts/reed-bank.border.json";
+
     @TempDir
     private Path folder;
 
@@ -153,5 +155,39 @@ class WorkCommandTest {
         assertThat(ended.status()).isEqualTo(1);
         assertThat(ended.out()).isEmpty();
         assertThat(ended.err()).contains("no-round-below");
+    }
+
+    @Test
+    void theWordsForAPieceAreWorkedOnTheCountsThatItHas() throws IOException {
+        // Two stitches fewer a side for each round below the one that was counted: 56 = 60 - 4.
+        Ended ended = run("work", REED_BANK, "--at-round", 2, "--counts", "60,41,58,36");
+        assertThat(ended.status()).isZero();
+        assertThat(ended.out())
+                .startsWith("The words put the counts right and make the chart from there on: 21 rounds, ")
+                .endsWith(" stitches, worked on a base round of 56, 37, 54 and 32 stitches.\n");
+        String words = run("write", REED_BANK, "--at-round", 2, "--counts", "60,41,58,36")
+                .out();
+        Path text = Files.writeString(folder.resolve("piece.txt"), words);
+        assertThat(run("work", REED_BANK, "--at-round", 2, "--counts", "60,41,58,36", "--from", text))
+                .isEqualTo(ended);
+        Files.writeString(text, words.replace("15 dc blo, dc2tog blo", "14 dc blo, dc2tog blo"));
+        assertThat(run("work", REED_BANK, "--at-round", 2, "--counts", "60,41,58,36", "--from", text)
+                        .status())
+                .isEqualTo(1);
+        // The same words on another piece.
+        assertThat(run("work", REED_BANK, "--at-round", 2, "--counts", "60,41,58,37", "--from", text)
+                        .status())
+                .isEqualTo(1);
+    }
+
+    @Test
+    void aPieceThatDoesNotFitIsNotWorked() {
+        assertThat(run("work", REED_BANK, "--at-round", 6, "--counts", "60,41,58,36")
+                        .status())
+                .isEqualTo(1);
+        assertThat(run("work", REED_BANK, "--at-round", 22, "--counts", "60,41,58,36")
+                        .status())
+                .isEqualTo(2);
+        assertThat(run("work", REED_BANK, "--at-round", 2).status()).isEqualTo(2);
     }
 }

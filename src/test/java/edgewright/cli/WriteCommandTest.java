@@ -27,6 +27,8 @@ import org.junit.jupiter.api.io.TempDir;
 class WriteCommandTest {
     private static final Chart POSTS = ((ReadResult.Read) ChartText.fromJson(BrokenCharts.sound())).chart();
 
+    private static final String REED_BANK = "sample-charts/reed-bank.border.json";
+
     @TempDir
     private Path folder;
 
@@ -164,5 +166,122 @@ class WriteCommandTest {
 
     private static String words(Options options) {
         return PlainText.of(PatternWriter.write(POSTS, options));
+    }
+
+    @Test
+    void aPatternForOnePieceHasItsCountsAndTheRoundThatPutsThemRight() {
+        Ended ended = run("write", REED_BANK, "--at-round", 2, "--counts", "60,41,58,36");
+        assertThat(ended.status()).isZero();
+        assertThat(ended.err()).isEmpty();
+        // Read by a person. A multiple of 6 less 3 comes out even in round 2: 57 = 60 - 3, 39 = 36 + 3.
+        assertThat(ended.out()).contains("""
+                        For one piece only: the one with these sides in round 2. Top: 60 sts, left: 41 sts, bottom: 58 sts, \
+                        right:
+                          36 sts; corner chains not counted. The counts are put right in round 3.
+                        """).contains("""
+                        Round 3, Peat. Top and bottom: 59 sts, left and right: 41 sts; corner chains not counted.
+                          This round puts the counts right. Begin at the top.
+                          Along the top, from the corner: 15 dc blo, dc2tog blo, (13 dc blo, dc2tog blo) 2 times, 15 dc blo;
+                            corner: 2 ch.
+                          Along the left, from the corner: 14 dc blo, dc2tog blo, 12 dc blo, dc2tog blo, 13 dc blo; corner: 2 ch.
+                          Along the bottom, from the corner: 29 dc blo, dc2tog blo, 29 dc blo; corner: 2 ch.
+                          Along the right, from the corner: 9 dc blo, 2 dc blo in the next st, (8 dc blo, 2 dc blo in the next st)
+                            2 times, 10 dc blo; corner: 2 ch.
+                        """);
+    }
+
+    @Test
+    void whatIsWantedOfAPieceCanBeSaidInFourWays() {
+        // 57 and 39 in round 2 are 53 and 35 in the base round, and 8 and 5 repeats.
+        String asRepeats = piece("--repeats", "8,5");
+        assertThat(asRepeats).isEqualTo(piece("--sides", "53,35")).isEqualTo(piece("--target", "57,39"));
+        // Untied, the top of 60 goes up to 63 alone.
+        assertThat(piece("--untie", "both"))
+                .contains("Round 3, Peat. Top: 65 sts, left: 41 sts, bottom: 59 sts, right:");
+        assertThat(piece("--repeats", "9,5")).isNotEqualTo(asRepeats);
+    }
+
+    private static String piece(String option, String value) {
+        Ended ended = run("write", REED_BANK, "--at-round", 2, "--counts", "60,41,58,40", option, value);
+        assertThat(ended.status()).isZero();
+        return ended.out();
+    }
+
+    @Test
+    void aPieceCountedWithItsChainsIsTheSamePiece() {
+        String chains = run("write", REED_BANK, "--at-round", 2, "--counts", "62,43", "--counting", "with-chains")
+                .out();
+        assertThat(chains)
+                .contains(
+                        "Top and bottom: 62 sts, left and right: 43 sts;\n  counted with one corner chain at each end.");
+        assertThat(changes(chains))
+                .hasSizeGreaterThan(4)
+                .isEqualTo(changes(run("write", REED_BANK, "--at-round", 2, "--counts", "60,41")
+                        .out()));
+    }
+
+    /** The words for each side. */
+    private static List<String> changes(String words) {
+        int begin = words.indexOf("Along the top");
+        return words.substring(begin, words.indexOf("\n\n", begin)).lines().toList();
+    }
+
+    @Test
+    void aPieceThatFitsGetsThePatternOfItsSize() {
+        assertThat(run("write", REED_BANK, "--at-round", 2, "--counts", "57,39"))
+                .isEqualTo(run("write", REED_BANK, "--repeats", "8,5"));
+    }
+
+    @Test
+    void aPieceForWhichThereAreNoWordsIsRefusedWithTheReason() {
+        Ended small = run("write", REED_BANK, "--at-round", 2, "--counts", "6,41,58,36");
+        assertThat(small.status()).isEqualTo(1);
+        assertThat(small.out()).isEmpty();
+        assertThat(small.err()).isEqualTo("""
+                The piece is too small for this border. In round 2 a side must have at least 9, stitches only.
+                Top: 6, which is 3 too few.
+                Pick up more stitches in the base round, or choose a border with shorter corners.
+                """);
+        Ended late = run("write", REED_BANK, "--at-round", 6, "--counts", "60,41,58,36");
+        assertThat(late.status()).isEqualTo(1);
+        assertThat(late.err()).contains("""
+                It can be made to fit, but a pattern in words for this piece could not be worked.
+                Rounds 5, 6 and 7 have a pattern already, and on counts that are not right yet it does not come out.
+                """);
+    }
+
+    @Test
+    void whatIsNotGoodAboutAPlanIsSaidBesideTheWords() {
+        // 9 to lose of 26 are more than one in six.
+        Ended ended = run("write", REED_BANK, "--at-round", 2, "--counts", "60,26", "--target", "57,21");
+        assertThat(ended.status()).isZero();
+        assertThat(ended.err()).startsWith("Left: 5 changes in 26 stitches are more than one in six.");
+    }
+
+    @Test
+    void aPieceIsStatedWhole() {
+        assertThat(run("write", REED_BANK, "--at-round", 2)).isEqualTo(new Ended(2, "", """
+                Error: Missing required argument(s): --counts=N,N,N,N; 'edgewright write --help' shows how
+                """));
+        assertThat(run("write", REED_BANK, "--untie", "both")).isEqualTo(new Ended(2, "", """
+                expected --at-round and --counts, what was counted on the piece, with --untie and --target; \
+                'edgewright write --help' shows how
+                """));
+        assertThat(run("write", REED_BANK, "--at-round", 99, "--counts", "60,41")
+                        .status())
+                .isEqualTo(2);
+        assertThat(run(
+                                "write",
+                                REED_BANK,
+                                "--at-round",
+                                2,
+                                "--counts",
+                                "60,41",
+                                "--repeats",
+                                "8,5",
+                                "--target",
+                                "57,39")
+                        .status())
+                .isEqualTo(2);
     }
 }
