@@ -12,6 +12,9 @@ final class CountsPages {
     /** About how many stitches the sides of the base round have that stand as examples, from a cushion to a bed. */
     private static final List<Integer> EXAMPLES = List.of(40, 60, 80, 120, 160, 200);
 
+    /** So many columns say which round a row is about. */
+    static final int NAMING = 2;
+
     private CountsPages() {}
 
     /** How often the repeat is worked in each example; rising, none twice, at least once each. */
@@ -23,12 +26,19 @@ final class CountsPages {
         return List.copyOf(repeats);
     }
 
+    /** The head of a column for sides on which the repeat is worked so often: in words, or short where the type is large. */
+    static String repeats(TextSetter setter, int repeats) {
+        return setter.sheet().oneColumn()
+                ? Texts.of("counts.times", repeats)
+                : Texts.counted("counts.repeats", repeats);
+    }
+
     /** A caption that says what is counted, then the table. */
     static List<Strip> set(TextSetter setter, Chart chart, Counting counting, Tag parent) {
         SideShape shape = chart.shape();
         List<Integer> repeats = repeats(shape);
         List<String> columns = new ArrayList<>(List.of(Texts.of("counts.round"), Texts.of("counts.yarn")));
-        repeats.forEach(m -> columns.add(Texts.counted("counts.repeats", m)));
+        repeats.forEach(m -> columns.add(repeats(setter, m)));
         List<List<String>> rows = new ArrayList<>();
         for (int r = 0; r <= chart.rounds().size(); r++) {
             List<String> row = new ArrayList<>();
@@ -45,6 +55,7 @@ final class CountsPages {
         List<Strip> table = new ArrayList<>(new TableSetter(setter)
                 .fitting(
                         parent,
+                        NAMING,
                         columns,
                         rows,
                         setter.sheet().labelPt(),

@@ -38,7 +38,11 @@ final class Cover {
         List<Strip> head = new ArrayList<>(title(title));
         head.addAll(designer());
         List<Strip> foot = facts(facts.all());
-        double room = sheet.heightPt() - height(head) - height(foot) - 2 * sheet.linePt();
+        if (sheet.oneColumn()) {
+            // Both would not fit on a page.
+            foot.set(0, foot.get(0).onNewPage(true));
+        }
+        double room = sheet.heightPt() - height(head) - (sheet.oneColumn() ? 0 : height(foot)) - 2 * sheet.linePt();
         List<Strip> strips = new ArrayList<>(head);
         strips.add(picture(title, picture, room).spaced(sheet.linePt()));
         strips.addAll(foot);
@@ -80,8 +84,7 @@ final class Cover {
     }
 
     private Strip picture(String title, Drawing picture, double roomPt) {
-        double leastPt = sheet.oneColumn() ? SMALLEST_PICTURE_PT / 2 : SMALLEST_PICTURE_PT;
-        double mostPt = Math.max(leastPt, Math.min(LARGEST_PICTURE_PT, roomPt));
+        double mostPt = Math.max(SMALLEST_PICTURE_PT, Math.min(LARGEST_PICTURE_PT, roomPt));
         double scale = Math.min(
                 sheet.widthPt() / (picture.widthMm() * Sheet.PT_PER_MM),
                 mostPt / (picture.heightMm() * Sheet.PT_PER_MM));
@@ -101,11 +104,20 @@ final class Cover {
         Tag list = root.child(StandardStructureTypes.L);
         List<Strip> strips = new ArrayList<>();
         for (Facts.Fact fact : facts) {
-            strips.addAll(fact(entries, list, fact.label(), fact.text()));
+            strips.addAll(apart(fact(entries, list, fact.label(), fact.text())));
         }
-        strips.addAll(yarns(list));
+        strips.addAll(apart(yarns(list)));
         strips.set(0, strips.get(0).spaced(1.5 * sheet.linePt()));
         return strips;
+    }
+
+    /** In large print groups are parted by blank lines. */
+    private List<Strip> apart(List<Strip> group) {
+        List<Strip> apart = new ArrayList<>(group);
+        if (sheet.oneColumn()) {
+            apart.set(0, apart.get(0).spaced(sheet.linePt()));
+        }
+        return apart;
     }
 
     private List<Strip> fact(Entries entries, Tag list, String label, String value) {

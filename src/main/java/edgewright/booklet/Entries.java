@@ -14,6 +14,9 @@ final class Entries {
     /** White between a label and what it names. */
     private static final double GUTTER_PT = 10;
 
+    /** White between a label and what goes on beside it on the same line. */
+    private static final double RUN_IN_PT = 6;
+
     private final TextSetter setter;
 
     Entries(TextSetter setter) {
@@ -81,6 +84,31 @@ final class Entries {
             }
         }
         return glued(strips, labelLines);
+    }
+
+    /** The label, and what it names on the same line and those under it, as wide as the column. */
+    List<Strip> runIn(Tag labelTag, String label, Style style, Line line) {
+        double widthPt = setter.sheet().widthPt();
+        Ink.Words head = setter.words(0, style.baselinePt(), label + " ", style);
+        double beginsPt = head.widthPt() + RUN_IN_PT;
+        Style text = line.style();
+        LineBreaker breaker = line.stitches()
+                ? LineBreaker.forStitches(text.face(), text.sizePt())
+                : LineBreaker.forProse(text.face(), text.sizePt());
+        List<String> lines = breaker.lines(line.text(), widthPt, widthPt - beginsPt);
+        List<Strip> strips = new ArrayList<>();
+        for (int i = 0; i < lines.size(); i++) {
+            List<Piece> pieces = new ArrayList<>();
+            if (i == 0) {
+                pieces.add(Piece.of(labelTag, head));
+            }
+            if (!lines.get(i).isEmpty()) {
+                String words = i == lines.size() - 1 ? lines.get(i) : lines.get(i) + " ";
+                pieces.add(Piece.of(line.tag(), setter.words(i == 0 ? beginsPt : 0, text.baselinePt(), words, text)));
+            }
+            strips.add(Strip.of(text.leadingPt(), pieces));
+        }
+        return glued(strips, lines.get(0).isEmpty() ? 2 : 1);
     }
 
     private List<Strip> paragraph(Line line) {

@@ -40,7 +40,7 @@ final class GuideBlock {
         strips.addAll(stitches(list, alike ? "guide.eachSide" : "guide.repeat", parts.repeat()));
         strips.addAll(stitches(list, "guide.toCorner", parts.toCorner()));
         if (parts.changes().isEmpty()) {
-            strips.addAll(stitches(list, "guide.corner", afterColon(parts.corner()) + ". " + parts.sides()));
+            strips.addAll(stitches(list, "guide.corner", afterColon(parts.corner())));
         }
         strips.addAll(changes(list, parts));
         strips.addAll(stitches(list, "guide.end", parts.end()));
@@ -81,9 +81,10 @@ final class GuideBlock {
                 setter.words(setter.chips().indentPt(), baseline, Texts.of("guide.round", facts.round()), label)));
         List<Strip> strips = new ArrayList<>();
         if (sheet.oneColumn()) {
-            strips.add(Strip.of(UNDER_RULE_PT + sheet.linePt(), pieces));
-            strips.addAll(setter.paragraph(parent, named));
-            hook.ifPresent(words -> strips.addAll(setter.paragraph(parent, words)));
+            strips.add(Strip.of(UNDER_RULE_PT + sheet.linePt(), pieces).breaking(Break.NEVER));
+            strips.addAll(setter.paragraph(
+                    parent,
+                    hook.map(size -> Texts.of("guide.yarnAndHook", named, size)).orElse(named)));
             return strips;
         }
         double hookPt = 0;
@@ -132,23 +133,21 @@ final class GuideBlock {
             return List.of();
         }
         Tag item = list.child(StandardStructureTypes.LI);
-        return entries.entry(
-                item.child(StandardStructureTypes.LBL),
-                Texts.of(label),
-                styles.smallStrong(),
-                List.of(),
-                0,
-                List.of(new Entries.Line(item.child(StandardStructureTypes.L_BODY), text, styles.text(), stitches)));
+        Tag labelTag = item.child(StandardStructureTypes.LBL);
+        Entries.Line line = new Entries.Line(item.child(StandardStructureTypes.L_BODY), text, styles.text(), stitches);
+        return sheet.oneColumn()
+                ? entries.runIn(labelTag, Texts.of("guide.runIn", Texts.of(label)), styles.smallStrong(), line)
+                : entries.entry(labelTag, Texts.of(label), styles.smallStrong(), List.of(), 0, List.of(line));
     }
 
     private List<Strip> counts(Tag parent, GuideFacts.RoundFacts facts) {
-        List<Strip> table = new TableSetter(setter)
-                .tables(
-                        parent,
-                        facts.counted(),
-                        List.of(facts.counts()),
-                        sheet.labelPt() - TableSetter.INDENT_PT,
-                        sheet.textPt() + 2 * TableSetter.INDENT_PT);
+        TableSetter tables = new TableSetter(setter);
+        List<Strip> table = tables.tables(
+                parent,
+                facts.counted(),
+                List.of(facts.counts()),
+                sheet.labelPt() - tables.indentPt(),
+                sheet.textPt() + 2 * tables.indentPt());
         List<Strip> strips = new ArrayList<>();
         for (Strip strip : table) {
             // Blocks are kept whole, so no head need come again.
@@ -171,34 +170,50 @@ final class GuideBlock {
         double top = (height - tick) / 2 + 1;
         double baseline = sheet.halfLinePt() / 2 + 1 + small.baselinePt();
         int inLine = sheet.oneColumn() ? TICKS_IN_ONE_COLUMN : done.size();
-        double step = sheet.oneColumn() ? sheet.widthPt() / inLine : TICK_STEP_PT;
+        double left = sheet.oneColumn() ? sheet.widthPt() / (inLine + 1) : sheet.labelPt();
+        double step = sheet.oneColumn() ? left : TICK_STEP_PT;
         List<Strip> strips = new ArrayList<>();
         for (int first = 0; first < done.size(); first += inLine) {
             List<Piece> pieces = new ArrayList<>();
             for (int i = first; i < Math.min(first + inLine, done.size()); i++) {
-                double x = sheet.labelPt() + (i - first) * step;
+                double x = left + (i - first) * step;
                 Tag item = list.child(StandardStructureTypes.LI).child(StandardStructureTypes.L_BODY);
                 pieces.add(Piece.ornament(PencilLine.tick(sheet, x, top)));
                 pieces.add(Piece.of(item, setter.words(x + 1.5 * tick, baseline, done.get(i), small)));
             }
-            strips.add(Strip.of(height, pieces));
+            strips.add(Strip.of(height, pieces).breaking(Break.NEVER));
         }
-        return labelled(parent, "guide.done", baseline, strips);
+        return beside(parent, "guide.done", baseline, strips);
     }
 
     /** With a label at the left of the first line, or over it where there is but one column. */
     private List<Strip> labelled(Tag parent, String label, double baselinePt, List<Strip> strips) {
+        if (!sheet.oneColumn()) {
+            return beside(parent, label, baselinePt, strips);
+        }
+        List<Strip> labelled = new ArrayList<>();
+        setter.paragraph(
+                        parent.child(StandardStructureTypes.P),
+                        Texts.of(label),
+                        styles.smallStrong(),
+                        0,
+                        sheet.widthPt())
+                .forEach(line -> labelled.add(line.breaking(Break.NEVER)));
+        labelled.addAll(strips);
+        return labelled;
+    }
+
+    /** With a label at the left of the first line. */
+    private List<Strip> beside(Tag parent, String label, double baselinePt, List<Strip> strips) {
         List<Strip> labelled = new ArrayList<>(strips);
         Tag tag = parent.child(StandardStructureTypes.P);
-        if (sheet.oneColumn()) {
-            labelled.addAll(0, setter.paragraph(tag, Texts.of(label), styles.smallStrong(), 0, sheet.widthPt()));
-            return labelled;
-        }
         Strip first = strips.get(0);
         List<Piece> pieces = new ArrayList<>();
         pieces.add(Piece.of(tag, setter.words(0, baselinePt, Texts.of(label), styles.smallStrong())));
         pieces.addAll(first.pieces());
-        labelled.set(0, Strip.of(first.heightPt(), pieces).spaced(first.spaceAbovePt()));
+        labelled.set(
+                0,
+                Strip.of(first.heightPt(), pieces).spaced(first.spaceAbovePt()).breaking(first.below()));
         return labelled;
     }
 }

@@ -35,6 +35,10 @@ final class GuidePages {
         counted.set(0, counted.get(0).spaced(setter.sheet().halfLinePt()));
         strips.addAll(counted);
         strips.replaceAll(strip -> strip.breaking(Break.NEVER));
+        if (setter.sheet().oneColumn()) {
+            // With the first block this is higher than a page.
+            strips.set(strips.size() - 1, strips.get(strips.size() - 1).breaking(Break.FREE));
+        }
         Options written = options.words(false);
         GuideFacts facts = new GuideFacts(chart, options);
         GuideBlock block = new GuideBlock(setter, options.hand());

@@ -38,11 +38,24 @@ final class LineBreaker {
 
     /** The lines of a text; no line is empty, unless the text is. */
     List<String> lines(String text, double widthPt) {
+        return lines(text, widthPt, widthPt);
+    }
+
+    /**
+     * The lines of a text that begins further right. No line is empty but the first one, if nothing fits on it.
+     *
+     * @param firstPt the width of the first line, not more than that of the others
+     */
+    List<String> lines(String text, double widthPt, double firstPt) {
         List<String> words = unbroken(text);
         List<String> lines = new ArrayList<>();
         for (String phrase : atPauses ? phrases(words, widthPt) : words) {
             int last = lines.size() - 1;
-            if (last >= 0 && width(lines.get(last) + " " + phrase) <= widthPt + 0.001) {
+            if (last < 0 && firstPt < widthPt && width(phrase) > firstPt + 0.001) {
+                lines.add("");
+            }
+            double roomPt = last <= 0 ? firstPt : widthPt;
+            if (last >= 0 && !lines.get(last).isEmpty() && width(lines.get(last) + " " + phrase) <= roomPt + 0.001) {
                 lines.set(last, lines.get(last) + " " + phrase);
             } else {
                 lines.addAll(fitting(phrase, widthPt));

@@ -44,7 +44,16 @@ final class PartPages implements BlockPrinter {
         pages.strips.addAll(heading.apply(setter.partHeading(parent, anchor)));
         pages.headingStrips = setter.sheet().oneColumn() ? 1 : pages.strips.size();
         part.blocks().forEach(block -> block.printOn(pages));
+        if (part.kind() == Part.Kind.ABBREVIATIONS) {
+            pages.keepTogether();
+        }
         return pages.strips;
+    }
+
+    /** A list that is looked things up in is seen at a glance. */
+    private void keepTogether() {
+        strips.subList(0, strips.size() - 1)
+                .replaceAll(strip -> strip.below() == Strip.Break.FREE ? strip.breaking(Strip.Break.UNWELCOME) : strip);
     }
 
     @Override
@@ -88,9 +97,11 @@ final class PartPages implements BlockPrinter {
         String head = round.lines().get(0);
         int end = endOfName(head, yarn.map(Yarn::name).orElse(""));
         List<Entries.Line> lines = new ArrayList<>();
-        Style small = setter.styles().small();
         lines.add(new Entries.Line(
-                parent.child(StandardStructureTypes.P), head.substring(end).strip(), small, true));
+                parent.child(StandardStructureTypes.P),
+                head.substring(end).strip(),
+                setter.styles().text(),
+                true));
         for (String line : round.lines().subList(1, round.lines().size())) {
             lines.add(new Entries.Line(
                     parent.child(StandardStructureTypes.P),

@@ -73,6 +73,21 @@ final class PencilLine {
         return this;
     }
 
+    /** Boxes to tick, and what for; all on one line. */
+    PencilLine ticks(String... texts) {
+        double width = 0;
+        for (String text : texts) {
+            width += tickPt(sheet)
+                    + 2 * gapPt
+                    + setter.words(0, 0, text + " ", styles.text()).widthPt();
+        }
+        makeRoom(width);
+        for (String text : texts) {
+            tick(text);
+        }
+        return this;
+    }
+
     /** A box to tick, and what for. */
     PencilLine tick(String text) {
         double width = setter.words(0, 0, text, styles.text()).widthPt() + tickPt(sheet) + gapPt;

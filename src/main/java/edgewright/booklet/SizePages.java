@@ -200,7 +200,7 @@ final class SizePages {
 
     /** The text of a table is as wide as the column; what is shaded stands out a little. */
     private double widthPt() {
-        return setter.sheet().widthPt() + 2 * TableSetter.INDENT_PT;
+        return setter.sheet().widthPt() + 2 * new TableSetter(setter).indentPt();
     }
 
     private List<Strip> headed(Tag parent, String heading) {
@@ -208,8 +208,8 @@ final class SizePages {
     }
 
     private List<Strip> table(Tag parent, List<String> columns, List<List<String>> rows) {
-        List<Strip> table = new ArrayList<>(
-                new TableSetter(setter).tables(parent, columns, rows, -TableSetter.INDENT_PT, widthPt()));
+        TableSetter tables = new TableSetter(setter);
+        List<Strip> table = new ArrayList<>(tables.tables(parent, columns, rows, -tables.indentPt(), widthPt()));
         table.set(0, table.get(0).spaced(setter.sheet().halfLinePt()));
         return table;
     }

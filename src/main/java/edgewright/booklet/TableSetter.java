@@ -13,15 +13,21 @@ import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructure
  */
 final class TableSetter {
     private static final double PADDING_PT = 9;
-    /** How far the text of the first column stands in from the left edge. */
-    static final double INDENT_PT = PADDING_PT / 2;
+    private static final double LARGE_PADDING_PT = 12;
 
     private static final double NARROWEST_PT = 44;
 
     private final TextSetter setter;
+    private final double paddingPt;
 
     TableSetter(TextSetter setter) {
         this.setter = setter;
+        this.paddingPt = setter.sheet().oneColumn() ? LARGE_PADDING_PT : PADDING_PT;
+    }
+
+    /** How far the text of the first column stands in from the left edge. */
+    double indentPt() {
+        return paddingPt / 2;
     }
 
     /**
@@ -65,18 +71,38 @@ final class TableSetter {
 
     /** One table, or several where there is but one column and large type. */
     List<Strip> fitting(Tag parent, List<String> columns, List<List<String>> rows, double xPt, double roomPt) {
+        return fitting(parent, 1, columns, rows, xPt, roomPt);
+    }
+
+    /**
+     * One table, or several where there is but one column and large type.
+     *
+     * @param naming so many columns say what a row is about, and stand in every table
+     */
+    List<Strip> fitting(
+            Tag parent, int naming, List<String> columns, List<List<String>> rows, double xPt, double roomPt) {
         return setter.sheet().oneColumn()
-                ? tables(parent, columns, rows, xPt, roomPt)
+                ? tables(parent, naming, columns, rows, xPt, roomPt)
                 : table(parent, columns, rows, xPt, roomPt);
     }
 
     /** The same as one table or, where that would be too wide, as several, each with the first column. */
     List<Strip> tables(Tag parent, List<String> columns, List<List<String>> rows, double xPt, double roomPt) {
+        return tables(parent, 1, columns, rows, xPt, roomPt);
+    }
+
+    /** The same, each with the first columns. */
+    List<Strip> tables(
+            Tag parent, int naming, List<String> columns, List<List<String>> rows, double xPt, double roomPt) {
         double[] widths = widths(columns, rows, Double.POSITIVE_INFINITY);
+        double namingPt = 0;
+        for (int i = 0; i < naming; i++) {
+            namingPt += widths[i];
+        }
         List<Strip> strips = new ArrayList<>();
-        for (int first = 1; first < widths.length; ) {
+        for (int first = naming; first < widths.length; ) {
             int end = first;
-            double width = widths[0];
+            double width = namingPt;
             while (end < widths.length && (end == first || width + widths[end] <= roomPt)) {
                 width += widths[end];
                 end++;
@@ -85,11 +111,11 @@ final class TableSetter {
             int to = end;
             List<Strip> table = new ArrayList<>(table(
                     parent,
-                    part(columns, from, to),
-                    rows.stream().map(row -> part(row, from, to)).toList(),
+                    part(columns, naming, from, to),
+                    rows.stream().map(row -> part(row, naming, from, to)).toList(),
                     xPt,
                     roomPt));
-            if (first > 1) {
+            if (first > naming) {
                 table.set(0, table.get(0).spaced(setter.sheet().halfLinePt()));
             }
             strips.addAll(table);
@@ -100,12 +126,12 @@ final class TableSetter {
 
     /** Whether a row heading and so many figures as wide as this one stand side by side. */
     boolean fits(int figures, String widest, double roomPt) {
-        double column = Math.max(NARROWEST_PT, width(widest, setter.styles().figures()) + PADDING_PT);
+        double column = Math.max(NARROWEST_PT, width(widest, setter.styles().figures()) + paddingPt);
         return (figures + 1) * column <= roomPt + figures;
     }
 
-    private static List<String> part(List<String> cells, int from, int to) {
-        List<String> part = new ArrayList<>(List.of(cells.get(0)));
+    private static List<String> part(List<String> cells, int naming, int from, int to) {
+        List<String> part = new ArrayList<>(cells.subList(0, naming));
         part.addAll(cells.subList(from, to));
         return part;
     }
@@ -123,7 +149,7 @@ final class TableSetter {
         List<List<String>> lines = new ArrayList<>();
         int most = 1;
         for (int i = 0; i < cells.size(); i++) {
-            lines.add(breaker(style).lines(cells.get(i), widths[i] - PADDING_PT));
+            lines.add(breaker(style).lines(cells.get(i), widths[i] - paddingPt));
             most = Math.max(most, lines.get(i).size());
         }
         double height = most * style.leadingPt();
@@ -155,8 +181,8 @@ final class TableSetter {
             double baseline = i * style.leadingPt() + style.baselinePt();
             inks.add(
                     flushLeft
-                            ? setter.words(leftPt + PADDING_PT / 2, baseline, lines.get(i), style)
-                            : setter.wordsTo(leftPt + widthPt - PADDING_PT / 2, baseline, lines.get(i), style));
+                            ? setter.words(leftPt + paddingPt / 2, baseline, lines.get(i), style)
+                            : setter.wordsTo(leftPt + widthPt - paddingPt / 2, baseline, lines.get(i), style));
         }
         return inks;
     }
@@ -169,7 +195,7 @@ final class TableSetter {
             for (List<String> row : rows) {
                 widest = Math.max(widest, width(row.get(i), setter.styles().figures()));
             }
-            widths[i] = Math.max(NARROWEST_PT, widest + PADDING_PT);
+            widths[i] = Math.max(NARROWEST_PT, widest + paddingPt);
             sum += widths[i];
         }
         for (int i = 0; sum > roomPt && i < widths.length; i++) {

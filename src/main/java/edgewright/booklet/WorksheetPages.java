@@ -81,8 +81,7 @@ final class WorksheetPages {
                     .field(Texts.of("worksheet.counted"), numberPt())
                     .field(Texts.of("worksheet.minusTarget"), plan.target(side, plan.counting()), numberPt())
                     .field(Texts.of("worksheet.equalsChange"), numberPt())
-                    .tick(Texts.of("worksheet.lose"))
-                    .tick(Texts.of("worksheet.add"))
+                    .ticks(Texts.of("worksheet.lose"), Texts.of("worksheet.add"))
                     .set(parent));
         }
         return kept(strips);

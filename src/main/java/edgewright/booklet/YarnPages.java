@@ -38,7 +38,7 @@ final class YarnPages {
         } else {
             List<Integer> examples = examples(CountsPages.repeats(chart.shape()));
             sizes = examples.stream()
-                    .map(repeats -> Texts.counted("counts.repeats", repeats))
+                    .map(repeats -> CountsPages.repeats(setter, repeats))
                     .toList();
             amounts = examples.stream()
                     .map(repeats -> Amounts.of(chart, PerSide.all(repeats)))
@@ -71,7 +71,7 @@ final class YarnPages {
             }
             rows.add(row);
         }
-        strips.addAll(table(parent, columns, rows));
+        strips.addAll(table(parent, 1, columns, rows));
         List<String> tools = sentences.tools(chart.making());
         if (!tools.isEmpty()) {
             strips.addAll(apart(parent, String.join(" ", tools)));
@@ -146,14 +146,15 @@ final class YarnPages {
                     .flatMap(cells -> cells)
                     .toList());
         }
-        strips.addAll(table(parent, columns, rows));
+        strips.addAll(table(parent, CountsPages.NAMING, columns, rows));
         return strips;
     }
 
-    private List<Strip> table(Tag parent, List<String> columns, List<List<String>> rows) {
+    private List<Strip> table(Tag parent, int naming, List<String> columns, List<List<String>> rows) {
         List<Strip> table = new ArrayList<>(new TableSetter(setter)
                 .tables(
                         parent,
+                        naming,
                         columns,
                         rows,
                         setter.sheet().labelPt(),

@@ -103,11 +103,19 @@ final class CornerLines {
             case TENTH_LINE -> List.of(solid(path, TENTH * c, palette.tenth()));
             // On paper-coloured casing, to be seen on a yarn of any colour.
             case REPEAT_LINE ->
-                List.of(solid(path, 3 * REPEAT * c, palette.paper()), solid(path, REPEAT * c, palette.accent()));
+                List.of(
+                        solid(path, 3 * REPEAT * c, palette.paper()),
+                        new Shape.Line(path, REPEAT * c, palette.accent(), Shape.Ends.CUT, repeatDashesMm()));
             case OUTLINE -> List.of(solid(path, EDGE * c, palette.ink()));
             default -> List.of(solid(path, GRID * c, palette.grid()));
         };
         marks.add(Mark.beside(kind, shapes));
+    }
+
+    /** Where it has no colour of its own the line of a repeat is told from the others by its dashes. */
+    private List<Double> repeatDashesMm() {
+        double c = layout.cellMm();
+        return palette.accent().equals(palette.ink()) ? List.of(0.5 * c, 0.25 * c) : List.of();
     }
 
     static Shape.Line solid(PenPath path, double widthMm, Colour colour) {

@@ -281,9 +281,20 @@ final class ChartOnPaper {
             case "mlmlml" -> path.cut() ? hatching(path) : longStitch(path, pen);
             case PLATE -> !path.dashed() || add(Sign.MISSING, at(parts.get(0).bounds()), "dashed", "");
             case "mlll", "mlclmll" -> true; // the bracket of a repeat; the way of working
-            case "ml" -> add(Sign.MISSING, at(parts.get(0).bounds()), "bar", "");
+            case "ml" ->
+                isRepeatLine(path, parts.get(0))
+                        || add(Sign.MISSING, at(parts.get(0).bounds()), "bar", "");
             default -> hatching(path);
         };
+    }
+
+    /** A dashed line along the edges of more than a square. */
+    private boolean isRepeatLine(Path path, Part part) {
+        Rectangle2D b = part.bounds();
+        return path.dashed()
+                && path.cut()
+                && Math.max(b.getWidth(), b.getHeight()) > 1.5 * cellPt
+                && Math.min(b.getWidth(), b.getHeight()) < 0.01;
     }
 
     /** An arc over the middle, its ends 0.3 out from it, that bulges away from the piece. */
