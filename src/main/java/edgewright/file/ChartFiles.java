@@ -23,11 +23,27 @@ public final class ChartFiles {
     /** Reads a chart. Whatever is wrong with the file comes back as problems. */
     public static ReadResult read(Path file) {
         try {
-            byte[] bytes = TextFile.bytes(file);
-            return ChartText.fromJson(TextFile.text(bytes), Fingerprint.of(bytes));
+            return read(TextFile.bytes(file));
         } catch (FileProblemException e) {
             return new ReadResult.Problems(List.of(e.problem()));
         }
+    }
+
+    private static ReadResult read(byte[] bytes) throws FileProblemException {
+        try {
+            return ChartText.fromJson(TextFile.text(bytes), Fingerprint.of(bytes));
+        } catch (FileProblemException e) {
+            // A chart saved in another encoding wants the line; of a picture nobody wants it.
+            throw beginsAsChart(bytes) ? e : new FileProblemException(Problem.ofFile(Kind.NOT_TEXT), e);
+        }
+    }
+
+    private static boolean beginsAsChart(byte[] bytes) {
+        int start = 0;
+        while (start < bytes.length && JsonWalk.isBlank((char) bytes[start])) {
+            start++;
+        }
+        return start < bytes.length && bytes[start] == '{';
     }
 
     /**

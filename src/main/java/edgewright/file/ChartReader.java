@@ -27,6 +27,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.IntConsumer;
+import java.util.stream.IntStream;
 
 /**
  * Makes a chart of a JSON text, or says all that is wrong with it.
@@ -74,8 +75,15 @@ final class ChartReader {
 
     /** Reads the whole text. */
     static ReadResult read(String text, Fingerprint fingerprint) {
-        if (text.chars().allMatch(c -> JsonWalk.isBlank((char) c))) {
+        OptionalInt start = IntStream.range(0, text.length())
+                .filter(place -> !JsonWalk.isBlank(text.charAt(place)))
+                .findFirst();
+        if (start.isEmpty()) {
             return new ReadResult.Problems(List.of(Problem.ofFile(Kind.EMPTY)));
+        }
+        if (text.charAt(start.getAsInt()) != '{') {
+            String found = JsonMistake.pieceAt(text, start.getAsInt());
+            return new ReadResult.Problems(List.of(Problem.ofFile(Kind.NO_OBJECT, found)));
         }
         try {
             return new ChartReader(new JsonWalk(text)).read(fingerprint);
@@ -85,15 +93,10 @@ final class ChartReader {
     }
 
     private ReadResult read(Fingerprint fingerprint) {
-        Optional<Members> found = values.object(this::takeChartMember, RawJson::inLines);
+        Members members = values.object(this::takeChartMember, RawJson::inLines).orElseThrow();
         json.end();
-        if (found.isEmpty()) {
-            return new ReadResult.Problems(values.problems());
-        }
-        Members members = found.get();
         if (!format.equals(ChartText.FORMAT)) {
-            return new ReadResult.Problems(
-                    List.of(Problem.atMember(Kind.NOT_A_CHART, members.line(), "format", ChartText.FORMAT)));
+            return new ReadResult.Problems(List.of(Problem.ofFile(Kind.NOT_A_CHART, ChartText.FORMAT)));
         }
         if (!newer.isEmpty()) {
             // What else was noted may be right in that version.

@@ -73,7 +73,7 @@ record JsonMistake(int offset, boolean atEnd, Token expected) {
 
     private static Token expectedAfter(JsonToken last, boolean inObject) {
         if (last == null) {
-            return Token.OBJECT_START;
+            return Token.VALUE;
         }
         return switch (last) {
             case START_OBJECT -> Token.NAME_OR_END;

@@ -41,6 +41,10 @@ public record Problem(Kind kind, OptionalInt line, Optional<String> member, List
         EMPTY,
         /** Bytes that are not UTF-8. */
         NOT_UTF8,
+        /** Bytes that are not UTF-8, in a file that does not begin as a chart does. */
+        NOT_TEXT,
+        /** The text does not begin as a chart does: what stands there. */
+        NO_OBJECT,
         /** The text ends before it is complete: what was expected. */
         ENDS_EARLY,
         /** Not JSON: the column, counted from 1, what stands there, what was expected. */
@@ -98,7 +102,6 @@ public record Problem(Kind kind, OptionalInt line, Optional<String> member, List
 
     /** What can be expected at a place where a text stops being JSON. */
     public enum Token {
-        OBJECT_START,
         VALUE,
         VALUE_OR_END,
         NAME,
@@ -116,6 +119,11 @@ public record Problem(Kind kind, OptionalInt line, Optional<String> member, List
         Objects.requireNonNull(line);
         Objects.requireNonNull(member);
         values = List.copyOf(values);
+    }
+
+    /** Whether the file was never meant as a chart, so that a place in it would be of no use. */
+    boolean isOfAnotherKindOfFile() {
+        return kind == Kind.NOT_TEXT || kind == Kind.NO_OBJECT || kind == Kind.NOT_A_CHART;
     }
 
     /** A problem of the file as a whole. */

@@ -24,18 +24,33 @@ public final class ProblemSentences {
 
     /** File, place and problem in one line: {@code reed.border.json, line 9, rounds[2].repeat (round 3): ...}. */
     public static String of(Path file, Problem problem) {
-        return printable(file.toString(), Integer.MAX_VALUE) + (hasPlace(problem) ? ", " : ": ") + of(problem);
+        String name = printable(file.toString(), Integer.MAX_VALUE);
+        if (problem.isOfAnotherKindOfFile()) {
+            return filled("notAChart.file", name, what(problem));
+        }
+        return name + (hasPlace(problem) ? ", " : ": ") + of(problem);
     }
 
     /** Place and problem in one line. */
     public static String of(Problem problem) {
+        if (problem.isOfAnotherKindOfFile()) {
+            return filled("notAChart", what(problem));
+        }
+        String what = what(problem);
+        return hasPlace(problem) ? place(problem) + ": " + what : what;
+    }
+
+    private static String what(Problem problem) {
         // Paths and the system's own words are told whole; a piece of the file may be of any length.
         int longest =
                 problem.kind() == Kind.NO_FOLDER || problem.kind() == Kind.SYSTEM ? Integer.MAX_VALUE : LONGEST_QUOTE;
         Object[] values =
                 problem.values().stream().map(value -> shown(value, longest)).toArray();
-        String what = new MessageFormat(TEXTS.getString(problem.kind().name()), Locale.UK).format(values);
-        return hasPlace(problem) ? place(problem) + ": " + what : what;
+        return filled(problem.kind().name(), values);
+    }
+
+    private static String filled(String key, Object... values) {
+        return new MessageFormat(TEXTS.getString(key), Locale.UK).format(values);
     }
 
     private static boolean hasPlace(Problem problem) {
@@ -45,16 +60,13 @@ public final class ProblemSentences {
     private static String place(Problem problem) {
         StringBuilder place = new StringBuilder();
         if (problem.line().isPresent()) {
-            place.append(new MessageFormat(TEXTS.getString("line"), Locale.UK)
-                    .format(new Object[] {problem.line().getAsInt()}));
+            place.append(filled("line", problem.line().getAsInt()));
         }
         problem.member().ifPresent(member -> {
             place.append(place.length() == 0 ? "" : ", ").append(printable(member, 2 * LONGEST_QUOTE));
             Matcher round = ROUND.matcher(member);
             if (round.matches()) {
-                int number = Integer.parseInt(round.group(1)) + 1;
-                place.append(' ')
-                        .append(new MessageFormat(TEXTS.getString("round"), Locale.UK).format(new Object[] {number}));
+                place.append(' ').append(filled("round", Integer.parseInt(round.group(1)) + 1));
             }
         });
         return place.toString();
@@ -80,8 +92,7 @@ public final class ProblemSentences {
         }
         String text = String.valueOf(choices.get(0));
         for (int i = 1; i < choices.size(); i++) {
-            String pattern = TEXTS.getString(i == choices.size() - 1 ? "choice.last" : "choice.next");
-            text = new MessageFormat(pattern, Locale.UK).format(new Object[] {text, choices.get(i)});
+            text = filled(i == choices.size() - 1 ? "choice.last" : "choice.next", text, choices.get(i));
         }
         return text;
     }

@@ -35,6 +35,9 @@ public final class BrokenCharts {
             }
             """;
 
+    private static final String NOT_TEXT =
+            " is not a chart file: its bytes are not UTF-8; expected text in UTF-8 that begins with '{'";
+
     private final List<BrokenChart> all = new ArrayList<>();
 
     /** Puts the file where the test wants it, and says under which name it then is. */
@@ -114,7 +117,7 @@ public final class BrokenCharts {
         text("nothing but blanks", " \t\r\n ", ": the file is empty; expected a chart");
         text("nothing but a byte order mark", "\ufeff", ": the file is empty; expected a chart");
         bytes("Latin-1", SOUND.replace("Lantern", "L\u00e4ntern").getBytes(ISO_8859_1), notUtf8(3));
-        bytes("UTF-16", SOUND.getBytes(UTF_16), notUtf8(1));
+        bytes("UTF-16", SOUND.getBytes(UTF_16), NOT_TEXT);
         bytes(
                 "UTF-16 without a mark",
                 SOUND.getBytes(UTF_16LE),
@@ -123,7 +126,7 @@ public final class BrokenCharts {
                 "half a surrogate pair in UTF-8",
                 new byte[] {'{', '\n', '"', (byte) 0xed, (byte) 0xa0, (byte) 0x80},
                 notUtf8(2));
-        bytes("a picture", new byte[] {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n'}, notUtf8(1));
+        bytes("a picture", new byte[] {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n'}, NOT_TEXT);
         byte[] accent = SOUND.replace("Posts", "Post\u00e9").getBytes(UTF_8);
         int inAccent = new String(accent, ISO_8859_1).indexOf('\u00c3') + 1;
         bytes("cut off inside a character", java.util.Arrays.copyOf(accent, inAccent), notUtf8(3));
@@ -206,10 +209,13 @@ public final class BrokenCharts {
                 "Lantern\nPosts",
                 ", line 3: at column 20 found '\ufffd', expected a character that can stand in a text (a line break is written \\n, a backslash \\\\)");
         swap("the wrong bracket", "}\n  ]\n", "}\n  }\n", ", line 13: at column 3 found '}', expected ',' or ']'");
+        text("not JSON at all", "Round 1: 1 ch\n", " is not a chart file: it begins with 'Round', expected '{'");
+        text("a script", "#!/bin/sh\n{", " is not a chart file: it begins with '#', expected '{'");
+        text("a web page", "\n <html>{}</html>", " is not a chart file: it begins with '<', expected '{'");
         text(
-                "not JSON at all",
-                "Round 1: 1 ch\n",
-                ", line 1: at column 1 found 'Round', expected '{' at the start of a chart");
+                "a chart without its first brace",
+                SOUND.substring(1),
+                " is not a chart file: it begins with '\"', expected '{'");
         text(
                 "two charts",
                 SOUND + SOUND,
@@ -245,7 +251,7 @@ public final class BrokenCharts {
                 ": the file is too large; expected at most 16,777,216 bytes");
         text(
                 "100,000 lists inside each other",
-                "[".repeat(100_000),
+                "{\"a\":" + "[".repeat(100_000),
                 ", line 1: objects and lists stand too deep inside each other; expected at most 100 levels");
         swap(
                 "an unknown member that goes too deep",
@@ -275,11 +281,10 @@ public final class BrokenCharts {
     }
 
     private void heads() {
-        text("a list", "[ 1 ]", ", line 1: found a list in square brackets, expected an object in braces");
-        text("a text", "\"edgewright-chart\"", ", line 1: found text in double quotes, expected an object in braces");
-        text("null", "null", ", line 1: found null, expected an object in braces");
-        String noChart =
-                ", line 1, format: this is not a chart file; expected a member 'format' with the text 'edgewright-chart'";
+        text("a list", "[ 1 ]", " is not a chart file: it begins with '[', expected '{'");
+        text("a text", "\"edgewright-chart\"", " is not a chart file: it begins with '\"', expected '{'");
+        text("null", "null", " is not a chart file: it begins with 'null', expected '{'");
+        String noChart = " is not a chart file: expected a member 'format' with the text 'edgewright-chart'";
         text("an object with nothing in it", "{}", noChart);
         swap("the format of something else", "edgewright-chart", "edgewright-swatch", noChart);
         swap("a format that is no text", "\"edgewright-chart\"", "true", noChart);

@@ -48,7 +48,7 @@ class ChartTextFuzzTest {
 
     /** Problems that say the text is no JSON at all. */
     private static final Set<Kind> NO_JSON =
-            EnumSet.of(Kind.EMPTY, Kind.ENDS_EARLY, Kind.NOT_JSON, Kind.MORE_AFTER_END, Kind.TWICE);
+            EnumSet.of(Kind.EMPTY, Kind.NO_OBJECT, Kind.ENDS_EARLY, Kind.NOT_JSON, Kind.MORE_AFTER_END, Kind.TWICE);
 
     private static final String CHARACTERS = "abcé編\ud83e\uddf6\"\\/\n\t\u2028\u0000 {}[]:,#09";
 
