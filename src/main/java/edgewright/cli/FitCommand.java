@@ -14,6 +14,7 @@ import edgewright.fit.FitPlan;
 import edgewright.fit.FitQuestion;
 import edgewright.fit.FitRefusal;
 import edgewright.fit.FitSentences;
+import edgewright.fit.FitWarning;
 import edgewright.fit.Targets;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -108,7 +109,7 @@ final class FitCommand implements Callable<Integer> {
         } else {
             sentences.forEach(root.terminal().out()::println);
         }
-        return answer instanceof FitPlan ? ExitStatus.DONE : ExitStatus.NO;
+        return answer instanceof FitPlan plan && objections(plan).isEmpty() ? ExitStatus.DONE : ExitStatus.NO;
     }
 
     private FitQuestion question(Chart chart) {
@@ -143,16 +144,29 @@ final class FitCommand implements Callable<Integer> {
                 .toList();
         List<String> warnings = answer instanceof FitPlan plan ? warnings(chart, plan) : List.of();
         String way = counting.name().toLowerCase(Locale.ROOT).replace('_', '-');
-        return new Fitted(
-                piece.round(), way, sides, next, warnings, answer instanceof FitRefusal ? sentences : List.of());
+        List<String> problems = answer instanceof FitPlan plan ? said(plan, objections(plan)) : sentences;
+        return new Fitted(piece.round(), way, sides, next, warnings, problems);
+    }
+
+    /** What stands against a plan. The long stitches of the front are none of the back layer's business. */
+    private List<FitWarning> objections(FitPlan plan) {
+        return layer == LayerCounted.BACK ? List.of() : plan.objections();
     }
 
     private List<String> warnings(Chart chart, FitPlan plan) {
         if (layer == LayerCounted.BACK) {
             return new BackSentences(back(chart), piece.round()).warnings(plan);
         }
+        return said(
+                plan,
+                plan.warnings().stream()
+                        .filter(warning -> !warning.isObjection())
+                        .toList());
+    }
+
+    private static List<String> said(FitPlan plan, List<FitWarning> warnings) {
         FitSentences says = new FitSentences();
-        return plan.warnings().stream()
+        return warnings.stream()
                 .map(warning -> says.of(warning, plan.question()))
                 .toList();
     }

@@ -106,7 +106,8 @@ final class UsageSentence {
 
     /** Of options that need a value, one that stands there without it is told first. */
     private String missing(List<ArgSpec> missing) {
-        Optional<ArgSpec> withoutValue = missing.stream().filter(this::isStated).findFirst();
+        Optional<ArgSpec> withoutValue =
+                missing.stream().filter(this::isStatedWithoutValue).findFirst();
         if (withoutValue.isPresent()) {
             ArgSpec option = withoutValue.get();
             return after(option)
@@ -114,6 +115,8 @@ final class UsageSentence {
                     .orElseGet(() -> Texts.of("usage.noValue", name(option), option.paramLabel()));
         }
         List<String> wanted = missing.stream()
+                // Of options that need each other the library names those that are there too.
+                .filter(spec -> !isStated(spec))
                 .sorted(Comparator.comparing(ArgSpec::isOption))
                 .map(spec -> Texts.of("usage.no", named(spec)))
                 .distinct()
@@ -151,6 +154,14 @@ final class UsageSentence {
 
     private boolean isStated(ArgSpec spec) {
         return spec instanceof OptionSpec option && places(option).findAny().isPresent();
+    }
+
+    private boolean isStatedWithoutValue(ArgSpec spec) {
+        return spec instanceof OptionSpec option
+                && names(option).anyMatch(arguments::contains)
+                && after(option)
+                        .filter(next -> !command.optionsMap().containsKey(next))
+                        .isEmpty();
     }
 
     /** The arguments that state this option, with or without a value behind an equals sign. */

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 
 /** Answers whether and how a piece is made to fit the border of a chart. */
@@ -87,6 +88,9 @@ public final class Fit {
         }
         PerSide wanted = question.wantedStitches().orElse(stitches);
         Closing closing = Closing.of(shape, round, wanted);
+        if (!(closing instanceof Closing.Closes) && !wanted.equals(stitches)) {
+            return new FitRefusal.WantedOpen(question, open(wanted));
+        }
         if (question.wanted().isPresent() && !(closing instanceof Closing.Closes)) {
             return new FitRefusal.CannotClose(question, FitRefusal.CannotClose.Cause.WANTED, shape.w(), closing);
         }
@@ -101,6 +105,21 @@ public final class Fit {
                     Closing.of(shape, round, stitches));
         }
         return plan(targets);
+    }
+
+    private List<FitRefusal.WantedOpen.OpenSide> open(PerSide wanted) {
+        int round = question.round();
+        return Arrays.stream(Side.values())
+                .filter(side -> !shape.closes(round, wanted.of(side)))
+                .map(side -> {
+                    int count = wanted.of(side);
+                    OptionalInt lose = shape.toLose(round, count);
+                    return new FitRefusal.WantedOpen.OpenSide(
+                            side,
+                            lose.isPresent() ? OptionalInt.of(count - lose.getAsInt()) : lose,
+                            count + shape.toAdd(round, count));
+                })
+                .toList();
     }
 
     private FitAnswer plan(Targets targets) {
@@ -126,21 +145,21 @@ public final class Fit {
             return List.of();
         }
         List<FitWarning> warnings = new ArrayList<>();
-        for (SideChange change : changes) {
-            if (change.isCrowded()) {
-                warnings.add(new FitWarning.Crowded(
-                        change.side(), change.change(), change.stitches(), reliefs(targets, change.side())));
-            }
-        }
         int changing = question.round() + 1;
+        if (rounds.firstLong().isPresent() && changing >= rounds.firstLong().getAsInt()) {
+            warnings.add(new FitWarning.TooLate(changing, rounds));
+        }
         List<SideStitch> across = changes.stream()
                 .flatMap(change -> across(change, targets.repeats().of(change.side())).stream())
                 .toList();
         if (!across.isEmpty()) {
             warnings.add(new FitWarning.LandsAcross(changing, across));
         }
-        if (rounds.firstLong().isPresent() && changing >= rounds.firstLong().getAsInt()) {
-            warnings.add(new FitWarning.TooLate(changing, rounds));
+        for (SideChange change : changes) {
+            if (change.isCrowded()) {
+                warnings.add(new FitWarning.Crowded(
+                        change.side(), change.change(), change.stitches(), reliefs(targets, change.side())));
+            }
         }
         return warnings;
     }

@@ -24,6 +24,11 @@ public record FitPlan(
         warnings = List.copyOf(warnings);
     }
 
+    /** The warnings that stand against working this plan, since the border would not come out as charted. Often none. */
+    public List<FitWarning> objections() {
+        return warnings.stream().filter(FitWarning::isObjection).toList();
+    }
+
     /** What is changed on this side. */
     public SideChange change(Side side) {
         return changes.get(side.ordinal());

@@ -4,6 +4,7 @@ import edgewright.chart.Side;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** Why there is no plan for a piece. */
 public sealed interface FitRefusal extends FitAnswer {
@@ -26,7 +27,26 @@ public sealed interface FitRefusal extends FitAnswer {
     }
 
     /**
-     * The design cannot close on the counts that are wanted, or on those that the piece has if no round is left to change
+     * Counts are wanted, others than those of the piece, and the design does not close on them.
+     *
+     * @param sides in working order; those on which it does close are not among them
+     */
+    record WantedOpen(FitQuestion question, List<OpenSide> sides) implements FitRefusal {
+        public WantedOpen {
+            sides = List.copyOf(sides);
+        }
+
+        /**
+         * A side whose wanted count does not close.
+         *
+         * @param smaller the next smaller count that closes, corner chains not counted; empty if there is none
+         * @param larger the next larger count that closes
+         */
+        public record OpenSide(Side side, OptionalInt smaller, int larger) {}
+    }
+
+    /**
+     * The design cannot close on the counts that are wanted, which are those of the piece, or on those that the piece has if no round is left to change
      * them in.
      *
      * @param repeat the width of the design's repeat
@@ -35,7 +55,7 @@ public sealed interface FitRefusal extends FitAnswer {
     record CannotClose(FitQuestion question, Cause cause, int repeat, Closing closing) implements FitRefusal {
         /** Why the counts cannot be helped. */
         public enum Cause {
-            /** They are what the maker wants. */
+            /** They are those of the piece, and the maker wants to leave it as it is. */
             WANTED,
             /** They were counted in the last round of the chart. */
             NO_ROUND_LEFT

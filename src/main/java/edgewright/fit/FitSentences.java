@@ -121,6 +121,8 @@ public final class FitSentences {
     private List<String> plan(FitPlan plan) {
         List<String> said = new ArrayList<>();
         FitQuestion question = plan.question();
+        // Whoever reads no further must have read that this will not do.
+        plan.objections().forEach(objection -> said.add(of(objection, question)));
         said.add(counted(question));
         if (plan.isDone()) {
             said.add(texts.text("plan.done"));
@@ -135,7 +137,9 @@ public final class FitSentences {
         }
         said.addAll(nextSizes(plan));
         said.add(of(plan.rounds()));
-        plan.warnings().forEach(warning -> said.add(of(warning, question)));
+        plan.warnings().stream()
+                .filter(warning -> !warning.isObjection())
+                .forEach(warning -> said.add(of(warning, question)));
         return List.copyOf(said);
     }
 
@@ -151,17 +155,11 @@ public final class FitSentences {
     private List<String> refusal(FitRefusal refusal) {
         List<String> said = new ArrayList<>();
         FitQuestion question = refusal.question();
-        Counting counting = question.counting();
         if (refusal instanceof FitRefusal.TooSmall small) {
-            said.add(texts.text(
-                    "refusal.tooSmall", round(question.round()), counting.shown(small.fewest()), way(counting)));
-            small.sides()
-                    .forEach(side -> said.add(texts.text(
-                            "refusal.tooSmall.side",
-                            name(side),
-                            question.counts().of(side),
-                            small.missing(side))));
-            said.add(texts.text("refusal.tooSmall.help"));
+            said.addAll(tooSmall(small));
+        } else if (refusal instanceof FitRefusal.WantedOpen open) {
+            said.add(counted(question));
+            open.sides().stream().map(side -> open(open, side)).distinct().forEach(said::add);
         } else if (refusal instanceof FitRefusal.CannotClose cannot) {
             said.add(counted(question));
             said.add(texts.text(
@@ -186,6 +184,40 @@ public final class FitSentences {
             said.add(of(not.rounds()));
         }
         return List.copyOf(said);
+    }
+
+    private List<String> tooSmall(FitRefusal.TooSmall refusal) {
+        FitQuestion question = refusal.question();
+        Counting counting = question.counting();
+        List<String> said = new ArrayList<>();
+        said.add(texts.text(
+                "refusal.tooSmall", round(question.round()), counting.shown(refusal.fewest()), way(counting)));
+        for (Side side : refusal.sides()) {
+            said.add(texts.text(
+                    "refusal.tooSmall.side", name(side), question.counts().of(side), refusal.missing(side)));
+        }
+        said.add(texts.text("refusal.tooSmall.help"));
+        return said;
+    }
+
+    /** The same of opposite sides that are wanted with the same count. */
+    private String open(FitRefusal.WantedOpen refusal, FitRefusal.WantedOpen.OpenSide open) {
+        Counting counting = refusal.question().counting();
+        PerSide wanted = refusal.question().wanted().orElseThrow();
+        List<Side> alike = Ties.OPPOSITE.group(open.side()).stream()
+                .filter(other -> wanted.of(other) == wanted.of(open.side()))
+                .toList();
+        String name = Bundle.capital(sides(alike));
+        int count = wanted.of(open.side());
+        int larger = counting.shown(open.larger());
+        return open.smaller().isPresent()
+                ? texts.text(
+                        "refusal.open",
+                        name,
+                        count,
+                        counting.shown(open.smaller().getAsInt()),
+                        larger)
+                : texts.text("refusal.open.fewest", name, count, larger);
     }
 
     private String counted(FitQuestion question) {

@@ -3,20 +3,16 @@ package edgewright.fit;
 import edgewright.chart.Side;
 import java.util.List;
 
-/** Something that a maker should know before working a plan. The plan can be worked all the same. */
+/** Something that a maker should know before working a plan: what stands against it, or only what the edge will do. */
 public sealed interface FitWarning {
     /**
-     * More than one change in six stitches: the edge will ruffle where stitches are added and pull in where they are lost.
+     * The changing round is not before the first long stitch: rounds of the design have been worked on sides that do not
+     * close, or are worked while the sides are changed.
      *
-     * @param change stitches added, or lost if below 0
-     * @param stitches the stitches that the side has, corner chains not counted
-     * @param reliefs what would help, best first; empty if nothing does
+     * @param changing the changing round
+     * @param rounds the rounds in which the counts should have been put right
      */
-    record Crowded(Side side, int change, int stitches, List<Relief> reliefs) implements FitWarning {
-        public Crowded {
-            reliefs = List.copyOf(reliefs);
-        }
-    }
+    record TooLate(int changing, ChangeRounds rounds) implements FitWarning {}
 
     /**
      * These long stitches of the round after the changing round would drop across it where two stitches share a foot or one
@@ -32,11 +28,20 @@ public sealed interface FitWarning {
     }
 
     /**
-     * The changing round is not before the first long stitch: rounds of the design have been worked on sides that do not
-     * close, or are worked while the sides are changed.
+     * More than one change in six stitches: the edge will ruffle where stitches are added and pull in where they are lost.
      *
-     * @param changing the changing round
-     * @param rounds the rounds in which the counts should have been put right
+     * @param change stitches added, or lost if below 0
+     * @param stitches the stitches that the side has, corner chains not counted
+     * @param reliefs what would help, best first; empty if nothing does
      */
-    record TooLate(int changing, ChangeRounds rounds) implements FitWarning {}
+    record Crowded(Side side, int change, int stitches, List<Relief> reliefs) implements FitWarning {
+        public Crowded {
+            reliefs = List.copyOf(reliefs);
+        }
+    }
+
+    /** Whether the border would not come out as it is charted. */
+    default boolean isObjection() {
+        return !(this instanceof Crowded);
+    }
 }

@@ -31,10 +31,10 @@ class SentencesTest {
                         1 A   b|bbbb|b
                         """))
                 .containsExactly(
-                        "The left side: A side of 3 stitches in the base round does not close, since it is not 0 and a"
+                        "The left side: A side of 3 stitches in the base round does not close, since it is not a"
                                 + " multiple of 4: the maker comes to the corner before the row is whole, 3 too many"
                                 + " or 1 too few.",
-                        "The right side: A side of 3 stitches in the base round does not close, since it is not 0 and a"
+                        "The right side: A side of 3 stitches in the base round does not close, since it is not a"
                                 + " multiple of 4: the maker comes to the corner before the row is whole, 3 too many"
                                 + " or 1 too few.",
                         "Round 3, from the corner, stitch 3: The stitch directly below, in round 2, is long too: it lies in"

@@ -183,6 +183,13 @@ class CheckCommandTest {
     }
 
     @Test
+    void aSideThatDoesNotCloseIsHeldToTheMultiple() {
+        assertThat(run("check", "sample-charts/reed-bank.border.json", "--sides", "54,35")
+                        .out())
+                .contains("since it is not a multiple of 6 plus 5: ");
+    }
+
+    @Test
     void namesThatWouldSteerATerminalDoNot() throws IOException {
         String text = BrokenCharts.sound().replace("Lantern Posts", "Red \\u001b[31m\\n\\nPosts");
         Path file = Files.writeString(folder.resolve("odd\u001b[31m\n.border.json"), text);

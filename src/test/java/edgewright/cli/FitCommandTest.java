@@ -204,6 +204,51 @@ class FitCommandTest {
     }
 
     @Test
+    void wanted_counts_that_do_not_close_are_told_the_ones_beside_them() {
+        assertThat(run("fit", REED_BANK, "--at-round", 2, "--counts", "60,41", "--target", "61,41,63,45"))
+                .isEqualTo(new Ended(1, """
+                Counted in round 2, stitches only: top 60, left 41, bottom 60, right 41.
+                Top: 61 does not come out even; 57 and 63 do.
+                Left: 41 does not come out even; 39 and 45 do.
+                """, ""));
+        assertThat(run(
+                                "fit",
+                                REED_BANK,
+                                "--at-round",
+                                2,
+                                "--counts",
+                                "62,43",
+                                "--counting",
+                                "with-chains",
+                                "--target",
+                                "63,10")
+                        .out())
+                .endsWith("""
+                Top and bottom: 63 does not come out even; 59 and 65 do.
+                Left and right: 10 does not come out even; the smallest that does is 11.
+                """);
+    }
+
+    @Test
+    void changes_after_the_design_has_begun_are_a_no_that_is_said_first() throws IOException {
+        Ended ended = run("fit", REED_BANK, "--at-round", 5, "--counts", "60,47");
+        assertThat(ended.status()).isEqualTo(1);
+        assertThat(ended.out().lines().limit(3).toList())
+                .satisfiesExactly(
+                        late -> assertThat(late).startsWith("Changes in round 6 come too late"),
+                        across -> assertThat(across).startsWith("After changes in round 6 these long stitches"),
+                        counted -> assertThat(counted).startsWith("Counted in round 5"));
+        Ended json = run("fit", REED_BANK, "--at-round", 5, "--counts", "60,47", "--json");
+        assertThat(json.status()).isEqualTo(1);
+        assertThat(new ObjectMapper().readTree(json.out()).get("problems"))
+                .extracting(JsonNode::asText)
+                .containsExactlyElementsOf(ended.out().lines().limit(2).toList());
+        // Sides that are right already need no change, however late.
+        assertThat(run("fit", REED_BANK, "--at-round", 5, "--counts", "63,45").status())
+                .isZero();
+    }
+
+    @Test
     void too_many_changes_for_one_round_are_a_no_and_keep_their_targets() {
         Ended ended = run("fit", HERON_WALK, "--at-round", 2, "--counts", "21,53", "--repeats", "5,2");
         assertThat(ended).isEqualTo(new Ended(1, """

@@ -261,7 +261,7 @@ class WriteCommandTest {
     @Test
     void aPieceIsStatedWhole() {
         assertThat(run("write", REED_BANK, "--at-round", 2)).isEqualTo(new Ended(2, "", """
-                Error: Missing required argument(s): --counts=N,N,N,N; 'edgewright write --help' shows how
+                found no --counts N,N,N,N; expected one; 'edgewright write --help' shows how
                 """));
         assertThat(run("write", REED_BANK, "--untie", "both")).isEqualTo(new Ended(2, "", """
                 expected --at-round and --counts, what was counted on the piece, with --untie and --target; \

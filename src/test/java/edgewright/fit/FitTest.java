@@ -12,6 +12,7 @@ import edgewright.chart.SideShape;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -66,6 +67,21 @@ class FitTest {
         assertThat(Fit.answer(CHART, question))
                 .isEqualTo(new FitRefusal.CannotClose(
                         question, FitRefusal.CannotClose.Cause.WANTED, 4, new Closing.CornersMiss(1, 3)));
+    }
+
+    @Test
+    void wanted_counts_that_the_piece_has_not_are_refused_with_the_counts_beside_them() {
+        // Round 2 closes on 7, 11, 15 and so on: a multiple of 4 plus 3.
+        FitQuestion question = FitQuestion.of(2, new PerSide(48, 36, 48, 36), Counting.STITCHES)
+                .wanting(new PerSide(49, 35, 50, 5));
+
+        assertThat(Fit.answer(CHART, question))
+                .isEqualTo(new FitRefusal.WantedOpen(
+                        question,
+                        List.of(
+                                new FitRefusal.WantedOpen.OpenSide(Side.TOP, OptionalInt.of(47), 51),
+                                new FitRefusal.WantedOpen.OpenSide(Side.BOTTOM, OptionalInt.of(47), 51),
+                                new FitRefusal.WantedOpen.OpenSide(Side.RIGHT, OptionalInt.empty(), 7))));
     }
 
     @Test
