@@ -27,12 +27,19 @@ final class CoverPicture {
 
     private CoverPicture() {}
 
-    /** The border around a piece, opposite sides alike; of a very large one its outer corner. */
+    /**
+     * The border around a piece of the size of the pattern, or of one that shows it well; of a very large one its outer
+     * corner. Opposite sides are drawn alike, as long as the longer one.
+     */
     static Drawing of(Chart chart, BookletOptions options) {
         SideShape shape = chart.shape();
         int rounds = chart.rounds().size();
-        int across = repeats(shape, Math.max(SMALLEST_PIECE, 2 * rounds));
-        int down = repeats(shape, Math.max(SMALLEST_PIECE * 2 / 3, 3 * rounds / 2));
+        int across = options.repeats()
+                .map(of -> Math.max(of.top(), of.bottom()))
+                .orElseGet(() -> repeats(shape, Math.max(SMALLEST_PIECE, 2 * rounds)));
+        int down = options.repeats()
+                .map(of -> Math.max(of.left(), of.right()))
+                .orElseGet(() -> repeats(shape, Math.max(SMALLEST_PIECE * 2 / 3, 3 * rounds / 2)));
         long stitches = (long) rounds * 2 * (shape.stitches(rounds, across) + shape.stitches(rounds, down));
         if (stitches > MOST_SHOWN) {
             PictureStyle flat = style(options).withLook(FabricLook.FLAT);

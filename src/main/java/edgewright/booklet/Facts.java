@@ -2,6 +2,7 @@ package edgewright.booklet;
 
 import edgewright.chart.Chart;
 import edgewright.chart.Hand;
+import edgewright.fit.FitSentences;
 import edgewright.words.Block;
 import edgewright.words.Part;
 import edgewright.words.WrittenPattern;
@@ -23,6 +24,14 @@ final class Facts {
         if (options.hand() == Hand.LEFT) {
             add("cover.hand", Texts.of("cover.hand.LEFT"));
         }
+        options.size()
+                .changes()
+                .ifPresent(plan -> add(
+                        "cover.piece",
+                        Texts.of(
+                                "cover.piece.one",
+                                new FitSentences().counted(plan.question().in(options.counting())),
+                                plan.changing())));
         String base = baseRound(words);
         int end = PartPages.endOfName(base, "");
         all.add(new Fact(

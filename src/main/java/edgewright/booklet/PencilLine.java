@@ -88,6 +88,14 @@ final class PencilLine {
         return this;
     }
 
+    /** Words alone. */
+    PencilLine say(String text) {
+        if (!text.isEmpty()) {
+            say(text, 0);
+        }
+        return this;
+    }
+
     /** A box to tick, and what for. */
     PencilLine tick(String text) {
         double width = setter.words(0, 0, text, styles.text()).widthPt() + tickPt(sheet) + gapPt;

@@ -4,11 +4,13 @@ import edgewright.chart.Chart;
 import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
+import edgewright.fit.FitPlan;
 import edgewright.proof.Trials;
 import edgewright.proof.Trials.Trial;
 import edgewright.words.Options;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** For which sizes the words of the pattern were worked back before it was printed, and what came of it. */
@@ -32,14 +34,20 @@ final class ProvedPages {
         List<PerSide> sizes = sizes();
         List<PerSide> small =
                 sizes.stream().filter(size -> stitches(size) <= MOST_STITCHES).toList();
-        List<Trial> trials = Trials.run(chart, written, small, trial -> {}, () -> false);
+        Optional<FitPlan> piece = options.size().changes();
+        List<Trial> trials = piece.isPresent() && !small.isEmpty()
+                ? List.of(Trials.ofPiece(chart, written, piece.get()))
+                : Trials.run(chart, written, small, trial -> {}, () -> false);
         List<Trial> proved = trials.stream().filter(Trial::agrees).toList();
         List<Trial> failed = trials.stream().filter(trial -> !trial.agrees()).toList();
         List<Strip> strips = new ArrayList<>(setter.partHeading(parent, anchor));
-        strips.addAll(setter.paragraph(parent, Texts.of("proved.how")));
+        strips.addAll(setter.paragraph(
+                parent,
+                piece.map(plan -> Texts.of("proved.how.piece", plan.changing()))
+                        .orElseGet(() -> Texts.of("proved.how"))));
         if (!proved.isEmpty()) {
-            strips.addAll(
-                    paragraph(parent, Texts.of("proved.sizes." + options.counting(), sizes(proved), proved.size())));
+            String key = piece.isPresent() ? "proved.piece." : "proved.sizes.";
+            strips.addAll(paragraph(parent, Texts.of(key + options.counting(), sizes(proved), proved.size())));
         }
         if (!failed.isEmpty()) {
             strips.addAll(setter.paragraph(

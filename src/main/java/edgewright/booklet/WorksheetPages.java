@@ -5,6 +5,7 @@ import edgewright.booklet.Strip.Piece;
 import edgewright.chart.Chart;
 import edgewright.chart.Side;
 import edgewright.draw.Drawing;
+import edgewright.fit.FitPlan;
 import edgewright.fit.FitSentences;
 import edgewright.fit.GuideSentences;
 import edgewright.fit.SideMultiple;
@@ -36,6 +37,12 @@ final class WorksheetPages {
     }
 
     List<Strip> set(Tag parent, Anchor anchor) {
+        if (options.size().changes().isPresent()) {
+            FitPlan piece = options.size().changes().get();
+            List<Strip> strips = new PieceSheet(setter, options, piece).set(parent, anchor);
+            strips.addAll(new SizePages(setter, plan).back(parent));
+            return strips;
+        }
         List<Strip> strips = new ArrayList<>(setter.partHeading(parent, anchor));
         strips.set(0, strips.get(0).onNewPage(true));
         strips.addAll(setter.paragraph(parent, Texts.of("worksheet.how")));
@@ -102,7 +109,7 @@ final class WorksheetPages {
                     .field(Texts.of("worksheet.dividedBy"), numberPt())
                     .field(Texts.of("worksheet.every"), numberPt())
                     .set(parent));
-            strips.addAll(new PencilLine(setter, sidePt())
+            strips.addAll(new PencilLine(setter, sidePt(setter))
                     .fieldToEdge(Texts.of("worksheet.places"))
                     .set(parent));
         }
@@ -149,14 +156,24 @@ final class WorksheetPages {
     }
 
     private PencilLine line(Side side) {
-        return new PencilLine(setter, sidePt()).about(Texts.of("side." + side));
+        return line(setter, side);
     }
 
-    private double sidePt() {
+    /** A line that begins with the name of a side. */
+    static PencilLine line(TextSetter setter, Side side) {
+        return new PencilLine(setter, sidePt(setter)).about(Texts.of("side." + side));
+    }
+
+    private static double sidePt(TextSetter setter) {
         return SIDE * setter.sheet().linePt();
     }
 
     private double numberPt() {
+        return numberPt(setter);
+    }
+
+    /** How long a line for a number is. */
+    static double numberPt(TextSetter setter) {
         return NUMBER * setter.sheet().linePt();
     }
 
@@ -174,8 +191,12 @@ final class WorksheetPages {
         return paragraph;
     }
 
-    /** One column of large type has no room for a step as a whole. */
     private List<Strip> kept(List<Strip> strips) {
+        return kept(setter, strips);
+    }
+
+    /** A step as a whole; one column of large type has no room for that. */
+    static List<Strip> kept(TextSetter setter, List<Strip> strips) {
         if (!setter.sheet().oneColumn()) {
             strips.replaceAll(strip -> strip.breaking(Break.NEVER));
         }

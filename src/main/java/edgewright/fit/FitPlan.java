@@ -1,5 +1,6 @@
 package edgewright.fit;
 
+import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import java.util.List;
@@ -27,6 +28,11 @@ public record FitPlan(
     /** The warnings that stand against working this plan, since the border would not come out as charted. Often none. */
     public List<FitWarning> objections() {
         return warnings.stream().filter(FitWarning::isObjection).toList();
+    }
+
+    /** This plan with the sides counted in the other way. */
+    public FitPlan in(Counting counting) {
+        return new FitPlan(question.in(counting), targets, changes, rounds, warnings);
     }
 
     /** What is changed on this side. */

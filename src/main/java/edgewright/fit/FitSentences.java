@@ -220,7 +220,8 @@ public final class FitSentences {
                 : texts.text("refusal.open.fewest", name, count, larger);
     }
 
-    private String counted(FitQuestion question) {
+    /** What was counted, in which round and how. */
+    public String counted(FitQuestion question) {
         return texts.text("plan.counted", round(question.round()), way(question.counting()), counts(question.counts()));
     }
 

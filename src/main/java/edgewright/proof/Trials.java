@@ -2,6 +2,7 @@ package edgewright.proof;
 
 import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
+import edgewright.fit.FitPlan;
 import edgewright.hands.Fabric;
 import edgewright.words.Options;
 import edgewright.words.Pattern;
@@ -47,6 +48,21 @@ public final class Trials {
     }
 
     private Trials() {}
+
+    /**
+     * Works the words for one piece, from the counts that it has.
+     *
+     * @param options how the words are written; the size in them is of no account
+     * @param plan for this chart, one that can be put into words
+     */
+    public static Trial ofPiece(Chart chart, Options options, FitPlan plan) {
+        ProofResult result = new Prover(chart).prove(options, plan);
+        return new Trial(
+                plan.targets().repeats(),
+                plan.stitches(0),
+                result.fabric().map(Fabric::total).orElse(0),
+                ProofSentences.of(result));
+    }
 
     /**
      * Works the words for each size, one after the other.
