@@ -31,7 +31,7 @@ public record BookletOptions(
     public static BookletOptions of(Chart chart) {
         return new BookletOptions(
                 Appearance.STANDARD,
-                new Telling(PrintedTerms.of(chart.terms()), Counting.STITCHES, Hand.RIGHT, PatternSize.ANY),
+                new Telling(PrintedTerms.of(chart.terms()), Counting.STITCHES, Hand.RIGHT, PatternSize.any()),
                 Imprint.NONE,
                 Supplements.ALL,
                 false);

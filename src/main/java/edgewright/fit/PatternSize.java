@@ -8,11 +8,13 @@ import java.util.Optional;
 /** For which pieces a pattern is: any, every piece of one size, or one piece whose counts are put right on the way. */
 public sealed interface PatternSize {
     /** Any piece on which the design comes out even. */
-    PatternSize ANY = new Any();
+    static PatternSize any() {
+        return new Any();
+    }
 
     /** Of this size, or of any if there is none. */
     static PatternSize of(Optional<PerSide> repeats) {
-        return repeats.<PatternSize>map(OfRepeats::new).orElse(ANY);
+        return repeats.<PatternSize>map(OfRepeats::new).orElseGet(Any::new);
     }
 
     /** How often the repeat is worked on each side, at last; empty for any size. */

@@ -78,7 +78,7 @@ public record Options(Terms terms, Counting counting, PatternSize size, boolean 
 
     /** These options for every size. */
     public Options withoutRepeats() {
-        return new Options(terms, counting, PatternSize.ANY, draft, hand);
+        return new Options(terms, counting, PatternSize.any(), draft, hand);
     }
 
     /** These options for a maker with this hand. */
