@@ -29,7 +29,12 @@ class UsageTest {
                 "draw x --to | --to: found nothing after it, expected FILE",
                 "draw x --to --view border | --to: found '--view' after it, expected FILE",
                 "draw x --to= | --to: found '', expected the name of a file",
-                "check --sides | --sides: found nothing after it, expected N,N,N,N"
+                "check --sides | --sides: found nothing after it, expected N,N,N,N",
+                "work | found no CHART, no --from TEXTFILE; expected a chart, or a pattern in words",
+                "work --from x | found no --sides N,N,N,N; expected the stitches of each side in the base round where no CHART tells them",
+                "work sample-charts/reed-bank.border.json | found no size to work, expected --sides or --repeats, or a piece with --at-round and --counts",
+                "yarn sample-charts/reed-bank.border.json | found no size on which all sides close, expected --sides or --repeats of such a border to count yarn for",
+                "fit x | found no --at-round R, no --counts N,N,N,N; expected both: in which round the piece was counted, and what"
             })
     void whatIsMissingIsNamed(String line, String said) {
         assertSaid(line, said);
@@ -74,6 +79,7 @@ class UsageTest {
             value = {
                 "write x --sides 1,1 --repeats 1,1 | --sides, --repeats: found together, expected one of them",
                 "fit x --at-round 1 --counts 1,2 --untie both --target=3,4 | --untie, --target: found together, expected one of them",
+                "work x --to y.border.json | --to: found with a CHART, expected it where there is none and words are drawn",
                 "draw x --to x.svg --to y.svg | --to: found more than once, expected it once",
                 "draw x --to x.svg --draft --draft | --draft: found more than once, expected it once",
                 "write x --sides 1,1 --sides 2,2 | --sides: found more than once, expected it once"

@@ -142,7 +142,7 @@ class WorkCommandTest {
         assertThat(run("work", "--sides", "11,15").status()).isEqualTo(2);
         assertThat(run("work", chart, "--sides", "11,15", "--to", "x.border.json")
                         .err())
-                .contains("--to without a chart");
+                .contains("--to: found with a CHART");
         Ended unclosed = run("work", chart, "--sides", "12,15");
         assertThat(unclosed.status()).isEqualTo(1);
         assertThat(unclosed.err()).contains("unclosed-side");

@@ -264,7 +264,7 @@ class WriteCommandTest {
                 found no --counts N,N,N,N; expected one; 'edgewright write --help' shows how
                 """));
         assertThat(run("write", REED_BANK, "--untie", "both")).isEqualTo(new Ended(2, "", """
-                expected --at-round and --counts, what was counted on the piece, with --untie and --target; \
+                --untie or --target: found without --at-round and --counts, expected these with it: what was counted on the piece; \
                 'edgewright write --help' shows how
                 """));
         assertThat(run("write", REED_BANK, "--at-round", 99, "--counts", "60,41")

@@ -124,7 +124,7 @@ class YarnCommandTest {
         assertThat(ended.status()).isEqualTo(2);
         assertThat(ended.err())
                 .isEqualTo(
-                        "expected the size to count yarn for: --sides or --repeats, of a border whose sides all close;"
+                        "found no size on which all sides close, expected --sides or --repeats of such a border to count yarn for;"
                                 + " 'edgewright yarn --help' shows how\n");
     }
 
