@@ -8,7 +8,6 @@ import edgewright.draw.CornerPicture;
 import edgewright.draw.Drawing;
 import edgewright.draw.Emphasis;
 import edgewright.draw.PictureStyle;
-import edgewright.words.PatternWriter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -19,9 +18,6 @@ import java.util.function.Supplier;
 final class ChartSheets {
     private static final double A3_SHORT_MM = 297;
     private static final double A3_LONG_MM = 420;
-
-    /** Rounds of so many and more are too long to be heard as one alternative; the words stand in their own part. */
-    private static final int TOO_LONG_TO_HEAR = 150;
 
     /** From the most comfortable to the smallest that is still easily read. */
     static final List<Double> LEGEND_CELLS_MM = List.of(5.8, 5.4, 5.0);
@@ -107,7 +103,7 @@ final class ChartSheets {
                     .spaced(sheet.linePt()));
         }
         if (poster) {
-            strips.addAll(new PosterChart(setter, chart, this, sizes.posterMm()).set(parent));
+            strips.addAll(new PosterChart(setter, this, sizes.posterMm()).set(parent));
         } else if (alone.isPresent()) {
             CornerPicture picture = alone.get().picture();
             Sheet page = alone.get().page();
@@ -205,20 +201,14 @@ final class ChartSheets {
         return Strip.of(page.onGrid(height), List.of(Piece.of(figure, art)));
     }
 
-    /** The chart in words: every round in its order, as it stands in the part for the rounds. */
-    String inWords() {
-        String named =
-                Texts.of("chart.alternative", chart.title(), chart.rounds().size());
-        if (!chart.raggedSections().isEmpty() || chart.rounds().size() >= TOO_LONG_TO_HEAR) {
-            return named + " " + Texts.of("chart.alternative.elsewhere");
-        }
-        StringBuilder words = new StringBuilder(named);
-        for (int round = 1; round <= chart.rounds().size(); round++) {
-            PatternWriter.round(chart, round, options.words(false))
-                    .lines()
-                    .forEach(line -> words.append(' ').append(line.replace('\u00a0', ' ')));
-        }
-        return words.toString();
+    /** The whole chart on one sheet, for whoever does not see it. */
+    private String inWords() {
+        return new SheetWords(chart, options).inOne();
+    }
+
+    /** What is heard of the sheets of this chart. */
+    SheetWords sheetWords() {
+        return new SheetWords(chart, options);
     }
 
     /** The left edge of a picture: that of the column, or as far in the margin as it must be to stand in the middle. */

@@ -2,7 +2,6 @@ package edgewright.booklet;
 
 import edgewright.booklet.Strip.Break;
 import edgewright.booklet.Strip.Piece;
-import edgewright.chart.Chart;
 import edgewright.draw.Area;
 import edgewright.draw.CornerPicture;
 import edgewright.draw.Drawing;
@@ -30,7 +29,6 @@ final class PosterChart {
 
     private final TextSetter setter;
     private final Sheet sheet;
-    private final Chart chart;
     private final ChartSheets charts;
     private final double cellMm;
     private final double overlapMm;
@@ -38,10 +36,9 @@ final class PosterChart {
     /**
      * @param charts makes the picture
      */
-    PosterChart(TextSetter setter, Chart chart, ChartSheets charts, double cellMm) {
+    PosterChart(TextSetter setter, ChartSheets charts, double cellMm) {
         this.setter = setter;
         this.sheet = setter.sheet();
-        this.chart = chart;
         this.charts = charts;
         this.cellMm = cellMm;
         this.overlapMm = Math.ceil(LEAST_OVERLAP_MM / cellMm) * cellMm;
@@ -63,13 +60,14 @@ final class PosterChart {
         int columns = windows.stream().mapToInt(Window::column).max().orElseThrow();
         List<Strip> strips = new ArrayList<>(setter.paragraph(parent, Texts.of("poster.how", rows, columns)));
         strips.set(0, strips.get(0).spaced(setter.betweenPt()));
+        SheetWords words = charts.sheetWords();
         for (int i = 0; i < windows.size(); i++) {
             Window window = windows.get(i);
             strips.add(caption(parent, window, i + 1, windows.size()));
-            String words = i == 0
-                    ? charts.inWords()
-                    : Texts.of("chart.alternative.sheet", i + 1, windows.size(), chart.title());
-            strips.add(picture(parent.figure(words), whole, window, rows, columns));
+            List<Integer> rounds = whole.layout().rounds(window.shown());
+            String sheetWords = words.ofSheet(i + 1, windows.size(), rounds);
+            String heard = i == 0 ? words.ofWhole(windows.size()) + " " + sheetWords : sheetWords;
+            strips.add(picture(parent.figure(heard), whole, window, rows, columns));
         }
         return strips;
     }

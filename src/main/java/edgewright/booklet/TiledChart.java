@@ -71,11 +71,13 @@ final class TiledChart {
         CornerPicture whole = charts.picture(tiling.cellMm());
         List<Strip> strips = new ArrayList<>(List.of(overview(parent, tiling)));
         int sheets = tiling.tiles().size();
+        SheetWords words = charts.sheetWords();
         for (int i = 0; i < sheets; i++) {
             Tile tile = tiling.tiles().get(i);
             CornerPicture cut = whole.tile(tile.cells());
             strips.add(charts.onPage(page, caption(parent, tiling, i, page)));
-            String named = Texts.of("chart.alternative.sheet", i + 1, sheets, chart.title());
+            String named = words.ofSheet(
+                    i + 1, sheets, cut.layout().rounds(cut.layout().area()));
             // The sheet is cut out again when it is printed, so that not all of them are in memory.
             Strip figure = charts.figure(
                     parent, page, cut, () -> whole.tile(tile.cells()).drawing(), named);
@@ -126,7 +128,8 @@ final class TiledChart {
         double scale = mostPt / Sheet.PT_PER_MM / Math.max(unit.widthMm(), unit.heightMm());
         double width = unit.widthMm() * scale * Sheet.PT_PER_MM;
         double height = unit.heightMm() * scale * Sheet.PT_PER_MM;
-        Tag figure = parent.figure(Texts.of("chart.overview", tiling.tiles().size()) + " " + charts.inWords());
+        Tag figure = parent.figure(Texts.of("chart.overview", tiling.tiles().size()) + " "
+                + charts.sheetWords().ofWhole(tiling.tiles().size()));
         pieces.add(Piece.of(figure, new Ink.Art(left, 0, width, height, () -> overview(unit), 0, 0, scale)));
         List<Ink> outlines = new ArrayList<>();
         Area cells = unit.layout().area();

@@ -13,6 +13,8 @@ import edgewright.chart.SideShape;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * Where each cell of a corner lies on the paper, and what lies in it: the corner is drawn as an angle of two limbs, with the
@@ -162,6 +164,24 @@ public final class CornerLayout {
                         && corner.round() <= rounds
                 ? Optional.of(corner.round())
                 : Optional.empty();
+    }
+
+    /** The charted rounds of which a cell has its middle in an area of the paper, ascending. */
+    public List<Integer> rounds(Area area) {
+        Set<Integer> found = new TreeSet<>();
+        double left = leftMm + Math.ceil((area.xMm() - leftMm) / cellMm - 0.5) * cellMm;
+        double top = topMm + Math.ceil((area.yMm() - topMm) / cellMm - 0.5) * cellMm;
+        for (double y = top + cellMm / 2; y < area.bottomMm(); y += cellMm) {
+            for (double x = left + cellMm / 2; x < area.rightMm(); x += cellMm) {
+                cellAt(x, y)
+                        .flatMap(cell -> stitchIn(cell)
+                                .map(stitch -> stitch.place().round())
+                                .or(() -> cornerIn(cell)))
+                        .filter(round -> round > 0)
+                        .ifPresent(found::add);
+            }
+        }
+        return List.copyOf(found);
     }
 
     /** The cell of a drawn stitch. */
