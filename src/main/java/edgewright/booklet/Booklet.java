@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.concurrent.CancellationException;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
 /**
@@ -75,8 +76,8 @@ public final class Booklet {
             TextSetter setter =
                     new TextSetter(sheet, Styles.of(type, sheet), new Chips(chart, sheet, options.edition()));
             String language = PatternPages.language(options.terms());
-            List<List<Placed>> pages =
-                    new Paginator(sheet.heightPt()).pages(new PatternPages(setter, chart, options, verdict).strips());
+            List<List<Placed>> pages = new Paginator(sheet.heightPt())
+                    .pages(new PatternPages(setter, chart, options, verdict, progress).strips());
             Structure structure = new Structure(document, language);
             Running running = new Running(setter, chart, options, draft);
             if (!new Press(document, sheet, type, options.edition(), structure).print(pages, running, progress)) {
@@ -85,6 +86,8 @@ public final class Booklet {
             Metadata.write(document, title(chart), chart.designer(), language, seed(chart, options));
             document.save(out);
             return new Outcome.Published(pages.size(), draft, verdict, type.unprinted());
+        } catch (CancellationException e) {
+            return new Outcome.Cancelled();
         }
     }
 

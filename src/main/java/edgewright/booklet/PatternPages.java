@@ -27,19 +27,26 @@ final class PatternPages {
     private final BookletOptions options;
     private final Verdict verdict;
     private final boolean draft;
+    private final Progress progress;
     private final Tag root = Tag.document();
     private final ChartLinks links;
     private final List<Strip> body = new ArrayList<>();
 
-    PatternPages(TextSetter setter, Chart chart, BookletOptions options, Verdict verdict) {
+    PatternPages(TextSetter setter, Chart chart, BookletOptions options, Verdict verdict, Progress progress) {
         this.setter = setter;
         this.chart = chart;
         this.options = options;
         this.verdict = verdict;
         this.draft = verdict.hasErrors();
+        this.progress = progress;
         this.links = new ChartLinks(setter);
     }
 
+    /**
+     * All strips.
+     *
+     * @throws java.util.concurrent.CancellationException if it is not to go on
+     */
     List<Strip> strips() {
         WrittenPattern words = PatternWriter.write(chart, options.words(draft));
         DraftPages findings = new DraftPages(verdict);
@@ -149,17 +156,20 @@ final class PatternPages {
     }
 
     private void chart(DraftPages findings) {
+        progress.requireGoOn();
         body.addAll(new ChartSheets(setter, chart, options, draft ? findings.emphasis() : Emphasis.NONE)
                 .set(section(root), links));
     }
 
     private void proved(Tag parent, BookletOptions in) {
         if (!draft) {
-            body.addAll(new ProvedPages(setter, chart, in).set(section(parent), anchor("proved.heading", in)));
+            body.addAll(
+                    new ProvedPages(setter, chart, in, progress).set(section(parent), anchor("proved.heading", in)));
         }
     }
 
     private void part(Tag parent, BookletOptions in, Part part, String title) {
+        progress.requireGoOn();
         Tag section = section(parent);
         boolean rounds = part.kind() == Part.Kind.ROUNDS;
         Anchor anchor = rounds ? links.rounds(in.terms()) : new Anchor(title, 1);

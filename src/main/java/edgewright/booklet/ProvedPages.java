@@ -21,14 +21,20 @@ final class ProvedPages {
     private final TextSetter setter;
     private final Chart chart;
     private final BookletOptions options;
+    private final Progress progress;
 
-    ProvedPages(TextSetter setter, Chart chart, BookletOptions options) {
+    ProvedPages(TextSetter setter, Chart chart, BookletOptions options, Progress progress) {
         this.setter = setter;
+        this.progress = progress;
         this.chart = chart;
         this.options = options;
     }
 
-    /** Works the words, and says so for each size. */
+    /**
+     * Works the words, and says so for each size.
+     *
+     * @throws java.util.concurrent.CancellationException if it is not to go on
+     */
     List<Strip> set(Tag parent, Anchor anchor) {
         Options written = options.words(false).withoutRepeats();
         List<PerSide> sizes = sizes();
@@ -36,8 +42,8 @@ final class ProvedPages {
                 sizes.stream().filter(size -> stitches(size) <= MOST_STITCHES).toList();
         Optional<FitPlan> piece = options.size().changes();
         List<Trial> trials = piece.isPresent() && !small.isEmpty()
-                ? List.of(Trials.ofPiece(chart, written, piece.get()))
-                : Trials.run(chart, written, small, trial -> {}, () -> false);
+                ? List.of(Trials.ofPiece(chart, written, piece.get(), progress::isStopped))
+                : Trials.run(chart, written, small, trial -> {}, progress::isStopped);
         List<Trial> proved = trials.stream().filter(Trial::agrees).toList();
         List<Trial> failed = trials.stream().filter(trial -> !trial.agrees()).toList();
         List<Strip> strips = new ArrayList<>(setter.partHeading(parent, anchor));

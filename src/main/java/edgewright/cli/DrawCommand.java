@@ -34,14 +34,6 @@ final class DrawCommand implements Callable<Integer> {
     private static final String SVG = ".svg";
     private static final String PNG = ".png";
 
-    /** The most pixels of a picture. They are all in memory at once, at four bytes each. */
-    private static final long MOST_PIXELS = 100_000_000;
-
-    /** The most stitches of a picture. */
-    private static final long MOST_STITCHES = 400_000;
-
-    private static final double MM_PER_INCH = 25.4;
-
     /** How often the repeat is worked on each side of a whole border when nobody says. */
     private static final int USUAL_REPEATS = 3;
 
@@ -146,7 +138,7 @@ final class DrawCommand implements Callable<Integer> {
         PictureStyle style = style();
         Drawing drawing;
         if (view == View.CORNER) {
-            requireFew(stitchesOfLimbs(chart, style));
+            requireFew(ChartPicture.stitchesOfCorner(chart, style));
             drawing = ChartPicture.corner(
                     chart, style, Emphasis.of(judged.verdict().findings()));
         } else {
@@ -154,7 +146,7 @@ final class DrawCommand implements Callable<Integer> {
             if (repeats.top() != repeats.bottom() || repeats.left() != repeats.right()) {
                 throw new BadInput(Texts.of("draw.oblong"));
             }
-            requireFew(stitchesOfBorder(chart, repeats));
+            requireFew(ChartPicture.stitchesOfBorder(chart, repeats));
             drawing = ChartPicture.wholeBorder(chart, repeats, style);
         }
         return judged.isDraft() ? DraftList.under(drawing, judged.verdict(), style.palette()) : drawing;
@@ -171,32 +163,16 @@ final class DrawCommand implements Callable<Integer> {
         return inked.withCellMm(cellMm).withTurn(turn).withHand(hand);
     }
 
-    private static long stitchesOfLimbs(Chart chart, PictureStyle style) {
-        int rounds = chart.rounds().size();
-        int repeats = style.repeatsOf(chart.shape().w());
-        return (long) rounds
-                * (chart.shape().stitches(rounds, 0)
-                        + 2L * repeats * chart.shape().w());
-    }
-
-    private static long stitchesOfBorder(Chart chart, PerSide repeats) {
-        int rounds = chart.rounds().size();
-        return (long) rounds
-                * repeats.stream()
-                        .mapToLong(m -> chart.shape().stitches(rounds, m))
-                        .sum();
-    }
-
     private static void requireFew(long stitches) {
-        if (stitches > MOST_STITCHES) {
-            throw new BadInput(Texts.of("draw.stitches", stitches, MOST_STITCHES));
+        if (stitches > ChartPicture.MOST_STITCHES) {
+            throw new BadInput(Texts.of("draw.stitches", stitches, ChartPicture.MOST_STITCHES));
         }
     }
 
     private void requireRoom(Drawing drawing) {
-        double pixels = drawing.widthMm() * drawing.heightMm() * dpi * dpi / (MM_PER_INCH * MM_PER_INCH);
-        if (pixels > MOST_PIXELS) {
-            throw new BadInput(Texts.of("draw.pixels", pixels / 1e6, MOST_PIXELS / 1e6));
+        double pixels = RasterPicture.pixels(drawing.widthMm(), drawing.heightMm(), dpi);
+        if (pixels > RasterPicture.MOST_PIXELS) {
+            throw new BadInput(Texts.of("draw.pixels", pixels / 1e6, RasterPicture.MOST_PIXELS / 1e6));
         }
     }
 }

@@ -8,7 +8,9 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
 
 /** Writes drawings as files, each whole or not at all. */
 final class PictureFiles {
@@ -17,17 +19,27 @@ final class PictureFiles {
     /**
      * Writes a drawing in the place of the file with this name.
      *
+     * @param drawing made when it is asked for
      * @param dotsPerInch for pictures in pixels
-     * @param cancelled asked when the picture is made and before it is written
+     * @param cancelled asked before each mark of the picture and before it is written
      * @return whether it was written; false if it was cancelled before
      */
     static boolean write(
-            Drawing drawing, PictureDialog.Kind kind, double dotsPerInch, Path file, BooleanSupplier cancelled)
+            Supplier<Drawing> drawing,
+            PictureDialog.Kind kind,
+            double dotsPerInch,
+            Path file,
+            BooleanSupplier cancelled)
             throws IOException {
         ByteArrayOutputStream picture = new ByteArrayOutputStream();
-        switch (kind) {
-            case SVG -> picture.writeBytes(SvgPicture.of(drawing).getBytes(StandardCharsets.UTF_8));
-            case PNG -> RasterPicture.writePng(drawing, dotsPerInch, picture);
+        try {
+            switch (kind) {
+                case SVG ->
+                    picture.writeBytes(SvgPicture.of(drawing.get(), cancelled).getBytes(StandardCharsets.UTF_8));
+                case PNG -> RasterPicture.writePng(drawing.get(), dotsPerInch, picture, cancelled);
+            }
+        } catch (CancellationException stopped) {
+            return false;
         }
         if (cancelled.getAsBoolean()) {
             return false;

@@ -6,10 +6,7 @@ import edgewright.booklet.Outcome;
 import edgewright.booklet.WordsFormat;
 import edgewright.chart.Chart;
 import edgewright.chart.Terms;
-import edgewright.draw.ChartPicture;
 import edgewright.draw.Drawing;
-import edgewright.draw.Emphasis;
-import edgewright.draw.PictureStyle;
 import edgewright.file.FileProblemException;
 import edgewright.file.ProblemSentences;
 import edgewright.file.SafeFile;
@@ -20,6 +17,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** Publishes the pattern and writes pictures of the chart, beside the event thread. */
 final class Publishing {
@@ -55,20 +53,17 @@ final class Publishing {
     /** Asks how and where, then writes the chart as it is now as a picture. */
     void picture() {
         Chart chart = bench.chart();
-        PictureDialog dialog = new PictureDialog(window, view);
+        PictureDialog dialog = new PictureDialog(window, chart, view);
         if (!dialog.ask()) {
             return;
         }
-        PictureStyle style = dialog.style();
+        Supplier<Drawing> drawing = dialog.drawing();
         double dotsPerInch = dialog.dotsPerInch();
         PictureDialog.Kind kind = dialog.kind();
         where("picture.title", "files.pictures." + kind.name(), kind.ending())
                 .ifPresent(file -> jobs.beginStoppable(
                         Texts.of("job.picture", file.getFileName()),
-                        worker -> {
-                            Drawing drawing = ChartPicture.corner(chart, style, Emphasis.NONE);
-                            return PictureFiles.write(drawing, kind, dotsPerInch, file, worker::cancelled);
-                        },
+                        worker -> PictureFiles.write(drawing, kind, dotsPerInch, file, worker::cancelled),
                         written -> written ? Texts.of("news.picture", file.getFileName()) : Texts.of("job.cancelled"),
                         problem -> failed(file, problem)));
     }
@@ -96,7 +91,8 @@ final class Publishing {
                         problem -> failed(file, problem)));
     }
 
-    private void publish(Chart chart, BookletOptions options, Path file) {
+    /** Publishes a chart to a file; the job can be stopped. */
+    void publish(Chart chart, BookletOptions options, Path file) {
         jobs.beginStoppable(
                 Texts.of("job.publish", file.getFileName()),
                 worker -> Booklet.publish(chart, options, file, (done, pages) -> {

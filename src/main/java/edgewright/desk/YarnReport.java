@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 
 /**
  * What there is to say about the yarn of a chart in one size. Finding it can take a while, so it is found beside the event thread.
@@ -23,7 +24,13 @@ record YarnReport(
         List<Meeting> meetings,
         Map<Yarn, Optional<Colour>> suggestions,
         List<Swap> swaps) {
-    static YarnReport of(Chart chart, PerSide repeats) {
+    /**
+     * What there is to say now.
+     *
+     * @param cancelled asked again and again during a long search; once it answers true the work ends with a {@link
+     *     java.util.concurrent.CancellationException}
+     */
+    static YarnReport of(Chart chart, PerSide repeats, BooleanSupplier cancelled) {
         List<Meeting> meetings = Meeting.of(chart);
         Map<Yarn, Optional<Colour>> suggestions = new LinkedHashMap<>();
         for (Meeting meeting : meetings) {
@@ -33,6 +40,6 @@ record YarnReport(
                 }
             }
         }
-        return new YarnReport(chart, WhatIsLeft.of(chart, repeats), meetings, suggestions, Swap.of(chart));
+        return new YarnReport(chart, WhatIsLeft.of(chart, repeats, cancelled), meetings, suggestions, Swap.of(chart));
     }
 }

@@ -37,6 +37,7 @@ final class YarnWindow extends JDialog {
     private final transient YarnSentences sentences = new YarnSentences();
     private final JSpinner level = new JSpinner(new SpinnerNumberModel(6, 0, 9_999, 1));
     private final JSpinner upright = new JSpinner(new SpinnerNumberModel(6, 0, 9_999, 1));
+    private final JButton stop = Forms.caption(new JButton(), "yarns.stop");
     private final JLabel base = Look.quiet(" ");
     private final JTable yarns = YarnTables.table("yarns.table", "yarns.amounts");
     private final JTable rounds = YarnTables.table("yarns.roundsTable", "yarns.rounds.table");
@@ -88,7 +89,7 @@ final class YarnWindow extends JDialog {
     }
 
     private JPanel sizeRow() {
-        JPanel row = new JPanel(new MigLayout("insets 14 14 10 14, gap 8", "[][80!]16[][80!]16[grow]"));
+        JPanel row = new JPanel(new MigLayout("insets 14 14 10 14, gap 8", "[][80!]16[][80!]16[grow][]"));
         level.setName("yarns.level");
         upright.setName("yarns.upright");
         base.setName("yarns.base");
@@ -96,7 +97,11 @@ final class YarnWindow extends JDialog {
         row.add(level, "growx");
         row.add(Forms.label("size.upright", upright));
         row.add(upright, "growx");
-        row.add(base, "wmin 0");
+        row.add(base, "wmin 0, growx");
+        stop.setName("yarns.stop");
+        stop.setEnabled(false);
+        stop.addActionListener(event -> working.ifPresent(worker -> worker.cancel(false)));
+        row.add(stop);
         return row;
     }
 
@@ -136,7 +141,7 @@ final class YarnWindow extends JDialog {
         SwingWorker<YarnReport, Void> worker = new SwingWorker<>() {
             @Override
             protected YarnReport doInBackground() {
-                return YarnReport.of(chart, repeats);
+                return YarnReport.of(chart, repeats, this::isCancelled);
             }
 
             @Override
@@ -145,11 +150,15 @@ final class YarnWindow extends JDialog {
             }
         };
         working = Optional.of(worker);
+        stop.setEnabled(true);
         worker.execute();
     }
 
     /** Shows what was found, unless the chart has gone on since. */
     private void finish(SwingWorker<YarnReport, Void> worker) {
+        if (working.isPresent() && working.get() == worker) {
+            stop.setEnabled(false);
+        }
         try {
             YarnReport report = worker.get();
             if (report.chart().equals(bench.chart())) {

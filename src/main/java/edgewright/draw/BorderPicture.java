@@ -50,7 +50,7 @@ final class BorderPicture {
                 corner(side, round);
             }
         }
-        Area sheet = cells(-rounds - 1 - EDGE, -rounds - 1 - EDGE, across() + EDGE, down() + EDGE);
+        Area sheet = sheet();
         List<Mark> marks = new ArrayList<>();
         marks.add(plane(MarkKind.PAPER, sheet, style.palette().paper()));
         if (style.fabric()) {
@@ -70,6 +70,11 @@ final class BorderPicture {
                 Labels.of("border.title", chart.title()),
                 Labels.of("border.description", chart.title()),
                 marks);
+    }
+
+    /** The border and the paper around it. */
+    Area sheet() {
+        return cells(-rounds - 1 - EDGE, -rounds - 1 - EDGE, across() + EDGE, down() + EDGE);
     }
 
     private void stitch(Side side, SidePlace stitch) {

@@ -5,7 +5,33 @@ import edgewright.chart.PerSide;
 
 /** The pictures that can be made of a chart. */
 public final class ChartPicture {
+    /** The most stitches that a picture should have; more take long and are too small to be seen. */
+    public static final long MOST_STITCHES = 400_000;
+
     private ChartPicture() {}
+
+    /** About how many stitches the corner has, at least as many as there are. */
+    public static long stitchesOfCorner(Chart chart, PictureStyle style) {
+        int rounds = chart.rounds().size();
+        int repeats = style.repeatsOf(chart.shape().w());
+        return rounds
+                * (chart.shape().stitches(rounds, 0)
+                        + 2L * repeats * chart.shape().w());
+    }
+
+    /** About how many stitches the whole border has, at least as many as there are. */
+    public static long stitchesOfBorder(Chart chart, PerSide repeats) {
+        int rounds = chart.rounds().size();
+        return rounds
+                * repeats.stream()
+                        .mapToLong(m -> chart.shape().stitches(rounds, m))
+                        .sum();
+    }
+
+    /** The sheet of the whole border, with the paper around it. */
+    public static Area sheetOfBorder(Chart chart, PerSide repeats, PictureStyle style) {
+        return new BorderPicture(chart, repeats, style).sheet();
+    }
 
     /** One corner with a limb on each side; see {@link CornerPicture} for its layout and for parts of it. */
     public static Drawing corner(Chart chart, PictureStyle style, Emphasis emphasis) {

@@ -1,6 +1,8 @@
 package edgewright.draw;
 
 import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 
 /**
  * A finished picture: a sheet and the marks on it, from the lowest to the topmost.
@@ -17,8 +19,25 @@ public record Drawing(double widthMm, double heightMm, String title, String desc
 
     /** Has the driver draw every mark. */
     public void drawOn(Surface surface) {
+        drawOn(surface, () -> false);
+    }
+
+    /**
+     * Has the driver draw every mark.
+     *
+     * @param cancelled asked before each mark; once it answers true the drawing ends with a {@link CancellationException}
+     */
+    void drawOn(Surface surface, BooleanSupplier cancelled) {
         for (Mark mark : marks) {
+            requireWanted(cancelled);
             mark.drawOn(surface);
+        }
+    }
+
+    /** Ends with a {@link CancellationException} what is no longer wanted. */
+    static void requireWanted(BooleanSupplier cancelled) {
+        if (cancelled.getAsBoolean()) {
+            throw new CancellationException();
         }
     }
 }

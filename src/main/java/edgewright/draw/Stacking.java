@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BooleanSupplier;
 
 /**
  * Which marks lie over which. A mark lies one storey above the highest of the earlier marks that it overlaps, so marks of one
@@ -31,10 +32,17 @@ final class Stacking {
      * The storey of each mark, from 0.
      *
      * @param marks from the lowest to the topmost
+     * @param cancelled asked before each mark; once it answers true the work ends with a {@link
+     *     java.util.concurrent.CancellationException}
      */
-    static List<Integer> storeys(List<Mark> marks, Drawing drawing) {
+    static List<Integer> storeys(List<Mark> marks, Drawing drawing, BooleanSupplier cancelled) {
         Stacking stacking = new Stacking(Math.max(drawing.widthMm(), drawing.heightMm()));
-        return marks.stream().map(mark -> stacking.lay(mark.bounds())).toList();
+        return marks.stream()
+                .map(mark -> {
+                    Drawing.requireWanted(cancelled);
+                    return stacking.lay(mark.bounds());
+                })
+                .toList();
     }
 
     private int lay(Area area) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
 
 /**
@@ -44,17 +45,21 @@ final class SvgGroups {
     private final Drawing drawing;
     private final String prefix;
     private final boolean inPage;
+    private final BooleanSupplier cancelled;
     private final Map<List<String>, String> signs = new LinkedHashMap<>();
     private final StringBuilder layers = new StringBuilder();
 
     /**
      * @param prefix before every id
      * @param inPage whether it is a part of a page, whose face it takes
+     * @param cancelled asked before each mark; once it answers true the work ends with a {@link
+     *     java.util.concurrent.CancellationException}
      */
-    SvgGroups(Drawing drawing, String prefix, boolean inPage) {
+    SvgGroups(Drawing drawing, String prefix, boolean inPage, BooleanSupplier cancelled) {
         this.drawing = drawing;
         this.prefix = prefix;
         this.inPage = inPage;
+        this.cancelled = cancelled;
     }
 
     /** The signs that are used, then the layers. */
@@ -76,9 +81,10 @@ final class SvgGroups {
     }
 
     private void layer(List<Mark> marks) {
-        List<Integer> storeys = Stacking.storeys(marks, drawing);
+        List<Integer> storeys = Stacking.storeys(marks, drawing, cancelled);
         Map<Key, List<Drawn>> groups = new LinkedHashMap<>();
         for (int i = 0; i < marks.size(); i++) {
+            Drawing.requireWanted(cancelled);
             Mark mark = marks.get(i);
             Drawn drawn = new Drawn(mark, SvgSurface.shapesOf(mark, inPage));
             if (!drawn.shapes().isEmpty()) {

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Base64;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
 
 /**
@@ -20,6 +21,16 @@ public final class SvgPicture {
 
     /** The drawing as a document of its own, in UTF-8. */
     public static String of(Drawing drawing) {
+        return of(drawing, () -> false);
+    }
+
+    /**
+     * The drawing as a document of its own, in UTF-8.
+     *
+     * @param cancelled asked before each mark; once it answers true the work ends with a {@link
+     *     java.util.concurrent.CancellationException}
+     */
+    public static String of(Drawing drawing, BooleanSupplier cancelled) {
         String size = " width=\"" + Numbers.mm(drawing.widthMm(), 3) + "mm\" height=\""
                 + Numbers.mm(drawing.heightMm(), 3) + "mm\"";
         String style = face(Weight.REGULAR, 400) + face(Weight.BOLD, 700) + "text { font-family: '" + Lettering.FAMILY
@@ -29,7 +40,7 @@ public final class SvgPicture {
                         drawing,
                         " xmlns=\"http://www.w3.org/2000/svg\" xmlns:xlink=\"http://www.w3.org/1999/xlink\"" + size,
                         "<style>\n" + style + "</style>\n",
-                        new SvgGroups(drawing, "", false),
+                        new SvgGroups(drawing, "", false, cancelled),
                         "");
     }
 
@@ -39,7 +50,7 @@ public final class SvgPicture {
      * @param prefix before each id in it: letters, digits and hyphens, the first a letter; another for each picture of a page
      */
     public static String inPage(Drawing drawing, String prefix) {
-        return element(drawing, "", "", new SvgGroups(drawing, prefix, true), prefix);
+        return element(drawing, "", "", new SvgGroups(drawing, prefix, true, () -> false), prefix);
     }
 
     private static String element(Drawing drawing, String attributes, String style, SvgGroups groups, String prefix) {

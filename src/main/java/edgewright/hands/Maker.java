@@ -48,7 +48,7 @@ public final class Maker {
     /**
      * A maker who follows these house rules.
      *
-     * @param cancelled asked before each round; once it answers true the work ends with a {@link
+     * @param cancelled asked before each side; once it answers true the work ends with a {@link
      *     java.util.concurrent.CancellationException}
      */
     public Maker(HouseRules rules, BooleanSupplier cancelled) {
@@ -276,14 +276,14 @@ public final class Maker {
         return new StatedSize(stated, Reason.COUNT_NOT_MET, Reason.MULTIPLE_NOT_MET).against(round, side, made);
     }
 
-    private Fabric.MadeRound begin(String yarn) {
-        if (cancelled.getAsBoolean()) {
-            throw new CancellationException();
-        }
+    private static Fabric.MadeRound begin(String yarn) {
         return new Fabric.MadeRound(yarn);
     }
 
     private Hook hook(Fabric fabric, Fabric.MadeRound made, int side) {
+        if (cancelled.getAsBoolean()) {
+            throw new CancellationException();
+        }
         return new Hook(rules, fabric.rounds() + 1, side, fabric.last().feet(side), made.sides.get(side));
     }
 

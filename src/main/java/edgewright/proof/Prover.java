@@ -39,7 +39,7 @@ public final class Prover {
     /**
      * A prover for a chart without ragged sections.
      *
-     * @param cancelled asked before each round that is worked; once it answers true the work ends with a {@link
+     * @param cancelled asked before each round that is read and each side that is worked; once it answers true the work ends with a {@link
      *     java.util.concurrent.CancellationException}
      */
     public Prover(Chart chart, BooleanSupplier cancelled) {
@@ -54,7 +54,7 @@ public final class Prover {
 
     /** Works a written pattern on sides of so many repeats of the chart. */
     public ProofResult prove(String text, PerSide repeats) {
-        Reading reading = PatternReader.read(text);
+        Reading reading = PatternReader.read(text, cancelled);
         return reading instanceof Reading.Understood understood
                 ? prove(understood.pattern(), repeats)
                 : new ProofResult.Unread(((Reading.Refused) reading).problems());
@@ -94,7 +94,7 @@ public final class Prover {
      * @param plan for this chart; its counts are those of the piece, and its targets those that the piece comes to
      */
     public ProofResult prove(String text, FitPlan plan) {
-        Reading reading = PatternReader.read(text);
+        Reading reading = PatternReader.read(text, cancelled);
         if (reading instanceof Reading.Refused refused) {
             return new ProofResult.Unread(refused.problems());
         }

@@ -54,9 +54,10 @@ public final class Trials {
      *
      * @param options how the words are written; the size in them is of no account
      * @param plan for this chart, one that can be put into words
+     * @param cancelled asked as in {@link #run}
      */
-    public static Trial ofPiece(Chart chart, Options options, FitPlan plan) {
-        ProofResult result = new Prover(chart).prove(options, plan);
+    public static Trial ofPiece(Chart chart, Options options, FitPlan plan, BooleanSupplier cancelled) {
+        ProofResult result = new Prover(chart, cancelled).prove(options, plan);
         return new Trial(
                 plan.targets().repeats(),
                 plan.stitches(0),
@@ -71,7 +72,7 @@ public final class Trials {
      * @param options how the words are written; the size in them is of no account
      * @param sizes how often the repeat is worked on each side
      * @param done told of each trial when it ends
-     * @param cancelled asked before each round that is worked; once it answers true the work ends with a {@link
+     * @param cancelled asked before each round that is read and each side that is worked; once it answers true the work ends with a {@link
      *     java.util.concurrent.CancellationException}
      */
     public static List<Trial> run(

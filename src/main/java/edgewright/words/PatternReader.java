@@ -8,6 +8,8 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 
 /**
  * Reads a pattern back into the tree: what the writer writes, and what a designer types by hand in the same conventions.
@@ -39,13 +41,25 @@ public final class PatternReader {
     /** The number that the next round must have. */
     private int next = 1;
 
-    private PatternReader(String text) {
+    private final BooleanSupplier cancelled;
+
+    private PatternReader(String text, BooleanSupplier cancelled) {
         this.text = new SourceText(text);
+        this.cancelled = cancelled;
     }
 
     /** Reads a whole pattern, or says of each round where it cannot be read. */
     public static Reading read(String text) {
-        return new PatternReader(text).read();
+        return read(text, () -> false);
+    }
+
+    /**
+     * Reads a whole pattern likewise, unless it is no longer wanted.
+     *
+     * @param cancelled asked before each round; once it answers true the reading ends with a {@link CancellationException}
+     */
+    public static Reading read(String text, BooleanSupplier cancelled) {
+        return new PatternReader(text, cancelled).read();
     }
 
     private Reading read() {
@@ -193,6 +207,9 @@ public final class PatternReader {
     private void readRound(List<Token> tokens, Vocabulary words, YarnReader yarnReader) {
         if (tokens.isEmpty()) {
             return;
+        }
+        if (cancelled.getAsBoolean()) {
+            throw new CancellationException();
         }
         try {
             RoundReader reader = new RoundReader(new Cursor(tokens, after(tokens), words));

@@ -20,6 +20,8 @@ final class YarnReader {
 
     private final List<PatternYarn> yarns;
     private final boolean listed;
+    /** What the yarns of a list are called, found when it is first asked for. */
+    private List<Spelling> known = List.of();
 
     YarnReader(List<PatternYarn> listed) {
         this.yarns = new ArrayList<>(listed);
@@ -46,9 +48,12 @@ final class YarnReader {
 
     private String takeListed(Cursor cursor) {
         int start = cursor.mark();
+        if (known.isEmpty()) {
+            known = spellings();
+        }
         // As it stands first: two ids may differ in nothing but capital letters.
         for (boolean asItStands : new boolean[] {true, false}) {
-            for (Spelling spelling : spellings()) {
+            for (Spelling spelling : known) {
                 boolean taken = asItStands ? cursor.takeExactly(spelling.text()) : cursor.take(spelling.phrases());
                 if (taken && endsHere(cursor)) {
                     return spelling.yarn().id();

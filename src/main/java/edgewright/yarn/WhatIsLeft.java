@@ -4,6 +4,7 @@ import edgewright.chart.Chart;
 import edgewright.chart.Edits;
 import edgewright.chart.PerSide;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 
 /**
@@ -63,10 +64,21 @@ public sealed interface WhatIsLeft {
      * @param repeats how often the repeat is worked on each side
      */
     static WhatIsLeft of(Chart chart, PerSide repeats) {
+        return of(chart, repeats, () -> false);
+    }
+
+    /**
+     * The answer for one size, unless it is no longer wanted.
+     *
+     * @param repeats how often the repeat is worked on each side
+     * @param cancelled asked again and again during a search; once it answers true the search ends with a {@link
+     *     java.util.concurrent.CancellationException}
+     */
+    static WhatIsLeft of(Chart chart, PerSide repeats, BooleanSupplier cancelled) {
         Amounts amounts = Amounts.of(chart, repeats);
         if (chart.yarns().stream().allMatch(yarn -> yarn.metresInHand().isEmpty())) {
             return new Unknown(amounts);
         }
-        return amounts.missing().isEmpty() ? new Enough(amounts) : YarnSearch.of(chart, amounts);
+        return amounts.missing().isEmpty() ? new Enough(amounts) : YarnSearch.of(chart, amounts, cancelled);
     }
 }

@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 
 /**
@@ -16,6 +18,9 @@ import java.util.stream.IntStream;
 final class YarnSearch {
     /** How many groups are looked at, each time anew, before the search is given up: a few seconds. */
     private static final long MOST_STEPS = 150_000_000;
+
+    /** Some milliseconds. */
+    private static final long STEPS_BETWEEN_ASKING = 100_000;
 
     private final RoundGroups groups;
     private final List<Yarn> yarns;
@@ -35,14 +40,17 @@ final class YarnSearch {
     private final double[] remaining;
     private final boolean limited;
     private final long mostSteps;
+    private final BooleanSupplier cancelled;
 
     private long steps;
+    private long nextAsk;
     private int[] best;
     private int fewestChanged = Integer.MAX_VALUE;
     private double mostLeft;
 
-    private YarnSearch(Chart chart, Amounts amounts, long mostSteps) {
+    private YarnSearch(Chart chart, Amounts amounts, long mostSteps, BooleanSupplier cancelled) {
         this.mostSteps = mostSteps;
+        this.cancelled = cancelled;
         groups = RoundGroups.of(chart);
         yarns = chart.yarns();
         mayMeet = new boolean[yarns.size()][yarns.size()];
@@ -79,13 +87,17 @@ final class YarnSearch {
     }
 
     /** The answer for a chart whose own yarns are not enough. */
-    static WhatIsLeft of(Chart chart, Amounts amounts) {
-        return of(chart, amounts, MOST_STEPS);
+    static WhatIsLeft of(Chart chart, Amounts amounts, BooleanSupplier cancelled) {
+        return of(chart, amounts, MOST_STEPS, cancelled);
     }
 
     /** The same, giving up after so many steps. */
     static WhatIsLeft of(Chart chart, Amounts amounts, long mostSteps) {
-        YarnSearch search = new YarnSearch(chart, amounts, mostSteps);
+        return of(chart, amounts, mostSteps, () -> false);
+    }
+
+    private static WhatIsLeft of(Chart chart, Amounts amounts, long mostSteps, BooleanSupplier cancelled) {
+        YarnSearch search = new YarnSearch(chart, amounts, mostSteps, cancelled);
         search.branch(0, 0);
         boolean through = search.steps < mostSteps;
         if (search.best == null) {
@@ -111,6 +123,12 @@ final class YarnSearch {
     }
 
     private void branch(int at, int changed) {
+        if (steps >= nextAsk) {
+            nextAsk = steps + STEPS_BETWEEN_ASKING;
+            if (cancelled.getAsBoolean()) {
+                throw new CancellationException();
+            }
+        }
         if (at == order.size()) {
             keep(changed);
             return;

@@ -15,6 +15,7 @@ import edgewright.check.Checker;
 import edgewright.check.Finding;
 import edgewright.check.Sentences;
 import edgewright.file.FileProblemException;
+import edgewright.proof.Trials;
 import edgewright.words.Block;
 import edgewright.words.BlockPrinter;
 import edgewright.words.Options;
@@ -22,12 +23,14 @@ import edgewright.words.Part;
 import edgewright.words.PatternWriter;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.contentstream.operator.Operator;
@@ -399,12 +402,42 @@ class BookletTest {
         Path file = folder.resolve("pattern.pdf");
         List<Integer> asked = new ArrayList<>();
         Outcome outcome = Booklet.publish(chart, options(chart), file, (done, pages) -> {
-            asked.add(done);
+            if (pages > 0) {
+                asked.add(done);
+            }
             return done < 3;
         });
         assertThat(outcome).isEqualTo(new Outcome.Cancelled());
         assertThat(asked).containsExactly(0, 1, 2, 3);
         assertThat(folder).isEmptyDirectory();
+    }
+
+    @Test
+    void whileWordsAreWorkedBackItIsAskedBeforeEachRound() throws IOException {
+        Chart chart = Published.sample("reed-bank");
+        AtomicInteger asked = new AtomicInteger();
+        Booklet.publish(chart, options(chart), OutputStream.nullOutputStream(), (done, pages) -> {
+            if (pages == 0) {
+                asked.incrementAndGet();
+            }
+            return true;
+        });
+        assertThat(asked.get()).isGreaterThan(chart.rounds().size() * Trials.USUAL.size());
+    }
+
+    @Test
+    void whoeverAsksToStopIsHeardAtOnceWheneverThatIs() throws IOException {
+        Chart chart = Published.sample("mooring-rope");
+        Path file = folder.resolve("pattern.pdf");
+        for (int answers = 0; answers < 400; answers += 7) {
+            int last = answers;
+            AtomicInteger asked = new AtomicInteger();
+            Outcome outcome =
+                    Booklet.publish(chart, options(chart), file, (done, pages) -> asked.getAndIncrement() < last);
+            assertThat(outcome).isEqualTo(new Outcome.Cancelled());
+            assertThat(asked.get()).isEqualTo(last + 1);
+            assertThat(folder).isEmptyDirectory();
+        }
     }
 
     @Test

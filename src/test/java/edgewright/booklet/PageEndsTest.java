@@ -77,7 +77,7 @@ class PageEndsTest {
             TextSetter setter = new TextSetter(
                     sheet, Styles.of(Type.embedIn(document), sheet), new Chips(chart, sheet, options.edition()));
             return new Paginator(sheet.heightPt())
-                    .pages(new PatternPages(setter, chart, options, Checker.check(chart)).strips());
+                    .pages(new PatternPages(setter, chart, options, Checker.check(chart), Progress.NONE).strips());
         }
     }
 

@@ -84,7 +84,7 @@ class AccessWindowTest {
                 () -> new PublishDialog(desk, chart, new View(), 2, Settings.ofUser()),
                 () -> new WordsDialog(desk, chart, new View(), 2),
                 () -> new MeasureDialog(desk, YarnUse.NONE),
-                () -> new PictureDialog(desk, new View()));
+                () -> new PictureDialog(desk, chart, new View()));
         for (Supplier<FormDialog> dialog : dialogs) {
             assertThat(execute(() -> {
                         FormDialog made = dialog.get();
@@ -215,7 +215,7 @@ class AccessWindowTest {
                 new MakingDialog(desk, Desk.blank()),
                 new LettersDialog(desk, Desk.blank(), 2),
                 new PublishDialog(desk, Desk.blank(), new View(), 1, Settings.ofUser()),
-                new PictureDialog(desk, new View()),
+                new PictureDialog(desk, Desk.blank(), new View()),
                 new WordsDialog(desk, Desk.blank(), new View(), 1),
                 new MeasureDialog(desk, YarnUse.NONE),
                 YarnDialog.changing(desk, Desk.blank(), Desk.blank().yarns().get(0)))) {

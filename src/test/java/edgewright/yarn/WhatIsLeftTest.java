@@ -1,6 +1,7 @@
 package edgewright.yarn;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import edgewright.chart.Chart;
@@ -16,6 +17,8 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.TreeMap;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.chocosolver.solver.Model;
 import org.chocosolver.solver.constraints.extension.Tuples;
 import org.chocosolver.solver.variables.BoolVar;
@@ -96,6 +99,24 @@ class WhatIsLeftTest {
             }
         }
         throw new AssertionError("every search was through or found nothing");
+    }
+
+    @Test
+    void a_search_that_is_no_longer_wanted_ends_at_once() {
+        // Hardly enough of all yarns together: millions of ways leave a little too little of one.
+        List<Yarn> yarns = List.of(PEAT, CHALK, new Yarn("C", "Rust", Colour.parse("#c03030")));
+        Chart bare = Chart.blank("Long", new SideShape(1, 4, 1), 60, yarns);
+        double metres = Amounts.of(bare, SIZE).rounds().stream()
+                        .mapToDouble(Amounts.OfRound::metres)
+                        .sum()
+                * (1 + Amounts.MARGIN);
+        Chart chart = bare.withYarns(yarns.stream()
+                .map(yarn -> yarn.withMetresInHand(OptionalDouble.of(1.0001 * metres / yarns.size())))
+                .toList());
+        AtomicInteger asked = new AtomicInteger();
+        assertThatThrownBy(() -> WhatIsLeft.of(chart, SIZE, () -> asked.incrementAndGet() == 5))
+                .isInstanceOf(CancellationException.class);
+        assertThat(asked.get()).isEqualTo(5);
     }
 
     /** The judge tries every yarn for every round, and goes by the sentences of the law and not by groups. */
