@@ -3,7 +3,6 @@ package edgewright.desk;
 import edgewright.chart.Colour;
 import java.awt.Color;
 import java.awt.Window;
-import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JColorChooser;
@@ -14,10 +13,6 @@ import net.miginfocom.swing.MigLayout;
 
 /** Chooses the colour of a yarn: from a shelf of yarns of the marsh, by hue and lightness, or written as #rrggbb. */
 final class ColourDialog extends FormDialog {
-    private static final List<String> SHELF = List.of(
-            "2b2a33", "5a4b41", "8a7a66", "b9a98a", "f2ead8", "ffffff", "4d5f47", "7f9163", "a8392f", "c9772b",
-            "d8b04a", "5b5288", "8d84b5", "2f5a6b", "6c97a0", "b8cdd0");
-
     private final JTextField written = new JTextField(8);
     private final JColorChooser chooser;
     private boolean following;
@@ -66,10 +61,9 @@ final class ColourDialog extends FormDialog {
 
     private JPanel shelf() {
         JPanel shelf = new JPanel(new MigLayout("insets 0, gap 4, wrap 8", "[grow, fill, sg]"));
-        for (String hex : SHELF) {
-            Colour colour = Colour.parse("#" + hex);
+        for (Colour colour : YarnShelf.COLOURS) {
             JButton card = new JButton(new Swatch(colour, 22));
-            card.setName("shelf" + hex);
+            card.setName("shelf" + colour);
             card.setToolTipText(colour.toString());
             card.getAccessibleContext().setAccessibleName(Texts.of("colour.button", colour));
             card.addActionListener(event -> written.setText(colour.toString()));

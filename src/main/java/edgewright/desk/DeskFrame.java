@@ -328,7 +328,13 @@ final class DeskFrame extends JFrame {
     private void addYarn() {
         String id = ChartDeeds.freeYarnId(bench.chart());
         YarnDialog dialog = YarnDialog.adding(
-                this, bench.chart(), new Yarn(id, Texts.of("yarn.new"), edgewright.chart.Colour.parse("#5b5288")));
+                this,
+                bench.chart(),
+                new Yarn(
+                        id,
+                        Texts.of("yarn.new"),
+                        YarnShelf.unlike(
+                                bench.chart().yarns().stream().map(Yarn::colour).toList())));
         if (dialog.ask()) {
             ChartDeeds.addYarn(bench, dialog.yarn());
         }

@@ -2,6 +2,8 @@ package edgewright.desk;
 
 import java.awt.Dimension;
 import java.awt.Window;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -12,8 +14,6 @@ import javax.swing.JSpinner;
 import javax.swing.JTextArea;
 import javax.swing.KeyStroke;
 import javax.swing.SpinnerNumberModel;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import javax.swing.text.JTextComponent;
 import net.miginfocom.swing.MigLayout;
 
@@ -26,6 +26,9 @@ abstract class FormDialog extends JDialog {
 
     private final JPanel form = new JPanel(new MigLayout("insets 0, gap 8 8, fillx, wrap 2", "[][grow, fill]"));
     private final JLabel objection = new JLabel(" ");
+    /** Every number of the form, and how it is called. */
+    private final Map<JSpinner, String> numbers = new LinkedHashMap<>();
+
     private final JButton accept;
     private boolean accepted;
 
@@ -75,10 +78,18 @@ abstract class FormDialog extends JDialog {
 
     /** Looks at the form again. */
     final void look() {
-        Optional<String> wrong = objection();
+        Optional<String> wrong = objectionToNumbers().or(this::objection);
         accept.setEnabled(wrong.isEmpty());
         objection.setText(wrong.orElse(" "));
         objection.setForeground(Look.colour("error"));
+    }
+
+    /** The first number that cannot be read and is asked for. */
+    private Optional<String> objectionToNumbers() {
+        return numbers.entrySet().stream()
+                .filter(number -> number.getKey().isEnabled() && !TypedNumber.isRead(number.getKey()))
+                .findFirst()
+                .map(number -> TypedNumber.objection(number.getKey(), number.getValue()));
     }
 
     /** The form, two columns wide: labels and fields. */
@@ -102,10 +113,20 @@ abstract class FormDialog extends JDialog {
     /** A number with its label. */
     final JSpinner number(String key, int value, int least, int most) {
         JSpinner spinner = new JSpinner(new SpinnerNumberModel(Math.max(least, Math.min(value, most)), least, most, 1));
-        spinner.setName(key);
-        form.add(Forms.label(key, watched(spinner)));
-        form.add(spinner, "growx 0, wmin 90");
+        number(key, spinner, "growx 0, wmin 90", "");
         return spinner;
+    }
+
+    /** A number with its label, each placed by its constraints; the form is not accepted while it cannot be read. */
+    final void number(String key, JSpinner spinner, String place, String labelPlace) {
+        spinner.setName(key);
+        JLabel label = Forms.label(key, spinner);
+        form.add(label, labelPlace);
+        form.add(spinner, place);
+        TypedNumber.in(spinner);
+        TypedNumber.field(spinner).getDocument().addDocumentListener(new Typing(this::look));
+        watched(spinner);
+        numbers.put(spinner, label.getText());
     }
 
     /** A line of explanation across the form. */
@@ -129,22 +150,7 @@ abstract class FormDialog extends JDialog {
 
     private JComponent watched(JComponent field) {
         if (field instanceof JTextComponent text) {
-            text.getDocument().addDocumentListener(new DocumentListener() {
-                @Override
-                public void insertUpdate(DocumentEvent event) {
-                    look();
-                }
-
-                @Override
-                public void removeUpdate(DocumentEvent event) {
-                    look();
-                }
-
-                @Override
-                public void changedUpdate(DocumentEvent event) {
-                    look();
-                }
-            });
+            text.getDocument().addDocumentListener(new Typing(this::look));
         } else if (field instanceof JSpinner spinner) {
             spinner.addChangeListener(event -> look());
         }

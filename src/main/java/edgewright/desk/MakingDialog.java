@@ -23,7 +23,8 @@ import javax.swing.SpinnerNumberModel;
 /** How the border is made, beside the chart itself: where rounds start, hook, swatch, back layer, yarn weight and skill. */
 final class MakingDialog extends FormDialog {
     private static final double MOST_IN_10_CM = 100;
-    private static final int INDENT_PX = 22;
+    private static final String INDENT = "gapleft 22";
+    private static final String WIDE = "growx 0, wmin 150";
 
     private final Making before;
     private final JCheckBox start = check("making.start");
@@ -60,9 +61,9 @@ final class MakingDialog extends FormDialog {
     private void starts(Start starts) {
         form().add(start, "span");
         start.setSelected(before.start().isPresent());
-        form().add(found, "span, gapleft " + INDENT_PX);
+        form().add(found, "span, " + INDENT);
         found.setSelected(starts.column().isEmpty());
-        indented("making.column", column);
+        number("making.column", column, WIDE, INDENT);
         for (JComboBox<Side> sides : List.of(odd, even)) {
             sides.setRenderer(Forms.renderer((Side side) -> Texts.of("guide.side." + side.name())));
         }
@@ -78,8 +79,8 @@ final class MakingDialog extends FormDialog {
         hook.setName("making.hook");
         form().add(swatch, "span");
         swatch.setSelected(before.swatch().isPresent());
-        indented("making.stitches", stitches);
-        indented("making.rounds", rounds);
+        number("making.stitches", stitches, WIDE, INDENT);
+        number("making.rounds", rounds, WIDE, INDENT);
     }
 
     private void layers() {
@@ -98,13 +99,16 @@ final class MakingDialog extends FormDialog {
 
     private void indented(String key, JComponent field) {
         field.setName(key);
-        form().add(Forms.label(key, field), "gapleft " + INDENT_PX);
-        form().add(field, "growx 0, wmin 150");
+        form().add(Forms.label(key, field), INDENT);
+        form().add(field, WIDE);
     }
 
     private void watchAll() {
         for (JCheckBox box : List.of(start, found, swatch, back)) {
-            box.addActionListener(event -> follow());
+            box.addActionListener(event -> {
+                follow();
+                look();
+            });
         }
     }
 

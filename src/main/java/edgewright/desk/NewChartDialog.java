@@ -31,6 +31,7 @@ final class NewChartDialog extends FormDialog {
     private final JSpinner repeat;
     private final JSpinner toCorner;
     private final JSpinner rounds;
+    private final SidePicture picture;
     private final JPanel yarnPanel = new JPanel(new MigLayout("insets 0, gap 6, fillx", "[][grow, fill][]"));
     private final List<YarnRow> yarns = new ArrayList<>();
     private final JButton more = Forms.caption(new JButton(), "newChart.moreYarn");
@@ -45,8 +46,10 @@ final class NewChartDialog extends FormDialog {
         fromCorner = number("newChart.fromCorner", 2, 0, MOST_WIDTH);
         repeat = number("newChart.repeat", 6, 1, MOST_WIDTH);
         toCorner = number("newChart.toCorner", 3, 0, MOST_WIDTH);
+        picture = new SidePicture(shape());
+        form().add(picture, "span, growx");
         counts.setName("newChart.counts");
-        form().add(counts, "span, wmin 0");
+        form().add(counts, "span, growx, wmin 0");
         explain(Texts.of("newChart.explain"));
         addYarn(Texts.of("newChart.firstYarn"), Colour.parse("#2b2a33"));
         addYarn(Texts.of("newChart.secondYarn"), Colour.parse("#f2ead8"));
@@ -55,7 +58,10 @@ final class NewChartDialog extends FormDialog {
         more.setName("moreYarn");
         fewer.setName("fewerYarn");
         more.addActionListener(event -> {
-            addYarn(Texts.of("newChart.nextYarn", yarns.size() + 1), Colour.parse("#5b5288"));
+            addYarn(
+                    Texts.of("newChart.nextYarn", letter(yarns.size())),
+                    YarnShelf.unlike(
+                            yarns.stream().map(row -> row.colour().colour()).toList()));
             resize();
         });
         fewer.addActionListener(event -> {
@@ -84,8 +90,9 @@ final class NewChartDialog extends FormDialog {
 
     @Override
     Optional<String> objection() {
-        if (toCorner != null) {
+        if (picture != null) {
             // The title is looked at before there are numbers.
+            picture.show(shape());
             counts.setText(SideCounts.ofBaseRound(shape(), counting));
         }
         if (title.getText().isBlank()) {
@@ -117,7 +124,7 @@ final class NewChartDialog extends FormDialog {
             row.name().getAccessibleContext().setAccessibleName(label.getText());
             yarnPanel.add(label);
             yarnPanel.add(row.name(), "wmin 0");
-            yarnPanel.add(row.colour(), "wrap");
+            yarnPanel.add(row.colour(), "wrap, sizegroup colour");
         }
         more.setEnabled(yarns.size() < MOST_YARNS);
         fewer.setEnabled(yarns.size() > 1);

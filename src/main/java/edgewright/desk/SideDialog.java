@@ -7,7 +7,7 @@ import java.util.Optional;
 import javax.swing.JLabel;
 import javax.swing.JSpinner;
 
-/** Changes A, w and B. The corners keep their shape: the corner sections grow and shrink beside the repeat. */
+/** Changes the repeat and the parts at the corners. The corners keep their shape: the corner sections grow and shrink beside the repeat. */
 final class SideDialog extends FormDialog {
     private static final int MOST_WIDTH = 1_999;
 
@@ -16,6 +16,7 @@ final class SideDialog extends FormDialog {
     private final JSpinner fromCorner;
     private final JSpinner repeat;
     private final JSpinner toCorner;
+    private final SidePicture picture;
 
     SideDialog(Window owner, SideShape before, Counting counting) {
         super(owner, "side");
@@ -23,8 +24,10 @@ final class SideDialog extends FormDialog {
         fromCorner = number("side.fromCorner", before.a(), 0, MOST_WIDTH);
         repeat = number("side.repeat", before.w(), 1, MOST_WIDTH);
         toCorner = number("side.toCorner", before.b(), 0, MOST_WIDTH);
+        picture = new SidePicture(before);
+        form().add(picture, "span, growx");
         counts.setName("side.counts");
-        form().add(counts, "span, wmin 0");
+        form().add(counts, "span, growx, wmin 0");
         explain(Texts.of("side.explain"));
     }
 
@@ -34,6 +37,7 @@ final class SideDialog extends FormDialog {
 
     @Override
     Optional<String> objection() {
+        picture.show(shape());
         counts.setText(SideCounts.ofBaseRound(shape(), counting));
         return Optional.empty();
     }

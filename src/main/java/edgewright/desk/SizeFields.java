@@ -29,17 +29,16 @@ final class SizeFields {
         this.chart = chart;
         this.counting = counting;
         oneSize.setName("size.one");
-        level.setName("size.level");
-        upright.setName("size.upright");
         counts.setName("size.counts");
         dialog.form().add(oneSize, "span, gaptop 4");
-        dialog.form().add(Forms.label("size.level", level), "gapleft 22");
-        dialog.form().add(level, "growx 0, wmin 90");
-        dialog.form().add(Forms.label("size.upright", upright), "gapleft 22");
-        dialog.form().add(upright, "growx 0, wmin 90");
+        dialog.number("size.level", level, "growx 0, wmin 90", "gapleft 22");
+        dialog.number("size.upright", upright, "growx 0, wmin 90", "gapleft 22");
         dialog.form().add(counts, "span, gapleft 22, wmin 0");
         counting.addActionListener(event -> follow());
-        oneSize.addActionListener(event -> follow());
+        oneSize.addActionListener(event -> {
+            follow();
+            dialog.look();
+        });
         level.addChangeListener(event -> follow());
         upright.addChangeListener(event -> follow());
         follow();

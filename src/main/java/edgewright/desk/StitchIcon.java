@@ -38,8 +38,8 @@ final class StitchIcon implements Icon {
             }
             case BACK_LOOP -> g.draw(new Arc2D.Double(3, 8, 10, 8, 180, 180, Arc2D.OPEN));
             case PLAIN -> {
-                g.draw(new Line2D.Double(4.5, 6.5, 11.5, 13.5));
-                g.draw(new Line2D.Double(4.5, 13.5, 11.5, 6.5));
+                g.draw(new Line2D.Double(8, 5.5, 8, 14.5));
+                g.draw(new Line2D.Double(3.5, 10, 12.5, 10));
             }
             case CHAIN -> g.draw(new Ellipse2D.Double(2.5, 6.5, 11, 7));
         }

@@ -1,5 +1,7 @@
 package edgewright.desk;
 
+import static edgewright.desk.WindowParts.named;
+import static edgewright.desk.WindowParts.parts;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.swing.edt.GuiActionRunner.execute;
 
@@ -155,13 +157,6 @@ class AccessWindowTest {
         assertThat(execute(() -> desk.bench().stitch())).isEqualTo(Stitch.BACK_LOOP);
     }
 
-    private static Component named(Container window, String name) {
-        return execute(() -> parts(window).stream()
-                .filter(part -> name.equals(part.getName()))
-                .findFirst()
-                .orElseThrow());
-    }
-
     private static List<String> nameless(Container window) {
         List<String> nameless = new ArrayList<>();
         for (Component part : parts(window)) {
@@ -247,16 +242,5 @@ class AccessWindowTest {
         return Stream.of(menu.getMenuComponents())
                 .filter(JMenuItem.class::isInstance)
                 .map(JMenuItem.class::cast);
-    }
-
-    private static List<Component> parts(Container of) {
-        List<Component> parts = new ArrayList<>();
-        for (Component part : of.getComponents()) {
-            parts.add(part);
-            if (part instanceof Container container) {
-                parts.addAll(parts(container));
-            }
-        }
-        return parts;
     }
 }

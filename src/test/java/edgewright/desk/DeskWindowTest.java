@@ -1,8 +1,8 @@
 package edgewright.desk;
 
+import static edgewright.desk.WindowParts.until;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.swing.edt.GuiActionRunner.execute;
-import static org.assertj.swing.timing.Pause.pause;
 
 import edgewright.chart.Chart;
 import edgewright.chart.GridCell;
@@ -20,7 +20,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.concurrent.Callable;
 import javax.swing.JFileChooser;
 import javax.swing.JTable;
 import javax.swing.SwingUtilities;
@@ -36,7 +35,6 @@ import org.assertj.swing.fixture.DialogFixture;
 import org.assertj.swing.fixture.FrameFixture;
 import org.assertj.swing.fixture.JFileChooserFixture;
 import org.assertj.swing.fixture.JOptionPaneFixture;
-import org.assertj.swing.timing.Condition;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -410,21 +408,5 @@ class DeskWindowTest {
 
     private Chart onDisk() {
         return ((ReadResult.Read) ChartFiles.read(file)).chart();
-    }
-
-    /** Waits for something to come true: as long as it takes, within reason. */
-    private static void until(String what, Callable<Boolean> isSo) {
-        pause(
-                new Condition(what) {
-                    @Override
-                    public boolean test() {
-                        try {
-                            return isSo.call();
-                        } catch (Exception e) {
-                            throw new IllegalStateException(e);
-                        }
-                    }
-                },
-                30_000);
     }
 }

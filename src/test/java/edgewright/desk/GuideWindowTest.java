@@ -1,5 +1,6 @@
 package edgewright.desk;
 
+import static edgewright.desk.WindowParts.named;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.swing.edt.GuiActionRunner.execute;
 
@@ -13,9 +14,6 @@ import edgewright.chart.Section;
 import edgewright.chart.Side;
 import edgewright.chart.Start;
 import edgewright.chart.Swatch;
-import java.awt.Component;
-import java.awt.Container;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -54,24 +52,6 @@ class GuideWindowTest {
 
     private AbstractButton button(String name) {
         return (AbstractButton) named(window, name);
-    }
-
-    private static Component named(Container in, String name) {
-        return parts(in).stream()
-                .filter(part -> name.equals(part.getName()))
-                .findFirst()
-                .orElseThrow(() -> new AssertionError("no " + name));
-    }
-
-    private static List<Component> parts(Container of) {
-        List<Component> parts = new ArrayList<>();
-        for (Component part : of.getComponents()) {
-            parts.add(part);
-            if (part instanceof Container container) {
-                parts.addAll(parts(container));
-            }
-        }
-        return parts;
     }
 
     @Test

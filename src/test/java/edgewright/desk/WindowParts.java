@@ -1,0 +1,54 @@
+package edgewright.desk;
+
+import static org.assertj.swing.edt.GuiActionRunner.execute;
+import static org.assertj.swing.timing.Pause.pause;
+
+import java.awt.Component;
+import java.awt.Container;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.assertj.swing.timing.Condition;
+
+/** Finds the parts of a window by their names, and waits for what is to come of a deed. */
+final class WindowParts {
+    private static final long LONGEST_MS = 30_000;
+
+    private WindowParts() {}
+
+    /** The first part of this name, however deep it lies. */
+    static Component named(Container in, String name) {
+        return execute(() -> parts(in).stream()
+                .filter(part -> name.equals(part.getName()))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no " + name)));
+    }
+
+    /** Every part within, each before its own parts. To be asked on the event thread. */
+    static List<Component> parts(Container of) {
+        List<Component> parts = new ArrayList<>();
+        for (Component part : of.getComponents()) {
+            parts.add(part);
+            if (part instanceof Container container) {
+                parts.addAll(parts(container));
+            }
+        }
+        return parts;
+    }
+
+    /** Waits for something to come true: as long as it takes, within reason. */
+    static void until(String what, Callable<Boolean> isSo) {
+        pause(
+                new Condition(what) {
+                    @Override
+                    public boolean test() {
+                        try {
+                            return isSo.call();
+                        } catch (Exception e) {
+                            throw new IllegalStateException(e);
+                        }
+                    }
+                },
+                LONGEST_MS);
+    }
+}
