@@ -28,6 +28,10 @@ import net.miginfocom.swing.MigLayout;
 final class DeskFrame extends JFrame {
     private static final int WIDTH_PX = 1460;
     private static final int HEIGHT_PX = 940;
+    private static final int FINDINGS_PX = 310;
+    private static final int SIDE_PX = 326;
+    private static final int WORDS_PX = 196;
+    private static final int YARNS_PX = 286;
 
     private final transient Workbench bench;
     private final transient Settings settings;
@@ -118,32 +122,27 @@ final class DeskFrame extends JFrame {
         JPanel chart = new JPanel(new MigLayout("insets 0, gap 0, fill", "[grow, fill]", "[][grow, fill]"));
         chart.add(new Tray(bench, view, actions), "wrap");
         chart.add(table);
-        JSplitPane middle = split("wordsSplit", JSplitPane.VERTICAL_SPLIT, chart, new WordsPane(bench, view), 1);
-        JSplitPane side = split("roundsSplit", JSplitPane.VERTICAL_SPLIT, rounds, yarns, 1);
-        JSplitPane right = split("sideSplit", JSplitPane.HORIZONTAL_SPLIT, middle, side, 1);
-        JSplitPane all = split("deskSplit", JSplitPane.HORIZONTAL_SPLIT, findings, right, 0);
-        Dimension size = placed();
-        all.setDividerLocation(310);
-        right.setDividerLocation(size.width - 310 - 326);
-        middle.setDividerLocation(size.height - 230);
-        side.setDividerLocation(size.height - 320);
-        findings.setMinimumSize(new Dimension(220, 100));
-        side.setMinimumSize(new Dimension(290, 100));
+        WordsPane words = new WordsPane(bench, view);
+        JSplitPane middle =
+                new KeptSplit("wordsSplit", JSplitPane.VERTICAL_SPLIT, chart, words, KeptSplit.Keeps.SECOND, WORDS_PX);
+        JSplitPane side = new KeptSplit(
+                "roundsSplit", JSplitPane.VERTICAL_SPLIT, rounds, yarns, KeptSplit.Keeps.SECOND, YARNS_PX);
+        JSplitPane right =
+                new KeptSplit("sideSplit", JSplitPane.HORIZONTAL_SPLIT, middle, side, KeptSplit.Keeps.SECOND, SIDE_PX);
+        JSplitPane all = new KeptSplit(
+                "deskSplit", JSplitPane.HORIZONTAL_SPLIT, findings, right, KeptSplit.Keeps.FIRST, FINDINGS_PX);
+        chart.setMinimumSize(new Dimension(360, 160));
+        words.setMinimumSize(new Dimension(100, 90));
+        rounds.setMinimumSize(new Dimension(100, 200));
+        yarns.setMinimumSize(new Dimension(100, 120));
+        findings.setMinimumSize(new Dimension(240, 100));
+        side.setMinimumSize(new Dimension(276, 100));
         middle.setMinimumSize(new Dimension(360, 100));
+        right.setMinimumSize(new Dimension(360 + 276 + 8, 100));
         JPanel content = new JPanel(new MigLayout("insets 0, gap 0, fill", "[grow, fill]", "[grow, fill][]"));
         content.add(all, "wrap");
         content.add(status);
         return content;
-    }
-
-    private static JSplitPane split(
-            String name, int way, java.awt.Component first, java.awt.Component second, double keeps) {
-        JSplitPane split = new JSplitPane(way, first, second);
-        split.setName(name);
-        split.setResizeWeight(keeps);
-        split.setContinuousLayout(true);
-        split.setBorder(null);
-        return split;
     }
 
     private void addActions() {
@@ -211,7 +210,7 @@ final class DeskFrame extends JFrame {
                 () -> ChartDeeds.delete(bench, rounds.chosen()),
                 () -> ChartDeeds.canDelete(bench, chosenRounds()));
         actions.add("letters", this::letters);
-        actions.add("amounts", YarnWindow.opener(this, bench));
+        actions.add("amounts", YarnWindow.opener(this, bench, view));
         actions.add("addYarn", this::addYarn, () -> bench.chart().yarns().size() < Chart.MOST_YARNS);
         actions.add("changeYarn", () -> yarns.chosen().ifPresent(this::changeYarn), this::hasYarn);
         actions.add(
@@ -327,14 +326,8 @@ final class DeskFrame extends JFrame {
 
     private void addYarn() {
         String id = ChartDeeds.freeYarnId(bench.chart());
-        YarnDialog dialog = YarnDialog.adding(
-                this,
-                bench.chart(),
-                new Yarn(
-                        id,
-                        Texts.of("yarn.new"),
-                        YarnShelf.unlike(
-                                bench.chart().yarns().stream().map(Yarn::colour).toList())));
+        Yarn proposal = new Yarn(id, Texts.of("yarn.new"), YarnShelf.unlike(bench.chart()));
+        YarnDialog dialog = YarnDialog.adding(this, bench.chart(), proposal);
         if (dialog.ask()) {
             ChartDeeds.addYarn(bench, dialog.yarn());
         }

@@ -5,6 +5,7 @@ import edgewright.check.Remedy;
 import edgewright.check.RuleBook;
 import edgewright.check.Sentences;
 import java.awt.BorderLayout;
+import java.util.function.Consumer;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JPanel;
@@ -12,12 +13,12 @@ import javax.swing.JTextArea;
 
 /** One finding explained: the sentence, what can be done about it, and the page of its rule. */
 final class FindingPage extends ColumnScroll {
-    private final transient Workbench bench;
+    private final transient Consumer<Remedy> onRemedy;
     private final transient Sentences sentences;
 
-    FindingPage(Workbench bench, Sentences sentences) {
+    FindingPage(Sentences sentences, Consumer<Remedy> onRemedy) {
         super("findingPage");
-        this.bench = bench;
+        this.onRemedy = onRemedy;
         this.sentences = sentences;
     }
 
@@ -54,7 +55,7 @@ final class FindingPage extends ColumnScroll {
         button.setName("remedy" + number);
         button.getAccessibleContext().setAccessibleName(text);
         button.setToolTipText(text);
-        button.addActionListener(event -> bench.edit(Texts.of("edit.remedy", text), remedy::applyTo));
+        button.addActionListener(event -> onRemedy.accept(remedy));
         JPanel side = new JPanel(new BorderLayout());
         side.setOpaque(false);
         side.add(button, BorderLayout.NORTH);

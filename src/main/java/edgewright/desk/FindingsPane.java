@@ -1,6 +1,7 @@
 package edgewright.desk;
 
 import edgewright.check.Finding;
+import edgewright.check.Remedy;
 import edgewright.check.Sentences;
 import edgewright.check.Severity;
 import edgewright.check.Verdict;
@@ -40,7 +41,7 @@ final class FindingsPane extends JPanel {
         super(new MigLayout("insets 10 12 12 12, gap 4, fill", "[grow, fill]", "[][][grow, fill]"));
         this.bench = bench;
         this.sentences = sentences;
-        page = new FindingPage(bench, sentences);
+        page = new FindingPage(sentences, this::remedy);
         list.setName("findings");
         list.getAccessibleContext().setAccessibleName(Texts.of("findings.heading"));
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
@@ -92,6 +93,18 @@ final class FindingsPane extends JPanel {
         list.setSelectedIndex(next);
         list.ensureIndexIsVisible(next);
         jump();
+    }
+
+    /** Does what helps, and goes on to the finding that now stands in the place of the one that it was for. */
+    private void remedy(Remedy remedy) {
+        int at = list.getSelectedIndex();
+        bench.edit(Texts.of("edit.remedy", sentences.of(remedy)), remedy::applyTo);
+        if (rows.getSize() > 0) {
+            int next = Math.min(Math.max(0, at), rows.getSize() - 1);
+            list.setSelectedIndex(next);
+            list.ensureIndexIsVisible(next);
+            list.requestFocusInWindow();
+        }
     }
 
     /** Chooses a finding of the stitch at the cursor, if there is one and none of its findings is chosen. */

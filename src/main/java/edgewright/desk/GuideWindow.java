@@ -1,6 +1,5 @@
 package edgewright.desk;
 
-import edgewright.chart.PerSide;
 import edgewright.chart.Place;
 import edgewright.chart.Side;
 import edgewright.words.Options;
@@ -17,9 +16,7 @@ import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.JSpinner;
 import javax.swing.KeyStroke;
-import javax.swing.SpinnerNumberModel;
 import net.miginfocom.swing.MigLayout;
 
 /**
@@ -27,9 +24,6 @@ import net.miginfocom.swing.MigLayout;
  * beside the chart and goes along with the cursor.
  */
 final class GuideWindow extends JDialog {
-    private static final int REPEATS = 6;
-    private static final int MOST_REPEATS = 9_999;
-
     private final transient Workbench bench;
     private final transient View view;
     private final transient GuideTicks ticks = new GuideTicks();
@@ -37,8 +31,7 @@ final class GuideWindow extends JDialog {
     private final JButton previous = Forms.caption(new JButton(), "guide.previous");
     private final JButton next = Forms.caption(new JButton(), "guide.next");
     private final ColumnScroll words = new ColumnScroll("guideWords");
-    private final JSpinner level = new JSpinner(new SpinnerNumberModel(REPEATS, 0, MOST_REPEATS, 1));
-    private final JSpinner upright = new JSpinner(new SpinnerNumberModel(REPEATS, 0, MOST_REPEATS, 1));
+    private final SizeSpinners size;
     private final Map<Side, JLabel> counts = new EnumMap<>(Side.class);
     private final JLabel way = Look.quiet("");
     private final Map<GuideTicks.Tick, JCheckBox> boxes = new EnumMap<>(GuideTicks.Tick.class);
@@ -48,12 +41,11 @@ final class GuideWindow extends JDialog {
         super(owner, Texts.of("guide.title"), ModalityType.MODELESS);
         this.bench = bench;
         this.view = view;
+        size = new SizeSpinners(view, "guideLevel", "guideUpright");
         setName("guideWindow");
         setContentPane(layOut());
         bench.listen(this::changed);
         view.listen(this::write);
-        level.addChangeListener(event -> write());
-        upright.addChangeListener(event -> write());
         write();
         setSize(new Dimension(620, 640));
         setMinimumSize(new Dimension(480, 420));
@@ -93,14 +85,12 @@ final class GuideWindow extends JDialog {
     }
 
     private JPanel sizes() {
-        JPanel size = row("[][]18[][]");
-        level.setName("guideLevel");
-        upright.setName("guideUpright");
-        size.add(Forms.label("guide.level", level));
-        size.add(level, "wmin 84");
-        size.add(Forms.label("guide.upright", upright));
-        size.add(upright, "wmin 84");
-        return size;
+        JPanel line = row("[][]18[][]");
+        line.add(Forms.label("guide.level", size.level()));
+        line.add(size.level(), "wmin 84");
+        line.add(Forms.label("guide.upright", size.upright()));
+        line.add(size.upright(), "wmin 84");
+        return line;
     }
 
     /** The count of each side under its name, in columns of one width. */
@@ -186,10 +176,7 @@ final class GuideWindow extends JDialog {
     }
 
     private Options options() {
-        int across = (Integer) level.getValue();
-        int down = (Integer) upright.getValue();
-        return new Options(
-                bench.chart().terms(), view.counting(), Optional.of(new PerSide(across, down, across, down)));
+        return new Options(bench.chart().terms(), view.counting(), Optional.of(view.repeats()));
     }
 
     /** A label, and beside it what is said. */

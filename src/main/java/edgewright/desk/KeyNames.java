@@ -11,7 +11,12 @@ final class KeyNames {
     /** A key stroke such as {@code Ctrl+Shift+S}. */
     static String of(KeyStroke key) {
         String modifiers = InputEvent.getModifiersExText(key.getModifiers());
-        String name = KeyEvent.getKeyText(key.getKeyCode());
+        String name = switch (key.getKeyCode()) {
+            // As the keys themselves are lettered.
+            case KeyEvent.VK_EQUALS -> "=";
+            case KeyEvent.VK_MINUS -> "-";
+            default -> KeyEvent.getKeyText(key.getKeyCode());
+        };
         return modifiers.isEmpty() ? name : modifiers + "+" + name;
     }
 }

@@ -83,7 +83,7 @@ final class Menus {
             if (id.equals("-")) {
                 menu.addSeparator();
             } else {
-                menu.add(named(new JMenuItem(actions.get(id)), id));
+                menu.add(named(new MenuLine(actions.get(id)), id));
             }
         }
     }

@@ -2,6 +2,7 @@ package edgewright.desk;
 
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
+import edgewright.chart.PerSide;
 import edgewright.chart.SideShape;
 import edgewright.chart.Yarn;
 import edgewright.check.Finding;
@@ -35,15 +36,16 @@ final class RoundTable extends AbstractTableModel {
 
     private final transient Workbench bench;
     private transient Map<Integer, Tally> tallies = Map.of();
-    private int repeats = 4;
+    private PerSide repeats;
     private Counting counting;
 
     RoundTable(Workbench bench, View view) {
         this.bench = bench;
         counting = view.counting();
+        repeats = view.repeats();
         count();
         bench.listen(this::changed);
-        view.listen(() -> count(view.counting()));
+        view.listen(() -> count(view.counting(), view.repeats()));
     }
 
     /** The round that a row shows; rows count from 0, at the top. */
@@ -55,15 +57,10 @@ final class RoundTable extends AbstractTableModel {
         return getRowCount() - round;
     }
 
-    /** Counts every side with that many repeats. */
-    void setRepeats(int repeats) {
-        this.repeats = repeats;
-        fireTableRowsUpdated(0, getRowCount() - 1);
-    }
-
-    private void count(Counting way) {
-        if (counting != way) {
+    private void count(Counting way, PerSide size) {
+        if (counting != way || !repeats.equals(size)) {
             counting = way;
+            repeats = size;
             fireTableRowsUpdated(0, getRowCount() - 1);
         }
     }
@@ -86,7 +83,8 @@ final class RoundTable extends AbstractTableModel {
     @Override
     public Class<?> getColumnClass(int column) {
         return switch (column) {
-            case ROUND, STITCHES -> Integer.class;
+            case ROUND -> Integer.class;
+            case STITCHES -> String.class;
             case YARN -> Yarn.class;
             default -> Tally.class;
         };
@@ -99,7 +97,7 @@ final class RoundTable extends AbstractTableModel {
         return switch (column) {
             case ROUND -> round;
             case YARN -> chart.yarnOf(round);
-            case STITCHES -> counting.shown(stitches(chart, round));
+            case STITCHES -> sides(chart, round);
             default -> tallies.getOrDefault(round, Tally.NONE);
         };
     }
@@ -116,8 +114,15 @@ final class RoundTable extends AbstractTableModel {
         }
     }
 
+    /** The count of a side; where left and right have another than top and bottom, both. */
+    private String sides(Chart chart, int round) {
+        int level = counting.shown(stitches(chart, round, repeats.top()));
+        int upright = counting.shown(stitches(chart, round, repeats.left()));
+        return Texts.of(level == upright ? "rounds.side" : "rounds.sides", level, upright);
+    }
+
     /** What is there, also where it is not what the round asks for. */
-    private int stitches(Chart chart, int round) {
+    private static int stitches(Chart chart, int round, int repeats) {
         SideShape shape = chart.shape();
         var sections = chart.round(round);
         return sections.fromCorner().length()

@@ -12,10 +12,8 @@ import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import javax.swing.JSpinner;
 import javax.swing.JTable;
 import javax.swing.ListSelectionModel;
-import javax.swing.SpinnerNumberModel;
 import javax.swing.SwingConstants;
 import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.TableCellRenderer;
@@ -68,14 +66,15 @@ final class RoundsPane extends JPanel {
     }
 
     private JPanel countingLine(View view) {
-        JPanel line = new JPanel(new MigLayout("insets 0, gap 6", "[][84!][grow, fill]"));
+        JPanel line = new JPanel(new MigLayout("insets 0, gap 6", "[][60:84:84][][60:84:84][grow]"));
         line.setOpaque(false);
-        JSpinner repeats = new JSpinner(new SpinnerNumberModel(4, 0, 9_999, 1));
-        repeats.setName("repeats");
-        repeats.setToolTipText(Texts.of("rounds.repeats.tip"));
-        JLabel label = new JLabel();
-        Forms.label(label, "rounds.repeats", repeats);
-        repeats.addChangeListener(event -> rounds.setRepeats((Integer) repeats.getValue()));
+        SizeSpinners size = new SizeSpinners(view, "repeats", "repeatsUpright");
+        size.level().setToolTipText(Texts.of("rounds.repeats.tip"));
+        size.upright().setToolTipText(Texts.of("rounds.repeats.tip"));
+        line.add(Forms.label("rounds.repeats", size.level()));
+        line.add(size.level(), "growx");
+        line.add(Forms.label("rounds.repeatsUpright", size.upright()));
+        line.add(size.upright(), "growx, wrap");
         JComboBox<Counting> counting = new JComboBox<>(Counting.values());
         counting.setName("counting");
         counting.getAccessibleContext().setAccessibleName(Texts.of("rounds.counting"));
@@ -84,9 +83,7 @@ final class RoundsPane extends JPanel {
         counting.setSelectedItem(view.counting());
         counting.addActionListener(event -> view.count((Counting) counting.getSelectedItem()));
         view.listen(() -> counting.setSelectedItem(view.counting()));
-        line.add(label);
-        line.add(repeats);
-        line.add(counting, "wmin 0");
+        line.add(counting, "span, growx, wmin 0");
         return line;
     }
 
@@ -118,7 +115,7 @@ final class RoundsPane extends JPanel {
         made.putClientProperty("terminateEditOnFocusLost", true);
         Forms.tabLeaves(made);
         widths(made, RoundTable.ROUND, 52, 60);
-        widths(made, RoundTable.STITCHES, 66, 84);
+        widths(made, RoundTable.STITCHES, 78, 110);
         widths(made, RoundTable.FINDINGS, 66, 84);
         made.getColumnModel().getColumn(RoundTable.YARN).setPreferredWidth(110);
         DefaultTableCellRenderer numbers = new DefaultTableCellRenderer();

@@ -13,8 +13,8 @@ final class RulePageView {
         column.prose(page.law());
         column.heading(Texts.of("page.why"));
         column.prose(page.why());
-        addPicture(column, "page.failing", page.failing());
-        addPicture(column, "page.passing", page.passing());
+        addPicture(column, "page.failing." + page.severity(), page.failing());
+        addPicture(column, "page.passing." + page.severity(), page.passing());
         column.heading(Texts.of("page.source"));
         column.prose(page.source());
     }

@@ -2,6 +2,7 @@ package edgewright.desk;
 
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
+import java.util.Map;
 import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JLabel;
@@ -14,11 +15,17 @@ import net.miginfocom.swing.MigLayout;
  * a job in the background is.
  */
 final class StatusLine extends JPanel implements Jobs.Board {
+    private static final Map<Workbench.Deed.Way, String> NEWS = Map.of(
+            Workbench.Deed.Way.DONE, "news.done",
+            Workbench.Deed.Way.UNDONE, "news.undone",
+            Workbench.Deed.Way.REDONE, "news.redone");
+
     private final transient Workbench bench;
     private final JLabel stitch = new JLabel();
     private final JLabel news = Look.quiet("");
     private final JProgressBar progress = new JProgressBar();
     private final JButton cancel = Forms.caption(new JButton(), "status.cancel");
+    private transient Optional<Workbench.Deed> said = Optional.empty();
     private transient Runnable onCancel = () -> {};
 
     StatusLine(Workbench bench) {
@@ -38,7 +45,10 @@ final class StatusLine extends JPanel implements Jobs.Board {
         add(progress, "width 140!");
         add(cancel);
         clear();
-        bench.listen(change -> say());
+        bench.listen(change -> {
+            say();
+            sayDeed();
+        });
         addComponentListener(new ComponentAdapter() {
             @Override
             public void componentResized(ComponentEvent event) {
@@ -82,6 +92,14 @@ final class StatusLine extends JPanel implements Jobs.Board {
         progress.setVisible(false);
         progress.setIndeterminate(false);
         cancel.setVisible(false);
+    }
+
+    /** Says what was done to the chart, once. */
+    private void sayDeed() {
+        if (!bench.lastDeed().equals(said)) {
+            said = bench.lastDeed();
+            said.ifPresent(deed -> tell(Texts.of(NEWS.get(deed.way()), deed.name())));
+        }
     }
 
     private void say() {

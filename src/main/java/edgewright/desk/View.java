@@ -1,11 +1,12 @@
 package edgewright.desk;
 
 import edgewright.chart.Counting;
+import edgewright.chart.PerSide;
 import edgewright.draw.Turn;
 import java.util.ArrayList;
 import java.util.List;
 
-/** How the chart is looked at: how large, how turned, which layers, and how its sides are counted. Nothing of it belongs to the chart. */
+/** How the chart is looked at: how large, how turned, which layers, how its sides are counted, and for which size. Nothing of it belongs to the chart. */
 final class View {
     /** What is shown of the two layers. */
     enum Layers {
@@ -25,11 +26,14 @@ final class View {
     /** The edges of a cell that zooming goes through, in pixels of the screen before its scaling. Whole ones stay crisp. */
     private static final int[] STEPS_PX = {3, 4, 5, 6, 8, 10, 12, 14, 16, 18, 20, 24, 28, 32, 40, 48, 56, 64};
 
+    private static final int USUAL_REPEATS = 6;
+
     private final List<Runnable> listeners = new ArrayList<>();
     private int cellPx = 18;
     private Turn turn = Turn.NONE;
     private Layers layers = Layers.BOTH;
     private Counting counting;
+    private PerSide repeats = new PerSide(USUAL_REPEATS, USUAL_REPEATS, USUAL_REPEATS, USUAL_REPEATS);
 
     View(Counting counting) {
         this.counting = counting;
@@ -61,6 +65,18 @@ final class View {
     void count(Counting way) {
         if (counting != way) {
             counting = way;
+            tell();
+        }
+    }
+
+    /** How often the repeat is worked on each side wherever the desk speaks of one size; opposite sides alike. */
+    PerSide repeats() {
+        return repeats;
+    }
+
+    void resize(PerSide size) {
+        if (!repeats.equals(size)) {
+            repeats = size;
             tell();
         }
     }

@@ -96,17 +96,27 @@ final class WordsPane extends JPanel {
         }
     }
 
+    private String said(Chart chart) {
+        return String.join(
+                "\n",
+                PatternWriter.round(chart, shownRound, new Options(terms, view.counting(), Optional.empty()))
+                        .lines());
+    }
+
+    /** What stands before words that nobody should follow, and is copied with them. */
+    private String objection() {
+        long errors = bench.verdict().errors().stream()
+                .filter(finding -> finding.where().round().orElse(0) == shownRound)
+                .count();
+        return errors == 0 ? "" : Texts.of("words.unworkable", errors) + "\n";
+    }
+
     private void write() {
         Chart chart = bench.chart();
         shownRound = bench.cursor().round();
         heading.setText(Texts.of("words.heading", shownRound));
         words.getAccessibleContext().setAccessibleName(heading.getText());
-        String text = bench.verdict().judged()
-                ? String.join(
-                        "\n",
-                        PatternWriter.round(chart, shownRound, new Options(terms, view.counting(), Optional.empty()))
-                                .lines())
-                : Texts.of("words.ragged");
+        String text = bench.verdict().judged() ? objection() + said(chart) : Texts.of("words.ragged");
         if (!text.equals(words.getText())) {
             words.setText(text);
             words.setCaretPosition(0);

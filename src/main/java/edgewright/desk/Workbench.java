@@ -35,6 +35,22 @@ final class Workbench {
     private Optional<Path> file;
     private Stitch stitch = Stitch.LONG;
     private Optional<Stroke> stroke = Optional.empty();
+    private Optional<Deed> lastDeed = Optional.empty();
+    private int deeds;
+
+    /**
+     * What was done to the chart last, so that it can be said.
+     *
+     * @param number from 1, so that the same done twice is two deeds
+     */
+    record Deed(int number, Way way, String name) {
+        /** Done for the first time, taken back, or done once more. */
+        enum Way {
+            DONE,
+            UNDONE,
+            REDONE
+        }
+    }
 
     /** A bench with this chart on it. */
     Workbench(Chart chart, Optional<Path> file) {
@@ -67,6 +83,11 @@ final class Workbench {
 
     boolean hasUnsavedWork() {
         return !chart.equals(saved);
+    }
+
+    /** The edit, undo or redo that was the last; empty for a chart that was only opened. */
+    Optional<Deed> lastDeed() {
+        return lastDeed;
     }
 
     Optional<String> undoName() {
@@ -109,6 +130,7 @@ final class Workbench {
             return;
         }
         history.add(name, edited, cursor);
+        note(Deed.Way.DONE, Optional.of(name));
         show(edited, cursor);
     }
 
@@ -131,6 +153,7 @@ final class Workbench {
     void undo() {
         finishStroke();
         if (history.undoName().isPresent()) {
+            note(Deed.Way.UNDONE, history.undoName());
             Place at = history.undo();
             show(history.chart(), at);
         }
@@ -140,6 +163,7 @@ final class Workbench {
     void redo() {
         finishStroke();
         if (history.redoName().isPresent()) {
+            note(Deed.Way.REDONE, history.redoName());
             Place at = history.redo();
             show(history.chart(), at);
         }
@@ -163,6 +187,7 @@ final class Workbench {
 
     private void layOn(Chart opened, Optional<Path> from) {
         stroke = Optional.empty();
+        lastDeed = Optional.empty();
         chart = opened;
         saved = opened;
         file = from;
@@ -177,6 +202,11 @@ final class Workbench {
         verdict = Checker.recheck(verdict, edited);
         cursor = nearest(at);
         tell(Change.Kind.EDITED, before);
+    }
+
+    private void note(Deed.Way way, Optional<String> name) {
+        deeds++;
+        lastDeed = name.map(known -> new Deed(deeds, way, known));
     }
 
     private void finishStroke() {
@@ -239,7 +269,9 @@ final class Workbench {
             stroke = Optional.empty();
             int stitches = stitchesChanged();
             if (stitches > 0) {
-                history.add(EditNames.ofStitches(worked, stitches), chart, cursor);
+                String name = EditNames.ofStitches(worked, stitches);
+                history.add(name, chart, cursor);
+                note(Deed.Way.DONE, Optional.of(name));
                 tell(Change.Kind.DRAWN, chart);
             }
         }

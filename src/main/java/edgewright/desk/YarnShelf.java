@@ -1,6 +1,8 @@
 package edgewright.desk;
 
+import edgewright.chart.Chart;
 import edgewright.chart.Colour;
+import edgewright.chart.Yarn;
 import edgewright.yarn.Contrast;
 import java.util.Collection;
 import java.util.Comparator;
@@ -24,6 +26,11 @@ final class YarnShelf {
                 .max(Comparator.comparing((Colour colour) -> told(colour, taken))
                         .thenComparing(colour -> leastDifference(colour, taken)))
                 .orElseThrow();
+    }
+
+    /** The one that is told best from every yarn of a chart. */
+    static Colour unlike(Chart chart) {
+        return unlike(chart.yarns().stream().map(Yarn::colour).toList());
     }
 
     private static boolean told(Colour colour, Collection<Colour> taken) {

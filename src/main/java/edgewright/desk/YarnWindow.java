@@ -20,11 +20,9 @@ import javax.swing.JDialog;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import javax.swing.JSpinner;
 import javax.swing.JTabbedPane;
 import javax.swing.JTable;
 import javax.swing.KeyStroke;
-import javax.swing.SpinnerNumberModel;
 import javax.swing.SwingWorker;
 import net.miginfocom.swing.MigLayout;
 
@@ -34,9 +32,9 @@ import net.miginfocom.swing.MigLayout;
  */
 final class YarnWindow extends JDialog {
     private final transient Workbench bench;
+    private final transient View view;
     private final transient YarnSentences sentences = new YarnSentences();
-    private final JSpinner level = new JSpinner(new SpinnerNumberModel(6, 0, 9_999, 1));
-    private final JSpinner upright = new JSpinner(new SpinnerNumberModel(6, 0, 9_999, 1));
+    private final SizeSpinners size;
     private final JButton stop = Forms.caption(new JButton(), "yarns.stop");
     private final JLabel base = Look.quiet(" ");
     private final JTable yarns = YarnTables.table("yarns.table", "yarns.amounts");
@@ -44,17 +42,23 @@ final class YarnWindow extends JDialog {
     private final Column notes = new Column(4, 14, 10);
     private final ColumnScroll contrast = new ColumnScroll("yarns.contrast");
     private final ColumnScroll left = new ColumnScroll("yarns.left");
+    private transient PerSide asked;
     private transient Optional<SwingWorker<YarnReport, Void>> working = Optional.empty();
 
-    YarnWindow(Window owner, Workbench bench) {
+    YarnWindow(Window owner, Workbench bench, View view) {
         super(owner, Texts.of("yarns.title"), ModalityType.MODELESS);
         this.bench = bench;
+        this.view = view;
+        size = new SizeSpinners(view, "yarns.level", "yarns.upright");
         setName("yarnWindow");
         setLayout(new BorderLayout());
         add(sizeRow(), BorderLayout.NORTH);
         add(tabs(), BorderLayout.CENTER);
-        level.addChangeListener(event -> begin());
-        upright.addChangeListener(event -> begin());
+        view.listen(() -> {
+            if (isVisible() && !view.repeats().equals(asked)) {
+                begin();
+            }
+        });
         bench.listen(change -> {
             if (change.ofChart() && isVisible()) {
                 begin();
@@ -71,11 +75,11 @@ final class YarnWindow extends JDialog {
     }
 
     /** Opens the one window of this kind that an owner has; it is made when it is first asked for. */
-    static Runnable opener(Window owner, Workbench bench) {
+    static Runnable opener(Window owner, Workbench bench, View view) {
         AtomicReference<YarnWindow> window = new AtomicReference<>();
         return () -> {
             if (window.get() == null) {
-                window.set(new YarnWindow(owner, bench));
+                window.set(new YarnWindow(owner, bench, view));
             }
             window.get().open();
         };
@@ -90,13 +94,11 @@ final class YarnWindow extends JDialog {
 
     private JPanel sizeRow() {
         JPanel row = new JPanel(new MigLayout("insets 14 14 10 14, gap 8", "[][80!]16[][80!]16[grow][]"));
-        level.setName("yarns.level");
-        upright.setName("yarns.upright");
         base.setName("yarns.base");
-        row.add(Forms.label("size.level", level));
-        row.add(level, "growx");
-        row.add(Forms.label("size.upright", upright));
-        row.add(upright, "growx");
+        row.add(Forms.label("size.level", size.level()));
+        row.add(size.level(), "growx");
+        row.add(Forms.label("size.upright", size.upright()));
+        row.add(size.upright(), "growx");
         row.add(base, "wmin 0, growx");
         stop.setName("yarns.stop");
         stop.setEnabled(false);
@@ -126,16 +128,11 @@ final class YarnWindow extends JDialog {
         return tabs;
     }
 
-    private PerSide repeats() {
-        int across = FormDialog.value(level);
-        int down = FormDialog.value(upright);
-        return new PerSide(across, down, across, down);
-    }
-
     private void begin() {
         working.ifPresent(worker -> worker.cancel(false));
         Chart chart = bench.chart();
-        PerSide repeats = repeats();
+        PerSide repeats = view.repeats();
+        asked = repeats;
         PerSide stitches = repeats.map(m -> chart.shape().stitches(0, m));
         base.setText(Texts.of("yarns.base", stitches.top(), stitches.left()));
         SwingWorker<YarnReport, Void> worker = new SwingWorker<>() {

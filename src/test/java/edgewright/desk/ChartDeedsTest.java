@@ -72,7 +72,7 @@ class ChartDeedsTest {
 
         assertThat(bench.chart().shape()).isEqualTo(new SideShape(3, 6, 0));
         assertThat(bench.chart().raggedSections()).isEmpty();
-        assertThat(bench.undoName()).contains("side with A = 3, w = 6, B = 0");
+        assertThat(bench.undoName()).contains("side with 3 from the corner, repeat of 6, 0 to the corner");
     }
 
     @Test

@@ -91,7 +91,7 @@ class DeskWindowTest {
         until("the stitch is drawn", () -> chart().stitch(IN_ROUND_1) == Stitch.LONG);
         assertThat(rules()).containsExactly("no-round-below");
         assertThat(window.label("stitchAtCursor").text())
-                .isEqualTo("Round 1, repeat 2: long stitch over the base round, has no round to land on.");
+                .isEqualTo("Round 1, repeat, stitch 2: long stitch over the base round, has no round to land on.");
         assertThat(window.list("findings").contents()).hasSize(1);
 
         window.button("remedy1").click();
@@ -306,10 +306,10 @@ class DeskWindowTest {
 
     @Test
     void theWayOfCountingHoldsForEveryCountAndIsRememberedTheNextDay() {
-        assertThat(stitchesOfRoundOne(window)).isEqualTo("31");
+        assertThat(stitchesOfRoundOne(window)).isEqualTo("43");
 
         execute(() -> window.menuItem("menu.counting.WITH_CHAINS").target().doClick());
-        until("the rounds are counted so", () -> stitchesOfRoundOne(window).equals("33"));
+        until("the rounds are counted so", () -> stitchesOfRoundOne(window).equals("45"));
         assertThat(window.comboBox("counting").selectedItem()).isEqualTo("with corner chains");
         assertThat(window.textBox("words").text().replace('\u00a0', ' '))
                 .startsWith("Round 1, Peat. Side, with one corner chain at each end: multiple of 6 plus 3");
@@ -317,7 +317,7 @@ class DeskWindowTest {
         DeskFrame nextDay = execute(() -> new DeskFrame(Desk.blank(), new Settings(folder.resolve("desk.properties"))));
         FrameFixture tomorrow = new FrameFixture(robot, nextDay);
         tomorrow.show();
-        assertThat(stitchesOfRoundOne(tomorrow)).isEqualTo("33");
+        assertThat(stitchesOfRoundOne(tomorrow)).isEqualTo("45");
         execute(() -> nextDay.dispose());
     }
 

@@ -48,7 +48,7 @@ class YarnWindowTest {
         execute(() -> {
             Look.setUp(false);
             bench = new Workbench(STRIPES, Optional.empty());
-            window = new YarnWindow(null, bench);
+            window = new YarnWindow(null, bench, new View());
             window.open();
         });
     }

@@ -1,0 +1,74 @@
+package edgewright.desk;
+
+import java.awt.Component;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import javax.swing.JSplitPane;
+
+/**
+ * Two panes, one of which keeps the size it was given while the other takes what is left. Where there is not room enough it gives
+ * way down to its least size, and grows back as soon as there is: a split of its own accord only ever remembers the last size.
+ */
+final class KeptSplit extends JSplitPane {
+    /** Which of the two panes keeps its size. */
+    enum Keeps {
+        FIRST,
+        SECOND
+    }
+
+    private final Keeps keeps;
+    private int wantedPx;
+    /** The size for which the divider was placed last; a divider that moves at this size was moved by somebody. */
+    private int settledPx;
+
+    private boolean settling;
+
+    /**
+     * A split.
+     *
+     * @param way as of {@link JSplitPane}
+     * @param wantedPx the size of the pane that keeps it, before the scaling of the screen
+     */
+    KeptSplit(String name, int way, Component first, Component second, Keeps keeps, int wantedPx) {
+        super(way, first, second);
+        this.keeps = keeps;
+        this.wantedPx = wantedPx;
+        setName(name);
+        setResizeWeight(keeps == Keeps.FIRST ? 0 : 1);
+        setContinuousLayout(true);
+        setBorder(null);
+        addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent event) {
+                settle();
+            }
+        });
+        addPropertyChangeListener(DIVIDER_LOCATION_PROPERTY, event -> {
+            if (!settling && settledPx > 0 && settledPx == along(getSize().width, getSize().height)) {
+                this.wantedPx = keeps == Keeps.FIRST ? getDividerLocation() : room() - getDividerLocation();
+            }
+        });
+    }
+
+    private void settle() {
+        int least = least(getLeftComponent());
+        int most = room() - least(getRightComponent());
+        int wanted = keeps == Keeps.FIRST ? wantedPx : room() - wantedPx;
+        settling = true;
+        setDividerLocation(Math.max(least, Math.min(wanted, most)));
+        settling = false;
+        settledPx = along(getSize().width, getSize().height);
+    }
+
+    private int room() {
+        return along(getSize().width, getSize().height) - getDividerSize();
+    }
+
+    private int least(Component pane) {
+        return along(pane.getMinimumSize().width, pane.getMinimumSize().height);
+    }
+
+    private int along(int width, int height) {
+        return getOrientation() == HORIZONTAL_SPLIT ? width : height;
+    }
+}

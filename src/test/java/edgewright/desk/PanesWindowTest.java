@@ -1,0 +1,176 @@
+package edgewright.desk;
+
+import static edgewright.desk.WindowParts.named;
+import static edgewright.desk.WindowParts.parts;
+import static edgewright.desk.WindowParts.until;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.swing.edt.GuiActionRunner.execute;
+
+import edgewright.chart.PerSide;
+import edgewright.chart.Place;
+import edgewright.chart.Section;
+import edgewright.chart.Stitch;
+import edgewright.check.Finding;
+import edgewright.check.RuleBook;
+import java.awt.Dimension;
+import java.nio.file.Path;
+import java.util.List;
+import javax.swing.AbstractButton;
+import javax.swing.JDialog;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JSpinner;
+import javax.swing.JSplitPane;
+import javax.swing.JTable;
+import javax.swing.text.JTextComponent;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The panes of the desk beside each other: what each says of what was done in another. */
+class PanesWindowTest {
+    @TempDir
+    private Path folder;
+
+    private DeskFrame desk;
+
+    @BeforeEach
+    void open() {
+        desk = execute(() -> {
+            Look.setUp(false);
+            DeskFrame frame = new DeskFrame(Desk.blank(), new Settings(folder.resolve("desk.properties")));
+            frame.setVisible(true);
+            return frame;
+        });
+    }
+
+    @AfterEach
+    void close() {
+        execute(() -> desk.dispose());
+    }
+
+    @Test
+    void theStatusLineNamesWhatWasDoneLast() {
+        Place place = new Place(3, Section.REPEAT, 4);
+        execute(() -> {
+            desk.bench().moveCursor(place);
+            desk.bench().work(List.of(place), Stitch.LONG);
+        });
+        assertThat(text("stitchAtCursor")).startsWith("Round 3, repeat, stitch 4: long stitch");
+        assertThat(text("news")).isEqualTo("Done: 1 long stitch");
+
+        execute(() -> desk.bench().undo());
+        assertThat(text("news")).isEqualTo("Undone: 1 long stitch");
+        execute(() -> desk.bench().redo());
+        assertThat(text("news")).isEqualTo("Done again: 1 long stitch");
+        execute(() -> desk.bench().edit("the same", chart -> chart));
+        assertThat(text("news")).as("an edit that changes nothing is none").isEqualTo("Done again: 1 long stitch");
+    }
+
+    @Test
+    void afterARemedyTheNextFindingIsChosenAndTheRemedyIsNamed() {
+        execute(() -> desk.bench()
+                .work(List.of(new Place(1, Section.REPEAT, 2), new Place(1, Section.REPEAT, 4)), Stitch.LONG));
+        @SuppressWarnings("unchecked") // The list of findings shows findings.
+        JList<Finding> list = (JList<Finding>) named(desk, "findings");
+        execute(() -> list.setSelectedIndex(0));
+        execute(() -> ((AbstractButton) named(desk, "remedy1")).doClick());
+
+        assertThat(execute(() -> list.getModel().getSize())).isEqualTo(1);
+        assertThat(execute(() -> list.getSelectedIndex())).isZero();
+        assertThat(execute(() -> desk.bench().cursor())).isEqualTo(new Place(1, Section.REPEAT, 4));
+        assertThat(text("news")).startsWith("Done: ").hasSizeGreaterThan("Done: ".length());
+
+        execute(() -> ((AbstractButton) named(desk, "remedy1")).doClick());
+        assertThat(execute(() -> list.getModel().getSize())).isZero();
+    }
+
+    @Test
+    void theDeskHasOneSizeForEveryCount() {
+        View view = new View();
+        GuideWindow guide = execute(() -> new GuideWindow(desk, desk.bench(), view));
+        YarnWindow yarn = execute(() -> new YarnWindow(desk, desk.bench(), view));
+        execute(() -> ((JSpinner) named(guide, "guideLevel")).setValue(9));
+        execute(() -> ((JSpinner) named(yarn, "yarns.upright")).setValue(2));
+
+        assertThat(execute(view::repeats)).isEqualTo(new PerSide(9, 2, 9, 2));
+        assertThat(execute(() -> ((JSpinner) named(guide, "guideUpright")).getValue()))
+                .isEqualTo(2);
+        assertThat(execute(() -> ((JSpinner) named(yarn, "yarns.level")).getValue()))
+                .isEqualTo(9);
+        execute(() -> List.of(guide, yarn).forEach(JDialog::dispose));
+    }
+
+    @Test
+    void theListOfRoundsCountsBothPairsOfSidesWhereTheyDiffer() {
+        JTable rounds = (JTable) named(desk, "rounds");
+        int last = execute(rounds::getRowCount) - 1;
+        int w = desk.bench().chart().shape().w();
+        int level = desk.bench().chart().shape().stitches(1, 6);
+        assertThat(execute(() -> rounds.getValueAt(last, RoundTable.STITCHES))).isEqualTo("" + level);
+
+        execute(() -> ((JSpinner) named(desk, "repeatsUpright")).setValue(7));
+        assertThat(execute(() -> rounds.getValueAt(last, RoundTable.STITCHES))).isEqualTo(level + ", " + (level + w));
+    }
+
+    @Test
+    void panesThatGaveWayToANarrowWindowGrowBack() {
+        int findings = divider("deskSplit");
+        int side = secondSize("sideSplit");
+        int yarns = secondSize("roundsSplit");
+        Dimension before = execute(() -> desk.getSize());
+        execute(() -> desk.setSize(900, 620));
+        until("the panes have given way", () -> divider("deskSplit") < findings && secondSize("sideSplit") < side);
+        execute(() -> desk.setSize(before));
+        until(
+                "they have grown back",
+                () -> divider("deskSplit") == findings
+                        && secondSize("sideSplit") == side
+                        && secondSize("roundsSplit") == yarns);
+    }
+
+    @Test
+    void wordsOfARoundThatCannotBeWorkedSaySoFirst() {
+        execute(() -> desk.bench().work(List.of(new Place(1, Section.REPEAT, 2)), Stitch.LONG));
+        assertThat(execute(() -> ((JTextComponent) named(desk, "words")).getText()))
+                .startsWith("An error finding stands against this round: hands cannot work it as it is.\nRound");
+
+        execute(() -> desk.bench().undo());
+        assertThat(execute(() -> ((JTextComponent) named(desk, "words")).getText()))
+                .startsWith("Round");
+    }
+
+    @Test
+    void thePicturesOfAWarningAreNotCalledUnworkable() {
+        assertThat(headings("deep-gap")).contains("Better not", "Better").doesNotContain("Cannot be worked");
+        assertThat(headings("covered-loop")).contains("Cannot be worked", "Can be worked");
+    }
+
+    private static List<String> headings(String rule) {
+        return execute(() -> {
+            Column column = new Column(0, 0, 0);
+            RulePageView.addTo(column, RuleBook.page(rule));
+            return parts(column).stream()
+                    .filter(JLabel.class::isInstance)
+                    .map(part -> ((JLabel) part).getText())
+                    .toList();
+        });
+    }
+
+    private String text(String name) {
+        return execute(() -> ((JLabel) named(desk, name)).getText());
+    }
+
+    private int divider(String split) {
+        return execute(() -> ((JSplitPane) named(desk, split)).getDividerLocation());
+    }
+
+    private int secondSize(String split) {
+        return execute(() -> {
+            JSplitPane of = (JSplitPane) named(desk, split);
+            Dimension size = of.getRightComponent().getSize();
+            return of.getOrientation() == JSplitPane.HORIZONTAL_SPLIT ? size.width : size.height;
+        });
+    }
+}
