@@ -131,14 +131,14 @@ final class DeskFrame extends JFrame {
                 new KeptSplit("sideSplit", JSplitPane.HORIZONTAL_SPLIT, middle, side, KeptSplit.Keeps.SECOND, SIDE_PX);
         JSplitPane all = new KeptSplit(
                 "deskSplit", JSplitPane.HORIZONTAL_SPLIT, findings, right, KeptSplit.Keeps.FIRST, FINDINGS_PX);
-        chart.setMinimumSize(new Dimension(360, 160));
+        chart.setMinimumSize(new Dimension(330, 160));
         words.setMinimumSize(new Dimension(100, 90));
-        rounds.setMinimumSize(new Dimension(100, 200));
-        yarns.setMinimumSize(new Dimension(100, 120));
+        rounds.setMinimumSize(new Dimension(100, 320));
+        yarns.setMinimumSize(new Dimension(100, 190));
         findings.setMinimumSize(new Dimension(240, 100));
-        side.setMinimumSize(new Dimension(276, 100));
-        middle.setMinimumSize(new Dimension(360, 100));
-        right.setMinimumSize(new Dimension(360 + 276 + 8, 100));
+        side.setMinimumSize(new Dimension(298, 100));
+        middle.setMinimumSize(new Dimension(330, 100));
+        right.setMinimumSize(new Dimension(330 + 298 + 8, 100));
         JPanel content = new JPanel(new MigLayout("insets 0, gap 0, fill", "[grow, fill]", "[grow, fill][]"));
         content.add(all, "wrap");
         content.add(status);
