@@ -5,6 +5,7 @@ import edgewright.check.RuleEntry;
 import edgewright.check.Sentences;
 import java.awt.Dimension;
 import java.awt.Window;
+import java.util.Comparator;
 import javax.swing.Action;
 import javax.swing.JComponent;
 import javax.swing.JDialog;
@@ -63,7 +64,9 @@ final class HelpWindow extends JDialog {
     }
 
     private static JComponent laws(Sentences sentences) {
-        JList<RuleEntry> list = new JList<>(RuleBook.all().toArray(RuleEntry[]::new));
+        JList<RuleEntry> list = new JList<>(RuleBook.all().stream()
+                .sorted(Comparator.comparing(RuleEntry::severity).thenComparing(entry -> sentences.title(entry.id())))
+                .toArray(RuleEntry[]::new));
         list.setName("laws");
         list.getAccessibleContext().setAccessibleName(Texts.of("help.laws"));
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);

@@ -3,7 +3,10 @@ package edgewright.desk;
 import java.awt.Component;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
 import javax.swing.JSplitPane;
+import javax.swing.plaf.basic.BasicSplitPaneUI;
 
 /**
  * Two panes, one of which keeps the size it was given while the other takes what is left. Where there is not room enough it gives
@@ -18,10 +21,6 @@ final class KeptSplit extends JSplitPane {
 
     private final Keeps keeps;
     private int wantedPx;
-    /** The size for which the divider was placed last; a divider that moves at this size was moved by somebody. */
-    private int settledPx;
-
-    private boolean settling;
 
     /**
      * A split.
@@ -43,21 +42,26 @@ final class KeptSplit extends JSplitPane {
                 settle();
             }
         });
-        addPropertyChangeListener(DIVIDER_LOCATION_PROPERTY, event -> {
-            if (!settling && settledPx > 0 && settledPx == along(getSize().width, getSize().height)) {
-                this.wantedPx = keeps == Keeps.FIRST ? getDividerLocation() : room() - getDividerLocation();
-            }
-        });
+    }
+
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        if (getUI() instanceof BasicSplitPaneUI ui) {
+            ui.getDivider().addMouseListener(new MouseAdapter() {
+                @Override
+                public void mouseReleased(MouseEvent event) {
+                    wantedPx = keeps == Keeps.FIRST ? getDividerLocation() : room() - getDividerLocation();
+                }
+            });
+        }
     }
 
     private void settle() {
         int least = least(getLeftComponent());
         int most = room() - least(getRightComponent());
         int wanted = keeps == Keeps.FIRST ? wantedPx : room() - wantedPx;
-        settling = true;
         setDividerLocation(Math.max(least, Math.min(wanted, most)));
-        settling = false;
-        settledPx = along(getSize().width, getSize().height);
     }
 
     private int room() {

@@ -275,7 +275,7 @@ class ChartCanvasTest {
         assertThat(canvas.getAccessibleContext().getAccessibleName()).isEqualTo("Chart of Reed Bank");
         assertThat(canvas.getAccessibleContext().getAccessibleDescription())
                 .isEqualTo(
-                        "Round 4, repeat 2: long stitch over a back-loop stitch of round 3, lands in a back-loop stitch of"
+                        "Round 4, repeat, stitch 2: long stitch over a back-loop stitch of round 3, lands in a back-loop stitch of"
                                 + " round 2.");
     }
 

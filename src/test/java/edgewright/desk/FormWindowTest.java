@@ -9,8 +9,10 @@ import edgewright.chart.Chart;
 import edgewright.chart.Counting;
 import edgewright.chart.SideShape;
 import edgewright.chart.Yarn;
+import edgewright.chart.YarnUse;
 import edgewright.check.Checker;
 import java.awt.event.KeyEvent;
+import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import javax.swing.AbstractButton;
 import javax.swing.JFormattedTextField;
@@ -124,6 +126,18 @@ class FormWindowTest {
                         named(dialog, "sidePicture").getAccessibleContext().getAccessibleName()))
                 .isEqualTo("A side of the base round: 2 stitches from the corner, 6 in the repeat, 11 to the corner;"
                         + " and 2 rounds on it.");
+        execute(dialog::dispose);
+    }
+
+    @Test
+    void everyLengthThatIsAskedForSaysOfHowManyStitches() {
+        MeasureDialog dialog = execute(() -> new MeasureDialog(null, YarnUse.NONE));
+        for (String field : List.of("backLoop", "plain", "long", "chain", "tall", "slip")) {
+            assertThat(execute(() -> named(dialog, "measure." + field)
+                            .getAccessibleContext()
+                            .getAccessibleName()))
+                    .startsWith(YarnUse.STITCHES + " ");
+        }
         execute(dialog::dispose);
     }
 

@@ -12,9 +12,14 @@ import edgewright.chart.Section;
 import edgewright.chart.Stitch;
 import edgewright.check.Finding;
 import edgewright.check.RuleBook;
+import edgewright.check.RuleEntry;
+import edgewright.check.Sentences;
+import edgewright.check.Severity;
 import java.awt.Dimension;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import javax.swing.AbstractButton;
 import javax.swing.JDialog;
 import javax.swing.JLabel;
@@ -145,6 +150,22 @@ class PanesWindowTest {
     void thePicturesOfAWarningAreNotCalledUnworkable() {
         assertThat(headings("deep-gap")).contains("Better not", "Better").doesNotContain("Cannot be worked");
         assertThat(headings("covered-loop")).contains("Cannot be worked", "Can be worked");
+    }
+
+    @Test
+    void theLawsStandInTheHelpAsErrorsThenWarningsEachByTitle() {
+        HelpWindow help = execute(() -> new HelpWindow(desk, new Actions(), Sentences.english()));
+        @SuppressWarnings("unchecked") // The list of laws shows the entries of the rule book.
+        JList<RuleEntry> list = (JList<RuleEntry>) named(help, "laws");
+        List<RuleEntry> shown = execute(() -> IntStream.range(0, list.getModel().getSize())
+                .mapToObj(list.getModel()::getElementAt)
+                .toList());
+        execute(help::dispose);
+
+        assertThat(shown)
+                .containsExactlyInAnyOrderElementsOf(RuleBook.all())
+                .isSortedAccordingTo(Comparator.comparing((RuleEntry entry) -> entry.severity() == Severity.WARNING)
+                        .thenComparing(entry -> Sentences.english().title(entry.id())));
     }
 
     private static List<String> headings(String rule) {
