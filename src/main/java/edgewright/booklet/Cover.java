@@ -55,7 +55,7 @@ final class Cover {
         for (double size : sizes) {
             boolean smallest = size == sizes[sizes.length - 1];
             double leading = Math.ceil(size * 1.15 / sheet.halfLinePt()) * sheet.halfLinePt();
-            Style style = new Style(styles.title().face(), size, leading, Tone.INK);
+            Style style = Style.on(sheet, styles.title().face(), size, leading, Tone.INK);
             List<Strip> lines = setter.paragraph(tag, title, style, 0, sheet.widthPt());
             if (lines.size() <= MOST_TITLE_LINES) {
                 return lines;
@@ -71,7 +71,7 @@ final class Cover {
     private List<Strip> designer() {
         Style style = sheet.oneColumn()
                 ? styles.text()
-                : new Style(styles.text().face(), 13, 1.5 * sheet.linePt(), Tone.SOFT);
+                : Style.on(sheet, styles.text().face(), 13, 1.5 * sheet.linePt(), Tone.SOFT);
         String by = chart.designer().isBlank() ? "" : Texts.of("cover.by", chart.designer());
         List<Strip> strips = new ArrayList<>();
         if (!by.isEmpty()) {

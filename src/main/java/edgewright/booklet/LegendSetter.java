@@ -83,7 +83,8 @@ final class LegendSetter {
         List<Strip> lines = setter.paragraph(
                 parent.child(StandardStructureTypes.P), words, setter.styles().text(), left, sheet.widthPt() - left);
         double height = sheet.onGrid(Math.max(area.heightMm() * Sheet.PT_PER_MM, lines.size() * sheet.linePt()));
-        double top = (height - lines.size() * sheet.linePt()) / 2;
+        double firstPt = setter.styles().text().baselinePt();
+        double top = sheet.nearestBaselinePt((height - lines.size() * sheet.linePt()) / 2 + firstPt) - firstPt;
         List<Piece> pieces = new ArrayList<>();
         pieces.add(Piece.of(
                 parent.figure(Texts.of("chart.sample", words)),

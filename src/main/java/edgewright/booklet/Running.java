@@ -55,7 +55,7 @@ final class Running implements Press.RunningMatter {
 
     private List<Ink> draftMark(double baselinePt, Sheet sheet) {
         double size = Math.max(12, setter.styles().smallStrong().sizePt());
-        Style style = new Style(setter.styles().strong().face(), size, sheet.linePt(), Tone.INK);
+        Style style = Style.on(sheet, setter.styles().strong().face(), size, sheet.linePt(), Tone.INK);
         Ink.Words words = setter.words(0, baselinePt, Texts.of("draft"), style);
         double left = (sheet.widthPt() - words.widthPt()) / 2;
         Ink.Box box = new Ink.Box(

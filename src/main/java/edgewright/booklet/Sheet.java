@@ -27,6 +27,8 @@ record Sheet(
 
     private static final double LINE_PT = 15;
     private static final double LARGE_LINE_PT = 30;
+    private static final double TEXT_PT = 10.5;
+    private static final double LARGE_TEXT_PT = 22;
     private static final double SIDE_MARGIN_MM = 20;
     private static final double NARROWEST_MARGIN_MM = 12;
     private static final double TOP_MARGIN_MM = 26;
@@ -87,6 +89,17 @@ record Sheet(
     /** The next height that is a whole number of half lines. */
     double onGrid(double heightPt) {
         return Math.ceil(heightPt / halfLinePt() - 1e-9) * halfLinePt();
+    }
+
+    /** The baseline of the grid that is nearest to a depth under the top of the column. */
+    double nearestBaselinePt(double downPt) {
+        double first = (linePt + Face.CAP_HEIGHT * textSizePt()) / 2;
+        return first + Math.rint((downPt - first) / halfLinePt()) * halfLinePt();
+    }
+
+    /** The size of running text. Advice for readers with low vision asks for 22 to 24 points and nothing smaller. */
+    double textSizePt() {
+        return oneColumn() ? LARGE_TEXT_PT : TEXT_PT;
     }
 
     /** Whether there is but one column: labels stand over what they name. */

@@ -6,15 +6,20 @@ import edgewright.chart.Colour;
  * How a line of text looks.
  *
  * @param leadingPt from baseline to baseline; a multiple of half a line
+ * @param baselinePt how far under the top of its line a baseline lies
  */
-record Style(Face face, double sizePt, double leadingPt, Colour colour) {
+record Style(Face face, double sizePt, double leadingPt, double baselinePt, Colour colour) {
 
-    /** How far under the top of its line a baseline lies, so that capitals stand in the middle of it. */
-    double baselinePt() {
-        return (leadingPt + Face.CAP_HEIGHT * sizePt) / 2;
+    /**
+     * On the grid of a page, with capitals as near to the middle of their line as that allows: so a small line beside a large
+     * one stands on the same baseline.
+     */
+    static Style on(Sheet sheet, Face face, double sizePt, double leadingPt, Colour colour) {
+        double middlePt = (leadingPt + Face.CAP_HEIGHT * sizePt) / 2;
+        return new Style(face, sizePt, leadingPt, sheet.nearestBaselinePt(middlePt), colour);
     }
 
     Style toned(Colour other) {
-        return new Style(face, sizePt, leadingPt, other);
+        return new Style(face, sizePt, leadingPt, baselinePt, other);
     }
 }

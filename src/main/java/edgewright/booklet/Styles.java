@@ -13,40 +13,39 @@ record Styles(
         Style figures,
         Style figuresHead) {
 
-    /** What the advice for low vision asks for: 22 to 24 points, nothing smaller. */
-    private static final double LARGE_PT = 22;
-
     static Styles of(Type type, Sheet sheet) {
-        return sheet.oneColumn() ? large(type, sheet.linePt()) : usual(type, sheet.linePt());
+        return sheet.oneColumn() ? large(type, sheet) : usual(type, sheet);
     }
 
-    private static Styles usual(Type type, double line) {
+    private static Styles usual(Type type, Sheet sheet) {
+        double line = sheet.linePt();
         return new Styles(
-                new Style(type.bold(), 30, 2.5 * line, Tone.INK),
-                new Style(type.bold(), 17, 2 * line, Tone.MARSH),
-                new Style(type.bold(), 11.5, line, Tone.INK),
-                new Style(type.boldFigures(), 10.5, line, Tone.INK),
-                new Style(type.text(), 10.5, line, Tone.INK),
-                new Style(type.bold(), 10.5, line, Tone.INK),
-                new Style(type.text(), 9, line, Tone.SOFT),
-                new Style(type.bold(), 9, line, Tone.INK),
-                new Style(type.figures(), 10, line, Tone.INK),
-                new Style(type.boldFigures(), 9, line, Tone.INK));
+                Style.on(sheet, type.bold(), 30, 2.5 * line, Tone.INK),
+                Style.on(sheet, type.bold(), 17, 2 * line, Tone.MARSH),
+                Style.on(sheet, type.bold(), 11.5, line, Tone.INK),
+                Style.on(sheet, type.boldFigures(), sheet.textSizePt(), line, Tone.INK),
+                Style.on(sheet, type.text(), sheet.textSizePt(), line, Tone.INK),
+                Style.on(sheet, type.bold(), sheet.textSizePt(), line, Tone.INK),
+                Style.on(sheet, type.text(), 9, line, Tone.SOFT),
+                Style.on(sheet, type.bold(), 9, line, Tone.INK),
+                Style.on(sheet, type.figures(), 10, line, Tone.INK),
+                Style.on(sheet, type.boldFigures(), 9, line, Tone.INK));
     }
 
-    private static Styles large(Type type, double line) {
-        Style text = new Style(type.text(), LARGE_PT, line, Tone.INK);
-        Style strong = new Style(type.bold(), LARGE_PT, line, Tone.INK);
+    private static Styles large(Type type, Sheet sheet) {
+        double line = sheet.linePt();
+        Style text = Style.on(sheet, type.text(), sheet.textSizePt(), line, Tone.INK);
+        Style strong = Style.on(sheet, type.bold(), sheet.textSizePt(), line, Tone.INK);
         return new Styles(
-                new Style(type.bold(), 36, 1.5 * line, Tone.INK),
-                new Style(type.bold(), 28, 1.5 * line, Tone.INK),
-                new Style(type.bold(), 24, line, Tone.INK),
-                new Style(type.boldFigures(), LARGE_PT, line, Tone.INK),
+                Style.on(sheet, type.bold(), 36, 1.5 * line, Tone.INK),
+                Style.on(sheet, type.bold(), 28, 1.5 * line, Tone.INK),
+                Style.on(sheet, type.bold(), 24, line, Tone.INK),
+                Style.on(sheet, type.boldFigures(), sheet.textSizePt(), line, Tone.INK),
                 text,
                 strong,
                 text,
                 strong,
-                new Style(type.figures(), LARGE_PT, line, Tone.INK),
-                new Style(type.boldFigures(), LARGE_PT, line, Tone.INK));
+                Style.on(sheet, type.figures(), sheet.textSizePt(), line, Tone.INK),
+                Style.on(sheet, type.boldFigures(), sheet.textSizePt(), line, Tone.INK));
     }
 }

@@ -52,7 +52,7 @@ final class TextSetter {
             if (first) {
                 pieces.add(Piece.ornament(Ink.Box.filled(0, 0, sheet.widthPt(), 1.2, Tone.MARSH)));
             }
-            double baseline = top + (leading + Face.CAP_HEIGHT * style.sizePt()) / 2;
+            double baseline = sheet.nearestBaselinePt(top + (leading + Face.CAP_HEIGHT * style.sizePt()) / 2);
             pieces.add(Piece.of(tag, words(0, baseline, ended(lines.get(i), last), style)));
             Strip strip = Strip.of(top + leading + (last ? sheet.halfLinePt() : 0), pieces)
                     .breaking(Break.NEVER);

@@ -1,0 +1,104 @@
+package edgewright.booklet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.params.provider.Arguments.arguments;
+
+import edgewright.booklet.Paginator.Placed;
+import edgewright.booklet.Strip.Piece;
+import edgewright.chart.Chart;
+import edgewright.check.Checker;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * All lines that are read, whatever their size, stand on one grid of half lines, so that lines of facing pages and of columns
+ * side by side are level. Common practice of setting books, no source.
+ */
+class RhythmTest {
+    /** Points are rounded when they are added up. */
+    private static final double HAIR_PT = 0.02;
+
+    private static Stream<Arguments> patterns() throws IOException {
+        List<Arguments> patterns = new ArrayList<>();
+        for (String sample : MarksReadBackTest.samples().toList()) {
+            for (Edition edition : Edition.values()) {
+                patterns.add(arguments(sample, edition));
+            }
+        }
+        return patterns.stream();
+    }
+
+    @ParameterizedTest
+    @MethodSource("patterns")
+    void everyLineStandsOnTheGridOfItsPage(String sample, Edition edition) throws IOException {
+        Chart chart = Published.sample(sample);
+        BookletOptions options =
+                BookletOptions.of(chart).withEdition(edition).withDraft(true).withSupplements(Supplements.NONE);
+        try (PDDocument document = new PDDocument()) {
+            Sheet sheet = Sheet.of(options.paper(), options.edition());
+            TextSetter setter = new TextSetter(
+                    sheet, Styles.of(Type.embedIn(document), sheet), new Chips(chart, sheet, options.edition()));
+            List<List<Placed>> pages = new Paginator(sheet.heightPt())
+                    .pages(new PatternPages(setter, chart, options, Checker.check(chart)).strips());
+            assertThat(offTheGrid(pages, sheet)).isEmpty();
+        }
+    }
+
+    /** Lines that stand on no grid that begins with a first line of running text. Numbers on a picture are not read. */
+    private static List<String> offTheGrid(List<List<Placed>> pages, Sheet usual) {
+        List<String> off = new ArrayList<>();
+        for (int page = 0; page < pages.size(); page++) {
+            for (Placed placed : pages.get(page)) {
+                Sheet sheet = placed.strip().sheet().orElse(usual);
+                double first = (sheet.linePt() + Face.CAP_HEIGHT * sheet.textSizePt()) / 2;
+                for (Piece piece : placed.strip().pieces()) {
+                    for (Ink ink : piece.inks()) {
+                        if (piece.tag().isPresent() && ink instanceof Ink.Words words) {
+                            double steps = (placed.topPt() + words.baselinePt() - first) / sheet.halfLinePt();
+                            double offPt = (steps - Math.rint(steps)) * sheet.halfLinePt();
+                            if (Math.abs(offPt) > HAIR_PT) {
+                                off.add(String.format(
+                                        Locale.ROOT, "page %d: '%s' by %.2f pt", page + 1, words.text(), offPt));
+                            }
+                        }
+                    }
+                }
+            }
+        }
+        return off;
+    }
+
+    @Test
+    void aLineBesideTheGridWouldBeFound() throws IOException {
+        try (PDDocument document = new PDDocument()) {
+            Sheet sheet = Sheet.of(Paper.A4, Edition.STANDARD);
+            Styles styles = Styles.of(Type.embedIn(document), sheet);
+            Ink on = new Ink.Words(
+                    0, styles.text().baselinePt(), "level", styles.text().face(), 10.5, Tone.INK);
+            Piece level = Piece.of(Tag.document(), on);
+            Piece low = Piece.of(
+                    Tag.document(),
+                    new Ink.Words(
+                            0,
+                            styles.text().baselinePt() + 0.5,
+                            "low",
+                            styles.text().face(),
+                            9,
+                            Tone.INK));
+            List<Placed> page = List.of(
+                    new Placed(Strip.of(15, List.of(level, low)), 0),
+                    new Placed(Strip.of(15, List.of(level)), 7.5),
+                    new Placed(Strip.of(15, List.of(level)), 9));
+            assertThat(offTheGrid(List.of(page), sheet))
+                    .containsExactly("page 1: 'low' by 0.50 pt", "page 1: 'level' by 1.50 pt");
+        }
+    }
+}
