@@ -176,7 +176,7 @@ final class Cover {
     private List<Strip> oneUnderTheOther(Strip head, Tag body) {
         List<Strip> strips = new ArrayList<>(List.of(head.breaking(Break.NEVER)));
         chart.yarnsUsed().forEach(yarn -> strips.addAll(alone(yarn, body)));
-        return strips;
+        return TextSetter.together(strips);
     }
 
     private List<Strip> alone(Yarn yarn, Tag body) {

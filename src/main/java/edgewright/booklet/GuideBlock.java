@@ -15,7 +15,6 @@ import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructure
 final class GuideBlock {
     private static final double TICK_STEP_PT = 66;
     private static final int TICKS_IN_ONE_COLUMN = 3;
-    private static final double UNDER_RULE_PT = 6;
 
     private final TextSetter setter;
     private final Styles styles;
@@ -46,14 +45,12 @@ final class GuideBlock {
         strips.addAll(stitches(list, "guide.end", parts.end()));
         strips.addAll(prose(list, "guide.seen", facts.seen()));
         strips.addAll(prose(list, "guide.back", facts.back()));
-        List<Strip> counts = counts(parent, facts);
-        counts.set(0, counts.get(0).spaced(sheet.halfLinePt() / 2));
-        strips.addAll(counts);
+        strips.addAll(counts(parent, facts));
         strips.addAll(ticks(parent));
         // Where the type is large a block may be higher than a page, and then ends between two parts.
         strips.replaceAll(strip ->
                 strip.breaking(sheet.oneColumn() && strip.below() == Break.FREE ? Break.UNWELCOME : Break.NEVER));
-        strips.set(0, strips.get(0).breaking(Break.NEVER).spaced(sheet.linePt() - UNDER_RULE_PT));
+        strips.set(0, strips.get(0).breaking(Break.NEVER).spaced(sheet.halfLinePt()));
         int last = strips.size() - 1;
         strips.set(last, strips.get(last).breaking(Break.FREE));
         return strips;
@@ -68,20 +65,20 @@ final class GuideBlock {
     private List<Strip> head(Tag parent, GuideFacts.RoundFacts facts) {
         Style label = styles.label();
         Style bold = styles.strong();
-        double baseline = UNDER_RULE_PT + label.baselinePt();
+        double baseline = sheet.halfLinePt() + label.baselinePt();
         Yarn yarn = facts.yarn();
         String named = Texts.of("guide.yarn", yarn.id(), yarn.name());
         Optional<String> hook = facts.hook().map(size -> Texts.of("guide.hook", size));
         List<Piece> pieces = new ArrayList<>();
         pieces.add(Piece.ornament(
                 Ink.Box.filled(0, 0, sheet.widthPt(), 0.6, Tone.LINE),
-                setter.chips().of(yarn, 0, UNDER_RULE_PT)));
+                setter.chips().of(yarn, 0, sheet.halfLinePt())));
         pieces.add(Piece.of(
                 parent.child(StandardStructureTypes.H3),
                 setter.words(setter.chips().indentPt(), baseline, Texts.of("guide.round", facts.round()), label)));
         List<Strip> strips = new ArrayList<>();
         if (sheet.oneColumn()) {
-            strips.add(Strip.of(UNDER_RULE_PT + sheet.linePt(), pieces).breaking(Break.NEVER));
+            strips.add(Strip.of(sheet.halfLinePt() + sheet.linePt(), pieces).breaking(Break.NEVER));
             strips.addAll(setter.paragraph(
                     parent,
                     hook.map(size -> Texts.of("guide.yarnAndHook", named, size)).orElse(named)));
@@ -97,7 +94,7 @@ final class GuideBlock {
                 parent.child(StandardStructureTypes.P),
                 setter.words(sheet.labelPt(), baseline, setter.fitted(named, bold, sheet.textPt() - hookPt), bold)));
         hookWords.ifPresent(words -> pieces.add(Piece.of(parent.child(StandardStructureTypes.P), words)));
-        strips.add(Strip.of(UNDER_RULE_PT + sheet.linePt(), pieces));
+        strips.add(Strip.of(sheet.halfLinePt() + sheet.linePt(), pieces));
         return strips;
     }
 
@@ -167,8 +164,8 @@ final class GuideBlock {
         done.add(Texts.of("guide.counted"));
         double tick = PencilLine.tickPt(sheet);
         double height = sheet.linePt() + sheet.halfLinePt();
-        double top = (height - tick) / 2 + 1;
-        double baseline = sheet.halfLinePt() / 2 + 1 + small.baselinePt();
+        double baseline = sheet.halfLinePt() + small.baselinePt();
+        double top = PencilLine.besidePt(sheet, baseline);
         int inLine = sheet.oneColumn() ? TICKS_IN_ONE_COLUMN : done.size();
         double left = sheet.oneColumn() ? sheet.widthPt() / (inLine + 1) : sheet.labelPt();
         double step = sheet.oneColumn() ? left : TICK_STEP_PT;

@@ -15,6 +15,9 @@ final class PencilLine {
     /** From line to line in lines of text: in the usual edition 7.9 mm, room for figures by hand. Common practice, no source. */
     private static final double HEIGHT = 1.5;
 
+    /** How far letters and the line to write on reach under the baseline, in lines of text. */
+    private static final double DESCENT = 0.25;
+
     /** What a box to tick measures, in lines of text. */
     private static final double TICK = 0.63;
 
@@ -39,7 +42,7 @@ final class PencilLine {
         this.sheet = setter.sheet();
         this.indentPt = indentPt;
         this.gapPt = sheet.linePt() / 3;
-        this.baselinePt = (HEIGHT - 0.43) * sheet.linePt();
+        this.baselinePt = sheet.nearestBaselinePt((HEIGHT - DESCENT) * sheet.linePt());
         this.x = indentPt;
         newLine();
     }
@@ -100,7 +103,7 @@ final class PencilLine {
     PencilLine tick(String text) {
         double width = setter.words(0, 0, text, styles.text()).widthPt() + tickPt(sheet) + gapPt;
         makeRoom(width);
-        last(ornaments).add(tick(sheet, x, baselinePt - tickPt(sheet) * 0.85));
+        last(ornaments).add(tick(sheet, x, besidePt(sheet, baselinePt)));
         x += tickPt(sheet) + gapPt;
         say(text, 0);
         return this;
@@ -123,6 +126,11 @@ final class PencilLine {
     /** The side of a box to tick. */
     static double tickPt(Sheet sheet) {
         return TICK * sheet.linePt();
+    }
+
+    /** The top of a box that stands as high as the capitals on this baseline. */
+    static double besidePt(Sheet sheet, double baselinePt) {
+        return baselinePt - (Face.CAP_HEIGHT * sheet.textSizePt() + tickPt(sheet)) / 2;
     }
 
     /** An empty box. */

@@ -6,7 +6,6 @@ import static org.junit.jupiter.params.provider.Arguments.arguments;
 import edgewright.booklet.Paginator.Placed;
 import edgewright.booklet.Strip.Piece;
 import edgewright.chart.Chart;
-import edgewright.check.Checker;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,9 +19,12 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * All lines that are read, whatever their size, stand on one grid of half lines, so that lines of facing pages and of columns
- * side by side are level. Common practice of setting books, no source.
+ * side by side are level; no heading or label ends a page, and no line of a paragraph stands alone on one. Common practice of
+ * setting books, no source.
  */
 class RhythmTest {
+    private static final Chart CHART = Published.sample("reed-bank");
+
     /** Points are rounded when they are added up. */
     private static final double HAIR_PT = 0.02;
 
@@ -38,18 +40,13 @@ class RhythmTest {
 
     @ParameterizedTest
     @MethodSource("patterns")
-    void everyLineStandsOnTheGridOfItsPage(String sample, Edition edition) throws IOException {
+    void everyLineStandsOnTheGridAndNoneIsLeftAlone(String sample, Edition edition) throws IOException {
         Chart chart = Published.sample(sample);
-        BookletOptions options =
-                BookletOptions.of(chart).withEdition(edition).withDraft(true).withSupplements(Supplements.NONE);
-        try (PDDocument document = new PDDocument()) {
-            Sheet sheet = Sheet.of(options.paper(), options.edition());
-            TextSetter setter = new TextSetter(
-                    sheet, Styles.of(Type.embedIn(document), sheet), new Chips(chart, sheet, options.edition()));
-            List<List<Placed>> pages = new Paginator(sheet.heightPt())
-                    .pages(new PatternPages(setter, chart, options, Checker.check(chart)).strips());
-            assertThat(offTheGrid(pages, sheet)).isEmpty();
-        }
+        BookletOptions options = BookletOptions.of(chart).withEdition(edition).withDraft(true);
+        SetPages set = SetPages.of(chart, options);
+        assertThat(offTheGrid(set.pages(), set.sheet())).isEmpty();
+        assertThat(set.boldAtTheFoot()).isEmpty();
+        assertThat(set.lonelyLines()).isEmpty();
     }
 
     /** Lines that stand on no grid that begins with a first line of running text. Numbers on a picture are not read. */
@@ -74,6 +71,23 @@ class RhythmTest {
             }
         }
         return off;
+    }
+
+    @Test
+    void aLabelAtTheFootAndALonelyLineWouldBeFound() throws IOException {
+        try (PDDocument document = new PDDocument()) {
+            Sheet sheet = Sheet.of(Paper.A4, Edition.STANDARD);
+            Styles styles = Styles.of(Type.embedIn(document), sheet);
+            TextSetter setter = new TextSetter(sheet, styles, new Chips(CHART, sheet, Edition.STANDARD));
+            List<Strip> text = setter.paragraph(Tag.document(), "reeds ".repeat(40), styles.text(), 0, 200);
+            List<Strip> label = setter.paragraph(Tag.document(), "Done", styles.smallStrong(), 0, 200);
+            List<Placed> first = List.of(new Placed(text.get(0), 0), new Placed(label.get(0), 15));
+            List<Placed> second = new ArrayList<>();
+            text.subList(1, text.size()).forEach(line -> second.add(new Placed(line, 15 * second.size())));
+            SetPages set = new SetPages(List.of(first, second), sheet, styles);
+            assertThat(set.boldAtTheFoot()).containsExactly("page 1 ends with 'Done'");
+            assertThat(set.lonelyLines()).hasSize(1).allMatch(found -> found.startsWith("page 1 parts 'reeds reeds"));
+        }
     }
 
     @Test
