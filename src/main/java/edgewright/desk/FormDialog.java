@@ -14,6 +14,7 @@ import javax.swing.JSpinner;
 import javax.swing.JTextArea;
 import javax.swing.KeyStroke;
 import javax.swing.SpinnerNumberModel;
+import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
 import net.miginfocom.swing.MigLayout;
 
@@ -124,8 +125,12 @@ abstract class FormDialog extends JDialog {
         form.add(label, labelPlace);
         form.add(spinner, place);
         TypedNumber.in(spinner);
-        TypedNumber.field(spinner).getDocument().addDocumentListener(new Typing(this::look));
-        watched(spinner);
+        // Afterwards, since a field that loses the focus writes its number anew and is empty for a moment: whoever looked then
+        // would take the press of the button that is just being made for none.
+        TypedNumber.field(spinner)
+                .getDocument()
+                .addDocumentListener(new Typing(() -> SwingUtilities.invokeLater(this::look)));
+        spinner.addChangeListener(event -> SwingUtilities.invokeLater(this::look));
         numbers.put(spinner, label.getText());
     }
 
