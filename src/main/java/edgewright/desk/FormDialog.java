@@ -125,7 +125,8 @@ abstract class FormDialog extends JDialog {
         form.add(label, labelPlace);
         form.add(spinner, place);
         TypedNumber.in(spinner);
-        // Afterwards, since a field that loses the focus writes its number anew and is empty for a moment: whoever looked then
+        // Afterwards, since a field that loses the focus writes its number anew and is empty for a moment: whoever
+        // looked then
         // would take the press of the button that is just being made for none.
         TypedNumber.field(spinner)
                 .getDocument()
