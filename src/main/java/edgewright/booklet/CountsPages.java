@@ -3,7 +3,9 @@ package edgewright.booklet;
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
 import edgewright.chart.SideShape;
+import edgewright.words.PatternWriter;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.TreeSet;
 
@@ -17,11 +19,23 @@ final class CountsPages {
 
     private CountsPages() {}
 
-    /** How often the repeat is worked in each example; rising, none twice, at least once each. */
+    /**
+     * How often the repeat is worked in each example; rising, none twice, at least once each. The examples of the words are
+     * among them: they take the places of those that they are nearest to.
+     */
     static List<Integer> repeats(SideShape shape) {
         TreeSet<Integer> repeats = new TreeSet<>();
         for (int stitches : EXAMPLES) {
             repeats.add(Math.max(1, Math.round((stitches - shape.fewestStitches(0)) / (float) shape.w())));
+        }
+        List<Integer> named = PatternWriter.exampleRepeats();
+        for (int words : named) {
+            repeats.stream()
+                    .filter(m -> !named.contains(m))
+                    .min(Comparator.comparingInt(m -> Math.abs(m - words)))
+                    .filter(m -> !repeats.contains(words))
+                    .ifPresent(repeats::remove);
+            repeats.add(words);
         }
         return List.copyOf(repeats);
     }

@@ -15,8 +15,8 @@ import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructure
 
 /**
  * A whole pattern as strips, in the order in which it is read: first page, contents, findings of a draft, what is needed and
- * how the words are meant, the chart, the rounds in words, the round guide, finishing, for which sizes the words were worked
- * back, counts, the worksheet. In large print the words come before the chart. In both terms, what depends on them comes twice.
+ * how the words are meant, the chart, the rounds in words, finishing, for which sizes the words were worked back, counts, and
+ * then the extras: the round guide and the worksheet. In large print the words come before the chart. In both terms, what depends on them comes twice.
  */
 final class PatternPages {
     /** What says the same in any terms, and so is printed once. */
@@ -92,6 +92,7 @@ final class PatternPages {
             }
             part(parent, in, part, part.heading());
         }
+        guide(parent, in);
     }
 
     /** First what is the same in both terms, then all that is not, once in each, and at last the counts. */
@@ -124,21 +125,24 @@ final class PatternPages {
         parts.stream()
                 .filter(part -> part.kind() == Part.Kind.COUNTS)
                 .forEach(part -> part(root, options, part, part.heading()));
+        for (Terms terms :
+                options.supplements().guide() ? options.telling().terms().inTurn() : List.<Terms>of()) {
+            guide(section(root).inLanguage(language(terms)), options.withTerms(terms));
+        }
     }
 
-    /** The counts come last: they are looked up, not read. The heading is the first page. */
+    /** The order of the words themselves. The heading is the first page. */
     private static List<Part> inOrder(WrittenPattern words) {
-        List<Part> parts = new ArrayList<>();
-        List<Part> last = new ArrayList<>();
-        for (Part part : words.parts()) {
-            switch (part.kind()) {
-                case HEADING -> {}
-                case COUNTS -> last.add(part);
-                default -> parts.add(part);
-            }
+        return words.parts().stream()
+                .filter(part -> part.kind() != Part.Kind.HEADING)
+                .toList();
+    }
+
+    /** The guide is an extra, to be worked from when the pattern has been read. */
+    private void guide(Tag parent, BookletOptions in) {
+        if (in.supplements().guide()) {
+            body.addAll(new GuidePages(setter, chart, in).set(section(parent), anchor("guide.heading", in)));
         }
-        parts.addAll(last);
-        return parts;
     }
 
     /** Cover and contents, which knows of everything that comes after it. */
@@ -186,9 +190,6 @@ final class PatternPages {
                     heading -> rounds ? links.toChart(heading, section) : heading,
                     anchor));
         }
-        if (part.kind() == Part.Kind.NEEDS) {
-            strips.addAll(new ToolEntries(setter, chart, in.terms()).set(section));
-        }
         if (rounds) {
             strips.set(0, strips.get(0).onNewPage(true));
         }
@@ -197,9 +198,6 @@ final class PatternPages {
             body.addAll(LargePrintNotes.set(setter, section(parent), anchor("large.heading", in)));
         }
         yarn(part.kind());
-        if (rounds && in.supplements().guide()) {
-            body.addAll(new GuidePages(setter, chart, in).set(section(parent), anchor("guide.heading", in)));
-        }
     }
 
     /** How much yarn stands after what is needed, and round by round after the counts. */

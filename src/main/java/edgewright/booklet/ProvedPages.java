@@ -1,12 +1,12 @@
 package edgewright.booklet;
 
 import edgewright.chart.Chart;
-import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.fit.FitPlan;
 import edgewright.proof.Trials;
 import edgewright.proof.Trials.Trial;
+import edgewright.texts.Bundle;
 import edgewright.words.Options;
 import java.util.ArrayList;
 import java.util.List;
@@ -47,13 +47,12 @@ final class ProvedPages {
         List<Trial> proved = trials.stream().filter(Trial::agrees).toList();
         List<Trial> failed = trials.stream().filter(trial -> !trial.agrees()).toList();
         List<Strip> strips = new ArrayList<>(setter.partHeading(parent, anchor));
-        strips.addAll(setter.paragraph(
-                parent,
-                piece.map(plan -> Texts.of("proved.how.piece", plan.changing()))
-                        .orElseGet(() -> Texts.of("proved.how"))));
         if (!proved.isEmpty()) {
-            String key = piece.isPresent() ? "proved.piece." : "proved.sizes.";
-            strips.addAll(paragraph(parent, Texts.of(key + options.counting(), sizes(proved), proved.size())));
+            String sizes = sizes(proved);
+            strips.addAll(setter.paragraph(
+                    parent,
+                    piece.map(plan -> Texts.of("proved.how.piece", plan.changing(), sizes))
+                            .orElseGet(() -> Texts.of("proved.how", sizes))));
         }
         if (!failed.isEmpty()) {
             strips.addAll(setter.paragraph(
@@ -99,18 +98,31 @@ final class ProvedPages {
         return sizes;
     }
 
+    /** In a few words: a maker wants to know how well the pattern was tried, not on what. */
     private String sizes(List<Trial> trials) {
-        return trials.stream().map(trial -> size(trial.baseStitches())).collect(Collectors.joining("; "));
+        List<PerSide> bases = trials.stream()
+                .map(trial -> trial.baseStitches().map(options.counting()::shown))
+                .toList();
+        String alike = bases.stream()
+                .filter(ProvedPages::isAlike)
+                .map(PerSide::top)
+                .distinct()
+                .sorted()
+                .map(String::valueOf)
+                .collect(Collectors.collectingAndThen(Collectors.toList(), Bundle::and));
+        List<PerSide> others = bases.stream().filter(base -> !isAlike(base)).toList();
+        if (alike.isEmpty()) {
+            return others.stream().map(this::four).collect(Collectors.joining("; "));
+        }
+        String first = Texts.of("proved.alike." + options.counting(), alike);
+        return others.isEmpty() ? first : Texts.counted("proved.others", others.size(), first);
     }
 
-    private String size(PerSide base) {
-        Counting counting = options.counting();
-        PerSide shown = base.map(counting::shown);
-        if (shown.stream().distinct().count() == 1) {
-            return Texts.of("proved.alike", shown.top());
-        }
-        return shown.top() == shown.bottom() && shown.left() == shown.right()
-                ? Texts.of("proved.pairs", shown.top(), shown.left())
-                : Texts.of("proved.four", shown.top(), shown.left(), shown.bottom(), shown.right());
+    private String four(PerSide base) {
+        return Texts.of("proved.four." + options.counting(), base.top(), base.left(), base.bottom(), base.right());
+    }
+
+    private static boolean isAlike(PerSide base) {
+        return base.stream().distinct().count() == 1;
     }
 }

@@ -8,6 +8,7 @@ import edgewright.chart.Swatch;
 import edgewright.fit.BackLayer;
 import edgewright.fit.FinishedSize;
 import edgewright.fit.GuideSentences;
+import edgewright.fit.Inches;
 import edgewright.fit.Ratio;
 import java.util.ArrayList;
 import java.util.List;
@@ -136,10 +137,14 @@ final class SizePages {
         List<String> said = plan.size()
                 .map(repeats -> repeats.map(m -> Math.max(1, shape.stitches(0, m))))
                 .map(base -> new GuideSentences().of(FinishedSize.onStitches(base, rounds, measured)))
-                .orElseGet(() -> List.of(Texts.of("sizes.width", cm(rounds * measured.roundMm()))));
+                .orElseGet(() -> List.of(width(rounds * measured.roundMm())));
         List<Strip> strips = headed(parent, Texts.of("sizes.swatch.heading"));
         strips.addAll(wide(setter, parent, by + " " + String.join(" ", said)));
         return strips;
+    }
+
+    private static String width(double mm) {
+        return Texts.of("sizes.width", cm(mm), Inches.ofMm(mm));
     }
 
     /** How the base round is picked up along the edges of a bare piece. */

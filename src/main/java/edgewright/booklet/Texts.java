@@ -14,7 +14,7 @@ final class Texts {
     }
 
     /** The text for one, or the one for more; {0} is the number. */
-    static String counted(String key, int number) {
-        return BUNDLE.counted(key, number);
+    static String counted(String key, int number, Object... more) {
+        return BUNDLE.counted(key, number, more);
     }
 }

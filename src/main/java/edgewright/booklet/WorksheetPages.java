@@ -100,7 +100,7 @@ final class WorksheetPages {
                 plan.isInBaseRound()
                         ? Texts.of("worksheet.changeBase")
                         : Texts.of("worksheet.changeIn", inRound(plan.rounds().changing())));
-        strips.addAll(prose(parent, Texts.of("worksheet.change.spread")));
+        strips.addAll(prose(parent, Texts.of("worksheet.change.spread", inRound(plan.counting()))));
         example().ifPresent(example -> strips.addAll(SizePages.apart(setter, parent, example)));
         strips.addAll(SizePages.apart(setter, parent, Texts.of("worksheet.change.how")));
         for (Side side : options.hand().workingOrder()) {

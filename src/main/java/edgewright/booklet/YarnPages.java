@@ -3,6 +3,7 @@ package edgewright.booklet;
 import edgewright.booklet.Strip.Break;
 import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
+import edgewright.chart.Terms;
 import edgewright.chart.Yarn;
 import edgewright.yarn.Amounts;
 import edgewright.yarn.Meeting;
@@ -18,6 +19,9 @@ import java.util.stream.Stream;
  * for any size, for a small, a middling and a large piece.
  */
 final class YarnPages {
+    /** Exact: https://www.nist.gov/pml/owm/si-units-length */
+    private static final double METRES_IN_A_YARD = 0.9144;
+
     private final TextSetter setter;
     private final Chart chart;
     private final YarnSentences sentences = new YarnSentences();
@@ -27,6 +31,8 @@ final class YarnPages {
 
     private final List<Amounts> amounts;
     private final boolean weighed;
+    /** Whether lengths are given in yards too. */
+    private final boolean yards;
 
     YarnPages(TextSetter setter, Chart chart, BookletOptions options) {
         this.setter = setter;
@@ -44,6 +50,7 @@ final class YarnPages {
                     .map(repeats -> Amounts.of(chart, PerSide.all(repeats)))
                     .toList();
         }
+        yards = options.telling().terms().inTurn().contains(Terms.US);
         weighed = chart.yarns().stream().anyMatch(yarn -> yarn.ball().isPresent());
     }
 
@@ -85,12 +92,18 @@ final class YarnPages {
         List<String> heads = new ArrayList<>();
         if (oneSize) {
             heads.add(Texts.of("yarn.metres"));
+            if (yards) {
+                heads.add(Texts.of("yarn.yards"));
+            }
             if (weighed) {
                 heads.addAll(List.of(Texts.of("yarn.grams"), Texts.of("yarn.balls")));
             }
         }
         for (String size : sizes) {
             heads.add(Texts.of("yarn.metresOf", size));
+            if (yards) {
+                heads.add(Texts.of("yarn.yardsOf", size));
+            }
             if (weighed) {
                 heads.add(Texts.of("yarn.gramsOf", size));
             }
@@ -100,6 +113,9 @@ final class YarnPages {
 
     private List<String> cells(Amounts.OfYarn yarn) {
         List<String> cells = new ArrayList<>(List.of(roundedUp(yarn.metres())));
+        if (yards) {
+            cells.add(roundedUp(yarn.metres() / METRES_IN_A_YARD));
+        }
         if (weighed) {
             cells.add(yarn.grams().isPresent() ? roundedUp(yarn.grams().getAsDouble()) : Texts.of("yarn.unknown"));
         }

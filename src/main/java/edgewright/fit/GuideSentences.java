@@ -60,7 +60,14 @@ public final class GuideSentences {
     /** How large the piece is with its border on, and what its edge will do. */
     public List<String> of(FinishedSize size) {
         List<String> said = new ArrayList<>();
-        said.add(texts.text("size.outer", cm(size.borderMm()), cm(size.outerAcrossMm()), cm(size.outerDownMm())));
+        said.add(texts.text(
+                "size.outer",
+                cm(size.borderMm()),
+                cm(size.outerAcrossMm()),
+                cm(size.outerDownMm()),
+                Inches.ofMm(size.borderMm()),
+                Inches.ofMm(size.outerAcrossMm()),
+                Inches.ofMm(size.outerDownMm())));
         if (Math.abs(size.edgeToSpareMm()) >= LEAST_TO_SPARE_MM) {
             said.add(texts.text(
                     size.edgeToSpareMm() > 0 ? "size.ruffles" : "size.cups", cm(Math.abs(size.edgeToSpareMm()))));
@@ -76,7 +83,9 @@ public final class GuideSentences {
             return texts.text("landmark.each." + each.relation());
         }
         if (landmark instanceof Landmark.FirstLong first) {
-            return texts.text("landmark.first", first.number());
+            return first.number() == 2
+                    ? texts.text("landmark.firstInCorner")
+                    : texts.text("landmark.first", first.number());
         }
         if (landmark instanceof Landmark.InGroups groups) {
             return texts.text("landmark.groups", groups.size());

@@ -91,6 +91,15 @@ final class BackReader {
         cursor.skip(BETWEEN);
         SideSize side = size(cursor);
         cursor.skip(BETWEEN);
+        if (cursor.take("back.asBefore")) {
+            Token said = cursor.peek();
+            int before = cursor.number(1, "number");
+            if (before >= number) {
+                throw cursor.stopAt(said, "back.before", number);
+            }
+            BackRound same = rounds.get(before - 1);
+            return new BackRound(number, front, side, same.height(), same.atEachArm(), same.cornerChains());
+        }
         BackRound.Height height = height(cursor);
         cursor.require("back.every", "back.every");
         cursor.skip(BETWEEN);

@@ -4,6 +4,7 @@ import edgewright.chart.Stitch;
 import edgewright.chart.Terms;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
@@ -27,10 +28,14 @@ final class BackWording {
         Set<Integer> chains = new TreeSet<>();
         back.rounds().forEach(round -> chains.add(round.cornerChains()));
         chains.forEach(number -> blocks.add(prose("back.corner." + number)));
+        blocks.add(
+                has(back, BackRound.Height.TALL)
+                        ? prose("back.begin", terms.text("tall.short"), terms.of(Stitch.CHAIN, "short"))
+                        : prose("back.beginLow"));
         List<String> base = new ArrayList<>(List.of(texts.text("back.base")));
         rounds.size(back.base(), OptionalInt.empty(), base);
         blocks.add(new Block.Prose(String.join(" ", base)));
-        back.rounds().forEach(round -> blocks.add(round(round)));
+        back.rounds().forEach(round -> blocks.add(round(round, back.rounds())));
         if (back.joined()) {
             blocks.add(prose("back.join"));
             blocks.add(prose("back.joining", terms.text("slip.short")));
@@ -57,7 +62,8 @@ final class BackWording {
         return back.rounds().stream().anyMatch(round -> round.height() == height);
     }
 
-    private Block round(BackRound round) {
+    /** A round that is worked as one before it is said so. */
+    private Block round(BackRound round, List<BackRound> all) {
         List<String> line = new ArrayList<>();
         line.add(
                 round.frontRound().isPresent()
@@ -67,12 +73,25 @@ final class BackWording {
                                 round.frontRound().getAsInt())
                         : texts.text("back.round", round.number()));
         rounds.size(round.side(), OptionalInt.empty(), line);
+        Optional<BackRound> same = all.stream()
+                .filter(other -> other.number() < round.number() && isWorkedAlike(round, other))
+                .findFirst();
+        if (same.isPresent()) {
+            line.add(texts.text("back.asBefore", same.get().number()));
+            return new Block.Prose(String.join(" ", line));
+        }
         String stitch =
                 round.height() == BackRound.Height.TALL ? terms.text("tall.short") : terms.of(Stitch.PLAIN, "short");
         String chain = terms.of(Stitch.CHAIN, "short");
         line.add(texts.text("back.every", stitch, round.atEachArm(), round.cornerChains(), chain));
         line.add(texts.text("round.sides"));
         return new Block.Prose(String.join(" ", line));
+    }
+
+    private static boolean isWorkedAlike(BackRound one, BackRound other) {
+        return one.height() == other.height()
+                && one.atEachArm() == other.atEachArm()
+                && one.cornerChains() == other.cornerChains();
     }
 
     private Block prose(String key, Object... values) {

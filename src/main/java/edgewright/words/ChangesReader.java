@@ -39,7 +39,7 @@ final class ChangesReader {
         for (int i = 0; i < sides.size(); i++) {
             cursor.require("along", "along");
             Token named = cursor.peek();
-            Side side = round.side();
+            Side side = round.edge();
             if (sides.get(side.ordinal()) != null) {
                 throw cursor.stopAt(named, "otherWords");
             }

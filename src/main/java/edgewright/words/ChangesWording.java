@@ -36,7 +36,7 @@ final class ChangesWording {
     }
 
     private String line(Side side, List<SideWork> work, String corner) {
-        return texts.text("round.along", texts.text("side." + side)) + " " + list(work) + "; " + corner + ".";
+        return texts.text("round.along", texts.text("edge." + side)) + " " + list(work) + "; " + corner + ".";
     }
 
     private String list(List<SideWork> work) {

@@ -16,7 +16,7 @@ final class Composer {
      * How often the repeat is worked in the two sizes that stand as examples beside a multiple. They are apart by more than
      * one repeat, so that nobody takes the step from one to the other for the multiple.
      */
-    private static final List<Integer> EXAMPLES = List.of(5, 8);
+    static final List<Integer> EXAMPLES = List.of(5, 8);
 
     private Composer() {}
 

@@ -41,9 +41,7 @@ final class CountsWording {
             return Optional.empty();
         }
         List<String> columns = new ArrayList<>();
-        for (int i = 1; i <= examples.get(0).size(); i++) {
-            columns.add(texts.text("counts.example", i));
-        }
+        examples.get(0).forEach(base -> columns.add(texts.text("counts.example", counting.shown(base))));
         return Optional.of(table(texts.text("counts.caption.examples", caption), columns, examples));
     }
 

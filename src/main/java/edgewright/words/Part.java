@@ -25,14 +25,16 @@ public record Part(Kind kind, String heading, List<Block> blocks) {
         ABBREVIATIONS,
         /** The base round. */
         SET_UP,
+        /** How the yarn of a round is joined, and how its end is closed. */
+        JOINING,
         /** The rounds. */
         ROUNDS,
-        /** The stitches of each round in a table. */
-        COUNTS,
         /** The back layer of a double border, and how the layers are joined. */
         BACK,
-        /** The join, and the ends. */
-        FINISHING
+        /** The ends. */
+        FINISHING,
+        /** The stitches of each round in a table; looked up rather than read. */
+        COUNTS
     }
 
     public Part {

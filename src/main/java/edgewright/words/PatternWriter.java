@@ -1,9 +1,15 @@
 package edgewright.words;
 
 import edgewright.chart.Chart;
+import java.util.List;
 
 /** Writes a chart down in the conventions of the trade. */
 public final class PatternWriter {
+    /** How often the repeat is worked in the sizes that stand as examples beside a multiple; rising. */
+    public static List<Integer> exampleRepeats() {
+        return Composer.EXAMPLES;
+    }
+
     private PatternWriter() {}
 
     /**
@@ -19,9 +25,9 @@ public final class PatternWriter {
                 .orElseGet(() -> Composer.compose(chart, options));
     }
 
-    /** The chart in words. */
+    /** The chart in words, with the hook and the tension where the chart names them. */
     public static WrittenPattern write(Chart chart, Options options) {
-        return write(tree(chart, options));
+        return new Wording(tree(chart, options), new ToolsWording(options.terms()).entries(chart)).pattern();
     }
 
     /** A tree in words. */

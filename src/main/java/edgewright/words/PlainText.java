@@ -18,7 +18,7 @@ public final class PlainText implements BlockPrinter {
 
     /** The parts whose blocks have blank lines between them. */
     private static final Set<Part.Kind> APART =
-            EnumSet.of(Part.Kind.NOTES, Part.Kind.SET_UP, Part.Kind.ROUNDS, Part.Kind.BACK);
+            EnumSet.of(Part.Kind.NOTES, Part.Kind.SET_UP, Part.Kind.JOINING, Part.Kind.ROUNDS, Part.Kind.BACK);
 
     private final StringBuilder text = new StringBuilder();
     /** What stands before the first line of a block of the part being printed. */

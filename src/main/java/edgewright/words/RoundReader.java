@@ -111,7 +111,7 @@ final class RoundReader {
         if (!cursor.take("startOn")) {
             return Optional.empty();
         }
-        Side side = side();
+        Side side = edge();
         cursor.skip(BETWEEN + ":");
         cursor.require("joinIn", "joinIn");
         int stitch = cursor.number(1, "number");
@@ -127,10 +127,9 @@ final class RoundReader {
         return Optional.of(new Begun(side, stitch, toCorner, corner, chains));
     }
 
-    Side side() {
+    Side edge() {
         for (Side side : Side.values()) {
-            if (cursor.take("side." + side)) {
-                cursor.take("side");
+            if (cursor.take("edge." + side)) {
                 return side;
             }
         }
@@ -147,10 +146,10 @@ final class RoundReader {
     private WrittenStart ended(Begun begun) {
         cursor.require("nextSides", "nextSides");
         cursor.skip(BETWEEN);
-        cursor.require("backOn", "backOn", words.side(begun.side()));
+        cursor.require("backOn", "backOn", words.edge(begun.side()));
         Token named = cursor.peek();
-        if (side() != begun.side()) {
-            throw cursor.stopAt(named, "backOn", words.side(begun.side()));
+        if (edge() != begun.side()) {
+            throw cursor.stopAt(named, "backOn", words.edge(begun.side()));
         }
         cursor.skip(BETWEEN);
         cursor.take("from");

@@ -118,7 +118,7 @@ final class RoundWording {
         if (!rest.after().isEmpty()) {
             clauses.add(runs(rest.after()));
         }
-        String join = texts.text("round.start", side(start.side()), start.stitch()) + "; ";
+        String join = texts.text("round.start", edge(start.side()), start.stitch()) + "; ";
         String next = rest.isEmpty() ? "" : texts.text("round.fromNext") + " ";
         clauses.add(corner);
         return join + next + String.join("; ", clauses) + ".";
@@ -128,11 +128,11 @@ final class RoundWording {
     private String end(WrittenStart start) {
         String joined = texts.text("round.lastAtJoin");
         String work = start.toJoin().isEmpty() ? joined : runs(start.toJoin()) + ", " + joined;
-        return texts.text("round.back", side(start.side()), work);
+        return texts.text("round.back", edge(start.side()), work);
     }
 
-    private String side(Side side) {
-        return texts.text("side." + side);
+    private String edge(Side side) {
+        return texts.text("edge." + side);
     }
 
     /** @param alone whether nothing else is worked on the side; then it need not be said how far the group goes */
@@ -153,7 +153,7 @@ final class RoundWording {
         return runs.stream().map(this::run).collect(Collectors.joining(", "));
     }
 
-    private String run(Run run) {
+    String run(Run run) {
         if (run.stitch() != Stitch.CHAIN) {
             return texts.text("round.run", run.count(), name(run.stitch()));
         }

@@ -93,8 +93,8 @@ final class Vocabulary {
     }
 
     /** What a side is called. */
-    String side(Side side) {
-        return texts.words("side." + side).get(0);
+    String edge(Side side) {
+        return texts.words("edge." + side).get(0);
     }
 
     String terms() {

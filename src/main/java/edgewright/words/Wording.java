@@ -15,13 +15,20 @@ final class Wording {
     private final Texts texts = Texts.ofPattern();
     private final Texts terms;
     private final Pattern pattern;
+    private final List<Block> tools;
     private final YarnLabels yarns;
     private final RoundWording rounds;
     /** What is said of the one piece that the pattern is for. */
     private final Optional<PieceWording> piece;
 
     Wording(Pattern pattern) {
+        this(pattern, List.of());
+    }
+
+    /** @param tools what is needed beside yarn, and is in no tree */
+    Wording(Pattern pattern, List<Block> tools) {
         this.pattern = pattern;
+        this.tools = List.copyOf(tools);
         terms = Texts.of(pattern.terms());
         yarns = new YarnLabels(pattern.yarns());
         rounds = new RoundWording(pattern.terms(), pattern.counting(), pattern.hand());
@@ -58,6 +65,7 @@ final class Wording {
             case NOTES -> notes();
             case ABBREVIATIONS -> abbreviations();
             case SET_UP -> setUp();
+            case JOINING -> joining();
             case ROUNDS -> pattern.rounds().stream().<Block>map(this::round).toList();
             case COUNTS ->
                 new CountsWording(pattern, yarns)
@@ -68,7 +76,7 @@ final class Wording {
                 pattern.back()
                         .map(back -> new BackWording(pattern.terms(), rounds).blocks(back, piece.isPresent()))
                         .orElse(List.of());
-            case FINISHING -> finishing();
+            case FINISHING -> List.of(prose("finishing.ends"));
         };
     }
 
@@ -92,6 +100,7 @@ final class Wording {
         for (PatternYarn yarn : pattern.yarns()) {
             blocks.add(new Block.Entry(texts.text("needs.yarn", yarn.id()), yarn.name()));
         }
+        blocks.addAll(tools);
         blocks.add(prose("needs.tools", terms.text("tension")));
         return blocks;
     }
@@ -100,7 +109,6 @@ final class Wording {
         List<Block> blocks = new ArrayList<>();
         blocks.add(prose("notes.direction." + pattern.hand()));
         piece.map(PieceWording::note).ifPresent(blocks::add);
-        starts(blocks);
         blocks.add(prose(piece.isPresent() ? "notes.sides.others" : "notes.sides"));
         Stitch example = used().contains(Stitch.BACK_LOOP) ? Stitch.BACK_LOOP : Stitch.PLAIN;
         blocks.add(prose("notes.number", terms.of(example, "short"), terms.of(Stitch.CHAIN, "short")));
@@ -113,6 +121,7 @@ final class Wording {
         if (!starred.isEmpty()) {
             blocks.add(prose("notes.group"));
         }
+        besideAsterisk().ifPresent(blocks::add);
         if (groups.size() > starred.size()) {
             blocks.add(prose("notes.every"));
         }
@@ -133,23 +142,36 @@ final class Wording {
         return blocks;
     }
 
-    private void starts(List<Block> blocks) {
-        if (startsAlongASide()) {
-            blocks.add(prose("notes.join"));
+    private List<Block> joining() {
+        if (!startsAlongASide()) {
+            return List.of(prose("joining.atCorner"), prose("joining.closeAtCorner"));
         }
-        if (startsAtACorner()) {
-            blocks.add(prose(startsAlongASide() ? "notes.start.some" : "notes.start"));
-        }
+        return startsAtACorner()
+                ? List.of(
+                        prose("joining.alongSide"),
+                        prose("joining.someAtCorner"),
+                        prose("joining.closeAlongSide"),
+                        prose("joining.closeSomeAtCorner"))
+                : List.of(prose("joining.alongSide"), prose("joining.closeAlongSide"));
     }
 
-    private List<Block> finishing() {
-        List<Block> blocks = new ArrayList<>();
-        blocks.add(prose(startsAlongASide() ? "finishing.joinAtStart" : "finishing.join"));
-        if (startsAlongASide() && startsAtACorner()) {
-            blocks.add(prose("finishing.joinAtCorner"));
+    /** What is said of a stitch that stands on both sides of an asterisk, with the first of them as the example. */
+    private Optional<Block> besideAsterisk() {
+        for (WrittenRound round : pattern.rounds()) {
+            if (round.before().isEmpty()
+                    || round.group().isEmpty()
+                    || RoundWording.isEveryStitch(round.group().get())) {
+                continue;
+            }
+            Run before = round.before().get(round.before().size() - 1);
+            Run after = round.group().get().runs().get(0);
+            if (before.stitch() == after.stitch() && before.stitch() != Stitch.CHAIN) {
+                Run both = new Run(before.count() + after.count(), before.stitch());
+                return Optional.of(
+                        prose("notes.besideAsterisk", rounds.run(before), rounds.run(after), rounds.run(both)));
+            }
         }
-        blocks.add(prose("finishing.ends"));
-        return blocks;
+        return Optional.empty();
     }
 
     private boolean startsAlongASide() {
@@ -207,7 +229,7 @@ final class Wording {
             blocks.add(prose("setUp.sides"));
         }
         if (!side.equals(SideSize.UNSTATED) && piece.isEmpty()) {
-            blocks.add(prose("setUp.right"));
+            blocks.add(new ChangingAdvice(pattern.rounds()).paragraph());
         }
         return blocks;
     }

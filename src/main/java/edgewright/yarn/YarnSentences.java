@@ -5,6 +5,7 @@ import edgewright.chart.Colour;
 import edgewright.chart.HookSize;
 import edgewright.chart.Making;
 import edgewright.chart.Yarn;
+import edgewright.fit.Inches;
 import edgewright.texts.Bundle;
 import edgewright.yarn.WeightCategory.Edition;
 import edgewright.yarn.WeightCategory.Span;
@@ -58,7 +59,10 @@ public final class YarnSentences {
     public List<String> notes(Amounts amounts) {
         List<String> notes = new ArrayList<>();
         notes.add(texts.text(
-                "amounts.counted", YarnTexts.shortest(Amounts.TAIL_CM), YarnTexts.shortest(100 * Amounts.MARGIN)));
+                "amounts.counted",
+                YarnTexts.shortest(Amounts.TAIL_CM),
+                YarnTexts.shortest(100 * Amounts.MARGIN),
+                Inches.ofMm(10 * Amounts.TAIL_CM)));
         if (amounts.rounds().stream().anyMatch(round -> round.round().layer() != WorkedRound.Layer.FRONT)) {
             notes.add(texts.text("amounts.back"));
         }

@@ -72,7 +72,7 @@ class EditionsTest {
             List<String> small = new ArrayList<>();
             List<String> margins = new ArrayList<>();
             int chartFrom = firstPage(read, "Chart");
-            int chartTo = firstPage(read, "Worked back") - 1;
+            int chartTo = firstPage(read, "How the words were checked") - 1;
             PDFTextStripper stripper = new PDFTextStripper() {
                 @Override
                 protected void processTextPosition(TextPosition letter) {
@@ -171,16 +171,18 @@ class EditionsTest {
                             "Notes, UK terms",
                             "Abbreviations, UK terms",
                             "Set-up, UK terms",
+                            "Joining and closing a round, UK terms",
                             "Rounds, UK terms",
                             "Finishing, UK terms",
-                            "Worked back, UK terms",
+                            "How the words were checked, UK terms",
                             "US terms",
                             "Notes, US terms",
                             "Abbreviations, US terms",
                             "Set-up, US terms",
+                            "Joining and closing a round, US terms",
                             "Rounds, US terms",
                             "Finishing, US terms",
-                            "Worked back, US terms",
+                            "How the words were checked, US terms",
                             "Stitch counts");
             String aloud = plain(read.aloud());
             String uk = aloud.substring(aloud.indexOf(" UK terms. An abbreviation"), aloud.indexOf(" US terms. An"));
@@ -291,7 +293,7 @@ class EditionsTest {
                     .contains("Version 2")
                     .contains("Date May 2026")
                     .contains("Hook 4.5 mm")
-                    .contains("Tension 16 stitches and 18.5 rounds to 10 cm");
+                    .contains("Tension 16 stitches and 18.5 rounds to 10 cm (4 in)");
         }
         try (ReadBack read = Published.read(plain, BookletOptions.of(plain))) {
             assertThat(read.texts("Lbl")).doesNotContain("Version", "Date", "Skill", "Hook", "Tension");

@@ -35,7 +35,7 @@ class YarnPagesTest {
         assertThat(heard(chart, sized(chart), "How much yarn", "From the designer"))
                 .contains("Yarn Metres Grams Balls A Peat " + metres + " " + grams + " 2 B Chalk " + other
                         + " \u2013 \u2013")
-                .contains("Estimated, because nobody measured them")
+                .contains("These lengths are estimates")
                 .contains("As charted, all yarns that lie side by side can be told apart.");
     }
 

@@ -39,6 +39,7 @@ class GuideSentencesTest {
                         new Landmark.NoLongStitch(),
                         new Landmark.InGroups(2),
                         new Landmark.FirstLong(4),
+                        new Landmark.FirstLong(2),
                         new Landmark.LongsOnSide(4, 2),
                         new Landmark.LongsOnSide(0, 1),
                         new Landmark.LongsOnSide(1, 0))))
@@ -46,8 +47,10 @@ class GuideSentencesTest {
                         "There is no long stitch in this round.",
                         "The long stitches stand in groups of 2.",
                         "The first long stitch after a corner is stitch 4 (the one in the corner chain is 1).",
-                        "Each side has 4 long stitches, and 2 more for each repeat.",
-                        "Each repeat has 1 long stitch, and the corners have none.",
+                        "The first long stitch after a corner is stitch 2 (the one in the corner chain is 1): it goes into"
+                                + " the corner chain two rounds below.",
+                        "Each side has 4 long stitches beside its corners, and 2 more in each repeat of the chart.",
+                        "Each repeat of the chart has 1 long stitch, and the corners have none.",
                         "Each side has 1 long stitch.");
     }
 
@@ -66,10 +69,10 @@ class GuideSentencesTest {
                         sentences.of(new RoundStart(5, Side.BOTTOM, stitch, place, 2, true)),
                         sentences.of(new RoundStart(5, Side.LEFT, stitch, place, 0, false))))
                 .containsExactly(
-                        "In round 5 join the yarn on the top in stitch 9 from the corner, counting the corner chain as 1.",
-                        "In round 5 join the yarn on the bottom in stitch 9 from the corner, counting the corner chain as 1."
+                        "In round 5 join the yarn along the top edge in stitch 9 from the corner, counting the corner chain as 1.",
+                        "In round 5 join the yarn along the bottom edge in stitch 9 from the corner, counting the corner chain as 1."
                                 + " The start moves on by 2 here, past what stands in its column.",
-                        "In round 5 join the yarn on the left in stitch 9 from the corner, counting the corner chain as 1."
+                        "In round 5 join the yarn along the left edge in stitch 9 from the corner, counting the corner chain as 1."
                                 + " No stitch near it is free to join in: choose another column.");
     }
 
@@ -121,11 +124,11 @@ class GuideSentencesTest {
     void a_size_is_told_in_centimetres_with_what_the_edge_will_do() {
         assertThat(sentences.of(FinishedSize.around(1000, 1200, 20, SWATCH)))
                 .containsExactly(
-                        "The border is 8.0 cm wide. With it the piece measures 116.0 by 136.0 cm.",
+                        "The border is 8.0 cm (3¼ in) wide. With it the piece measures 116.0 by 136.0 cm (45¾ by 53½ in).",
                         "The last round is 4.0 cm longer than each side of the piece has room for: the edge may ruffle.");
         assertThat(sentences.of(FinishedSize.around(1000, 1200, 20, new Swatch(25, 20))))
                 .containsExactly(
-                        "The border is 10.0 cm wide. With it the piece measures 120.0 by 140.0 cm.",
+                        "The border is 10.0 cm (4 in) wide. With it the piece measures 120.0 by 140.0 cm (47¼ by 55 in).",
                         "The last round is 4.0 cm shorter than each side of the piece: the corners may cup.");
         assertThat(sentences.of(FinishedSize.around(1000, 1200, 4, SWATCH))).hasSize(1);
     }

@@ -66,13 +66,18 @@ class LandmarksOnFabricTest {
                 "The first long stitch after a corner is stitch (\\d+) \\(the one in the corner chain is 1\\).",
                 (side, said) -> side.longs().isEmpty() || side.longs().get(0).number() == number(said, 1));
         claim(
+                "The first long stitch after a corner is stitch 2 \\(the one in the corner chain is 1\\): it goes into the corner "
+                        + "chain two rounds below.",
+                (side, said) ->
+                        side.longs().isEmpty() || inCornerChain(side.longs().get(0)));
+        claim(
                 "Each side has (\\d+) long stitch(?:es)?.",
                 (side, said) -> side.longs().size() == number(said, 1));
         claim(
-                "Each repeat has (\\d+) long stitch(?:es)?, and the corners have none.",
+                "Each repeat of the chart has (\\d+) long stitch(?:es)?, and the corners have none.",
                 (side, said) -> side.longs().size() == side.repeats() * number(said, 1));
         claim(
-                "Each side has (\\d+) long stitch(?:es)?, and (\\d+) more for each repeat.",
+                "Each side has (\\d+) long stitch(?:es)? beside its corners, and (\\d+) more in each repeat of the chart.",
                 (side, said) -> side.longs().size() == number(said, 1) + side.repeats() * number(said, 2));
         claim(
                 "Long stitches: top (\\d+), left (\\d+), bottom (\\d+), right (\\d+).",
@@ -103,6 +108,10 @@ class LandmarksOnFabricTest {
 
     private static boolean isLong(Made made) {
         return made.stitch().equals(Optional.of(Stitch.LONG));
+    }
+
+    private static boolean inCornerChain(Made made) {
+        return made.number() == 2 && made.into().orElseThrow().kind() == Made.Kind.CORNER;
     }
 
     /**

@@ -88,15 +88,26 @@ class PatternReaderTest {
     }
 
     @ParameterizedTest
+    @CsvSource({
+        "start on the left, begin along the left-hand edge",
+        "start on the left, Start along the left edge",
+        "Back on the left side, Return along the left-hand edge",
+        "Back on the left side, back along the left-hand side",
+    })
+    void anEdgeIsNamedInMoreThanOneWay(String one, String other) {
+        assertThat(rounds(STARTED.replace(one, other))).isEqualTo(rounds(STARTED));
+    }
+
+    @ParameterizedTest
     @CsvSource(
             delimiter = '|',
             value = {
-                "Back on the left | Back on the top | line 2, column 241: 'top', but expected 'Back on the left side'",
+                "Back on the left | Back on the top | line 2, column 241: 'top', but expected 'Return along the left-hand edge'",
                 "corner: 2 ch. Work | corner: 3 ch. Work | line 2, column 111: 'corner', but expected 3 chains, as at the next corner",
                 "on the next three sides | on all four sides | line 2, column 207: 'all', but expected 'Work this on the next three sides'",
                 "4 dc, the last | 4 dc, corner, the last | line 2, column 258: 'corner', but expected a number and a stitch, or 'the last of them where the yarn was joined'",
                 "stitch 4 | stitch 0 | line 2, column 59: '0', but expected a number from 1 to 999999999",
-                "the left: | the hem: | line 2, column 29: 'hem', but expected a side: top, left, bottom or right",
+                "the left: | the hem: | line 2, column 29: 'hem', but expected an edge: top, left-hand, bottom or right-hand",
             })
     void aStartThatDoesNotGoTogetherIsRefusedAtItsPlace(String right, String wrong, String problem) {
         assertThat(problems(STARTED.replace(right, wrong))).containsExactly(problem);
@@ -145,8 +156,8 @@ class PatternReaderTest {
                 "4 dc, 2 dc in | 4 dc, 3 dc in | '3', but expected 2, the stitches worked into one",
                 "1 dc blo and | 2 dc blo and | '2', but expected 1, since each of the two is made once",
                 "and 1 dc in next st | and 1 dc | ',', but expected 'in the next st'",
-                "Along the left | Along the top | 'top', but expected a side that has no words yet",
-                "Along the bottom | On the bottom | 'On', but expected 'Along the' and a side",
+                "Along the left | Along the top | 'top', but expected an edge that has no words yet",
+                "Along the bottom | On the bottom | 'On', but expected 'Along the' and an edge",
                 "9 dc; corner: 2 ch | 9 dc; corner: 3 ch | 'corner', but expected 2 chains, as at the corner before",
                 "dc2tog) 2 times | dc2tog) 1 times | '1', but expected a number from 2, how often the brackets are worked",
                 "dc2tog) 2 times | dc2tog) 2 | ',', but expected 'times'",

@@ -239,7 +239,7 @@ class PatternWriterTest {
                                 List.of("3", "Peat", "17", "21"),
                                 List.of("4", "Chalk", "19", "23"),
                                 List.of("5", "Peat", "21", "25"))));
-        assertThat(counts(UK).columns()).containsExactly("Round", "Yarn", "Side 1", "Side 2");
+        assertThat(counts(UK).columns()).containsExactly("Round", "Yarn", "23 sts", "35 sts");
         assertThat(counts(UK).rows().get(0)).containsExactly("0", "base round", "23", "35");
     }
 

@@ -43,9 +43,9 @@ class YarnSentencesTest {
     void what_was_not_measured_is_said_to_be_estimated() {
         assertThat(says.notes(Amounts.of(STRIPES, PerSide.all(1))))
                 .containsExactly(
-                        "The two ends of a round are counted with 15 cm each. Totals have 10 % more, for hands, joins and"
+                        "The two ends of a round are counted with 15 cm (6 in) each. Totals have 10 % more, for hands, joins and"
                                 + " mistakes. The base round is not counted.",
-                        "Estimated, because nobody measured them: back-loop stitches and chains.",
+                        "These lengths are estimates: back-loop stitches and chains.",
                         "Measure twenty of each kind, or buy one ball more.");
     }
 

@@ -1,0 +1,38 @@
+package edgewright.yarn;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import edgewright.chart.Making;
+import edgewright.file.ChartFiles;
+import edgewright.file.ReadResult;
+import edgewright.yarn.WeightCategory.Edition;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * The sample charts show what a pattern should name. Held to the published table of yarn weights:
+ * https://issuhub.com/view/index?id=3342&pageIndex=64
+ */
+class SampleYarnsTest {
+    static List<Path> samples() throws IOException {
+        try (Stream<Path> files = Files.list(Path.of("sample-charts"))) {
+            return files.sorted().toList();
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("samples")
+    void everySampleNamesAHookAndATensionThatGoWithItsYarn(Path sample) {
+        Making making =
+                ((ReadResult.Read) ChartFiles.read(sample)).chart().making();
+        WeightCategory weight = WeightCategory.of(making.yarnWeight().orElseThrow(), Edition.PRINT);
+        assertThat(weight.hookMm().has(making.hook().orElseThrow().mm())).isTrue();
+        assertThat(weight.stitches().has(making.swatch().orElseThrow().stitchesIn10Cm()))
+                .isTrue();
+    }
+}
