@@ -76,7 +76,7 @@ final class Wording {
                 pattern.back()
                         .map(back -> new BackWording(pattern.terms(), rounds).blocks(back, piece.isPresent()))
                         .orElse(List.of());
-            case FINISHING -> List.of(prose("finishing.ends"));
+            case FINISHING -> List.of(prose(pattern.back().isPresent() ? "finishing.endsBetween" : "finishing.ends"));
         };
     }
 
@@ -101,7 +101,7 @@ final class Wording {
             blocks.add(new Block.Entry(texts.text("needs.yarn", yarn.id()), yarn.name()));
         }
         blocks.addAll(tools);
-        blocks.add(prose("needs.tools", terms.text("tension")));
+        blocks.add(prose(tools.isEmpty() ? "needs.tools" : "needs.moreTools", terms.text("tension")));
         return blocks;
     }
 

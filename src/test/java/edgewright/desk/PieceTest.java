@@ -223,7 +223,8 @@ class PieceTest {
                         new Mark(Mark.Kind.QUARTER, 0.75, "47"));
         // Nine rounds of 1 / 1.8 cm, the base round among them.
         assertThat(piece.outcome().size())
-                .startsWith("The border is 5.0 cm (2 in) wide. With it the piece measures 50.0 by 40.0 cm (19¾ by 15¾ in).");
+                .startsWith(
+                        "The border is 5.0 cm (2 in) wide. With it the piece measures 50.0 by 40.0 cm (19¾ by 15¾ in).");
         piece.swatch("", "18");
         assertThat(piece.outcome().mood()).isEqualTo(Mood.MISTAKE);
         piece.swatch("16", "18");

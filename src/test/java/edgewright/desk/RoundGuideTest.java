@@ -45,7 +45,8 @@ class RoundGuideTest {
                         "guide.repeat: *1 drop tr, 3 dc blo; repeat from * to the last st",
                         "guide.toCorner: 1 dc blo",
                         "guide.corner: 1 ch. Work this on all four sides.",
-                        "guide.seen: The first long stitch after a corner is stitch 2 (the one in the corner chain is 1)."
+                        "guide.seen: The first long stitch after a corner is stitch 2 (the one in the corner chain is 1): it goes into"
+                                + " the corner chain two rounds below."
                                 + " Long stitches: top 7, left 6, bottom 5, right 4.");
     }
 
@@ -60,7 +61,7 @@ class RoundGuideTest {
         List<String> second = said(RoundGuide.of(chart, 2, options(Counting.STITCHES)));
 
         assertThat(second).contains("guide.hook: 4.5 mm", "guide.back: Round 1 of the back layer has the same counts.");
-        assertThat(second).anyMatch(row -> row.startsWith("guide.start: Start on the left side"));
+        assertThat(second).anyMatch(row -> row.startsWith("guide.start: Start along the left-hand edge"));
         assertThat(second).anyMatch(row -> row.startsWith("guide.end: "));
         assertThat(said(RoundGuide.of(chart, 3, options(Counting.STITCHES))))
                 .noneMatch(row -> row.startsWith("guide.back"));

@@ -28,8 +28,7 @@ class SampleYarnsTest {
     @ParameterizedTest
     @MethodSource("samples")
     void everySampleNamesAHookAndATensionThatGoWithItsYarn(Path sample) {
-        Making making =
-                ((ReadResult.Read) ChartFiles.read(sample)).chart().making();
+        Making making = ((ReadResult.Read) ChartFiles.read(sample)).chart().making();
         WeightCategory weight = WeightCategory.of(making.yarnWeight().orElseThrow(), Edition.PRINT);
         assertThat(weight.hookMm().has(making.hook().orElseThrow().mm())).isTrue();
         assertThat(weight.stitches().has(making.swatch().orElseThrow().stitchesIn10Cm()))
