@@ -92,14 +92,23 @@ final class BackReader {
         SideSize side = size(cursor);
         cursor.skip(BETWEEN);
         if (cursor.take("back.asBefore")) {
-            Token said = cursor.peek();
-            int before = cursor.number(1, "number");
-            if (before >= number) {
-                throw cursor.stopAt(said, "back.before", number);
-            }
-            BackRound same = rounds.get(before - 1);
+            BackRound same = before(cursor, number);
             return new BackRound(number, front, side, same.height(), same.atEachArm(), same.cornerChains());
         }
+        return worked(cursor, number, front, side);
+    }
+
+    /** The back round that is named here, one before the round of this number. */
+    private BackRound before(Cursor cursor, int number) {
+        Token said = cursor.peek();
+        int before = cursor.number(1, "number");
+        if (before >= number) {
+            throw cursor.stopAt(said, "back.before", number);
+        }
+        return rounds.get(before - 1);
+    }
+
+    private BackRound worked(Cursor cursor, int number, OptionalInt front, SideSize side) {
         BackRound.Height height = height(cursor);
         cursor.require("back.every", "back.every");
         cursor.skip(BETWEEN);

@@ -180,13 +180,14 @@ class WriteCommandTest {
                           36 sts; corner chains not counted. The counts are put right in round 3.
                         """).contains("""
                         Round 3, Peat. Top and bottom: 59 sts, left and right: 41 sts; corner chains not counted.
-                          This round puts the counts right. Begin at the top.
-                          Along the top, from the corner: 15 dc blo, dc2tog blo, (13 dc blo, dc2tog blo) 2 times, 15 dc blo;
+                          This round puts the counts right. Begin at the top edge.
+                          Along the top edge, from the corner: 15 dc blo, dc2tog blo, (13 dc blo, dc2tog blo) 2 times, 15 dc blo;
                             corner: 2 ch.
-                          Along the left, from the corner: 14 dc blo, dc2tog blo, 12 dc blo, dc2tog blo, 13 dc blo; corner: 2 ch.
-                          Along the bottom, from the corner: 29 dc blo, dc2tog blo, 29 dc blo; corner: 2 ch.
-                          Along the right, from the corner: 9 dc blo, 2 dc blo in the next st, (8 dc blo, 2 dc blo in the next st)
-                            2 times, 10 dc blo; corner: 2 ch.
+                          Along the left-hand edge, from the corner: 14 dc blo, dc2tog blo, 12 dc blo, dc2tog blo, 13 dc blo;
+                            corner: 2 ch.
+                          Along the bottom edge, from the corner: 29 dc blo, dc2tog blo, 29 dc blo; corner: 2 ch.
+                          Along the right-hand edge, from the corner: 9 dc blo, 2 dc blo in the next st, (8 dc blo, 2 dc blo
+                            in the next st) 2 times, 10 dc blo; corner: 2 ch.
                         """);
     }
 

@@ -202,6 +202,7 @@ class PatternReaderTest {
                 "4.5 mm | 4.555 mm | 'mm', but expected the thickness of a hook, such as 4.5 mm",
                 "4.5 mm | 450 mm | '450', but expected the thickness of a hook, such as 4.5 mm",
                 "4.5 mm | 4.5 cm | 'cm', but expected the thickness of a hook, such as 4.5 mm",
+                "tr in every stitch between the corners; corner: 2 tr, 2 ch, 2 tr | work as back round 3 | '3', but expected the number of a back round before round 2",
                 "Back round 2. | Back round 3. | '3', but expected 'Back round 2'",
                 "2 ch, 2 tr | 2 ch, 3 tr | '3', but expected 2, as many stitches as before the chains",
                 "2 ch, 2 tr | 2 ch, 2 dc | 'dc', but expected 'tr', the stitch of this round",
