@@ -48,11 +48,11 @@ final class ProvedPages {
         List<Trial> failed = trials.stream().filter(trial -> !trial.agrees()).toList();
         List<Strip> strips = new ArrayList<>(setter.partHeading(parent, anchor));
         if (!proved.isEmpty()) {
-            String sizes = sizes(proved);
+            String agreed = sizes(proved);
             strips.addAll(setter.paragraph(
                     parent,
-                    piece.map(plan -> Texts.of("proved.how.piece", plan.changing(), sizes))
-                            .orElseGet(() -> Texts.of("proved.how", sizes))));
+                    piece.map(plan -> Texts.of("proved.how.piece", plan.changing(), agreed))
+                            .orElseGet(() -> Texts.of("proved.how", agreed))));
         }
         if (!failed.isEmpty()) {
             strips.addAll(setter.paragraph(

@@ -26,7 +26,7 @@ class YarnPagesTest {
     @Test
     void aPatternOfOneSizeTellsMetresGramsAndBallsOfEachYarn() throws IOException {
         Chart chart = REED_BANK.withYarns(List.of(
-                REED_BANK.yarns().get(0).withBall(Optional.of(new Ball(160, 50))),
+                REED_BANK.yarns().get(0).withBall(Optional.of(new Ball(100, 50))),
                 REED_BANK.yarns().get(1)));
         Amounts amounts = Amounts.of(chart, SIZE);
         long metres = (long) Math.ceil(amounts.yarns().get(0).metres());
