@@ -7,7 +7,6 @@ import edgewright.chart.Side;
 import edgewright.chart.Yarn;
 import edgewright.fit.BackLayer;
 import edgewright.fit.GuideSentences;
-import edgewright.fit.Landmark;
 import edgewright.fit.Landmarks;
 import java.util.ArrayList;
 import java.util.List;
@@ -111,14 +110,8 @@ final class GuideFacts {
         if (isRagged()) {
             return List.of();
         }
-        List<Landmark> seen = repeats(round)
-                .map(repeats -> Landmarks.of(chart, round, repeats))
-                .orElseGet(() -> Landmarks.of(chart, round));
-        if (seen.contains(new Landmark.NoLongStitch())) {
-            return List.of();
-        }
         return repeats(round)
-                .map(repeats -> sentences.landmarks(seen, repeats))
-                .orElseGet(() -> sentences.landmarks(seen));
+                .map(repeats -> sentences.landmarks(Landmarks.of(chart, round, repeats), repeats))
+                .orElseGet(() -> sentences.landmarks(Landmarks.of(chart, round)));
     }
 }

@@ -111,7 +111,7 @@ final class PartPages implements BlockPrinter {
         }
         List<Strip> set = entries.entry(
                 parent.child(StandardStructureTypes.H3),
-                head.substring(0, end).strip().replaceAll("\\.$", ""),
+                head.substring(0, end).strip(),
                 setter.styles().label(),
                 chip,
                 chip.isEmpty() ? 0 : setter.chips().indentPt(),

@@ -295,7 +295,8 @@ class EditionsTest {
                     .contains("Hook 4.5 mm")
                     .contains("Tension 16 stitches and 18.5 rounds to 10 cm (4 in)");
         }
-        try (ReadBack read = Published.read(plain, BookletOptions.of(plain))) {
+        Chart unsaid = plain.withMaking(edgewright.chart.Making.NONE);
+        try (ReadBack read = Published.read(unsaid, BookletOptions.of(unsaid))) {
             assertThat(read.texts("Lbl")).doesNotContain("Version", "Date", "Skill", "Hook", "Tension");
         }
     }

@@ -93,7 +93,7 @@ class WorksheetPagesTest {
                 assertThat(lines)
                         .contains("top counted − target " + top + " = change lose add")
                         .contains("left counted − target " + left + " = change lose add")
-                        .contains("top counted target " + topAgain + " right");
+                        .contains("top counted target " + topAgain + " comes out");
                 OffThePage.assertNothing(read.document());
             }
         }
@@ -153,7 +153,7 @@ class WorksheetPagesTest {
             assertThat(row).containsSequence(piece, whole);
             assertThat(texts(under(sheet, "Finished size"), "P").get(0))
                     .startsWith("The swatch has 16 stitches and 20 rounds in 10 cm. The border is "
-                            + String.format(Locale.ROOT, "%.1f", rounds * 0.5) + " cm wide.");
+                            + String.format(Locale.ROOT, "%.1f", rounds * 0.5) + " cm (3\u00bc in) wide.");
             // 16 stitches to 12 rows are 4 in 3, to 20 rows 4 in 5.
             assertThat(texts(under(sheet, "Picking up the base round"), "TD")).contains("4 in 3", "1 in 1", "4 in 5");
         }
@@ -218,7 +218,7 @@ class WorksheetPagesTest {
             OffThePage.assertNothing(read.document());
             List<Heard> sheet = sheet(read);
             assertThat(texts(sheet, "P"))
-                    .contains("top counted − target = change lose add", "right counted target right");
+                    .contains("top counted − target = change lose add", "right counted target comes out");
             assertThat(texts(under(sheet, "Counts that come out even in round 1"), "TD"))
                     .contains("5", "13", "21", "125");
         }

@@ -186,8 +186,8 @@ class WriteCommandTest {
                           Along the left-hand edge, from the corner: 14 dc blo, dc2tog blo, 12 dc blo, dc2tog blo, 13 dc blo;
                             corner: 2 ch.
                           Along the bottom edge, from the corner: 29 dc blo, dc2tog blo, 29 dc blo; corner: 2 ch.
-                          Along the right-hand edge, from the corner: 9 dc blo, 2 dc blo in the next st, (8 dc blo, 2 dc blo
-                            in the next st) 2 times, 10 dc blo; corner: 2 ch.
+                          Along the right-hand edge, from the corner: 9 dc blo, 2 dc blo in the next st, (8 dc blo, 2 dc blo in
+                            the next st) 2 times, 10 dc blo; corner: 2 ch.
                         """);
     }
 
