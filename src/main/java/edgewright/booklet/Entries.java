@@ -124,7 +124,9 @@ final class Entries {
         List<Strip> glued = new ArrayList<>();
         for (int i = 0; i < strips.size(); i++) {
             boolean last = i == strips.size() - 1;
-            boolean never = i < Math.max(labelLines, 2) || i >= strips.size() - 3;
+            boolean never = i < Math.max(labelLines, 2)
+                    || i >= strips.size() - 3
+                    || strips.get(i).below() == Break.NEVER;
             glued.add(
                     last
                             ? strips.get(i).breaking(Break.FREE)
