@@ -4,7 +4,7 @@ import edgewright.chart.Chart;
 import edgewright.chart.Round;
 import edgewright.chart.Stitch;
 import java.util.OptionalInt;
-import java.util.function.Predicate;
+import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 
 /**
@@ -25,11 +25,25 @@ public record ChangeRounds(OptionalInt firstLong, OptionalInt counting, int chan
 
     /** The best rounds for this chart. A chart without long stitches is put right in its last rounds but one. */
     public static ChangeRounds of(Chart chart) {
-        int rounds = chart.rounds().size();
-        OptionalInt firstLong = first(chart, round -> has(round, Stitch.LONG));
-        OptionalInt firstPatterned = first(chart, ChangeRounds::isPatterned);
+        return of(
+                chart.rounds().size(),
+                round -> has(chart.round(round), Stitch.LONG),
+                round -> isPatterned(chart.round(round)));
+    }
+
+    /**
+     * The best rounds where only so much is known of them, as of those that were read in words.
+     *
+     * @param rounds how many there are
+     * @param hasLong whether a round has a long stitch; asked for rounds from 1
+     * @param isPatterned whether a round can only be worked on sides on which the repeat comes out even, as one with long
+     *     stitches or chains and one whose repeat is not one stitch throughout
+     */
+    public static ChangeRounds of(int rounds, IntPredicate hasLong, IntPredicate isPatterned) {
+        OptionalInt firstLong = first(rounds, hasLong);
+        OptionalInt firstPatterned = first(rounds, isPatterned);
         int changing = Math.max(0, Math.min(firstLong.orElse(rounds + 1) - 2, firstPatterned.orElse(rounds + 1) - 1));
-        boolean isNextPlain = changing < rounds && !isPatterned(chart.round(changing + 1));
+        boolean isNextPlain = changing < rounds && !isPatterned.test(changing + 1);
         return new ChangeRounds(
                 firstLong,
                 changing == 0 ? OptionalInt.empty() : OptionalInt.of(changing - 1),
@@ -56,9 +70,7 @@ public record ChangeRounds(OptionalInt firstLong, OptionalInt counting, int chan
                 > 0;
     }
 
-    private static OptionalInt first(Chart chart, Predicate<Round> said) {
-        return IntStream.rangeClosed(1, chart.rounds().size())
-                .filter(r -> said.test(chart.round(r)))
-                .findFirst();
+    private static OptionalInt first(int rounds, IntPredicate said) {
+        return IntStream.rangeClosed(1, rounds).filter(said).findFirst();
     }
 }

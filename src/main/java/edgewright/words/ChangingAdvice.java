@@ -1,14 +1,13 @@
 package edgewright.words;
 
 import edgewright.chart.Stitch;
+import edgewright.fit.ChangeRounds;
 import java.util.List;
-import java.util.function.Predicate;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
- * Says in which rounds the counts of a side are put right. It names the same rounds as {@link edgewright.fit.ChangeRounds},
- * but finds them in the words, since words that were read have no chart.
+ * Says in which rounds the counts of a side are put right. What kind of round each is it finds in the words,
+ * since words that were read have no chart.
  */
 final class ChangingAdvice {
     private final Texts texts = Texts.ofPattern();
@@ -20,30 +19,22 @@ final class ChangingAdvice {
 
     /** One paragraph. */
     Block paragraph() {
-        int past = rounds.size() + 1;
-        int firstLong = first(round -> has(round, Stitch.LONG), past);
-        int firstPatterned = first(round -> !isPlain(round), past);
-        int changing = Math.min(firstLong - 2, firstPatterned - 1);
-        if (changing <= 0) {
+        ChangeRounds best = ChangeRounds.of(
+                rounds.size(),
+                round -> has(rounds.get(round - 1), Stitch.LONG),
+                round -> !isPlain(rounds.get(round - 1)));
+        if (best.counting().isEmpty()) {
             return new Block.Prose(texts.text("setUp.rightAtOnce"));
         }
-        boolean isNextPlain = changing < rounds.size() && isPlain(rounds.get(changing));
         return new Block.Prose(texts.text(
                 "setUp.right",
-                name(changing - 1),
-                name(changing),
-                isNextPlain ? name(changing + 1) : texts.text("setUp.thatRound")));
+                name(best.counting().getAsInt()),
+                name(best.changing()),
+                best.checking().isPresent() ? name(best.checking().getAsInt()) : texts.text("setUp.thatRound")));
     }
 
     private String name(int round) {
         return round == 0 ? texts.text("roundNamed.base") : texts.text("roundNamed.number", round);
-    }
-
-    private int first(Predicate<WrittenRound> said, int otherwise) {
-        return IntStream.rangeClosed(1, rounds.size())
-                .filter(r -> said.test(rounds.get(r - 1)))
-                .findFirst()
-                .orElse(otherwise);
     }
 
     /** Whether its repeat is one stitch throughout, worked into the stitch below. */
