@@ -92,10 +92,7 @@ final class Entries {
         Ink.Words head = setter.words(0, style.baselinePt(), label + " ", style);
         double beginsPt = head.widthPt() + RUN_IN_PT;
         Style text = line.style();
-        LineBreaker breaker = line.stitches()
-                ? LineBreaker.forStitches(text.face(), text.sizePt())
-                : LineBreaker.forProse(text.face(), text.sizePt());
-        List<String> lines = breaker.lines(line.text(), widthPt, widthPt - beginsPt);
+        List<String> lines = TextSetter.breaker(text, line.stitches()).lines(line.text(), widthPt, widthPt - beginsPt);
         List<Strip> strips = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
             List<Piece> pieces = new ArrayList<>();
@@ -103,7 +100,7 @@ final class Entries {
                 pieces.add(Piece.of(labelTag, head));
             }
             if (!lines.get(i).isEmpty()) {
-                String words = i == lines.size() - 1 ? lines.get(i) : lines.get(i) + " ";
+                String words = TextSetter.ended(lines.get(i), i == lines.size() - 1);
                 pieces.add(Piece.of(line.tag(), setter.words(i == 0 ? beginsPt : 0, text.baselinePt(), words, text)));
             }
             strips.add(Strip.of(text.leadingPt(), pieces));

@@ -16,7 +16,8 @@ import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructure
 /**
  * A whole pattern as strips, in the order in which it is read: first page, contents, findings of a draft, what is needed and
  * how the words are meant, the chart, the rounds in words, finishing, for which sizes the words were worked back, counts, and
- * then the extras: the round guide and the worksheet. In large print the words come before the chart. In both terms, what depends on them comes twice.
+ * then the extras: the round guide and the worksheet. In large print the words come before the chart. In both terms, what
+ * depends on them comes twice.
  */
 final class PatternPages {
     /** What says the same in any terms, and so is printed once. */
@@ -92,7 +93,9 @@ final class PatternPages {
             }
             part(parent, in, part, part.heading());
         }
-        guide(parent, in);
+        if (in.supplements().guide()) {
+            guide(parent, in);
+        }
     }
 
     /** First what is the same in both terms, then all that is not, once in each, and at last the counts. */
@@ -125,9 +128,10 @@ final class PatternPages {
         parts.stream()
                 .filter(part -> part.kind() == Part.Kind.COUNTS)
                 .forEach(part -> part(root, options, part, part.heading()));
-        for (Terms terms :
-                options.supplements().guide() ? options.telling().terms().inTurn() : List.<Terms>of()) {
-            guide(section(root).inLanguage(language(terms)), options.withTerms(terms));
+        if (options.supplements().guide()) {
+            for (Terms terms : options.telling().terms().inTurn()) {
+                guide(section(root).inLanguage(language(terms)), options.withTerms(terms));
+            }
         }
     }
 
@@ -140,9 +144,7 @@ final class PatternPages {
 
     /** The guide is an extra, to be worked from when the pattern has been read. */
     private void guide(Tag parent, BookletOptions in) {
-        if (in.supplements().guide()) {
-            body.addAll(new GuidePages(setter, chart, in).set(section(parent), anchor("guide.heading", in)));
-        }
+        body.addAll(new GuidePages(setter, chart, in).set(section(parent), anchor("guide.heading", in)));
     }
 
     /** Cover and contents, which knows of everything that comes after it. */

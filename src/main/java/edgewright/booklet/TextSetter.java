@@ -113,10 +113,7 @@ final class TextSetter {
     }
 
     private List<Strip> lines(Tag tag, String text, Style style, double xPt, double widthPt, boolean stitches) {
-        LineBreaker breaker = stitches
-                ? LineBreaker.forStitches(style.face(), style.sizePt())
-                : LineBreaker.forProse(style.face(), style.sizePt());
-        List<String> lines = breaker.lines(text, widthPt);
+        List<String> lines = breaker(style, stitches).lines(text, widthPt);
         List<Strip> strips = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
             String line = ended(lines.get(i), i == lines.size() - 1);
@@ -126,8 +123,15 @@ final class TextSetter {
         return strips;
     }
 
+    /** For rows of stitches or for sentences. */
+    static LineBreaker breaker(Style style, boolean stitches) {
+        return stitches
+                ? LineBreaker.forStitches(style.face(), style.sizePt())
+                : LineBreaker.forProse(style.face(), style.sizePt());
+    }
+
     /** A line that goes on ends with a blank, so that the last word and the next are two to whoever reads the text out. */
-    private static String ended(String line, boolean last) {
+    static String ended(String line, boolean last) {
         return last ? line : line + " ";
     }
 

@@ -20,15 +20,17 @@ public record Motif(List<String> rounds) {
 
     public Motif {
         rounds = List.copyOf(rounds);
-        if (rounds.isEmpty() || rounds.get(0).isEmpty()) {
-            throw new IllegalArgumentException("a motif without stitches");
+        if (!isMotif(rounds)) {
+            throw new IllegalArgumentException("these are no rounds of one motif: " + rounds);
         }
-        for (String round : rounds) {
-            if (round.length() != rounds.get(0).length() || !round.chars().allMatch(Motif::isKnown)) {
-                throw new IllegalArgumentException("'" + round + "' is no round of a motif of "
-                        + rounds.get(0).length() + " columns");
-            }
-        }
+    }
+
+    private static boolean isMotif(List<String> rounds) {
+        return !rounds.isEmpty()
+                && !rounds.get(0).isEmpty()
+                && rounds.stream()
+                        .allMatch(round -> round.length() == rounds.get(0).length()
+                                && round.chars().allMatch(Motif::isKnown));
     }
 
     private static boolean isKnown(int letter) {
@@ -67,11 +69,7 @@ public record Motif(List<String> rounds) {
         List<String> rounds = new ArrayList<>(
                 text.lines().map(String::strip).filter(line -> !line.isEmpty()).toList());
         Collections.reverse(rounds);
-        boolean isMotif = !rounds.isEmpty()
-                && rounds.stream()
-                        .allMatch(round -> round.length() == rounds.get(0).length()
-                                && round.chars().allMatch(Motif::isKnown));
-        return isMotif ? Optional.of(new Motif(rounds)) : Optional.empty();
+        return isMotif(rounds) ? Optional.of(new Motif(rounds)) : Optional.empty();
     }
 
     /** A line a round, the outermost first, as a chart shows them. */

@@ -12,6 +12,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** What is marked on the chart: a rectangle of rounds and fabric columns on one limb. */
 final class CanvasMarking {
@@ -92,19 +93,14 @@ final class CanvasMarking {
         }
     }
 
-    /** The stitches that are marked, each as often as it is drawn in the rectangle. */
-    private List<GridCell> cells(int round) {
-        Corners of = corners.orElseThrow();
-        List<GridCell> cells = new ArrayList<>();
-        for (int column = of.firstColumn(); column <= of.lastColumn(); column++) {
-            if (column + round >= 1) {
-                GridCell cell = canvas.cells().grid().cellOf(of.side(), new SidePlace(round, column + round));
-                if (canvas.placeIn(cell).isPresent()) {
-                    cells.add(cell);
-                }
-            }
-        }
-        return cells;
+    /** The cell of a column in a round, if it shows a stitch. */
+    private Optional<GridCell> cell(int round, int column) {
+        return column + round < 1
+                ? Optional.empty()
+                : Optional.of(canvas.cells()
+                                .grid()
+                                .cellOf(corners.orElseThrow().side(), new SidePlace(round, column + round)))
+                        .filter(cell -> canvas.placeIn(cell).isPresent());
     }
 
     /** The places of the chart that are marked; none if nothing is. */
@@ -112,24 +108,35 @@ final class CanvasMarking {
         Set<Place> places = new LinkedHashSet<>();
         corners.ifPresent(of -> {
             for (int r = of.firstRound(); r <= of.lastRound(); r++) {
-                cells(r).forEach(cell -> canvas.placeIn(cell).ifPresent(places::add));
+                for (int column = of.firstColumn(); column <= of.lastColumn(); column++) {
+                    cell(r, column).flatMap(canvas::placeIn).ifPresent(places::add);
+                }
             }
         });
         return places;
     }
 
-    /** What is marked of each round, on the canvas. */
+    /** What is marked of each round, on the canvas: from the first of its cells to the last, since none is left out between. */
     List<Rectangle> outlines() {
         List<Rectangle> outlines = new ArrayList<>();
         corners.ifPresent(of -> {
             for (int r = of.firstRound(); r <= of.lastRound(); r++) {
-                List<GridCell> cells = cells(r);
-                if (!cells.isEmpty()) {
-                    outlines.add(canvas.boundsOf(cells.get(0)).union(canvas.boundsOf(cells.get(cells.size() - 1))));
-                }
+                int round = r;
+                Optional<GridCell> first = firstCell(round, IntStream.rangeClosed(of.firstColumn(), of.lastColumn()));
+                Optional<GridCell> last = firstCell(
+                        round,
+                        IntStream.rangeClosed(of.firstColumn(), of.lastColumn())
+                                .map(column -> of.firstColumn() + of.lastColumn() - column));
+                first.ifPresent(cell -> outlines.add(canvas.boundsOf(cell).union(canvas.boundsOf(last.orElseThrow()))));
             }
         });
         return outlines;
+    }
+
+    private Optional<GridCell> firstCell(int round, IntStream columns) {
+        return columns.mapToObj(column -> cell(round, column))
+                .flatMap(Optional::stream)
+                .findFirst();
     }
 
     /** The marked stitches; empty if nothing is marked. */

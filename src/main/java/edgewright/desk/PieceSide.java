@@ -9,8 +9,6 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
 import javax.swing.SwingConstants;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 
 /** What stands at one side of the drawing: the field to type in, the count that closes, and the sizes next to it. */
@@ -79,22 +77,7 @@ final class PieceSide extends JPanel {
     }
 
     private void listen() {
-        field.getDocument().addDocumentListener(new DocumentListener() {
-            @Override
-            public void insertUpdate(DocumentEvent event) {
-                typed();
-            }
-
-            @Override
-            public void removeUpdate(DocumentEvent event) {
-                typed();
-            }
-
-            @Override
-            public void changedUpdate(DocumentEvent event) {
-                typed();
-            }
-        });
+        field.getDocument().addDocumentListener(new Typing(this::typed));
     }
 
     private void typed() {

@@ -24,8 +24,6 @@ import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.JToggleButton;
 import javax.swing.KeyStroke;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 
 /**
@@ -198,22 +196,7 @@ final class PieceWindow extends JDialog {
 
     private static void onTyping(Runnable deed, JTextField... fields) {
         for (JTextField field : fields) {
-            field.getDocument().addDocumentListener(new DocumentListener() {
-                @Override
-                public void insertUpdate(DocumentEvent event) {
-                    deed.run();
-                }
-
-                @Override
-                public void removeUpdate(DocumentEvent event) {
-                    deed.run();
-                }
-
-                @Override
-                public void changedUpdate(DocumentEvent event) {
-                    deed.run();
-                }
-            });
+            field.getDocument().addDocumentListener(new Typing(deed));
         }
     }
 

@@ -33,7 +33,7 @@ final class View {
     private Turn turn = Turn.NONE;
     private Layers layers = Layers.BOTH;
     private Counting counting;
-    private PerSide repeats = new PerSide(USUAL_REPEATS, USUAL_REPEATS, USUAL_REPEATS, USUAL_REPEATS);
+    private PerSide repeats = PerSide.all(USUAL_REPEATS);
 
     View(Counting counting) {
         this.counting = counting;
