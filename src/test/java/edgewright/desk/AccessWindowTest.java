@@ -43,12 +43,7 @@ class AccessWindowTest {
 
     @BeforeEach
     void open() {
-        desk = execute(() -> {
-            Look.setUp(false);
-            DeskFrame frame = new DeskFrame(Desk.blank(), new Settings(folder.resolve("desk.properties")));
-            frame.setVisible(true);
-            return frame;
-        });
+        desk = WindowParts.shownDesk(folder);
     }
 
     @AfterEach

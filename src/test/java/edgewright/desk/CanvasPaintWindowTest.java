@@ -38,12 +38,8 @@ class CanvasPaintWindowTest {
     @BeforeEach
     void openTheSample() {
         robot = BasicRobot.robotWithCurrentAwtHierarchy();
-        desk = execute(() -> {
-            Look.setUp(false);
-            ReadResult.Read read =
-                    (ReadResult.Read) ChartFiles.read(Path.of("sample-charts", "lantern-posts.border.json"));
-            return new DeskFrame(read.chart(), new Settings(folder.resolve("desk.properties")));
-        });
+        ReadResult.Read read = (ReadResult.Read) ChartFiles.read(Path.of("sample-charts", "lantern-posts.border.json"));
+        desk = WindowParts.desk(read.chart(), folder);
         window = new FrameFixture(robot, desk);
         window.show();
         robot.waitForIdle();

@@ -68,10 +68,7 @@ class DeskWindowTest {
         file = folder.resolve("reed-bank.border.json");
         Files.copy(SAMPLE, file);
         robot = BasicRobot.robotWithCurrentAwtHierarchy();
-        desk = execute(() -> {
-            Look.setUp(false);
-            return new DeskFrame(Desk.blank(), new Settings(folder.resolve("desk.properties")));
-        });
+        desk = WindowParts.desk(Desk.blank(), folder);
         window = new FrameFixture(robot, desk);
         window.show();
         execute(() -> desk.open(file));

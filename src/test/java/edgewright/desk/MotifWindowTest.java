@@ -35,10 +35,7 @@ class MotifWindowTest {
     @BeforeEach
     void openTheDesk() {
         robot = BasicRobot.robotWithCurrentAwtHierarchy();
-        desk = execute(() -> {
-            Look.setUp(false);
-            return new DeskFrame(Desk.blank(), new Settings(folder.resolve("desk.properties")));
-        });
+        desk = WindowParts.desk(Desk.blank(), folder);
         window = new FrameFixture(robot, desk);
         window.show();
         robot.waitForIdle();

@@ -6,7 +6,6 @@ import static org.assertj.swing.edt.GuiActionRunner.execute;
 import edgewright.chart.Chart;
 import edgewright.draw.Drawing;
 import java.awt.Component;
-import java.awt.Container;
 import javax.swing.JComboBox;
 import javax.swing.JSpinner;
 import org.junit.jupiter.api.AfterEach;
@@ -71,19 +70,6 @@ class PictureDialogWindowTest {
     }
 
     private Component part(String name) {
-        return find(dialog, name);
-    }
-
-    private static Component find(Container container, String name) {
-        for (Component part : container.getComponents()) {
-            if (name.equals(part.getName())) {
-                return part;
-            }
-            Component within = part instanceof Container inner ? find(inner, name) : null;
-            if (within != null) {
-                return within;
-            }
-        }
-        return null;
+        return WindowParts.named(dialog, name);
     }
 }

@@ -1,22 +1,20 @@
 package edgewright.desk;
 
+import static edgewright.desk.WindowParts.until;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.swing.edt.GuiActionRunner.execute;
-import static org.assertj.swing.timing.Pause.pause;
 
 import edgewright.chart.Counting;
 import java.awt.event.KeyEvent;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.concurrent.Callable;
 import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.Robot;
 import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
 import org.assertj.swing.finder.WindowFinder;
 import org.assertj.swing.fixture.DialogFixture;
 import org.assertj.swing.fixture.FrameFixture;
-import org.assertj.swing.timing.Condition;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -111,10 +109,7 @@ class PieceWindowTest {
         Path file = folder.resolve("reed-bank.border.json");
         Files.deleteIfExists(file);
         Files.copy(SAMPLE, file);
-        desk = execute(() -> {
-            Look.setUp(false);
-            return new DeskFrame(Desk.blank(), new Settings(folder.resolve("desk.properties")));
-        });
+        desk = WindowParts.desk(Desk.blank(), folder);
         FrameFixture frame = new FrameFixture(robot, desk);
         frame.show();
         execute(() -> desk.open(file));
@@ -136,20 +131,5 @@ class PieceWindowTest {
 
     private String text(String label) {
         return window.label(label).text();
-    }
-
-    private static void until(String what, Callable<Boolean> isSo) {
-        pause(
-                new Condition(what) {
-                    @Override
-                    public boolean test() {
-                        try {
-                            return isSo.call();
-                        } catch (Exception e) {
-                            throw new IllegalStateException(e);
-                        }
-                    }
-                },
-                30_000);
     }
 }

@@ -1,5 +1,6 @@
 package edgewright.desk;
 
+import static edgewright.desk.WindowParts.until;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.swing.edt.GuiActionRunner.execute;
 
@@ -13,7 +14,6 @@ import edgewright.chart.Colour;
 import edgewright.chart.SideShape;
 import edgewright.chart.Yarn;
 import java.awt.Component;
-import java.awt.Container;
 import java.awt.Dialog;
 import java.awt.Graphics;
 import java.awt.image.BufferedImage;
@@ -22,14 +22,10 @@ import java.io.OutputStream;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.BooleanSupplier;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
-import org.assertj.swing.timing.Condition;
-import org.assertj.swing.timing.Pause;
-import org.assertj.swing.timing.Timeout;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -140,30 +136,6 @@ class PreviewWindowTest {
     }
 
     private Component part(String name) {
-        return find(dialog, name);
-    }
-
-    private static Component find(Container container, String name) {
-        for (Component part : container.getComponents()) {
-            if (name.equals(part.getName())) {
-                return part;
-            }
-            Component within = part instanceof Container inner ? find(inner, name) : null;
-            if (within != null) {
-                return within;
-            }
-        }
-        return null;
-    }
-
-    private static void until(String what, BooleanSupplier reached) {
-        Pause.pause(
-                new Condition(what) {
-                    @Override
-                    public boolean test() {
-                        return reached.getAsBoolean();
-                    }
-                },
-                Timeout.timeout(60_000));
+        return WindowParts.named(dialog, name);
     }
 }

@@ -3,8 +3,10 @@ package edgewright.desk;
 import static org.assertj.swing.edt.GuiActionRunner.execute;
 import static org.assertj.swing.timing.Pause.pause;
 
+import edgewright.chart.Chart;
 import java.awt.Component;
 import java.awt.Container;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -15,6 +17,21 @@ final class WindowParts {
     private static final long LONGEST_MS = 30_000;
 
     private WindowParts() {}
+
+    /** A desk with a chart on it, not shown yet, that keeps its settings in a folder. */
+    static DeskFrame desk(Chart chart, Path folder) {
+        return execute(() -> {
+            Look.setUp(false);
+            return new DeskFrame(chart, new Settings(folder.resolve("desk.properties")));
+        });
+    }
+
+    /** A desk with a new chart on it, shown, that keeps its settings in a folder. */
+    static DeskFrame shownDesk(Path folder) {
+        DeskFrame desk = desk(Desk.blank(), folder);
+        execute(() -> desk.setVisible(true));
+        return desk;
+    }
 
     /** The first part of this name, however deep it lies. */
     static Component named(Container in, String name) {
