@@ -29,7 +29,7 @@ final class DeskFrame extends JFrame {
     private static final int WIDTH_PX = 1460;
     private static final int HEIGHT_PX = 940;
     private static final int FINDINGS_PX = 310;
-    private static final int SIDE_PX = 298;
+    private static final int SIDE_PX = 326;
     private static final int WORDS_PX = 196;
     private static final int YARNS_PX = 286;
 

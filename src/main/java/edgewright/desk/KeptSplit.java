@@ -39,6 +39,9 @@ final class KeptSplit extends JSplitPane {
         addComponentListener(new ComponentAdapter() {
             @Override
             public void componentResized(ComponentEvent event) {
+                // Laid out, the split shares out what its size has changed by; what is wanted stays only if set after
+                // that.
+                validate();
                 settle();
             }
         });

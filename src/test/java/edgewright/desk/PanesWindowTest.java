@@ -2,6 +2,7 @@ package edgewright.desk;
 
 import static edgewright.desk.WindowParts.named;
 import static edgewright.desk.WindowParts.parts;
+import static edgewright.desk.WindowParts.until;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.swing.edt.GuiActionRunner.execute;
 
@@ -14,6 +15,7 @@ import edgewright.check.RuleBook;
 import edgewright.check.RuleEntry;
 import edgewright.check.Sentences;
 import edgewright.check.Severity;
+import java.awt.Dimension;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
@@ -23,6 +25,7 @@ import javax.swing.JDialog;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JSpinner;
+import javax.swing.JSplitPane;
 import javax.swing.JTable;
 import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.AfterEach;
@@ -112,6 +115,27 @@ class PanesWindowTest {
     }
 
     @Test
+    void panesThatGaveWayToANarrowWindowGrowBack() {
+        int findings = 310;
+        int side = 326;
+        int yarns = 286;
+        until(
+                "the panes have the size they are given",
+                () -> divider("deskSplit") == findings
+                        && secondSize("sideSplit") == side
+                        && secondSize("roundsSplit") == yarns);
+        Dimension before = execute(() -> desk.getSize());
+        execute(() -> desk.setSize(900, 620));
+        until("the panes have given way", () -> divider("deskSplit") < findings && secondSize("sideSplit") < side);
+        execute(() -> desk.setSize(before));
+        until(
+                "they have grown back",
+                () -> divider("deskSplit") == findings
+                        && secondSize("sideSplit") == side
+                        && secondSize("roundsSplit") == yarns);
+    }
+
+    @Test
     void wordsOfARoundThatCannotBeWorkedSaySoFirst() {
         execute(() -> desk.bench().work(List.of(new Place(1, Section.REPEAT, 2)), Stitch.LONG));
         assertThat(execute(() -> ((JTextComponent) named(desk, "words")).getText()))
@@ -157,5 +181,17 @@ class PanesWindowTest {
 
     private String text(String name) {
         return execute(() -> ((JLabel) named(desk, name)).getText());
+    }
+
+    private int divider(String split) {
+        return execute(() -> ((JSplitPane) named(desk, split)).getDividerLocation());
+    }
+
+    private int secondSize(String split) {
+        return execute(() -> {
+            JSplitPane of = (JSplitPane) named(desk, split);
+            Dimension size = of.getRightComponent().getSize();
+            return of.getOrientation() == JSplitPane.HORIZONTAL_SPLIT ? size.width : size.height;
+        });
     }
 }
