@@ -78,11 +78,11 @@ final class PencilLine {
 
     /** Boxes to tick, and what for; all on one line. */
     PencilLine ticks(String... texts) {
-        double width = 0;
+        double width = -gapPt;
         for (String text : texts) {
             width += tickPt(sheet)
                     + 2 * gapPt
-                    + setter.words(0, 0, text + " ", styles.text()).widthPt();
+                    + setter.words(0, 0, text, styles.text()).widthPt();
         }
         makeRoom(width);
         for (String text : texts) {
@@ -147,7 +147,8 @@ final class PencilLine {
 
     private void say(String text, double thenPt) {
         double width = setter.words(0, 0, text, styles.text()).widthPt() + gapPt;
-        makeRoom(width + thenPt);
+        // The white after words that nothing follows may stand beyond the column.
+        makeRoom(thenPt == 0 ? width - gapPt : width + thenPt);
         last(words).add(setter.words(x, baselinePt, text + " ", styles.text()));
         x += width;
     }
