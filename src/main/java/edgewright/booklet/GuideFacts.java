@@ -61,7 +61,9 @@ final class GuideFacts {
                 counts.add(Integer.toString(options.counting().shown(sides.get().of(side))));
             }
         } else {
-            counted.add(Texts.of("guide.counts.repeats"));
+            // In large type the whole name would take the room of two columns from the counts.
+            boolean large = options.edition() == Edition.LARGE_PRINT;
+            counted.add(Texts.of(large ? "guide.counts.repeats.short" : "guide.counts.repeats"));
             for (int repeats : examples) {
                 counted.add(Integer.toString(repeats));
                 counts.add(count(round, repeats));
