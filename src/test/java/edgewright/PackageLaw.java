@@ -19,7 +19,10 @@ final class PackageLaw {
 
     private static final String BASE = "edgewright";
 
-    /** A package of ours: what it may use, each entry a package ({@code chart}) or a class ({@code chart.Stitch}). */
+    /**
+     * A package of ours: what it may use, each entry a package ({@code chart}), a room in one ({@code words.tree}) or a class
+     * ({@code chart.Stitch}). A package opens no room inside it, and no room opens the package around it.
+     */
     private record Ours(List<String> mayUse) {}
 
     /** An outside package: who may use it, each entry a package, a class, or a class name with an asterisk after it. */
@@ -47,7 +50,7 @@ final class PackageLaw {
                 throw new IllegalArgumentException("package " + name + " stands twice in the table");
             }
             for (String used : mayUse) {
-                if (!ours.containsKey(packageOfEntry(used))) {
+                if (!ours.containsKey(used) && !ours.containsKey(packageOfClass(used))) {
                     throw new IllegalArgumentException(
                             "package " + name + " wants " + used + ", which does not stand above it");
                 }
@@ -120,15 +123,18 @@ final class PackageLaw {
         return entry.equals(topLevel) || entry.equals(ourPackage(className));
     }
 
-    /** {@code edgewright.chart.Stitch} lies in chart, {@code edgewright.Main} in edgewright. */
+    /**
+     * {@code edgewright.chart.Stitch} lies in chart, {@code edgewright.words.tree.Run} in words.tree, {@code edgewright.Main}
+     * in edgewright.
+     */
     private static String ourPackage(String className) {
         int end = className.lastIndexOf('.');
         String name = className.substring(0, end);
         return name.equals(BASE) ? BASE : name.substring(BASE.length() + 1);
     }
 
-    private static String packageOfEntry(String entry) {
-        int dot = entry.indexOf('.');
+    private static String packageOfClass(String entry) {
+        int dot = entry.lastIndexOf('.');
         return dot < 0 ? entry : entry.substring(0, dot);
     }
 

@@ -16,6 +16,10 @@ class PackageLawTest {
             | `chart` | the design | nothing |
             | `words` | instructions | `chart` |
             | `hands` | a maker | `words`, `chart.Stitch` |
+            | `desk.work` | a bench | `chart` |
+            | `desk.canvas` | a feature | `desk.work` |
+            | `desk.panes` | a feature | `desk.work`, `desk.canvas.Cell` |
+            | `desk` | the window | `desk.work`, `desk.canvas` |
             | `draw` | marks | `chart` |
             | `edgewright` | main | `chart`, `words` |
 
@@ -57,6 +61,27 @@ class PackageLawTest {
         assertThat(law.objectionTo("edgewright.hands.Maker", "edgewright.chart.Stitches"))
                 .contains("edgewright.hands.Maker uses edgewright.chart.Stitches,"
                         + " but hands may use only words, chart.Stitch");
+    }
+
+    @Test
+    void aRoomIsOpenOnlyToWhomItsNameIsGiven() {
+        assertThat(law.objectionTo("edgewright.desk.canvas.Canvas", "edgewright.desk.work.Bench"))
+                .isEmpty();
+        assertThat(law.objectionTo("edgewright.desk.panes.Pane", "edgewright.desk.canvas.Cell"))
+                .isEmpty();
+        assertThat(law.objectionTo("edgewright.desk.Frame", "edgewright.desk.canvas.Canvas"))
+                .isEmpty();
+        assertThat(law.objectionTo("edgewright.desk.panes.Pane", "edgewright.desk.canvas.Canvas"))
+                .contains("edgewright.desk.panes.Pane uses edgewright.desk.canvas.Canvas,"
+                        + " but desk.panes may use only desk.work, desk.canvas.Cell");
+        assertThat(law.objectionTo("edgewright.desk.canvas.Canvas", "edgewright.desk.panes.Pane"))
+                .contains("edgewright.desk.canvas.Canvas uses edgewright.desk.panes.Pane,"
+                        + " but desk.canvas may use only desk.work");
+        assertThat(law.objectionTo("edgewright.desk.work.Bench", "edgewright.desk.Frame"))
+                .contains("edgewright.desk.work.Bench uses edgewright.desk.Frame, but desk.work may use only chart");
+        assertThat(law.objectionTo("edgewright.desk.Frame", "edgewright.desk.panes.Pane"))
+                .contains("edgewright.desk.Frame uses edgewright.desk.panes.Pane,"
+                        + " but desk may use only desk.work, desk.canvas");
     }
 
     @Test

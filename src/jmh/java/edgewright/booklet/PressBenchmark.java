@@ -1,12 +1,20 @@
 package edgewright.booklet;
 
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
+import edgewright.booklet.choice.BookletOptions;
+import edgewright.booklet.choice.Edition;
+import edgewright.booklet.choice.Progress;
+import edgewright.booklet.page.PageItem;
+import edgewright.booklet.page.PageLayout;
+import edgewright.booklet.page.Typefaces;
+import edgewright.booklet.press.MarkStamps;
+import edgewright.booklet.press.PagePrinter;
 import edgewright.chart.Chart;
-import edgewright.draw.CornerPicture;
-import edgewright.draw.Drawing;
-import edgewright.draw.Emphasis;
-import edgewright.draw.PictureStyle;
-import edgewright.draw.RasterSurface;
+import edgewright.draw.marks.Drawing;
+import edgewright.draw.marks.Emphasis;
+import edgewright.draw.picture.CornerPicture;
+import edgewright.draw.picture.PictureStyle;
+import edgewright.draw.raster.RasterSurface;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.Map;
@@ -38,7 +46,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @Measurement(iterations = 5, time = 2)
 @Fork(1)
 public class PressBenchmark {
-    private static final float PT_PER_MM = (float) Sheet.PT_PER_MM;
+    private static final float PT_PER_MM = (float) PageLayout.PT_PER_MM;
 
     private Chart chart;
     private Drawing drawing;
@@ -61,15 +69,15 @@ public class PressBenchmark {
 
     @Benchmark
     public byte[] printMarkByMark() throws IOException {
-        Sheet sheet = new Sheet(widthPt, heightPt, 0, 0, widthPt, heightPt, 0, 15, 0);
+        PageLayout sheet = new PageLayout(widthPt, heightPt, 0, 0, widthPt, heightPt, 0, 15, 0);
         try (PDDocument document = new PDDocument()) {
             PDPage page = new PDPage(new PDRectangle(widthPt, heightPt));
             document.addPage(page);
-            Type type = Type.embedIn(document);
+            Typefaces type = Typefaces.embedIn(document);
             try (PDPageContentStream content =
                     new PDPageContentStream(document, page, PDPageContentStream.AppendMode.OVERWRITE, true)) {
-                new PagePrinter(content, sheet, type, Edition.STANDARD, new Stamps(document), Map.of())
-                        .print(new Ink.Art(0, 0, widthPt, heightPt, () -> drawing, 0, 0, 1));
+                new PagePrinter(content, sheet, type, Edition.STANDARD, new MarkStamps(document), Map.of())
+                        .print(new PageItem.Art(0, 0, widthPt, heightPt, () -> drawing, 0, 0, 1));
             }
             return saved(document);
         }

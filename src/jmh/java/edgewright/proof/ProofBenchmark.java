@@ -11,14 +11,14 @@ import edgewright.chart.Stitch;
 import edgewright.chart.Yarn;
 import edgewright.hands.HouseRules;
 import edgewright.hands.Maker;
-import edgewright.hands.Outcome;
-import edgewright.words.Options;
-import edgewright.words.Pattern;
-import edgewright.words.PatternReader;
-import edgewright.words.PatternWriter;
-import edgewright.words.PlainText;
-import edgewright.words.Reading;
-import edgewright.words.SideCounts;
+import edgewright.hands.WorkOutcome;
+import edgewright.words.page.PlainText;
+import edgewright.words.read.PatternReader;
+import edgewright.words.read.ReadingResult;
+import edgewright.words.tree.Instructions;
+import edgewright.words.tree.SideCounts;
+import edgewright.words.write.PatternWriter;
+import edgewright.words.write.WordingOptions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
@@ -47,7 +47,7 @@ public class ProofBenchmark {
     private Chart chart;
     private PerSide repeats;
     private String text;
-    private Pattern pattern;
+    private Instructions pattern;
     private SideCounts base;
 
     /** A chart with a long stitch in every third column, none of them over another. */
@@ -67,20 +67,20 @@ public class ProofBenchmark {
         int times = (400 - shape.fewestStitches(0)) / shape.w();
         repeats = PerSide.all(times);
         base = SideCounts.all(shape.stitches(0, times));
-        text = PlainText.of(PatternWriter.write(chart, Options.of(chart)));
-        pattern = ((Reading.Understood) PatternReader.read(text)).pattern();
+        text = PlainText.of(PatternWriter.write(chart, WordingOptions.of(chart)));
+        pattern = ((ReadingResult.Understood) PatternReader.read(text)).pattern();
         if (!new Prover(chart).prove(text, repeats).agrees()) {
             throw new IllegalStateException("the words do not make the chart");
         }
     }
 
     @Benchmark
-    public Reading readTheWords() {
+    public ReadingResult readTheWords() {
         return PatternReader.read(text);
     }
 
     @Benchmark
-    public Outcome workTheTree() {
+    public WorkOutcome workTheTree() {
         return new Maker(HouseRules.ALL_ALLOWED).work(pattern, base);
     }
 

@@ -1,10 +1,23 @@
 package edgewright.booklet;
 
-import edgewright.booklet.Paginator.Placed;
+import edgewright.booklet.choice.BookletOptions;
+import edgewright.booklet.choice.BookletTexts;
+import edgewright.booklet.choice.Progress;
+import edgewright.booklet.page.PageLayout;
+import edgewright.booklet.page.Paginator;
+import edgewright.booklet.page.Paginator.Placed;
+import edgewright.booklet.page.TextSetter;
+import edgewright.booklet.page.TextStyles;
+import edgewright.booklet.page.Typefaces;
+import edgewright.booklet.page.YarnChips;
+import edgewright.booklet.press.HeaderFooter;
+import edgewright.booklet.press.Metadata;
+import edgewright.booklet.press.Press;
+import edgewright.booklet.press.StructureTree;
 import edgewright.chart.Chart;
 import edgewright.check.Checker;
 import edgewright.check.Verdict;
-import edgewright.draw.PictureStyle;
+import edgewright.draw.picture.PictureStyle;
 import edgewright.file.SafeFile;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -30,11 +43,11 @@ public final class Booklet {
      *
      * @throws IOException if the file cannot be written
      */
-    public static Outcome publish(Chart chart, BookletOptions options, Path file, Progress progress)
+    public static PublishOutcome publish(Chart chart, BookletOptions options, Path file, Progress progress)
             throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        Outcome outcome = publish(chart, options, bytes, progress);
-        if (outcome instanceof Outcome.Published) {
+        PublishOutcome outcome = publish(chart, options, bytes, progress);
+        if (outcome instanceof PublishOutcome.Published) {
             SafeFile.write(file, bytes::writeTo);
         }
         return outcome;
@@ -45,7 +58,7 @@ public final class Booklet {
      *
      * @throws IOException if the stream cannot be written
      */
-    public static Outcome publish(Chart chart, BookletOptions options, OutputStream out, Progress progress)
+    public static PublishOutcome publish(Chart chart, BookletOptions options, OutputStream out, Progress progress)
             throws IOException {
         Verdict verdict = options.repeats().isPresent()
                 ? Checker.check(
@@ -60,34 +73,34 @@ public final class Booklet {
      *
      * @throws IOException if the stream cannot be written
      */
-    public static Outcome publish(Verdict verdict, BookletOptions options, OutputStream out, Progress progress)
+    public static PublishOutcome publish(Verdict verdict, BookletOptions options, OutputStream out, Progress progress)
             throws IOException {
         Chart chart = verdict.chart();
         if (verdict.hasErrors() && !options.draft()) {
-            return new Outcome.Refused(verdict);
+            return new PublishOutcome.Refused(verdict);
         }
         if (stitchesShown(chart) > MOST_STITCHES) {
-            return new Outcome.TooLarge(stitchesShown(chart));
+            return new PublishOutcome.TooLarge(stitchesShown(chart));
         }
         boolean draft = verdict.hasErrors();
         try (PDDocument document = new PDDocument()) {
-            Sheet sheet = Sheet.of(options.paper(), options.edition());
-            Type type = Type.embedIn(document);
+            PageLayout sheet = PageLayout.of(options.paper(), options.edition());
+            Typefaces type = Typefaces.embedIn(document);
             TextSetter setter =
-                    new TextSetter(sheet, Styles.of(type, sheet), new Chips(chart, sheet, options.edition()));
+                    new TextSetter(sheet, TextStyles.of(type, sheet), new YarnChips(chart, sheet, options.edition()));
             String language = PatternPages.language(options.terms());
             List<List<Placed>> pages = new Paginator(sheet.heightPt())
                     .pages(new PatternPages(setter, chart, options, verdict, progress).strips());
-            Structure structure = new Structure(document, language);
-            Running running = new Running(setter, chart, options, draft);
+            StructureTree structure = new StructureTree(document, language);
+            HeaderFooter running = new HeaderFooter(setter, chart, options, draft);
             if (!new Press(document, sheet, type, options.edition(), structure).print(pages, running, progress)) {
-                return new Outcome.Cancelled();
+                return new PublishOutcome.Cancelled();
             }
             Metadata.write(document, title(chart), chart.designer(), language, seed(chart, options));
             document.save(out);
-            return new Outcome.Published(pages.size(), draft, verdict, type.unprinted());
+            return new PublishOutcome.Published(pages.size(), draft, verdict, type.unprinted());
         } catch (CancellationException e) {
-            return new Outcome.Cancelled();
+            return new PublishOutcome.Cancelled();
         }
     }
 
@@ -101,7 +114,7 @@ public final class Booklet {
     }
 
     private static String title(Chart chart) {
-        return chart.title().isBlank() ? Texts.of("untitled") : chart.title();
+        return chart.title().isBlank() ? BookletTexts.of("untitled") : chart.title();
     }
 
     /** A number that follows from what is printed and from nothing else; records are hashed by content. */

@@ -1,17 +1,40 @@
 package edgewright.booklet;
 
+import edgewright.booklet.choice.BookletOptions;
+import edgewright.booklet.choice.BookletTexts;
+import edgewright.booklet.choice.Edition;
+import edgewright.booklet.choice.PrintedTerms;
+import edgewright.booklet.choice.Progress;
+import edgewright.booklet.maker.GuidePages;
+import edgewright.booklet.maker.WorksheetPages;
+import edgewright.booklet.page.Anchor;
+import edgewright.booklet.page.ColumnSlice;
+import edgewright.booklet.page.Role;
+import edgewright.booklet.page.Tag;
+import edgewright.booklet.page.TextSetter;
+import edgewright.booklet.parts.ContentsPage;
+import edgewright.booklet.parts.CountsPages;
+import edgewright.booklet.parts.Cover;
+import edgewright.booklet.parts.CoverFacts;
+import edgewright.booklet.parts.DraftPages;
+import edgewright.booklet.parts.LargePrintNotes;
+import edgewright.booklet.parts.PartPages;
+import edgewright.booklet.parts.ProvedPages;
+import edgewright.booklet.parts.YarnPages;
+import edgewright.booklet.sheets.ChartLinks;
+import edgewright.booklet.sheets.ChartSheets;
+import edgewright.booklet.sheets.CoverPicture;
 import edgewright.chart.Chart;
 import edgewright.chart.Terms;
 import edgewright.check.Verdict;
-import edgewright.draw.Emphasis;
-import edgewright.words.Part;
-import edgewright.words.PatternWriter;
-import edgewright.words.WrittenPattern;
+import edgewright.draw.marks.Emphasis;
+import edgewright.words.page.PatternPart;
+import edgewright.words.page.PatternText;
+import edgewright.words.write.PatternWriter;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructureTypes;
 
 /**
  * A whole pattern as strips, in the order in which it is read: first page, contents, findings of a draft, what is needed and
@@ -19,9 +42,10 @@ import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructure
  * then the extras: the round guide and the worksheet. In large print the words come before the chart. In both terms, what
  * depends on them comes twice.
  */
-final class PatternPages {
+public final class PatternPages {
     /** What says the same in any terms, and so is printed once. */
-    private static final Set<Part.Kind> ONCE = EnumSet.of(Part.Kind.NEEDS, Part.Kind.DESIGNER_NOTES, Part.Kind.COUNTS);
+    private static final Set<PatternPart.Kind> ONCE =
+            EnumSet.of(PatternPart.Kind.NEEDS, PatternPart.Kind.DESIGNER_NOTES, PatternPart.Kind.COUNTS);
 
     private final TextSetter setter;
     private final Chart chart;
@@ -31,9 +55,9 @@ final class PatternPages {
     private final Progress progress;
     private final Tag root = Tag.document();
     private final ChartLinks links;
-    private final List<Strip> body = new ArrayList<>();
+    private final List<ColumnSlice> body = new ArrayList<>();
 
-    PatternPages(TextSetter setter, Chart chart, BookletOptions options, Verdict verdict, Progress progress) {
+    public PatternPages(TextSetter setter, Chart chart, BookletOptions options, Verdict verdict, Progress progress) {
         this.setter = setter;
         this.chart = chart;
         this.options = options;
@@ -48,12 +72,12 @@ final class PatternPages {
      *
      * @throws java.util.concurrent.CancellationException if it is not to go on
      */
-    List<Strip> strips() {
-        WrittenPattern words = PatternWriter.write(chart, options.words(draft));
+    public List<ColumnSlice> strips() {
+        PatternText words = PatternWriter.write(chart, options.words(draft));
         DraftPages findings = new DraftPages(verdict);
         announceRounds(words);
         if (draft) {
-            body.addAll(findings.set(setter, section(root), new Anchor(Texts.of("draft.heading"), 1)));
+            body.addAll(findings.set(setter, section(root), new Anchor(BookletTexts.of("draft.heading"), 1)));
         }
         if (options.telling().terms().inTurn().size() > 1) {
             inBothTerms(words, findings);
@@ -62,15 +86,15 @@ final class PatternPages {
         }
         if (options.supplements().worksheet()) {
             body.addAll(new WorksheetPages(setter, chart, options)
-                    .set(section(root), new Anchor(Texts.of("worksheet.heading"), 1)));
+                    .set(section(root), new Anchor(BookletTexts.of("worksheet.heading"), 1)));
         }
         return withFirstPages(words);
     }
 
     /** The chart leads to rounds that are yet to come. */
-    private void announceRounds(WrittenPattern words) {
-        for (Part part : words.parts()) {
-            if (part.kind() == Part.Kind.ROUNDS) {
+    private void announceRounds(PatternText words) {
+        for (PatternPart part : words.parts()) {
+            if (part.kind() == PatternPart.Kind.ROUNDS) {
                 for (Terms terms : options.telling().terms().inTurn()) {
                     links.announce(terms, headed(part.heading(), terms));
                 }
@@ -79,13 +103,13 @@ final class PatternPages {
     }
 
     /** The pattern in one of the terms: everything in its place. */
-    private void told(Tag parent, BookletOptions in, WrittenPattern words, DraftPages findings) {
+    private void told(Tag parent, BookletOptions in, PatternText words, DraftPages findings) {
         boolean chartLast = in.edition() == Edition.LARGE_PRINT;
-        for (Part part : inOrder(words)) {
-            if (part.kind() == Part.Kind.ROUNDS && !chartLast) {
+        for (PatternPart part : inOrder(words)) {
+            if (part.kind() == PatternPart.Kind.ROUNDS && !chartLast) {
                 chart(findings);
             }
-            if (part.kind() == Part.Kind.COUNTS) {
+            if (part.kind() == PatternPart.Kind.COUNTS) {
                 if (chartLast) {
                     chart(findings);
                 }
@@ -99,11 +123,11 @@ final class PatternPages {
     }
 
     /** First what is the same in both terms, then all that is not, once in each, and at last the counts. */
-    private void inBothTerms(WrittenPattern words, DraftPages findings) {
+    private void inBothTerms(PatternText words, DraftPages findings) {
         boolean chartLast = options.edition() == Edition.LARGE_PRINT;
-        List<Part> parts = inOrder(words);
+        List<PatternPart> parts = inOrder(words);
         parts.stream()
-                .filter(part -> ONCE.contains(part.kind()) && part.kind() != Part.Kind.COUNTS)
+                .filter(part -> ONCE.contains(part.kind()) && part.kind() != PatternPart.Kind.COUNTS)
                 .forEach(part -> part(root, options, part, part.heading()));
         if (!chartLast) {
             chart(findings);
@@ -111,11 +135,11 @@ final class PatternPages {
         for (Terms terms : options.telling().terms().inTurn()) {
             BookletOptions in = options.withTerms(terms);
             Tag told = section(root).inLanguage(language(terms));
-            String name = Texts.of("terms." + terms);
+            String name = BookletTexts.of("terms." + terms);
             int first = body.size();
-            for (Part part : inOrder(PatternWriter.write(chart, in.words(draft)))) {
+            for (PatternPart part : inOrder(PatternWriter.write(chart, in.words(draft)))) {
                 if (!ONCE.contains(part.kind())) {
-                    boolean opening = part.kind() == Part.Kind.TERMS;
+                    boolean opening = part.kind() == PatternPart.Kind.TERMS;
                     part(told, in, part, opening ? name : headed(part.heading(), terms));
                 }
             }
@@ -126,7 +150,7 @@ final class PatternPages {
             chart(findings);
         }
         parts.stream()
-                .filter(part -> part.kind() == Part.Kind.COUNTS)
+                .filter(part -> part.kind() == PatternPart.Kind.COUNTS)
                 .forEach(part -> part(root, options, part, part.heading()));
         if (options.supplements().guide()) {
             for (Terms terms : options.telling().terms().inTurn()) {
@@ -136,9 +160,9 @@ final class PatternPages {
     }
 
     /** The order of the words themselves. The heading is the first page. */
-    private static List<Part> inOrder(WrittenPattern words) {
+    private static List<PatternPart> inOrder(PatternText words) {
         return words.parts().stream()
-                .filter(part -> part.kind() != Part.Kind.HEADING)
+                .filter(part -> part.kind() != PatternPart.Kind.HEADING)
                 .toList();
     }
 
@@ -148,13 +172,13 @@ final class PatternPages {
     }
 
     /** Cover and contents, which knows of everything that comes after it. */
-    private List<Strip> withFirstPages(WrittenPattern words) {
+    private List<ColumnSlice> withFirstPages(PatternText words) {
         List<Anchor> inside = new ArrayList<>();
         body.forEach(strip -> strip.anchor().ifPresent(inside::add));
-        List<Strip> strips = new ArrayList<>(new Cover(setter, chart, root)
-                .strips(CoverPicture.of(chart, options), new Facts(chart, options, words)));
-        List<Strip> contents = new ArrayList<>(
-                new ContentsPage(setter).set(section(root), new Anchor(Texts.of("contents.heading"), 1), inside));
+        List<ColumnSlice> strips = new ArrayList<>(new Cover(setter, chart, root)
+                .strips(CoverPicture.of(chart, options), new CoverFacts(chart, options, words)));
+        List<ColumnSlice> contents = new ArrayList<>(new ContentsPage(setter)
+                .set(section(root), new Anchor(BookletTexts.of("contents.heading"), 1), inside));
         contents.set(0, contents.get(0).onNewPage(!setter.sheet().oneColumn()));
         strips.addAll(contents);
         strips.addAll(body);
@@ -174,13 +198,13 @@ final class PatternPages {
         }
     }
 
-    private void part(Tag parent, BookletOptions in, Part part, String title) {
+    private void part(Tag parent, BookletOptions in, PatternPart part, String title) {
         progress.requireGoOn();
         Tag section = section(parent);
-        boolean rounds = part.kind() == Part.Kind.ROUNDS;
+        boolean rounds = part.kind() == PatternPart.Kind.ROUNDS;
         Anchor anchor = rounds ? links.rounds(in.terms()) : new Anchor(title, 1);
-        List<Strip> strips;
-        if (part.kind() == Part.Kind.COUNTS && in.repeats().isEmpty()) {
+        List<ColumnSlice> strips;
+        if (part.kind() == PatternPart.Kind.COUNTS && in.repeats().isEmpty()) {
             strips = new ArrayList<>(setter.partHeading(section, anchor));
             strips.addAll(CountsPages.set(setter, chart, in.counting(), section));
         } else {
@@ -196,38 +220,39 @@ final class PatternPages {
             strips.set(0, strips.get(0).onNewPage(true));
         }
         body.addAll(strips);
-        if (part.kind() == Part.Kind.NOTES && in.edition() == Edition.LARGE_PRINT) {
+        if (part.kind() == PatternPart.Kind.NOTES && in.edition() == Edition.LARGE_PRINT) {
             body.addAll(LargePrintNotes.set(setter, section(parent), anchor("large.heading", in)));
         }
         yarn(part.kind());
     }
 
     /** How much yarn stands after what is needed, and round by round after the counts. */
-    private void yarn(Part.Kind after) {
+    private void yarn(PatternPart.Kind after) {
         if (!options.supplements().yarn()) {
             return;
         }
         YarnPages yarn = new YarnPages(setter, chart, options);
         switch (after) {
-            case NEEDS -> body.addAll(yarn.needs(section(root), new Anchor(Texts.of("yarn.needs.heading"), 1)));
-            case COUNTS -> body.addAll(yarn.rounds(section(root), new Anchor(Texts.of("yarn.rounds.heading"), 1)));
+            case NEEDS -> body.addAll(yarn.needs(section(root), new Anchor(BookletTexts.of("yarn.needs.heading"), 1)));
+            case COUNTS ->
+                body.addAll(yarn.rounds(section(root), new Anchor(BookletTexts.of("yarn.rounds.heading"), 1)));
             default -> {}
         }
     }
 
     /** A heading of the booklet's own, with the terms where there are two. */
     private Anchor anchor(String key, BookletOptions in) {
-        return new Anchor(headed(Texts.of(key), in.terms()), 1);
+        return new Anchor(headed(BookletTexts.of(key), in.terms()), 1);
     }
 
     private String headed(String heading, Terms terms) {
         return options.telling().terms() == PrintedTerms.BOTH
-                ? Texts.of("both.heading", heading, Texts.of("terms." + terms))
+                ? BookletTexts.of("both.heading", heading, BookletTexts.of("terms." + terms))
                 : heading;
     }
 
     private static Tag section(Tag parent) {
-        return parent.child(StandardStructureTypes.SECT);
+        return parent.child(Role.SECTION);
     }
 
     /** The language of words in these terms. */

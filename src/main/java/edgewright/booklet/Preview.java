@@ -1,5 +1,7 @@
 package edgewright.booklet;
 
+import edgewright.booklet.choice.BookletOptions;
+import edgewright.booklet.choice.Progress;
 import edgewright.chart.Chart;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
@@ -33,8 +35,8 @@ public final class Preview implements AutoCloseable {
      */
     public static Optional<Preview> of(Chart chart, BookletOptions options, Progress progress) throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        Outcome outcome = Booklet.publish(chart, options.withDraft(true), bytes, progress);
-        return outcome instanceof Outcome.Published
+        PublishOutcome outcome = Booklet.publish(chart, options.withDraft(true), bytes, progress);
+        return outcome instanceof PublishOutcome.Published
                 ? Optional.of(new Preview(Loader.loadPDF(bytes.toByteArray())))
                 : Optional.empty();
     }

@@ -1,18 +1,18 @@
 package edgewright.booklet;
 
 import edgewright.chart.Chart;
-import edgewright.chart.Hand;
+import edgewright.chart.HookHand;
 import edgewright.chart.Terms;
-import edgewright.draw.ChartPicture;
-import edgewright.draw.Emphasis;
-import edgewright.draw.PictureStyle;
-import edgewright.draw.SvgPicture;
-import edgewright.words.HtmlPage;
-import edgewright.words.MarkdownText;
-import edgewright.words.Options;
-import edgewright.words.PatternWriter;
-import edgewright.words.PlainText;
-import edgewright.words.Version;
+import edgewright.draw.marks.Emphasis;
+import edgewright.draw.picture.ChartPicture;
+import edgewright.draw.picture.PictureStyle;
+import edgewright.draw.svg.SvgPicture;
+import edgewright.words.page.HtmlPage;
+import edgewright.words.page.MarkdownText;
+import edgewright.words.page.PlainText;
+import edgewright.words.page.TermsVersion;
+import edgewright.words.write.PatternWriter;
+import edgewright.words.write.WordingOptions;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -22,21 +22,21 @@ public enum WordsFormat {
     /** Lines of plain text. */
     TEXT(".txt") {
         @Override
-        String format(List<Version> versions, Chart chart, Hand hand) {
+        String format(List<TermsVersion> versions, Chart chart, HookHand hand) {
             return PlainText.of(versions);
         }
     },
     /** Markdown, with a table of counts. */
     MARKDOWN(".md") {
         @Override
-        String format(List<Version> versions, Chart chart, Hand hand) {
+        String format(List<TermsVersion> versions, Chart chart, HookHand hand) {
             return MarkdownText.of(versions);
         }
     },
     /** One page of HTML, with the chart before the rounds unless it is very large. */
     HTML(".html") {
         @Override
-        String format(List<Version> versions, Chart chart, Hand hand) {
+        String format(List<TermsVersion> versions, Chart chart, HookHand hand) {
             return HtmlPage.of(versions, chart, picture(chart, hand));
         }
     };
@@ -64,7 +64,7 @@ public enum WordsFormat {
     }
 
     /** The chart in words; the last line ends with a line feed. */
-    public String write(Chart chart, Options options) {
+    public String write(Chart chart, WordingOptions options) {
         return write(chart, options, List.of(options.terms()));
     }
 
@@ -75,16 +75,16 @@ public enum WordsFormat {
      * @param options all but the terms
      * @param terms each once, at least one
      */
-    public String write(Chart chart, Options options, List<Terms> terms) {
-        List<Version> versions = terms.stream()
-                .map(each -> new Version(each, PatternWriter.write(chart, options.withTerms(each))))
+    public String write(Chart chart, WordingOptions options, List<Terms> terms) {
+        List<TermsVersion> versions = terms.stream()
+                .map(each -> new TermsVersion(each, PatternWriter.write(chart, options.withTerms(each))))
                 .toList();
         return format(versions, chart, options.hand());
     }
 
-    abstract String format(List<Version> versions, Chart chart, Hand hand);
+    abstract String format(List<TermsVersion> versions, Chart chart, HookHand hand);
 
-    private static Optional<String> picture(Chart chart, Hand hand) {
+    private static Optional<String> picture(Chart chart, HookHand hand) {
         PictureStyle style = PictureStyle.PRINT.withHand(hand);
         int rounds = chart.rounds().size();
         long perRound =

@@ -28,7 +28,7 @@ public record Chart(
         Rules rules,
         List<Yarn> yarns,
         List<Round> rounds,
-        Making making,
+        PatternDetails making,
         Extras extras) {
     /** The most rounds of a chart. */
     public static final int MOST_ROUNDS = 2_000;
@@ -90,7 +90,7 @@ public record Chart(
             List<Yarn> yarns,
             List<Round> rounds,
             Extras extras) {
-        this(title, designer, notes, terms, corner, rules, yarns, rounds, Making.NONE, extras);
+        this(title, designer, notes, terms, corner, rules, yarns, rounds, PatternDetails.NONE, extras);
     }
 
     /** A chart of plain back-loop rounds to begin a design with; its yarns are used in turn, from the first. */
@@ -101,7 +101,7 @@ public record Chart(
                     Edits.blankRound(shape, r, yarns.get((r - 1) % yarns.size()).id()));
         }
         return new Chart(
-                title, "", "", Terms.UK, Corner.DEFAULT, Rules.DEFAULT, yarns, blank, Making.NONE, Extras.NONE);
+                title, "", "", Terms.UK, Corner.DEFAULT, Rules.DEFAULT, yarns, blank, PatternDetails.NONE, Extras.NONE);
     }
 
     /** A, w and B as they follow from round 1. */
@@ -215,12 +215,12 @@ public record Chart(
 
     /** This chart with other rounds. */
     public Chart withRounds(List<Round> newRounds) {
-        Making kept = newRounds.isEmpty() ? making : making.on(shape(newRounds.get(0)));
+        PatternDetails kept = newRounds.isEmpty() ? making : making.on(shape(newRounds.get(0)));
         return new Chart(title, designer, notes, terms, corner, rules, yarns, newRounds, kept, extras);
     }
 
     /** This chart made otherwise. */
-    public Chart withMaking(Making newMaking) {
+    public Chart withMaking(PatternDetails newMaking) {
         return new Chart(title, designer, notes, terms, corner, rules, yarns, rounds, newMaking, extras);
     }
 

@@ -46,7 +46,7 @@ final class AllRules {
      * Which of the stitches that are looked at break any rule. The same as asking each of {@link #ABOUT_STITCHES}, but written
      * out, since then the compiler of the JVM sees all of it as one expression.
      */
-    static long flagged(Neighbours look) {
+    static long flagged(StitchPlanes look) {
         return NO_ROUND_BELOW.flagged(look)
                 | PAST_CORNER.flagged(look)
                 | COVERED_LOOP.flagged(look)

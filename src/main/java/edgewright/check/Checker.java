@@ -55,11 +55,11 @@ public final class Checker {
             }
         }
         RoundJudge judge = new RoundJudge(chart);
-        Flag[][] byRound = new Flag[rounds.size()][];
+        Violation[][] byRound = new Violation[rounds.size()][];
         for (int i = 0; i < byRound.length; i++) {
             byRound[i] = judge.flags(i + 1);
         }
-        List<Flag> unclosed = baseStitches
+        List<Violation> unclosed = baseStitches
                 .map(stitches -> AllRules.UNCLOSED_SIDE.flags(shape, stitches))
                 .orElse(List.of());
         return new Verdict(
@@ -72,7 +72,7 @@ public final class Checker {
         return new Verdict(
                 chart,
                 baseStitches,
-                new Verdict.Parts(AllRules.RAGGED_SECTION.flags(chart), List.of(), new Flag[0][], 0));
+                new Verdict.Parts(AllRules.RAGGED_SECTION.flags(chart), List.of(), new Violation[0][], 0));
     }
 
     private static Verdict recheckRounds(Verdict before, Chart edited) {
@@ -83,7 +83,7 @@ public final class Checker {
             return ragged(edited, before.baseStitches());
         }
         Verdict.Parts parts = before.parts();
-        Flag[][] byRound = Arrays.copyOf(parts.byRound(), now.size());
+        Violation[][] byRound = Arrays.copyOf(parts.byRound(), now.size());
         RoundJudge judge = new RoundJudge(edited);
         int touched = Math.min(changed.end() + REACH, now.size());
         for (int i = changed.start(); i < touched; i++) {
@@ -92,7 +92,7 @@ public final class Checker {
         int longs = parts.longs()
                 - longs(old, changed.start(), changed.endBefore())
                 + longs(now, changed.start(), changed.end());
-        List<Flag> contrast =
+        List<Violation> contrast =
                 hasSameYarns(before.chart(), edited, changed) ? parts.contrast() : AllRules.LOW_CONTRAST.flags(edited);
         return new Verdict(edited, before.baseStitches(), new Verdict.Parts(parts.outside(), contrast, byRound, longs));
     }

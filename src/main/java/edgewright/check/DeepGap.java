@@ -18,7 +18,7 @@ final class DeepGap implements StitchRule {
     }
 
     @Override
-    public long flagged(Neighbours look) {
+    public long flagged(StitchPlanes look) {
         return look.chains() & look.chainsBelow();
     }
 
@@ -28,7 +28,7 @@ final class DeepGap implements StitchRule {
     }
 
     @Override
-    public List<Stream<Remedy>> remedies(Verdict verdict, Flag flag) {
+    public List<Stream<Remedy>> remedies(Verdict verdict, Violation flag) {
         return List.of(Remedies.fillIn(flag.place()), Remedies.backLoopBelow(verdict, flag.place()));
     }
 }

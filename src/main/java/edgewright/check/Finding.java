@@ -4,17 +4,17 @@ import java.util.List;
 import java.util.Objects;
 
 /**
- * That a chart breaks a rule somewhere, as data; {@link Sentences} makes the sentence.
+ * That a chart breaks a rule somewhere, as data; {@link FindingSentences} makes the sentence.
  *
  * <p>Two findings are equal if they have the same rule, place and values: remedies follow from the finding and its chart.
  */
 public final class Finding {
-    private final Flag flag;
+    private final Violation flag;
     private final Verdict verdict;
     /** Worked out when first asked for, since each has to be tried. Whoever is second does it again, to the same result. */
     private List<Remedy> remedies;
 
-    Finding(Flag flag, Verdict verdict) {
+    Finding(Violation flag, Verdict verdict) {
         this.flag = flag;
         this.verdict = verdict;
     }
@@ -30,7 +30,7 @@ public final class Finding {
     }
 
     /** What the finding is about. */
-    public Where where() {
+    public FindingPlace where() {
         return flag.where();
     }
 
@@ -46,7 +46,7 @@ public final class Finding {
     public List<Remedy> remedies() {
         List<Remedy> known = remedies;
         if (known == null) {
-            known = Trial.serving(verdict, flag);
+            known = RemedyTrial.serving(verdict, flag);
             remedies = known;
         }
         return known;

@@ -18,7 +18,7 @@ final class LandsOnLong implements StitchRule {
     }
 
     @Override
-    public long flagged(Neighbours look) {
+    public long flagged(StitchPlanes look) {
         return look.isStackingAllowed() ? 0 : look.landing() & look.longsTwoBelow();
     }
 
@@ -28,7 +28,7 @@ final class LandsOnLong implements StitchRule {
     }
 
     @Override
-    public List<Stream<Remedy>> remedies(Verdict verdict, Flag flag) {
+    public List<Stream<Remedy>> remedies(Verdict verdict, Violation flag) {
         return List.of(
                 Remedies.allowStacking(),
                 Remedies.takeOut(flag.place()),

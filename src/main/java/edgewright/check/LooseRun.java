@@ -28,14 +28,14 @@ final class LooseRun implements Rule {
     }
 
     /** The flags of a round of a chart that is not ragged, in working order. */
-    List<Flag> flags(Round round, int number, int looseRun) {
+    List<Violation> flags(Round round, int number, int looseRun) {
         return LongRun.longerThan(looseRun, round, number).stream()
-                .map(run -> Flag.at(this, run.first(), run.length(), looseRun))
+                .map(run -> Violation.at(this, run.first(), run.length(), looseRun))
                 .toList();
     }
 
     @Override
-    public List<Stream<Remedy>> remedies(Verdict verdict, Flag flag) {
+    public List<Stream<Remedy>> remedies(Verdict verdict, Violation flag) {
         Chart chart = verdict.chart();
         int looseRun = chart.rules().looseRun();
         int number = flag.place().round();

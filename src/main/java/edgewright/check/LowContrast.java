@@ -30,8 +30,8 @@ final class LowContrast implements Rule {
     }
 
     /** The flags of a chart, by round. */
-    List<Flag> flags(Chart chart) {
-        List<Flag> flags = new ArrayList<>();
+    List<Violation> flags(Chart chart) {
+        List<Violation> flags = new ArrayList<>();
         Set<Set<String>> met = new HashSet<>();
         List<Round> rounds = chart.rounds();
         String inner = rounds.get(0).yarn();
@@ -48,17 +48,17 @@ final class LowContrast implements Rule {
         return flags;
     }
 
-    private void addIfLow(Chart chart, int round, List<Flag> flags) {
+    private void addIfLow(Chart chart, int round, List<Violation> flags) {
         Yarn inner = chart.yarnOf(round - 1);
         Yarn outer = chart.yarnOf(round);
         if (Contrast.between(inner.colour(), outer.colour()).isLow()) {
-            flags.add(new Flag(this, Where.inRound(round), List.of(inner, outer)));
+            flags.add(new Violation(this, FindingPlace.inRound(round), List.of(inner, outer)));
         }
     }
 
     /** The lighter yarn made lighter, or the darker one darker, by as little as is enough. */
     @Override
-    public List<Stream<Remedy>> remedies(Verdict verdict, Flag flag) {
+    public List<Stream<Remedy>> remedies(Verdict verdict, Violation flag) {
         Yarn one = (Yarn) flag.values().get(0);
         Yarn two = (Yarn) flag.values().get(1);
         boolean oneIsLighter = Contrast.luminance(one.colour()) > Contrast.luminance(two.colour());

@@ -23,7 +23,7 @@ final class OtherYarn implements StitchRule {
     }
 
     @Override
-    public long flagged(Neighbours look) {
+    public long flagged(StitchPlanes look) {
         return look.isOverOtherYarn() ? look.landing() : 0;
     }
 
@@ -33,7 +33,7 @@ final class OtherYarn implements StitchRule {
     }
 
     @Override
-    public List<Stream<Remedy>> remedies(Verdict verdict, Flag flag) {
+    public List<Stream<Remedy>> remedies(Verdict verdict, Violation flag) {
         Chart chart = verdict.chart();
         int round = flag.place().round();
         Yarn below = chart.yarnOf(round - 2);

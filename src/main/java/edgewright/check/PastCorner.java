@@ -20,7 +20,7 @@ final class PastCorner implements StitchRule {
     }
 
     @Override
-    public long flagged(Neighbours look) {
+    public long flagged(StitchPlanes look) {
         return look.longsAtEnds();
     }
 
@@ -30,7 +30,7 @@ final class PastCorner implements StitchRule {
     }
 
     @Override
-    public List<Stream<Remedy>> remedies(Verdict verdict, Flag flag) {
+    public List<Stream<Remedy>> remedies(Verdict verdict, Violation flag) {
         return List.of(Remedies.takeOut(flag.place()), Remedies.move(verdict, flag.place()));
     }
 

@@ -33,17 +33,17 @@ final class RaggedSection implements Rule {
     }
 
     /** One flag for each ragged section, in working order. */
-    List<Flag> flags(Chart chart) {
+    List<Violation> flags(Chart chart) {
         return chart.raggedSections().stream()
-                .map(ragged -> new Flag(
+                .map(ragged -> new Violation(
                         this,
-                        Where.inSection(ragged.round(), ragged.section()),
+                        FindingPlace.inSection(ragged.round(), ragged.section()),
                         List.of(ragged.length(), ragged.expected())))
                 .toList();
     }
 
     @Override
-    public List<Stream<Remedy>> remedies(Verdict verdict, Flag flag) {
+    public List<Stream<Remedy>> remedies(Verdict verdict, Violation flag) {
         int round = flag.where().round().orElseThrow();
         Section section = flag.where().section().orElseThrow();
         Remedy thisOne = new Remedy(

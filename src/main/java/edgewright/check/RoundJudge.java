@@ -15,19 +15,19 @@ import java.util.List;
  */
 final class RoundJudge {
     private final Chart chart;
-    private final Neighbours look;
+    private final StitchPlanes look;
     private final int looseRun;
     private int longs;
     private long crowded;
 
     RoundJudge(Chart chart) {
         this.chart = chart;
-        this.look = new Neighbours(chart.rounds(), chart.rules());
+        this.look = new StitchPlanes(chart.rounds(), chart.rules());
         this.looseRun = chart.rules().looseRun();
     }
 
     /** The flags of a round in working order, and at one stitch in the order of the rules. */
-    Flag[] flags(int number) {
+    Violation[] flags(int number) {
         Round round = look.enter(number);
         crowded = 0;
         long flagged = screen(Section.FROM_CORNER);
@@ -36,9 +36,9 @@ final class RoundJudge {
         boolean repeatIsLong = longs - before == round.repeat().length();
         flagged |= screen(Section.TO_CORNER);
         boolean loose = number > 1
-                && LongRuns.mayBeLongerThan(looseRun, crowded, repeatIsLong)
-                && LongRuns.anyLongerThan(looseRun, round);
-        return flagged == 0 && !loose ? Flag.NONE : collect(number, round, loose);
+                && LongRunLimit.mayBeLongerThan(looseRun, crowded, repeatIsLong)
+                && LongRunLimit.anyLongerThan(looseRun, round);
+        return flagged == 0 && !loose ? Violation.NONE : collect(number, round, loose);
     }
 
     /** How many long stitches there are in all rounds that were judged, each charted one counted once. */
@@ -53,15 +53,15 @@ final class RoundJudge {
         for (int word = 0; word < row.words(); word++) {
             if (look.lookAt(word)) {
                 longs += Long.bitCount(look.longs());
-                crowded |= LongRuns.crowded(look.longs());
+                crowded |= LongRunLimit.crowded(look.longs());
                 flagged |= AllRules.flagged(look);
             }
         }
         return flagged;
     }
 
-    private Flag[] collect(int number, Round round, boolean loose) {
-        List<Flag> flags = new ArrayList<>();
+    private Violation[] collect(int number, Round round, boolean loose) {
+        List<Violation> flags = new ArrayList<>();
         for (Section section : Section.values()) {
             Stitches row = look.enter(section);
             for (int word = 0; word < row.words(); word++) {
@@ -72,18 +72,18 @@ final class RoundJudge {
         }
         if (loose) {
             flags.addAll(AllRules.LOOSE_RUN.flags(round, number, looseRun));
-            flags.sort(Comparator.comparing(Flag::place));
+            flags.sort(Comparator.comparing(Violation::place));
         }
-        return flags.toArray(Flag.NONE);
+        return flags.toArray(Violation.NONE);
     }
 
-    private void addWord(int number, Section section, int word, long flagged, List<Flag> flags) {
+    private void addWord(int number, Section section, int word, long flagged, List<Violation> flags) {
         for (long left = flagged; left != 0; left &= left - 1) {
             int bit = Long.numberOfTrailingZeros(left);
             Place place = new Place(number, section, Long.SIZE * word + bit + 1);
             for (StitchRule rule : AllRules.ABOUT_STITCHES) {
                 if ((rule.flagged(look) >>> bit & 1) != 0) {
-                    flags.add(new Flag(rule, Where.at(place), rule.values(chart, place)));
+                    flags.add(new Violation(rule, FindingPlace.at(place), rule.values(chart, place)));
                 }
             }
         }

@@ -16,9 +16,9 @@ interface Rule {
     Severity severity();
 
     /**
-     * The edits that may help against one of its flags, best first; which of them do is tried by {@link Trial}.
+     * The edits that may help against one of its flags, best first; which of them do is tried by {@link RemedyTrial}.
      *
      * @return for each remedy its variants, the best first, of which at most one is offered
      */
-    List<Stream<Remedy>> remedies(Verdict verdict, Flag flag);
+    List<Stream<Remedy>> remedies(Verdict verdict, Violation flag);
 }

@@ -40,7 +40,7 @@ public final class RuleBook {
         return new RulePage(
                 id,
                 rule.severity(),
-                Sentences.english().title(id),
+                FindingSentences.english().title(id),
                 part(parts, "law", id),
                 part(parts, "why", id),
                 part(parts, "source", id),

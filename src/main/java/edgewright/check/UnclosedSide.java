@@ -25,14 +25,14 @@ final class UnclosedSide implements Rule {
     }
 
     /** One flag for each side that does not close, in the order in which they are worked. */
-    List<Flag> flags(SideShape shape, PerSide baseStitches) {
-        List<Flag> flags = new ArrayList<>();
+    List<Violation> flags(SideShape shape, PerSide baseStitches) {
+        List<Violation> flags = new ArrayList<>();
         for (Side side : Side.values()) {
             int stitches = baseStitches.of(side);
             if (!shape.closes(0, stitches)) {
-                flags.add(new Flag(
+                flags.add(new Violation(
                         this,
-                        Where.onSide(side),
+                        FindingPlace.onSide(side),
                         List.of(
                                 stitches,
                                 shape.w(),
@@ -46,7 +46,7 @@ final class UnclosedSide implements Rule {
 
     /** Columns beside the repeat put in or taken out, so that A + B fits the count of this side and opens no other side. */
     @Override
-    public List<Stream<Remedy>> remedies(Verdict verdict, Flag flag) {
+    public List<Stream<Remedy>> remedies(Verdict verdict, Violation flag) {
         SideShape shape = verdict.chart().shape();
         int stitches =
                 verdict.baseStitches().orElseThrow().of(flag.where().side().orElseThrow());

@@ -18,7 +18,7 @@ final class UsedLoop implements StitchRule {
     }
 
     @Override
-    public long flagged(Neighbours look) {
+    public long flagged(StitchPlanes look) {
         return look.landing() & look.plainsBelow();
     }
 
@@ -28,7 +28,7 @@ final class UsedLoop implements StitchRule {
     }
 
     @Override
-    public List<Stream<Remedy>> remedies(Verdict verdict, Flag flag) {
+    public List<Stream<Remedy>> remedies(Verdict verdict, Violation flag) {
         return List.of(
                 Remedies.backLoopBelow(verdict, flag.place()),
                 Remedies.takeOut(flag.place()),

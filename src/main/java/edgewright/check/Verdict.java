@@ -31,7 +31,7 @@ public final class Verdict {
      * @param longs how many long stitches were judged
      */
     @SuppressWarnings("ArrayRecordComponent") // parts are handed on, never compared
-    record Parts(List<Flag> outside, List<Flag> contrast, Flag[][] byRound, int longs) {}
+    record Parts(List<Violation> outside, List<Violation> contrast, Violation[][] byRound, int longs) {}
 
     Verdict(Chart chart, Optional<PerSide> baseStitches, Parts parts) {
         this.chart = chart;
@@ -71,7 +71,7 @@ public final class Verdict {
 
     /** The findings about one stitch. */
     public List<Finding> at(Place place) {
-        Where where = Where.at(place);
+        FindingPlace where = FindingPlace.at(place);
         return findings().stream()
                 .filter(finding -> finding.where().equals(where))
                 .toList();
@@ -79,7 +79,7 @@ public final class Verdict {
 
     /** Whether hands cannot work the chart as it stands. */
     public boolean hasErrors() {
-        return flags().anyMatch(Flag::isError);
+        return flags().anyMatch(Violation::isError);
     }
 
     /** How many long stitches of the chart were judged, those of the repeat counted once; 0 if the chart was not judged. */
@@ -97,13 +97,13 @@ public final class Verdict {
     }
 
     /** The flags about the stitches of a round. */
-    Flag[] inRound(int round) {
+    Violation[] inRound(int round) {
         return parts.byRound()[round - 1];
     }
 
     /** All flags, in the order of the findings. */
-    Stream<Flag> flags() {
-        List<Flag> flags = new ArrayList<>(parts.outside());
+    Stream<Violation> flags() {
+        List<Violation> flags = new ArrayList<>(parts.outside());
         int next = 0;
         for (int i = 0; i < parts.byRound().length; i++) {
             while (next < parts.contrast().size() && roundOf(parts.contrast().get(next)) == i + 1) {
@@ -115,7 +115,7 @@ public final class Verdict {
         return flags.stream();
     }
 
-    private static int roundOf(Flag flag) {
+    private static int roundOf(Violation flag) {
         return flag.where().round().orElseThrow();
     }
 

@@ -26,7 +26,7 @@ final class ChartInput {
         }
         List<Problem> problems = ((ReadResult.Problems) result).problems();
         String line = ProblemSentences.of(file, problems.get(0));
-        throw new BadInput(problems.size() == 1 ? line : Texts.of("first.of", line, problems.size()));
+        throw new BadInput(problems.size() == 1 ? line : CommandTexts.of("first.of", line, problems.size()));
     }
 
     /** Whether this looks like the name of a chart file rather than that of a command. */

@@ -5,9 +5,9 @@ import edgewright.chart.PerSide;
 import edgewright.chart.Section;
 import edgewright.check.Checker;
 import edgewright.check.Finding;
-import edgewright.check.Sentences;
+import edgewright.check.FindingPlace;
+import edgewright.check.FindingSentences;
 import edgewright.check.Verdict;
-import edgewright.check.Where;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -73,7 +73,7 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     private static CheckedChart answer(Path file, Verdict verdict) {
-        Sentences sentences = Sentences.english();
+        FindingSentences sentences = FindingSentences.english();
         return new CheckedChart(
                 file.toString(),
                 verdict.chart().title(),
@@ -82,8 +82,8 @@ final class CheckCommand implements Callable<Integer> {
                         .toList());
     }
 
-    private static FoundHere answer(Finding finding, Sentences sentences) {
-        Where where = finding.where();
+    private static FoundHere answer(Finding finding, FindingSentences sentences) {
+        FindingPlace where = finding.where();
         // Which side is meant has no member of its own.
         String side = where.side().isPresent() ? sentences.of(where) + ": " : "";
         return new FoundHere(

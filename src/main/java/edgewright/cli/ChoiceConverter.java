@@ -1,14 +1,14 @@
 package edgewright.cli;
 
-import edgewright.booklet.ChartPaper;
-import edgewright.booklet.Edition;
-import edgewright.booklet.Paper;
-import edgewright.booklet.PrintedTerms;
 import edgewright.booklet.WordsFormat;
+import edgewright.booklet.choice.ChartPaper;
+import edgewright.booklet.choice.Edition;
+import edgewright.booklet.choice.Paper;
+import edgewright.booklet.choice.PrintedTerms;
 import edgewright.chart.Counting;
-import edgewright.chart.Hand;
+import edgewright.chart.HookHand;
 import edgewright.chart.Terms;
-import edgewright.draw.Inking;
+import edgewright.draw.paint.ColourMode;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -28,7 +28,8 @@ abstract class ChoiceConverter<E extends Enum<E>> implements ITypeConverter<E> {
         return Arrays.stream(choices)
                 .filter(choice -> word(choice).equalsIgnoreCase(word))
                 .findFirst()
-                .orElseThrow(() -> new TypeConversionException(Texts.of("choice", word, String.join(", ", words()))));
+                .orElseThrow(
+                        () -> new TypeConversionException(CommandTexts.of("choice", word, String.join(", ", words()))));
     }
 
     private List<String> words() {
@@ -100,16 +101,16 @@ abstract class ChoiceConverter<E extends Enum<E>> implements ITypeConverter<E> {
     }
 
     /** {@code colour} or {@code black}. */
-    static final class OfInking extends ChoiceConverter<Inking> {
+    static final class OfInking extends ChoiceConverter<ColourMode> {
         OfInking() {
-            super(Inking.values());
+            super(ColourMode.values());
         }
     }
 
     /** {@code right} or {@code left}. */
-    static final class OfHand extends ChoiceConverter<Hand> {
+    static final class OfHand extends ChoiceConverter<HookHand> {
         OfHand() {
-            super(Hand.values());
+            super(HookHand.values());
         }
     }
 

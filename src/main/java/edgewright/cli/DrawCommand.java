@@ -1,19 +1,19 @@
 package edgewright.cli;
 
 import edgewright.chart.Chart;
-import edgewright.chart.Hand;
+import edgewright.chart.HookHand;
 import edgewright.chart.PerSide;
-import edgewright.draw.ChartPicture;
-import edgewright.draw.DraftList;
-import edgewright.draw.Drawing;
-import edgewright.draw.Emphasis;
-import edgewright.draw.FabricLook;
-import edgewright.draw.Inking;
-import edgewright.draw.Palette;
-import edgewright.draw.PictureStyle;
-import edgewright.draw.RasterPicture;
-import edgewright.draw.SvgPicture;
-import edgewright.draw.Turn;
+import edgewright.draw.marks.Drawing;
+import edgewright.draw.marks.Emphasis;
+import edgewright.draw.paint.ColourMode;
+import edgewright.draw.paint.Palette;
+import edgewright.draw.picture.ChartPicture;
+import edgewright.draw.picture.DraftFindings;
+import edgewright.draw.picture.FabricFill;
+import edgewright.draw.picture.PictureStyle;
+import edgewright.draw.picture.Rotation;
+import edgewright.draw.raster.RasterPicture;
+import edgewright.draw.svg.SvgPicture;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
@@ -58,22 +58,22 @@ final class DrawCommand implements Callable<Integer> {
     @Option(names = "--view", paramLabel = "VIEW", defaultValue = "corner", converter = ChoiceConverter.OfView.class)
     private View view;
 
-    @Option(names = "--turn", paramLabel = "DEGREES", defaultValue = "0", converter = TurnConverter.class)
-    private Turn turn;
+    @Option(names = "--turn", paramLabel = "DEGREES", defaultValue = "0", converter = RotationConverter.class)
+    private Rotation turn;
 
     @Option(
             names = "--inking",
             paramLabel = "colour|black",
             defaultValue = "colour",
             converter = ChoiceConverter.OfInking.class)
-    private Inking inking;
+    private ColourMode inking;
 
     @Option(
             names = "--hand",
             paramLabel = "right|left",
             defaultValue = "right",
             converter = ChoiceConverter.OfHand.class)
-    private Hand hand;
+    private HookHand hand;
 
     @Option(names = "--cell-mm", paramLabel = "MM", defaultValue = "5", converter = NumberConverter.OfCellMm.class)
     private double cellMm;
@@ -110,7 +110,9 @@ final class DrawCommand implements Callable<Integer> {
             requireRoom(drawing);
             output.write(out -> RasterPicture.writePng(drawing, dpi, out));
         }
-        terminal.out().println(Texts.of("draw.done", Texts.name(output.path()), drawing.widthMm(), drawing.heightMm()));
+        terminal.out()
+                .println(CommandTexts.of(
+                        "draw.done", CommandTexts.name(output.path()), drawing.widthMm(), drawing.heightMm()));
         return ExitStatus.DONE;
     }
 
@@ -129,7 +131,7 @@ final class DrawCommand implements Callable<Integer> {
 
     private void refuse(String key, String option) {
         if (spec.commandLine().getParseResult().hasMatchedOption(option)) {
-            throw new ParameterException(spec.commandLine(), Texts.of(key, option, Texts.name(to)));
+            throw new ParameterException(spec.commandLine(), CommandTexts.of(key, option, CommandTexts.name(to)));
         }
     }
 
@@ -144,35 +146,35 @@ final class DrawCommand implements Callable<Integer> {
         } else {
             PerSide repeats = judged.repeats().orElse(PerSide.all(USUAL_REPEATS));
             if (repeats.top() != repeats.bottom() || repeats.left() != repeats.right()) {
-                throw new BadInput(Texts.of("draw.oblong"));
+                throw new BadInput(CommandTexts.of("draw.oblong"));
             }
             requireFew(ChartPicture.stitchesOfBorder(chart, repeats));
             drawing = ChartPicture.wholeBorder(chart, repeats, style);
         }
-        return judged.isDraft() ? DraftList.under(drawing, judged.verdict(), style.palette()) : drawing;
+        return judged.isDraft() ? DraftFindings.under(drawing, judged.verdict(), style.palette()) : drawing;
     }
 
     private PictureStyle style() {
         PictureStyle style = switch (layer) {
-            case FABRIC -> PictureStyle.PRINT.withMarks(false).withGrid(false).withLook(FabricLook.WORKED);
+            case FABRIC -> PictureStyle.PRINT.withMarks(false).withGrid(false).withLook(FabricFill.WORKED);
             case MARKS -> PictureStyle.PRINT.withFabric(false);
             case BOTH -> PictureStyle.PRINT;
         };
         PictureStyle inked =
-                inking == Inking.BLACK ? style.withInking(Inking.BLACK).withPalette(Palette.BLACK) : style;
+                inking == ColourMode.BLACK ? style.withInking(ColourMode.BLACK).withPalette(Palette.BLACK) : style;
         return inked.withCellMm(cellMm).withTurn(turn).withHand(hand);
     }
 
     private static void requireFew(long stitches) {
         if (stitches > ChartPicture.MOST_STITCHES) {
-            throw new BadInput(Texts.of("draw.stitches", stitches, ChartPicture.MOST_STITCHES));
+            throw new BadInput(CommandTexts.of("draw.stitches", stitches, ChartPicture.MOST_STITCHES));
         }
     }
 
     private void requireRoom(Drawing drawing) {
         double pixels = RasterPicture.pixels(drawing.widthMm(), drawing.heightMm(), dpi);
         if (pixels > RasterPicture.MOST_PIXELS) {
-            throw new BadInput(Texts.of("draw.pixels", pixels / 1e6, RasterPicture.MOST_PIXELS / 1e6));
+            throw new BadInput(CommandTexts.of("draw.pixels", pixels / 1e6, RasterPicture.MOST_PIXELS / 1e6));
         }
     }
 }

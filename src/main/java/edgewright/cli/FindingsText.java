@@ -2,8 +2,8 @@ package edgewright.cli;
 
 import edgewright.chart.Chart;
 import edgewright.check.Finding;
+import edgewright.check.FindingSentences;
 import edgewright.check.Remedy;
-import edgewright.check.Sentences;
 import edgewright.check.Severity;
 import edgewright.check.Verdict;
 import java.io.PrintStream;
@@ -21,7 +21,7 @@ final class FindingsText {
 
     private final PrintStream to;
     private final Ansi ansi;
-    private final Sentences sentences = Sentences.english();
+    private final FindingSentences sentences = FindingSentences.english();
 
     /** @param colours whether the words for severities are coloured */
     FindingsText(PrintStream to, boolean colours) {
@@ -44,7 +44,7 @@ final class FindingsText {
         List<Finding> findings = verdict.findings();
         findings.stream().limit(most).forEach(this::print);
         if (findings.size() > most) {
-            to.println(Texts.of(more, findings.size() - most));
+            to.println(CommandTexts.of(more, findings.size() - most));
         }
     }
 
@@ -52,10 +52,10 @@ final class FindingsText {
     void printSummary(Path file, Verdict verdict) {
         int errors = verdict.errors().size();
         Chart chart = verdict.chart();
-        to.println(Texts.of(
+        to.println(CommandTexts.of(
                 verdict.judged() ? "check.summary" : "check.notJudged",
-                Texts.name(file),
-                Texts.oneLine(chart.title()),
+                CommandTexts.name(file),
+                CommandTexts.oneLine(chart.title()),
                 chart.rounds().size(),
                 errors,
                 verdict.findings().size() - errors,
@@ -64,17 +64,17 @@ final class FindingsText {
 
     private void print(Finding finding) {
         boolean isError = finding.severity() == Severity.ERROR;
-        String severity = Texts.of(isError ? "error" : "warning");
+        String severity = CommandTexts.of(isError ? "error" : "warning");
         String coloured = ansi.string((isError ? "@|bold,red " : "@|bold,yellow ") + severity + "|@");
-        to.println(Texts.of(
+        to.println(CommandTexts.of(
                 "check.finding",
                 coloured,
                 sentences.of(finding.where()),
-                Texts.oneLine(sentences.of(finding)),
+                CommandTexts.oneLine(sentences.of(finding)),
                 finding.rule()));
         String key = "check.remedy";
         for (Remedy remedy : finding.remedies()) {
-            to.println(Texts.of(key, Texts.oneLine(sentences.of(remedy))));
+            to.println(CommandTexts.of(key, CommandTexts.oneLine(sentences.of(remedy))));
             key = "check.otherRemedy";
         }
     }

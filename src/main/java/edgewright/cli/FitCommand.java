@@ -88,7 +88,7 @@ final class FitCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (!piece.isCounted()) {
-            throw new ParameterException(spec.commandLine(), Texts.of("fit.counted"));
+            throw new ParameterException(spec.commandLine(), CommandTexts.of("fit.counted"));
         }
         Chart chart = ChartInput.read(file);
         Verdict verdict = Checker.check(chart);
@@ -121,11 +121,12 @@ final class FitCommand implements Callable<Integer> {
     /** The round of the front that has the counts of the round of the back that was counted. */
     private int frontRound(Chart chart) {
         if (chart.making().back().isEmpty()) {
-            throw new BadInput(Texts.of("fit.noBack", Texts.name(file)));
+            throw new BadInput(CommandTexts.of("fit.noBack", CommandTexts.name(file)));
         }
         int last = back(chart).rounds().size();
         if (piece.round() < 1 || piece.round() > last) {
-            throw new BadInput(Texts.of("fit.backRound", Texts.name(file), String.valueOf(piece.round()), last));
+            throw new BadInput(
+                    CommandTexts.of("fit.backRound", CommandTexts.name(file), String.valueOf(piece.round()), last));
         }
         return back(chart).round(piece.round()).frontRound();
     }

@@ -1,6 +1,6 @@
 package edgewright.cli;
 
-import edgewright.booklet.Appearance;
+import edgewright.booklet.choice.PrintChoice;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
@@ -23,7 +23,7 @@ abstract class NumberConverter implements ITypeConverter<Double> {
                 return number;
             }
         }
-        throw new TypeConversionException(Texts.of("number", text, least, most));
+        throw new TypeConversionException(CommandTexts.of("number", text, least, most));
     }
 
     /** The edge of a cell in a picture. */
@@ -36,7 +36,7 @@ abstract class NumberConverter implements ITypeConverter<Double> {
     /** The edge of a cell in print. */
     static final class OfPrintedCellMm extends NumberConverter {
         OfPrintedCellMm() {
-            super(Appearance.SMALLEST_CELL_MM, Appearance.LARGEST_CELL_MM);
+            super(PrintChoice.SMALLEST_CELL_MM, PrintChoice.LARGEST_CELL_MM);
         }
     }
 

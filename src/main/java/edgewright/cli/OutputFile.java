@@ -20,10 +20,10 @@ final class OutputFile {
     OutputFile(Path file, Path chart, List<String> endings) {
         String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
         if (endings.stream().noneMatch(name::endsWith)) {
-            throw new BadInput(Texts.of("output.ending", Texts.name(file), String.join(", ", endings)));
+            throw new BadInput(CommandTexts.of("output.ending", CommandTexts.name(file), String.join(", ", endings)));
         }
         if (isSame(file, chart)) {
-            throw new BadInput(Texts.of("output.chart", Texts.name(file)));
+            throw new BadInput(CommandTexts.of("output.chart", CommandTexts.name(file)));
         }
         this.file = file;
     }

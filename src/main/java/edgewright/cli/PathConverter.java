@@ -10,12 +10,13 @@ final class PathConverter implements ITypeConverter<Path> {
     @Override
     public Path convert(String name) {
         if (name.isEmpty()) {
-            throw new TypeConversionException(Texts.of("path.empty"));
+            throw new TypeConversionException(CommandTexts.of("path.empty"));
         }
         try {
             return Path.of(name);
         } catch (InvalidPathException e) {
-            throw new TypeConversionException(Texts.of("path.bad", Texts.oneLine(name), Texts.oneLine(e.getReason())));
+            throw new TypeConversionException(
+                    CommandTexts.of("path.bad", CommandTexts.oneLine(name), CommandTexts.oneLine(e.getReason())));
         }
     }
 }

@@ -11,7 +11,7 @@ final class PerSideConverter implements ITypeConverter<PerSide> {
         try {
             return PerSide.parse(text);
         } catch (IllegalArgumentException e) {
-            throw new TypeConversionException(Texts.of("perSide", text));
+            throw new TypeConversionException(CommandTexts.of("perSide", text));
         }
     }
 }

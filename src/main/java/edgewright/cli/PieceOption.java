@@ -78,7 +78,7 @@ final class PieceOption {
     /** Whether a piece was counted. */
     boolean isCounted() {
         if (counted == null && (wish.untied != null || wish.target != null)) {
-            throw new ParameterException(command.commandLine(), Texts.of("piece.counted"));
+            throw new ParameterException(command.commandLine(), CommandTexts.of("piece.counted"));
         }
         return counted != null;
     }
@@ -112,7 +112,8 @@ final class PieceOption {
     FitQuestion question(Path file, Chart chart, Counting counting) {
         int last = chart.rounds().size();
         if (counted.round < 0 || counted.round > last) {
-            throw new BadInput(Texts.of("fit.round", Texts.name(file), String.valueOf(counted.round), last));
+            throw new BadInput(
+                    CommandTexts.of("fit.round", CommandTexts.name(file), String.valueOf(counted.round), last));
         }
         return question(counted.round, chart, counting);
     }
@@ -133,7 +134,7 @@ final class PieceOption {
     /** Where a chain is counted at each end, a side has those two at the least. */
     private static void requireChains(PerSide stated, Counting counting, String option) {
         stated.stream().filter(count -> count < counting.shown(0)).findFirst().ifPresent(count -> {
-            throw new BadInput(Texts.of("fit.counts", count, option));
+            throw new BadInput(CommandTexts.of("fit.counts", count, option));
         });
     }
 }

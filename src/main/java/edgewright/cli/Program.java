@@ -44,7 +44,7 @@ public final class Program {
         commands.setExecutionExceptionHandler((failure, command, result) -> failed(failure, terminal));
         int status = execute(commands, arguments, terminal);
         return terminal.flush()
-                .map(reason -> refuse(terminal, Texts.of("output.failed", reason)))
+                .map(reason -> refuse(terminal, CommandTexts.of("output.failed", reason)))
                 .orElse(status);
     }
 
@@ -52,9 +52,9 @@ public final class Program {
         try {
             return commands.execute(arguments.toArray(String[]::new));
         } catch (OutOfMemoryError e) {
-            return refuse(terminal, Texts.of("memory"));
+            return refuse(terminal, CommandTexts.of("memory"));
         } catch (Error e) {
-            return refuse(terminal, Texts.of("mistake", Texts.oneLine(e.toString())));
+            return refuse(terminal, CommandTexts.of("mistake", CommandTexts.oneLine(e.toString())));
         }
     }
 
@@ -69,14 +69,14 @@ public final class Program {
 
     private static int usageMistake(ParameterException mistake, String said, Terminal terminal) {
         String command = mistake.getCommandLine().getCommandSpec().qualifiedName();
-        return refuse(terminal, Texts.of("usage", said, command));
+        return refuse(terminal, CommandTexts.of("usage", said, command));
     }
 
     private static int failed(Exception failure, Terminal terminal) {
         if (failure instanceof BadInput) {
             return refuse(terminal, failure.getMessage());
         }
-        return refuse(terminal, Texts.of("mistake", Texts.oneLine(failure.toString())));
+        return refuse(terminal, CommandTexts.of("mistake", CommandTexts.oneLine(failure.toString())));
     }
 
     private static int refuse(Terminal terminal, String line) {

@@ -1,11 +1,11 @@
 package edgewright.cli;
 
 import edgewright.booklet.Booklet;
-import edgewright.booklet.BookletOptions;
-import edgewright.booklet.Imprint;
-import edgewright.booklet.Outcome;
-import edgewright.booklet.Progress;
-import edgewright.booklet.Telling;
+import edgewright.booklet.PublishOutcome;
+import edgewright.booklet.choice.BookletOptions;
+import edgewright.booklet.choice.PrintingNotice;
+import edgewright.booklet.choice.Progress;
+import edgewright.booklet.choice.WordingChoice;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -33,7 +33,7 @@ final class PublishCommand implements Callable<Integer> {
     private Path to;
 
     @Mixin
-    private AppearanceOption appearance;
+    private PrintOption appearance;
 
     @Mixin
     private WordingOption wording;
@@ -58,22 +58,22 @@ final class PublishCommand implements Callable<Integer> {
         OutputFile output = new OutputFile(to, judged.file(), List.of(".pdf"));
         BookletOptions options = new BookletOptions(
                 appearance.appearance(),
-                new Telling(wording.terms(judged.chart()), wording.counting(), wording.hand(), judged.size()),
-                new Imprint(version, date),
+                new WordingChoice(wording.terms(judged.chart()), wording.counting(), wording.hand(), judged.size()),
+                new PrintingNotice(version, date),
                 leaveOut.supplements(),
                 judged.isDraft());
         ByteArrayOutputStream pages = new ByteArrayOutputStream();
-        Outcome outcome = Booklet.publish(judged.verdict(), options, pages, Progress.NONE);
-        if (outcome instanceof Outcome.TooLarge large) {
-            throw new BadInput(Texts.of("publish.stitches", large.stitches(), Booklet.MOST_STITCHES));
+        PublishOutcome outcome = Booklet.publish(judged.verdict(), options, pages, Progress.NONE);
+        if (outcome instanceof PublishOutcome.TooLarge large) {
+            throw new BadInput(CommandTexts.of("publish.stitches", large.stitches(), Booklet.MOST_STITCHES));
         }
-        if (!(outcome instanceof Outcome.Published published)) {
+        if (!(outcome instanceof PublishOutcome.Published published)) {
             throw new IllegalStateException("a draft that nobody stops is published, not " + outcome);
         }
         output.write(pages::writeTo);
-        terminal.out().println(Texts.of("publish.done", Texts.name(output.path()), published.pages()));
+        terminal.out().println(CommandTexts.of("publish.done", CommandTexts.name(output.path()), published.pages()));
         if (!published.unprinted().isEmpty()) {
-            terminal.err().println(Texts.of("publish.unprinted", published.unprintedNamed()));
+            terminal.err().println(CommandTexts.of("publish.unprinted", published.unprintedNamed()));
         }
         return ExitStatus.DONE;
     }

@@ -11,7 +11,7 @@ import picocli.CommandLine.Spec;
         name = "edgewright",
         resourceBundle = "edgewright.cli.usage",
         mixinStandardHelpOptions = true,
-        versionProvider = Version.class,
+        versionProvider = ProgramVersion.class,
         synopsisSubcommandLabel = "COMMAND",
         subcommands = {
             CheckCommand.class,
@@ -45,6 +45,6 @@ final class Root implements Runnable {
     /** Called where options stand alone, without a command. */
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), Texts.of("no.command"));
+        throw new ParameterException(spec.commandLine(), CommandTexts.of("no.command"));
     }
 }

@@ -1,6 +1,6 @@
 package edgewright.cli;
 
-import edgewright.booklet.Supplements;
+import edgewright.booklet.choice.Supplements;
 import java.util.EnumSet;
 import java.util.Set;
 import picocli.CommandLine.Option;

@@ -36,14 +36,14 @@ final class UsageSentence {
      */
     static String of(ParameterException mistake, List<String> arguments) {
         CommandSpec command = mistake.getCommandLine().getCommandSpec();
-        return Texts.oneLine(new UsageSentence(command, arguments).of(mistake));
+        return CommandTexts.oneLine(new UsageSentence(command, arguments).of(mistake));
     }
 
     /** The sentence for what a command found when it looked at its options together: its own, or that of {@code help}. */
     static String ofRun(ParameterException mistake) {
         CommandSpec command = mistake.getCommandLine().getCommandSpec();
         boolean isOfHelp = mistake.getValue() != null;
-        return Texts.oneLine(
+        return CommandTexts.oneLine(
                 isOfHelp ? new UsageSentence(command, List.of()).noSuchCommand(asked(mistake)) : mistake.getMessage());
     }
 
@@ -56,27 +56,27 @@ final class UsageSentence {
             return missing(missing.getMissing());
         }
         if (mistake instanceof MutuallyExclusiveArgsException) {
-            return Texts.of("usage.together", String.join(", ", exclusives(command.argGroups())));
+            return CommandTexts.of("usage.together", String.join(", ", exclusives(command.argGroups())));
         }
         if (mistake instanceof OverwrittenOptionException twice) {
-            return Texts.of("usage.twice", name(twice.getOverwritten()));
+            return CommandTexts.of("usage.twice", name(twice.getOverwritten()));
         }
         if (mistake.getCause() instanceof TypeConversionException wrong && mistake.getArgSpec() != null) {
             return value(mistake.getArgSpec(), mistake.getValue(), wrong.getMessage());
         }
         return repeated()
-                .map(option -> Texts.of("usage.twice", name(option)))
-                .orElseGet(() -> Texts.of("usage.unclear", String.join(" ", arguments)));
+                .map(option -> CommandTexts.of("usage.twice", name(option)))
+                .orElseGet(() -> CommandTexts.of("usage.unclear", String.join(" ", arguments)));
     }
 
     private String unmatched(String found, boolean isOption) {
         if (isOption) {
-            return Texts.of("usage.noSuchOption", found, optionNames());
+            return CommandTexts.of("usage.noSuchOption", found, optionNames());
         }
         if (command.parent() == null) {
             return noSuchCommand(found);
         }
-        return Texts.of(
+        return CommandTexts.of(
                 "usage.more",
                 found,
                 command.positionalParameters().stream().map(ArgSpec::paramLabel).collect(Collectors.joining(", ")));
@@ -84,12 +84,12 @@ final class UsageSentence {
 
     private static String value(ArgSpec spec, String found, String wrong) {
         return spec.arity().max() == 0
-                ? Texts.of("usage.noValueWanted", name(spec), found)
-                : Texts.of("usage.value", name(spec), wrong);
+                ? CommandTexts.of("usage.noValueWanted", name(spec), found)
+                : CommandTexts.of("usage.value", name(spec), wrong);
     }
 
     private String noSuchCommand(String found) {
-        return Texts.of(
+        return CommandTexts.of(
                 "no.such.command",
                 found,
                 String.join(", ", command.root().subcommands().keySet()));
@@ -111,17 +111,17 @@ final class UsageSentence {
         if (withoutValue.isPresent()) {
             ArgSpec option = withoutValue.get();
             return after(option)
-                    .map(next -> Texts.of("usage.optionForValue", name(option), next, option.paramLabel()))
-                    .orElseGet(() -> Texts.of("usage.noValue", name(option), option.paramLabel()));
+                    .map(next -> CommandTexts.of("usage.optionForValue", name(option), next, option.paramLabel()))
+                    .orElseGet(() -> CommandTexts.of("usage.noValue", name(option), option.paramLabel()));
         }
         List<String> wanted = missing.stream()
                 // Of options that need each other the library names those that are there too.
                 .filter(spec -> !isStated(spec))
                 .sorted(Comparator.comparing(ArgSpec::isOption))
-                .map(spec -> Texts.of("usage.no", named(spec)))
+                .map(spec -> CommandTexts.of("usage.no", named(spec)))
                 .distinct()
                 .toList();
-        return Texts.of("usage.missing", String.join(", ", wanted), wanted.size());
+        return CommandTexts.of("usage.missing", String.join(", ", wanted), wanted.size());
     }
 
     /** The options of one group that stand there together although they exclude each other. */

@@ -12,7 +12,9 @@ final class WholeNumberConverter implements ITypeConverter<Integer> {
         } catch (NumberFormatException e) {
             boolean isWhole = text.matches("[+-]?[0-9]+");
             throw new TypeConversionException(
-                    isWhole ? Texts.of("whole.tooLarge", text, Integer.MAX_VALUE) : Texts.of("whole", text));
+                    isWhole
+                            ? CommandTexts.of("whole.tooLarge", text, Integer.MAX_VALUE)
+                            : CommandTexts.of("whole", text));
         }
     }
 }

@@ -27,15 +27,15 @@ public final class WithoutScreen {
      */
     public static int run(List<String> charts, Path folder, Terminal terminal) {
         if (!charts.isEmpty()) {
-            terminal.err().println(Texts.of("screen.chart", Texts.oneLine(charts.get(0))));
+            terminal.err().println(CommandTexts.of("screen.chart", CommandTexts.oneLine(charts.get(0))));
             return ExitStatus.BAD_INPUT;
         }
         Path sample = sample(folder);
         if (!Files.exists(sample)) {
-            terminal.err().println(Texts.of("screen.none"));
+            terminal.err().println(CommandTexts.of("screen.none"));
             return ExitStatus.BAD_INPUT;
         }
-        terminal.out().println(Texts.of("screen.sample"));
+        terminal.out().println(CommandTexts.of("screen.sample"));
         Path pages = folder.resolve("target").resolve("reed-bank.pdf");
         return Math.max(
                 Program.run(List.of("check", sample.toString()), terminal),

@@ -1,9 +1,9 @@
 package edgewright.cli;
 
-import edgewright.booklet.PrintedTerms;
+import edgewright.booklet.choice.PrintedTerms;
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
-import edgewright.chart.Hand;
+import edgewright.chart.HookHand;
 import picocli.CommandLine.Option;
 
 /** In which terms a pattern is written, how its sides are counted, and for which hand. */
@@ -29,7 +29,7 @@ final class WordingOption {
             paramLabel = "right|left",
             defaultValue = "right",
             converter = ChoiceConverter.OfHand.class)
-    private Hand hand;
+    private HookHand hand;
 
     /** The terms that were asked for, else those of the chart. */
     PrintedTerms terms(Chart chart) {
@@ -41,7 +41,7 @@ final class WordingOption {
     }
 
     /** The hand that holds the hook. */
-    Hand hand() {
+    HookHand hand() {
         return hand;
     }
 }

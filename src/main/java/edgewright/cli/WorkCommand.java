@@ -3,7 +3,7 @@ package edgewright.cli;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
-import edgewright.chart.Hand;
+import edgewright.chart.HookHand;
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.chart.Terms;
@@ -21,9 +21,9 @@ import edgewright.proof.ChartFromWords.Answer;
 import edgewright.proof.ProofResult;
 import edgewright.proof.ProofSentences;
 import edgewright.proof.Prover;
-import edgewright.words.Options;
-import edgewright.words.PatternWriter;
-import edgewright.words.PlainText;
+import edgewright.words.page.PlainText;
+import edgewright.words.write.PatternWriter;
+import edgewright.words.write.WordingOptions;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -69,7 +69,7 @@ final class WorkCommand implements Callable<Integer> {
             paramLabel = "right|left",
             defaultValue = "right",
             converter = ChoiceConverter.OfHand.class)
-    private Hand hand;
+    private HookHand hand;
 
     @Option(names = "--from", paramLabel = "TEXTFILE", converter = PathConverter.class)
     private Path from;
@@ -145,7 +145,7 @@ final class WorkCommand implements Callable<Integer> {
                 case CORNERS_DIFFER -> "work.cornersDiffer";
                 case NO_COMMON_REPEAT -> "work.noCommonRepeat";
             };
-            root.terminal().err().println(Texts.of(key, Texts.name(from)));
+            root.terminal().err().println(CommandTexts.of(key, CommandTexts.name(from)));
             return ExitStatus.NO;
         }
         try {
@@ -160,7 +160,7 @@ final class WorkCommand implements Callable<Integer> {
         if (from != null) {
             return text(from);
         }
-        Options options = new Options(terms == null ? chart.terms() : terms, counting, size, false, hand);
+        WordingOptions options = new WordingOptions(terms == null ? chart.terms() : terms, counting, size, false, hand);
         return PlainText.of(PatternWriter.write(chart, options));
     }
 
@@ -175,10 +175,10 @@ final class WorkCommand implements Callable<Integer> {
     /** @param done what is said if all is well; the rounds, the stitches and the base round come into it */
     private int answer(ProofResult result, String done, PerSide base) {
         if (result instanceof ProofResult.Unread unread) {
-            String source = from == null ? Texts.of("work.freshWords") : Texts.name(from);
+            String source = from == null ? CommandTexts.of("work.freshWords") : CommandTexts.name(from);
             List<String> sentences = ProofSentences.of(unread);
-            String line = Texts.of("work.unread", source, Texts.oneLine(sentences.get(0)));
-            throw new BadInput(sentences.size() == 1 ? line : Texts.of("first.of", line, sentences.size()));
+            String line = CommandTexts.of("work.unread", source, CommandTexts.oneLine(sentences.get(0)));
+            throw new BadInput(sentences.size() == 1 ? line : CommandTexts.of("first.of", line, sentences.size()));
         }
         List<String> problems = ProofSentences.of(result);
         if (json) {
@@ -201,7 +201,7 @@ final class WorkCommand implements Callable<Integer> {
             Fabric fabric = result.fabric().orElseThrow();
             root.terminal()
                     .out()
-                    .println(Texts.of(
+                    .println(CommandTexts.of(
                             done,
                             fabric.rounds(),
                             fabric.total(),
@@ -210,10 +210,10 @@ final class WorkCommand implements Callable<Integer> {
                             base.bottom(),
                             base.right()));
             layer(result)
-                    .ifPresent(
-                            back -> root.terminal().out().println(Texts.of("work.back", back.rounds(), back.joins())));
+                    .ifPresent(back ->
+                            root.terminal().out().println(CommandTexts.of("work.back", back.rounds(), back.joins())));
         } else {
-            problems.forEach(problem -> root.terminal().out().println(Texts.oneLine(problem)));
+            problems.forEach(problem -> root.terminal().out().println(CommandTexts.oneLine(problem)));
         }
     }
 
@@ -250,6 +250,6 @@ final class WorkCommand implements Callable<Integer> {
     }
 
     private ParameterException usage(String key) {
-        return new ParameterException(spec.commandLine(), Texts.of(key));
+        return new ParameterException(spec.commandLine(), CommandTexts.of(key));
     }
 }

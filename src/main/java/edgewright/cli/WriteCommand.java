@@ -3,7 +3,7 @@ package edgewright.cli;
 import edgewright.booklet.WordsFormat;
 import edgewright.chart.Chart;
 import edgewright.chart.Terms;
-import edgewright.words.Options;
+import edgewright.words.write.WordingOptions;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -45,7 +45,7 @@ final class WriteCommand implements Callable<Integer> {
             return ExitStatus.NO;
         }
         Chart chart = judged.get().chart();
-        Options options = new Options(
+        WordingOptions options = new WordingOptions(
                 chart.terms(),
                 wording.counting(),
                 judged.get().size(),
@@ -59,7 +59,7 @@ final class WriteCommand implements Callable<Integer> {
             WordsFormat named = WordsFormat.ofName(to.getFileName().toString()).orElseThrow();
             String words = named.write(chart, options, terms);
             output.write(out -> out.write(words.getBytes(StandardCharsets.UTF_8)));
-            terminal.out().println(Texts.of("write.done", Texts.name(output.path())));
+            terminal.out().println(CommandTexts.of("write.done", CommandTexts.name(output.path())));
         }
         return ExitStatus.DONE;
     }

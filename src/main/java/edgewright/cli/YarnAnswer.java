@@ -5,10 +5,10 @@ import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
 import edgewright.chart.Yarn;
 import edgewright.yarn.Amounts;
-import edgewright.yarn.Meeting;
-import edgewright.yarn.Swap;
 import edgewright.yarn.WhatIsLeft;
 import edgewright.yarn.WorkedRound;
+import edgewright.yarn.YarnPair;
+import edgewright.yarn.YarnSwap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -45,7 +45,8 @@ record YarnAnswer(
 
     record Exchange(List<Integer> rounds, String from, List<String> to) {}
 
-    static YarnAnswer of(Chart chart, PerSide repeats, WhatIsLeft answer, List<Meeting> meetings, List<Swap> swaps) {
+    static YarnAnswer of(
+            Chart chart, PerSide repeats, WhatIsLeft answer, List<YarnPair> meetings, List<YarnSwap> swaps) {
         Amounts amounts = answer.amounts();
         return new YarnAnswer(
                 chart.title(),
@@ -89,7 +90,7 @@ record YarnAnswer(
                 inHand.isPresent() ? toHundredth(amount.missingMetres()) : null);
     }
 
-    private static Pair pair(Meeting meeting) {
+    private static Pair pair(YarnPair meeting) {
         return new Pair(
                 meeting.inner().id(),
                 meeting.outer().id(),

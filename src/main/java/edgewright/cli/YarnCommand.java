@@ -2,9 +2,9 @@ package edgewright.cli;
 
 import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
-import edgewright.yarn.Meeting;
-import edgewright.yarn.Swap;
 import edgewright.yarn.WhatIsLeft;
+import edgewright.yarn.YarnPair;
+import edgewright.yarn.YarnSwap;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -44,10 +44,10 @@ final class YarnCommand implements Callable<Integer> {
         Chart chart = judged.get().chart();
         PerSide repeats = judged.get()
                 .repeats()
-                .orElseThrow(() -> new ParameterException(spec.commandLine(), Texts.of("yarn.size")));
+                .orElseThrow(() -> new ParameterException(spec.commandLine(), CommandTexts.of("yarn.size")));
         WhatIsLeft answer = WhatIsLeft.of(chart, repeats);
-        List<Meeting> meetings = Meeting.of(chart);
-        List<Swap> swaps = Swap.of(chart);
+        List<YarnPair> meetings = YarnPair.of(chart);
+        List<YarnSwap> swaps = YarnSwap.of(chart);
         if (json) {
             JsonAnswer.print(YarnAnswer.of(chart, repeats, answer, meetings, swaps), terminal.out());
         } else {

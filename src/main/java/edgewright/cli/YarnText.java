@@ -4,10 +4,10 @@ import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
 import edgewright.chart.Yarn;
 import edgewright.yarn.Amounts;
-import edgewright.yarn.Meeting;
-import edgewright.yarn.Swap;
 import edgewright.yarn.WhatIsLeft;
+import edgewright.yarn.YarnPair;
 import edgewright.yarn.YarnSentences;
+import edgewright.yarn.YarnSwap;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -23,10 +23,15 @@ final class YarnText {
         this.base = repeats.map(m -> chart.shape().stitches(0, m));
     }
 
-    List<String> lines(WhatIsLeft answer, List<Meeting> meetings, List<Swap> swaps) {
+    List<String> lines(WhatIsLeft answer, List<YarnPair> meetings, List<YarnSwap> swaps) {
         List<String> lines = new ArrayList<>();
-        lines.add(Texts.of(
-                "yarn.head", Texts.oneLine(chart.title()), base.top(), base.left(), base.bottom(), base.right()));
+        lines.add(CommandTexts.of(
+                "yarn.head",
+                CommandTexts.oneLine(chart.title()),
+                base.top(),
+                base.left(),
+                base.bottom(),
+                base.right()));
         lines.add("");
         lines.addAll(rounds(answer.amounts()));
         lines.add("");
@@ -34,11 +39,11 @@ final class YarnText {
         lines.add("");
         lines.addAll(sentences.tools(chart.making()));
         lines.addAll(sentences.notes(answer.amounts()));
-        for (Meeting meeting : meetings) {
+        for (YarnPair meeting : meetings) {
             lines.add(sentences.contrast(meeting));
             if (meeting.contrast().isLow()) {
                 Stream.of(meeting.inner(), meeting.outer())
-                        .forEach(yarn -> lines.add(sentences.suggestion(yarn, Meeting.suggestion(chart, yarn))));
+                        .forEach(yarn -> lines.add(sentences.suggestion(yarn, YarnPair.suggestion(chart, yarn))));
             }
         }
         if (meetings.stream().anyMatch(meeting -> meeting.contrast().isLow())) {
@@ -56,11 +61,11 @@ final class YarnText {
     private List<String> rounds(Amounts amounts) {
         TextTable table = new TextTable(2);
         table.row(
-                Texts.of("yarn.column.round"),
-                Texts.of("yarn.column.yarn"),
-                Texts.of("yarn.column.stitches"),
-                Texts.of("yarn.column.metres"),
-                Texts.of("yarn.column.soFar"));
+                CommandTexts.of("yarn.column.round"),
+                CommandTexts.of("yarn.column.yarn"),
+                CommandTexts.of("yarn.column.stitches"),
+                CommandTexts.of("yarn.column.metres"),
+                CommandTexts.of("yarn.column.soFar"));
         for (Amounts.OfRound round : amounts.rounds()) {
             table.row(
                     sentences.round(round.round()),
@@ -75,11 +80,11 @@ final class YarnText {
     private List<String> yarns(Amounts amounts) {
         TextTable table = new TextTable(1);
         table.row(
-                Texts.of("yarn.column.yarn"),
-                Texts.of("yarn.column.needed"),
-                Texts.of("yarn.column.grams"),
-                Texts.of("yarn.column.balls"),
-                Texts.of("yarn.column.inHand"));
+                CommandTexts.of("yarn.column.yarn"),
+                CommandTexts.of("yarn.column.needed"),
+                CommandTexts.of("yarn.column.grams"),
+                CommandTexts.of("yarn.column.balls"),
+                CommandTexts.of("yarn.column.inHand"));
         for (Amounts.OfYarn yarn : amounts.yarns()) {
             table.row(
                     name(yarn.yarn()),
@@ -94,6 +99,6 @@ final class YarnText {
     }
 
     private static String name(Yarn yarn) {
-        return Texts.oneLine(yarn.id() + " " + yarn.name());
+        return CommandTexts.oneLine(yarn.id() + " " + yarn.name());
     }
 }

@@ -4,6 +4,9 @@ import edgewright.chart.Chart;
 import edgewright.chart.Colour;
 import edgewright.chart.SideShape;
 import edgewright.chart.Yarn;
+import edgewright.desk.parts.Look;
+import edgewright.desk.work.DeskTexts;
+import edgewright.desk.work.Settings;
 import java.awt.AWTError;
 import java.awt.GraphicsEnvironment;
 import java.awt.HeadlessException;
@@ -43,10 +46,10 @@ public final class Desk {
     }
 
     /** What lies on the desk before anything else does: a dozen rounds in two yarns. */
-    static Chart blank() {
+    public static Chart blank() {
         List<Yarn> yarns = List.of(
-                new Yarn("A", Texts.of("newChart.firstYarn"), Colour.parse("#2b2a33")),
-                new Yarn("B", Texts.of("newChart.secondYarn"), Colour.parse("#f2ead8")));
-        return Chart.blank(Texts.of("newChart.untitled"), new SideShape(2, 6, 3), 12, yarns);
+                new Yarn("A", DeskTexts.of("newChart.firstYarn"), Colour.parse("#2b2a33")),
+                new Yarn("B", DeskTexts.of("newChart.secondYarn"), Colour.parse("#f2ead8")));
+        return Chart.blank(DeskTexts.of("newChart.untitled"), new SideShape(2, 6, 3), 12, yarns);
     }
 }

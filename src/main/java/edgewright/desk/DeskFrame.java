@@ -3,8 +3,35 @@ package edgewright.desk;
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
 import edgewright.chart.Stitch;
-import edgewright.chart.Yarn;
-import edgewright.check.Sentences;
+import edgewright.check.FindingSentences;
+import edgewright.desk.canvas.ChartCanvas;
+import edgewright.desk.canvas.MotifCommands;
+import edgewright.desk.dialogs.NewChartDialog;
+import edgewright.desk.guide.GuideCommands;
+import edgewright.desk.jobs.FileCommands;
+import edgewright.desk.jobs.Jobs;
+import edgewright.desk.jobs.Questions;
+import edgewright.desk.output.ProofCommands;
+import edgewright.desk.output.PublishCommands;
+import edgewright.desk.panes.FindingsPane;
+import edgewright.desk.panes.RoundsPane;
+import edgewright.desk.panes.StatusLine;
+import edgewright.desk.panes.ToolTray;
+import edgewright.desk.panes.WordsPane;
+import edgewright.desk.panes.YarnsPane;
+import edgewright.desk.parts.DeskActions;
+import edgewright.desk.parts.DeskIcon;
+import edgewright.desk.parts.Html;
+import edgewright.desk.parts.KeptSplit;
+import edgewright.desk.parts.Look;
+import edgewright.desk.piece.PieceWindow;
+import edgewright.desk.work.ChartCommands;
+import edgewright.desk.work.ChartView;
+import edgewright.desk.work.DeskTexts;
+import edgewright.desk.work.RoundRange;
+import edgewright.desk.work.Settings;
+import edgewright.desk.work.Workbench;
+import edgewright.desk.yarn.YarnWindow;
 import java.awt.Dimension;
 import java.awt.GraphicsConfiguration;
 import java.awt.Rectangle;
@@ -25,7 +52,7 @@ import net.miginfocom.swing.MigLayout;
  * The window: the chart in the middle like a table with work on it, its words below, the findings beside it, and the rounds and
  * yarns on the side from which a round is worked.
  */
-final class DeskFrame extends JFrame {
+public final class DeskFrame extends JFrame {
     private static final int WIDTH_PX = 1460;
     private static final int HEIGHT_PX = 940;
     private static final int FINDINGS_PX = 310;
@@ -35,15 +62,16 @@ final class DeskFrame extends JFrame {
 
     private final transient Workbench bench;
     private final transient Settings settings;
-    private final transient View view;
-    private final transient Actions actions = new Actions();
-    private final transient Asking asking = new Asking(this);
-    private final transient Sentences sentences = Sentences.english();
+    private final transient ChartView view;
+    private final transient DeskActions actions = new DeskActions();
+    private final transient Questions asking = new Questions(this);
+    private final transient FindingSentences sentences = FindingSentences.english();
     private final transient Jobs jobs;
-    private final transient FileDeeds files;
-    private final transient Publishing publishing;
-    private final transient Proving proving;
-    private final transient Guiding guiding;
+    private final transient FileCommands files;
+    private final transient PublishCommands publishing;
+    private final transient ProofCommands proving;
+    private final transient FormCommands forms;
+    private final transient GuideCommands guiding;
     private final StatusLine status;
     private final ChartCanvas canvas;
     private final RoundsPane rounds;
@@ -53,20 +81,21 @@ final class DeskFrame extends JFrame {
     private transient Optional<PieceWindow> piece = Optional.empty();
     private boolean telling;
 
-    DeskFrame(Chart first, Settings settings) {
+    public DeskFrame(Chart first, Settings settings) {
         this.settings = settings;
-        view = new View(settings.counting());
+        view = new ChartView(settings.counting());
         setIconImages(DeskIcon.images());
         setName("desk");
         setDefaultCloseOperation(DO_NOTHING_ON_CLOSE);
         bench = new Workbench(first, Optional.empty());
         status = new StatusLine(bench);
         jobs = new Jobs(status);
-        files = new FileDeeds(bench, settings, asking, jobs, status::tell);
-        publishing = new Publishing(this, bench, asking, jobs, view, settings);
-        proving = new Proving(this, bench, view, jobs);
-        guiding = new Guiding(this, bench, view);
+        files = new FileCommands(bench, settings, asking, jobs, status::tell);
+        publishing = new PublishCommands(this, bench, asking, jobs, view, settings);
+        proving = new ProofCommands(this, bench, view, jobs);
+        guiding = new GuideCommands(this, bench, view);
         canvas = new ChartCanvas(bench, view);
+        forms = new FormCommands(this, bench, view);
         findings = new FindingsPane(bench, sentences);
         addActions();
         rounds = new RoundsPane(bench, view, actions);
@@ -77,7 +106,7 @@ final class DeskFrame extends JFrame {
                 settings,
                 actions,
                 path -> files.whenNothingIsLost(() -> files.open(path)),
-                yarn -> ChartDeeds.changeYarn(bench, rounds.chosen(), yarn)));
+                yarn -> ChartCommands.changeYarn(bench, rounds.chosen(), yarn)));
         setContentPane(layOut());
         follow();
         bench.listen(change -> follow());
@@ -92,7 +121,7 @@ final class DeskFrame extends JFrame {
         setLocationRelativeTo(null);
     }
 
-    Workbench bench() {
+    public Workbench bench() {
         return bench;
     }
 
@@ -101,7 +130,7 @@ final class DeskFrame extends JFrame {
     }
 
     /** Opens a chart file; nothing is lost by it, since the desk was just set up. */
-    void open(Path file) {
+    public void open(Path file) {
         files.open(file);
     }
 
@@ -120,7 +149,7 @@ final class DeskFrame extends JFrame {
         table.setBorder(null);
         table.getViewport().setBackground(Look.colour("canvas"));
         JPanel chart = new JPanel(new MigLayout("insets 0, gap 0, fill", "[grow, fill]", "[][grow, fill]"));
-        chart.add(new Tray(bench, view, actions), "wrap");
+        chart.add(new ToolTray(bench, view, actions), "wrap");
         chart.add(table);
         WordsPane words = new WordsPane(bench, view);
         JSplitPane middle =
@@ -162,7 +191,7 @@ final class DeskFrame extends JFrame {
         actions.add("publish", publishing::publish, this::isFree);
         actions.add("picture", publishing::picture, this::isFree);
         actions.add("saveWords", publishing::words, this::isFree);
-        actions.add("properties", this::properties);
+        actions.add("properties", forms::properties);
         actions.add("making", guiding::making);
         actions.add("guide", guiding::show);
         actions.add("startHere", guiding::startHere, guiding::canStartHere);
@@ -172,56 +201,57 @@ final class DeskFrame extends JFrame {
     private void addEditActions() {
         actions.add("undo", bench::undo, () -> bench.undoName().isPresent());
         actions.add("redo", bench::redo, () -> bench.redoName().isPresent());
-        new MotifDeeds(canvas, status::tell).addTo(actions);
+        new MotifCommands(canvas, status::tell).addTo(actions);
         actions.add("nextFinding", () -> findings.step(1), this::hasFindings);
         actions.add("previousFinding", () -> findings.step(-1), this::hasFindings);
-        actions.add("evenOut", () -> ChartDeeds.evenOut(bench), () -> !ChartDeeds.isEven(bench));
+        actions.add("evenOut", () -> ChartCommands.evenOut(bench), () -> !ChartCommands.isEven(bench));
         for (Stitch stitch : Stitch.values()) {
             actions.add("choose." + stitch.letter(), () -> bench.choose(stitch));
         }
         actions.add("workHere", () -> bench.work(List.of(bench.cursor()), bench.stitch()));
         actions.add("takeOut", () -> bench.work(List.of(bench.cursor()), Stitch.BACK_LOOP));
-        actions.add("insertColumn", () -> ChartDeeds.insertColumn(bench), () -> ChartDeeds.isEven(bench));
-        actions.add("deleteColumn", () -> ChartDeeds.deleteColumn(bench), () -> ChartDeeds.canDeleteColumn(bench));
-        actions.add("side", this::reshape, () -> ChartDeeds.isEven(bench));
-        actions.add("shiftOn", () -> ChartDeeds.shiftRepeat(bench, 1), this::canShift);
-        actions.add("shiftBack", () -> ChartDeeds.shiftRepeat(bench, -1), this::canShift);
-        actions.add("shift", this::shift, this::canShift);
-        actions.add("reverse", () -> ChartDeeds.reverse(bench));
+        actions.add("insertColumn", () -> ChartCommands.insertColumn(bench), () -> ChartCommands.isEven(bench));
+        actions.add(
+                "deleteColumn", () -> ChartCommands.deleteColumn(bench), () -> ChartCommands.canDeleteColumn(bench));
+        actions.add("side", forms::reshape, () -> ChartCommands.isEven(bench));
+        actions.add("shiftOn", () -> ChartCommands.shiftRepeat(bench, 1), this::canShift);
+        actions.add("shiftBack", () -> ChartCommands.shiftRepeat(bench, -1), this::canShift);
+        actions.add("shift", forms::shift, this::canShift);
+        actions.add("reverse", () -> ChartCommands.reverse(bench));
     }
 
     private void addRoundActions() {
         actions.add(
                 "insertOutside",
-                () -> ChartDeeds.insertOutside(bench, rounds.chosen()),
-                () -> ChartDeeds.hasRoomFor(bench, 1));
+                () -> ChartCommands.insertOutside(bench, rounds.chosen()),
+                () -> ChartCommands.hasRoomFor(bench, 1));
         actions.add(
                 "insertInside",
-                () -> ChartDeeds.insertInside(bench, rounds.chosen()),
-                () -> ChartDeeds.hasRoomFor(bench, 1));
+                () -> ChartCommands.insertInside(bench, rounds.chosen()),
+                () -> ChartCommands.hasRoomFor(bench, 1));
         actions.add(
                 "duplicateRounds",
-                () -> ChartDeeds.duplicate(bench, rounds.chosen()),
-                () -> ChartDeeds.hasRoomFor(bench, chosenRounds().count()));
-        actions.add("moveOut", () -> moveRounds(1), () -> ChartDeeds.canMove(bench, chosenRounds(), 1));
-        actions.add("moveIn", () -> moveRounds(-1), () -> ChartDeeds.canMove(bench, chosenRounds(), -1));
+                () -> ChartCommands.duplicate(bench, rounds.chosen()),
+                () -> ChartCommands.hasRoomFor(bench, chosenRounds().count()));
+        actions.add("moveOut", () -> moveRounds(1), () -> ChartCommands.canMove(bench, chosenRounds(), 1));
+        actions.add("moveIn", () -> moveRounds(-1), () -> ChartCommands.canMove(bench, chosenRounds(), -1));
         actions.add(
                 "deleteRounds",
-                () -> ChartDeeds.delete(bench, rounds.chosen()),
-                () -> ChartDeeds.canDelete(bench, chosenRounds()));
-        actions.add("letters", this::letters);
+                () -> ChartCommands.delete(bench, rounds.chosen()),
+                () -> ChartCommands.canDelete(bench, chosenRounds()));
+        actions.add("letters", forms::letters);
         actions.add("amounts", YarnWindow.opener(this, bench, view));
-        actions.add("addYarn", this::addYarn, () -> bench.chart().yarns().size() < Chart.MOST_YARNS);
-        actions.add("changeYarn", () -> yarns.chosen().ifPresent(this::changeYarn), this::hasYarn);
+        actions.add("addYarn", forms::addYarn, () -> bench.chart().yarns().size() < Chart.MOST_YARNS);
+        actions.add("changeYarn", () -> yarns.chosen().ifPresent(forms::changeYarn), this::hasYarn);
         actions.add(
                 "removeYarn",
-                () -> yarns.chosen().ifPresent(yarn -> ChartDeeds.removeYarn(bench, yarn)),
+                () -> yarns.chosen().ifPresent(yarn -> ChartCommands.removeYarn(bench, yarn)),
                 () -> hasYarn()
-                        && ChartDeeds.canRemove(bench.chart(), yarns.chosen().orElseThrow()));
+                        && ChartCommands.canRemove(bench.chart(), yarns.chosen().orElseThrow()));
     }
 
     private void addViewActions() {
-        for (View.Layers layers : View.Layers.values()) {
+        for (ChartView.Layers layers : ChartView.Layers.values()) {
             actions.add("layers." + layers.name(), () -> view.show(layers));
         }
         actions.add("fitPiece", () -> piece().setVisible(true));
@@ -243,8 +273,8 @@ final class DeskFrame extends JFrame {
                 "about",
                 () -> JOptionPane.showMessageDialog(
                         this,
-                        Html.wrapped(Texts.of("about.text"), 360),
-                        Texts.of("about.title"),
+                        Html.wrapped(DeskTexts.of("about.text"), 360),
+                        DeskTexts.of("about.title"),
                         JOptionPane.PLAIN_MESSAGE));
     }
 
@@ -284,7 +314,7 @@ final class DeskFrame extends JFrame {
 
     private void moveRounds(int by) {
         RoundRange chosen = rounds.chosen();
-        ChartDeeds.move(bench, chosen, by);
+        ChartCommands.move(bench, chosen, by);
         rounds.choose(new RoundRange(chosen.first() + by, chosen.last() + by));
     }
 
@@ -295,54 +325,9 @@ final class DeskFrame extends JFrame {
         }
     }
 
-    private void properties() {
-        PropertiesDialog dialog = new PropertiesDialog(this, bench.chart());
-        if (dialog.ask()) {
-            bench.edit(Texts.of("edit.properties"), dialog::appliedTo);
-        }
-    }
-
-    private void reshape() {
-        SideDialog dialog = new SideDialog(this, bench.chart().shape(), view.counting());
-        if (dialog.ask()) {
-            ChartDeeds.reshape(bench, dialog.shape());
-        }
-    }
-
-    private void shift() {
-        ShiftDialog dialog = new ShiftDialog(this, bench.chart().shape().w());
-        if (dialog.ask()) {
-            ChartDeeds.shiftRepeat(bench, dialog.columns());
-        }
-    }
-
-    private void letters() {
-        int round = bench.cursor().round();
-        LettersDialog dialog = new LettersDialog(this, bench.chart(), round);
-        if (dialog.ask()) {
-            bench.edit(Texts.of("edit.letters", round), chart -> chart.withRound(round, dialog.round()));
-        }
-    }
-
-    private void addYarn() {
-        String id = ChartDeeds.freeYarnId(bench.chart());
-        Yarn proposal = new Yarn(id, Texts.of("yarn.new"), YarnShelf.unlike(bench.chart()));
-        YarnDialog dialog = YarnDialog.adding(this, bench.chart(), proposal);
-        if (dialog.ask()) {
-            ChartDeeds.addYarn(bench, dialog.yarn());
-        }
-    }
-
-    private void changeYarn(Yarn yarn) {
-        YarnDialog dialog = YarnDialog.changing(this, bench.chart(), yarn);
-        if (dialog.ask()) {
-            ChartDeeds.changeYarn(bench, yarn, dialog.yarn());
-        }
-    }
-
     private void quit() {
         if (jobs.isBusy()) {
-            status.tell(Texts.of("news.busy"));
+            status.tell(DeskTexts.of("news.busy"));
             return;
         }
         files.whenNothingIsLost(this::dispose);
@@ -350,8 +335,8 @@ final class DeskFrame extends JFrame {
 
     private void follow() {
         actions.refresh();
-        String file = bench.file().map(path -> path.getFileName().toString()).orElse(Texts.of("title.noFile"));
-        setTitle(Texts.of(
+        String file = bench.file().map(path -> path.getFileName().toString()).orElse(DeskTexts.of("title.noFile"));
+        setTitle(DeskTexts.of(
                 bench.hasUnsavedWork() ? "title.changed" : "title",
                 bench.chart().title(),
                 file));
@@ -361,12 +346,12 @@ final class DeskFrame extends JFrame {
     private void nameUndo() {
         actions.get("undo")
                 .name(bench.undoName()
-                        .map(name -> Texts.of("action.undo.of", name))
-                        .orElse(Texts.of("action.undo")));
+                        .map(name -> DeskTexts.of("action.undo.of", name))
+                        .orElse(DeskTexts.of("action.undo")));
         actions.get("redo")
                 .name(bench.redoName()
-                        .map(name -> Texts.of("action.redo.of", name))
-                        .orElse(Texts.of("action.redo")));
+                        .map(name -> DeskTexts.of("action.redo.of", name))
+                        .orElse(DeskTexts.of("action.redo")));
     }
 
     /** As large as is comfortable, but within the screen. */

@@ -1,8 +1,17 @@
 package edgewright.desk;
 
+import edgewright.check.FindingSentences;
 import edgewright.check.RuleBook;
 import edgewright.check.RuleEntry;
-import edgewright.check.Sentences;
+import edgewright.desk.canvas.CanvasKeys;
+import edgewright.desk.parts.ColumnScroll;
+import edgewright.desk.parts.DeskAction;
+import edgewright.desk.parts.DeskActions;
+import edgewright.desk.parts.Forms;
+import edgewright.desk.parts.KeyNames;
+import edgewright.desk.parts.RulePageView;
+import edgewright.desk.parts.TextColumn;
+import edgewright.desk.work.DeskTexts;
 import java.awt.Dimension;
 import java.awt.Window;
 import java.util.Comparator;
@@ -24,16 +33,16 @@ final class HelpWindow extends JDialog {
     private static final int PARAGRAPHS = 12;
 
     private final JTabbedPane pages = new JTabbedPane();
-    private final transient Actions actions;
+    private final transient DeskActions actions;
 
-    HelpWindow(Window owner, Actions actions, Sentences sentences) {
-        super(owner, Texts.of("help.title"), ModalityType.MODELESS);
+    HelpWindow(Window owner, DeskActions actions, FindingSentences sentences) {
+        super(owner, DeskTexts.of("help.title"), ModalityType.MODELESS);
         this.actions = actions;
         setName("helpWindow");
         pages.setName("helpPages");
-        pages.addTab(Texts.of("help.drawing"), drawing());
-        pages.addTab(Texts.of("help.laws"), laws(sentences));
-        pages.addTab(Texts.of("help.keys"), keys());
+        pages.addTab(DeskTexts.of("help.drawing"), drawing());
+        pages.addTab(DeskTexts.of("help.laws"), laws(sentences));
+        pages.addTab(DeskTexts.of("help.keys"), keys());
         setContentPane(pages);
         setSize(new Dimension(760, 640));
         setLocationRelativeTo(owner);
@@ -52,10 +61,10 @@ final class HelpWindow extends JDialog {
     }
 
     private static JComponent drawing() {
-        Column column = new Column(18, 22, 22);
+        TextColumn column = new TextColumn(18, 22, 22);
         for (int i = 1; i <= PARAGRAPHS; i++) {
-            column.heading(Texts.of("help.drawing." + i + ".head"));
-            column.prose(Texts.of("help.drawing." + i));
+            column.heading(DeskTexts.of("help.drawing." + i + ".head"));
+            column.prose(DeskTexts.of("help.drawing." + i));
         }
         ColumnScroll scroll = new ColumnScroll("helpDrawing");
         scroll.setBorder(null);
@@ -63,18 +72,18 @@ final class HelpWindow extends JDialog {
         return scroll;
     }
 
-    private static JComponent laws(Sentences sentences) {
+    private static JComponent laws(FindingSentences sentences) {
         JList<RuleEntry> list = new JList<>(RuleBook.all().stream()
                 .sorted(Comparator.comparing(RuleEntry::severity).thenComparing(entry -> sentences.title(entry.id())))
                 .toArray(RuleEntry[]::new));
         list.setName("laws");
-        list.getAccessibleContext().setAccessibleName(Texts.of("help.laws"));
+        list.getAccessibleContext().setAccessibleName(DeskTexts.of("help.laws"));
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.setCellRenderer(Forms.renderer((RuleEntry entry) -> sentences.title(entry.id())));
         ColumnScroll page = new ColumnScroll("law");
         list.addListSelectionListener(event -> {
             if (list.getSelectedValue() != null) {
-                Column column = new Column(14, 18, 18);
+                TextColumn column = new TextColumn(14, 18, 18);
                 RulePageView.addTo(column, RuleBook.page(list.getSelectedValue().id()));
                 page.show(column);
             }
@@ -87,14 +96,14 @@ final class HelpWindow extends JDialog {
     }
 
     private JComponent keys() {
-        Column column = new Column(18, 22, 22);
-        column.heading(Texts.of("help.keys.canvas"));
+        TextColumn column = new TextColumn(18, 22, 22);
+        column.heading(DeskTexts.of("help.keys.canvas"));
         JPanel canvasKeys = keyTable();
         for (String id : CanvasKeys.IDS) {
-            line(canvasKeys, Texts.of("canvas.key." + id + ".shown"), Texts.of("canvas.key." + id));
+            line(canvasKeys, DeskTexts.of("canvas.key." + id + ".shown"), DeskTexts.of("canvas.key." + id));
         }
         column.add(canvasKeys);
-        column.heading(Texts.of("help.keys.everywhere"));
+        column.heading(DeskTexts.of("help.keys.everywhere"));
         JPanel everywhere = keyTable();
         for (DeskAction action : actions.all()) {
             if (action.getValue(Action.ACCELERATOR_KEY) instanceof KeyStroke key) {

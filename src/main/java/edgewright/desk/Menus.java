@@ -3,6 +3,15 @@ package edgewright.desk;
 import edgewright.chart.Counting;
 import edgewright.chart.Stitch;
 import edgewright.chart.Yarn;
+import edgewright.desk.panes.ToolTray;
+import edgewright.desk.parts.DeskActions;
+import edgewright.desk.parts.Forms;
+import edgewright.desk.parts.MenuLine;
+import edgewright.desk.parts.YarnCard;
+import edgewright.desk.work.ChartView;
+import edgewright.desk.work.DeskTexts;
+import edgewright.desk.work.Settings;
+import edgewright.desk.work.Workbench;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
@@ -16,10 +25,10 @@ import javax.swing.event.MenuListener;
 
 /** The menu bar: everything that can be done, and the key for it. */
 final class Menus {
-    private final Actions actions;
+    private final DeskActions actions;
     private final JMenuBar bar = new JMenuBar();
 
-    private Menus(Actions actions) {
+    private Menus(DeskActions actions) {
         this.actions = actions;
     }
 
@@ -31,9 +40,9 @@ final class Menus {
      */
     static JMenuBar bar(
             Workbench bench,
-            View view,
+            ChartView view,
             Settings settings,
-            Actions actions,
+            DeskActions actions,
             Consumer<Path> openRecent,
             Consumer<Yarn> changeYarn) {
         Menus menus = new Menus(actions);
@@ -90,7 +99,7 @@ final class Menus {
 
     private void stitchMenu(Workbench bench) {
         JMenu menu = menu("stitch");
-        for (Stitch stitch : Tray.ORDER) {
+        for (Stitch stitch : ToolTray.ORDER) {
             String id = "choose." + stitch.letter();
             JRadioButtonMenuItem item = new JRadioButtonMenuItem(actions.get(id));
             menu.add(named(item, id));
@@ -101,7 +110,7 @@ final class Menus {
         fill(menu, "-", "workHere", "takeOut");
     }
 
-    private void pieceMenu(View view) {
+    private void pieceMenu(ChartView view) {
         JMenu menu = menu("piece", "fitPiece", "guide", "-");
         for (Counting way : Counting.values()) {
             String id = "counting." + way.name();
@@ -113,9 +122,9 @@ final class Menus {
         }
     }
 
-    private void viewMenu(View view, Settings settings) {
+    private void viewMenu(ChartView view, Settings settings) {
         JMenu menu = menu("view");
-        for (View.Layers layers : View.Layers.values()) {
+        for (ChartView.Layers layers : ChartView.Layers.values()) {
             String id = "layers." + layers.name();
             JRadioButtonMenuItem item = new JRadioButtonMenuItem(actions.get(id));
             menu.add(named(item, id));
@@ -137,7 +146,7 @@ final class Menus {
             List<Path> recent = settings.recent();
             for (int i = 0; i < recent.size(); i++) {
                 Path path = recent.get(i);
-                JMenuItem item = new JMenuItem(Texts.of("menu.recent.item", i + 1, path.getFileName()));
+                JMenuItem item = new JMenuItem(DeskTexts.of("menu.recent.item", i + 1, path.getFileName()));
                 item.setName("recent" + (i + 1));
                 item.setMnemonic('1' + i);
                 item.setToolTipText(path.toString());
@@ -145,7 +154,7 @@ final class Menus {
                 menu.add(item);
             }
             if (recent.isEmpty()) {
-                menu.add(Texts.of("menu.recent.none")).setEnabled(false);
+                menu.add(DeskTexts.of("menu.recent.none")).setEnabled(false);
             }
         });
         return menu;
@@ -157,8 +166,8 @@ final class Menus {
         onOpening(menu, () -> {
             menu.removeAll();
             for (Yarn yarn : bench.chart().yarns()) {
-                JMenuItem item =
-                        new JMenuItem(Texts.of("yarn.short", yarn.id(), yarn.name()), new Swatch(yarn.colour(), 14));
+                JMenuItem item = new JMenuItem(
+                        DeskTexts.of("yarn.short", yarn.id(), yarn.name()), new YarnCard(yarn.colour(), 14));
                 item.setName("yarnOfRounds." + yarn.id());
                 item.addActionListener(event -> change.accept(yarn));
                 menu.add(item);

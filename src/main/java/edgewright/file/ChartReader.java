@@ -61,7 +61,7 @@ final class ChartReader {
     private boolean yarnIdsComplete = true;
 
     private final List<Round> rounds = new ArrayList<>();
-    private final MakingReader making;
+    private final PatternDetailsReader making;
     private final List<YarnNamed> yarnsNamed = new ArrayList<>();
 
     /** Where a round names its yarn. Yarns may come after the rounds, so these are looked up at the end. */
@@ -70,7 +70,7 @@ final class ChartReader {
     private ChartReader(JsonWalk json) {
         this.json = json;
         this.values = new ChartValues(json);
-        this.making = new MakingReader(json, values);
+        this.making = new PatternDetailsReader(json, values);
     }
 
     /** Reads the whole text. */

@@ -5,7 +5,7 @@ import edgewright.chart.Ball;
 import edgewright.chart.Chart;
 import edgewright.chart.Corner;
 import edgewright.chart.Extras;
-import edgewright.chart.Making;
+import edgewright.chart.PatternDetails;
 import edgewright.chart.Round;
 import edgewright.chart.Rules;
 import edgewright.chart.Section;
@@ -43,7 +43,7 @@ final class ChartWriter {
     }
 
     /** What is said of the making, each in a line of its own; nothing where nothing is said. */
-    private void making(Making making) {
+    private void making(PatternDetails making) {
         making.hook().ifPresent(hook -> line("hook", hook.toString()));
         making.yarnWeight().ifPresent(weight -> line("yarnWeight", String.valueOf(weight)));
         making.swatch().ifPresent(swatch -> line("swatch", swatch(swatch)));

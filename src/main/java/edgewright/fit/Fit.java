@@ -87,11 +87,11 @@ public final class Fit {
             return new FitRefusal.TooSmall(question, fewest, shorts);
         }
         PerSide wanted = question.wantedStitches().orElse(stitches);
-        Closing closing = Closing.of(shape, round, wanted);
-        if (!(closing instanceof Closing.Closes) && !wanted.equals(stitches)) {
+        EvenSides closing = EvenSides.of(shape, round, wanted);
+        if (!(closing instanceof EvenSides.Closes) && !wanted.equals(stitches)) {
             return new FitRefusal.WantedOpen(question, open(wanted));
         }
-        if (question.wanted().isPresent() && !(closing instanceof Closing.Closes)) {
+        if (question.wanted().isPresent() && !(closing instanceof EvenSides.Closes)) {
             return new FitRefusal.CannotClose(question, FitRefusal.CannotClose.Cause.WANTED, shape.w(), closing);
         }
         Targets targets = question.wanted().isPresent()
@@ -102,7 +102,7 @@ public final class Fit {
                     question,
                     FitRefusal.CannotClose.Cause.NO_ROUND_LEFT,
                     shape.w(),
-                    Closing.of(shape, round, stitches));
+                    EvenSides.of(shape, round, stitches));
         }
         return plan(targets);
     }
@@ -126,7 +126,7 @@ public final class Fit {
         List<Side> full = Sides.where(side -> Math.abs(targets.change(side))
                 > SideChange.most(targets.counted().of(side), targets.change(side)));
         if (!full.isEmpty()) {
-            List<Relief> reliefs = full.stream()
+            List<TooManyChangesRemedy> reliefs = full.stream()
                     .flatMap(side -> reliefs(targets, side).stream())
                     .distinct()
                     .toList();
@@ -180,8 +180,8 @@ public final class Fit {
     }
 
     /** Other counts, or an untied pair, with which this side and the one tied to it need no more than one change in six. */
-    private List<Relief> reliefs(Targets targets, Side side) {
-        List<Relief> reliefs = new ArrayList<>();
+    private List<TooManyChangesRemedy> reliefs(Targets targets, Side side) {
+        List<TooManyChangesRemedy> reliefs = new ArrayList<>();
         Ties ties = question.tiesThatHold();
         List<Side> group = ties.group(side);
         int[] counts = group.stream().mapToInt(targets.counted()::of).toArray();
@@ -196,12 +196,12 @@ public final class Fit {
                         IntStream.of(counts)
                                 .map(count -> Math.abs(other - count))
                                 .sum()))
-                .ifPresent(wanted -> reliefs.add(new Relief.OtherCount(side, wanted)));
+                .ifPresent(wanted -> reliefs.add(new TooManyChangesRemedy.OtherCount(side, wanted)));
         if (group.size() > 1) {
             Targets untied = Targets.closest(shape, targets.round(), targets.counted(), ties.without(side));
             if (group.stream()
                     .noneMatch(one -> SideChange.isCrowded(targets.counted().of(one), untied.change(one)))) {
-                reliefs.add(new Relief.Untie(side));
+                reliefs.add(new TooManyChangesRemedy.Untie(side));
             }
         }
         return reliefs;

@@ -50,9 +50,9 @@ public sealed interface FitRefusal extends FitAnswer {
      * them in.
      *
      * @param repeat the width of the design's repeat
-     * @param closing why not; never {@link Closing.Closes}
+     * @param closing why not; never {@link EvenSides.Closes}
      */
-    record CannotClose(FitQuestion question, Cause cause, int repeat, Closing closing) implements FitRefusal {
+    record CannotClose(FitQuestion question, Cause cause, int repeat, EvenSides closing) implements FitRefusal {
         /** Why the counts cannot be helped. */
         public enum Cause {
             /** They are those of the piece, and the maker wants to leave it as it is. */
@@ -69,7 +69,8 @@ public sealed interface FitRefusal extends FitAnswer {
      * @param sides in working order
      * @param reliefs what would help, best first; empty if nothing does
      */
-    record NoRoom(FitQuestion question, Targets targets, List<Side> sides, List<Relief> reliefs) implements FitRefusal {
+    record NoRoom(FitQuestion question, Targets targets, List<Side> sides, List<TooManyChangesRemedy> reliefs)
+            implements FitRefusal {
         public NoRoom {
             sides = List.copyOf(sides);
             reliefs = List.copyOf(reliefs);

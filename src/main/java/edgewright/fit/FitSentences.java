@@ -95,18 +95,18 @@ public final class FitSentences {
     }
 
     /** Why a design does not close on exact counts; empty if it does. */
-    public String of(Closing closing, FitQuestion question, int repeat) {
-        if (closing instanceof Closing.TooShort shorts) {
+    public String of(EvenSides closing, FitQuestion question, int repeat) {
+        if (closing instanceof EvenSides.TooShort shorts) {
             List<String> sides = shorts.sides().stream().map(this::side).toList();
             return texts.text(
                     "closing.tooShort",
                     Bundle.commas(sides),
                     question.counting().shown(shorts.fewest()));
         }
-        if (closing instanceof Closing.CornersMiss miss) {
+        if (closing instanceof EvenSides.CornersMiss miss) {
             return texts.text("closing.cornersMiss", texts.counted("stitches", miss.longer()), miss.shorter());
         }
-        if (closing instanceof Closing.SidesDiffer differ) {
+        if (closing instanceof EvenSides.SidesDiffer differ) {
             return texts.text(
                     "closing.sidesDiffer",
                     name(differ.side()),
@@ -235,7 +235,7 @@ public final class FitSentences {
     /** The stitches that two are worked into, or the pairs that are worked together. */
     private List<String> numbers(SideChange change, Counting counting) {
         return change.numbers(counting).stream()
-                .map(number -> change.kind() == Change.INCREASE
+                .map(number -> change.kind() == CountChange.INCREASE
                         ? String.valueOf(number)
                         : texts.text("plan.pair", number, number + 1))
                 .toList();
@@ -262,20 +262,20 @@ public final class FitSentences {
                 : Stream.of(texts.text(key, across.changing() + 1, side(side), Bundle.and(numbers)));
     }
 
-    private String withReliefs(String what, List<Relief> reliefs, FitQuestion question) {
+    private String withReliefs(String what, List<TooManyChangesRemedy> reliefs, FitQuestion question) {
         StringBuilder said = new StringBuilder(what);
         reliefs.forEach(relief -> said.append(' ').append(relief(relief, question)));
         return said.toString();
     }
 
-    private String relief(Relief relief, FitQuestion question) {
-        if (relief instanceof Relief.OtherCount other) {
+    private String relief(TooManyChangesRemedy relief, FitQuestion question) {
+        if (relief instanceof TooManyChangesRemedy.OtherCount other) {
             return texts.text(
                     "relief.otherCount",
                     sides(question.tiesThatHold().group(other.side())),
                     question.counting().shown(other.stitches()));
         }
-        return texts.text("relief.untie", sides(Ties.OPPOSITE.group(((Relief.Untie) relief).side())));
+        return texts.text("relief.untie", sides(Ties.OPPOSITE.group(((TooManyChangesRemedy.Untie) relief).side())));
     }
 
     /** Sides of which the same is said: this one, and the opposite one if it has the same target. */
@@ -303,7 +303,7 @@ public final class FitSentences {
                 change.blocks(counting).stream().flatMap(this::steps).toList());
     }
 
-    private Stream<String> steps(Block block) {
+    private Stream<String> steps(ChangeBlock block) {
         List<String> once = new ArrayList<>();
         if (block.work() > 0) {
             once.add(texts.text("way.work", block.work()));

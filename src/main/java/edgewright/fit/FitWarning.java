@@ -34,7 +34,7 @@ public sealed interface FitWarning {
      * @param stitches the stitches that the side has, corner chains not counted
      * @param reliefs what would help, best first; empty if nothing does
      */
-    record Crowded(Side side, int change, int stitches, List<Relief> reliefs) implements FitWarning {
+    record Crowded(Side side, int change, int stitches, List<TooManyChangesRemedy> reliefs) implements FitWarning {
         public Crowded {
             reliefs = List.copyOf(reliefs);
         }

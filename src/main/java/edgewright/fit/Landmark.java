@@ -6,7 +6,7 @@ public sealed interface Landmark {
     record NoLongStitch() implements Landmark {}
 
     /** Every long stitch of the round, corner sections included, lies so. */
-    record EachLong(Relation relation) implements Landmark {}
+    record EachLong(LandmarkRelation relation) implements Landmark {}
 
     /**
      * How many long stitches a side has: a number of its own for the two corner sections, and another for every time the

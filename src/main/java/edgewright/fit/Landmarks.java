@@ -71,8 +71,8 @@ public final class Landmarks {
     }
 
     /** The relations in which every long stitch of every side stands. */
-    private Set<Relation> relations() {
-        Set<Relation> relations = EnumSet.allOf(Relation.class);
+    private Set<LandmarkRelation> relations() {
+        Set<LandmarkRelation> relations = EnumSet.allOf(LandmarkRelation.class);
         for (int size = 0; size < longs.size(); size++) {
             BitSet below = longsBelow.get(size);
             BitSet twoBelow = longsTwoBelow.get(size);
@@ -82,7 +82,7 @@ public final class Landmarks {
     }
 
     /** Bit i of a round stands on bit i - 1 of the round below and over bit i - 2 of the one two below. */
-    private static boolean holds(Relation relation, int i, BitSet below, BitSet twoBelow) {
+    private static boolean holds(LandmarkRelation relation, int i, BitSet below, BitSet twoBelow) {
         boolean isAfter = i >= 2 && below.get(i - 2);
         boolean isBefore = below.get(i);
         return switch (relation) {
@@ -105,15 +105,15 @@ public final class Landmarks {
     }
 
     /** Without those that follow from another one. */
-    private static Set<Relation> told(Set<Relation> relations) {
-        if (relations.contains(Relation.BETWEEN_LONGS_BELOW)) {
-            relations.remove(Relation.AFTER_LONG_BELOW);
-            relations.remove(Relation.BEFORE_LONG_BELOW);
+    private static Set<LandmarkRelation> told(Set<LandmarkRelation> relations) {
+        if (relations.contains(LandmarkRelation.BETWEEN_LONGS_BELOW)) {
+            relations.remove(LandmarkRelation.AFTER_LONG_BELOW);
+            relations.remove(LandmarkRelation.BEFORE_LONG_BELOW);
         }
-        if (relations.contains(Relation.BETWEEN_LONGS_BELOW)
-                || relations.contains(Relation.AFTER_LONG_BELOW)
-                || relations.contains(Relation.BEFORE_LONG_BELOW)) {
-            relations.remove(Relation.BESIDE_LONG_BELOW);
+        if (relations.contains(LandmarkRelation.BETWEEN_LONGS_BELOW)
+                || relations.contains(LandmarkRelation.AFTER_LONG_BELOW)
+                || relations.contains(LandmarkRelation.BEFORE_LONG_BELOW)) {
+            relations.remove(LandmarkRelation.BESIDE_LONG_BELOW);
         }
         return relations;
     }

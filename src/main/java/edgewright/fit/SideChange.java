@@ -10,7 +10,7 @@ import java.util.Optional;
 
 /**
  * What is changed on one side, and where. The changes are spread as evenly as can be and keep off the two stitches next to
- * each corner; see {@link Evenly}.
+ * each corner; see {@link EvenSpread}.
  *
  * @param round the counting round; the changes are worked into its stitches, in the round after it
  * @param stitches the stitches of the side in the counting round, corner chains not counted
@@ -29,7 +29,7 @@ public record SideChange(Side side, int round, int stitches, int change) {
 
     /** How far a side of so many stitches can be changed in one round, in the direction of this change. */
     public static int most(int stitches, int change) {
-        return Evenly.most(stitches, kind(change));
+        return EvenSpread.most(stitches, kind(change));
     }
 
     /** How many changes there are; 0 or more. */
@@ -38,7 +38,7 @@ public record SideChange(Side side, int round, int stitches, int change) {
     }
 
     /** Whether stitches are added or lost; of no account where nothing is changed. */
-    public Change kind() {
+    public CountChange kind() {
         return kind(change);
     }
 
@@ -54,7 +54,7 @@ public record SideChange(Side side, int round, int stitches, int change) {
 
     /** The plain stitches before each change and after the last; one number, the whole side, where nothing is changed. */
     public List<Integer> gaps() {
-        return Evenly.gaps(stitches, kind(), changes());
+        return EvenSpread.gaps(stitches, kind(), changes());
     }
 
     /**
@@ -81,21 +81,21 @@ public record SideChange(Side side, int round, int stitches, int change) {
      * The way along the side in the round after the counting round. Where corner chains are counted, the first and the last
      * block take in the stitch that is worked into the corner chain.
      */
-    public List<Block> blocks(Counting counting) {
+    public List<ChangeBlock> blocks(Counting counting) {
         int chain = counting.shown(0) / 2;
         List<Integer> gaps = gaps();
-        List<Block> blocks = new ArrayList<>();
+        List<ChangeBlock> blocks = new ArrayList<>();
         for (int i = 0; i < changes(); i++) {
-            Block block = new Block(gaps.get(i) + (i == 0 ? chain : 0), Optional.of(kind()), 1);
-            Block last = blocks.isEmpty() ? null : blocks.get(blocks.size() - 1);
+            ChangeBlock block = new ChangeBlock(gaps.get(i) + (i == 0 ? chain : 0), Optional.of(kind()), 1);
+            ChangeBlock last = blocks.isEmpty() ? null : blocks.get(blocks.size() - 1);
             if (last != null && last.work() == block.work()) {
-                blocks.set(blocks.size() - 1, new Block(block.work(), block.change(), last.times() + 1));
+                blocks.set(blocks.size() - 1, new ChangeBlock(block.work(), block.change(), last.times() + 1));
             } else {
                 blocks.add(block);
             }
         }
         int rest = gaps.get(changes()) + (changes() == 0 ? 2 * chain : chain);
-        blocks.add(new Block(rest, Optional.empty(), 1));
+        blocks.add(new ChangeBlock(rest, Optional.empty(), 1));
         return Collections.unmodifiableList(blocks);
     }
 
@@ -120,7 +120,7 @@ public record SideChange(Side side, int round, int stitches, int change) {
         return place.stitch() + counting.shown(0) / 2;
     }
 
-    private static Change kind(int change) {
-        return change < 0 ? Change.DECREASE : Change.INCREASE;
+    private static CountChange kind(int change) {
+        return change < 0 ? CountChange.DECREASE : CountChange.INCREASE;
     }
 }

@@ -1,6 +1,6 @@
 package edgewright.hands;
 
-import edgewright.words.BackRound;
+import edgewright.words.tree.BackRound;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -13,7 +13,7 @@ import java.util.List;
  */
 public final class BackFabric {
     /** One round; the stitches of each side in working order, those in the corner chains among them. */
-    record Layer(List<List<Made>> sides, int chains) {}
+    record Layer(List<List<FabricStitch>> sides, int chains) {}
 
     private final List<Layer> rounds = new ArrayList<>();
     private final List<BackRound.Height> heights = new ArrayList<>();
@@ -21,11 +21,11 @@ public final class BackFabric {
 
     /** A base round of so many stitches on each side. */
     BackFabric(List<Integer> baseStitches, int chains) {
-        List<List<Made>> sides = new ArrayList<>();
+        List<List<FabricStitch>> sides = new ArrayList<>();
         for (int side = 0; side < Fabric.SIDES; side++) {
-            List<Made> made = new ArrayList<>();
+            List<FabricStitch> made = new ArrayList<>();
             for (int number = 1; number <= baseStitches.get(side); number++) {
-                made.add(Made.base(side, number));
+                made.add(FabricStitch.base(side, number));
             }
             sides.add(made);
         }
@@ -38,19 +38,19 @@ public final class BackFabric {
      */
     void make(BackRound words) {
         int round = rounds.size();
-        List<List<Made>> sides = new ArrayList<>();
+        List<List<FabricStitch>> sides = new ArrayList<>();
         for (int side = 0; side < Fabric.SIDES; side++) {
-            List<Made> made = new ArrayList<>();
+            List<FabricStitch> made = new ArrayList<>();
             for (int i = 0; i < words.atEachArm(); i++) {
-                made.add(Made.ofBack(round, side, made.size() + 1));
+                made.add(FabricStitch.ofBack(round, side, made.size() + 1));
             }
-            for (Made foot : last().sides().get(side)) {
+            for (FabricStitch foot : last().sides().get(side)) {
                 foot.take(Loop.BACK);
                 foot.take(Loop.FRONT);
-                made.add(Made.ofBack(round, side, made.size() + 1));
+                made.add(FabricStitch.ofBack(round, side, made.size() + 1));
             }
             for (int i = 0; i < words.atEachArm(); i++) {
-                made.add(Made.ofBack(round, side, made.size() + 1));
+                made.add(FabricStitch.ofBack(round, side, made.size() + 1));
             }
             sides.add(made);
         }
@@ -83,7 +83,7 @@ public final class BackFabric {
     }
 
     /** The stitches made on a side in a round. */
-    public List<Made> side(int round, int side) {
+    public List<FabricStitch> side(int round, int side) {
         return Collections.unmodifiableList(rounds.get(round).sides().get(side));
     }
 

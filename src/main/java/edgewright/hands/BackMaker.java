@@ -1,10 +1,10 @@
 package edgewright.hands;
 
 import edgewright.hands.Stop.Reason;
-import edgewright.words.BackRound;
-import edgewright.words.SideCounts;
-import edgewright.words.SideSize;
-import edgewright.words.WrittenBack;
+import edgewright.words.tree.BackRound;
+import edgewright.words.tree.SideCounts;
+import edgewright.words.tree.SideSize;
+import edgewright.words.tree.WrittenBack;
 import java.util.List;
 import java.util.Optional;
 
@@ -90,8 +90,8 @@ final class BackMaker {
             return Stop.atCount(Reason.CORNERS_DIFFER, round, 0, front.cornerChains(last), back.cornerChains(round));
         }
         for (int side = 0; side < Fabric.SIDES; side++) {
-            List<Made> before = front.side(last, side);
-            List<Made> behind = back.side(round, side);
+            List<FabricStitch> before = front.side(last, side);
+            List<FabricStitch> behind = back.side(round, side);
             for (int i = 0; i < Math.min(before.size(), behind.size()); i++) {
                 before.get(i).take(Loop.BACK);
                 behind.get(i).take(Loop.BACK);

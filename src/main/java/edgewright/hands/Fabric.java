@@ -17,9 +17,9 @@ public final class Fabric {
     /** One round: the stitches of its four sides, and the two arms of the corner before and after each. */
     static final class MadeRound {
         final String yarn;
-        final List<List<Made>> sides = new ArrayList<>();
-        final Made[] openingArms = new Made[SIDES];
-        final Made[] closingArms = new Made[SIDES];
+        final List<List<FabricStitch>> sides = new ArrayList<>();
+        final FabricStitch[] openingArms = new FabricStitch[SIDES];
+        final FabricStitch[] closingArms = new FabricStitch[SIDES];
         int chains;
 
         MadeRound(String yarn) {
@@ -36,13 +36,13 @@ public final class Fabric {
          */
         void turnCorner(int round, int side, int stitches, int nextSide, int cornerChains) {
             chains = cornerChains;
-            closingArms[side] = Made.corner(round, side, stitches + 1);
-            openingArms[nextSide] = Made.corner(round, nextSide, 0);
+            closingArms[side] = FabricStitch.corner(round, side, stitches + 1);
+            openingArms[nextSide] = FabricStitch.corner(round, nextSide, 0);
         }
 
         /** Everything that a side of the next round is worked over, in order: corner, stitches, corner. */
-        List<Made> feet(int side) {
-            List<Made> feet = new ArrayList<>(sides.get(side).size() + 2);
+        List<FabricStitch> feet(int side) {
+            List<FabricStitch> feet = new ArrayList<>(sides.get(side).size() + 2);
             feet.add(openingArms[side]);
             feet.addAll(sides.get(side));
             feet.add(closingArms[side]);
@@ -58,7 +58,7 @@ public final class Fabric {
         MadeRound base = new MadeRound("");
         for (int side = 0; side < SIDES; side++) {
             for (int number = 1; number <= baseStitches.get(side); number++) {
-                base.sides.get(side).add(Made.base(side, number));
+                base.sides.get(side).add(FabricStitch.base(side, number));
             }
             base.turnCorner(0, side, baseStitches.get(side), travel.after(side), cornerChains);
         }
@@ -98,14 +98,14 @@ public final class Fabric {
     }
 
     /** The stitches made on a side in a round, in working order from its own corner. */
-    public List<Made> side(int round, int side) {
+    public List<FabricStitch> side(int round, int side) {
         return Collections.unmodifiableList(rounds.get(round).sides.get(side));
     }
 
     /** The same as letters, one a stitch, as in a chart; only for rounds from 1. */
     public String letters(int round, int side) {
         StringBuilder letters = new StringBuilder();
-        for (Made made : side(round, side)) {
+        for (FabricStitch made : side(round, side)) {
             letters.append(made.stitch().map(Stitch::letter).orElseThrow());
         }
         return letters.toString();
@@ -126,7 +126,7 @@ public final class Fabric {
     }
 
     /** The round whose yarn is seen where this stitch is: its own, or that of the long stitch that lies before it. */
-    public static int shownRound(Made made) {
-        return made.inFront().map(Made::round).orElse(made.round());
+    public static int shownRound(FabricStitch made) {
+        return made.inFront().map(FabricStitch::round).orElse(made.round());
     }
 }

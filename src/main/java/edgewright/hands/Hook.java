@@ -15,14 +15,21 @@ final class Hook {
     private final HouseRules rules;
     private final int round;
     private final int side;
-    private final List<Made> feet;
+    private final List<FabricStitch> feet;
     private final int first;
     private final int end;
-    private final List<Made> made;
+    private final List<FabricStitch> made;
     /** How many things below have been worked over. */
     private int used;
 
-    private Hook(HouseRules rules, int round, int side, List<Made> feet, int first, int end, List<Made> made) {
+    private Hook(
+            HouseRules rules,
+            int round,
+            int side,
+            List<FabricStitch> feet,
+            int first,
+            int end,
+            List<FabricStitch> made) {
         this.rules = rules;
         this.round = round;
         this.side = side;
@@ -38,17 +45,17 @@ final class Hook {
      * @param feet everything that the side is worked over, in order: corner, stitches, corner
      * @param made takes up what is made
      */
-    Hook(HouseRules rules, int round, int side, List<Made> feet, List<Made> made) {
+    Hook(HouseRules rules, int round, int side, List<FabricStitch> feet, List<FabricStitch> made) {
         this(rules, round, side, feet, 0, feet.size(), made);
     }
 
     /** On the same side past its first so many things below, to go on to the corner. */
-    Hook past(int number, List<Made> madeThere) {
+    Hook past(int number, List<FabricStitch> madeThere) {
         return new Hook(rules, round, side, feet, number, feet.size(), madeThere);
     }
 
     /** At the beginning of the same side, to go no further than over its first so many things below. */
-    Hook upTo(int number, List<Made> madeThere) {
+    Hook upTo(int number, List<FabricStitch> madeThere) {
         return new Hook(rules, round, side, feet, 0, number, madeThere);
     }
 
@@ -69,13 +76,13 @@ final class Hook {
                     ? stop(Reason.PAST_THE_JOIN, stitch, end)
                     : stop(Reason.SIDE_FULL, stitch, feet.size());
         }
-        Made foot = feet.get(first + used);
+        FabricStitch foot = feet.get(first + used);
         Optional<Stop> stop = make(stitch, foot);
         used += stop.isEmpty() ? 1 : 0;
         return stop;
     }
 
-    private Optional<Stop> make(Stitch stitch, Made foot) {
+    private Optional<Stop> make(Stitch stitch, FabricStitch foot) {
         return switch (stitch) {
             case BACK_LOOP, PLAIN -> workInto(foot, stitch, loops(stitch));
             case CHAIN -> chainOver(foot);
@@ -88,8 +95,8 @@ final class Hook {
         Optional<Stop> stop =
                 loops(one).isEmpty() || loops(other).isEmpty() ? stop(Reason.CHANGE_NOT_PLAIN, one, 0) : make(one);
         if (stop.isEmpty()) {
-            Made first = made.get(made.size() - 1);
-            Made foot = first.below().orElseThrow();
+            FabricStitch first = made.get(made.size() - 1);
+            FabricStitch foot = first.below().orElseThrow();
             loops(other).forEach(foot::take);
             first.makeUneven();
             add(other, foot, foot).makeUneven();
@@ -107,7 +114,7 @@ final class Hook {
         }
         Optional<Stop> stop = make(stitch);
         if (stop.isEmpty()) {
-            Made second = feet.get(first + used);
+            FabricStitch second = feet.get(first + used);
             if (!loops(stitch).stream().allMatch(second::isFree)) {
                 return stop(Reason.LOOP_TAKEN, stitch, 0);
             }
@@ -141,7 +148,7 @@ final class Hook {
         return first + made.size() + 1;
     }
 
-    private Optional<Stop> workInto(Made foot, Stitch stitch, List<Loop> loops) {
+    private Optional<Stop> workInto(FabricStitch foot, Stitch stitch, List<Loop> loops) {
         for (Loop loop : loops) {
             if (!foot.isFree(loop)) {
                 return stop(Reason.LOOP_TAKEN, stitch, 0);
@@ -154,8 +161,8 @@ final class Hook {
         return Optional.empty();
     }
 
-    private Optional<Stop> chainOver(Made foot) {
-        if (foot.kind() == Made.Kind.CORNER) {
+    private Optional<Stop> chainOver(FabricStitch foot) {
+        if (foot.kind() == FabricStitch.Kind.CORNER) {
             return stop(Reason.CHAIN_OVER_CORNER, Stitch.CHAIN, 0);
         }
         add(Stitch.CHAIN, foot, null);
@@ -163,7 +170,7 @@ final class Hook {
     }
 
     /** A long stitch: in front of the foot, which is skipped, into the front loop of what the foot stands over. */
-    private Optional<Stop> dropPast(Made foot) {
+    private Optional<Stop> dropPast(FabricStitch foot) {
         if (foot.round() == 0) {
             return stop(Reason.NO_ROUND_BELOW, Stitch.LONG, 0);
         }
@@ -173,7 +180,7 @@ final class Hook {
         if (foot.isUneven()) {
             return stop(Reason.ACROSS_A_CHANGE, Stitch.LONG, 0);
         }
-        Made landing = foot.below().get();
+        FabricStitch landing = foot.below().get();
         if (landing.inFront().isPresent()) {
             return stop(Reason.COVERED, Stitch.LONG, 0);
         }
@@ -186,7 +193,7 @@ final class Hook {
         if (landing.is(Stitch.LONG) && !rules.stackLongStitches()) {
             return stop(Reason.ON_LONG, Stitch.LONG, 0);
         }
-        if (landing.kind() == Made.Kind.CORNER) {
+        if (landing.kind() == FabricStitch.Kind.CORNER) {
             if (!rules.landOnCornerChain()) {
                 return stop(Reason.ON_CORNER, Stitch.LONG, 0);
             }
@@ -197,8 +204,8 @@ final class Hook {
         return Optional.empty();
     }
 
-    private Made add(Stitch stitch, Made below, Made into) {
-        Made worked = Made.worked(stitch, round, side, next(), below, into);
+    private FabricStitch add(Stitch stitch, FabricStitch below, FabricStitch into) {
+        FabricStitch worked = FabricStitch.worked(stitch, round, side, next(), below, into);
         made.add(worked);
         return worked;
     }

@@ -2,16 +2,16 @@ package edgewright.hands;
 
 import edgewright.chart.Stitch;
 import edgewright.hands.Stop.Reason;
-import edgewright.words.BaseRound;
-import edgewright.words.Group;
-import edgewright.words.Pattern;
-import edgewright.words.Run;
-import edgewright.words.SideCounts;
-import edgewright.words.SideSize;
-import edgewright.words.SideWork;
-import edgewright.words.Stretch;
-import edgewright.words.WrittenRound;
-import edgewright.words.WrittenStart;
+import edgewright.words.tree.BaseRound;
+import edgewright.words.tree.ChangingStep;
+import edgewright.words.tree.Group;
+import edgewright.words.tree.Instructions;
+import edgewright.words.tree.Run;
+import edgewright.words.tree.SideCounts;
+import edgewright.words.tree.SideInstructions;
+import edgewright.words.tree.SideSize;
+import edgewright.words.tree.WrittenRound;
+import edgewright.words.tree.WrittenStart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -61,7 +61,7 @@ public final class Maker {
      *
      * @param base the stitches on each side of the base round, corner chains not counted
      */
-    public Outcome work(Pattern pattern, SideCounts base) {
+    public WorkOutcome work(Instructions pattern, SideCounts base) {
         int baseChains = pattern.base()
                 .cornerChains()
                 .orElse(pattern.rounds().isEmpty() ? 2 : pattern.rounds().get(0).cornerChains());
@@ -85,7 +85,7 @@ public final class Maker {
      *
      * @param base the stitches on each side of the base round, corner chains not counted
      */
-    public Outcome work(List<Cells> rounds, SideCounts base, int baseChains) {
+    public WorkOutcome work(List<Cells> rounds, SideCounts base, int baseChains) {
         Travel travel = Travel.ANTICLOCKWISE;
         Fabric fabric = new Fabric(base.inWorkingOrder(), baseChains, travel);
         Optional<Stop> stop = Optional.empty();
@@ -157,7 +157,7 @@ public final class Maker {
         if (stop.isPresent()) {
             return stop;
         }
-        List<Made> toJoin = new ArrayList<>();
+        List<FabricStitch> toJoin = new ArrayList<>();
         Hook back = whole.upTo(start.stitch(), toJoin);
         stop = makeRuns(back, start.toJoin());
         made.sides.get(side).addAll(0, toJoin);
@@ -176,7 +176,7 @@ public final class Maker {
     }
 
     /** What the words have up to the corner: what stands before the group, the group while it fits, what stands after it. */
-    private static Optional<Stop> work(Hook hook, Stretch words) {
+    private static Optional<Stop> work(Hook hook, SideInstructions words) {
         Optional<Stop> stop = makeRuns(hook, words.before());
         if (stop.isEmpty() && words.group().isPresent()) {
             stop = repeat(hook, words.group().get());
@@ -188,10 +188,10 @@ public final class Maker {
     }
 
     /** A side with words of its own, on which stitches are added or lost. */
-    private static Optional<Stop> change(Hook hook, List<SideWork> words) {
+    private static Optional<Stop> change(Hook hook, List<ChangingStep> words) {
         Optional<Stop> stop = Optional.empty();
-        for (SideWork step : words) {
-            if (step instanceof SideWork.Times times) {
+        for (ChangingStep step : words) {
+            if (step instanceof ChangingStep.Times times) {
                 for (int i = 0; i < times.times() && stop.isEmpty(); i++) {
                     stop = steps(hook, times.steps());
                 }
@@ -205,14 +205,14 @@ public final class Maker {
         return hook.left() > 0 ? hook.stop(Reason.STITCHES_LEFT, 0, hook.left()) : stop;
     }
 
-    private static Optional<Stop> steps(Hook hook, List<SideWork> steps) {
+    private static Optional<Stop> steps(Hook hook, List<ChangingStep> steps) {
         Optional<Stop> stop = Optional.empty();
-        for (SideWork step : steps) {
-            if (step instanceof SideWork.Work work) {
+        for (ChangingStep step : steps) {
+            if (step instanceof ChangingStep.Work work) {
                 stop = makeRuns(hook, List.of(work.run()));
-            } else if (step instanceof SideWork.TwoInOne two) {
+            } else if (step instanceof ChangingStep.TwoInOne two) {
                 stop = hook.makeTwo(two.first(), two.second());
-            } else if (step instanceof SideWork.Together both) {
+            } else if (step instanceof ChangingStep.Together both) {
                 stop = hook.makeTogether(both.stitch());
             }
             if (stop.isPresent()) {
@@ -287,7 +287,8 @@ public final class Maker {
         return new Hook(rules, fabric.rounds() + 1, side, fabric.last().feet(side), made.sides.get(side));
     }
 
-    private static Outcome outcome(Fabric fabric, Optional<Stop> stop) {
-        return stop.<Outcome>map(s -> new Outcome.Stopped(fabric, s)).orElseGet(() -> new Outcome.Finished(fabric));
+    private static WorkOutcome outcome(Fabric fabric, Optional<Stop> stop) {
+        return stop.<WorkOutcome>map(s -> new WorkOutcome.Stopped(fabric, s))
+                .orElseGet(() -> new WorkOutcome.Finished(fabric));
     }
 }

@@ -1,8 +1,8 @@
 package edgewright.hands;
 
 import edgewright.hands.Stop.Reason;
-import edgewright.words.Multiple;
-import edgewright.words.SideSize;
+import edgewright.words.tree.Multiple;
+import edgewright.words.tree.SideSize;
 import java.util.Optional;
 
 /**

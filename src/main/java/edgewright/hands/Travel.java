@@ -1,6 +1,6 @@
 package edgewright.hands;
 
-import edgewright.chart.Hand;
+import edgewright.chart.HookHand;
 import java.util.List;
 
 /** The way round the piece that a maker travels, right side facing. Sides count from 0: top, left, bottom, right. */
@@ -16,8 +16,8 @@ enum Travel {
         this.step = step;
     }
 
-    static Travel of(Hand hand) {
-        return hand == Hand.LEFT ? CLOCKWISE : ANTICLOCKWISE;
+    static Travel of(HookHand hand) {
+        return hand == HookHand.LEFT ? CLOCKWISE : ANTICLOCKWISE;
     }
 
     /** The four sides in the order in which they are come to, from this one on. */

@@ -13,12 +13,12 @@ import edgewright.chart.Stitch;
 import edgewright.chart.Stitches;
 import edgewright.chart.Yarn;
 import edgewright.hands.Fabric;
-import edgewright.hands.Made;
-import edgewright.words.Group;
-import edgewright.words.Pattern;
-import edgewright.words.PatternYarn;
-import edgewright.words.Run;
-import edgewright.words.WrittenRound;
+import edgewright.hands.FabricStitch;
+import edgewright.words.tree.Group;
+import edgewright.words.tree.Instructions;
+import edgewright.words.tree.PatternYarn;
+import edgewright.words.tree.Run;
+import edgewright.words.tree.WrittenRound;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -58,11 +58,11 @@ public final class ChartFromWords {
             Colour.parse("#7a2b1d"),
             Colour.parse("#b9c7cf"));
 
-    private final Pattern pattern;
+    private final Instructions pattern;
     private final Fabric fabric;
     private final int rounds;
 
-    private ChartFromWords(Pattern pattern, Fabric fabric) {
+    private ChartFromWords(Instructions pattern, Fabric fabric) {
         this.pattern = pattern;
         this.fabric = fabric;
         this.rounds = fabric.rounds();
@@ -73,7 +73,7 @@ public final class ChartFromWords {
      *
      * @param fabric what came off the hook when the whole pattern was worked; at least one round
      */
-    public static Answer of(Pattern pattern, Fabric fabric) {
+    public static Answer of(Instructions pattern, Fabric fabric) {
         return new ChartFromWords(pattern, fabric).answer();
     }
 
@@ -127,9 +127,9 @@ public final class ChartFromWords {
         return false;
     }
 
-    private static boolean standsOnLong(Made made) {
+    private static boolean standsOnLong(FabricStitch made) {
         return made.stitch().equals(Optional.of(Stitch.LONG))
-                && made.into().flatMap(Made::stitch).equals(Optional.of(Stitch.LONG));
+                && made.into().flatMap(FabricStitch::stitch).equals(Optional.of(Stitch.LONG));
     }
 
     /** The least common multiple of all groups; empty if it is wider than any chart may be. */

@@ -14,9 +14,9 @@ import edgewright.chart.Yarn;
 import edgewright.fit.BackLayer;
 import edgewright.hands.BackFabric;
 import edgewright.hands.Fabric;
-import edgewright.hands.Made;
-import edgewright.words.BackRound;
-import edgewright.words.PatternYarn;
+import edgewright.hands.FabricStitch;
+import edgewright.words.tree.BackRound;
+import edgewright.words.tree.PatternYarn;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -149,7 +149,7 @@ final class Comparison {
     private void compareSide(int round, Side side) {
         int times = repeats.of(side);
         int index = side.ordinal();
-        List<Made> made = fabric.side(round, index);
+        List<FabricStitch> made = fabric.side(round, index);
         int expected = shape.stitches(round, times);
         compare(Difference.Kind.COUNT, round, index, 0, expected, made.size());
         for (int p = 1; p <= Math.min(expected, made.size()); p++) {
@@ -157,7 +157,7 @@ final class Comparison {
         }
     }
 
-    private void compareStitch(Place place, Made made, int times) {
+    private void compareStitch(Place place, FabricStitch made, int times) {
         Stitch expected = chart.stitch(place);
         Stitch found = made.stitch().orElseThrow();
         if (expected != found) {
@@ -191,7 +191,7 @@ final class Comparison {
     }
 
     /** Where the chart has a long stitch land: round and number on its side. Corners are 0 and one past the last. */
-    private String landing(Place place, Made made, int times) {
+    private String landing(Place place, FabricStitch made, int times) {
         Landing landing = shape.landing(place);
         if (landing instanceof Landing.InStitch in) {
             int inRepeats = made.number() - shape.length(Section.FROM_CORNER, place.round());

@@ -2,8 +2,8 @@ package edgewright.proof;
 
 import edgewright.hands.Fabric;
 import edgewright.hands.Stop;
-import edgewright.words.Pattern;
-import edgewright.words.ReadingProblem;
+import edgewright.words.read.ReadingProblem;
+import edgewright.words.tree.Instructions;
 import java.util.List;
 import java.util.Optional;
 
@@ -24,7 +24,7 @@ public sealed interface ProofResult {
      *
      * @param worked what came off the hook
      */
-    record Agrees(Pattern pattern, Fabric worked) implements ProofResult {
+    record Agrees(Instructions pattern, Fabric worked) implements ProofResult {
         @Override
         public boolean agrees() {
             return true;

@@ -3,7 +3,7 @@ package edgewright.proof;
 import edgewright.chart.Stitch;
 import edgewright.hands.StopSentence;
 import edgewright.proof.Difference.Kind;
-import edgewright.words.ReadingProblem;
+import edgewright.words.read.ReadingProblem;
 import java.text.MessageFormat;
 import java.util.ArrayList;
 import java.util.List;

@@ -10,14 +10,14 @@ import edgewright.fit.FitPlan;
 import edgewright.hands.Fabric;
 import edgewright.hands.HouseRules;
 import edgewright.hands.Maker;
-import edgewright.hands.Outcome;
-import edgewright.words.Options;
-import edgewright.words.Pattern;
-import edgewright.words.PatternReader;
-import edgewright.words.PatternWriter;
-import edgewright.words.PlainText;
-import edgewright.words.Reading;
-import edgewright.words.SideCounts;
+import edgewright.hands.WorkOutcome;
+import edgewright.words.page.PlainText;
+import edgewright.words.read.PatternReader;
+import edgewright.words.read.ReadingResult;
+import edgewright.words.tree.Instructions;
+import edgewright.words.tree.SideCounts;
+import edgewright.words.write.PatternWriter;
+import edgewright.words.write.WordingOptions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
@@ -48,26 +48,26 @@ public final class Prover {
     }
 
     /** Works the words that the writer writes now, as it prints them for these options, on sides of so many repeats. */
-    public ProofResult prove(Options options, PerSide repeats) {
+    public ProofResult prove(WordingOptions options, PerSide repeats) {
         return prove(PlainText.of(PatternWriter.write(chart, options)), repeats);
     }
 
     /** Works a written pattern on sides of so many repeats of the chart. */
     public ProofResult prove(String text, PerSide repeats) {
-        Reading reading = PatternReader.read(text, cancelled);
-        return reading instanceof Reading.Understood understood
+        ReadingResult reading = PatternReader.read(text, cancelled);
+        return reading instanceof ReadingResult.Understood understood
                 ? prove(understood.pattern(), repeats)
-                : new ProofResult.Unread(((Reading.Refused) reading).problems());
+                : new ProofResult.Unread(((ReadingResult.Refused) reading).problems());
     }
 
     /** Works a tree of instructions on sides of so many repeats of the chart. */
-    public ProofResult prove(Pattern pattern, PerSide repeats) {
-        Outcome outcome = new Maker(houseRules(chart), cancelled).work(pattern, base(chart, repeats));
+    public ProofResult prove(Instructions pattern, PerSide repeats) {
+        WorkOutcome outcome = new Maker(houseRules(chart), cancelled).work(pattern, base(chart, repeats));
         return result(pattern, outcome, repeats, 0);
     }
 
-    private ProofResult result(Pattern pattern, Outcome outcome, PerSide repeats, int first) {
-        if (outcome instanceof Outcome.Stopped stopped) {
+    private ProofResult result(Instructions pattern, WorkOutcome outcome, PerSide repeats, int first) {
+        if (outcome instanceof WorkOutcome.Stopped stopped) {
             return new ProofResult.Stopped(stopped.fabric(), stopped.stop());
         }
         Fabric fabric = outcome.fabric();
@@ -84,7 +84,7 @@ public final class Prover {
      * @param options how the words are written; the size in them is of no account
      * @param plan for this chart, with its changes in a plain round
      */
-    public ProofResult prove(Options options, FitPlan plan) {
+    public ProofResult prove(WordingOptions options, FitPlan plan) {
         return prove(PlainText.of(PatternWriter.write(chart, options.withPiece(plan))), plan);
     }
 
@@ -94,12 +94,12 @@ public final class Prover {
      * @param plan for this chart; its counts are those of the piece, and its targets those that the piece comes to
      */
     public ProofResult prove(String text, FitPlan plan) {
-        Reading reading = PatternReader.read(text, cancelled);
-        if (reading instanceof Reading.Refused refused) {
+        ReadingResult reading = PatternReader.read(text, cancelled);
+        if (reading instanceof ReadingResult.Refused refused) {
             return new ProofResult.Unread(refused.problems());
         }
-        Pattern pattern = ((Reading.Understood) reading).pattern();
-        Outcome outcome = new Maker(houseRules(chart), cancelled).work(pattern, counts(plan.stitches(0)));
+        Instructions pattern = ((ReadingResult.Understood) reading).pattern();
+        WorkOutcome outcome = new Maker(houseRules(chart), cancelled).work(pattern, counts(plan.stitches(0)));
         int first = plan.isDone() ? 0 : plan.changing();
         return result(pattern, outcome, plan.targets().repeats(), first);
     }
@@ -109,13 +109,13 @@ public final class Prover {
      * hands can do is allowed; the words agree if they can be worked to the end.
      */
     public static ProofResult workText(String text, PerSide baseStitches) {
-        Reading reading = PatternReader.read(text);
-        if (reading instanceof Reading.Refused refused) {
+        ReadingResult reading = PatternReader.read(text);
+        if (reading instanceof ReadingResult.Refused refused) {
             return new ProofResult.Unread(refused.problems());
         }
-        Pattern pattern = ((Reading.Understood) reading).pattern();
-        Outcome outcome = new Maker(HouseRules.ALL_ALLOWED).work(pattern, counts(baseStitches));
-        return outcome instanceof Outcome.Stopped stopped
+        Instructions pattern = ((ReadingResult.Understood) reading).pattern();
+        WorkOutcome outcome = new Maker(HouseRules.ALL_ALLOWED).work(pattern, counts(baseStitches));
+        return outcome instanceof WorkOutcome.Stopped stopped
                 ? new ProofResult.Stopped(stopped.fabric(), stopped.stop())
                 : new ProofResult.Agrees(pattern, outcome.fabric());
     }
@@ -124,7 +124,7 @@ public final class Prover {
      * Works the cells of a chart with no words between: the second judge of what can be worked. The chart may have findings,
      * but no ragged sections.
      */
-    public static Outcome workCells(Chart chart, PerSide repeats) {
+    public static WorkOutcome workCells(Chart chart, PerSide repeats) {
         List<Maker.Cells> rounds = new ArrayList<>();
         for (Round round : chart.rounds()) {
             List<List<Stitch>> sides = new ArrayList<>();

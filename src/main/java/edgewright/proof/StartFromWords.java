@@ -7,9 +7,9 @@ import edgewright.chart.SideShape;
 import edgewright.chart.Start;
 import edgewright.fit.RoundStart;
 import edgewright.fit.Starts;
-import edgewright.words.Pattern;
-import edgewright.words.WrittenRound;
-import edgewright.words.WrittenStart;
+import edgewright.words.tree.Instructions;
+import edgewright.words.tree.WrittenRound;
+import edgewright.words.tree.WrittenStart;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -25,7 +25,7 @@ final class StartFromWords {
      * @param chart drawn from the same words
      * @param repeats how often the repeat was worked on a side
      */
-    static Optional<Start> of(Pattern pattern, Chart chart, ToIntBiFunction<SideShape, Side> repeats) {
+    static Optional<Start> of(Instructions pattern, Chart chart, ToIntBiFunction<SideShape, Side> repeats) {
         List<WrittenStart> written = pattern.rounds().stream()
                 .map(WrittenRound::start)
                 .flatMap(Optional::stream)

@@ -1,7 +1,8 @@
 /**
- * Written instructions as a tree, the terms of the trade as resources, the writer that turns a chart into
- * instructions and text, and the reader that turns text back into instructions.
+ * Written instructions: what a pattern says, how it is written down, and how it is read back.
  *
- * <p>May be used by hands, proof, booklet, desk and cli.
+ * <p>Everything lies in rooms: {@code tree} holds the instructions as values, {@code terms} what the trade calls things,
+ * {@code page} a pattern as text and its printers, {@code write} the way from a chart to words, {@code read} the way
+ * from words back to the tree. The two ways never see each other, so that each can prove the other wrong.
  */
 package edgewright.words;

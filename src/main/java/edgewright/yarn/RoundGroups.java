@@ -104,7 +104,7 @@ final class RoundGroups {
                 }
             }
         }
-        Meeting.of(chart)
+        YarnPair.of(chart)
                 .forEach(meeting ->
                         mayMeet.add(Set.of(meeting.inner().id(), meeting.outer().id())));
     }

@@ -1,7 +1,7 @@
 package edgewright.yarn;
 
 import edgewright.chart.HookSize;
-import edgewright.chart.Making;
+import edgewright.chart.PatternDetails;
 import edgewright.chart.YarnUse;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -36,7 +36,7 @@ public final class StitchLengths {
     private StitchLengths() {}
 
     /** The lengths for a border that is made so. */
-    public static StitchLengths of(Making making) {
+    public static StitchLengths of(PatternDetails making) {
         YarnUse use = making.use().orElse(YarnUse.NONE);
         StitchLengths lengths = new StitchLengths();
         double plain = plainCm(making, use);
@@ -70,7 +70,7 @@ public final class StitchLengths {
         };
     }
 
-    private static double plainCm(Making making, YarnUse use) {
+    private static double plainCm(PatternDetails making, YarnUse use) {
         if (use.backLoop().isPresent()) {
             return use.backLoop().getAsDouble() / YarnUse.STITCHES;
         }

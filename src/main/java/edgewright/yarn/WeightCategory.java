@@ -1,7 +1,7 @@
 package edgewright.yarn;
 
 import edgewright.chart.HookSize;
-import edgewright.chart.Making;
+import edgewright.chart.PatternDetails;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
@@ -73,7 +73,7 @@ public record WeightCategory(int number, Span stitches, Span hookMm) {
 
     /** All categories of an edition, the thinnest first. */
     public static List<WeightCategory> all(Edition edition) {
-        return IntStream.rangeClosed(0, Making.MOST_WEIGHT)
+        return IntStream.rangeClosed(0, PatternDetails.MOST_WEIGHT)
                 .mapToObj(number -> of(number, edition))
                 .toList();
     }

@@ -3,7 +3,7 @@ package edgewright.yarn;
 import edgewright.chart.Chart;
 import edgewright.chart.Colour;
 import edgewright.chart.HookSize;
-import edgewright.chart.Making;
+import edgewright.chart.PatternDetails;
 import edgewright.chart.Yarn;
 import edgewright.fit.Inches;
 import edgewright.texts.Bundle;
@@ -79,7 +79,7 @@ public final class YarnSentences {
     }
 
     /** Whether two yarns that meet can be told apart, and by how much. */
-    public String contrast(Meeting meeting) {
+    public String contrast(YarnPair meeting) {
         Contrast contrast = meeting.contrast();
         return texts.text(
                 contrast.isLow() ? "contrast.low" : "contrast.clear",
@@ -146,7 +146,7 @@ public final class YarnSentences {
     }
 
     /** What could be worked in another yarn, or that it cannot. */
-    public String swap(Swap swap) {
+    public String swap(YarnSwap swap) {
         String rounds = Bundle.capital(rounds(swap.rounds()));
         return swap.to().isEmpty()
                 ? texts.text("swap.cannot", rounds, name(swap.from()))
@@ -163,7 +163,7 @@ public final class YarnSentences {
     }
 
     /** Which hooks and which weight of yarn the border is made with, a sentence each; nothing where nobody has said. */
-    public List<String> tools(Making making) {
+    public List<String> tools(PatternDetails making) {
         List<String> sentences = new ArrayList<>();
         making.hook().ifPresent(hook -> sentences.add(texts.text("hook.of", hook(hook))));
         making.backHook().ifPresent(hook -> sentences.add(texts.text("hook.ofBack", hook(hook))));

@@ -2,11 +2,16 @@ package edgewright.booklet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import edgewright.booklet.choice.BookletOptions;
+import edgewright.booklet.choice.ChartPaper;
+import edgewright.booklet.choice.Edition;
+import edgewright.booklet.choice.Paper;
+import edgewright.booklet.choice.PrintingNotice;
 import edgewright.chart.Back;
 import edgewright.chart.Chart;
-import edgewright.chart.Hand;
+import edgewright.chart.HookHand;
 import edgewright.chart.HookSize;
-import edgewright.chart.Making;
+import edgewright.chart.PatternDetails;
 import edgewright.chart.PerSide;
 import edgewright.chart.Start;
 import edgewright.chart.Swatch;
@@ -30,15 +35,15 @@ import org.verapdf.pdfa.results.ValidationResult;
  * Published patterns against the standards that they claim to keep, as the validator of the veraPDF consortium judges them:
  * PDF/A-2 (ISO 19005-2), levels B and A, and PDF/UA-1 (ISO 14289-1). https://verapdf.org
  */
-class BookletStandardsTest {
+public class BookletStandardsTest {
     @SuppressWarnings("UnusedVariable") // read by @FieldSource
     private static final List<String> SAMPLES =
             List.of("reed-bank", "mooring-rope", "sluice-gate", "first-try-unfinished");
 
     /** Level A asks for all that level B asks for, and for tags. */
-    static final List<PDFAFlavour> STANDARDS = List.of(PDFAFlavour.PDFA_2_A, PDFAFlavour.PDFUA_1);
+    public static final List<PDFAFlavour> STANDARDS = List.of(PDFAFlavour.PDFA_2_A, PDFAFlavour.PDFUA_1);
 
-    static void assertKeeps(List<PDFAFlavour> standards, byte[] pattern) throws Exception {
+    public static void assertKeeps(List<PDFAFlavour> standards, byte[] pattern) throws Exception {
         VeraGreenfieldFoundryProvider.initialise();
         for (PDFAFlavour standard : standards) {
             try (PDFAParser parser =
@@ -91,7 +96,7 @@ class BookletStandardsTest {
         assertKeeps(
                 STANDARDS,
                 Published.bytes(
-                        chart.withMaking(new Making(
+                        chart.withMaking(new PatternDetails(
                                 Optional.of(Start.DEFAULT),
                                 Optional.of(Back.DEFAULT),
                                 Optional.of(HookSize.ofMm(5)),
@@ -111,7 +116,7 @@ class BookletStandardsTest {
                         chart,
                         EditionsTest.inBothTerms(BookletOptions.of(chart))
                                 .withEdition(Edition.LARGE_PRINT)
-                                .withHand(Hand.LEFT)));
+                                .withHand(HookHand.LEFT)));
     }
 
     @Test
@@ -132,7 +137,8 @@ class BookletStandardsTest {
                 STANDARDS,
                 Published.bytes(
                         chart,
-                        EditionsTest.on(ChartPaper.A3, BookletOptions.of(chart)).with(new Imprint("2", "May 2026"))));
+                        EditionsTest.on(ChartPaper.A3, BookletOptions.of(chart))
+                                .with(new PrintingNotice("2", "May 2026"))));
     }
 
     @Test

@@ -5,6 +5,11 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.offset;
 
 import edgewright.booklet.ReadBack.Heard;
+import edgewright.booklet.choice.BookletOptions;
+import edgewright.booklet.choice.Paper;
+import edgewright.booklet.choice.Progress;
+import edgewright.booklet.choice.Supplements;
+import edgewright.booklet.parts.CountsPages;
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
@@ -13,14 +18,14 @@ import edgewright.chart.Terms;
 import edgewright.chart.Yarn;
 import edgewright.check.Checker;
 import edgewright.check.Finding;
-import edgewright.check.Sentences;
+import edgewright.check.FindingSentences;
 import edgewright.file.FileProblemException;
-import edgewright.proof.Trials;
-import edgewright.words.Block;
-import edgewright.words.BlockPrinter;
-import edgewright.words.Options;
-import edgewright.words.Part;
-import edgewright.words.PatternWriter;
+import edgewright.proof.SizeProofs;
+import edgewright.words.page.PatternPart;
+import edgewright.words.page.TextBlock;
+import edgewright.words.page.TextBlockPrinter;
+import edgewright.words.write.PatternWriter;
+import edgewright.words.write.WordingOptions;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -65,26 +70,26 @@ class BookletTest {
     }
 
     /** The sentences of a part of the written pattern, as they are said one after the other. */
-    private static List<String> sentences(Part part) {
+    private static List<String> sentences(PatternPart part) {
         List<String> sentences = new ArrayList<>();
-        BlockPrinter printer = new BlockPrinter() {
+        TextBlockPrinter printer = new TextBlockPrinter() {
             @Override
-            public void prose(Block.Prose prose) {
+            public void prose(TextBlock.Prose prose) {
                 sentences.add(prose.text());
             }
 
             @Override
-            public void entry(Block.Entry entry) {
+            public void entry(TextBlock.Entry entry) {
                 sentences.add(entry.word() + " " + entry.text());
             }
 
             @Override
-            public void round(Block.RoundWords round) {
+            public void round(TextBlock.RoundWords round) {
                 sentences.addAll(round.lines());
             }
 
             @Override
-            public void counts(Block.CountsTable table) {
+            public void counts(TextBlock.CountsTable table) {
                 sentences.add(table.caption());
                 sentences.addAll(table.columns());
                 table.rows().forEach(sentences::addAll);
@@ -100,14 +105,14 @@ class BookletTest {
         Chart chart = Published.sample(sample);
         BookletOptions options = options(chart).withRepeats(new PerSide(5, 4, 5, 4));
         boolean draft = Checker.check(chart).hasErrors();
-        List<Part> parts = new ArrayList<>(
-                PatternWriter.write(chart, new Options(options.terms(), options.counting(), options.repeats(), draft))
-                        .parts());
-        parts.removeIf(part -> part.kind() == Part.Kind.HEADING);
+        List<PatternPart> parts = new ArrayList<>(PatternWriter.write(
+                        chart, new WordingOptions(options.terms(), options.counting(), options.repeats(), draft))
+                .parts());
+        parts.removeIf(part -> part.kind() == PatternPart.Kind.HEADING);
         try (ReadBack read = Published.read(chart, options)) {
             String aloud = plain(read.aloud());
             int at = 0;
-            for (Part part : parts) {
+            for (PatternPart part : parts) {
                 for (String sentence : sentences(part)) {
                     int found = aloud.indexOf(plain(sentence), at);
                     assertThat(found)
@@ -300,8 +305,8 @@ class BookletTest {
     void aChartThatCannotBeWorkedIsRefusedAndNothingIsWritten() throws IOException {
         Chart chart = Published.sample("first-try-unfinished");
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        Outcome outcome = Booklet.publish(chart, BookletOptions.of(chart), out, Progress.NONE);
-        assertThat(outcome).isEqualTo(new Outcome.Refused(Checker.check(chart)));
+        PublishOutcome outcome = Booklet.publish(chart, BookletOptions.of(chart), out, Progress.NONE);
+        assertThat(outcome).isEqualTo(new PublishOutcome.Refused(Checker.check(chart)));
         assertThat(out.size()).isZero();
     }
 
@@ -317,7 +322,7 @@ class BookletTest {
             }
             String aloud = plain(read.aloud());
             for (Finding finding : Checker.check(chart).findings()) {
-                assertThat(aloud).contains(plain(Sentences.english().of(finding)));
+                assertThat(aloud).contains(plain(FindingSentences.english().of(finding)));
             }
         }
     }
@@ -402,13 +407,13 @@ class BookletTest {
         Chart chart = Published.sample("reed-bank");
         Path file = folder.resolve("pattern.pdf");
         List<Integer> asked = new ArrayList<>();
-        Outcome outcome = Booklet.publish(chart, options(chart), file, (done, pages) -> {
+        PublishOutcome outcome = Booklet.publish(chart, options(chart), file, (done, pages) -> {
             if (pages > 0) {
                 asked.add(done);
             }
             return done < 3;
         });
-        assertThat(outcome).isEqualTo(new Outcome.Cancelled());
+        assertThat(outcome).isEqualTo(new PublishOutcome.Cancelled());
         assertThat(asked).containsExactly(0, 1, 2, 3);
         assertThat(folder).isEmptyDirectory();
     }
@@ -423,7 +428,7 @@ class BookletTest {
             }
             return true;
         });
-        assertThat(asked.get()).isGreaterThan(chart.rounds().size() * Trials.USUAL.size());
+        assertThat(asked.get()).isGreaterThan(chart.rounds().size() * SizeProofs.USUAL.size());
     }
 
     @Test
@@ -433,9 +438,9 @@ class BookletTest {
         for (int answers = 0; answers < 400; answers += 7) {
             int last = answers;
             AtomicInteger asked = new AtomicInteger();
-            Outcome outcome =
+            PublishOutcome outcome =
                     Booklet.publish(chart, options(chart), file, (done, pages) -> asked.getAndIncrement() < last);
-            assertThat(outcome).isEqualTo(new Outcome.Cancelled());
+            assertThat(outcome).isEqualTo(new PublishOutcome.Cancelled());
             assertThat(asked.get()).isEqualTo(last + 1);
             assertThat(folder).isEmptyDirectory();
         }
@@ -446,7 +451,8 @@ class BookletTest {
         Chart chart = Published.sample("reed-bank");
         Path file = folder.resolve("pattern.pdf");
         Files.writeString(file, "an older pattern");
-        assertThat(Booklet.publish(chart, options(chart), file, Progress.NONE)).isInstanceOf(Outcome.Published.class);
+        assertThat(Booklet.publish(chart, options(chart), file, Progress.NONE))
+                .isInstanceOf(PublishOutcome.Published.class);
         assertThat(file).hasBinaryContent(Published.bytes(chart, options(chart)));
         assertThat(folder).isDirectoryContaining(file::equals);
         try (Stream<Path> files = Files.list(folder)) {

@@ -3,11 +3,12 @@ package edgewright.booklet;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import edgewright.booklet.choice.BookletOptions;
 import edgewright.chart.Chart;
-import edgewright.words.Block;
-import edgewright.words.Options;
-import edgewright.words.Part;
-import edgewright.words.PatternWriter;
+import edgewright.words.page.PatternPart;
+import edgewright.words.page.TextBlock;
+import edgewright.words.write.PatternWriter;
+import edgewright.words.write.WordingOptions;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -85,9 +86,10 @@ class BookletToolsTest {
                         java.util.stream.IntStream.rangeClosed(1, chart.rounds().size())
                                 .boxed()
                                 .toList());
-        for (Part part : PatternWriter.write(chart, Options.of(chart)).parts()) {
-            for (Block block : part.blocks()) {
-                if (block instanceof Block.RoundWords words) {
+        for (PatternPart part :
+                PatternWriter.write(chart, WordingOptions.of(chart)).parts()) {
+            for (TextBlock block : part.blocks()) {
+                if (block instanceof TextBlock.RoundWords words) {
                     String last = words.lines().get(words.lines().size() - 1);
                     assertThat(text).contains(last.replaceAll("[\\s\\p{Z}]+", " "));
                 }

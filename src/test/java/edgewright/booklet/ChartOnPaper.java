@@ -19,9 +19,9 @@ import java.util.stream.Stream;
  * the number and the yarn's letter at the end of each round. Signs are known by their geometry alone, as the legend shows
  * them; nothing here is shared with what draws.
  */
-final class ChartOnPaper {
+public final class ChartOnPaper {
     /** What can be seen in or from a square. */
-    enum Sign {
+    public enum Sign {
         GROUND,
         HATCHING,
         BACK_LOOP,
@@ -51,7 +51,7 @@ final class ChartOnPaper {
      * @param pieceLies where the piece lies, seen from the square: {@code down}, {@code right} ...; {@code level} or {@code
      *     upright} for a sign that does not tell more; empty for one that tells nothing
      */
-    record Seen(Sign sign, int column, int row, String detail, String pieceLies) {}
+    public record Seen(Sign sign, int column, int row, String detail, String pieceLies) {}
 
     private static final double PLAY = 0.02;
 
@@ -95,7 +95,7 @@ final class ChartOnPaper {
     }
 
     /** Whether a picture is drawn on squared paper: it has a filled square with lines of the paper at its edges. */
-    static boolean isChart(PaintedPage.Window window) {
+    public static boolean isChart(PaintedPage.Window window) {
         Set<Double> xs = new HashSet<>();
         Set<Double> ys = new HashSet<>();
         rules(window)
@@ -118,46 +118,46 @@ final class ChartOnPaper {
                 .map(painted -> ((Path) painted).parts().get(0).bounds());
     }
 
-    static ChartOnPaper read(PaintedPage.Window window) {
+    public static ChartOnPaper read(PaintedPage.Window window) {
         return new ChartOnPaper(window, false);
     }
 
     /** One sheet of a picture that is cut anywhere: what is partly out of sight is read too. */
-    static ChartOnPaper readPart(PaintedPage.Window window) {
+    public static ChartOnPaper readPart(PaintedPage.Window window) {
         return new ChartOnPaper(window, true);
     }
 
     /** How far right of the left edge of its window the squared paper begins, in squares; less than 0 if it is cut there. */
-    double columnsFromEdge() {
+    public double columnsFromEdge() {
         return (leftPt - window.getMinX()) / cellPt;
     }
 
     /** How far under the upper edge of its window the squared paper begins, in squares. */
-    double rowsFromEdge() {
+    public double rowsFromEdge() {
         return (topPt - window.getMinY()) / cellPt;
     }
 
     /** Whether a square of the squared paper can be seen whole. */
-    boolean isSeenWhole(int column, int row) {
+    public boolean isSeenWhole(int column, int row) {
         return window.contains(leftPt + column * cellPt, topPt + row * cellPt, cellPt, cellPt);
     }
 
-    List<Seen> seen() {
+    public List<Seen> seen() {
         return seen;
     }
 
     /** What could not be read. */
-    List<String> unknown() {
+    public List<String> unknown() {
         return unknown;
     }
 
     /** What stands at the ends of the rows. */
-    EndLabels rowLabels() {
+    public EndLabels rowLabels() {
         return rowLabels;
     }
 
     /** What stands at the ends of the columns. */
-    EndLabels columnLabels() {
+    public EndLabels columnLabels() {
         return columnLabels;
     }
 

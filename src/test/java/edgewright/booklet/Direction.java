@@ -4,7 +4,7 @@ import java.awt.geom.Point2D;
 import java.util.Locale;
 
 /** A way to go on a page, whose second coordinate grows downwards. */
-enum Direction {
+public enum Direction {
     RIGHT(1, 0),
     DOWN(0, 1),
     LEFT(-1, 0),
@@ -36,7 +36,7 @@ enum Direction {
         return new Point2D.Double(from.getX() + x * distance, from.getY() + y * distance);
     }
 
-    String word() {
+    public String word() {
         return name().toLowerCase(Locale.ROOT);
     }
 }

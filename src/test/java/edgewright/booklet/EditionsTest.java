@@ -4,12 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.offset;
 
 import edgewright.booklet.ReadBack.Heard;
+import edgewright.booklet.choice.BookletOptions;
+import edgewright.booklet.choice.ChartPaper;
+import edgewright.booklet.choice.Edition;
+import edgewright.booklet.choice.PrintedTerms;
+import edgewright.booklet.choice.PrintingNotice;
+import edgewright.booklet.choice.Supplements;
 import edgewright.chart.Chart;
-import edgewright.chart.Hand;
+import edgewright.chart.HookHand;
 import edgewright.chart.HookSize;
-import edgewright.chart.Making;
+import edgewright.chart.PatternDetails;
 import edgewright.chart.Swatch;
-import edgewright.words.PatternWriter;
+import edgewright.words.write.PatternWriter;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,12 +39,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** The editions of a pattern, read back. */
-class EditionsTest {
+public class EditionsTest {
     static BookletOptions inBothTerms(BookletOptions options) {
         return options.with(options.telling().withTerms(PrintedTerms.BOTH));
     }
 
-    static BookletOptions on(ChartPaper paper, BookletOptions options) {
+    public static BookletOptions on(ChartPaper paper, BookletOptions options) {
         return options.with(options.appearance().withChartPaper(paper));
     }
 
@@ -209,7 +215,7 @@ class EditionsTest {
     @Test
     void aLeftHandedMakerGoesRoundClockwise() throws IOException {
         Chart chart = Published.sample("tide-steps");
-        try (ReadBack read = Published.read(chart, BookletOptions.of(chart).withHand(Hand.LEFT))) {
+        try (ReadBack read = Published.read(chart, BookletOptions.of(chart).withHand(HookHand.LEFT))) {
             assertThat(plain(read.aloud()))
                     .contains("you travel clockwise, and the chart is mirrored")
                     .contains("top, right, bottom, left")
@@ -282,11 +288,11 @@ class EditionsTest {
     @Test
     void theFirstPageBearsWhatThePublisherSaysAndTheClockDoesNot() throws IOException {
         Chart plain = Published.sample("tide-steps");
-        Chart chart = plain.withMaking(Making.NONE
+        Chart chart = plain.withMaking(PatternDetails.NONE
                 .withSkill("For makers who have worked in rounds before.")
                 .withHook(Optional.of(HookSize.ofMm(4.5)))
                 .withSwatch(Optional.of(new Swatch(16, 18.5))));
-        BookletOptions options = BookletOptions.of(chart).with(new Imprint(" 2 ", "May 2026"));
+        BookletOptions options = BookletOptions.of(chart).with(new PrintingNotice(" 2 ", "May 2026"));
         try (ReadBack read = Published.read(chart, options)) {
             assertThat(plain(read.aloud()))
                     .contains("Skill For makers who have worked in rounds before.")
@@ -295,7 +301,7 @@ class EditionsTest {
                     .contains("Hook 4.5 mm")
                     .contains("Tension 16 stitches and 18.5 rounds to 10 cm (4 in)");
         }
-        Chart unsaid = plain.withMaking(edgewright.chart.Making.NONE);
+        Chart unsaid = plain.withMaking(edgewright.chart.PatternDetails.NONE);
         try (ReadBack read = Published.read(unsaid, BookletOptions.of(unsaid))) {
             assertThat(read.texts("Lbl")).doesNotContain("Version", "Date", "Skill", "Hook", "Tension");
         }

@@ -13,9 +13,9 @@ import java.util.stream.Collectors;
  * What stands at the two ends of each line of squares. The number of a round is the first text from the squares outwards, its
  * yarn's letter the first text on a plate.
  */
-final class EndLabels {
+public final class EndLabels {
     /** A number and a letter at the end of a line of squares; the letter is empty if there is none. */
-    record Label(String number, String letter) {}
+    public record Label(String number, String letter) {}
 
     private record Text(double off, String text, boolean onPlate) {}
 
@@ -35,12 +35,12 @@ final class EndLabels {
     }
 
     /** The lines that have any. */
-    Set<Integer> lines() {
+    public Set<Integer> lines() {
         return texts.keySet().stream().map(End::line).collect(Collectors.toSet());
     }
 
     /** The labels of a line: of its one end or of both. */
-    List<Label> of(int line) {
+    public List<Label> of(int line) {
         List<Label> labels = new ArrayList<>();
         for (boolean before : new boolean[] {true, false}) {
             List<Text> end = texts.getOrDefault(new End(line, before), List.of());

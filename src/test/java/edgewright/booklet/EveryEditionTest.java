@@ -3,8 +3,16 @@ package edgewright.booklet;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
+import edgewright.booklet.choice.BookletOptions;
+import edgewright.booklet.choice.ChartPaper;
+import edgewright.booklet.choice.Edition;
+import edgewright.booklet.choice.Paper;
+import edgewright.booklet.choice.PrintChoice;
+import edgewright.booklet.choice.PrintedTerms;
+import edgewright.booklet.choice.WordingChoice;
+import edgewright.booklet.sheets.MarksReadBackTest;
 import edgewright.chart.Chart;
-import edgewright.chart.Hand;
+import edgewright.chart.HookHand;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -53,11 +61,11 @@ class EveryEditionTest {
         List<BookletOptions> all = new ArrayList<>();
         BookletOptions plain = BookletOptions.of(chart).withDraft(true);
         for (Edition edition : Edition.values()) {
-            for (Hand hand : Hand.values()) {
+            for (HookHand hand : HookHand.values()) {
                 for (ChartPaper chartPaper : ChartPaper.values()) {
                     for (Paper paper : Paper.values()) {
                         for (PrintedTerms terms : PrintedTerms.values()) {
-                            Appearance appearance = plain.appearance()
+                            PrintChoice appearance = plain.appearance()
                                     .withEdition(edition)
                                     .withPaper(paper)
                                     .withChartPaper(chartPaper);
@@ -73,7 +81,7 @@ class EveryEditionTest {
 
     @ParameterizedTest
     @MethodSource("editions")
-    void anEditionKeepsTheStandardsAndEveryMark(String sample, Appearance appearance, Telling telling)
+    void anEditionKeepsTheStandardsAndEveryMark(String sample, PrintChoice appearance, WordingChoice telling)
             throws Exception {
         Chart chart = Published.sample(sample);
         BookletOptions options =

@@ -1,16 +1,16 @@
 package edgewright.booklet;
 
-import edgewright.draw.Mark;
-import edgewright.draw.PenPath;
-import edgewright.draw.Shape;
+import edgewright.draw.marks.Mark;
+import edgewright.draw.paint.PenPath;
+import edgewright.draw.paint.Shape;
 import java.util.List;
 
 /** Marks that are printed where they do not belong. */
-final class MovedMarks {
+public final class MovedMarks {
     private MovedMarks() {}
 
     /** The same mark, drawn so far to the right. */
-    static Mark toTheRight(Mark mark, double mm) {
+    public static Mark toTheRight(Mark mark, double mm) {
         List<Shape> shapes =
                 mark.shapes().stream().map(shape -> toTheRight(shape, mm)).toList();
         return new Mark(mark.kind(), mark.cell(), mark.place(), mark.yarn(), shapes);

@@ -11,13 +11,13 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 
 /** Finds letters that stand outside the printable part of a page. */
-final class OffThePage {
+public final class OffThePage {
     /** What many printers cannot print on at the edges: common practice, no source. */
     private static final float UNPRINTABLE_PT = 14;
 
     private OffThePage() {}
 
-    static void assertNothing(PDDocument document) throws IOException {
+    public static void assertNothing(PDDocument document) throws IOException {
         List<String> off = new ArrayList<>();
         PDFTextStripper stripper = new PDFTextStripper() {
             @Override

@@ -25,12 +25,12 @@ import org.apache.pdfbox.util.Vector;
  *
  * <p>Points of 1/72 inch, x from the left edge of the page, y from its top downwards.
  */
-final class PaintedPage extends PDFGraphicsStreamEngine {
+public final class PaintedPage extends PDFGraphicsStreamEngine {
     /** Things painted through one window: a picture. */
-    record Window(Rectangle2D bounds, List<Painted> painted) {}
+    public record Window(Rectangle2D bounds, List<Painted> painted) {}
 
     /** A stroke, a fill, or one string of text. */
-    sealed interface Painted {
+    public sealed interface Painted {
         /** {@code #rrggbb}. */
         String colour();
     }
@@ -43,7 +43,7 @@ final class PaintedPage extends PDFGraphicsStreamEngine {
      * @param cut whether a stroke ends where its path ends; else its ends are round
      * @param hidden whether a part of it lies out of sight, beyond a window or the bounds of a form
      */
-    record Path(
+    public record Path(
             boolean filled,
             List<Part> parts,
             String colour,
@@ -69,7 +69,7 @@ final class PaintedPage extends PDFGraphicsStreamEngine {
     }
 
     /** A string where its base line begins and ends. */
-    record Lettered(String text, Point2D from, Point2D to, double sizePt, String colour) implements Painted {}
+    public record Lettered(String text, Point2D from, Point2D to, double sizePt, String colour) implements Painted {}
 
     private final double height;
     private final List<Window> windows = new ArrayList<>();
@@ -89,7 +89,7 @@ final class PaintedPage extends PDFGraphicsStreamEngine {
     }
 
     /** What is painted through each window of a page, from the first to the last. */
-    static List<Window> windows(PDPage page) throws IOException {
+    public static List<Window> windows(PDPage page) throws IOException {
         PaintedPage painted = new PaintedPage(page);
         painted.processPage(page);
         return painted.windows;

@@ -1,5 +1,7 @@
 package edgewright.booklet;
 
+import edgewright.booklet.choice.BookletOptions;
+import edgewright.booklet.choice.Progress;
 import edgewright.chart.Chart;
 import edgewright.chart.Colour;
 import edgewright.chart.Edits;
@@ -33,9 +35,9 @@ final class PosterMemory {
 
     public static void main(String[] rounds) throws IOException {
         Chart chart = chart(Integer.parseInt(rounds[0]));
-        Outcome outcome =
+        PublishOutcome outcome =
                 Booklet.publish(chart, BookletOptions.of(chart), OutputStream.nullOutputStream(), Progress.NONE);
-        if (!(outcome instanceof Outcome.Published)) {
+        if (!(outcome instanceof PublishOutcome.Published)) {
             throw new IllegalStateException(outcome.toString());
         }
     }

@@ -2,6 +2,9 @@ package edgewright.booklet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import edgewright.booklet.choice.BookletOptions;
+import edgewright.booklet.choice.Progress;
+import edgewright.booklet.choice.Supplements;
 import edgewright.chart.Chart;
 import edgewright.chart.Yarn;
 import java.awt.image.BufferedImage;

@@ -2,6 +2,8 @@ package edgewright.booklet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import edgewright.booklet.choice.BookletOptions;
+import edgewright.booklet.choice.Progress;
 import edgewright.chart.Chart;
 import edgewright.file.ChartFiles;
 import edgewright.file.ReadResult;
@@ -14,7 +16,7 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
 /** What tests of printed patterns start from. */
-final class Published {
+public final class Published {
     /** A chart of every kind: two yarns, three, stacked long stitches, and one with every flaw. */
     static final List<String> SAMPLES =
             List.of("reed-bank", "tide-steps", "lantern-posts", "mooring-rope", "first-try-unfinished");
@@ -23,29 +25,30 @@ final class Published {
 
     private Published() {}
 
-    static Chart sample(String name) {
+    public static Chart sample(String name) {
         ReadResult result = ChartFiles.read(Path.of("sample-charts", name + ChartFiles.ENDING));
         assertThat(result).as("sample " + name).isInstanceOf(ReadResult.Read.class);
         return ((ReadResult.Read) result).chart();
     }
 
     /** The pattern of a chart; made once, since many tests read the same one. */
-    static byte[] bytes(Chart chart, BookletOptions options) {
+    public static byte[] bytes(Chart chart, BookletOptions options) {
         return MADE.computeIfAbsent(List.of(chart, options), key -> fresh(chart, options));
     }
 
     /** The pattern of a chart, made now. */
-    static byte[] fresh(Chart chart, BookletOptions options) {
+    public static byte[] fresh(Chart chart, BookletOptions options) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try {
-            assertThat(Booklet.publish(chart, options, out, Progress.NONE)).isInstanceOf(Outcome.Published.class);
+            assertThat(Booklet.publish(chart, options, out, Progress.NONE))
+                    .isInstanceOf(PublishOutcome.Published.class);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
         return out.toByteArray();
     }
 
-    static ReadBack read(Chart chart, BookletOptions options) {
+    public static ReadBack read(Chart chart, BookletOptions options) {
         return new ReadBack(bytes(chart, options));
     }
 }

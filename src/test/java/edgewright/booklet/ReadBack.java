@@ -22,21 +22,21 @@ import org.apache.pdfbox.text.TextPosition;
  * A published pattern as a program reads it aloud: the structure tree from its root, each element with the text that belongs
  * to it, in the order of the tree. What is in no element is not heard.
  */
-final class ReadBack implements AutoCloseable {
+public final class ReadBack implements AutoCloseable {
     /**
      * An element that holds text or stands for a picture.
      *
      * @param text what is printed for it; the alternative text of a picture
      * @param page the first page with something of it, counted from 1
      */
-    record Heard(String role, String text, int page) {}
+    public record Heard(String role, String text, int page) {}
 
     private final PDDocument document;
     private final Map<COSDictionary, Integer> pageNumbers = new HashMap<>();
     private final List<Map<Integer, String>> textOfPage = new ArrayList<>();
     private final List<Heard> heard = new ArrayList<>();
 
-    ReadBack(byte[] bytes) {
+    public ReadBack(byte[] bytes) {
         try {
             document = Loader.loadPDF(bytes);
             for (PDPage page : document.getPages()) {
@@ -49,16 +49,16 @@ final class ReadBack implements AutoCloseable {
         }
     }
 
-    PDDocument document() {
+    public PDDocument document() {
         return document;
     }
 
-    List<Heard> heard() {
+    public List<Heard> heard() {
         return heard;
     }
 
     /** The texts of all elements with a role. */
-    List<String> texts(String role) {
+    public List<String> texts(String role) {
         return heard.stream()
                 .filter(h -> h.role().equals(role))
                 .map(Heard::text)
@@ -66,7 +66,7 @@ final class ReadBack implements AutoCloseable {
     }
 
     /** Everything that is heard, in order, in one line. */
-    String aloud() {
+    public String aloud() {
         return String.join(" ", heard.stream().map(Heard::text).toList());
     }
 

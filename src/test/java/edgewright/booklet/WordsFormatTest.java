@@ -4,20 +4,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import edgewright.chart.Chart;
 import edgewright.chart.Colour;
-import edgewright.chart.Hand;
+import edgewright.chart.HookHand;
 import edgewright.chart.PerSide;
 import edgewright.chart.SideShape;
 import edgewright.chart.Terms;
 import edgewright.chart.Yarn;
 import edgewright.file.ChartFiles;
 import edgewright.file.ReadResult;
-import edgewright.words.Block;
-import edgewright.words.BlockPrinter;
-import edgewright.words.Options;
-import edgewright.words.Part;
-import edgewright.words.PatternWriter;
-import edgewright.words.PlainText;
-import edgewright.words.WrittenPattern;
+import edgewright.words.page.PatternPart;
+import edgewright.words.page.PatternText;
+import edgewright.words.page.PlainText;
+import edgewright.words.page.TextBlock;
+import edgewright.words.page.TextBlockPrinter;
+import edgewright.words.write.PatternWriter;
+import edgewright.words.write.WordingOptions;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.StringReader;
@@ -66,14 +66,14 @@ class WordsFormatTest {
     @ParameterizedTest
     @MethodSource("charts")
     void a_page_is_valid_html(Chart chart) throws Exception {
-        for (Options options : List.of(
-                Options.of(chart),
-                new Options(
+        for (WordingOptions options : List.of(
+                WordingOptions.of(chart),
+                new WordingOptions(
                         Terms.US,
-                        Options.of(chart).counting(),
+                        WordingOptions.of(chart).counting(),
                         Optional.of(new PerSide(4, 3, 5, 2)),
                         true,
-                        Hand.LEFT))) {
+                        HookHand.LEFT))) {
             EmbeddedValidator validator = new EmbeddedValidator();
             validator.setOutputFormat(EmbeddedValidator.OutputFormat.GNU);
             String page = WordsFormat.HTML.write(chart, options);
@@ -85,7 +85,7 @@ class WordsFormatTest {
     @ParameterizedTest
     @MethodSource("charts")
     void a_page_in_both_terms_is_valid_html_and_says_each_version_whole(Chart chart) throws Exception {
-        String html = WordsFormat.HTML.write(chart, Options.of(chart), BOTH);
+        String html = WordsFormat.HTML.write(chart, WordingOptions.of(chart), BOTH);
         EmbeddedValidator validator = new EmbeddedValidator();
         validator.setOutputFormat(EmbeddedValidator.OutputFormat.GNU);
         assertThat(validator.validate(new ByteArrayInputStream(html.getBytes(StandardCharsets.UTF_8))))
@@ -103,7 +103,7 @@ class WordsFormatTest {
     void each_version_of_a_page_is_in_its_language_with_its_yarns_and_the_way_there_stands_at_the_top()
             throws Exception {
         Chart chart = awkward();
-        String html = WordsFormat.HTML.write(chart, Options.of(chart), BOTH);
+        String html = WordsFormat.HTML.write(chart, WordingOptions.of(chart), BOTH);
         Document page = parsed(html);
         Element main = (Element) page.getElementsByTagName("main").item(0);
         assertThat(children(main).map(each -> each.getAttribute("class") + each.getAttribute("lang")))
@@ -122,28 +122,30 @@ class WordsFormatTest {
     @Test
     void a_text_in_both_terms_has_one_title_and_a_heading_for_each_version() {
         Chart chart = awkward();
-        assertThat(WordsFormat.TEXT.write(chart, Options.of(chart), BOTH))
+        assertThat(WordsFormat.TEXT.write(chart, WordingOptions.of(chart), BOTH))
                 .isEqualTo(version(chart, Terms.UK, 0, 1) + "\nUK terms\n========\n\n" + version(chart, Terms.UK, 1, 99)
                         + "\nUS terms\n========\n\n" + version(chart, Terms.US, 1, 99));
     }
 
     private static String version(Chart chart, Terms terms, int from, int to) {
-        List<Part> parts =
-                PatternWriter.write(chart, Options.of(chart).withTerms(terms)).parts();
-        return PlainText.of(new WrittenPattern(parts.subList(from, Math.min(to, parts.size()))));
+        List<PatternPart> parts = PatternWriter.write(
+                        chart, WordingOptions.of(chart).withTerms(terms))
+                .parts();
+        return PlainText.of(new PatternText(parts.subList(from, Math.min(to, parts.size()))));
     }
 
     /** The first heading, then for each of the terms its name and the rest. */
     private static List<String> inBothTerms(Chart chart, boolean together) {
         List<String> words = new ArrayList<>();
         for (Terms terms : BOTH) {
-            List<Part> parts = PatternWriter.write(chart, Options.of(chart).withTerms(terms))
+            List<PatternPart> parts = PatternWriter.write(
+                            chart, WordingOptions.of(chart).withTerms(terms))
                     .parts();
             if (words.isEmpty()) {
-                words.addAll(words(new WrittenPattern(parts.subList(0, 1)), together));
+                words.addAll(words(new PatternText(parts.subList(0, 1)), together));
             }
             words.add(terms + " terms");
-            words.addAll(words(new WrittenPattern(parts.subList(1, parts.size())), together));
+            words.addAll(words(new PatternText(parts.subList(1, parts.size())), together));
         }
         return words;
     }
@@ -159,7 +161,7 @@ class WordsFormatTest {
     @Test
     void chips_have_the_colours_of_the_yarns_that_are_worked_with_and_of_no_other() {
         Chart chart = withAYarnTooMany(awkward());
-        String page = WordsFormat.HTML.write(chart, Options.of(chart));
+        String page = WordsFormat.HTML.write(chart, WordingOptions.of(chart));
         assertThat(page).doesNotContain("border-color: " + TOO_MANY.colour());
         chart.yarnsUsed().forEach(yarn -> assertThat(page).contains("border-color: " + yarn.colour()));
     }
@@ -173,7 +175,8 @@ class WordsFormatTest {
     @Test
     void the_judge_of_html_has_something_to_say_of_a_bad_page() throws Exception {
         EmbeddedValidator validator = new EmbeddedValidator();
-        String page = WordsFormat.HTML.write(awkward(), Options.of(awkward())).replace("</h1>", "");
+        String page =
+                WordsFormat.HTML.write(awkward(), WordingOptions.of(awkward())).replace("</h1>", "");
         assertThat(validator.validate(new ByteArrayInputStream(page.getBytes(StandardCharsets.UTF_8))))
                 .isNotEmpty();
     }
@@ -182,7 +185,8 @@ class WordsFormatTest {
     @ParameterizedTest
     @MethodSource("charts")
     void a_page_says_the_words_of_the_pattern_and_no_others(Chart chart) throws Exception {
-        for (Options options : List.of(Options.of(chart), Options.of(chart).withRepeats(PerSide.all(3)))) {
+        for (WordingOptions options :
+                List.of(WordingOptions.of(chart), WordingOptions.of(chart).withRepeats(PerSide.all(3)))) {
             Document page = parsed(WordsFormat.HTML.write(chart, options));
             assertThat(texts(page, "h1", "h2", "h3", "p", "dt", "dd", "caption", "th", "td").stream()
                             .filter(text -> !text.isEmpty())
@@ -201,7 +205,8 @@ class WordsFormatTest {
                 .extensions(List.of(TablesExtension.create()))
                 .escapeHtml(true)
                 .build();
-        for (Options options : List.of(Options.of(chart), Options.of(chart).withRepeats(PerSide.all(3)))) {
+        for (WordingOptions options :
+                List.of(WordingOptions.of(chart), WordingOptions.of(chart).withRepeats(PerSide.all(3)))) {
             String markdown = WordsFormat.MARKDOWN.write(chart, options);
             Document rendered = parsed("<!DOCTYPE html><title>x</title>" + renderer.render(parser.parse(markdown)));
             List<String> expected = new ArrayList<>();
@@ -211,7 +216,7 @@ class WordsFormatTest {
                     .isEqualTo(expected);
         }
         Document both = parsed("<!DOCTYPE html><title>x</title>"
-                + renderer.render(parser.parse(WordsFormat.MARKDOWN.write(chart, Options.of(chart), BOTH))));
+                + renderer.render(parser.parse(WordsFormat.MARKDOWN.write(chart, WordingOptions.of(chart), BOTH))));
         assertThat(texts(both, "h1", "h2", "h3", "h4", "p", "li", "th", "td").stream()
                         .filter(text -> !text.isEmpty()))
                 .isEqualTo(inBothTerms(chart, true));
@@ -220,9 +225,10 @@ class WordsFormatTest {
     @Test
     void a_page_is_in_the_language_of_its_terms_and_its_table_names_rows_and_columns() throws Exception {
         Chart chart = awkward();
-        Document page = parsed(WordsFormat.HTML.write(chart, Options.of(chart).withTerms(Terms.US)));
+        Document page =
+                parsed(WordsFormat.HTML.write(chart, WordingOptions.of(chart).withTerms(Terms.US)));
         assertThat(page.getDocumentElement().getAttribute("lang")).isEqualTo("en-US");
-        assertThat(parsed(WordsFormat.HTML.write(chart, Options.of(chart)))
+        assertThat(parsed(WordsFormat.HTML.write(chart, WordingOptions.of(chart)))
                         .getDocumentElement()
                         .getAttribute("lang"))
                 .isEqualTo("en-GB");
@@ -237,7 +243,7 @@ class WordsFormatTest {
     @Test
     void a_page_shows_the_chart_with_a_title_and_a_description() throws Exception {
         Chart chart = awkward();
-        Document page = parsed(WordsFormat.HTML.write(chart, Options.of(chart)));
+        Document page = parsed(WordsFormat.HTML.write(chart, WordingOptions.of(chart)));
         Element svg = (Element) page.getElementsByTagName("svg").item(0);
         assertThat(svg.getAttribute("role")).isEqualTo("img");
         for (String id : svg.getAttribute("aria-labelledby").split(" ")) {
@@ -249,27 +255,27 @@ class WordsFormatTest {
     @MethodSource("charts")
     void a_page_of_a_sample_is_light_for_all_its_marks(Chart chart) {
         // One and a half hundred kilobytes take a second at 1.2 Mbit/s. The bound is ours.
-        assertThat(WordsFormat.HTML.write(chart, Options.of(chart)).getBytes(StandardCharsets.UTF_8))
+        assertThat(WordsFormat.HTML.write(chart, WordingOptions.of(chart)).getBytes(StandardCharsets.UTF_8))
                 .hasSizeLessThan(150_000);
     }
 
     @Test
     void a_page_asks_for_nothing_from_elsewhere() {
-        String page = WordsFormat.HTML.write(awkward(), Options.of(awkward()));
+        String page = WordsFormat.HTML.write(awkward(), WordingOptions.of(awkward()));
         assertThat(page).doesNotContainPattern("(?i)(src=|url\\(|@import|<link|<script|href=\"[^#])");
     }
 
     @Test
     void a_very_large_chart_is_left_out_of_its_page() {
         Chart large = Chart.blank("Large", new SideShape(0, 12, 0), 120, List.of(new Yarn("A", "Peat", new Colour(0))));
-        assertThat(WordsFormat.HTML.write(large, Options.of(large))).doesNotContain("<svg");
+        assertThat(WordsFormat.HTML.write(large, WordingOptions.of(large))).doesNotContain("<svg");
     }
 
     @Test
     void a_text_is_that_of_the_writer() {
         Chart chart = awkward();
-        assertThat(WordsFormat.TEXT.write(chart, Options.of(chart)))
-                .isEqualTo(PlainText.of(PatternWriter.write(chart, Options.of(chart))));
+        assertThat(WordsFormat.TEXT.write(chart, WordingOptions.of(chart)))
+                .isEqualTo(PlainText.of(PatternWriter.write(chart, WordingOptions.of(chart))));
     }
 
     @Test
@@ -298,21 +304,21 @@ class WordsFormatTest {
     }
 
     /** Everything that a pattern says, in its order, blanks of every kind as one. */
-    private static List<String> words(WrittenPattern pattern) {
+    private static List<String> words(PatternText pattern) {
         return words(pattern, false);
     }
 
     /** @param together whether a word and what is said of it stand in one item, with a colon between them */
-    private static List<String> words(WrittenPattern pattern, boolean together) {
+    private static List<String> words(PatternText pattern, boolean together) {
         List<String> words = new ArrayList<>();
-        BlockPrinter printer = new BlockPrinter() {
+        TextBlockPrinter printer = new TextBlockPrinter() {
             @Override
-            public void prose(Block.Prose prose) {
+            public void prose(TextBlock.Prose prose) {
                 words.add(prose.text());
             }
 
             @Override
-            public void entry(Block.Entry entry) {
+            public void entry(TextBlock.Entry entry) {
                 if (together) {
                     words.add(entry.word() + (entry.text().isEmpty() ? "" : ": " + entry.text()));
                 } else {
@@ -321,7 +327,7 @@ class WordsFormatTest {
             }
 
             @Override
-            public void round(Block.RoundWords round) {
+            public void round(TextBlock.RoundWords round) {
                 words.addAll(List.of(round.name(), round.afterName()));
                 words.addAll(round.lines().subList(1, round.lines().size()));
                 assertThat(round.name() + ". " + round.afterName())
@@ -329,7 +335,7 @@ class WordsFormatTest {
             }
 
             @Override
-            public void counts(Block.CountsTable table) {
+            public void counts(TextBlock.CountsTable table) {
                 words.add(table.caption());
                 words.addAll(table.columns());
                 table.rows().forEach(words::addAll);

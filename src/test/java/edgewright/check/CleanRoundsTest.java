@@ -31,7 +31,7 @@ class CleanRoundsTest {
         Chart chart = withoutWarnings(new RandomCharts(52).workable());
         Verdict verdict = Checker.check(chart);
         for (int round = 1; round <= chart.rounds().size(); round++) {
-            assertThat(verdict.inRound(round)).isSameAs(Flag.NONE);
+            assertThat(verdict.inRound(round)).isSameAs(Violation.NONE);
         }
     }
 

@@ -78,7 +78,7 @@ class LengthRulesTest {
                         1 A bbb|bbbb|bb
                         """), new PerSide(10, 2, 11, 13));
         assertThat(verdict.findings().stream()
-                        .map(finding -> Sentences.english().of(finding).replaceAll("^.*whole, ", "")))
+                        .map(finding -> FindingSentences.english().of(finding).replaceAll("^.*whole, ", "")))
                 .containsExactly("3 too many or 1 too few.", "1 too few.", "2 too many or 2 too few.");
     }
 

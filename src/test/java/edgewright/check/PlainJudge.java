@@ -24,8 +24,8 @@ import java.util.TreeMap;
  */
 final class PlainJudge {
     /** What is found: a rule, where, and for a loose run its length. */
-    record Found(String rule, Where where, Optional<OptionalInt> length) {
-        Found(String rule, Where where) {
+    record Found(String rule, FindingPlace where, Optional<OptionalInt> length) {
+        Found(String rule, FindingPlace where) {
             this(rule, where, Optional.empty());
         }
 
@@ -81,10 +81,10 @@ final class PlainJudge {
                 for (int i = 1; i <= chart.round(r).section(section).length(); i++) {
                     Place place = new Place(r, section, i);
                     for (String rule : atStitches.get(place)) {
-                        found.add(new Found(rule, Where.at(place)));
+                        found.add(new Found(rule, FindingPlace.at(place)));
                     }
                     if (runs.containsKey(place)) {
-                        found.add(new Found("loose-run", Where.at(place), Optional.of(runs.get(place))));
+                        found.add(new Found("loose-run", FindingPlace.at(place), Optional.of(runs.get(place))));
                     }
                 }
             }
@@ -97,13 +97,13 @@ final class PlainJudge {
         for (int r = 1; r <= last; r++) {
             Round round = chart.round(r);
             if (round.fromCorner().length() != a + r) {
-                found.add(new Found("ragged-section", Where.inSection(r, Section.FROM_CORNER)));
+                found.add(new Found("ragged-section", FindingPlace.inSection(r, Section.FROM_CORNER)));
             }
             if (round.repeat().length() != w) {
-                found.add(new Found("ragged-section", Where.inSection(r, Section.REPEAT)));
+                found.add(new Found("ragged-section", FindingPlace.inSection(r, Section.REPEAT)));
             }
             if (round.toCorner().length() != b + r) {
-                found.add(new Found("ragged-section", Where.inSection(r, Section.TO_CORNER)));
+                found.add(new Found("ragged-section", FindingPlace.inSection(r, Section.TO_CORNER)));
             }
         }
         return found;
@@ -116,7 +116,7 @@ final class PlainJudge {
                 left -= w;
             }
             if (left != 0) {
-                found.add(new Found("unclosed-side", Where.onSide(side)));
+                found.add(new Found("unclosed-side", FindingPlace.onSide(side)));
             }
         }
     }
@@ -132,7 +132,7 @@ final class PlainJudge {
                                     chart.yarnOf(r).colour())
                             .isLow();
             if (low && reported.add(pair)) {
-                found.put(r, new Found("low-contrast", Where.inRound(r)));
+                found.put(r, new Found("low-contrast", FindingPlace.inRound(r)));
             }
         }
         return found;

@@ -80,10 +80,10 @@ class VerdictTest {
     @Test
     void where_says_no_more_than_is_meant() {
         Place place = new Place(4, Section.REPEAT, 2);
-        assertThat(Where.at(place).stitch()).contains(place);
-        assertThat(Where.inSection(4, Section.REPEAT).stitch()).isEmpty();
-        assertThat(Where.inRound(4).section()).isEmpty();
-        assertThat(Where.onSide(Side.LEFT).round()).isEmpty();
-        assertThat(Where.chart().side()).isEmpty();
+        assertThat(FindingPlace.at(place).stitch()).contains(place);
+        assertThat(FindingPlace.inSection(4, Section.REPEAT).stitch()).isEmpty();
+        assertThat(FindingPlace.inRound(4).section()).isEmpty();
+        assertThat(FindingPlace.onSide(Side.LEFT).round()).isEmpty();
+        assertThat(FindingPlace.chart().side()).isEmpty();
     }
 }

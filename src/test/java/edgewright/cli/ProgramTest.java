@@ -168,7 +168,7 @@ class ProgramTest {
     @Test
     void everyMessageIsUsedAndEveryMessageUsedIsThere() throws IOException {
         Properties messages = new Properties();
-        try (InputStream in = Texts.class.getResourceAsStream("messages.properties")) {
+        try (InputStream in = CommandTexts.class.getResourceAsStream("messages.properties")) {
             messages.load(in);
         }
         TreeSet<String> used = new TreeSet<>();
@@ -187,7 +187,7 @@ class ProgramTest {
     @Test
     void everyExampleOfTheHelpWorks() throws IOException {
         Properties usage = new Properties();
-        try (InputStream in = Texts.class.getResourceAsStream("usage.properties")) {
+        try (InputStream in = CommandTexts.class.getResourceAsStream("usage.properties")) {
             usage.load(in);
         }
         Path sample = Path.of("sample-charts/reed-bank.border.json");

@@ -6,16 +6,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import edgewright.booklet.WordsFormat;
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
-import edgewright.chart.Hand;
+import edgewright.chart.HookHand;
 import edgewright.chart.PerSide;
 import edgewright.chart.Terms;
 import edgewright.cli.CommandLineHelper.Ended;
 import edgewright.file.BrokenCharts;
 import edgewright.file.ChartText;
 import edgewright.file.ReadResult;
-import edgewright.words.Options;
-import edgewright.words.PatternWriter;
-import edgewright.words.PlainText;
+import edgewright.words.page.PlainText;
+import edgewright.words.write.PatternWriter;
+import edgewright.words.write.WordingOptions;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -34,14 +34,14 @@ class WriteCommandTest {
 
     @Test
     void thePatternIsWrittenInTheTermsOfTheChart() throws IOException {
-        assertThat(run("write", Charts.sound(folder))).isEqualTo(new Ended(0, words(Options.of(POSTS)), ""));
+        assertThat(run("write", Charts.sound(folder))).isEqualTo(new Ended(0, words(WordingOptions.of(POSTS)), ""));
     }
 
     @Test
     void otherTermsCanBeAskedForInAnyCase() throws IOException {
         Path chart = Charts.sound(folder);
-        String us = words(Options.of(POSTS).withTerms(Terms.US));
-        assertThat(us).isNotEqualTo(words(Options.of(POSTS)));
+        String us = words(WordingOptions.of(POSTS).withTerms(Terms.US));
+        assertThat(us).isNotEqualTo(words(WordingOptions.of(POSTS)));
         assertThat(run("write", "--terms", "US", chart).out()).isEqualTo(us);
         assertThat(run("write", "--terms=us", chart).out()).isEqualTo(us);
     }
@@ -50,7 +50,8 @@ class WriteCommandTest {
     void sidesAndRepeatsSayTheSameSize() throws IOException {
         // A + B = 3 and w = 4: sides of 11 and 15 stitches have 2 and 3 repeats.
         Path chart = Charts.sound(folder);
-        Options sized = new Options(Terms.UK, Counting.WITH_CHAINS, Optional.of(new PerSide(2, 3, 2, 3)), false);
+        WordingOptions sized =
+                new WordingOptions(Terms.UK, Counting.WITH_CHAINS, Optional.of(new PerSide(2, 3, 2, 3)), false);
         assertThat(run("write", "--sides", "11,15,11,15", "--counting", "with-chains", chart)
                         .out())
                 .isEqualTo(words(sized));
@@ -61,7 +62,7 @@ class WriteCommandTest {
 
     @Test
     void aPatternForTheLeftHandIsAskedForAsSuch() throws IOException {
-        String left = words(Options.of(POSTS).withHand(Hand.LEFT));
+        String left = words(WordingOptions.of(POSTS).withHand(HookHand.LEFT));
         assertThat(left).contains("clockwise: top, right, bottom, left");
         assertThat(run("write", "--hand", "left", Charts.sound(folder)).out()).isEqualTo(left);
         assertThat(run("work", "--hand", "left", Charts.sound(folder), "--repeats", "1,2,3,4")
@@ -115,7 +116,7 @@ class WriteCommandTest {
 
     @Test
     void aChartThatCanBeWorkedIsNoDraft() throws IOException {
-        assertThat(run("write", "--draft", Charts.sound(folder)).out()).isEqualTo(words(Options.of(POSTS)));
+        assertThat(run("write", "--draft", Charts.sound(folder)).out()).isEqualTo(words(WordingOptions.of(POSTS)));
     }
 
     @Test
@@ -140,10 +141,10 @@ class WriteCommandTest {
         for (WordsFormat format : WordsFormat.values()) {
             Path file = folder.resolve("posts" + format.ending());
             assertThat(run("write", chart, "--to", file)).isEqualTo(new Ended(0, "wrote " + file + "\n", ""));
-            assertThat(file).content().isEqualTo(format.write(POSTS, Options.of(POSTS)));
+            assertThat(file).content().isEqualTo(format.write(POSTS, WordingOptions.of(POSTS)));
             String name = format.name().toLowerCase(Locale.ROOT);
             assertThat(run("write", chart, "--format", name))
-                    .isEqualTo(new Ended(0, format.write(POSTS, Options.of(POSTS)), ""));
+                    .isEqualTo(new Ended(0, format.write(POSTS, WordingOptions.of(POSTS)), ""));
         }
     }
 
@@ -160,11 +161,12 @@ class WriteCommandTest {
         for (WordsFormat format : WordsFormat.values()) {
             String name = format.name().toLowerCase(Locale.ROOT);
             assertThat(run("write", Charts.sound(folder), "--format", name, "--terms", "both"))
-                    .isEqualTo(new Ended(0, format.write(POSTS, Options.of(POSTS), List.of(Terms.UK, Terms.US)), ""));
+                    .isEqualTo(new Ended(
+                            0, format.write(POSTS, WordingOptions.of(POSTS), List.of(Terms.UK, Terms.US)), ""));
         }
     }
 
-    private static String words(Options options) {
+    private static String words(WordingOptions options) {
         return PlainText.of(PatternWriter.write(POSTS, options));
     }
 

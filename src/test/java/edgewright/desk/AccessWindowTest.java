@@ -9,6 +9,23 @@ import edgewright.chart.Chart;
 import edgewright.chart.Counting;
 import edgewright.chart.Stitch;
 import edgewright.chart.YarnUse;
+import edgewright.desk.canvas.ChartCanvas;
+import edgewright.desk.dialogs.LettersDialog;
+import edgewright.desk.dialogs.NewChartDialog;
+import edgewright.desk.dialogs.PropertiesDialog;
+import edgewright.desk.dialogs.ShiftDialog;
+import edgewright.desk.dialogs.SideDialog;
+import edgewright.desk.guide.GuideWindow;
+import edgewright.desk.guide.PatternDetailsDialog;
+import edgewright.desk.output.PictureDialog;
+import edgewright.desk.output.PublishDialog;
+import edgewright.desk.output.WordsDialog;
+import edgewright.desk.parts.FormDialog;
+import edgewright.desk.piece.PieceWindow;
+import edgewright.desk.work.ChartView;
+import edgewright.desk.work.Settings;
+import edgewright.desk.yarn.MeasureDialog;
+import edgewright.desk.yarn.YarnDialog;
 import java.awt.Component;
 import java.awt.Container;
 import java.nio.file.Path;
@@ -59,7 +76,7 @@ class AccessWindowTest {
     @Test
     void everyControlOfThePieceWindowHasANameForTheEarAndAStableOne() {
         assertThat(execute(() -> {
-                    PieceWindow piece = new PieceWindow(desk, desk.bench(), new View());
+                    PieceWindow piece = new PieceWindow(desk, desk.bench(), new ChartView());
                     List<String> nameless = nameless(piece);
                     piece.dispose();
                     return nameless;
@@ -73,15 +90,15 @@ class AccessWindowTest {
         List<Supplier<FormDialog>> dialogs = List.of(
                 () -> new NewChartDialog(desk, Counting.STITCHES),
                 () -> new PropertiesDialog(desk, chart),
-                () -> new MakingDialog(desk, chart),
+                () -> new PatternDetailsDialog(desk, chart),
                 () -> new SideDialog(desk, chart.shape(), Counting.STITCHES),
                 () -> new ShiftDialog(desk, 6),
                 () -> new LettersDialog(desk, chart, 3),
                 () -> YarnDialog.changing(desk, chart, chart.yarns().get(0)),
-                () -> new PublishDialog(desk, chart, new View(), 2, Settings.ofUser()),
-                () -> new WordsDialog(desk, chart, new View(), 2),
+                () -> new PublishDialog(desk, chart, new ChartView(), 2, Settings.ofUser()),
+                () -> new WordsDialog(desk, chart, new ChartView(), 2),
                 () -> new MeasureDialog(desk, YarnUse.NONE),
-                () -> new PictureDialog(desk, chart, new View()));
+                () -> new PictureDialog(desk, chart, new ChartView()));
         for (Supplier<FormDialog> dialog : dialogs) {
             assertThat(execute(() -> {
                         FormDialog made = dialog.get();
@@ -97,7 +114,7 @@ class AccessWindowTest {
     void everyControlOfTheRoundGuideHasANameAndAMnemonicOfItsOwn() {
         List<String> shared = new ArrayList<>();
         assertThat(execute(() -> {
-                    GuideWindow guide = new GuideWindow(desk, desk.bench(), new View());
+                    GuideWindow guide = new GuideWindow(desk, desk.bench(), new ChartView());
                     addShared(guide, new HashSet<>(), shared);
                     List<String> nameless = nameless(guide);
                     guide.dispose();
@@ -202,17 +219,17 @@ class AccessWindowTest {
         for (FormDialog dialog : List.of(
                 new NewChartDialog(desk, Counting.STITCHES),
                 new PropertiesDialog(desk, Desk.blank()),
-                new MakingDialog(desk, Desk.blank()),
+                new PatternDetailsDialog(desk, Desk.blank()),
                 new LettersDialog(desk, Desk.blank(), 2),
-                new PublishDialog(desk, Desk.blank(), new View(), 1, Settings.ofUser()),
-                new PictureDialog(desk, Desk.blank(), new View()),
-                new WordsDialog(desk, Desk.blank(), new View(), 1),
+                new PublishDialog(desk, Desk.blank(), new ChartView(), 1, Settings.ofUser()),
+                new PictureDialog(desk, Desk.blank(), new ChartView()),
+                new WordsDialog(desk, Desk.blank(), new ChartView(), 1),
                 new MeasureDialog(desk, YarnUse.NONE),
                 YarnDialog.changing(desk, Desk.blank(), Desk.blank().yarns().get(0)))) {
             addShared(dialog, new HashSet<>(), shared);
             dialog.dispose();
         }
-        PieceWindow piece = new PieceWindow(desk, desk.bench(), new View());
+        PieceWindow piece = new PieceWindow(desk, desk.bench(), new ChartView());
         addShared(piece, new HashSet<>(), shared);
         piece.dispose();
         return shared;

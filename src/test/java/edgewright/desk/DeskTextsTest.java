@@ -3,10 +3,12 @@ package edgewright.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import edgewright.chart.Section;
+import edgewright.desk.parts.DeskAction;
+import edgewright.desk.work.ChartCommands;
+import edgewright.desk.work.DeskTexts;
+import edgewright.testing.Sources;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.text.MessageFormat;
 import java.util.List;
 import java.util.Locale;
@@ -28,7 +30,7 @@ class DeskTextsTest {
         Pattern asked = Pattern.compile("(?:Texts\\.of|Forms\\.caption|Forms\\.label|field|number|explain|group)\\("
                 + "(?:new \\w+\\(\\), )?\\s*\"([a-zA-Z0-9.]*[a-zA-Z0-9])\"(?! *\\+)");
         Set<String> missing = new TreeSet<>();
-        for (String source : sources()) {
+        for (String source : Sources.of("desk")) {
             Matcher matcher = asked.matcher(source);
             while (matcher.find()) {
                 if (!keys.contains(matcher.group(1))) {
@@ -43,7 +45,7 @@ class DeskTextsTest {
     @Test
     void noTextIsUnused() throws IOException {
         Set<String> literals = new TreeSet<>();
-        for (String source : sources()) {
+        for (String source : Sources.of("desk")) {
             Matcher matcher = LITERAL.matcher(source);
             while (matcher.find()) {
                 literals.add(matcher.group(1));
@@ -60,7 +62,7 @@ class DeskTextsTest {
         Set<String> keys = texts().stringPropertyNames();
         Pattern added = Pattern.compile("actions\\.add\\(\\s*\"([a-zA-Z]+)\"");
         Set<String> ids = new TreeSet<>();
-        for (String source : sources()) {
+        for (String source : Sources.of("desk")) {
             Matcher matcher = added.matcher(source);
             while (matcher.find()) {
                 ids.add("action." + matcher.group(1));
@@ -95,7 +97,7 @@ class DeskTextsTest {
 
     @Test
     void theSectionsHaveNames() {
-        assertThat(Stream.of(Section.values()).map(ChartDeeds::sectionName))
+        assertThat(Stream.of(Section.values()).map(ChartCommands::sectionName))
                 .containsExactly("from the corner", "repeat", "to the corner");
     }
 
@@ -114,25 +116,9 @@ class DeskTextsTest {
         return key.matches("help\\.drawing\\.\\d(\\.head)?");
     }
 
-    private static List<String> sources() throws IOException {
-        try (Stream<Path> files = Files.list(Path.of("src/main/java/edgewright/desk"))) {
-            return files.filter(file -> file.toString().endsWith(".java"))
-                    .map(DeskTextsTest::read)
-                    .toList();
-        }
-    }
-
-    private static String read(Path file) {
-        try {
-            return Files.readString(file);
-        } catch (IOException e) {
-            throw new java.io.UncheckedIOException(e);
-        }
-    }
-
     private static Properties texts() throws IOException {
         Properties texts = new Properties();
-        try (InputStream in = Texts.class.getResourceAsStream("/edgewright/desk/texts.properties")) {
+        try (InputStream in = DeskTexts.class.getResourceAsStream("/edgewright/desk/texts.properties")) {
             texts.load(in);
         }
         return texts;

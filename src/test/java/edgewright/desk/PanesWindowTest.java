@@ -11,10 +11,17 @@ import edgewright.chart.Place;
 import edgewright.chart.Section;
 import edgewright.chart.Stitch;
 import edgewright.check.Finding;
+import edgewright.check.FindingSentences;
 import edgewright.check.RuleBook;
 import edgewright.check.RuleEntry;
-import edgewright.check.Sentences;
 import edgewright.check.Severity;
+import edgewright.desk.guide.GuideWindow;
+import edgewright.desk.panes.RoundTable;
+import edgewright.desk.parts.DeskActions;
+import edgewright.desk.parts.RulePageView;
+import edgewright.desk.parts.TextColumn;
+import edgewright.desk.work.ChartView;
+import edgewright.desk.yarn.YarnWindow;
 import java.awt.Dimension;
 import java.nio.file.Path;
 import java.util.Comparator;
@@ -88,7 +95,7 @@ class PanesWindowTest {
 
     @Test
     void theDeskHasOneSizeForEveryCount() {
-        View view = new View();
+        ChartView view = new ChartView();
         GuideWindow guide = execute(() -> new GuideWindow(desk, desk.bench(), view));
         YarnWindow yarn = execute(() -> new YarnWindow(desk, desk.bench(), view));
         execute(() -> ((JSpinner) named(guide, "guideLevel")).setValue(9));
@@ -154,7 +161,7 @@ class PanesWindowTest {
 
     @Test
     void theLawsStandInTheHelpAsErrorsThenWarningsEachByTitle() {
-        HelpWindow help = execute(() -> new HelpWindow(desk, new Actions(), Sentences.english()));
+        HelpWindow help = execute(() -> new HelpWindow(desk, new DeskActions(), FindingSentences.english()));
         @SuppressWarnings("unchecked") // The list of laws shows the entries of the rule book.
         JList<RuleEntry> list = (JList<RuleEntry>) named(help, "laws");
         List<RuleEntry> shown = execute(() -> IntStream.range(0, list.getModel().getSize())
@@ -165,12 +172,12 @@ class PanesWindowTest {
         assertThat(shown)
                 .containsExactlyInAnyOrderElementsOf(RuleBook.all())
                 .isSortedAccordingTo(Comparator.comparing((RuleEntry entry) -> entry.severity() == Severity.WARNING)
-                        .thenComparing(entry -> Sentences.english().title(entry.id())));
+                        .thenComparing(entry -> FindingSentences.english().title(entry.id())));
     }
 
     private static List<String> headings(String rule) {
         return execute(() -> {
-            Column column = new Column(0, 0, 0);
+            TextColumn column = new TextColumn(0, 0, 0);
             RulePageView.addTo(column, RuleBook.page(rule));
             return parts(column).stream()
                     .filter(JLabel.class::isInstance)

@@ -4,6 +4,8 @@ import static org.assertj.swing.edt.GuiActionRunner.execute;
 import static org.assertj.swing.timing.Pause.pause;
 
 import edgewright.chart.Chart;
+import edgewright.desk.parts.Look;
+import edgewright.desk.work.Settings;
 import java.awt.Component;
 import java.awt.Container;
 import java.nio.file.Path;
@@ -13,13 +15,13 @@ import java.util.concurrent.Callable;
 import org.assertj.swing.timing.Condition;
 
 /** Finds the parts of a window by their names, and waits for what is to come of a deed. */
-final class WindowParts {
+public final class WindowParts {
     private static final long LONGEST_MS = 30_000;
 
     private WindowParts() {}
 
     /** A desk with a chart on it, not shown yet, that keeps its settings in a folder. */
-    static DeskFrame desk(Chart chart, Path folder) {
+    public static DeskFrame desk(Chart chart, Path folder) {
         return execute(() -> {
             Look.setUp(false);
             return new DeskFrame(chart, new Settings(folder.resolve("desk.properties")));
@@ -34,7 +36,7 @@ final class WindowParts {
     }
 
     /** The first part of this name, however deep it lies. */
-    static Component named(Container in, String name) {
+    public static Component named(Container in, String name) {
         return execute(() -> parts(in).stream()
                 .filter(part -> name.equals(part.getName()))
                 .findFirst()
@@ -54,7 +56,7 @@ final class WindowParts {
     }
 
     /** Waits for something to come true: as long as it takes, within reason. */
-    static void until(String what, Callable<Boolean> isSo) {
+    public static void until(String what, Callable<Boolean> isSo) {
         pause(
                 new Condition(what) {
                     @Override

@@ -2,6 +2,12 @@ package edgewright.draw;
 
 import edgewright.draw.SvgReader.Part;
 import edgewright.draw.SvgReader.Seen;
+import edgewright.draw.marks.Mark;
+import edgewright.draw.paint.Area;
+import edgewright.draw.paint.LengthText;
+import edgewright.draw.paint.PenPath;
+import edgewright.draw.paint.Shape;
+import edgewright.draw.paint.Surface;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -9,7 +15,7 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /** What a reader of a picture ought to see of the marks of a drawing. */
-final class SeenShapes implements Surface {
+public final class SeenShapes implements Surface {
     /** Places are rounded to a thousandth, twice for what is used at a place. */
     private static final double ROUNDING_MM = 0.0021;
 
@@ -22,7 +28,7 @@ final class SeenShapes implements Surface {
         this.mark = mark;
     }
 
-    static List<Seen> of(Mark mark) {
+    public static List<Seen> of(Mark mark) {
         SeenShapes shapes = new SeenShapes(mark);
         mark.drawOn(shapes);
         return shapes.seen;
@@ -106,7 +112,7 @@ final class SeenShapes implements Surface {
         return look;
     }
 
-    static List<Seen> withoutSquares(List<Seen> seen) {
+    public static List<Seen> withoutSquares(List<Seen> seen) {
         return seen.stream().filter(shape -> !isSquare(shape)).toList();
     }
 
@@ -120,7 +126,7 @@ final class SeenShapes implements Surface {
     }
 
     /** The area of all squares of each kind, yarn and colour, in square millimetres. */
-    static Map<String, Long> areas(List<Seen> seen) {
+    public static Map<String, Long> areas(List<Seen> seen) {
         Map<String, Double> areas = new TreeMap<>();
         for (Seen square : squares(seen)) {
             Area area = area(square);
@@ -131,12 +137,12 @@ final class SeenShapes implements Surface {
         return rounded;
     }
 
-    static List<Seen> squares(List<Seen> seen) {
+    public static List<Seen> squares(List<Seen> seen) {
         return seen.stream().filter(SeenShapes::isSquare).toList();
     }
 
     /** How many squares of its kind, yarn and colour the middle of this one lies in. */
-    static long layersOver(Seen square, List<Seen> squares) {
+    public static long layersOver(Seen square, List<Seen> squares) {
         Area area = area(square);
         return squares.stream()
                 .filter(other -> key(other).equals(key(square)))
@@ -145,7 +151,7 @@ final class SeenShapes implements Surface {
     }
 
     /** Which of the shapes seen is this one, or has it in it; -1 for none. */
-    static int indexOf(Seen shape, List<Seen> seen) {
+    public static int indexOf(Seen shape, List<Seen> seen) {
         for (int i = 0; i < seen.size(); i++) {
             Seen other = seen.get(i);
             boolean both = isSquare(shape) && isSquare(other);
@@ -166,7 +172,7 @@ final class SeenShapes implements Surface {
     }
 
     /** Takes a shape out of those seen; false if it is not among them. */
-    static boolean take(Seen shape, List<Seen> seen) {
+    public static boolean take(Seen shape, List<Seen> seen) {
         int at = indexOf(shape, seen);
         if (at < 0) {
             return false;
@@ -193,7 +199,7 @@ final class SeenShapes implements Surface {
     }
 
     private static String rounded(double mm) {
-        return Numbers.mm(mm, 3).replaceFirst("^0(?=\\.)", "");
+        return LengthText.mm(mm, 3).replaceFirst("^0(?=\\.)", "");
     }
 
     private static String name(Enum<?> constant) {

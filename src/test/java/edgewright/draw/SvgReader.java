@@ -18,7 +18,7 @@ import org.w3c.dom.Node;
  * says holds for what is in it, and each part of a path is a shape. Knows as much of
  * https://www.w3.org/TR/SVG11/paths.html#PathDataBNF as the driver writes, and refuses the rest.
  */
-final class SvgReader {
+public final class SvgReader {
     private static final Pattern STEP = Pattern.compile("([Mmhvlcz])([-.\\d ]*)");
     private static final Pattern NUMBER = Pattern.compile("-?(\\d+(\\.\\d+)?|\\.\\d+)");
 
@@ -30,7 +30,8 @@ final class SvgReader {
      * @param form letters of its path, or the text
      * @param points x and y in turn, in millimetres, from the left and upper edge of the sheet
      */
-    record Seen(String layer, String kind, String yarn, Map<String, String> look, String form, List<Double> points) {}
+    public record Seen(
+            String layer, String kind, String yarn, Map<String, String> look, String form, List<Double> points) {}
 
     private final Document document;
     private final List<Seen> seen = new ArrayList<>();
@@ -39,7 +40,7 @@ final class SvgReader {
         this.document = document;
     }
 
-    static List<Seen> read(Document document) {
+    public static List<Seen> read(Document document) {
         SvgReader reader = new SvgReader(document);
         reader.within(document.getDocumentElement(), "", Map.of(), 0, 0);
         return reader.seen;

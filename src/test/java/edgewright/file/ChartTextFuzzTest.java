@@ -13,7 +13,7 @@ import edgewright.chart.Colour;
 import edgewright.chart.Corner;
 import edgewright.chart.Extras;
 import edgewright.chart.HookSize;
-import edgewright.chart.Making;
+import edgewright.chart.PatternDetails;
 import edgewright.chart.Round;
 import edgewright.chart.Rules;
 import edgewright.chart.Side;
@@ -139,9 +139,9 @@ class ChartTextFuzzTest {
                 extras(random, false));
     }
 
-    private static Making making(Random random, Round first) {
+    private static PatternDetails making(Random random, Round first) {
         int columns = first.fromCorner().length() - 1 + first.repeat().length();
-        return new Making(
+        return new PatternDetails(
                 maybe(
                         random,
                         () -> new Start(
@@ -164,7 +164,9 @@ class ChartTextFuzzTest {
                                 measured(random),
                                 measured(random),
                                 extras(random, true))),
-                random.nextBoolean() ? OptionalInt.of(random.nextInt(Making.MOST_WEIGHT + 1)) : OptionalInt.empty(),
+                random.nextBoolean()
+                        ? OptionalInt.of(random.nextInt(PatternDetails.MOST_WEIGHT + 1))
+                        : OptionalInt.empty(),
                 words(random));
     }
 

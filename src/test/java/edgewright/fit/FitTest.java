@@ -66,7 +66,7 @@ class FitTest {
 
         assertThat(Fit.answer(CHART, question))
                 .isEqualTo(new FitRefusal.CannotClose(
-                        question, FitRefusal.CannotClose.Cause.WANTED, 4, new Closing.CornersMiss(1, 3)));
+                        question, FitRefusal.CannotClose.Cause.WANTED, 4, new EvenSides.CornersMiss(1, 3)));
     }
 
     @Test
@@ -93,7 +93,7 @@ class FitTest {
                         question,
                         FitRefusal.CannotClose.Cause.NO_ROUND_LEFT,
                         4,
-                        new Closing.SidesDiffer(Side.LEFT, 3, List.of(3, 1))));
+                        new EvenSides.SidesDiffer(Side.LEFT, 3, List.of(3, 1))));
         assertThat(plan(CHART, FitQuestion.of(8, PerSide.all(59), Counting.STITCHES))
                         .isDone())
                 .isTrue();
@@ -134,7 +134,12 @@ class FitTest {
         assertThat(plan.targets().wanted()).isEqualTo(new PerSide(55, 35, 55, 35));
         assertThat(plan.warnings())
                 .containsExactly(new FitWarning.Crowded(
-                        Side.TOP, 12, 43, List.of(new Relief.OtherCount(Side.TOP, 47), new Relief.Untie(Side.TOP))));
+                        Side.TOP,
+                        12,
+                        43,
+                        List.of(
+                                new TooManyChangesRemedy.OtherCount(Side.TOP, 47),
+                                new TooManyChangesRemedy.Untie(Side.TOP))));
     }
 
     @Test
@@ -277,13 +282,13 @@ class FitTest {
     private static List<Integer> workedFeet(int counted, SideChange change) {
         List<Integer> feet = new ArrayList<>(List.of(0));
         int foot = 1;
-        for (Block block : change.blocks(Counting.STITCHES)) {
+        for (ChangeBlock block : change.blocks(Counting.STITCHES)) {
             for (int time = 0; time < block.times(); time++) {
                 for (int i = 0; i < block.work(); i++) {
                     feet.add(foot++);
                 }
                 if (block.change().isPresent()) {
-                    boolean adds = block.change().get() == Change.INCREASE;
+                    boolean adds = block.change().get() == CountChange.INCREASE;
                     feet.add(adds ? foot : -foot);
                     if (adds) {
                         feet.add(foot);

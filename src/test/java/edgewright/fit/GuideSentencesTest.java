@@ -21,7 +21,7 @@ class GuideSentencesTest {
 
     @Test
     void every_relation_of_long_stitches_has_its_sentence() {
-        assertThat(sentences.landmarks(Stream.of(Relation.values())
+        assertThat(sentences.landmarks(Stream.of(LandmarkRelation.values())
                         .<Landmark>map(Landmark.EachLong::new)
                         .toList()))
                 .containsExactly(

@@ -25,7 +25,7 @@ class LandmarksTest {
                 bb    bbbb bbb
                 """), 3))
                 .containsExactly(
-                        new Landmark.EachLong(Relation.AFTER_LONG_BELOW),
+                        new Landmark.EachLong(LandmarkRelation.AFTER_LONG_BELOW),
                         new Landmark.FirstLong(6),
                         new Landmark.LongsOnSide(0, 1));
     }
@@ -38,7 +38,7 @@ class LandmarksTest {
                 bbb   bb bbb
                 """), 3))
                 .containsExactly(
-                        new Landmark.EachLong(Relation.BETWEEN_LONGS_BELOW),
+                        new Landmark.EachLong(LandmarkRelation.BETWEEN_LONGS_BELOW),
                         new Landmark.FirstLong(4),
                         new Landmark.LongsOnSide(2, 1));
     }
@@ -52,7 +52,7 @@ class LandmarksTest {
                 bb    bbbb bbb
                 """), 4))
                 .containsExactly(
-                        new Landmark.EachLong(Relation.OVER_LONG_TWO_BELOW),
+                        new Landmark.EachLong(LandmarkRelation.OVER_LONG_TWO_BELOW),
                         new Landmark.InGroups(2),
                         new Landmark.FirstLong(7),
                         new Landmark.LongsOnSide(0, 2));
@@ -93,7 +93,7 @@ class LandmarksTest {
     void every_landmark_of_any_chart_is_true_of_whole_sides_and_every_true_one_is_found() {
         Random random = new Random(12);
         Set<Class<?>> met = new HashSet<>();
-        Set<Relation> relations = new TreeSet<>();
+        Set<LandmarkRelation> relations = new TreeSet<>();
         for (int i = 0; i < 4_000; i++) {
             SideShape shape = new SideShape(random.nextInt(3), 1 + random.nextInt(4), random.nextInt(3));
             Chart chart = TestCharts.random(random, shape, 4, 0.05 + random.nextDouble() * 0.9);
@@ -113,12 +113,12 @@ class LandmarksTest {
         }
         // A check that meets nothing would pass too.
         assertThat(met).hasSize(5);
-        assertThat(relations).containsExactly(Relation.values());
+        assertThat(relations).containsExactly(LandmarkRelation.values());
     }
 
     /** The same statements from sides written out in letters and looked at stitch by stitch. */
     private static List<Landmark> byEye(Chart chart, int round, List<Integer> sizes) {
-        Map<Relation, Boolean> holds = new EnumMap<>(Relation.class);
+        Map<LandmarkRelation, Boolean> holds = new EnumMap<>(LandmarkRelation.class);
         Set<Integer> firsts = new TreeSet<>();
         Set<Integer> groups = new TreeSet<>();
         boolean any = false;
@@ -135,7 +135,7 @@ class LandmarksTest {
             }
             for (int p = 1; p <= side.length(); p++) {
                 if (side.charAt(p - 1) == 'l') {
-                    Map<Relation, Boolean> here = at(chart, round, m, p);
+                    Map<LandmarkRelation, Boolean> here = at(chart, round, m, p);
                     here.forEach((relation, is) -> holds.merge(relation, is, Boolean::logicalAnd));
                 }
             }
@@ -147,14 +147,15 @@ class LandmarksTest {
     }
 
     private static List<Landmark> said(
-            Chart chart, int round, Map<Relation, Boolean> holds, Set<Integer> firsts, Set<Integer> groups) {
+            Chart chart, int round, Map<LandmarkRelation, Boolean> holds, Set<Integer> firsts, Set<Integer> groups) {
         List<Landmark> said = new ArrayList<>();
-        boolean between = holds.get(Relation.BETWEEN_LONGS_BELOW);
-        boolean after = holds.get(Relation.AFTER_LONG_BELOW) && !between;
-        boolean before = holds.get(Relation.BEFORE_LONG_BELOW) && !between;
-        holds.put(Relation.AFTER_LONG_BELOW, after);
-        holds.put(Relation.BEFORE_LONG_BELOW, before);
-        holds.computeIfPresent(Relation.BESIDE_LONG_BELOW, (relation, is) -> is && !between && !after && !before);
+        boolean between = holds.get(LandmarkRelation.BETWEEN_LONGS_BELOW);
+        boolean after = holds.get(LandmarkRelation.AFTER_LONG_BELOW) && !between;
+        boolean before = holds.get(LandmarkRelation.BEFORE_LONG_BELOW) && !between;
+        holds.put(LandmarkRelation.AFTER_LONG_BELOW, after);
+        holds.put(LandmarkRelation.BEFORE_LONG_BELOW, before);
+        holds.computeIfPresent(
+                LandmarkRelation.BESIDE_LONG_BELOW, (relation, is) -> is && !between && !after && !before);
         holds.forEach((relation, is) -> {
             if (is) {
                 said.add(new Landmark.EachLong(relation));
@@ -172,7 +173,7 @@ class LandmarksTest {
     }
 
     /** Stitch p of a round stands on stitch p - 1 of the round below and over p - 2 of the one two below. */
-    private static Map<Relation, Boolean> at(Chart chart, int round, int m, int p) {
+    private static Map<LandmarkRelation, Boolean> at(Chart chart, int round, int m, int p) {
         String below = side(chart, round - 1, m);
         String twoBelow = side(chart, round - 2, m);
         boolean after = isLong(below, p - 2);
@@ -187,17 +188,17 @@ class LandmarksTest {
         }
         boolean found = isLong(below, p - 1 - back) && isLong(below, p - 1 + on);
         return new EnumMap<>(Map.of(
-                Relation.BETWEEN_LONGS_BELOW,
+                LandmarkRelation.BETWEEN_LONGS_BELOW,
                 after && before,
-                Relation.AFTER_LONG_BELOW,
+                LandmarkRelation.AFTER_LONG_BELOW,
                 after,
-                Relation.BEFORE_LONG_BELOW,
+                LandmarkRelation.BEFORE_LONG_BELOW,
                 before,
-                Relation.BESIDE_LONG_BELOW,
+                LandmarkRelation.BESIDE_LONG_BELOW,
                 after || before,
-                Relation.MIDWAY_BETWEEN_LONGS_BELOW,
+                LandmarkRelation.MIDWAY_BETWEEN_LONGS_BELOW,
                 found && back == on && on > 1,
-                Relation.OVER_LONG_TWO_BELOW,
+                LandmarkRelation.OVER_LONG_TWO_BELOW,
                 isLong(twoBelow, p - 2)));
     }
 

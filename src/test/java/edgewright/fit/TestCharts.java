@@ -23,7 +23,7 @@ final class TestCharts {
     private TestCharts() {}
 
     /** A line a round, the outermost first as it lies on the table: from the corner, repeat, to the corner. */
-    static Chart chart(String rounds) {
+    public static Chart chart(String rounds) {
         List<Round> read = new ArrayList<>();
         for (String line : rounds.strip().split("\n")) {
             String[] sections = line.strip().split(" +");
@@ -33,7 +33,7 @@ final class TestCharts {
     }
 
     /** Plain rounds, and from {@code firstLong} on rounds whose repeat begins with a long stitch. */
-    static Chart chart(SideShape shape, int rounds, int firstLong) {
+    public static Chart chart(SideShape shape, int rounds, int firstLong) {
         List<Round> made = new ArrayList<>();
         for (int r = 1; r <= rounds; r++) {
             Stitches repeat = Stitches.backLoops(shape.w());

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import edgewright.chart.Stitch;
 import edgewright.hands.Stop.Reason;
-import edgewright.words.SideCounts;
+import edgewright.words.tree.SideCounts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -23,7 +23,7 @@ class HookTest {
     @Test
     void a_long_stitch_goes_into_what_the_stitch_between_was_worked_into_and_covers_it() {
         Fabric fabric = finished("bbbbb", "bbbbbbb", "bbbblbbbb");
-        Made drop = fabric.side(3, 1).get(4);
+        FabricStitch drop = fabric.side(3, 1).get(4);
         assertThat(drop.into()).contains(fabric.side(1, 1).get(2));
         assertThat(fabric.side(2, 1).get(3).inFront()).contains(drop);
         assertThat(Fabric.shownRound(fabric.side(2, 1).get(3))).isEqualTo(3);
@@ -34,15 +34,15 @@ class HookTest {
     void the_second_and_the_last_but_one_land_in_the_corner_of_the_round_two_below() {
         // Source: common practice, no source.
         Fabric fabric = finished("bbb", "blblb");
-        assertThat(fabric.side(2, 3).get(1).into().map(Made::kind)).contains(Made.Kind.CORNER);
-        assertThat(fabric.side(2, 3).get(3).into().map(Made::kind)).contains(Made.Kind.CORNER);
-        assertThat(fabric.side(2, 3).get(1).into().map(Made::round)).contains(0);
+        assertThat(fabric.side(2, 3).get(1).into().map(FabricStitch::kind)).contains(FabricStitch.Kind.CORNER);
+        assertThat(fabric.side(2, 3).get(3).into().map(FabricStitch::kind)).contains(FabricStitch.Kind.CORNER);
+        assertThat(fabric.side(2, 3).get(1).into().map(FabricStitch::round)).contains(0);
     }
 
     @Test
     void the_base_round_can_be_dropped_into_from_round_2() {
-        assertThat(finished("bbbb", "bblbbb").side(2, 0).get(2).into().map(Made::kind))
-                .contains(Made.Kind.BASE);
+        assertThat(finished("bbbb", "bblbbb").side(2, 0).get(2).into().map(FabricStitch::kind))
+                .contains(FabricStitch.Kind.BASE);
     }
 
     @Test
@@ -82,7 +82,7 @@ class HookTest {
     void long_stitches_stack_only_where_the_pattern_lets_them() {
         String[] stacked = {"bbb", "bblbb", "bbbbbbb", "bbbblbbbb"};
         assertStops(Reason.ON_LONG, 5, stacked);
-        assertThat(work(new HouseRules(true, true), stacked)).isInstanceOf(Outcome.Finished.class);
+        assertThat(work(new HouseRules(true, true), stacked)).isInstanceOf(WorkOutcome.Finished.class);
     }
 
     @Test
@@ -112,18 +112,18 @@ class HookTest {
     }
 
     private static Fabric finished(String... rounds) {
-        Outcome outcome = work(new HouseRules(true, false), rounds);
-        assertThat(outcome).isInstanceOf(Outcome.Finished.class);
+        WorkOutcome outcome = work(new HouseRules(true, false), rounds);
+        assertThat(outcome).isInstanceOf(WorkOutcome.Finished.class);
         return outcome.fabric();
     }
 
-    private static Stop stop(Outcome outcome) {
-        assertThat(outcome).isInstanceOf(Outcome.Stopped.class);
-        return ((Outcome.Stopped) outcome).stop();
+    private static Stop stop(WorkOutcome outcome) {
+        assertThat(outcome).isInstanceOf(WorkOutcome.Stopped.class);
+        return ((WorkOutcome.Stopped) outcome).stop();
     }
 
     /** Works rounds whose four sides are all alike. The base round has one stitch a side, or as many as the first round needs. */
-    private static Outcome work(HouseRules rules, String... rounds) {
+    private static WorkOutcome work(HouseRules rules, String... rounds) {
         int base = rounds.length == 1 ? 1 : rounds[0].length() - 2;
         List<Maker.Cells> cells = new ArrayList<>();
         for (String round : rounds) {

@@ -4,24 +4,24 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import edgewright.chart.Counting;
-import edgewright.chart.Hand;
+import edgewright.chart.HookHand;
 import edgewright.chart.Side;
 import edgewright.chart.Stitch;
 import edgewright.chart.Terms;
 import edgewright.hands.Stop.Reason;
-import edgewright.words.BaseRound;
-import edgewright.words.ChangedSides;
-import edgewright.words.Group;
-import edgewright.words.Multiple;
-import edgewright.words.Pattern;
-import edgewright.words.PatternYarn;
-import edgewright.words.Run;
-import edgewright.words.SideCounts;
-import edgewright.words.SideSize;
-import edgewright.words.SideWork;
-import edgewright.words.Stretch;
-import edgewright.words.WrittenRound;
-import edgewright.words.WrittenStart;
+import edgewright.words.tree.BaseRound;
+import edgewright.words.tree.ChangedSides;
+import edgewright.words.tree.ChangingStep;
+import edgewright.words.tree.Group;
+import edgewright.words.tree.Instructions;
+import edgewright.words.tree.Multiple;
+import edgewright.words.tree.PatternYarn;
+import edgewright.words.tree.Run;
+import edgewright.words.tree.SideCounts;
+import edgewright.words.tree.SideInstructions;
+import edgewright.words.tree.SideSize;
+import edgewright.words.tree.WrittenRound;
+import edgewright.words.tree.WrittenStart;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -60,16 +60,16 @@ class MakerTest {
 
     @Test
     void last_stitches_that_are_not_what_follows_are_noticed_at_the_corner() {
-        Pattern tooFew = pattern(round(1, runs("2b"), group("4b", 3), runs("2b")));
+        Instructions tooFew = pattern(round(1, runs("2b"), group("4b", 3), runs("2b")));
         assertThat(stop(tooFew, SideCounts.all(7)))
                 .isEqualTo(new Stop(Reason.STITCHES_LEFT, 1, 0, 9, Optional.empty(), 0, 1));
-        Pattern tooMany = pattern(round(1, runs("2b"), group("4b", 3), runs("4b")));
+        Instructions tooMany = pattern(round(1, runs("2b"), group("4b", 3), runs("4b")));
         assertThat(stop(tooMany, SideCounts.all(7)).reason()).isEqualTo(Reason.SIDE_FULL);
     }
 
     @Test
     void a_side_too_short_for_what_stands_before_the_group_is_full() {
-        Pattern pattern = pattern(round(1, runs("6b"), group("4b", 3), runs("3b")));
+        Instructions pattern = pattern(round(1, runs("6b"), group("4b", 3), runs("3b")));
         assertThat(stop(pattern, SideCounts.all(3)))
                 .isEqualTo(new Stop(Reason.SIDE_FULL, 1, 0, 6, Optional.of(Stitch.BACK_LOOP), 0, 5));
     }
@@ -98,7 +98,7 @@ class MakerTest {
                 new SideSize(Optional.of(Multiple.containing(4, 3)), Optional.empty()),
                 OptionalInt.of(7),
                 OptionalInt.of(2));
-        Pattern pattern = pattern(base, FIRST);
+        Instructions pattern = pattern(base, FIRST);
         assertThat(stop(pattern, new SideCounts(7, 7, 3, 7)))
                 .isEqualTo(new Stop(Reason.BASE_TOO_SHORT, 0, 2, 3, Optional.empty(), 7, 3));
         assertThat(stop(pattern, new SideCounts(7, 9, 7, 9)))
@@ -110,8 +110,8 @@ class MakerTest {
     void the_hands_stop_at_the_first_stitch_that_cannot_be_made_and_keep_what_they_have() {
         WrittenRound second = round(2, runs("3b"), group("3b 1l", 4), runs("4b"));
         WrittenRound third = round(3, runs("4b"), group("3b 1l", 5), runs("5b"));
-        Outcome outcome = new Maker(HouseRules.ALL_ALLOWED).work(pattern(FIRST, second, third), SideCounts.all(11));
-        assertThat(((Outcome.Stopped) outcome).stop())
+        WorkOutcome outcome = new Maker(HouseRules.ALL_ALLOWED).work(pattern(FIRST, second, third), SideCounts.all(11));
+        assertThat(((WorkOutcome.Stopped) outcome).stop())
                 .isEqualTo(new Stop(Reason.COVERED, 3, 0, 8, Optional.of(Stitch.LONG), 0, 0));
         assertThat(outcome.fabric().letters(3, 0)).isEqualTo("bbbbbbb");
     }
@@ -136,7 +136,10 @@ class MakerTest {
                 FIRST.after(),
                 2,
                 Optional.of(new WrittenStart(
-                        Side.LEFT, stitch, new Stretch(runs(toCorner), Optional.empty(), List.of()), runs(toJoin))));
+                        Side.LEFT,
+                        stitch,
+                        new SideInstructions(runs(toCorner), Optional.empty(), List.of()),
+                        runs(toJoin))));
     }
 
     @Test
@@ -144,7 +147,7 @@ class MakerTest {
         // Source of the way round, and of the last stitch in the place of the join: common practice, no source.
         Fabric fabric = finished(pattern(started(4, "1p 4b", "3b 1p")), SideCounts.all(7));
         assertThat(fabric.letters(1, 1)).isEqualTo("bbbppbbbb");
-        assertThat(fabric.side(1, 1)).extracting(Made::number).containsExactly(1, 2, 3, 4, 5, 6, 7, 8, 9);
+        assertThat(fabric.side(1, 1)).extracting(FabricStitch::number).containsExactly(1, 2, 3, 4, 5, 6, 7, 8, 9);
         assertThat(fabric.side(1, 1))
                 .extracting(made -> made.below().orElseThrow().number())
                 .containsExactly(0, 1, 2, 3, 4, 5, 6, 7, 8);
@@ -172,15 +175,15 @@ class MakerTest {
     @Test
     void the_sides_after_a_start_are_come_to_in_the_order_of_the_hand() {
         // The bottom is one stitch too long: it is met after the left by the right hand, before it by the left hand.
-        Pattern right = pattern(started(4, "5b", "4b"));
-        Pattern left = new Pattern(
+        Instructions right = pattern(started(4, "5b", "4b"));
+        Instructions left = new Instructions(
                 right.title(),
                 right.designer(),
                 right.notes(),
                 right.draft(),
                 right.terms(),
                 right.counting(),
-                Hand.LEFT,
+                HookHand.LEFT,
                 right.yarns(),
                 right.base(),
                 right.rounds(),
@@ -190,27 +193,28 @@ class MakerTest {
         assertThat(stop(left, base).side()).isEqualTo(0);
     }
 
-    private static WrittenRound changed(SideWork... left) {
-        List<SideWork> plain = List.of(work("9b"));
+    private static WrittenRound changed(ChangingStep... left) {
+        List<ChangingStep> plain = List.of(work("9b"));
         return new WrittenRound(
                 1, "A", SideSize.UNSTATED, 2, new ChangedSides(List.of(plain, List.of(left), plain, plain)));
     }
 
-    private static SideWork work(String run) {
-        return new SideWork.Work(runs(run).get(0));
+    private static ChangingStep work(String run) {
+        return new ChangingStep.Work(runs(run).get(0));
     }
 
     @Test
     void two_in_one_make_a_side_longer_and_two_together_make_it_shorter() {
-        SideWork two = new SideWork.TwoInOne(Stitch.BACK_LOOP, Stitch.BACK_LOOP);
-        SideWork together = new SideWork.Together(Stitch.BACK_LOOP);
+        ChangingStep two = new ChangingStep.TwoInOne(Stitch.BACK_LOOP, Stitch.BACK_LOOP);
+        ChangingStep together = new ChangingStep.Together(Stitch.BACK_LOOP);
         Fabric more = finished(pattern(changed(work("3b"), two, work("5b"))), SideCounts.all(7));
         assertThat(feet(more)).containsExactly(0, 1, 2, 3, 3, 4, 5, 6, 7, 8);
         Fabric fewer = finished(
-                pattern(changed(new SideWork.Times(List.of(work("2b"), together), 2), work("1b"))), SideCounts.all(7));
+                pattern(changed(new ChangingStep.Times(List.of(work("2b"), together), 2), work("1b"))),
+                SideCounts.all(7));
         assertThat(feet(fewer)).containsExactly(0, 1, 2, 4, 5, 6, 8);
         assertThat(fewer.side(1, 1))
-                .extracting(Made::isUneven)
+                .extracting(FabricStitch::isUneven)
                 .containsExactly(false, false, true, false, false, true, false);
     }
 
@@ -222,12 +226,12 @@ class MakerTest {
 
     @Test
     void a_changed_side_that_does_not_come_out_at_its_corner_stops_the_hands() {
-        SideWork together = new SideWork.Together(Stitch.PLAIN);
+        ChangingStep together = new ChangingStep.Together(Stitch.PLAIN);
         assertThat(stop(pattern(changed(work("3b"), together)), SideCounts.all(7)))
                 .isEqualTo(new Stop(Reason.STITCHES_LEFT, 1, 1, 5, Optional.empty(), 0, 4));
         assertThat(stop(pattern(changed(work("8b"), together)), SideCounts.all(7)))
                 .isEqualTo(new Stop(Reason.SIDE_FULL, 1, 1, 9, Optional.of(Stitch.PLAIN), 0, 9));
-        SideWork drops = new SideWork.TwoInOne(Stitch.LONG, Stitch.LONG);
+        ChangingStep drops = new ChangingStep.TwoInOne(Stitch.LONG, Stitch.LONG);
         assertThat(stop(pattern(changed(work("8b"), drops)), SideCounts.all(7)).reason())
                 .isEqualTo(Reason.CHANGE_NOT_PLAIN);
     }
@@ -235,7 +239,7 @@ class MakerTest {
     @Test
     void a_long_stitch_does_not_drop_past_a_stitch_that_shares_its_foot_or_stands_on_two() {
         // A loop for two stitches, or two loops for one: common practice, no source.
-        SideWork two = new SideWork.TwoInOne(Stitch.BACK_LOOP, Stitch.BACK_LOOP);
+        ChangingStep two = new ChangingStep.TwoInOne(Stitch.BACK_LOOP, Stitch.BACK_LOOP);
         WrittenRound above =
                 new WrittenRound(2, "A", SideSize.UNSTATED, runs("5b 1l"), Optional.of(group("1b", 0)), List.of(), 2);
         assertThat(stop(pattern(changed(work("4b"), two, work("4b")), above), SideCounts.all(7)))
@@ -251,24 +255,24 @@ class MakerTest {
                 .isInstanceOf(CancellationException.class);
     }
 
-    private static Fabric finished(Pattern pattern, SideCounts base) {
-        Outcome outcome = new Maker(HouseRules.ALL_ALLOWED).work(pattern, base);
-        assertThat(outcome).isInstanceOf(Outcome.Finished.class);
+    private static Fabric finished(Instructions pattern, SideCounts base) {
+        WorkOutcome outcome = new Maker(HouseRules.ALL_ALLOWED).work(pattern, base);
+        assertThat(outcome).isInstanceOf(WorkOutcome.Finished.class);
         return outcome.fabric();
     }
 
-    private static Stop stop(Pattern pattern, SideCounts base) {
-        Outcome outcome = new Maker(HouseRules.ALL_ALLOWED).work(pattern, base);
-        assertThat(outcome).isInstanceOf(Outcome.Stopped.class);
-        return ((Outcome.Stopped) outcome).stop();
+    private static Stop stop(Instructions pattern, SideCounts base) {
+        WorkOutcome outcome = new Maker(HouseRules.ALL_ALLOWED).work(pattern, base);
+        assertThat(outcome).isInstanceOf(WorkOutcome.Stopped.class);
+        return ((WorkOutcome.Stopped) outcome).stop();
     }
 
-    private static Pattern pattern(WrittenRound... rounds) {
+    private static Instructions pattern(WrittenRound... rounds) {
         return pattern(BaseRound.UNSTATED, rounds);
     }
 
-    private static Pattern pattern(BaseRound base, WrittenRound... rounds) {
-        return new Pattern(
+    private static Instructions pattern(BaseRound base, WrittenRound... rounds) {
+        return new Instructions(
                 "Reed Bank",
                 "",
                 List.of(),

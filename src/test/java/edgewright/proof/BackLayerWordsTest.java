@@ -5,16 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import edgewright.chart.Back;
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
-import edgewright.chart.Hand;
+import edgewright.chart.HookHand;
 import edgewright.chart.HookSize;
 import edgewright.chart.PerSide;
 import edgewright.chart.Terms;
 import edgewright.hands.BackFabric;
 import edgewright.hands.Stop;
 import edgewright.testing.RandomCharts;
-import edgewright.words.Options;
-import edgewright.words.PatternWriter;
-import edgewright.words.PlainText;
+import edgewright.words.page.PlainText;
+import edgewright.words.write.PatternWriter;
+import edgewright.words.write.WordingOptions;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -31,10 +31,10 @@ class BackLayerWordsTest {
         for (int i = 0; i < 1_000; i++) {
             Chart chart = chart();
             PerSide repeats = repeats();
-            Options options = Options.of(chart)
+            WordingOptions options = WordingOptions.of(chart)
                     .withTerms(Terms.values()[i % 2])
                     .withCounting(Counting.values()[random.nextInt(2)])
-                    .withHand(Hand.values()[random.nextInt(2)]);
+                    .withHand(HookHand.values()[random.nextInt(2)]);
             ProofResult result = new Prover(chart).prove(i % 3 == 0 ? options : options.withRepeats(repeats), repeats);
             assertThat(result)
                     .as(() -> PlainText.of(PatternWriter.write(chart, options.withRepeats(repeats))))
@@ -83,7 +83,8 @@ class BackLayerWordsTest {
             Chart chart = chart();
             PerSide repeats = repeats();
             String text = PlainText.of(PatternWriter.write(
-                    chart, Options.of(chart).withTerms(Terms.values()[i % 2]).withRepeats(repeats)));
+                    chart,
+                    WordingOptions.of(chart).withTerms(Terms.values()[i % 2]).withRepeats(repeats)));
             int begin = text.indexOf("Back base round");
             spoilt += wrong.assertNonePasses(
                     text,

@@ -9,16 +9,16 @@ import edgewright.chart.Round;
 import edgewright.chart.SideShape;
 import edgewright.hands.HouseRules;
 import edgewright.hands.Maker;
-import edgewright.hands.Outcome;
+import edgewright.hands.WorkOutcome;
 import edgewright.proof.ChartFromWords.Answer;
 import edgewright.proof.ChartFromWords.Why;
 import edgewright.testing.RandomCharts;
-import edgewright.words.Options;
-import edgewright.words.Pattern;
-import edgewright.words.PatternReader;
-import edgewright.words.PatternWriter;
-import edgewright.words.Reading;
-import edgewright.words.SideCounts;
+import edgewright.words.read.PatternReader;
+import edgewright.words.read.ReadingResult;
+import edgewright.words.tree.Instructions;
+import edgewright.words.tree.SideCounts;
+import edgewright.words.write.PatternWriter;
+import edgewright.words.write.WordingOptions;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -56,8 +56,8 @@ class ChartFromWordsTest {
         int drawn = 0;
         for (int i = 0; i < 300; i++) {
             Chart chart = charts.workable();
-            Pattern pattern = PatternWriter.tree(chart, Options.of(chart));
-            Outcome outcome = work(pattern, SideCounts.all(chart.shape().stitches(0, 2)));
+            Instructions pattern = PatternWriter.tree(chart, WordingOptions.of(chart));
+            WorkOutcome outcome = work(pattern, SideCounts.all(chart.shape().stitches(0, 2)));
             if (ChartFromWords.of(pattern, outcome.fabric()) instanceof Answer.Drawn answer) {
                 drawn++;
                 int times = answer.chart()
@@ -79,8 +79,9 @@ class ChartFromWordsTest {
             Chart chart = charts.started(charts.workable());
             chart = chart.withMaking(chart.making().withBack(Optional.of(Back.DEFAULT)));
             PerSide repeats = PerSide.all(3);
-            Pattern pattern = PatternWriter.tree(chart, Options.of(chart).withRepeats(repeats));
-            Outcome outcome = work(pattern, SideCounts.all(chart.shape().stitches(0, 3)));
+            Instructions pattern =
+                    PatternWriter.tree(chart, WordingOptions.of(chart).withRepeats(repeats));
+            WorkOutcome outcome = work(pattern, SideCounts.all(chart.shape().stitches(0, 3)));
             Chart drawn = ((Answer.Drawn) ChartFromWords.of(pattern, outcome.fabric())).chart();
             int times = drawn.shape().repeats(0, chart.shape().stitches(0, 3)).orElseThrow();
             assertThat(drawn.making().back()).hasValue(Back.DEFAULT);
@@ -88,7 +89,8 @@ class ChartFromWordsTest {
                     .isTrue();
             if (drawn.making().start().isPresent()) {
                 starts++;
-                Pattern again = PatternWriter.tree(drawn, Options.of(drawn).withRepeats(PerSide.all(times)));
+                Instructions again =
+                        PatternWriter.tree(drawn, WordingOptions.of(drawn).withRepeats(PerSide.all(times)));
                 assertThat(starts(again)).isEqualTo(starts(pattern));
             }
         }
@@ -96,7 +98,7 @@ class ChartFromWordsTest {
         assertThat(starts).isGreaterThan(120);
     }
 
-    private static List<String> starts(Pattern pattern) {
+    private static List<String> starts(Instructions pattern) {
         return pattern.rounds().stream()
                 .map(round -> round.start().orElseThrow())
                 .map(start -> start.side() + " " + start.stitch())
@@ -123,15 +125,15 @@ class ChartFromWordsTest {
     }
 
     private static Answer answer(String text, SideCounts base) {
-        Reading reading = PatternReader.read(text);
-        assertThat(reading).isInstanceOf(Reading.Understood.class);
-        Pattern pattern = ((Reading.Understood) reading).pattern();
+        ReadingResult reading = PatternReader.read(text);
+        assertThat(reading).isInstanceOf(ReadingResult.Understood.class);
+        Instructions pattern = ((ReadingResult.Understood) reading).pattern();
         return ChartFromWords.of(pattern, work(pattern, base).fabric());
     }
 
-    private static Outcome work(Pattern pattern, SideCounts base) {
-        Outcome outcome = new Maker(HouseRules.ALL_ALLOWED).work(pattern, base);
-        assertThat(outcome).isInstanceOf(Outcome.Finished.class);
+    private static WorkOutcome work(Instructions pattern, SideCounts base) {
+        WorkOutcome outcome = new Maker(HouseRules.ALL_ALLOWED).work(pattern, base);
+        assertThat(outcome).isInstanceOf(WorkOutcome.Finished.class);
         return outcome;
     }
 }

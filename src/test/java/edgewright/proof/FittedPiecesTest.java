@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
-import edgewright.chart.Hand;
-import edgewright.chart.Making;
+import edgewright.chart.HookHand;
+import edgewright.chart.PatternDetails;
 import edgewright.chart.PerSide;
 import edgewright.chart.Round;
 import edgewright.chart.Section;
@@ -14,8 +14,8 @@ import edgewright.chart.SidePlace;
 import edgewright.chart.SideShape;
 import edgewright.chart.Stitch;
 import edgewright.chart.Terms;
-import edgewright.fit.Change;
 import edgewright.fit.ChangeRounds;
+import edgewright.fit.CountChange;
 import edgewright.fit.Fit;
 import edgewright.fit.FitPlan;
 import edgewright.fit.FitQuestion;
@@ -24,14 +24,14 @@ import edgewright.fit.SideChange;
 import edgewright.fit.SideStitch;
 import edgewright.fit.Ties;
 import edgewright.hands.Fabric;
-import edgewright.hands.Made;
+import edgewright.hands.FabricStitch;
 import edgewright.hands.Stop;
 import edgewright.testing.RandomCharts;
-import edgewright.words.Options;
-import edgewright.words.PatternReader;
-import edgewright.words.PatternWriter;
-import edgewright.words.PlainText;
-import edgewright.words.Reading;
+import edgewright.words.page.PlainText;
+import edgewright.words.read.PatternReader;
+import edgewright.words.read.ReadingResult;
+import edgewright.words.write.PatternWriter;
+import edgewright.words.write.WordingOptions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -66,10 +66,10 @@ class FittedPiecesTest {
             FitPlan plan = found.get();
             changes += plan.changes().stream().mapToInt(SideChange::changes).sum();
             assertThat(plan.warnings()).noneMatch(FitWarning.LandsAcross.class::isInstance);
-            Options options = options(chart);
+            WordingOptions options = options(chart);
             if (plans % 5 == 0) {
                 assertThat(PatternReader.read(words(chart, options, plan)))
-                        .isEqualTo(new Reading.Understood(PatternWriter.tree(chart, options.withPiece(plan))));
+                        .isEqualTo(new ReadingResult.Understood(PatternWriter.tree(chart, options.withPiece(plan))));
             }
             ProofResult result = new Prover(chart).prove(options, plan);
             assertThat(result)
@@ -87,21 +87,21 @@ class FittedPiecesTest {
     private static void assertPutRight(SideShape shape, FitPlan plan, Fabric fabric, Side side) {
         int target = plan.targets().wanted().of(side);
         assertThat(shape.closes(plan.question().round(), target)).isTrue();
-        List<Made> made = fabric.side(plan.changing(), side.ordinal());
+        List<FabricStitch> made = fabric.side(plan.changing(), side.ordinal());
         if (plan.isDone()) {
             return;
         }
         assertThat(made).hasSize(plan.stitchesAfterwards().of(side)).hasSize(target + 2);
         SideChange change = plan.change(side);
         List<Integer> feet = new ArrayList<>();
-        for (Made stitch : made) {
+        for (FabricStitch stitch : made) {
             if (stitch.isUneven()) {
                 feet.add(stitch.below().orElseThrow().number());
             }
         }
         assertThat(feet.stream().distinct().toList())
                 .isEqualTo(change.places().stream().map(SidePlace::stitch).toList());
-        assertThat(feet).hasSize(change.changes() * (change.kind() == Change.INCREASE ? 2 : 1));
+        assertThat(feet).hasSize(change.changes() * (change.kind() == CountChange.INCREASE ? 2 : 1));
     }
 
     @Test
@@ -110,7 +110,7 @@ class FittedPiecesTest {
         int finished = 0;
         while (stopped + finished < 3_000) {
             // A round that begins along a side meets its long stitches in another order than the plan tells of them.
-            Chart chart = chart(1 + random.nextInt(2)).withMaking(Making.NONE);
+            Chart chart = chart(1 + random.nextInt(2)).withMaking(PatternDetails.NONE);
             int firstLong = ChangeRounds.of(chart).firstLong().orElse(0);
             // The changes are worked in the last plain round, which the first long stitches lie before.
             boolean isPlain =
@@ -124,7 +124,7 @@ class FittedPiecesTest {
                     .filter(FitWarning.LandsAcross.class::isInstance)
                     .flatMap(warning -> ((FitWarning.LandsAcross) warning).longStitches().stream())
                     .toList();
-            ProofResult result = new Prover(chart).prove(Options.of(chart), plan);
+            ProofResult result = new Prover(chart).prove(WordingOptions.of(chart), plan);
             if (across.isEmpty()) {
                 assertThat(result).isInstanceOf(ProofResult.Agrees.class);
                 finished++;
@@ -160,7 +160,7 @@ class FittedPiecesTest {
             }
             FitPlan plan = found.get();
             plans++;
-            String text = words(chart, Options.of(chart), plan);
+            String text = words(chart, WordingOptions.of(chart), plan);
             int begin = text.indexOf("Along the");
             int end = text.indexOf("\n\n", begin);
             spoilt += wrong.assertNonePasses(
@@ -181,14 +181,14 @@ class FittedPiecesTest {
         return Fit.answer(chart, question) instanceof FitPlan plan ? Optional.of(plan) : Optional.empty();
     }
 
-    private Options options(Chart chart) {
-        return Options.of(chart)
+    private WordingOptions options(Chart chart) {
+        return WordingOptions.of(chart)
                 .withTerms(Terms.values()[random.nextInt(2)])
                 .withCounting(Counting.values()[random.nextInt(2)])
-                .withHand(Hand.values()[random.nextInt(2)]);
+                .withHand(HookHand.values()[random.nextInt(2)]);
     }
 
-    private static String words(Chart chart, Options options, FitPlan plan) {
+    private static String words(Chart chart, WordingOptions options, FitPlan plan) {
         return PlainText.of(PatternWriter.write(chart, options.withPiece(plan)));
     }
 

@@ -12,8 +12,8 @@ import edgewright.check.Finding;
 import edgewright.fit.GuideSentences;
 import edgewright.fit.Landmarks;
 import edgewright.hands.Fabric;
-import edgewright.hands.Made;
-import edgewright.hands.Outcome;
+import edgewright.hands.FabricStitch;
+import edgewright.hands.WorkOutcome;
 import edgewright.testing.RandomCharts;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -56,7 +56,7 @@ class LandmarksOnFabricTest {
         each(
                 "stands over a long stitch two rounds below",
                 (side, made) -> made.below()
-                        .flatMap(Made::below)
+                        .flatMap(FabricStitch::below)
                         .filter(LandmarksOnFabricTest::isLong)
                         .isPresent());
         claim(
@@ -89,7 +89,7 @@ class LandmarksOnFabricTest {
     }
 
     private interface OfStitch {
-        boolean isTrue(Side side, Made longStitch);
+        boolean isTrue(Side side, FabricStitch longStitch);
     }
 
     private static void claim(String sentence, Claim claim) {
@@ -106,12 +106,12 @@ class LandmarksOnFabricTest {
         return Integer.parseInt(said.group(group));
     }
 
-    private static boolean isLong(Made made) {
+    private static boolean isLong(FabricStitch made) {
         return made.stitch().equals(Optional.of(Stitch.LONG));
     }
 
-    private static boolean inCornerChain(Made made) {
-        return made.number() == 2 && made.into().orElseThrow().kind() == Made.Kind.CORNER;
+    private static boolean inCornerChain(FabricStitch made) {
+        return made.number() == 2 && made.into().orElseThrow().kind() == FabricStitch.Kind.CORNER;
     }
 
     /**
@@ -119,36 +119,36 @@ class LandmarksOnFabricTest {
      *
      * @param number 0 to 3: top, left, bottom, right
      */
-    private record Side(int number, int repeats, List<Made> stitches, List<Made> below) {
-        List<Made> longs() {
+    private record Side(int number, int repeats, List<FabricStitch> stitches, List<FabricStitch> below) {
+        List<FabricStitch> longs() {
             return stitches.stream().filter(LandmarksOnFabricTest::isLong).toList();
         }
 
         /** The stitch of the round below that lies so many steps on from the one that this long stitch covers. */
-        private Optional<Made> besideCovered(Made longStitch, int steps) {
+        private Optional<FabricStitch> besideCovered(FabricStitch longStitch, int steps) {
             int covered = below.indexOf(longStitch.below().orElseThrow());
             int at = covered + steps;
             return covered < 0 || at < 0 || at >= below.size() ? Optional.empty() : Optional.of(below.get(at));
         }
 
-        boolean after(Made longStitch) {
+        boolean after(FabricStitch longStitch) {
             return besideCovered(longStitch, -1)
                     .filter(LandmarksOnFabricTest::isLong)
                     .isPresent();
         }
 
-        boolean before(Made longStitch) {
+        boolean before(FabricStitch longStitch) {
             return besideCovered(longStitch, 1)
                     .filter(LandmarksOnFabricTest::isLong)
                     .isPresent();
         }
 
-        boolean midway(Made longStitch) {
+        boolean midway(FabricStitch longStitch) {
             int back = stepsToLong(longStitch, -1);
             return back > 1 && back == stepsToLong(longStitch, 1);
         }
 
-        private int stepsToLong(Made longStitch, int way) {
+        private int stepsToLong(FabricStitch longStitch, int way) {
             return IntStream.range(0, below.size())
                     .filter(steps -> besideCovered(longStitch, way * steps)
                             .filter(LandmarksOnFabricTest::isLong)
@@ -178,8 +178,8 @@ class LandmarksOnFabricTest {
         for (int i = 0; i < CHARTS; i++) {
             SideShape shape = new SideShape(random.nextInt(3), 1 + random.nextInt(4), random.nextInt(3));
             Chart chart = workable(charts.chart(shape, ROUNDS), random.nextBoolean());
-            Outcome outcome = Prover.workCells(chart, repeats);
-            assertThat(outcome).isInstanceOf(Outcome.Finished.class);
+            WorkOutcome outcome = Prover.workCells(chart, repeats);
+            assertThat(outcome).isInstanceOf(WorkOutcome.Finished.class);
             for (int round = 1; round <= ROUNDS; round++) {
                 GuideSentences sentences = new GuideSentences();
                 hold(sentences.landmarks(Landmarks.of(chart, round)), outcome.fabric(), round, repeats, met);

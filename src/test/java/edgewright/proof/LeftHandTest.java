@@ -6,14 +6,14 @@ import edgewright.chart.BorderGrid;
 import edgewright.chart.Chart;
 import edgewright.chart.GridCell;
 import edgewright.chart.GridContent;
-import edgewright.chart.Hand;
+import edgewright.chart.HookHand;
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.hands.Fabric;
 import edgewright.testing.RandomCharts;
-import edgewright.words.Options;
-import edgewright.words.PatternWriter;
-import edgewright.words.PlainText;
+import edgewright.words.page.PlainText;
+import edgewright.words.write.PatternWriter;
+import edgewright.words.write.WordingOptions;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Random;
@@ -44,24 +44,24 @@ class LeftHandTest {
             int level = 1 + random.nextInt(3);
             int upright = 1 + random.nextInt(3);
             PerSide repeats = new PerSide(level, upright, level, upright);
-            Map<GridCell, String> right = worked(chart, repeats, Hand.RIGHT);
-            Map<GridCell, String> left = worked(chart, repeats, Hand.LEFT);
+            Map<GridCell, String> right = worked(chart, repeats, HookHand.RIGHT);
+            Map<GridCell, String> left = worked(chart, repeats, HookHand.LEFT);
             int width = chart.shape().stitches(0, level);
             assertThat(right).as("right hand, %d", i).isEqualTo(charted(chart, repeats));
             assertThat(left).as("left hand, %d", i).isEqualTo(mirrored(right, width));
         }
     }
 
-    private static Map<GridCell, String> worked(Chart chart, PerSide repeats, Hand hand) {
-        Options options = Options.of(chart).withHand(hand).withRepeats(repeats);
+    private static Map<GridCell, String> worked(Chart chart, PerSide repeats, HookHand hand) {
+        WordingOptions options = WordingOptions.of(chart).withHand(hand).withRepeats(repeats);
         ProofResult result = new Prover(chart).prove(PlainText.of(PatternWriter.write(chart, options)), repeats);
         assertThat(result.agrees()).isTrue();
         return laidOut(result.fabric().orElseThrow(), hand);
     }
 
     /** Each round walked from its first corner: along a side, over the corner's cell, and round it to the next side. */
-    private static Map<GridCell, String> laidOut(Fabric fabric, Hand hand) {
-        boolean clockwise = hand == Hand.LEFT;
+    private static Map<GridCell, String> laidOut(Fabric fabric, HookHand hand) {
+        boolean clockwise = hand == HookHand.LEFT;
         int width = fabric.side(0, Side.TOP.ordinal()).size();
         Map<GridCell, String> paper = new HashMap<>();
         for (int r = 1; r <= fabric.rounds(); r++) {

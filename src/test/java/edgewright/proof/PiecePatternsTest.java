@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
-import edgewright.chart.Hand;
+import edgewright.chart.HookHand;
 import edgewright.chart.PerSide;
 import edgewright.chart.Round;
 import edgewright.chart.Section;
@@ -19,11 +19,11 @@ import edgewright.fit.FitRefusal;
 import edgewright.fit.Ties;
 import edgewright.hands.Fabric;
 import edgewright.testing.RandomCharts;
-import edgewright.words.Options;
-import edgewright.words.PatternReader;
-import edgewright.words.PatternWriter;
-import edgewright.words.PlainText;
-import edgewright.words.Reading;
+import edgewright.words.page.PlainText;
+import edgewright.words.read.PatternReader;
+import edgewright.words.read.ReadingResult;
+import edgewright.words.write.PatternWriter;
+import edgewright.words.write.WordingOptions;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -48,9 +48,10 @@ class PiecePatternsTest {
                 continue;
             }
             pieces++;
-            Options options = options(chart).withPiece(plan);
+            WordingOptions options = options(chart).withPiece(plan);
             String text = PlainText.of(PatternWriter.write(chart, options));
-            assertThat(PatternReader.read(text)).isEqualTo(new Reading.Understood(PatternWriter.tree(chart, options)));
+            assertThat(PatternReader.read(text))
+                    .isEqualTo(new ReadingResult.Understood(PatternWriter.tree(chart, options)));
             ProofResult result = new Prover(chart).prove(text, plan);
             assertThat(result).as(() -> plan.question() + "\n" + text).isInstanceOf(ProofResult.Agrees.class);
             assertCountsAsPlanned(plan, result.fabric().orElseThrow());
@@ -88,7 +89,9 @@ class PiecePatternsTest {
             boolean couldComeOut =
                     not.across().isEmpty() && chart.round(1).repeat().length() > 1;
             if (!couldComeOut) {
-                assertThat(new Prover(chart).prove(Options.of(chart), plan).agrees())
+                assertThat(new Prover(chart)
+                                .prove(WordingOptions.of(chart), plan)
+                                .agrees())
                         .isFalse();
                 across++;
             }
@@ -107,8 +110,8 @@ class PiecePatternsTest {
                 continue;
             }
             pieces++;
-            String text =
-                    PlainText.of(PatternWriter.write(chart, Options.of(chart).withPiece(plan)));
+            String text = PlainText.of(
+                    PatternWriter.write(chart, WordingOptions.of(chart).withPiece(plan)));
             int begin = text.indexOf(", ", text.indexOf("\nRound " + plan.changing() + ",")) + 2;
             int end = text.indexOf("\n\n", begin);
             spoilt += wrong.assertNonePasses(
@@ -143,11 +146,11 @@ class PiecePatternsTest {
                 : question;
     }
 
-    private Options options(Chart chart) {
-        return Options.of(chart)
+    private WordingOptions options(Chart chart) {
+        return WordingOptions.of(chart)
                 .withTerms(Terms.values()[random.nextInt(2)])
                 .withCounting(Counting.values()[random.nextInt(2)])
-                .withHand(Hand.values()[random.nextInt(2)]);
+                .withHand(HookHand.values()[random.nextInt(2)]);
     }
 
     /** A chart that can be worked and that begins with one to four rounds of one stitch. */

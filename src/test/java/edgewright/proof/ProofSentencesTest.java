@@ -3,7 +3,7 @@ package edgewright.proof;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import edgewright.proof.Difference.Kind;
-import edgewright.words.ReadingProblem;
+import edgewright.words.read.ReadingProblem;
 import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;

@@ -7,7 +7,7 @@ import edgewright.chart.Chart;
 import edgewright.chart.Colour;
 import edgewright.chart.Counting;
 import edgewright.chart.Edits;
-import edgewright.chart.Hand;
+import edgewright.chart.HookHand;
 import edgewright.chart.PerSide;
 import edgewright.chart.Place;
 import edgewright.chart.Section;
@@ -19,9 +19,9 @@ import edgewright.chart.Terms;
 import edgewright.chart.Yarn;
 import edgewright.hands.Stop;
 import edgewright.testing.RandomCharts;
-import edgewright.words.Options;
-import edgewright.words.PatternWriter;
-import edgewright.words.PlainText;
+import edgewright.words.page.PlainText;
+import edgewright.words.write.PatternWriter;
+import edgewright.words.write.WordingOptions;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -40,7 +40,7 @@ class ProverTest {
             Chart chart = charts.workable();
             chart = chart.withCorner(chart.corner().withChains(1 + random.nextInt(3)));
             PerSide repeats = new PerSide(random.nextInt(4), random.nextInt(4), random.nextInt(4), random.nextInt(4));
-            Options options = new Options(
+            WordingOptions options = new WordingOptions(
                     Terms.values()[i % 2],
                     Counting.values()[random.nextInt(2)],
                     random.nextBoolean() ? Optional.of(repeats) : Optional.empty());
@@ -59,8 +59,9 @@ class ProverTest {
             Chart chart = charts.started(charts.workable());
             chart = chart.withCorner(chart.corner().withChains(1 + random.nextInt(3)));
             PerSide repeats = new PerSide(random.nextInt(4), random.nextInt(4), random.nextInt(4), random.nextInt(4));
-            Options everySize =
-                    Options.of(chart).withTerms(Terms.values()[i % 2]).withHand(Hand.values()[random.nextInt(2)]);
+            WordingOptions everySize = WordingOptions.of(chart)
+                    .withTerms(Terms.values()[i % 2])
+                    .withHand(HookHand.values()[random.nextInt(2)]);
             assertAgrees(chart, everySize.withRepeats(repeats), repeats);
             int fewest = PatternWriter.tree(chart, everySize).base().fewest().orElse(0);
             SideShape shape = chart.shape();
@@ -68,7 +69,7 @@ class ProverTest {
         }
     }
 
-    private static void assertAgrees(Chart chart, Options options, PerSide repeats) {
+    private static void assertAgrees(Chart chart, WordingOptions options, PerSide repeats) {
         assertThat(new Prover(chart).prove(options, repeats))
                 .as("%s%n%s", repeats, PlainText.of(PatternWriter.write(chart, options)))
                 .isInstanceOf(ProofResult.Agrees.class);
@@ -80,7 +81,7 @@ class ProverTest {
         Chart chart = Edits.setStitches(blank(), List.of(new Place(3, Section.REPEAT, 2)), Stitch.LONG);
         chart = chart.withMaking(
                 chart.making().withStart(Optional.of(new Start(OptionalInt.of(5), Side.TOP, Side.LEFT))));
-        Options everySize = Options.of(chart);
+        WordingOptions everySize = WordingOptions.of(chart);
         assertThat(PatternWriter.tree(chart, everySize).base().fewest()).hasValue(7);
         assertThat(new Prover(chart).prove(everySize, PerSide.all(1)).agrees()).isTrue();
         ProofResult.Stopped stopped = (ProofResult.Stopped) new Prover(chart).prove(everySize, REPEATS);
@@ -94,7 +95,8 @@ class ProverTest {
     @Test
     void words_for_one_size_do_not_make_another() {
         Chart chart = new RandomCharts(3).workable();
-        ProofResult result = new Prover(chart).prove(Options.of(chart).withRepeats(REPEATS), new PerSide(0, 1, 2, 4));
+        ProofResult result =
+                new Prover(chart).prove(WordingOptions.of(chart).withRepeats(REPEATS), new PerSide(0, 1, 2, 4));
         assertThat(result).isInstanceOf(ProofResult.Stopped.class);
     }
 
@@ -139,7 +141,8 @@ class ProverTest {
         List<Yarn> sameName =
                 chart.yarns().stream().map(yarn -> yarn.withName("Peat")).toList();
         Chart twins = chart.withYarns(sameName);
-        assertThat(new Prover(twins).prove(Options.of(twins), REPEATS).agrees()).isTrue();
+        assertThat(new Prover(twins).prove(WordingOptions.of(twins), REPEATS).agrees())
+                .isTrue();
         Chart swapped = Edits.changeYarn(Edits.changeYarn(twins, 1, "B"), 2, "A");
         assertThat(differs(twins, swapped).differences())
                 .extracting(Difference::kind)
@@ -156,13 +159,13 @@ class ProverTest {
     @Test
     void a_proof_can_be_called_off() {
         Chart chart = blank();
-        assertThatThrownBy(() -> new Prover(chart, () -> true).prove(Options.of(chart), REPEATS))
+        assertThatThrownBy(() -> new Prover(chart, () -> true).prove(WordingOptions.of(chart), REPEATS))
                 .isInstanceOf(CancellationException.class);
     }
 
     /** What comes of the words of one chart when they are held to another. */
     private static ProofResult.Differs differs(Chart meant, Chart written) {
-        ProofResult result = new Prover(meant).prove(PatternWriter.tree(written, Options.of(written)), REPEATS);
+        ProofResult result = new Prover(meant).prove(PatternWriter.tree(written, WordingOptions.of(written)), REPEATS);
         assertThat(result).isInstanceOf(ProofResult.Differs.class);
         return (ProofResult.Differs) result;
     }

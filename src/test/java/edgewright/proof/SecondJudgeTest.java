@@ -22,9 +22,9 @@ import edgewright.chart.Yarn;
 import edgewright.check.Checker;
 import edgewright.check.Finding;
 import edgewright.check.Severity;
-import edgewright.hands.Outcome;
 import edgewright.hands.Stop;
 import edgewright.hands.Stop.Reason;
+import edgewright.hands.WorkOutcome;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -126,8 +126,8 @@ class SecondJudgeTest {
         Optional<Finding> firstError = findings.stream()
                 .filter(finding -> finding.severity() == Severity.ERROR)
                 .findFirst();
-        Outcome outcome = Prover.workCells(chart, REPEATS);
-        if (outcome instanceof Outcome.Stopped stop) {
+        WorkOutcome outcome = Prover.workCells(chart, REPEATS);
+        if (outcome instanceof WorkOutcome.Stopped stop) {
             stopped++;
             Place place = placeOf(chart, stop.stop());
             assertThat(findings.stream()

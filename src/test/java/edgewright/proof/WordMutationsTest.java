@@ -8,17 +8,17 @@ import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.chart.Terms;
 import edgewright.testing.RandomCharts;
-import edgewright.words.Group;
-import edgewright.words.Options;
-import edgewright.words.Pattern;
-import edgewright.words.PatternReader;
-import edgewright.words.PatternWriter;
-import edgewright.words.PlainText;
-import edgewright.words.Reading;
-import edgewright.words.Run;
-import edgewright.words.Stretch;
-import edgewright.words.WrittenRound;
-import edgewright.words.WrittenStart;
+import edgewright.words.page.PlainText;
+import edgewright.words.read.PatternReader;
+import edgewright.words.read.ReadingResult;
+import edgewright.words.tree.Group;
+import edgewright.words.tree.Instructions;
+import edgewright.words.tree.Run;
+import edgewright.words.tree.SideInstructions;
+import edgewright.words.tree.WrittenRound;
+import edgewright.words.tree.WrittenStart;
+import edgewright.words.write.PatternWriter;
+import edgewright.words.write.WordingOptions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -68,7 +68,7 @@ class WordMutationsTest {
                 repeats = repeats.map(m -> m + 3);
             }
             Terms terms = Terms.values()[random.nextInt(2)];
-            Options options = new Options(
+            WordingOptions options = new WordingOptions(
                     terms,
                     Counting.values()[random.nextInt(2)],
                     random.nextBoolean() ? Optional.of(repeats) : Optional.empty());
@@ -96,8 +96,8 @@ class WordMutationsTest {
 
     private void judge(Chart chart, PerSide repeats, String text, Spoilt spoilt, Change change) {
         ProofResult result = new Prover(chart).prove(spoilt.text(), repeats);
-        Reading reading = PatternReader.read(spoilt.text());
-        boolean sameFabric = reading instanceof Reading.Understood understood
+        ReadingResult reading = PatternReader.read(spoilt.text());
+        boolean sameFabric = reading instanceof ReadingResult.Understood understood
                 && fabric(understood.pattern(), chart, repeats).equals(fabric(chart, repeats));
         if (result.agrees()) {
             assertThat(sameFabric)
@@ -210,7 +210,7 @@ class WordMutationsTest {
     }
 
     /** What a tree says, worked out by counting alone; whatever does not come out is written down as it stands. */
-    private static List<String> fabric(Pattern pattern, Chart chart, PerSide repeats) {
+    private static List<String> fabric(Instructions pattern, Chart chart, PerSide repeats) {
         List<String> fabric = new ArrayList<>();
         for (WrittenRound round : pattern.rounds()) {
             for (Side side : Side.values()) {
@@ -232,7 +232,7 @@ class WordMutationsTest {
                 + side(start.toCorner(), stitches - start.stitch());
     }
 
-    private static String side(Stretch round, int stitches) {
+    private static String side(SideInstructions round, int stitches) {
         StringBuilder side = new StringBuilder(letters(round.before()));
         if (round.group().isPresent()) {
             Group group = round.group().get();

@@ -6,9 +6,9 @@ import edgewright.chart.Chart;
 import edgewright.chart.Place;
 import edgewright.chart.Round;
 import edgewright.check.Finding;
+import edgewright.check.FindingPlace;
 import edgewright.check.Sketch;
 import edgewright.check.Verdict;
-import edgewright.check.Where;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -114,7 +114,7 @@ public final class Sketches {
             List<String> lines = new ArrayList<>();
             Map<Place, List<String>> rulesAt = new TreeMap<>();
             for (Finding finding : findings) {
-                Where where = finding.where();
+                FindingPlace where = finding.where();
                 if (where.round().orElse(0) == round) {
                     where.stitch()
                             .ifPresentOrElse(

@@ -3,6 +3,12 @@ package edgewright.words;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import edgewright.chart.Chart;
+import edgewright.words.page.PlainText;
+import edgewright.words.read.PatternReader;
+import edgewright.words.read.ReadingResult;
+import edgewright.words.tree.Instructions;
+import edgewright.words.write.PatternWriter;
+import edgewright.words.write.WordingOptions;
 import org.junit.jupiter.api.Test;
 
 /** What the writer writes the reader reads back, for charts from seeds, all sizes, terms and corners. */
@@ -14,9 +20,11 @@ class ReadingBackTest {
         for (long seed = 0; seed < CASES; seed++) {
             SeededCharts seeded = new SeededCharts(seed);
             Chart chart = seeded.workable();
-            Pattern tree = PatternWriter.tree(chart, seeded.options());
+            Instructions tree = PatternWriter.tree(chart, seeded.options());
             String text = PlainText.of(PatternWriter.write(tree));
-            assertThat(PatternReader.read(text)).as("seed %d%n%s", seed, text).isEqualTo(new Reading.Understood(tree));
+            assertThat(PatternReader.read(text))
+                    .as("seed %d%n%s", seed, text)
+                    .isEqualTo(new ReadingResult.Understood(tree));
         }
     }
 
@@ -24,9 +32,11 @@ class ReadingBackTest {
     void theTreeOfAnyChartAtAllIsReadBackFromItsWords() {
         for (long seed = 0; seed < CASES; seed++) {
             SeededCharts seeded = new SeededCharts(seed);
-            Pattern tree = PatternWriter.tree(seeded.any(), seeded.options());
+            Instructions tree = PatternWriter.tree(seeded.any(), seeded.options());
             String text = PlainText.of(PatternWriter.write(tree));
-            assertThat(PatternReader.read(text)).as("seed %d%n%s", seed, text).isEqualTo(new Reading.Understood(tree));
+            assertThat(PatternReader.read(text))
+                    .as("seed %d%n%s", seed, text)
+                    .isEqualTo(new ReadingResult.Understood(tree));
         }
     }
 
@@ -35,11 +45,11 @@ class ReadingBackTest {
         for (long seed = 0; seed < CASES; seed++) {
             SeededCharts seeded = new SeededCharts(seed);
             Chart chart = seeded.workable();
-            Options options = seeded.options();
-            Pattern tree = PatternWriter.tree(chart, options);
+            WordingOptions options = seeded.options();
+            Instructions tree = PatternWriter.tree(chart, options);
             // Hook, tension and width are the chart's and not the tree's; whoever reads the words passes them over.
-            Reading.Understood read =
-                    (Reading.Understood) PatternReader.read(PlainText.of(PatternWriter.write(chart, options)));
+            ReadingResult.Understood read =
+                    (ReadingResult.Understood) PatternReader.read(PlainText.of(PatternWriter.write(chart, options)));
             assertThat(read.pattern()).as("seed %d", seed).isEqualTo(tree);
             assertThat(PlainText.of(PatternWriter.write(read.pattern())))
                     .as("seed %d", seed)

@@ -8,7 +8,7 @@ import edgewright.chart.Counting;
 import edgewright.chart.Edits;
 import edgewright.chart.Extras;
 import edgewright.chart.Footing;
-import edgewright.chart.Hand;
+import edgewright.chart.HookHand;
 import edgewright.chart.HookSize;
 import edgewright.chart.Landing;
 import edgewright.chart.PerSide;
@@ -22,6 +22,7 @@ import edgewright.chart.Start;
 import edgewright.chart.Stitch;
 import edgewright.chart.Terms;
 import edgewright.chart.Yarn;
+import edgewright.words.write.WordingOptions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -32,7 +33,7 @@ import java.util.Random;
  * Charts from a seed, of every kind of stitch and shape. Many have repeats of a shorter period, and corner sections that
  * continue it, because there the writer has the most to decide.
  */
-final class SeededCharts {
+public final class SeededCharts {
     private static final List<Yarn> YARNS = List.of(
             new Yarn("A", "Peat", Colour.parse("#2b2a33")),
             new Yarn("B", "Chalk", Colour.parse("#f2ead8")),
@@ -41,12 +42,12 @@ final class SeededCharts {
 
     private final Random random;
 
-    SeededCharts(long seed) {
+    public SeededCharts(long seed) {
         random = new Random(seed);
     }
 
     /** Any stitch anywhere: what the writer must be able to say, whether or not hands can work it. */
-    Chart any() {
+    public Chart any() {
         SideShape shape = new SideShape(random.nextInt(5), 1 + random.nextInt(9), random.nextInt(5));
         String kinds = List.of("b", "bl", "bbl", "bbbl", "blp", "blpc").get(random.nextInt(6));
         List<Round> rounds = new ArrayList<>();
@@ -81,7 +82,7 @@ final class SeededCharts {
      * A chart that hands can work. Long stitches only over back-loop stitches on back-loop stitches; outermost and next to
      * outermost stitches are back-loop or plain, but for long ones next to outermost.
      */
-    Chart workable() {
+    public Chart workable() {
         Chart chart = any();
         for (int r = 1; r <= chart.rounds().size(); r++) {
             for (var section : Section.values()) {
@@ -97,7 +98,7 @@ final class SeededCharts {
     }
 
     /** Options for this chart: any terms, any counting, any size or none. */
-    Options options() {
+    public WordingOptions options() {
         Terms terms = Terms.values()[random.nextInt(2)];
         Counting counting = Counting.values()[random.nextInt(2)];
         Optional<PerSide> repeats = switch (random.nextInt(4)) {
@@ -111,7 +112,8 @@ final class SeededCharts {
             default ->
                 Optional.of(new PerSide(random.nextInt(4), random.nextInt(4), random.nextInt(4), random.nextInt(4)));
         };
-        return new Options(terms, counting, repeats, random.nextInt(8) == 0, Hand.values()[random.nextInt(2)]);
+        return new WordingOptions(
+                terms, counting, repeats, random.nextInt(8) == 0, HookHand.values()[random.nextInt(2)]);
     }
 
     private static boolean fits(Chart chart, Place place) {

@@ -8,12 +8,15 @@ import edgewright.chart.Round;
 import edgewright.chart.Rules;
 import edgewright.chart.Terms;
 import edgewright.chart.Yarn;
+import edgewright.words.terms.Phrasebook;
+import edgewright.words.write.PatternWriter;
+import edgewright.words.write.WordingOptions;
 import java.util.List;
 
 /** Small charts that hands can work, drawn in letters: yarn, from the corner, repeat, to the corner. */
-final class TestCharts {
+public final class TestCharts {
     /** A = 1, w = 4, B = 2. Round 3 is the example of the format. */
-    static final Chart TIDE_LADDER = chart("""
+    public static final Chart TIDE_LADDER = chart("""
             A bb    bbbb bbb
             B bbb   bbbb bbbb
             A blbb  lbbb lbblb
@@ -22,7 +25,7 @@ final class TestCharts {
             """);
 
     /** A = 0, w = 6, B = 0; the repeat has the period 3 in round 3, and the corner sections go on with it. */
-    static final Chart ROPE_WALK = chart("""
+    public static final Chart ROPE_WALK = chart("""
             A b    bbbbbb b
             B bb   bbbbbb bb
             A blb  blbblb blb
@@ -31,7 +34,7 @@ final class TestCharts {
 
     private TestCharts() {}
 
-    static Chart chart(String letters) {
+    public static Chart chart(String letters) {
         List<Round> rounds = letters.lines()
                 .map(line -> line.split(" +"))
                 .map(parts -> Round.of(parts[0], parts[1], parts[2], parts[3]))
@@ -51,9 +54,9 @@ final class TestCharts {
     }
 
     /** The rounds and no more, each line without its indentation; a no-break space is a blank. */
-    static List<String> lines(Chart chart, int round, Options options) {
+    public static List<String> lines(Chart chart, int round, WordingOptions options) {
         return PatternWriter.round(chart, round, options).lines().stream()
-                .map(line -> line.replace(Texts.NO_BREAK, ' '))
+                .map(line -> line.replace(Phrasebook.NO_BREAK, ' '))
                 .toList();
     }
 }

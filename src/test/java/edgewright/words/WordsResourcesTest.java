@@ -3,19 +3,19 @@ package edgewright.words;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import edgewright.chart.Counting;
-import edgewright.chart.Hand;
+import edgewright.chart.HookHand;
 import edgewright.chart.Side;
 import edgewright.chart.Stitch;
 import edgewright.chart.Terms;
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import edgewright.testing.Sources;
+import edgewright.words.page.PatternPart;
+import edgewright.words.terms.Phrasebook;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.ResourceBundle;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.regex.Matcher;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -32,7 +32,7 @@ class WordsResourcesTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"pattern", "reader", "terms_UK", "terms_US"})
-    void everyTextIsAskedForByTheCode(String name) throws IOException {
+    void everyTextIsAskedForByTheCode(String name) {
         List<String> literals = literals();
         List<String> unused = new ArrayList<>();
         for (String key : bundle(name).keySet()) {
@@ -41,7 +41,7 @@ class WordsResourcesTest {
                                     || key.equals("expected." + literal)
                                     || (key.startsWith(literal) && ENDINGS.contains(key.substring(literal.length()))))
                     || Stream.of(Stitch.values())
-                            .map(Texts::stitchKey)
+                            .map(Phrasebook::stitchKey)
                             .anyMatch(
                                     stitch -> key.matches(stitch + "\\.(short|read|meaning|together(Read|Meaning)?)"));
             if (!used) {
@@ -59,7 +59,7 @@ class WordsResourcesTest {
     }
 
     @Test
-    void everyTextThatTheCodeAsksForIsThere() throws IOException {
+    void everyTextThatTheCodeAsksForIsThere() {
         // The names that stand in calls; those that are put together are asked for by the tests of reading back.
         Pattern call = Pattern.compile("\\b(text|prose|words|take|is|require|stop|stopAt|phrases|expected|problem)"
                 + "\\((?:[a-zA-Z.]+(?:\\([^()]*\\))*, )?\"([A-Za-z][A-Za-z0-9.]*)\"");
@@ -68,7 +68,7 @@ class WordsResourcesTest {
             all.addAll(bundle(name).keySet());
         }
         Set<String> missing = new TreeSet<>();
-        for (Matcher found : (Iterable<Matcher>) matches(call)::iterator) {
+        for (MatchResult found : matches(call).toList()) {
             String key = found.group(2);
             boolean prefix = key.endsWith(".");
             boolean there = prefix
@@ -83,17 +83,17 @@ class WordsResourcesTest {
 
     @Test
     void theReaderKnowsEveryHeadingThatTheWriterWrites() {
-        for (Part.Kind kind : Part.Kind.values()) {
-            if (kind != Part.Kind.HEADING && kind != Part.Kind.COUNTS) {
-                assertThat(Texts.ofReader().words("heading." + kind))
-                        .contains(Texts.ofPattern().text("heading." + kind));
+        for (PatternPart.Kind kind : PatternPart.Kind.values()) {
+            if (kind != PatternPart.Kind.HEADING && kind != PatternPart.Kind.COUNTS) {
+                assertThat(Phrasebook.ofReader().words("heading." + kind))
+                        .contains(Phrasebook.ofPattern().text("heading." + kind));
             }
         }
     }
 
     private static Set<String> endings() {
         Set<String> endings = new TreeSet<>(Set.of(".one", ".more", "1", "2", "3", ".end"));
-        Stream.of(Part.Kind.values(), Counting.values(), Terms.values(), Side.values(), Hand.values())
+        Stream.of(PatternPart.Kind.values(), Counting.values(), Terms.values(), Side.values(), HookHand.values())
                 .flatMap(Stream::of)
                 .forEach(value -> endings.add(value.toString()));
         return endings;
@@ -103,22 +103,12 @@ class WordsResourcesTest {
         return ResourceBundle.getBundle("edgewright.words." + name, java.util.Locale.ROOT);
     }
 
-    private static List<String> literals() throws IOException {
+    private static List<String> literals() {
         return matches(LITERAL).map(found -> found.group(1)).toList();
     }
 
-    private static Stream<Matcher> matches(Pattern pattern) throws IOException {
-        List<Matcher> matches = new ArrayList<>();
-        try (Stream<Path> files = Files.list(Path.of("src/main/java/edgewright/words"))) {
-            for (Path file : files.toList()) {
-                String source = Files.readString(file);
-                for (Matcher matcher = pattern.matcher(source); matcher.find(); ) {
-                    Matcher found = pattern.matcher(source);
-                    found.find(matcher.start());
-                    matches.add(found);
-                }
-            }
-        }
-        return matches.stream();
+    private static Stream<MatchResult> matches(Pattern pattern) {
+        return Sources.of("words").stream()
+                .flatMap(source -> pattern.matcher(source).results());
     }
 }

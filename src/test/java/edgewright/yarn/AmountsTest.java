@@ -14,7 +14,7 @@ import edgewright.chart.Ball;
 import edgewright.chart.Chart;
 import edgewright.chart.Colour;
 import edgewright.chart.HookSize;
-import edgewright.chart.Making;
+import edgewright.chart.PatternDetails;
 import edgewright.chart.PerSide;
 import edgewright.chart.Round;
 import edgewright.chart.SideShape;
@@ -99,7 +99,7 @@ class AmountsTest {
     @Test
     void unmeasured_stitches_take_the_published_length_and_the_border_says_so() {
         // 5.6 cm with a hook of 5.5 mm is the same 44 inches for 20, rounded: the source is the same.
-        StitchLengths lengths = StitchLengths.of(Making.NONE);
+        StitchLengths lengths = StitchLengths.of(PatternDetails.NONE);
         assertThat(lengths.cm(PLAIN) * 20).isCloseTo(44 * CM_IN_INCH, within(0.5));
         assertThat(lengths.cm(CHAIN)).isLessThan(lengths.cm(PLAIN));
         assertThat(lengths.cm(PLAIN)).isLessThan(lengths.cm(TALL));
@@ -118,7 +118,7 @@ class AmountsTest {
 
     @Test
     void estimates_go_with_the_hook_and_with_what_was_measured() {
-        Making hook = Making.NONE.withHook(Optional.of(HookSize.ofMm(4.4)));
+        PatternDetails hook = PatternDetails.NONE.withHook(Optional.of(HookSize.ofMm(4.4)));
         assertThat(StitchLengths.of(hook).cm(PLAIN)).isCloseTo(5.6 * 0.8, within(1e-9));
 
         YarnUse only = new YarnUse(
@@ -146,7 +146,7 @@ class AmountsTest {
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 YarnUse.NONE.extras());
-        StitchLengths lengths = StitchLengths.of(Making.NONE.withUse(Optional.of(both)));
+        StitchLengths lengths = StitchLengths.of(PatternDetails.NONE.withUse(Optional.of(both)));
         assertThat(List.of(lengths.cm(BACK_LOOP), lengths.cm(PLAIN), lengths.cm(LONG)))
                 .containsExactly(5.0, 6.0, 10.0);
     }
@@ -171,7 +171,7 @@ class AmountsTest {
     @Test
     void a_back_layer_and_its_joining_round_are_counted_in_the_yarn_of_the_outermost_round() {
         Chart front = Chart.blank("Banks", new SideShape(1, 4, 2), 7, List.of(PEAT, CHALK));
-        Chart chart = front.withMaking(Making.NONE.withBack(Optional.of(Back.DEFAULT)));
+        Chart chart = front.withMaking(PatternDetails.NONE.withBack(Optional.of(Back.DEFAULT)));
         List<WorkedRound> rounds = WorkedRound.of(chart, PerSide.all(5));
         // Round 2k has 1 + 2 + 20 + 4k stitches on a side.
         assertThat(rounds.subList(7, 13))

@@ -2,7 +2,7 @@ package edgewright.yarn;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import edgewright.chart.Making;
+import edgewright.chart.PatternDetails;
 import edgewright.file.ChartFiles;
 import edgewright.file.ReadResult;
 import edgewright.yarn.WeightCategory.Edition;
@@ -28,7 +28,8 @@ class SampleYarnsTest {
     @ParameterizedTest
     @MethodSource("samples")
     void everySampleNamesAHookAndATensionThatGoWithItsYarn(Path sample) {
-        Making making = ((ReadResult.Read) ChartFiles.read(sample)).chart().making();
+        PatternDetails making =
+                ((ReadResult.Read) ChartFiles.read(sample)).chart().making();
         WeightCategory weight = WeightCategory.of(making.yarnWeight().orElseThrow(), Edition.PRINT);
         assertThat(weight.hookMm().has(making.hook().orElseThrow().mm())).isTrue();
         assertThat(weight.stitches().has(making.swatch().orElseThrow().stitchesIn10Cm()))

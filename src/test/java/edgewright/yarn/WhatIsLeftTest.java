@@ -72,19 +72,19 @@ class WhatIsLeftTest {
     @Test
     void rounds_that_long_stitches_join_go_to_another_yarn_together() {
         Chart joined = STRIPES.withRound(4, Round.of("B", "bbbbb", "lbbb", "bbbbb"));
-        assertThat(Swap.of(joined))
+        assertThat(YarnSwap.of(joined))
                 .containsExactly(
-                        new Swap(List.of(1), PEAT, List.of()),
-                        new Swap(List.of(2, 4), CHALK, List.of(FOG)),
-                        new Swap(List.of(3), PEAT, List.of()),
-                        new Swap(List.of(5), PEAT, List.of()),
-                        new Swap(List.of(6), CHALK, List.of(FOG)));
+                        new YarnSwap(List.of(1), PEAT, List.of()),
+                        new YarnSwap(List.of(2, 4), CHALK, List.of(FOG)),
+                        new YarnSwap(List.of(3), PEAT, List.of()),
+                        new YarnSwap(List.of(5), PEAT, List.of()),
+                        new YarnSwap(List.of(6), CHALK, List.of(FOG)));
     }
 
     @Test
     void neighbours_of_one_yarn_stay_one_band() {
         Chart band = STRIPES.withRound(2, STRIPES.round(2).withYarn("A"));
-        assertThat(Swap.of(band).get(0).rounds()).containsExactly(1, 2, 3);
+        assertThat(YarnSwap.of(band).get(0).rounds()).containsExactly(1, 2, 3);
     }
 
     @Test

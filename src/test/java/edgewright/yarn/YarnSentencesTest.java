@@ -7,7 +7,7 @@ import edgewright.chart.Ball;
 import edgewright.chart.Chart;
 import edgewright.chart.Colour;
 import edgewright.chart.HookSize;
-import edgewright.chart.Making;
+import edgewright.chart.PatternDetails;
 import edgewright.chart.PerSide;
 import edgewright.chart.SideShape;
 import edgewright.chart.Yarn;
@@ -52,7 +52,7 @@ class YarnSentencesTest {
     @Test
     void a_round_says_its_layer_unless_it_is_a_charted_one() {
         Chart border = Chart.blank("Stripes", new SideShape(1, 4, 1), 4, List.of(PEAT, CHALK))
-                .withMaking(Making.NONE.withBack(Optional.of(Back.DEFAULT)));
+                .withMaking(PatternDetails.NONE.withBack(Optional.of(Back.DEFAULT)));
         assertThat(Amounts.of(border, PerSide.all(2)).rounds().stream().map(amount -> says.round(amount.round())))
                 .startsWith("1", "2", "3", "4", "back base", "back 1")
                 .endsWith("joining");
@@ -61,7 +61,7 @@ class YarnSentencesTest {
 
     @Test
     void two_yarns_are_told_apart_or_not_with_the_numbers() {
-        assertThat(List.of(says.contrast(new Meeting(PEAT, CHALK, 2)), says.contrast(new Meeting(CHALK, FOG, 2))))
+        assertThat(List.of(says.contrast(new YarnPair(PEAT, CHALK, 2)), says.contrast(new YarnPair(CHALK, FOG, 2))))
                 .containsExactly(
                         "Peat and Chalk can be told apart: ratio 11.8, difference 73.",
                         "Chalk and Fog are hard to tell apart: ratio 1.1, difference 3.");
@@ -102,11 +102,11 @@ class YarnSentencesTest {
 
     @Test
     void hooks_and_the_weight_of_the_yarn_are_named_where_they_are_known() {
-        Making making = Making.NONE
+        PatternDetails making = PatternDetails.NONE
                 .withHook(Optional.of(HookSize.ofMm(5)))
                 .withBack(Optional.of(Back.DEFAULT))
                 .withYarnWeight(OptionalInt.of(4));
-        assertThat(says.tools(Making.NONE)).isEmpty();
+        assertThat(says.tools(PatternDetails.NONE)).isEmpty();
         assertThat(says.tools(making))
                 .containsExactly(
                         "Hook: 5 mm (US H-8, UK 6).",
@@ -118,9 +118,9 @@ class YarnSentencesTest {
 
     @Test
     void rounds_in_a_row_are_written_from_the_first_to_the_last() {
-        assertThat(says.swap(new Swap(List.of(1, 2, 3, 5, 6, 8), PEAT, List.of(CHALK, FOG))))
+        assertThat(says.swap(new YarnSwap(List.of(1, 2, 3, 5, 6, 8), PEAT, List.of(CHALK, FOG))))
                 .isEqualTo("Rounds 1 to 3, 5, 6 and 8 (Peat) could be worked in Chalk or Fog.");
-        assertThat(says.swap(new Swap(List.of(4), PEAT, List.of())))
+        assertThat(says.swap(new YarnSwap(List.of(4), PEAT, List.of())))
                 .isEqualTo("Round 4 (Peat) cannot be worked in another of these yarns.");
     }
 

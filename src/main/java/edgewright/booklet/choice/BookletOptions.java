@@ -1,0 +1,149 @@
+package edgewright.booklet.choice;
+
+import edgewright.chart.Chart;
+import edgewright.chart.Counting;
+import edgewright.chart.HookHand;
+import edgewright.chart.PerSide;
+import edgewright.chart.Terms;
+import edgewright.fit.FitPlan;
+import edgewright.fit.PatternSize;
+import edgewright.words.write.WordingOptions;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What the person who publishes a pattern chooses.
+ *
+ * @param draft whether a chart with error findings is published all the same, marked as a draft on every page
+ * @param supplements which parts that not every maker needs are printed too
+ */
+public record BookletOptions(
+        PrintChoice appearance, WordingChoice telling, PrintingNotice imprint, Supplements supplements, boolean draft) {
+    public BookletOptions {
+        Objects.requireNonNull(appearance);
+        Objects.requireNonNull(telling);
+        Objects.requireNonNull(imprint);
+        Objects.requireNonNull(supplements);
+    }
+
+    /** The pattern in the chart's own terms, for right-handed makers, on A4, for any size, with all supplements. */
+    public static BookletOptions of(Chart chart) {
+        return new BookletOptions(
+                PrintChoice.STANDARD,
+                new WordingChoice(PrintedTerms.of(chart.terms()), Counting.STITCHES, HookHand.RIGHT, PatternSize.any()),
+                PrintingNotice.NONE,
+                Supplements.ALL,
+                false);
+    }
+
+    /** For whose eyes it is set. */
+    public Edition edition() {
+        return appearance.edition();
+    }
+
+    /** The paper of all pages but, perhaps, those of the chart. */
+    public Paper paper() {
+        return appearance.paper();
+    }
+
+    /** The side of a cell of the chart, if one was asked for. */
+    public OptionalDouble cellMm() {
+        return appearance.cellMm();
+    }
+
+    /** The terms of the words; of both the first. */
+    public Terms terms() {
+        return telling.terms().inTurn().get(0);
+    }
+
+    /** The way of counting that comes first. */
+    public Counting counting() {
+        return telling.counting();
+    }
+
+    /** The hand that holds the hook. */
+    public HookHand hand() {
+        return telling.hand();
+    }
+
+    /** For which pieces the pattern is. */
+    public PatternSize size() {
+        return telling.size();
+    }
+
+    /** How often the repeat is worked on each side; empty for a pattern of any size. */
+    public Optional<PerSide> repeats() {
+        return telling.size().repeats();
+    }
+
+    /** How the words are written, in the first of the terms. */
+    public WordingOptions words(boolean asDraft) {
+        return new WordingOptions(terms(), counting(), size(), asDraft, hand());
+    }
+
+    /** Looking otherwise. */
+    public BookletOptions with(PrintChoice other) {
+        return new BookletOptions(other, telling, imprint, supplements, draft);
+    }
+
+    /** Told otherwise. */
+    public BookletOptions with(WordingChoice other) {
+        return new BookletOptions(appearance, other, imprint, supplements, draft);
+    }
+
+    /** With another version and date. */
+    public BookletOptions with(PrintingNotice other) {
+        return new BookletOptions(appearance, telling, other, supplements, draft);
+    }
+
+    /** In another edition. */
+    public BookletOptions withEdition(Edition other) {
+        return with(appearance.withEdition(other));
+    }
+
+    /** On other paper. */
+    public BookletOptions withPaper(Paper other) {
+        return with(appearance.withPaper(other));
+    }
+
+    /** With cells of that size. */
+    public BookletOptions withCellMm(double side) {
+        return with(appearance.withCellMm(side));
+    }
+
+    /** In these terms alone. */
+    public BookletOptions withTerms(Terms other) {
+        return with(telling.withTerms(PrintedTerms.of(other)));
+    }
+
+    /** Counted the other way. */
+    public BookletOptions withCounting(Counting other) {
+        return with(telling.withCounting(other));
+    }
+
+    /** For makers of the other hand. */
+    public BookletOptions withHand(HookHand other) {
+        return with(telling.withHand(other));
+    }
+
+    /** For a piece on which the repeat is worked that often. */
+    public BookletOptions withRepeats(PerSide perSide) {
+        return with(telling.withRepeats(perSide));
+    }
+
+    /** For one piece whose counts are put right as the plan says. */
+    public BookletOptions withPiece(FitPlan plan) {
+        return with(telling.withSize(new PatternSize.OfPiece(plan)));
+    }
+
+    /** With these supplements and no others. */
+    public BookletOptions withSupplements(Supplements other) {
+        return new BookletOptions(appearance, telling, imprint, other, draft);
+    }
+
+    /** Published even with error findings, or not. */
+    public BookletOptions withDraft(boolean allowed) {
+        return new BookletOptions(appearance, telling, imprint, supplements, allowed);
+    }
+}

@@ -1,0 +1,229 @@
+package edgewright.booklet.maker;
+
+import edgewright.booklet.choice.BookletTexts;
+import edgewright.booklet.page.ColumnSlice;
+import edgewright.booklet.page.ColumnSlice.Break;
+import edgewright.booklet.page.ColumnSlice.Piece;
+import edgewright.booklet.page.FormLine;
+import edgewright.booklet.page.LabelledEntries;
+import edgewright.booklet.page.PageColour;
+import edgewright.booklet.page.PageItem;
+import edgewright.booklet.page.PageLayout;
+import edgewright.booklet.page.Role;
+import edgewright.booklet.page.TableSetter;
+import edgewright.booklet.page.Tag;
+import edgewright.booklet.page.TextSetter;
+import edgewright.booklet.page.TextStyle;
+import edgewright.booklet.page.TextStyles;
+import edgewright.chart.HookHand;
+import edgewright.chart.Side;
+import edgewright.chart.Yarn;
+import edgewright.words.page.RoundParts;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Sets what the guide says of one round, under a hairline, with boxes to tick. */
+final class GuideBlock {
+    private static final double TICK_STEP_PT = 66;
+    private static final int TICKS_IN_ONE_COLUMN = 3;
+
+    private final TextSetter setter;
+    private final TextStyles styles;
+    private final PageLayout sheet;
+    private final LabelledEntries entries;
+    private final HookHand hand;
+
+    GuideBlock(TextSetter setter, HookHand hand) {
+        this.setter = setter;
+        this.styles = setter.styles();
+        this.sheet = setter.sheet();
+        this.entries = new LabelledEntries(setter);
+        this.hand = hand;
+    }
+
+    List<ColumnSlice> set(Tag parent, GuideFacts.RoundFacts facts, RoundParts parts) {
+        List<ColumnSlice> strips = new ArrayList<>(head(parent, facts));
+        Tag list = parent.child(Role.LIST);
+        strips.addAll(stitches(list, "guide.start", parts.start()));
+        boolean alike = parts.fromCorner().isEmpty() && parts.toCorner().isEmpty();
+        strips.addAll(stitches(list, "guide.fromCorner", parts.fromCorner()));
+        strips.addAll(stitches(list, alike ? "guide.eachSide" : "guide.repeat", parts.repeat()));
+        strips.addAll(stitches(list, "guide.toCorner", parts.toCorner()));
+        if (parts.changes().isEmpty()) {
+            strips.addAll(stitches(list, "guide.corner", afterColon(parts.corner())));
+        }
+        strips.addAll(changes(list, parts));
+        strips.addAll(stitches(list, "guide.end", parts.end()));
+        strips.addAll(prose(list, "guide.seen", facts.seen()));
+        strips.addAll(prose(list, "guide.back", facts.back()));
+        strips.addAll(counts(parent, facts));
+        strips.addAll(ticks(parent));
+        // Where the type is large a block may be higher than a page, and then ends between two parts.
+        strips.replaceAll(strip ->
+                strip.breaking(sheet.oneColumn() && strip.below() == Break.FREE ? Break.UNWELCOME : Break.NEVER));
+        strips.set(0, strips.get(0).breaking(Break.NEVER).spaced(sheet.halfLinePt()));
+        int last = strips.size() - 1;
+        strips.set(last, strips.get(last).breaking(Break.FREE));
+        return strips;
+    }
+
+    /** What stands beside the label needs no name of its own. */
+    private static String afterColon(String named) {
+        return named.substring(named.indexOf(':') + 1).strip();
+    }
+
+    /** Round, yarn and hook on one line; where there is but one column on a line each. */
+    private List<ColumnSlice> head(Tag parent, GuideFacts.RoundFacts facts) {
+        TextStyle label = styles.label();
+        TextStyle bold = styles.strong();
+        double baseline = sheet.halfLinePt() + label.baselinePt();
+        Yarn yarn = facts.yarn();
+        String named = BookletTexts.of("guide.yarn", yarn.id(), yarn.name());
+        Optional<String> hook = facts.hook().map(size -> BookletTexts.of("guide.hook", size));
+        List<Piece> pieces = new ArrayList<>();
+        pieces.add(Piece.ornament(
+                PageItem.Box.filled(0, 0, sheet.widthPt(), 0.6, PageColour.LINE),
+                setter.chips().of(yarn, 0, sheet.halfLinePt())));
+        pieces.add(Piece.of(
+                parent.child(Role.H3),
+                setter.words(
+                        setter.chips().indentPt(), baseline, BookletTexts.of("guide.round", facts.round()), label)));
+        List<ColumnSlice> strips = new ArrayList<>();
+        if (sheet.oneColumn()) {
+            strips.add(
+                    ColumnSlice.of(sheet.halfLinePt() + sheet.linePt(), pieces).breaking(Break.NEVER));
+            strips.addAll(setter.paragraph(
+                    parent,
+                    hook.map(size -> BookletTexts.of("guide.yarnAndHook", named, size))
+                            .orElse(named)));
+            return strips;
+        }
+        double hookPt = 0;
+        Optional<PageItem.Words> hookWords =
+                hook.map(words -> setter.wordsTo(sheet.widthPt(), baseline, words, styles.small()));
+        if (hookWords.isPresent()) {
+            hookPt = hookWords.get().widthPt() + setter.chips().indentPt();
+        }
+        pieces.add(Piece.of(
+                parent.child(Role.PARAGRAPH),
+                setter.words(sheet.labelPt(), baseline, setter.fitted(named, bold, sheet.textPt() - hookPt), bold)));
+        hookWords.ifPresent(words -> pieces.add(Piece.of(parent.child(Role.PARAGRAPH), words)));
+        strips.add(ColumnSlice.of(sheet.halfLinePt() + sheet.linePt(), pieces));
+        return strips;
+    }
+
+    private List<ColumnSlice> stitches(Tag list, String label, String text) {
+        return row(list, label, text, true);
+    }
+
+    /** The words for each side in a round that puts the counts right. */
+    private List<ColumnSlice> changes(Tag list, RoundParts parts) {
+        if (parts.changes().isEmpty()) {
+            return List.of();
+        }
+        Tag item = list.child(Role.ITEM);
+        Tag body = item.child(Role.BODY);
+        return entries.entry(
+                item.child(Role.LABEL),
+                BookletTexts.of("guide.sides"),
+                styles.smallStrong(),
+                List.of(),
+                0,
+                parts.changes().stream()
+                        .map(line -> new LabelledEntries.Line(body.child(Role.PARAGRAPH), line, styles.text(), true))
+                        .toList());
+    }
+
+    private List<ColumnSlice> prose(Tag list, String label, String text) {
+        return row(list, label, text, false);
+    }
+
+    /** Nothing where there is nothing to say. */
+    private List<ColumnSlice> row(Tag list, String label, String text, boolean stitches) {
+        if (text.isEmpty()) {
+            return List.of();
+        }
+        Tag item = list.child(Role.ITEM);
+        Tag labelTag = item.child(Role.LABEL);
+        LabelledEntries.Line line = new LabelledEntries.Line(item.child(Role.BODY), text, styles.text(), stitches);
+        return sheet.oneColumn()
+                ? entries.runIn(
+                        labelTag, BookletTexts.of("guide.runIn", BookletTexts.of(label)), styles.smallStrong(), line)
+                : entries.entry(labelTag, BookletTexts.of(label), styles.smallStrong(), List.of(), 0, List.of(line));
+    }
+
+    private List<ColumnSlice> counts(Tag parent, GuideFacts.RoundFacts facts) {
+        TableSetter tables = new TableSetter(setter);
+        List<ColumnSlice> table = tables.tables(
+                parent,
+                facts.counted(),
+                List.of(facts.counts()),
+                sheet.labelPt() - tables.indentPt(),
+                sheet.textPt() + 2 * tables.indentPt());
+        List<ColumnSlice> strips = new ArrayList<>();
+        for (ColumnSlice strip : table) {
+            // Blocks are kept whole, so no head need come again.
+            strips.add(strip.repeating(List.of()));
+        }
+        return labelled(parent, "guide.count", styles.smallStrong().baselinePt(), strips);
+    }
+
+    /** A box for each side as it is done, and one for the round when it is counted; in columns. */
+    private List<ColumnSlice> ticks(Tag parent) {
+        TextStyle small = styles.small();
+        Tag list = parent.child(Role.LIST);
+        List<String> done = new ArrayList<>();
+        for (Side side : hand.workingOrder()) {
+            done.add(BookletTexts.of("side." + side));
+        }
+        done.add(BookletTexts.of("guide.counted"));
+        double tick = FormLine.tickPt(sheet);
+        double height = sheet.linePt() + sheet.halfLinePt();
+        double baseline = sheet.halfLinePt() + small.baselinePt();
+        double top = FormLine.besidePt(sheet, baseline);
+        int inLine = sheet.oneColumn() ? TICKS_IN_ONE_COLUMN : done.size();
+        double left = sheet.oneColumn() ? sheet.widthPt() / (inLine + 1) : sheet.labelPt();
+        double step = sheet.oneColumn() ? left : TICK_STEP_PT;
+        List<ColumnSlice> strips = new ArrayList<>();
+        for (int first = 0; first < done.size(); first += inLine) {
+            List<Piece> pieces = new ArrayList<>();
+            for (int i = first; i < Math.min(first + inLine, done.size()); i++) {
+                double x = left + (i - first) * step;
+                Tag item = list.child(Role.ITEM).child(Role.BODY);
+                pieces.add(Piece.ornament(FormLine.tick(sheet, x, top)));
+                pieces.add(Piece.of(item, setter.words(x + 1.5 * tick, baseline, done.get(i), small)));
+            }
+            strips.add(ColumnSlice.of(height, pieces).breaking(Break.NEVER));
+        }
+        return beside(parent, "guide.done", baseline, strips);
+    }
+
+    /** With a label at the left of the first line, or over it where there is but one column. */
+    private List<ColumnSlice> labelled(Tag parent, String label, double baselinePt, List<ColumnSlice> strips) {
+        if (!sheet.oneColumn()) {
+            return beside(parent, label, baselinePt, strips);
+        }
+        List<ColumnSlice> labelled = new ArrayList<>();
+        setter.paragraph(parent.child(Role.PARAGRAPH), BookletTexts.of(label), styles.smallStrong(), 0, sheet.widthPt())
+                .forEach(line -> labelled.add(line.breaking(Break.NEVER)));
+        labelled.addAll(strips);
+        return labelled;
+    }
+
+    /** With a label at the left of the first line. */
+    private List<ColumnSlice> beside(Tag parent, String label, double baselinePt, List<ColumnSlice> strips) {
+        List<ColumnSlice> labelled = new ArrayList<>(strips);
+        Tag tag = parent.child(Role.PARAGRAPH);
+        ColumnSlice first = strips.get(0);
+        List<Piece> pieces = new ArrayList<>();
+        pieces.add(Piece.of(tag, setter.words(0, baselinePt, BookletTexts.of(label), styles.smallStrong())));
+        pieces.addAll(first.pieces());
+        labelled.set(
+                0,
+                ColumnSlice.of(first.heightPt(), pieces)
+                        .spaced(first.spaceAbovePt())
+                        .breaking(first.below()));
+        return labelled;
+    }
+}

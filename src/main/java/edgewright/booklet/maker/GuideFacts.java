@@ -1,0 +1,123 @@
+package edgewright.booklet.maker;
+
+import edgewright.booklet.choice.BookletOptions;
+import edgewright.booklet.choice.BookletTexts;
+import edgewright.booklet.choice.Edition;
+import edgewright.booklet.parts.CountsPages;
+import edgewright.chart.Chart;
+import edgewright.chart.HookSize;
+import edgewright.chart.PerSide;
+import edgewright.chart.Side;
+import edgewright.chart.Yarn;
+import edgewright.fit.BackLayer;
+import edgewright.fit.GuideSentences;
+import edgewright.fit.Landmarks;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** What the guide says of a round beside its words. */
+final class GuideFacts {
+    private final Chart chart;
+    private final BookletOptions options;
+    private final GuideSentences sentences = new GuideSentences();
+    private final List<Integer> examples;
+
+    /**
+     * One round.
+     *
+     * @param hook the hook, if the designer names one
+     * @param counted what the columns of the counts stand for: the sides, or for a pattern of any size examples; the first
+     *     element is the head of them all
+     * @param counts the way of counting, then a count for each column
+     * @param seen what a maker should see; may be empty
+     * @param back what is matched in the back layer; may be empty
+     */
+    record RoundFacts(
+            int round,
+            Yarn yarn,
+            Optional<HookSize> hook,
+            List<String> counted,
+            List<String> counts,
+            String seen,
+            String back) {
+        RoundFacts {
+            counted = List.copyOf(counted);
+            counts = List.copyOf(counts);
+        }
+    }
+
+    GuideFacts(Chart chart, BookletOptions options) {
+        this.chart = chart;
+        this.options = options;
+        this.examples = options.repeats().isPresent() ? List.of() : CountsPages.repeats(chart.shape());
+    }
+
+    RoundFacts of(int round) {
+        List<String> counted = new ArrayList<>();
+        List<String> counts = new ArrayList<>(List.of(BookletTexts.of("guide.counts." + options.counting())));
+        Optional<PerSide> sides = options.size().stitches(chart.shape(), round);
+        if (sides.isPresent()) {
+            counted.add(BookletTexts.of("guide.counts.sides"));
+            for (Side side : options.hand().workingOrder()) {
+                counted.add(BookletTexts.of("side." + side));
+                counts.add(Integer.toString(options.counting().shown(sides.get().of(side))));
+            }
+        } else {
+            // In large type the whole name would take the room of two columns from the counts.
+            boolean large = options.edition() == Edition.LARGE_PRINT;
+            counted.add(BookletTexts.of(large ? "guide.counts.repeats.short" : "guide.counts.repeats"));
+            for (int repeats : examples) {
+                counted.add(Integer.toString(repeats));
+                counts.add(count(round, repeats));
+            }
+        }
+        return new RoundFacts(
+                round,
+                chart.yarnOf(round),
+                chart.making().hook(),
+                counted,
+                counts,
+                String.join(" ", seen(round)),
+                back(round));
+    }
+
+    private String back(int round) {
+        boolean before = options.size().changes().stream()
+                .anyMatch(plan -> round <= plan.question().round());
+        if (before || chart.making().back().isEmpty()) {
+            return "";
+        }
+        OptionalInt matching = new BackLayer(chart.shape(), chart.rounds().size()).matching(round);
+        return matching.isEmpty() ? "" : BookletTexts.of("guide.back.matches", matching.getAsInt());
+    }
+
+    private boolean isRagged() {
+        return !chart.raggedSections().isEmpty();
+    }
+
+    private String count(int round, int repeats) {
+        return Integer.toString(options.counting().shown(chart.shape().stitches(round, repeats)));
+    }
+
+    /** How often the repeat is worked in this round; where it does not come out even yet, as often as at last. */
+    private Optional<PerSide> repeats(int round) {
+        return options.size()
+                .stitches(chart.shape(), round)
+                .filter(sides ->
+                        sides.stream().allMatch(stitches -> chart.shape().closes(round, stitches)))
+                .map(sides -> sides.map(
+                        stitches -> chart.shape().repeats(round, stitches).orElseThrow()))
+                .or(options::repeats);
+    }
+
+    private List<String> seen(int round) {
+        if (isRagged()) {
+            return List.of();
+        }
+        return repeats(round)
+                .map(repeats -> sentences.landmarks(Landmarks.of(chart, round, repeats), repeats))
+                .orElseGet(() -> sentences.landmarks(Landmarks.of(chart, round)));
+    }
+}

@@ -1,0 +1,57 @@
+package edgewright.booklet.maker;
+
+import edgewright.booklet.choice.BookletOptions;
+import edgewright.booklet.choice.BookletTexts;
+import edgewright.booklet.page.Anchor;
+import edgewright.booklet.page.ColumnSlice;
+import edgewright.booklet.page.ColumnSlice.Break;
+import edgewright.booklet.page.Tag;
+import edgewright.booklet.page.TextSetter;
+import edgewright.chart.Chart;
+import edgewright.words.write.PatternWriter;
+import edgewright.words.write.WordingOptions;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The round guide: a block for each round, never cut, with what to work, count and see, and boxes to tick. */
+public final class GuidePages {
+    private final TextSetter setter;
+    private final Chart chart;
+    private final BookletOptions options;
+
+    public GuidePages(TextSetter setter, Chart chart, BookletOptions options) {
+        this.setter = setter;
+        this.chart = chart;
+        this.options = options;
+    }
+
+    public List<ColumnSlice> set(Tag parent, Anchor anchor) {
+        List<ColumnSlice> strips = new ArrayList<>(setter.partHeading(parent, anchor));
+        strips.addAll(setter.paragraph(
+                parent,
+                options.size()
+                        .changes()
+                        .map(plan -> BookletTexts.of("guide.how.piece", plan.changing()))
+                        .orElseGet(() -> BookletTexts.of("guide.how"))));
+        String counts = BookletTexts.of("counts.caption." + options.counting());
+        if (options.repeats().isEmpty()) {
+            counts += " " + BookletTexts.of("guide.examples");
+        }
+        List<ColumnSlice> counted = new ArrayList<>(setter.paragraph(parent, counts));
+        counted.set(0, counted.get(0).spaced(setter.sheet().halfLinePt()));
+        strips.addAll(counted);
+        strips.replaceAll(strip -> strip.breaking(Break.NEVER));
+        if (setter.sheet().oneColumn()) {
+            // With the first block this is higher than a page.
+            strips.set(strips.size() - 1, strips.get(strips.size() - 1).breaking(Break.FREE));
+        }
+        WordingOptions written = options.words(false);
+        GuideFacts facts = new GuideFacts(chart, options);
+        GuideBlock block = new GuideBlock(setter, options.hand());
+        for (int round = 1; round <= chart.rounds().size(); round++) {
+            strips.addAll(block.set(parent, facts.of(round), PatternWriter.parts(chart, round, written)));
+        }
+        strips.set(0, strips.get(0).onNewPage(true));
+        return strips;
+    }
+}

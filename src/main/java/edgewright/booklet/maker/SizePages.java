@@ -1,0 +1,259 @@
+package edgewright.booklet.maker;
+
+import edgewright.booklet.choice.BookletTexts;
+import edgewright.booklet.page.ColumnSlice;
+import edgewright.booklet.page.ColumnSlice.Break;
+import edgewright.booklet.page.Role;
+import edgewright.booklet.page.TableSetter;
+import edgewright.booklet.page.Tag;
+import edgewright.booklet.page.TextSetter;
+import edgewright.booklet.parts.CountsPages;
+import edgewright.chart.Chart;
+import edgewright.chart.PerSide;
+import edgewright.chart.SideShape;
+import edgewright.chart.Swatch;
+import edgewright.fit.BackLayer;
+import edgewright.fit.FinishedSize;
+import edgewright.fit.GuideSentences;
+import edgewright.fit.Inches;
+import edgewright.fit.Ratio;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** The tables of the worksheet: counts that come out even, sizes, what is picked up, the back layer. */
+final class SizePages {
+    /** Repeats in a row of the table of counts, so that tens stand at the left and ones at the head. */
+    private static final int TEN = 10;
+
+    /** The table goes on to sides of about so many stitches: a large bed. */
+    private static final int LARGE_SIDE = 320;
+
+    private static final int MOST_TENS = 9;
+
+    /** Rows of a piece in ten centimetres, from thick yarn to thin. */
+    private static final List<Integer> PIECE_ROWS = List.of(8, 10, 12, 14, 16, 18, 20, 24, 28);
+
+    private final TextSetter setter;
+    private final WorksheetPlan plan;
+    private final Chart chart;
+    private final SideShape shape;
+    private final Optional<Swatch> swatch;
+
+    SizePages(TextSetter setter, WorksheetPlan plan) {
+        this.setter = setter;
+        this.plan = plan;
+        this.chart = plan.chart();
+        this.shape = chart.shape();
+        this.swatch = chart.making().swatch();
+    }
+
+    /** The counts with which a side comes out even in the counting round; around the size of the pattern, if it has one. */
+    List<ColumnSlice> closing(Tag parent) {
+        List<ColumnSlice> strips = headed(parent, BookletTexts.of("sizes.even", WorksheetPlan.name(plan.counting())));
+        String way = BookletTexts.of("worksheet.count.way." + plan.options().counting());
+        if (shape.w() == 1) {
+            strips.addAll(wide(setter, parent, BookletTexts.of("sizes.any", plan.count(plan.counting(), 0), way)));
+            return strips;
+        }
+        int most = Math.max(tens().get(tens().size() - 1) * TEN + TEN, TEN);
+        // Where the type is large, a row of ten would be wider than the page.
+        int inRow = new TableSetter(setter).fits(TEN, plan.count(plan.counting(), most), widthPt()) ? TEN : TEN / 2;
+        strips.addAll(wide(setter, parent, BookletTexts.of("sizes.how." + inRow, way)));
+        List<String> columns = new ArrayList<>(List.of(BookletTexts.of("sizes.repeats")));
+        IntStream.range(0, inRow).forEach(more -> columns.add(Integer.toString(more)));
+        List<List<String>> rows = new ArrayList<>();
+        for (int first : tens().stream()
+                .flatMap(tens -> Stream.iterate(TEN * tens, m -> m < TEN * tens + TEN, m -> m + inRow))
+                .toList()) {
+            List<String> row = new ArrayList<>(List.of(Integer.toString(first)));
+            IntStream.range(0, inRow).forEach(more -> row.add(plan.count(plan.counting(), first + more)));
+            rows.add(row);
+        }
+        strips.addAll(table(parent, columns, rows));
+        return strips;
+    }
+
+    private List<Integer> tens() {
+        if (plan.size().isPresent()) {
+            TreeSet<Integer> tens = new TreeSet<>();
+            plan.size().get().stream().forEach(repeats -> {
+                tens.add(Math.max(0, repeats - TEN / 2) / TEN);
+                tens.add((repeats + TEN / 2) / TEN);
+            });
+            return List.copyOf(tens);
+        }
+        int largest = Math.max(TEN, (LARGE_SIDE - shape.fewestStitches(0)) / shape.w());
+        return IntStream.rangeClosed(0, Math.min(MOST_TENS - 1, largest / TEN))
+                .boxed()
+                .toList();
+    }
+
+    /** A row a size: counts in the rounds that matter, and with a swatch the size in centimetres. */
+    List<ColumnSlice> sizes(Tag parent) {
+        int last = chart.rounds().size();
+        List<Integer> rounds =
+                Stream.of(0, plan.counting(), plan.checking(), last).distinct().toList();
+        List<String> columns = new ArrayList<>(List.of(BookletTexts.of("sizes.repeats")));
+        rounds.forEach(round ->
+                columns.add(round == 0 ? BookletTexts.of("sizes.base") : BookletTexts.of("sizes.round", round)));
+        swatch.ifPresent(
+                s -> columns.addAll(List.of(BookletTexts.of("sizes.pieceCm"), BookletTexts.of("sizes.outerCm"))));
+        List<List<String>> rows = new ArrayList<>();
+        for (int repeats : repeats()) {
+            List<String> row = new ArrayList<>(List.of(Integer.toString(repeats)));
+            rounds.forEach(round -> row.add(plan.count(round, repeats)));
+            swatch.ifPresent(s -> {
+                FinishedSize size =
+                        FinishedSize.onStitches(PerSide.all(Math.max(1, shape.stitches(0, repeats))), last, s);
+                row.add(cm(size.acrossMm()));
+                row.add(cm(size.outerAcrossMm()));
+            });
+            rows.add(row);
+        }
+        List<ColumnSlice> strips = headed(parent, BookletTexts.of("sizes.heading"));
+        strips.set(0, strips.get(0).onNewPage(true));
+        String way = BookletTexts.of("counts.caption." + plan.options().counting());
+        strips.addAll(wide(setter, parent, swatch.isPresent() ? way + " " + BookletTexts.of("sizes.bySwatch") : way));
+        strips.addAll(table(parent, columns, rows));
+        return strips;
+    }
+
+    /** Those of the pattern and their neighbours, or examples. */
+    private List<Integer> repeats() {
+        if (plan.size().isEmpty()) {
+            return CountsPages.repeats(shape);
+        }
+        TreeSet<Integer> repeats = new TreeSet<>();
+        plan.size().get().stream()
+                .forEach(m -> IntStream.rangeClosed(Math.max(0, m - 1), m + 1).forEach(repeats::add));
+        return List.copyOf(repeats);
+    }
+
+    /** How wide the border is by the swatch, and how large the whole; nothing without a swatch. */
+    List<ColumnSlice> swatch(Tag parent) {
+        if (swatch.isEmpty()) {
+            return List.of();
+        }
+        Swatch measured = swatch.get();
+        int rounds = chart.rounds().size();
+        String by = BookletTexts.of("sizes.swatch", number(measured.stitchesIn10Cm()), number(measured.roundsIn10Cm()));
+        List<String> said = plan.size()
+                .map(repeats -> repeats.map(m -> Math.max(1, shape.stitches(0, m))))
+                .map(base -> new GuideSentences().of(FinishedSize.onStitches(base, rounds, measured)))
+                .orElseGet(() -> List.of(width(rounds * measured.roundMm())));
+        List<ColumnSlice> strips = headed(parent, BookletTexts.of("sizes.swatch.heading"));
+        strips.addAll(wide(setter, parent, by + " " + String.join(" ", said)));
+        return strips;
+    }
+
+    private static String width(double mm) {
+        return BookletTexts.of("sizes.width", cm(mm), Inches.ofMm(mm));
+    }
+
+    /** How the base round is picked up along the edges of a bare piece. */
+    List<ColumnSlice> pickUp(Tag parent) {
+        List<ColumnSlice> strips = headed(parent, BookletTexts.of("sizes.pickUp.heading"));
+        strips.addAll(wide(setter, parent, BookletTexts.of("sizes.pickUp")));
+        swatch.ifPresent(measured -> {
+            strips.addAll(
+                    apart(setter, parent, BookletTexts.of("sizes.pickUp.rows", number(measured.stitchesIn10Cm()))));
+            List<String> columns = new ArrayList<>(List.of(BookletTexts.of("sizes.pickUp.rowsIn10Cm")));
+            List<String> row = new ArrayList<>(List.of(BookletTexts.of("sizes.pickUp.ratio")));
+            for (int rows : PIECE_ROWS) {
+                Ratio ratio = Ratio.alongRows(rows, measured);
+                columns.add(Integer.toString(rows));
+                row.add(BookletTexts.of("sizes.pickUp.in", ratio.stitches(), ratio.rows()));
+            }
+            strips.addAll(table(parent, columns, List.of(row)));
+        });
+        return strips;
+    }
+
+    /** The counts of the back layer beside the front rounds that they match; nothing for a border of one layer. */
+    List<ColumnSlice> back(Tag parent) {
+        if (chart.making().back().isEmpty()) {
+            return List.of();
+        }
+        BackLayer back = new BackLayer(shape, chart.rounds().size());
+        List<String> columns =
+                new ArrayList<>(List.of(BookletTexts.of("sizes.back.round"), BookletTexts.of("sizes.back.front")));
+        List<Integer> sizes = new ArrayList<>();
+        plan.size()
+                .ifPresentOrElse(
+                        size -> plan.options().hand().workingOrder().forEach(side -> {
+                            columns.add(BookletTexts.of("side." + side));
+                            sizes.add(size.of(side));
+                        }),
+                        () -> CountsPages.repeats(shape).forEach(repeats -> {
+                            columns.add(BookletTexts.counted("counts.repeats", repeats));
+                            sizes.add(repeats);
+                        }));
+        List<List<String>> rows = new ArrayList<>();
+        for (BackLayer.Round round : back.rounds()) {
+            List<String> row =
+                    new ArrayList<>(List.of(Integer.toString(round.number()), Integer.toString(round.frontRound())));
+            sizes.forEach(repeats -> row.add(plan.count(round.frontRound(), repeats)));
+            rows.add(row);
+        }
+        List<ColumnSlice> strips = headed(parent, BookletTexts.of("sizes.back.heading"));
+        chart.making()
+                .backHook()
+                .ifPresent(hook -> strips.addAll(wide(setter, parent, BookletTexts.of("sizes.back.hook", hook))));
+        strips.addAll(apart(
+                setter,
+                parent,
+                BookletTexts.of("sizes.back.how") + " "
+                        + BookletTexts.of("counts.caption." + plan.options().counting())));
+        strips.addAll(table(parent, columns, rows));
+        return strips;
+    }
+
+    /** The text of a table is as wide as the column; what is shaded stands out a little. */
+    private double widthPt() {
+        return setter.sheet().widthPt() + 2 * new TableSetter(setter).indentPt();
+    }
+
+    private List<ColumnSlice> headed(Tag parent, String heading) {
+        return new ArrayList<>(setter.sectionHeading(parent, heading, Optional.empty()));
+    }
+
+    private List<ColumnSlice> table(Tag parent, List<String> columns, List<List<String>> rows) {
+        TableSetter tables = new TableSetter(setter);
+        List<ColumnSlice> table = new ArrayList<>(tables.tables(parent, columns, rows, -tables.indentPt(), widthPt()));
+        table.set(0, table.get(0).spaced(setter.sheet().halfLinePt()));
+        return table;
+    }
+
+    /** A paragraph as wide as the column, which goes with what follows it. */
+    static List<ColumnSlice> wide(TextSetter setter, Tag parent, String text) {
+        List<ColumnSlice> strips = new ArrayList<>(setter.paragraph(
+                parent.child(Role.PARAGRAPH),
+                text,
+                setter.styles().text(),
+                0,
+                setter.sheet().widthPt()));
+        strips.replaceAll(strip -> strip.breaking(Break.NEVER));
+        return strips;
+    }
+
+    /** The same with white over it. */
+    static List<ColumnSlice> apart(TextSetter setter, Tag parent, String text) {
+        List<ColumnSlice> strips = wide(setter, parent, text);
+        strips.set(0, strips.get(0).spaced(setter.sheet().halfLinePt()));
+        return strips;
+    }
+
+    private static String cm(double mm) {
+        return String.format(Locale.ROOT, "%.1f", mm / 10);
+    }
+
+    /** No more digits than are needed. */
+    private static String number(double number) {
+        return number == Math.rint(number) ? Long.toString(Math.round(number)) : Double.toString(number);
+    }
+}

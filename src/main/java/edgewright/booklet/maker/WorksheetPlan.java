@@ -1,0 +1,49 @@
+package edgewright.booklet.maker;
+
+import edgewright.booklet.choice.BookletOptions;
+import edgewright.booklet.choice.BookletTexts;
+import edgewright.chart.Chart;
+import edgewright.chart.PerSide;
+import edgewright.chart.Side;
+import edgewright.fit.ChangeRounds;
+import java.util.Optional;
+
+/**
+ * In which rounds the worksheet has the sides counted, changed and counted again. Where no plain round is left to do it in,
+ * all three are the base round.
+ *
+ * @param size how often the repeat is worked on each side, if that is known
+ */
+record WorksheetPlan(Chart chart, BookletOptions options, ChangeRounds rounds, Optional<PerSide> size) {
+    static WorksheetPlan of(Chart chart, BookletOptions options) {
+        return new WorksheetPlan(chart, options, ChangeRounds.of(chart), options.repeats());
+    }
+
+    /** Whether the base round is the only one in which counts can be put right. */
+    boolean isInBaseRound() {
+        return rounds.counting().isEmpty();
+    }
+
+    int counting() {
+        return rounds.counting().orElse(0);
+    }
+
+    int checking() {
+        return rounds.checking().orElse(rounds.changing());
+    }
+
+    /** What a side should count in a round, if its size is known. */
+    Optional<String> target(Side side, int round) {
+        return size.map(repeats -> count(round, repeats.of(side)));
+    }
+
+    /** What a side counts in a round when the repeat is worked that often, in the way of counting of the pattern. */
+    String count(int round, int repeats) {
+        return Integer.toString(options.counting().shown(chart.shape().stitches(round, repeats)));
+    }
+
+    /** What a round is called in a sentence. */
+    static String name(int round) {
+        return round == 0 ? BookletTexts.of("worksheet.base") : BookletTexts.of("worksheet.round", round);
+    }
+}

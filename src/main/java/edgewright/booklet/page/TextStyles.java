@@ -1,0 +1,51 @@
+package edgewright.booklet.page;
+
+/** The few styles that a pattern is set in. */
+public record TextStyles(
+        TextStyle title,
+        TextStyle part,
+        TextStyle section,
+        TextStyle label,
+        TextStyle text,
+        TextStyle strong,
+        TextStyle small,
+        TextStyle smallStrong,
+        TextStyle figures,
+        TextStyle figuresHead) {
+
+    public static TextStyles of(Typefaces type, PageLayout sheet) {
+        return sheet.oneColumn() ? large(type, sheet) : usual(type, sheet);
+    }
+
+    private static TextStyles usual(Typefaces type, PageLayout sheet) {
+        double line = sheet.linePt();
+        return new TextStyles(
+                TextStyle.on(sheet, type.bold(), 30, 2.5 * line, PageColour.INK),
+                TextStyle.on(sheet, type.bold(), 17, 2 * line, PageColour.MARSH),
+                TextStyle.on(sheet, type.bold(), 11.5, line, PageColour.INK),
+                TextStyle.on(sheet, type.boldFigures(), sheet.textSizePt(), line, PageColour.INK),
+                TextStyle.on(sheet, type.text(), sheet.textSizePt(), line, PageColour.INK),
+                TextStyle.on(sheet, type.bold(), sheet.textSizePt(), line, PageColour.INK),
+                TextStyle.on(sheet, type.text(), 9, line, PageColour.SOFT),
+                TextStyle.on(sheet, type.bold(), 9, line, PageColour.INK),
+                TextStyle.on(sheet, type.figures(), 10, line, PageColour.INK),
+                TextStyle.on(sheet, type.boldFigures(), 9, line, PageColour.INK));
+    }
+
+    private static TextStyles large(Typefaces type, PageLayout sheet) {
+        double line = sheet.linePt();
+        TextStyle text = TextStyle.on(sheet, type.text(), sheet.textSizePt(), line, PageColour.INK);
+        TextStyle strong = TextStyle.on(sheet, type.bold(), sheet.textSizePt(), line, PageColour.INK);
+        return new TextStyles(
+                TextStyle.on(sheet, type.bold(), 36, 1.5 * line, PageColour.INK),
+                TextStyle.on(sheet, type.bold(), 28, 1.5 * line, PageColour.INK),
+                TextStyle.on(sheet, type.bold(), 24, line, PageColour.INK),
+                TextStyle.on(sheet, type.boldFigures(), sheet.textSizePt(), line, PageColour.INK),
+                text,
+                strong,
+                text,
+                strong,
+                TextStyle.on(sheet, type.figures(), sheet.textSizePt(), line, PageColour.INK),
+                TextStyle.on(sheet, type.boldFigures(), sheet.textSizePt(), line, PageColour.INK));
+    }
+}

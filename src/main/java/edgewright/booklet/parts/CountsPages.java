@@ -1,0 +1,87 @@
+package edgewright.booklet.parts;
+
+import edgewright.booklet.choice.BookletTexts;
+import edgewright.booklet.page.ColumnSlice;
+import edgewright.booklet.page.TableSetter;
+import edgewright.booklet.page.Tag;
+import edgewright.booklet.page.TextSetter;
+import edgewright.chart.Chart;
+import edgewright.chart.Counting;
+import edgewright.chart.SideShape;
+import edgewright.words.write.PatternWriter;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.TreeSet;
+
+/** The counts of a pattern for any size: the stitches on a side in each round, for a few sizes from small to large. */
+public final class CountsPages {
+    /** About how many stitches the sides of the base round have that stand as examples, from a cushion to a bed. */
+    private static final List<Integer> EXAMPLES = List.of(40, 60, 80, 120, 160, 200);
+
+    /** So many columns say which round a row is about. */
+    static final int NAMING = 2;
+
+    private CountsPages() {}
+
+    /**
+     * How often the repeat is worked in each example; rising, none twice, at least once each. The examples of the words are
+     * among them: they take the places of those that they are nearest to.
+     */
+    public static List<Integer> repeats(SideShape shape) {
+        TreeSet<Integer> repeats = new TreeSet<>();
+        for (int stitches : EXAMPLES) {
+            repeats.add(Math.max(1, Math.round((stitches - shape.fewestStitches(0)) / (float) shape.w())));
+        }
+        List<Integer> named = PatternWriter.exampleRepeats();
+        for (int words : named) {
+            repeats.stream()
+                    .filter(m -> !named.contains(m))
+                    .min(Comparator.comparingInt(m -> Math.abs(m - words)))
+                    .filter(m -> !repeats.contains(words))
+                    .ifPresent(repeats::remove);
+            repeats.add(words);
+        }
+        return List.copyOf(repeats);
+    }
+
+    /** The head of a column for sides on which the repeat is worked so often: in words, or short where the type is large. */
+    public static String repeats(TextSetter setter, int repeats) {
+        return setter.sheet().oneColumn()
+                ? BookletTexts.of("counts.times", repeats)
+                : BookletTexts.counted("counts.repeats", repeats);
+    }
+
+    /** A caption that says what is counted, then the table. */
+    public static List<ColumnSlice> set(TextSetter setter, Chart chart, Counting counting, Tag parent) {
+        SideShape shape = chart.shape();
+        List<Integer> repeats = repeats(shape);
+        List<String> columns =
+                new ArrayList<>(List.of(BookletTexts.of("counts.round"), BookletTexts.of("counts.yarn")));
+        repeats.forEach(m -> columns.add(repeats(setter, m)));
+        List<List<String>> rows = new ArrayList<>();
+        for (int r = 0; r <= chart.rounds().size(); r++) {
+            List<String> row = new ArrayList<>();
+            row.add(Integer.toString(r));
+            row.add(r == 0 ? BookletTexts.of("counts.base") : chart.yarnOf(r).id());
+            for (int m : repeats) {
+                row.add(Integer.toString(counting.shown(shape.stitches(r, m))));
+            }
+            rows.add(row);
+        }
+        String caption = BookletTexts.of("counts.caption." + counting) + " " + BookletTexts.of("counts.examples");
+        List<ColumnSlice> strips = new ArrayList<>(setter.paragraph(parent, caption));
+        strips.replaceAll(strip -> strip.breaking(ColumnSlice.Break.NEVER));
+        List<ColumnSlice> table = new ArrayList<>(new TableSetter(setter)
+                .fitting(
+                        parent,
+                        NAMING,
+                        columns,
+                        rows,
+                        setter.sheet().labelPt(),
+                        setter.sheet().textPt()));
+        table.set(0, table.get(0).spaced(setter.sheet().halfLinePt()));
+        strips.addAll(table);
+        return strips;
+    }
+}

@@ -1,0 +1,75 @@
+package edgewright.booklet.parts;
+
+import edgewright.booklet.choice.BookletTexts;
+import edgewright.booklet.page.Anchor;
+import edgewright.booklet.page.ColumnSlice;
+import edgewright.booklet.page.LabelledEntries;
+import edgewright.booklet.page.Role;
+import edgewright.booklet.page.Tag;
+import edgewright.booklet.page.TextSetter;
+import edgewright.booklet.page.TextStyles;
+import edgewright.check.Finding;
+import edgewright.check.FindingSentences;
+import edgewright.check.Severity;
+import edgewright.check.Verdict;
+import edgewright.draw.marks.Emphasis;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** What is wrong with a draft: every finding with its sentence, numbered as it is ringed in the chart. */
+public final class DraftPages {
+    /** So many findings are listed and ringed; of more, only their number is given. */
+    private static final int MOST_LISTED = 200;
+
+    private final List<Finding> listed;
+    private final int all;
+
+    public DraftPages(Verdict verdict) {
+        List<Finding> errorsFirst = Stream.concat(
+                        verdict.findings().stream().filter(f -> f.severity() == Severity.ERROR),
+                        verdict.findings().stream().filter(f -> f.severity() != Severity.ERROR))
+                .toList();
+        all = errorsFirst.size();
+        listed = errorsFirst.subList(0, Math.min(all, MOST_LISTED));
+    }
+
+    /** Rings in the chart, with the numbers of the list. */
+    public Emphasis emphasis() {
+        return Emphasis.of(listed);
+    }
+
+    public List<ColumnSlice> set(TextSetter setter, Tag parent, Anchor anchor) {
+        List<ColumnSlice> strips = new ArrayList<>(setter.partHeading(parent, anchor));
+        strips.addAll(setter.paragraph(parent, BookletTexts.of("draft.why")));
+        LabelledEntries entries = new LabelledEntries(setter);
+        FindingSentences sentences = FindingSentences.english();
+        TextStyles styles = setter.styles();
+        Tag list = parent.child(Role.LIST);
+        for (int i = 0; i < listed.size(); i++) {
+            Finding finding = listed.get(i);
+            Tag item = list.child(Role.ITEM);
+            String label = (i + 1) + " " + BookletTexts.of("draft." + finding.severity());
+            List<ColumnSlice> entry = new ArrayList<>(entries.entry(
+                    item.child(Role.LABEL),
+                    label,
+                    styles.strong(),
+                    List.of(),
+                    0,
+                    List.of(new LabelledEntries.Line(
+                            item.child(Role.BODY),
+                            sentences.of(finding.where()) + ": " + sentences.of(finding),
+                            styles.text(),
+                            false))));
+            entry.set(0, entry.get(0).spaced(setter.sheet().halfLinePt()));
+            strips.addAll(entry);
+        }
+        if (listed.size() < all) {
+            List<ColumnSlice> more =
+                    new ArrayList<>(setter.paragraph(parent, BookletTexts.of("draft.more", all - listed.size())));
+            more.set(0, more.get(0).spaced(setter.sheet().halfLinePt()));
+            strips.addAll(more);
+        }
+        return strips;
+    }
+}

@@ -1,0 +1,164 @@
+package edgewright.booklet.parts;
+
+import edgewright.booklet.page.Anchor;
+import edgewright.booklet.page.ColumnSlice;
+import edgewright.booklet.page.LabelledEntries;
+import edgewright.booklet.page.PageItem;
+import edgewright.booklet.page.Role;
+import edgewright.booklet.page.TableSetter;
+import edgewright.booklet.page.Tag;
+import edgewright.booklet.page.TextSetter;
+import edgewright.booklet.page.TextStyle;
+import edgewright.chart.Chart;
+import edgewright.chart.Yarn;
+import edgewright.words.page.PatternPart;
+import edgewright.words.page.TextBlock;
+import edgewright.words.page.TextBlockPrinter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+
+/** Sets one part of the written pattern: its heading, then its blocks. */
+public final class PartPages implements TextBlockPrinter {
+    private final TextSetter setter;
+    private final LabelledEntries entries;
+    private final Chart chart;
+    private final List<Yarn> yarns;
+    private final PatternPart.Kind kind;
+    private final Tag parent;
+    private final List<ColumnSlice> strips = new ArrayList<>();
+    private int headingStrips;
+    private int yarnsSeen;
+    private Tag list;
+
+    private PartPages(TextSetter setter, Chart chart, PatternPart.Kind kind, Tag parent) {
+        this.setter = setter;
+        this.entries = new LabelledEntries(setter);
+        this.chart = chart;
+        this.yarns = chart.yarnsUsed();
+        this.kind = kind;
+        this.parent = parent;
+    }
+
+    /**
+     * A part under a heading of its own.
+     *
+     * @param heading what is to be done to the heading
+     */
+    public static List<ColumnSlice> set(
+            TextSetter setter,
+            Chart chart,
+            PatternPart part,
+            Tag parent,
+            UnaryOperator<List<ColumnSlice>> heading,
+            Anchor anchor) {
+        PartPages pages = new PartPages(setter, chart, part.kind(), parent);
+        pages.strips.addAll(heading.apply(setter.partHeading(parent, anchor)));
+        pages.headingStrips = setter.sheet().oneColumn() ? 1 : pages.strips.size();
+        part.blocks().forEach(block -> block.printOn(pages));
+        if (part.kind() == PatternPart.Kind.ABBREVIATIONS) {
+            pages.keepTogether();
+        }
+        return pages.strips;
+    }
+
+    /** A list that is looked things up in is seen at a glance. */
+    private void keepTogether() {
+        strips.subList(0, strips.size() - 1)
+                .replaceAll(strip ->
+                        strip.below() == ColumnSlice.Break.FREE ? strip.breaking(ColumnSlice.Break.UNWELCOME) : strip);
+    }
+
+    @Override
+    public void prose(TextBlock.Prose prose) {
+        list = null;
+        add(setter.paragraph(parent, prose.text()), setter.betweenPt());
+    }
+
+    @Override
+    public void entry(TextBlock.Entry entry) {
+        if (list == null) {
+            list = parent.child(Role.LIST);
+        }
+        Tag item = list.child(Role.ITEM);
+        List<PageItem> chip = List.of();
+        double indent = 0;
+        if (kind == PatternPart.Kind.NEEDS && yarnsSeen < yarns.size()) {
+            Yarn yarn = yarns.get(yarnsSeen);
+            yarnsSeen++;
+            chip = List.of(setter.chips().of(yarn, 0, 0));
+            indent = setter.chips().indentPt();
+        }
+        TextStyle text = setter.styles().text();
+        add(
+                entries.entry(
+                        item.child(Role.LABEL),
+                        entry.word(),
+                        setter.styles().strong(),
+                        chip,
+                        indent,
+                        List.of(new LabelledEntries.Line(item.child(Role.BODY), entry.text(), text, false))),
+                setter.sheet().oneColumn() ? setter.betweenPt() : 0);
+    }
+
+    @Override
+    public void round(TextBlock.RoundWords round) {
+        list = null;
+        Optional<Yarn> yarn = round.round() == 0 ? Optional.empty() : Optional.of(chart.yarnOf(round.round()));
+        List<PageItem> chip = yarn.map(y -> List.of(setter.chips().of(y, 0, 0))).orElse(List.of());
+        String head = round.lines().get(0);
+        int end = endOfName(head, yarn.map(Yarn::name).orElse(""));
+        List<LabelledEntries.Line> lines = new ArrayList<>();
+        lines.add(new LabelledEntries.Line(
+                parent.child(Role.PARAGRAPH),
+                head.substring(end).strip(),
+                setter.styles().text(),
+                true));
+        for (String line : round.lines().subList(1, round.lines().size())) {
+            lines.add(new LabelledEntries.Line(
+                    parent.child(Role.PARAGRAPH), line, setter.styles().text(), true));
+        }
+        List<ColumnSlice> set = entries.entry(
+                parent.child(Role.H3),
+                head.substring(0, end).strip(),
+                setter.styles().label(),
+                chip,
+                chip.isEmpty() ? 0 : setter.chips().indentPt(),
+                lines);
+        add(set, setter.sheet().linePt());
+    }
+
+    @Override
+    public void counts(TextBlock.CountsTable table) {
+        list = null;
+        List<ColumnSlice> caption = setter.paragraph(parent, table.caption());
+        caption.set(caption.size() - 1, caption.get(caption.size() - 1).breaking(ColumnSlice.Break.NEVER));
+        add(caption, setter.sheet().halfLinePt());
+        double x = setter.sheet().labelPt();
+        add(
+                new TableSetter(setter)
+                        .fitting(
+                                parent,
+                                table.columns(),
+                                table.rows(),
+                                x,
+                                setter.sheet().textPt()),
+                setter.sheet().halfLinePt());
+    }
+
+    /** Where the sentence that names a round and its yarn ends; the yarn's name may hold full stops of its own. */
+    static int endOfName(String head, String yarn) {
+        int named = Math.max(0, head.indexOf(yarn)) + yarn.length();
+        int end = head.indexOf(". ", Math.min(named, head.length()));
+        return end < 0 ? head.length() : end + 1;
+    }
+
+    private void add(List<ColumnSlice> more, double abovePt) {
+        List<ColumnSlice> spaced = new ArrayList<>(more);
+        if (!spaced.isEmpty() && strips.size() > headingStrips) {
+            spaced.set(0, spaced.get(0).spaced(abovePt));
+        }
+        strips.addAll(spaced);
+    }
+}

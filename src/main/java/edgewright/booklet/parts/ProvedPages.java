@@ -1,0 +1,136 @@
+package edgewright.booklet.parts;
+
+import edgewright.booklet.choice.BookletOptions;
+import edgewright.booklet.choice.BookletTexts;
+import edgewright.booklet.choice.Progress;
+import edgewright.booklet.page.Anchor;
+import edgewright.booklet.page.ColumnSlice;
+import edgewright.booklet.page.Tag;
+import edgewright.booklet.page.TextSetter;
+import edgewright.chart.Chart;
+import edgewright.chart.PerSide;
+import edgewright.chart.Side;
+import edgewright.fit.FitPlan;
+import edgewright.proof.SizeProofs;
+import edgewright.proof.SizeProofs.Trial;
+import edgewright.texts.Bundle;
+import edgewright.words.write.WordingOptions;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** For which sizes the words of the pattern were worked back before it was printed, and what came of it. */
+public final class ProvedPages {
+    /** On pieces of more stitches than this the words are not worked: it would take too long, and no blanket is as large. */
+    static final long MOST_STITCHES = 1_000_000;
+
+    private final TextSetter setter;
+    private final Chart chart;
+    private final BookletOptions options;
+    private final Progress progress;
+
+    public ProvedPages(TextSetter setter, Chart chart, BookletOptions options, Progress progress) {
+        this.setter = setter;
+        this.progress = progress;
+        this.chart = chart;
+        this.options = options;
+    }
+
+    /**
+     * Works the words, and says so for each size.
+     *
+     * @throws java.util.concurrent.CancellationException if it is not to go on
+     */
+    public List<ColumnSlice> set(Tag parent, Anchor anchor) {
+        WordingOptions written = options.words(false).withoutRepeats();
+        List<PerSide> sizes = sizes();
+        List<PerSide> small =
+                sizes.stream().filter(size -> stitches(size) <= MOST_STITCHES).toList();
+        Optional<FitPlan> piece = options.size().changes();
+        List<Trial> trials = piece.isPresent() && !small.isEmpty()
+                ? List.of(SizeProofs.ofPiece(chart, written, piece.get(), progress::isStopped))
+                : SizeProofs.run(chart, written, small, trial -> {}, progress::isStopped);
+        List<Trial> proved = trials.stream().filter(Trial::agrees).toList();
+        List<Trial> failed = trials.stream().filter(trial -> !trial.agrees()).toList();
+        List<ColumnSlice> strips = new ArrayList<>(setter.partHeading(parent, anchor));
+        if (!proved.isEmpty()) {
+            String agreed = sizes(proved);
+            strips.addAll(setter.paragraph(
+                    parent,
+                    piece.map(plan -> BookletTexts.of("proved.how.piece", plan.changing(), agreed))
+                            .orElseGet(() -> BookletTexts.of("proved.how", agreed))));
+        }
+        if (!failed.isEmpty()) {
+            strips.addAll(setter.paragraph(
+                    parent,
+                    BookletTexts.of(
+                            "proved.failed",
+                            sizes(failed),
+                            failed.get(0).problems().get(0))));
+        }
+        if (small.size() < sizes.size()) {
+            strips.addAll(paragraph(parent, BookletTexts.of("proved.tooLarge", MOST_STITCHES)));
+        }
+        return strips;
+    }
+
+    /** All that is worked on a piece, corner chains not counted. */
+    private long stitches(PerSide repeats) {
+        long stitches = 0;
+        for (int round = 1; round <= chart.rounds().size(); round++) {
+            for (Side side : Side.values()) {
+                stitches += chart.shape().stitches(round, repeats.of(side));
+            }
+        }
+        return stitches;
+    }
+
+    private List<ColumnSlice> paragraph(Tag parent, String text) {
+        List<ColumnSlice> strips = new ArrayList<>(setter.paragraph(parent, text));
+        strips.set(0, strips.get(0).spaced(setter.sheet().halfLinePt()));
+        return strips;
+    }
+
+    /** The size of the pattern, or where it is for any size those that the counts show and those that bring out mistakes. */
+    private List<PerSide> sizes() {
+        if (options.repeats().isPresent()) {
+            return List.of(options.repeats().get());
+        }
+        List<PerSide> sizes = new ArrayList<>(SizeProofs.USUAL);
+        CountsPages.repeats(chart.shape()).stream()
+                .map(PerSide::all)
+                .filter(size -> !sizes.contains(size))
+                .forEach(sizes::add);
+        return sizes;
+    }
+
+    /** In a few words: a maker wants to know how well the pattern was tried, not on what. */
+    private String sizes(List<Trial> trials) {
+        List<PerSide> bases = trials.stream()
+                .map(trial -> trial.baseStitches().map(options.counting()::shown))
+                .toList();
+        String alike = bases.stream()
+                .filter(ProvedPages::isAlike)
+                .map(PerSide::top)
+                .distinct()
+                .sorted()
+                .map(String::valueOf)
+                .collect(Collectors.collectingAndThen(Collectors.toList(), Bundle::and));
+        List<PerSide> others = bases.stream().filter(base -> !isAlike(base)).toList();
+        if (alike.isEmpty()) {
+            return others.stream().map(this::four).collect(Collectors.joining("; "));
+        }
+        String first = BookletTexts.of("proved.alike." + options.counting(), alike);
+        return others.isEmpty() ? first : BookletTexts.counted("proved.others", others.size(), first);
+    }
+
+    private String four(PerSide base) {
+        return BookletTexts.of(
+                "proved.four." + options.counting(), base.top(), base.left(), base.bottom(), base.right());
+    }
+
+    private static boolean isAlike(PerSide base) {
+        return base.stream().distinct().count() == 1;
+    }
+}

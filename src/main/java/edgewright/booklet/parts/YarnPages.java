@@ -1,0 +1,216 @@
+package edgewright.booklet.parts;
+
+import edgewright.booklet.choice.BookletOptions;
+import edgewright.booklet.choice.BookletTexts;
+import edgewright.booklet.page.Anchor;
+import edgewright.booklet.page.ColumnSlice;
+import edgewright.booklet.page.ColumnSlice.Break;
+import edgewright.booklet.page.TableSetter;
+import edgewright.booklet.page.Tag;
+import edgewright.booklet.page.TextSetter;
+import edgewright.chart.Chart;
+import edgewright.chart.PerSide;
+import edgewright.chart.Terms;
+import edgewright.chart.Yarn;
+import edgewright.yarn.Amounts;
+import edgewright.yarn.YarnPair;
+import edgewright.yarn.YarnSentences;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * How much yarn the border takes: what to have of each yarn, then round by round. For the size of the pattern or, where it is
+ * for any size, for a small, a middling and a large piece.
+ */
+public final class YarnPages {
+    /** Exact: https://www.nist.gov/pml/owm/si-units-length */
+    private static final double METRES_IN_A_YARD = 0.9144;
+
+    private final TextSetter setter;
+    private final Chart chart;
+    private final YarnSentences sentences = new YarnSentences();
+    private final boolean oneSize;
+    /** What the examples are called; none for one size. */
+    private final List<String> sizes;
+
+    private final List<Amounts> amounts;
+    private final boolean weighed;
+    /** Whether lengths are given in yards too. */
+    private final boolean yards;
+
+    public YarnPages(TextSetter setter, Chart chart, BookletOptions options) {
+        this.setter = setter;
+        this.chart = chart;
+        oneSize = options.repeats().isPresent();
+        if (oneSize) {
+            sizes = List.of();
+            amounts = List.of(Amounts.of(chart, options.repeats().get()));
+        } else {
+            List<Integer> examples = examples(CountsPages.repeats(chart.shape()));
+            sizes = examples.stream()
+                    .map(repeats -> CountsPages.repeats(setter, repeats))
+                    .toList();
+            amounts = examples.stream()
+                    .map(repeats -> Amounts.of(chart, PerSide.all(repeats)))
+                    .toList();
+        }
+        yards = options.telling().terms().inTurn().contains(Terms.US);
+        weighed = chart.yarns().stream().anyMatch(yarn -> yarn.ball().isPresent());
+    }
+
+    /** The first, the middle and the last. */
+    private static List<Integer> examples(List<Integer> repeats) {
+        return IntStream.of(0, repeats.size() / 2, repeats.size() - 1)
+                .distinct()
+                .mapToObj(repeats::get)
+                .toList();
+    }
+
+    /** What to have of each yarn, hooks and weight, what the amounts go out from, and whether the yarns can be told apart. */
+    public List<ColumnSlice> needs(Tag parent, Anchor anchor) {
+        List<ColumnSlice> strips = new ArrayList<>(setter.partHeading(parent, anchor));
+        strips.addAll(paragraph(parent, BookletTexts.of(oneSize ? "yarn.needs.size" : "yarn.needs.examples")));
+        strips.replaceAll(strip -> strip.breaking(Break.NEVER));
+        List<String> columns = new ArrayList<>(List.of(BookletTexts.of("counts.yarn")));
+        columns.addAll(heads());
+        List<List<String>> rows = new ArrayList<>();
+        for (Yarn yarn : chart.yarnsUsed()) {
+            List<String> row = new ArrayList<>(List.of(name(yarn)));
+            int inList = chart.yarns().indexOf(yarn);
+            for (Amounts size : amounts) {
+                row.addAll(cells(size.yarns().get(inList)));
+            }
+            rows.add(row);
+        }
+        strips.addAll(table(parent, 1, columns, rows));
+        List<String> tools = sentences.tools(chart.making());
+        if (!tools.isEmpty()) {
+            strips.addAll(apart(parent, String.join(" ", tools)));
+        }
+        strips.addAll(apart(parent, String.join(" ", sentences.notes(amounts.get(0)))));
+        strips.addAll(apart(parent, contrast()));
+        return strips;
+    }
+
+    private List<String> heads() {
+        List<String> heads = new ArrayList<>();
+        if (oneSize) {
+            heads.add(BookletTexts.of("yarn.metres"));
+            if (yards) {
+                heads.add(BookletTexts.of("yarn.yards"));
+            }
+            if (weighed) {
+                heads.addAll(List.of(BookletTexts.of("yarn.grams"), BookletTexts.of("yarn.balls")));
+            }
+        }
+        for (String size : sizes) {
+            heads.add(BookletTexts.of("yarn.metresOf", size));
+            if (yards) {
+                heads.add(BookletTexts.of("yarn.yardsOf", size));
+            }
+            if (weighed) {
+                heads.add(BookletTexts.of("yarn.gramsOf", size));
+            }
+        }
+        return heads;
+    }
+
+    private List<String> cells(Amounts.OfYarn yarn) {
+        List<String> cells = new ArrayList<>(List.of(roundedUp(yarn.metres())));
+        if (yards) {
+            cells.add(roundedUp(yarn.metres() / METRES_IN_A_YARD));
+        }
+        if (weighed) {
+            cells.add(
+                    yarn.grams().isPresent() ? roundedUp(yarn.grams().getAsDouble()) : BookletTexts.of("yarn.unknown"));
+        }
+        if (weighed && oneSize) {
+            cells.add(
+                    yarn.balls().isPresent()
+                            ? Integer.toString(yarn.balls().getAsInt())
+                            : BookletTexts.of("yarn.unknown"));
+        }
+        return cells;
+    }
+
+    /** Those that are hard to tell apart, or that none are. */
+    private String contrast() {
+        List<String> low = YarnPair.of(chart).stream()
+                .filter(meeting -> meeting.contrast().isLow())
+                .map(sentences::contrast)
+                .toList();
+        return low.isEmpty()
+                ? BookletTexts.of("yarn.contrast.clear")
+                : String.join(" ", low) + " " + BookletTexts.of("yarn.contrast.low");
+    }
+
+    /** What each round takes of its yarn. */
+    public List<ColumnSlice> rounds(Tag parent, Anchor anchor) {
+        List<ColumnSlice> strips = new ArrayList<>(setter.partHeading(parent, anchor));
+        strips.addAll(paragraph(parent, BookletTexts.of(oneSize ? "yarn.rounds.size" : "yarn.rounds.examples")));
+        strips.replaceAll(strip -> strip.breaking(Break.NEVER));
+        List<String> columns =
+                new ArrayList<>(List.of(BookletTexts.of("counts.round"), BookletTexts.of("counts.yarn")));
+        sizes.forEach(size -> columns.add(BookletTexts.of("yarn.metresOf", size)));
+        if (oneSize) {
+            columns.addAll(List.of(BookletTexts.of("yarn.metres"), BookletTexts.of("yarn.soFar")));
+        }
+        List<List<String>> rows = new ArrayList<>();
+        for (int i = 0; i < amounts.get(0).rounds().size(); i++) {
+            int at = i;
+            Amounts.OfRound first = amounts.get(0).rounds().get(i);
+            Stream<String> lengths =
+                    amounts.stream().map(size -> metres(size.rounds().get(at).metres()));
+            Stream<String> soFar = oneSize ? Stream.of(metres(first.metresSoFar())) : Stream.empty();
+            rows.add(Stream.of(
+                            Stream.of(
+                                    sentences.round(first.round()),
+                                    first.round().yarn()),
+                            lengths,
+                            soFar)
+                    .flatMap(cells -> cells)
+                    .toList());
+        }
+        strips.addAll(table(parent, CountsPages.NAMING, columns, rows));
+        return strips;
+    }
+
+    private List<ColumnSlice> table(Tag parent, int naming, List<String> columns, List<List<String>> rows) {
+        List<ColumnSlice> table = new ArrayList<>(new TableSetter(setter)
+                .tables(
+                        parent,
+                        naming,
+                        columns,
+                        rows,
+                        setter.sheet().labelPt(),
+                        setter.sheet().textPt()));
+        table.set(0, table.get(0).spaced(setter.sheet().halfLinePt()));
+        return table;
+    }
+
+    private List<ColumnSlice> paragraph(Tag parent, String text) {
+        return new ArrayList<>(setter.paragraph(parent, text));
+    }
+
+    private List<ColumnSlice> apart(Tag parent, String text) {
+        List<ColumnSlice> strips = paragraph(parent, text);
+        strips.set(0, strips.get(0).spaced(setter.sheet().halfLinePt()));
+        return strips;
+    }
+
+    private String name(Yarn yarn) {
+        String name = yarn.id() + " " + yarn.name();
+        return setter.fitted(name, setter.styles().figures(), setter.sheet().textPt() / 3);
+    }
+
+    private static String metres(double metres) {
+        return String.format(Locale.ROOT, "%.1f", metres);
+    }
+
+    private static String roundedUp(double number) {
+        return Long.toString((long) Math.ceil(number - 1e-6));
+    }
+}

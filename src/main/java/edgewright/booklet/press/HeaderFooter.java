@@ -1,0 +1,82 @@
+package edgewright.booklet.press;
+
+import edgewright.booklet.choice.BookletOptions;
+import edgewright.booklet.choice.BookletTexts;
+import edgewright.booklet.choice.PrintedTerms;
+import edgewright.booklet.page.PageColour;
+import edgewright.booklet.page.PageItem;
+import edgewright.booklet.page.PageLayout;
+import edgewright.booklet.page.TextSetter;
+import edgewright.booklet.page.TextStyle;
+import edgewright.chart.Chart;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What stands around the column on every page: title and terms at the head, designer and page at the foot, and that it is a
+ * draft if it is one.
+ */
+public final class HeaderFooter implements Press.RunningMatter {
+    private static final double HEAD_BASELINE_MM = 15;
+    private static final double FOOT_BASELINE_MM = 12;
+
+    private final TextSetter setter;
+    private final String title;
+    private final String designer;
+    private final PrintedTerms terms;
+    private final boolean draft;
+
+    public HeaderFooter(TextSetter setter, Chart chart, BookletOptions options, boolean draft) {
+        this.setter = setter;
+        this.title = chart.title();
+        this.designer = chart.designer();
+        this.terms = options.telling().terms();
+        this.draft = draft;
+    }
+
+    @Override
+    public List<PageItem> around(int page, int pages, PageLayout sheet) {
+        double head = HEAD_BASELINE_MM * PageLayout.PT_PER_MM;
+        double foot = sheet.pageHeightPt() - FOOT_BASELINE_MM * PageLayout.PT_PER_MM;
+        List<PageItem> around = new ArrayList<>();
+        if (draft) {
+            around.addAll(draftMark(head, sheet));
+        }
+        if (sheet.oneColumn()) {
+            // Who reads large print reads no heads and feet, but looks for the number of the page.
+            around.add(setter.words(
+                    0,
+                    foot,
+                    BookletTexts.of("page", page, pages),
+                    setter.styles().text()));
+            return around;
+        }
+        TextStyle small = setter.styles().small();
+        double half = sheet.widthPt() * (draft ? 0.38 : 0.7);
+        if (page > 1) {
+            around.add(setter.words(0, head, setter.fitted(title, small, half), small));
+        }
+        TextStyle strong = setter.styles().smallStrong();
+        around.add(setter.wordsTo(sheet.widthPt(), head, BookletTexts.of("terms." + terms), strong));
+        around.add(setter.words(0, foot, setter.fitted(designer, small, sheet.widthPt() * 0.7), small));
+        around.add(setter.wordsTo(sheet.widthPt(), foot, BookletTexts.of("page", page, pages), small));
+        return around;
+    }
+
+    private List<PageItem> draftMark(double baselinePt, PageLayout sheet) {
+        double size = Math.max(12, setter.styles().smallStrong().sizePt());
+        TextStyle style = TextStyle.on(sheet, setter.styles().strong().face(), size, sheet.linePt(), PageColour.INK);
+        PageItem.Words words = setter.words(0, baselinePt, BookletTexts.of("draft"), style);
+        double left = (sheet.widthPt() - words.widthPt()) / 2;
+        PageItem.Box box = new PageItem.Box(
+                left - 8,
+                baselinePt - 1.04 * size,
+                words.widthPt() + 16,
+                1.42 * size,
+                Optional.empty(),
+                Optional.of(PageColour.INK),
+                1.2);
+        return List.of(box, words.moved(left, 0));
+    }
+}

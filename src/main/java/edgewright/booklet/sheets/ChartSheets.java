@@ -1,0 +1,253 @@
+package edgewright.booklet.sheets;
+
+import edgewright.booklet.choice.BookletOptions;
+import edgewright.booklet.choice.BookletTexts;
+import edgewright.booklet.choice.CellSizes;
+import edgewright.booklet.choice.ChartPaper;
+import edgewright.booklet.choice.Edition;
+import edgewright.booklet.page.ColumnSlice;
+import edgewright.booklet.page.ColumnSlice.Break;
+import edgewright.booklet.page.ColumnSlice.Piece;
+import edgewright.booklet.page.PageItem;
+import edgewright.booklet.page.PageLayout;
+import edgewright.booklet.page.Tag;
+import edgewright.booklet.page.TextSetter;
+import edgewright.chart.Chart;
+import edgewright.draw.marks.Drawing;
+import edgewright.draw.marks.Emphasis;
+import edgewright.draw.paint.Area;
+import edgewright.draw.picture.CornerPicture;
+import edgewright.draw.picture.PictureStyle;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** The chart on as many sheets as it needs, with how to read it and what the marks mean. */
+public final class ChartSheets {
+    private static final double A3_SHORT_MM = 297;
+    private static final double A3_LONG_MM = 420;
+
+    /** From the most comfortable to the smallest that is still easily read. */
+    static final List<Double> LEGEND_CELLS_MM = List.of(5.8, 5.4, 5.0);
+
+    private static final double BRACKET_CELLS = 2.4;
+
+    private final TextSetter setter;
+    private final PageLayout sheet;
+    private final Chart chart;
+    private final BookletOptions options;
+    private final Emphasis emphasis;
+    private final LegendSetter legend;
+    private final CellSizes sizes;
+
+    public ChartSheets(TextSetter setter, Chart chart, BookletOptions options, Emphasis emphasis) {
+        this.setter = setter;
+        this.sheet = setter.sheet();
+        this.chart = chart;
+        this.options = options;
+        this.emphasis = emphasis;
+        this.sizes = CellSizes.of(options);
+        this.legend = new LegendSetter(sheet, chart, options.telling().terms(), style(1), emphasis);
+    }
+
+    /**
+     * @param links the ways to the rounds in words
+     */
+    public List<ColumnSlice> set(Tag parent, ChartLinks links) {
+        List<ColumnSlice> head = new ArrayList<>(links.toWords(setter.partHeading(parent, links.chart()), parent));
+        head.set(0, head.get(0).onNewPage(true));
+        head.addAll(howToRead(parent));
+        if (sheet.oneColumn() || options.appearance().chartPaper() != ChartPaper.SAME) {
+            return afterLegend(parent, head);
+        }
+        return inArms(parent, head, sheet.widthPt())
+                .or(() -> underLegend(parent, head, sheet.widthPt()))
+                .or(() -> inArms(parent, head, sheet.widestPt()))
+                .or(() -> underLegend(parent, head, sheet.widestPt()))
+                .orElseGet(() -> afterLegend(parent, head));
+    }
+
+    /** On one page under what is said of it, with the legend between its two limbs. */
+    private Optional<List<ColumnSlice>> inArms(Tag parent, List<ColumnSlice> head, double widthPt) {
+        return whole(widthPt, sheet.heightPt() - height(head) - sheet.linePt())
+                .flatMap(picture -> legendInArms(picture).map(cellMm -> {
+                    Area arms = arms(picture);
+                    ColumnSlice chart = figure(parent, sheet, picture, picture::drawing, inWords());
+                    List<Piece> pieces = new ArrayList<>(chart.pieces());
+                    double left = leftOf(sheet, picture) + arms.xMm() * PageLayout.PT_PER_MM;
+                    pieces.add(legend.column(parent, cellMm, left, arms.yMm() * PageLayout.PT_PER_MM));
+                    return onePage(
+                            head,
+                            List.of(ColumnSlice.of(chart.heightPt(), pieces).spaced(sheet.linePt())));
+                }));
+    }
+
+    /** On one page under what is said of it and the legend. */
+    private Optional<List<ColumnSlice>> underLegend(Tag parent, List<ColumnSlice> head, double widthPt) {
+        ColumnSlice columns = legend.columns(parent, LEGEND_CELLS_MM.get(1), 0, sheet.widthPt())
+                .spaced(sheet.linePt());
+        double over = height(head) + height(List.of(columns)) + sheet.linePt();
+        return whole(widthPt, sheet.heightPt() - over)
+                .map(picture -> onePage(
+                        head,
+                        List.of(
+                                columns,
+                                figure(parent, sheet, picture, picture::drawing, inWords())
+                                        .spaced(sheet.linePt()))));
+    }
+
+    /** On pages of its own, one or many; what is said of it and the legend need no new page. */
+    private List<ColumnSlice> afterLegend(Tag parent, List<ColumnSlice> head) {
+        List<ColumnSlice> strips = new ArrayList<>(head);
+        strips.set(0, strips.get(0).onNewPage(sheet.oneColumn()));
+        if (legend.inRows()) {
+            strips.addAll(legend.rows(parent, sizes.comfortableMm(), setter));
+        } else {
+            strips.replaceAll(strip -> strip.breaking(Break.NEVER));
+        }
+        boolean poster = options.appearance().chartPaper() == ChartPaper.POSTER;
+        Optional<OnPage> alone = poster ? Optional.empty() : largest();
+        if (!legend.inRows() && (poster || alone.isPresent())) {
+            strips.add(legend.columns(parent, LEGEND_CELLS_MM.get(0), 0, sheet.widthPt())
+                    .spaced(sheet.linePt()));
+        }
+        if (poster) {
+            strips.addAll(new PosterChart(setter, this, sizes.posterMm()).set(parent));
+        } else if (alone.isPresent()) {
+            CornerPicture picture = alone.get().picture();
+            PageLayout page = alone.get().page();
+            strips.add(onPage(
+                    page,
+                    figure(parent, page, picture, picture::drawing, inWords()).onNewPage(true)));
+        } else {
+            strips.addAll(new TiledChart(setter, chart, options, this, legend).set(parent, pages(), sizes));
+        }
+        return strips;
+    }
+
+    /** A picture, and the page that it fits on. */
+    private record OnPage(PageLayout page, CornerPicture picture) {}
+
+    /** The pages that the chart may be printed on. */
+    private List<PageLayout> pages() {
+        return options.appearance().chartPaper() == ChartPaper.A3
+                ? List.of(
+                        PageLayout.of(A3_SHORT_MM, A3_LONG_MM, options.edition()),
+                        PageLayout.of(A3_LONG_MM, A3_SHORT_MM, options.edition()))
+                : List.of(sheet);
+    }
+
+    /** The whole chart alone on a page, as large as it can be there; empty if it fits on none. */
+    private Optional<OnPage> largest() {
+        return pages().stream()
+                .flatMap(page ->
+                        whole(page.widestPt(), page.heightPt()).map(picture -> new OnPage(page, picture)).stream())
+                .max(Comparator.comparingDouble(on -> on.picture().layout().cellMm()));
+    }
+
+    /** On that page, if it is not one like the rest. */
+    ColumnSlice onPage(PageLayout page, ColumnSlice strip) {
+        return page.equals(sheet) ? strip : strip.onSheet(page);
+    }
+
+    private static List<ColumnSlice> onePage(List<ColumnSlice> head, List<ColumnSlice> chart) {
+        List<ColumnSlice> page = new ArrayList<>(head);
+        page.addAll(chart.subList(0, chart.size() - 1));
+        page.replaceAll(strip -> strip.breaking(Break.NEVER));
+        page.add(chart.get(chart.size() - 1));
+        return page;
+    }
+
+    private List<ColumnSlice> howToRead(Tag parent) {
+        List<ColumnSlice> strips = new ArrayList<>(setter.paragraph(
+                parent,
+                BookletTexts.of(options.edition() == Edition.BLACK_AND_WHITE ? "chart.read.black" : "chart.read")));
+        if (sheet.oneColumn()) {
+            // A link stands between the heading and these words.
+            strips.set(0, strips.get(0).spaced(setter.betweenPt()));
+        }
+        List<ColumnSlice> more = new ArrayList<>(setter.paragraph(parent, BookletTexts.of("chart.limbs")));
+        more.set(0, more.get(0).spaced(setter.betweenPt()));
+        strips.addAll(more);
+        return strips;
+    }
+
+    /** The whole chart with cells as large as the room allows or as they were asked for; empty if they would be too small. */
+    private Optional<CornerPicture> whole(double widthPt, double heightPt) {
+        CornerPicture unit = picture(1);
+        double largest = Math.min(
+                widthPt / PageLayout.PT_PER_MM / unit.widthMm(), heightPt / PageLayout.PT_PER_MM / unit.heightMm());
+        double cellMm = options.cellMm().orElse(Math.min(largest, sizes.comfortableMm()));
+        return cellMm > largest || cellMm < sizes.smallestMm() ? Optional.empty() : Optional.of(picture(cellMm));
+    }
+
+    /** The largest legend that fits in the arms of a chart. */
+    private Optional<Double> legendInArms(CornerPicture picture) {
+        Area arms = arms(picture);
+        return LEGEND_CELLS_MM.stream()
+                .filter(cellMm -> {
+                    Drawing column = legend.drawing(cellMm);
+                    return column.widthMm() <= arms.widthMm() && column.heightMm() <= arms.heightMm();
+                })
+                .findFirst();
+    }
+
+    /** The empty part of the sheet between the two limbs, inside the brackets of the repeats. */
+    private Area arms(CornerPicture picture) {
+        double limbMm =
+                (chart.rounds().size() + 1 + BRACKET_CELLS) * picture.layout().cellMm();
+        Area cells = picture.layout().area();
+        double x = cells.xMm() + limbMm;
+        double y = cells.yMm() + limbMm;
+        return Area.between(x, y, Math.max(x, picture.widthMm()), Math.max(y, picture.heightMm()));
+    }
+
+    /** A picture of the chart on such a page. */
+    ColumnSlice figure(
+            Tag parent, PageLayout page, CornerPicture picture, Supplier<Drawing> drawing, String alternative) {
+        double width = picture.widthMm() * PageLayout.PT_PER_MM;
+        double height = picture.heightMm() * PageLayout.PT_PER_MM;
+        Tag figure = parent.figure(alternative);
+        PageItem.Art art = new PageItem.Art(leftOf(page, picture), 0, width, height, drawing, 0, 0, 1);
+        return ColumnSlice.of(page.onGrid(height), List.of(Piece.of(figure, art)));
+    }
+
+    /** The whole chart on one sheet, for whoever does not see it. */
+    private String inWords() {
+        return new ChartInWords(chart, options).inOne();
+    }
+
+    /** What is heard of the sheets of this chart. */
+    ChartInWords sheetWords() {
+        return new ChartInWords(chart, options);
+    }
+
+    /** The left edge of a picture: that of the column, or as far in the margin as it must be to stand in the middle. */
+    static double leftOf(PageLayout page, CornerPicture picture) {
+        return Math.min(0, (page.widthPt() - picture.widthMm() * PageLayout.PT_PER_MM) / 2);
+    }
+
+    /** The chart with cells of that size. */
+    CornerPicture picture(double cellMm) {
+        return CornerPicture.of(chart, style(cellMm), emphasis);
+    }
+
+    private PictureStyle style(double cellMm) {
+        return styleOf(options).withLegend(false).withCellMm(cellMm);
+    }
+
+    /** How an edition draws a chart, for either hand. */
+    static PictureStyle styleOf(BookletOptions options) {
+        PictureStyle style =
+                options.edition() == Edition.BLACK_AND_WHITE ? PictureStyle.BLACK_AND_WHITE : PictureStyle.PRINT;
+        return style.withHand(options.hand());
+    }
+
+    private static double height(List<ColumnSlice> strips) {
+        return strips.stream()
+                .mapToDouble(strip -> strip.heightPt() + strip.spaceAbovePt())
+                .sum();
+    }
+}

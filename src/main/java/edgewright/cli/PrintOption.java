@@ -1,0 +1,36 @@
+package edgewright.cli;
+
+import edgewright.booklet.choice.ChartPaper;
+import edgewright.booklet.choice.Edition;
+import edgewright.booklet.choice.Paper;
+import edgewright.booklet.choice.PrintChoice;
+import java.util.OptionalDouble;
+import picocli.CommandLine.Option;
+
+/** How a printed pattern looks. */
+final class PrintOption {
+    @Option(
+            names = "--edition",
+            paramLabel = "EDITION",
+            defaultValue = "standard",
+            converter = ChoiceConverter.OfEdition.class)
+    private Edition edition;
+
+    @Option(names = "--paper", paramLabel = "PAPER", defaultValue = "a4", converter = ChoiceConverter.OfPaper.class)
+    private Paper paper;
+
+    @Option(
+            names = "--chart-paper",
+            paramLabel = "PAPER",
+            defaultValue = "same",
+            converter = ChoiceConverter.OfChartPaper.class)
+    private ChartPaper chartPaper;
+
+    @Option(names = "--cell-mm", paramLabel = "MM", converter = NumberConverter.OfPrintedCellMm.class)
+    private Double cellMm;
+
+    PrintChoice appearance() {
+        return new PrintChoice(
+                edition, paper, chartPaper, cellMm == null ? OptionalDouble.empty() : OptionalDouble.of(cellMm));
+    }
+}

@@ -1,0 +1,95 @@
+package edgewright.desk.canvas;
+
+import edgewright.chart.Stitch;
+import edgewright.desk.work.DeskTexts;
+import edgewright.draw.picture.Direction;
+import java.awt.event.ActionEvent;
+import java.util.List;
+import javax.swing.AbstractAction;
+import javax.swing.JComponent;
+import javax.swing.KeyStroke;
+
+/** The keys that work on the chart while it has the focus. Which key does what lies in the texts {@code canvas.key.*}. */
+public final class CanvasKeys {
+    /** Everything that a key does on the chart, in the order in which help shows it. */
+    public static final List<String> IDS = List.of(
+            "left",
+            "right",
+            "up",
+            "down",
+            "home",
+            "end",
+            "b",
+            "p",
+            "l",
+            "c",
+            "work",
+            "takeOut",
+            "takeOutBack",
+            "pick",
+            "markLeft",
+            "markRight",
+            "markUp",
+            "markDown",
+            "unmark");
+
+    private final ChartCanvas canvas;
+    private final CanvasWalk walk;
+
+    private CanvasKeys(ChartCanvas canvas) {
+        this.canvas = canvas;
+        this.walk = new CanvasWalk(canvas);
+    }
+
+    static void bind(ChartCanvas canvas) {
+        CanvasKeys keys = new CanvasKeys(canvas);
+        for (String id : IDS) {
+            for (String key : DeskTexts.of("canvas.key." + id + ".keys").split(",")) {
+                canvas.getInputMap(JComponent.WHEN_FOCUSED).put(KeyStroke.getKeyStroke(key.strip()), id);
+            }
+            canvas.getActionMap().put(id, new AbstractAction() {
+                @Override
+                public void actionPerformed(ActionEvent event) {
+                    keys.press(id);
+                }
+            });
+        }
+    }
+
+    private void press(String id) {
+        switch (id) {
+            case "left" -> go(() -> walk.go(Direction.LEFT));
+            case "right" -> go(() -> walk.go(Direction.RIGHT));
+            case "up" -> go(() -> walk.go(Direction.UP));
+            case "down" -> go(() -> walk.go(Direction.DOWN));
+            case "home" -> go(() -> walk.goToEnd(-1));
+            case "end" -> go(() -> walk.goToEnd(1));
+            case "markLeft" -> walk.mark(Direction.LEFT);
+            case "markRight" -> walk.mark(Direction.RIGHT);
+            case "markUp" -> walk.mark(Direction.UP);
+            case "markDown" -> walk.mark(Direction.DOWN);
+            case "unmark" -> canvas.marking().clear();
+            case "work" -> work(canvas.bench().stitch(), 1);
+            case "takeOut" -> work(Stitch.BACK_LOOP, 0);
+            case "takeOutBack" -> work(Stitch.BACK_LOOP, -1);
+            case "pick" ->
+                canvas.bench()
+                        .choose(canvas.bench().chart().stitch(canvas.bench().cursor()));
+            default -> work(Stitch.ofLetter(id.charAt(0)).orElseThrow(), 1);
+        }
+    }
+
+    private void go(Runnable step) {
+        canvas.marking().clear();
+        step.run();
+    }
+
+    /** Works a stitch where the cursor stands, or at all that is marked. */
+    private void work(Stitch stitch, int onwards) {
+        if (canvas.marking().isEmpty()) {
+            walk.work(stitch, onwards);
+        } else {
+            canvas.bench().work(canvas.marking().places(), stitch);
+        }
+    }
+}

@@ -1,0 +1,172 @@
+package edgewright.desk.canvas;
+
+import edgewright.chart.Chart;
+import edgewright.chart.Place;
+import edgewright.chart.Round;
+import edgewright.chart.Section;
+import edgewright.chart.Stitches;
+import edgewright.check.Finding;
+import edgewright.desk.parts.Look;
+import edgewright.desk.work.ChartView;
+import edgewright.desk.work.Workbench;
+import edgewright.draw.marks.Emphasis;
+import edgewright.draw.paint.Area;
+import edgewright.draw.picture.CornerLayout;
+import edgewright.draw.picture.CornerPicture;
+import edgewright.draw.picture.PictureStyle;
+import edgewright.draw.picture.Rotation;
+import edgewright.draw.raster.RasterSurface;
+import java.awt.Graphics2D;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** The picture that lies on the canvas: a chart and its findings as somebody looks at them. */
+final class CanvasPicture {
+    /** The edge of a cell in the drawing; how large it gets on the screen is the view's to say. */
+    static final double CELL_MM = 5;
+
+    private static final int SMALLEST_MARKED_PX = 6;
+
+    private final Chart chart;
+    private final CornerPicture corner;
+    private final Emphasis emphasis;
+    private final Rotation turn;
+    private final ChartView.Layers layers;
+    private final boolean dark;
+    private final boolean large;
+
+    private CanvasPicture(Chart chart, List<Finding> findings, ChartView view) {
+        this.chart = chart;
+        this.turn = view.turn();
+        this.layers = view.layers();
+        this.dark = Look.isDark();
+        this.large = isLarge(view);
+        this.emphasis = Emphasis.of(findings);
+        PictureStyle style = (dark ? PictureStyle.DARK_SCREEN : PictureStyle.SCREEN)
+                .withCellMm(CELL_MM)
+                .withPalette(Look.palette())
+                .withFabric(layers.fabric())
+                .withMarks(layers.marks() && (large || !layers.fabric()))
+                .withTurn(turn);
+        this.corner = CornerPicture.of(chart, style, emphasis);
+    }
+
+    static CanvasPicture of(Workbench bench, ChartView view) {
+        return new CanvasPicture(bench.chart(), bench.verdict().findings(), view);
+    }
+
+    CornerLayout layout() {
+        return corner.layout();
+    }
+
+    double widthMm() {
+        return corner.widthMm();
+    }
+
+    double heightMm() {
+        return corner.heightMm();
+    }
+
+    /** Whether this is how the chart is looked at still. */
+    boolean isLookedAt(ChartView view) {
+        return turn == view.turn() && layers == view.layers() && dark == Look.isDark() && large == isLarge(view);
+    }
+
+    /** On cells of a few pixels marks are a blur that only hides the fabric. */
+    private static boolean isLarge(ChartView view) {
+        return view.cellPx() >= SMALLEST_MARKED_PX;
+    }
+
+    /** Whether each cell lies where it lay, so that only what has changed is to be painted. */
+    boolean liesLike(CanvasPicture before) {
+        return chart.rounds().size() == before.chart.rounds().size()
+                && chart.shape().equals(before.chart.shape())
+                && chart.yarns().equals(before.chart.yarns())
+                && chart.raggedSections().equals(before.chart.raggedSections())
+                && roundFlags(this).equals(roundFlags(before))
+                && chart.corner().equals(before.chart.corner())
+                && widthMm() == before.widthMm()
+                && heightMm() == before.heightMm()
+                && layout().area().equals(before.layout().area());
+    }
+
+    /** What looks otherwise than in a picture that {@link #liesLike} this one. */
+    List<Area> damageSince(CanvasPicture before) {
+        List<Area> damage = new ArrayList<>();
+        Set<Place> touched = new HashSet<>(flagsThatDiffer(before));
+        for (int r = 1; r <= chart.rounds().size(); r++) {
+            Round now = chart.round(r);
+            Round then = before.chart.round(r);
+            if (now.equals(then)) {
+                continue;
+            }
+            if (!now.yarn().equals(then.yarn())) {
+                // The label of the round and every cell of it.
+                return List.of(new Area(0, 0, widthMm(), heightMm()));
+            }
+            for (Section section : Section.values()) {
+                addChanged(r, section, now.section(section), then.section(section), touched);
+            }
+        }
+        touched.forEach(place -> damage.addAll(corner.areasOf(place)));
+        return damage;
+    }
+
+    /**
+     * Paints what lies in an area.
+     *
+     * @param g the graphics, used up by this
+     */
+    void paint(Graphics2D g, CanvasScale scale, Area area) {
+        g.translate(scale.zero().x, scale.zero().y);
+        g.scale(scale.pxPerMm(), scale.pxPerMm());
+        RasterSurface surface = new RasterSurface(g);
+        corner.marksIn(area).forEach(mark -> mark.drawOn(surface));
+        g.dispose();
+    }
+
+    private static void addChanged(int round, Section section, Stitches now, Stitches then, Set<Place> changed) {
+        if (now.equals(then)) {
+            return;
+        }
+        for (int place = 1; place <= now.length(); place++) {
+            if (now.at(place) != then.at(place)) {
+                changed.add(new Place(round, section, place));
+            }
+        }
+    }
+
+    /** What stands beside rounds, where no stitch is meant. */
+    private static List<Emphasis.Flag> roundFlags(CanvasPicture picture) {
+        return picture.emphasis.flags().stream()
+                .filter(flag -> flag.round().isPresent())
+                .toList();
+    }
+
+    private Set<Place> flagsThatDiffer(CanvasPicture before) {
+        Map<Place, List<Emphasis.Flag>> now = byPlace(emphasis);
+        Map<Place, List<Emphasis.Flag>> then = byPlace(before.emphasis);
+        Set<Place> differ = new HashSet<>();
+        now.forEach((place, flags) -> {
+            if (!flags.equals(then.get(place))) {
+                differ.add(place);
+            }
+        });
+        then.keySet().stream().filter(place -> !now.containsKey(place)).forEach(differ::add);
+        return differ;
+    }
+
+    private static Map<Place, List<Emphasis.Flag>> byPlace(Emphasis emphasis) {
+        Map<Place, List<Emphasis.Flag>> flags = new HashMap<>();
+        for (Emphasis.Flag flag : emphasis.flags()) {
+            flag.stitch()
+                    .ifPresent(place -> flags.computeIfAbsent(place, each -> new ArrayList<>())
+                            .add(flag));
+        }
+        return flags;
+    }
+}

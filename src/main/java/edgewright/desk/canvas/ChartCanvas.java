@@ -1,0 +1,392 @@
+package edgewright.desk.canvas;
+
+import edgewright.chart.GridCell;
+import edgewright.chart.Place;
+import edgewright.desk.parts.Look;
+import edgewright.desk.work.ChartView;
+import edgewright.desk.work.DeskTexts;
+import edgewright.desk.work.PlaceTexts;
+import edgewright.desk.work.Workbench;
+import edgewright.desk.work.WorkbenchChange;
+import edgewright.draw.paint.Area;
+import edgewright.draw.picture.ArmPlace;
+import edgewright.draw.picture.CornerLayout;
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.Insets;
+import java.awt.Point;
+import java.awt.Rectangle;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import java.awt.geom.Point2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.accessibility.Accessible;
+import javax.accessibility.AccessibleContext;
+import javax.accessibility.AccessibleRole;
+import javax.swing.JComponent;
+import javax.swing.JScrollPane;
+import javax.swing.JViewport;
+import javax.swing.Scrollable;
+import javax.swing.SwingUtilities;
+
+/**
+ * The chart as it is drawn, with a cursor in one of its cells. Stitches are worked on it with the mouse ({@link CanvasMouse})
+ * and the keys ({@link CanvasKeys}); only what has changed is painted again.
+ *
+ * <p>The repeat is drawn several times and on both limbs, so the cursor stands in one cell and its place shows in others, which
+ * are marked too. Corner chains cannot be worked or stood on.
+ */
+public final class ChartCanvas extends JComponent implements Scrollable, Accessible {
+    private static final int MARGIN_PX = 24;
+    private static final int LARGEST_FIT_PX = 40;
+    private static final int MOST_SINGLE_PARTS = 48;
+
+    private final transient Workbench bench;
+    private final transient ChartView view;
+    private final transient CanvasMarking marking = new CanvasMarking(this);
+    private final transient CursorFrames frames = new CursorFrames(this);
+    private transient CanvasPicture picture;
+    private transient GridCell standing;
+    private transient Optional<GridCell> hovered = Optional.empty();
+    private boolean fitWanted = true;
+
+    public ChartCanvas(Workbench bench, ChartView view) {
+        this.bench = bench;
+        this.view = view;
+        setName("chart");
+        setFocusable(true);
+        setOpaque(true);
+        setAutoscrolls(false);
+        picture = CanvasPicture.of(bench, view);
+        standing = picture.layout().cellsOf(bench.cursor()).get(0);
+        CanvasMouse hand = new CanvasMouse(this);
+        addMouseListener(hand);
+        addMouseMotionListener(hand);
+        addMouseWheelListener(hand);
+        CanvasKeys.bind(this);
+        bench.listen(this::changed);
+        view.listen(this::viewChanged);
+        addFocusListener(new java.awt.event.FocusListener() {
+            @Override
+            public void focusGained(java.awt.event.FocusEvent event) {
+                repaintCursor();
+            }
+
+            @Override
+            public void focusLost(java.awt.event.FocusEvent event) {
+                repaintCursor();
+            }
+        });
+        addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent event) {
+                if (fitWanted) {
+                    fit();
+                }
+            }
+        });
+    }
+
+    Workbench bench() {
+        return bench;
+    }
+
+    int cellPx() {
+        return view.cellPx();
+    }
+
+    /** What is marked. */
+    public CanvasMarking marking() {
+        return marking;
+    }
+
+    /** The cell in which the cursor is drawn. */
+    GridCell standing() {
+        return standing;
+    }
+
+    public CornerLayout cells() {
+        return picture.layout();
+    }
+
+    /** The drawn cell under a point of this component. */
+    Optional<GridCell> cellAt(Point point) {
+        Point2D mm = scale().toMm(point);
+        return picture.layout().cellAt(mm.getX(), mm.getY());
+    }
+
+    /** The stitch of the chart that is drawn in a cell; empty for corner chains, the base round and missing stitches. */
+    Optional<Place> placeIn(GridCell cell) {
+        return picture.layout()
+                .stitchIn(cell)
+                .map(ArmPlace::place)
+                .filter(place -> place.round() >= 1 && bench.chart().has(place));
+    }
+
+    /** Where a cell is on this component. */
+    public Rectangle boundsOf(GridCell cell) {
+        return scale().toPx(picture.layout().areaOf(cell));
+    }
+
+    /** Puts the cursor into a cell that shows a stitch of the chart. */
+    void standIn(GridCell cell) {
+        standInQuietly(cell);
+        placeIn(cell).ifPresent(bench::moveCursor);
+    }
+
+    /** Remembers the cell without moving the cursor of the chart, which is about to come there. */
+    void standInQuietly(GridCell cell) {
+        standing = cell;
+        repaintCursor();
+    }
+
+    /** Marks the cell under the mouse. */
+    void hover(Optional<GridCell> cell) {
+        Optional<GridCell> stitch = cell.filter(of -> placeIn(of).isPresent());
+        if (!stitch.equals(hovered)) {
+            hovered.ifPresent(this::repaintCell);
+            hovered = stitch;
+            hovered.ifPresent(this::repaintCell);
+        }
+    }
+
+    /** Makes the whole chart fit into its window, as large as can be without getting coarse. */
+    public void fit() {
+        if (!(getParent() instanceof JViewport window) || window.getWidth() == 0) {
+            fitWanted = true;
+            return;
+        }
+        fitWanted = false;
+        view.zoomTo(CanvasWindow.fittingCellPx(
+                window,
+                picture.widthMm() / CanvasPicture.CELL_MM,
+                picture.heightMm() / CanvasPicture.CELL_MM,
+                MARGIN_PX,
+                LARGEST_FIT_PX));
+        revalidate();
+    }
+
+    /** Zooms a step in or out; what lies under the point stays there. */
+    void zoomAt(Point point, int by) {
+        Point2D mm = scale().toMm(point);
+        Point inWindow = SwingUtilities.convertPoint(this, point, getParent());
+        view.zoom(by);
+        if (getParent() instanceof JViewport window) {
+            Dimension size = getPreferredSize();
+            setSize(size);
+            Rectangle spot = scale(Math.max(size.width, window.getWidth()), Math.max(size.height, window.getHeight()))
+                    .toPx(new Area(mm.getX(), mm.getY(), 0, 0));
+            CanvasWindow.bring(window, spot.getLocation(), inWindow, size);
+        }
+    }
+
+    /** Puts the cursor into a cell and brings that into view. */
+    public void standAndShow(GridCell cell) {
+        standIn(cell);
+        showCursor();
+    }
+
+    private void showCursor() {
+        if (SwingUtilities.getAncestorOfClass(JScrollPane.class, this) instanceof JScrollPane pane) {
+            // The size may have changed in this very event.
+            pane.validate();
+        }
+        Rectangle cell = boundsOf(standing);
+        int room = 2 * cellPx();
+        cell.grow(room, room);
+        scrollRectToVisible(cell);
+    }
+
+    private void changed(WorkbenchChange change) {
+        if (!change.ofChart() && change.kind() != WorkbenchChange.Kind.CURSOR) {
+            return;
+        }
+        List<Rectangle> damage = new ArrayList<>();
+        boolean lyingAsBefore = !change.ofChart() || exchange(change, damage);
+        boolean elsewhere = followCursor();
+        damage.addAll(frames.moved());
+        if (lyingAsBefore) {
+            mend(damage);
+        } else {
+            marking.clear();
+            revalidate();
+            repaint();
+        }
+        if (elsewhere || change.kind() == WorkbenchChange.Kind.OPENED) {
+            showCursor();
+        }
+        if (accessibleContext != null) {
+            accessibleContext.firePropertyChange(
+                    AccessibleContext.ACCESSIBLE_DESCRIPTION_PROPERTY,
+                    null,
+                    accessibleContext.getAccessibleDescription());
+        }
+    }
+
+    /** Lays the new picture on the table and notes what looks otherwise; false if it lies otherwise as a whole. */
+    private boolean exchange(WorkbenchChange change, List<Rectangle> damage) {
+        CanvasPicture before = picture;
+        picture = CanvasPicture.of(bench, view);
+        if (change.kind() == WorkbenchChange.Kind.OPENED) {
+            fitWanted = true;
+            fit();
+            return false;
+        }
+        if (!picture.liesLike(before)) {
+            return false;
+        }
+        CanvasScale scale = scale();
+        picture.damageSince(before).forEach(area -> damage.add(scale.toPx(area)));
+        return true;
+    }
+
+    /**
+     * Paints these parts again. A few are painted one by one, since otherwise all between them would be painted too: the
+     * repeat is drawn in several places far from each other.
+     */
+    private void mend(List<Rectangle> damage) {
+        Rectangle visible = getVisibleRect();
+        List<Rectangle> seen = damage.stream()
+                .filter(visible::intersects)
+                .map(visible::intersection)
+                .distinct()
+                .toList();
+        if (seen.size() <= MOST_SINGLE_PARTS) {
+            seen.forEach(this::paintImmediately);
+        } else {
+            seen.forEach(this::repaint);
+        }
+    }
+
+    /** Goes to the cell of the cursor's place that is nearest to where it stood; whether that is another one. */
+    private boolean followCursor() {
+        Place cursor = bench.cursor();
+        if (placeIn(standing).filter(cursor::equals).isPresent()) {
+            return false;
+        }
+        List<GridCell> cells = picture.layout().cellsOf(cursor);
+        standing = CanvasSteps.nearest(picture.layout(), standing, cells).orElse(standing);
+        return true;
+    }
+
+    private void viewChanged() {
+        if (!picture.isLookedAt(view)) {
+            picture = CanvasPicture.of(bench, view);
+        }
+        revalidate();
+        repaint();
+        showCursor();
+    }
+
+    private void repaintCursor() {
+        mend(frames.moved());
+    }
+
+    private void repaintCell(GridCell cell) {
+        repaint(frames.around(cell));
+    }
+
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        if (picture != null) {
+            picture = CanvasPicture.of(bench, view);
+            repaint();
+        }
+    }
+
+    @Override
+    protected void paintComponent(Graphics graphics) {
+        Graphics2D g = (Graphics2D) graphics.create();
+        Rectangle clip = g.getClipBounds();
+        g.setColor(Look.colour("canvas"));
+        g.fill(clip);
+        clip.grow(1, 1);
+        CanvasScale scale = scale();
+        picture.paint((Graphics2D) g.create(), scale, scale.toMm(clip));
+        CanvasCursor cursor = new CanvasCursor(g, this);
+        hovered.ifPresent(cursor::hovered);
+        cursor.marked(marking.outlines());
+        cursor.twins(picture.layout().cellsOf(bench.cursor()), standing);
+        cursor.standing(standing, isFocusOwner());
+        g.dispose();
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        Insets insets = getInsets();
+        return new Dimension(
+                (int) Math.ceil(picture.widthMm() * pxPerMm()) + 2 * MARGIN_PX + insets.left + insets.right,
+                (int) Math.ceil(picture.heightMm() * pxPerMm()) + 2 * MARGIN_PX + insets.top + insets.bottom);
+    }
+
+    private double pxPerMm() {
+        return view.cellPx() / CanvasPicture.CELL_MM;
+    }
+
+    private CanvasScale scale() {
+        return scale(getWidth(), getHeight());
+    }
+
+    private CanvasScale scale(int widthPx, int heightPx) {
+        return CanvasScale.centred(
+                pxPerMm(),
+                picture.widthMm(),
+                picture.heightMm(),
+                picture.layout().area(),
+                widthPx,
+                heightPx,
+                MARGIN_PX);
+    }
+
+    @Override
+    public Dimension getPreferredScrollableViewportSize() {
+        return new Dimension(760, 560);
+    }
+
+    @Override
+    public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
+        return Math.max(12, 2 * cellPx());
+    }
+
+    @Override
+    public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
+        return 10 * cellPx();
+    }
+
+    @Override
+    public boolean getScrollableTracksViewportWidth() {
+        return getParent() instanceof JViewport window && window.getWidth() >= getPreferredSize().width;
+    }
+
+    @Override
+    public boolean getScrollableTracksViewportHeight() {
+        return getParent() instanceof JViewport window && window.getHeight() >= getPreferredSize().height;
+    }
+
+    @Override
+    public AccessibleContext getAccessibleContext() {
+        if (accessibleContext == null) {
+            accessibleContext = new AccessibleJComponent() {
+                @Override
+                public AccessibleRole getAccessibleRole() {
+                    return AccessibleRole.CANVAS;
+                }
+
+                @Override
+                public String getAccessibleName() {
+                    return DeskTexts.of("canvas.name", bench.chart().title());
+                }
+
+                @Override
+                public String getAccessibleDescription() {
+                    return PlaceTexts.sentence(bench.chart(), bench.cursor());
+                }
+            };
+        }
+        return accessibleContext;
+    }
+}

@@ -1,0 +1,120 @@
+package edgewright.desk.fitting;
+
+import edgewright.chart.Chart;
+import edgewright.chart.Side;
+import edgewright.chart.Swatch;
+import edgewright.desk.work.DeskTexts;
+import edgewright.fit.Edge;
+import edgewright.fit.Edges;
+import edgewright.fit.FinishedSize;
+import edgewright.fit.FitRefusal;
+import edgewright.fit.FitSentences;
+import edgewright.fit.GuideSentences;
+import edgewright.fit.PickUp;
+import edgewright.fit.PickUpAnswer;
+import edgewright.fit.PickUpPlan;
+import edgewright.fit.Ratio;
+import edgewright.fit.Targets;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** A piece with no round on it yet: how many stitches to pick up along each edge, and how to spread them. */
+final class BarePiece {
+    private static final double MM_IN_A_CM = 10;
+
+    private final GuideSentences says = new GuideSentences();
+    private final Piece piece;
+    private final Chart chart;
+    private final PieceNumbers numbers;
+
+    BarePiece(Piece piece, PieceNumbers numbers) {
+        this.piece = piece;
+        this.numbers = numbers;
+        chart = piece.chart();
+    }
+
+    PieceOutcome outcome() {
+        Optional<Swatch> swatch = PieceNumbers.swatch(piece);
+        Optional<Ratio> ratio = PieceNumbers.ratio(piece);
+        if (piece.way() == Piece.Way.MEASURED && swatch.isEmpty()) {
+            return mistake("piece.swatch.needed");
+        }
+        if (piece.way() == Piece.Way.ROWS && ratio.isEmpty()) {
+            return mistake("piece.ratio.needed");
+        }
+        Edges edges = new Edges(
+                edge(Side.TOP, swatch, ratio),
+                edge(Side.LEFT, swatch, ratio),
+                edge(Side.BOTTOM, swatch, ratio),
+                edge(Side.RIGHT, swatch, ratio));
+        PickUpAnswer answer = PickUpPlan.of(chart.shape(), edges, piece.ties());
+        if (answer instanceof FitRefusal.TooSmall small) {
+            return PieceOutcome.saying(
+                    PieceOutcome.Mood.NO, DeskTexts.of("piece.tooSmall"), new FitSentences().of(small), small.sides());
+        }
+        return planned(((PickUpPlan) answer).targets(), edges);
+    }
+
+    private static PieceOutcome mistake(String key) {
+        return PieceOutcome.saying(
+                PieceOutcome.Mood.MISTAKE, DeskTexts.of("piece.mistake"), List.of(DeskTexts.of(key)), List.of());
+    }
+
+    private Edge edge(Side side, Optional<Swatch> swatch, Optional<Ratio> ratio) {
+        double number = numbers.values().get(side);
+        if (piece.way() == Piece.Way.MEASURED) {
+            return new Edge.OfLength(number * MM_IN_A_CM, swatch.orElseThrow());
+        }
+        return side.isLevel() ? new Edge.OfStitches((int) number) : new Edge.OfRows((int) number, ratio.orElseThrow());
+    }
+
+    private PieceOutcome planned(Targets nearest, Edges edges) {
+        Targets targets =
+                new Targets(nearest.shape(), nearest.round(), nearest.counted(), PieceAnswers.wanted(piece, nearest));
+        return new PieceOutcome(
+                PieceOutcome.Mood.CHANGES,
+                DeskTexts.of("piece.pickUp", targets.wanted().sum()),
+                List.of(DeskTexts.of("piece.pickUp.text")),
+                List.of(),
+                Arrays.stream(Side.values())
+                        .map(side -> of(targets, side, edges.of(side)))
+                        .toList(),
+                List.of(),
+                PieceAnswers.sized(piece, swatch -> size(targets, swatch)),
+                List.of(),
+                Optional.of(targets));
+    }
+
+    private PieceOutcome.OfSide of(Targets targets, Side side, Edge edge) {
+        PickUp pickUp = new PickUp(side, edge, targets.wanted().of(side));
+        return new PieceOutcome.OfSide(
+                side,
+                targets.wanted().of(side),
+                targets.change(side),
+                targets.repeats().of(side),
+                targets.smaller(side),
+                targets.larger(side),
+                pickUp.quarters().stream()
+                        .limit(3)
+                        .map(mark -> new PieceOutcome.Mark(
+                                PieceOutcome.Mark.Kind.QUARTER, mark.quarter() / 4.0, String.valueOf(mark.stitches())))
+                        .toList(),
+                says.of(pickUp));
+    }
+
+    private FinishedSize size(Targets targets, Swatch swatch) {
+        int rounds = chart.rounds().size();
+        if (piece.way() == Piece.Way.ROWS) {
+            return FinishedSize.onStitches(targets.wanted(), rounds, swatch);
+        }
+        double across = mean(Side.TOP, Side.BOTTOM) * MM_IN_A_CM;
+        double down = mean(Side.LEFT, Side.RIGHT) * MM_IN_A_CM;
+        // The base round is worked round what was measured, so it is one more.
+        return FinishedSize.around(across, down, rounds + 1, swatch);
+    }
+
+    private double mean(Side one, Side other) {
+        return (numbers.values().get(one) + numbers.values().get(other)) / 2;
+    }
+}

@@ -1,0 +1,164 @@
+package edgewright.desk.fitting;
+
+import edgewright.chart.Chart;
+import edgewright.chart.Counting;
+import edgewright.chart.PerSide;
+import edgewright.chart.Side;
+import edgewright.desk.work.DeskTexts;
+import edgewright.fit.BackLayer;
+import edgewright.fit.BackSentences;
+import edgewright.fit.CountChange;
+import edgewright.fit.FinishedSize;
+import edgewright.fit.Fit;
+import edgewright.fit.FitAnswer;
+import edgewright.fit.FitPlan;
+import edgewright.fit.FitQuestion;
+import edgewright.fit.FitRefusal;
+import edgewright.fit.FitSentences;
+import edgewright.fit.SideChange;
+import edgewright.fit.Targets;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** A piece whose sides were counted in a round that is on it, in a round of the front or of the back layer. */
+final class CountedPiece {
+    private final FitSentences says = new FitSentences();
+    private final Piece piece;
+    private final Chart chart;
+    private final Counting counting;
+    private final PerSide counts;
+    private final int round;
+    private final Optional<BackSentences> back;
+
+    CountedPiece(Piece piece, PerSide counts) {
+        this.piece = piece;
+        this.counts = counts;
+        chart = piece.chart();
+        counting = piece.counting();
+        Piece.CountedIn in = piece.countedIn();
+        BackLayer layer = new BackLayer(chart.shape(), chart.rounds().size());
+        round = in.back() ? layer.round(in.round()).frontRound() : in.round();
+        back = in.back() ? Optional.of(new BackSentences(layer, in.round())) : Optional.empty();
+    }
+
+    PieceOutcome outcome() {
+        FitAnswer answer = Fit.answer(chart, question());
+        return answer instanceof FitPlan plan ? planned(plan) : refused((FitRefusal) answer);
+    }
+
+    private FitQuestion question() {
+        FitQuestion question = FitQuestion.of(round, counts, counting).with(piece.ties());
+        if (piece.isNearest()) {
+            return question;
+        }
+        Targets nearest = Targets.closest(chart.shape(), round, question.stitches(), piece.ties());
+        return question.wanting(PieceAnswers.wanted(piece, nearest).map(counting::shown));
+    }
+
+    private PieceOutcome planned(FitPlan plan) {
+        int changes = plan.targets().totalChange();
+        List<String> warnings = back.map(layer -> layer.warnings(plan))
+                .orElseGet(() -> plan.warnings().stream()
+                        .map(warning -> says.of(warning, plan.question()))
+                        .toList());
+        return new PieceOutcome(
+                plan.isDone() ? PieceOutcome.Mood.FITS : PieceOutcome.Mood.CHANGES,
+                plan.isDone() ? DeskTexts.of("piece.fits") : DeskTexts.of("piece.changes", changes),
+                plan.isDone() ? List.of(DeskTexts.of("piece.fits.text")) : List.of(),
+                warnings,
+                Arrays.stream(Side.values()).map(side -> of(plan, side)).toList(),
+                rounds(plan),
+                size(plan.targets()),
+                List.of(),
+                Optional.of(plan.targets()));
+    }
+
+    private PieceOutcome refused(FitRefusal refusal) {
+        List<String> sentences = says.of(refusal);
+        if (refusal instanceof FitRefusal.NoRoom full) {
+            return new PieceOutcome(
+                    PieceOutcome.Mood.NO,
+                    DeskTexts.of("piece.noRoom"),
+                    // The first two sentences say the counts and the headline again.
+                    sentences.subList(2, sentences.size()),
+                    List.of(),
+                    Arrays.stream(Side.values())
+                            .map(side -> of(full.targets(), side, List.of(), List.of()))
+                            .toList(),
+                    List.of(),
+                    List.of(),
+                    full.sides(),
+                    Optional.of(full.targets()));
+        }
+        if (refusal instanceof FitRefusal.TooSmall small) {
+            return PieceOutcome.saying(PieceOutcome.Mood.NO, DeskTexts.of("piece.tooSmall"), sentences, small.sides());
+        }
+        return PieceOutcome.saying(
+                PieceOutcome.Mood.NO,
+                DeskTexts.of("piece.cannotClose"),
+                sentences.subList(1, sentences.size()),
+                List.of());
+    }
+
+    private PieceOutcome.OfSide of(FitPlan plan, Side side) {
+        SideChange change = plan.change(side);
+        List<String> words = back.map(layer -> layer.of(plan, side))
+                .orElseGet(() -> change.change() == 0
+                        ? List.of(says.of(plan, side))
+                        : List.of(says.of(plan, side), says.way(plan, side)));
+        return of(plan.targets(), side, marks(change), words);
+    }
+
+    private PieceOutcome.OfSide of(Targets targets, Side side, List<PieceOutcome.Mark> marks, List<String> words) {
+        OptionalInt smaller = targets.smaller(side);
+        return new PieceOutcome.OfSide(
+                side,
+                counting.shown(targets.wanted().of(side)),
+                targets.change(side),
+                targets.repeats().of(side),
+                smaller.isPresent() ? OptionalInt.of(counting.shown(smaller.getAsInt())) : smaller,
+                counting.shown(targets.larger(side)),
+                marks,
+                words);
+    }
+
+    private List<PieceOutcome.Mark> marks(SideChange change) {
+        List<Integer> numbers = change.numbers(counting);
+        List<PieceOutcome.Mark> marks = new ArrayList<>();
+        boolean more = change.kind() == CountChange.INCREASE;
+        for (int i = 0; i < numbers.size(); i++) {
+            // A decrease lies between its two stitches.
+            double middle = change.places().get(i).stitch() - (more ? 0.5 : 0);
+            marks.add(new PieceOutcome.Mark(
+                    more ? PieceOutcome.Mark.Kind.INCREASE : PieceOutcome.Mark.Kind.DECREASE,
+                    PieceAnswers.along(middle, change.stitches()),
+                    String.valueOf(numbers.get(i))));
+        }
+        return marks;
+    }
+
+    private List<String> rounds(FitPlan plan) {
+        if (back.isPresent()) {
+            String matches = DeskTexts.of("piece.rounds.back", piece.countedIn().round(), round);
+            return plan.isDone()
+                    ? List.of(matches)
+                    : List.of(matches, back.get().changing());
+        }
+        List<String> said = new ArrayList<>();
+        said.add(says.of(plan.rounds()));
+        boolean elsewhere = plan.rounds().counting().orElse(-1) != round;
+        if (elsewhere && !plan.isDone()) {
+            said.add(DeskTexts.of("piece.rounds.here", PieceTexts.round(round), plan.changing()));
+        }
+        return said;
+    }
+
+    private List<String> size(Targets targets) {
+        PerSide base = targets.repeats().map(m -> chart.shape().stitches(0, m));
+        return PieceAnswers.sized(
+                piece, swatch -> FinishedSize.onStitches(base, chart.rounds().size(), swatch));
+    }
+}

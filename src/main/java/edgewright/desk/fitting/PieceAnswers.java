@@ -1,0 +1,86 @@
+package edgewright.desk.fitting;
+
+import edgewright.chart.PerSide;
+import edgewright.chart.Side;
+import edgewright.chart.SideShape;
+import edgewright.chart.Swatch;
+import edgewright.desk.work.DeskTexts;
+import edgewright.fit.FinishedSize;
+import edgewright.fit.GuideSentences;
+import edgewright.fit.Targets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** Makes of a piece what comes of it. */
+final class PieceAnswers {
+    private PieceAnswers() {}
+
+    /** What comes of this piece under its chart. */
+    static PieceOutcome of(Piece piece) {
+        if (!piece.chart().raggedSections().isEmpty()) {
+            return PieceOutcome.saying(
+                    PieceOutcome.Mood.NO,
+                    DeskTexts.of("piece.ragged"),
+                    List.of(DeskTexts.of("piece.ragged.text")),
+                    List.of());
+        }
+        PieceNumbers numbers = PieceNumbers.of(piece);
+        if (!numbers.mistakes().isEmpty()) {
+            return PieceOutcome.saying(
+                    PieceOutcome.Mood.MISTAKE,
+                    DeskTexts.of("piece.mistake"),
+                    List.copyOf(numbers.mistakes().values()),
+                    List.copyOf(numbers.mistakes().keySet()));
+        }
+        if (!numbers.isWhole()) {
+            return PieceOutcome.saying(
+                    PieceOutcome.Mood.ASKING,
+                    DeskTexts.of(
+                            numbers.values().isEmpty()
+                                    ? "piece.ask"
+                                    : numbers.missing().contains(Side.TOP) ? "piece.ask.level" : "piece.ask.upright"),
+                    List.of(DeskTexts.of("piece.ask." + piece.way().name())),
+                    List.of());
+        }
+        return piece.way() == Piece.Way.COUNTED
+                ? new CountedPiece(piece, numbers.counts()).outcome()
+                : new BarePiece(piece, numbers).outcome();
+    }
+
+    /** The nearest targets, or those with so many repeats more or fewer as the piece asks for. */
+    static PerSide wanted(Piece piece, Targets nearest) {
+        SideShape shape = piece.chart().shape();
+        int fewest = shape.fewestStitches(nearest.round());
+        return new PerSide(
+                wanted(piece, nearest, Side.TOP, fewest),
+                wanted(piece, nearest, Side.LEFT, fewest),
+                wanted(piece, nearest, Side.BOTTOM, fewest),
+                wanted(piece, nearest, Side.RIGHT, fewest));
+    }
+
+    private static int wanted(Piece piece, Targets nearest, Side side, int fewest) {
+        int stitches = nearest.wanted().of(side)
+                + piece.steps(side) * piece.chart().shape().w();
+        return Math.max(fewest, stitches);
+    }
+
+    /** The number of stitches as a part of the way along a side. */
+    static double along(double stitch, int stitches) {
+        return stitches == 0 ? 0 : Math.max(0, Math.min(1, stitch / stitches));
+    }
+
+    /** The size by the swatch, and whether that is only a guess; without a swatch, that there is none. */
+    static List<String> sized(Piece piece, Function<Swatch, FinishedSize> size) {
+        Optional<Swatch> swatch = PieceNumbers.swatch(piece);
+        if (swatch.isEmpty()) {
+            return List.of(DeskTexts.of("piece.swatch.none"));
+        }
+        List<String> said = new ArrayList<>(new GuideSentences().of(size.apply(swatch.get())));
+        if (piece.chart().making().swatch().isEmpty() && swatch.get().equals(Piece.GUESS)) {
+            said.add(DeskTexts.of("piece.swatch.guess"));
+        }
+        return said;
+    }
+}

@@ -1,0 +1,73 @@
+package edgewright.desk.guide;
+
+import edgewright.chart.Chart;
+import edgewright.chart.Place;
+import edgewright.chart.Section;
+import edgewright.chart.Start;
+import edgewright.desk.work.ChartView;
+import edgewright.desk.work.DeskTexts;
+import edgewright.desk.work.Workbench;
+import java.awt.Window;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** What the desk does for makers: the round guide, and what the designer says of how the border is made. */
+public final class GuideCommands {
+    private final Window owner;
+    private final Workbench bench;
+    private final ChartView view;
+    private Optional<GuideWindow> guide = Optional.empty();
+
+    public GuideCommands(Window owner, Workbench bench, ChartView view) {
+        this.owner = owner;
+        this.bench = bench;
+        this.view = view;
+    }
+
+    /** Shows the round guide; what was ticked in it is still there. */
+    public void show() {
+        if (guide.isEmpty()) {
+            guide = Optional.of(new GuideWindow(owner, bench, view));
+        }
+        guide.get().setVisible(true);
+        guide.get().toFront();
+    }
+
+    /** Asks how the border is made. */
+    public void making() {
+        PatternDetailsDialog dialog = new PatternDetailsDialog(owner, bench.chart());
+        if (dialog.ask()) {
+            bench.edit(DeskTexts.of("edit.making"), chart -> chart.withMaking(dialog.appliedTo(chart.making())));
+        }
+    }
+
+    /** Whether rounds can be started in the column of the cursor. */
+    public boolean canStartHere() {
+        return startColumn(bench).isPresent();
+    }
+
+    /** Starts the rounds in the column of the cursor, on the sides that they were started on. */
+    public void startHere() {
+        startHere(bench);
+    }
+
+    public static void startHere(Workbench bench) {
+        startColumn(bench)
+                .ifPresent(column -> bench.edit(DeskTexts.of("edit.startHere", column), chart -> {
+                    Start start = chart.making().start().orElse(Start.DEFAULT);
+                    return chart.withMaking(
+                            chart.making().withStart(Optional.of(start.withColumn(OptionalInt.of(column)))));
+                }));
+    }
+
+    /** The fabric column of the cursor, if rounds can be started there: not over the corner chain, nor past the repeat. */
+    private static OptionalInt startColumn(Workbench bench) {
+        Chart chart = bench.chart();
+        Place at = bench.cursor();
+        if (!bench.verdict().judged() || at.section() == Section.TO_CORNER) {
+            return OptionalInt.empty();
+        }
+        int column = at.section() == Section.REPEAT ? chart.shape().a() + at.place() : at.place() - at.round();
+        return column < 1 ? OptionalInt.empty() : OptionalInt.of(column);
+    }
+}

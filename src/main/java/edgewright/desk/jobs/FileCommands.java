@@ -1,0 +1,178 @@
+package edgewright.desk.jobs;
+
+import edgewright.chart.Chart;
+import edgewright.desk.work.DeskTexts;
+import edgewright.desk.work.Settings;
+import edgewright.desk.work.Workbench;
+import edgewright.file.ChartFiles;
+import edgewright.file.FileProblemException;
+import edgewright.file.Fingerprint;
+import edgewright.file.ProblemSentences;
+import edgewright.file.ReadResult;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javax.swing.SwingUtilities;
+
+/**
+ * New, open, save. Files are read and written beside the event thread; unsaved work is asked about before it would be lost, and
+ * so is a file that somebody else has changed.
+ */
+public final class FileCommands {
+    private final Workbench bench;
+    private final Settings settings;
+    private final Questions asking;
+    private final Jobs jobs;
+    private final Consumer<String> news;
+    /** What the file of the chart held when it was read or written last. */
+    private Optional<Fingerprint> lastSeen = Optional.empty();
+
+    public FileCommands(Workbench bench, Settings settings, Questions asking, Jobs jobs, Consumer<String> news) {
+        this.bench = bench;
+        this.settings = settings;
+        this.asking = asking;
+        this.jobs = jobs;
+        this.news = news;
+    }
+
+    /** Lays a new chart on the bench, which has no file yet; unsaved work was asked about. */
+    public void begin(Chart chart) {
+        lastSeen = Optional.empty();
+        bench.open(chart, Optional.empty());
+        news.accept(DeskTexts.of("news.begun", chart.title()));
+    }
+
+    /** Opens this file, if it is a chart; else says what is wrong with it. Unsaved work was asked about. */
+    public void open(Path file) {
+        if (isBusy()) {
+            return;
+        }
+        jobs.begin(
+                DeskTexts.of("job.open", file.getFileName()),
+                worker -> ChartFiles.read(file),
+                result -> {
+                    if (result instanceof ReadResult.Read read) {
+                        lastSeen = Optional.of(read.fingerprint());
+                        settings.addRecent(file);
+                        asking.lookBeside(file);
+                        bench.open(read.chart(), Optional.of(file));
+                        return DeskTexts.of("news.opened", file.getFileName());
+                    }
+                    ReadResult.Problems problems = (ReadResult.Problems) result;
+                    if (Files.notExists(file)) {
+                        settings.removeRecent(file);
+                    }
+                    asking.tellSentence(sentences(file, problems));
+                    return DeskTexts.of("news.notOpened", file.getFileName());
+                },
+                problem -> DeskTexts.of("news.notOpened", file.getFileName()));
+    }
+
+    /** Saves the chart in its file, or asks for one; then goes on, unless it was not saved. */
+    public void save(Runnable then) {
+        bench.file().ifPresentOrElse(file -> write(file, lastSeen, then), () -> saveAs(then));
+    }
+
+    /** Asks for a file and saves the chart there; then goes on, unless it was not saved. */
+    public void saveAs(Runnable then) {
+        Path proposal =
+                bench.file().orElseGet(() -> Path.of(fileName(bench.chart().title()) + ChartFiles.ENDING));
+        asking.fileToWrite(DeskTexts.of("files.saveTitle"), DeskTexts.of("files.charts"), ChartFiles.ENDING, proposal)
+                .ifPresent(file -> write(file, Optional.empty(), then));
+    }
+
+    /** Goes on when nothing would be lost: at once, or when the unsaved work has been saved or thrown away. */
+    public void whenNothingIsLost(Runnable then) {
+        if (!bench.hasUnsavedWork()) {
+            then.run();
+            return;
+        }
+        switch (asking.aboutUnsaved(bench.chart().title())) {
+            case SAVE -> save(then);
+            case DISCARD -> then.run();
+            case CANCEL -> news.accept(DeskTexts.of("news.goOn"));
+        }
+    }
+
+    /** A title as the name of a file: its letters and digits in small, with hyphens between the words. */
+    public static String fileName(String title) {
+        String name = title.toLowerCase(Locale.ROOT)
+                .replaceAll("[^\\p{L}\\p{Nd}]+", "-")
+                .replaceAll("^-|-$", "");
+        return name.isEmpty() ? DeskTexts.of("files.nameless") : name;
+    }
+
+    /**
+     * Writes the chart as it is now.
+     *
+     * @param expected what the file should hold still; if it does not, somebody else has changed it and is asked about. Empty
+     *     if it may be replaced whatever it holds
+     */
+    private void write(Path file, Optional<Fingerprint> expected, Runnable then) {
+        if (isBusy()) {
+            return;
+        }
+        Chart chart = bench.chart();
+        jobs.begin(
+                DeskTexts.of("job.save", file.getFileName()),
+                worker -> writeUnlessChanged(file, expected, chart),
+                written -> {
+                    if (written.isEmpty()) {
+                        SwingUtilities.invokeLater(() -> replaceChanged(file, then));
+                        return DeskTexts.of("news.notSaved", file.getFileName());
+                    }
+                    lastSeen = written;
+                    settings.addRecent(file);
+                    bench.saved(chart, file);
+                    SwingUtilities.invokeLater(then);
+                    return DeskTexts.of("news.saved", file.getFileName());
+                },
+                problem -> {
+                    asking.tellSentence(
+                            problem instanceof FileProblemException known
+                                    ? ProblemSentences.of(file, known.problem())
+                                    : DeskTexts.of("news.notSaved", file.getFileName()));
+                    return DeskTexts.of("news.notSaved", file.getFileName());
+                });
+    }
+
+    /** What the file holds now; empty if it was left alone since it held something unexpected. One that has gone may be written. */
+    private static Optional<Fingerprint> writeUnlessChanged(Path file, Optional<Fingerprint> expected, Chart chart)
+            throws FileProblemException {
+        if (expected.isPresent()) {
+            Optional<Fingerprint> now = ChartFiles.fingerprint(file);
+            if (now.isPresent() && !now.equals(expected)) {
+                return Optional.empty();
+            }
+        }
+        return Optional.of(ChartFiles.write(file, chart));
+    }
+
+    private void replaceChanged(Path file, Runnable then) {
+        if (asking.mayReplaceChanged(file)) {
+            write(file, Optional.empty(), then);
+        }
+    }
+
+    private boolean isBusy() {
+        if (jobs.isBusy()) {
+            news.accept(DeskTexts.of("news.busy"));
+        }
+        return jobs.isBusy();
+    }
+
+    /** The first few problems; a person mends one at a time. */
+    private static String sentences(Path file, ReadResult.Problems problems) {
+        StringBuilder text = new StringBuilder();
+        problems.problems().stream()
+                .limit(3)
+                .forEach(problem -> text.append(ProblemSentences.of(file.getFileName(), problem))
+                        .append('\n'));
+        int more = problems.problems().size() - 3;
+        return more > 0
+                ? text + DeskTexts.of("files.more", more)
+                : text.toString().strip();
+    }
+}

@@ -1,0 +1,182 @@
+package edgewright.desk.jobs;
+
+import edgewright.desk.parts.Forms;
+import edgewright.desk.parts.Html;
+import edgewright.desk.work.DeskTexts;
+import edgewright.file.ChartFiles;
+import java.awt.Component;
+import java.awt.Toolkit;
+import java.awt.datatransfer.StringSelection;
+import java.io.File;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import javax.swing.JButton;
+import javax.swing.JFileChooser;
+import javax.swing.JOptionPane;
+import javax.swing.filechooser.FileFilter;
+
+/** The questions that the desk asks, and what it tells when something did not work. */
+public final class Questions {
+    /** What to do about unsaved work. */
+    enum Unsaved {
+        SAVE,
+        DISCARD,
+        CANCEL
+    }
+
+    private final Component parent;
+    private Optional<Path> folder = Optional.empty();
+
+    public Questions(Component parent) {
+        this.parent = parent;
+    }
+
+    /** Asks whether unsaved work is to be saved, thrown away, or gone on with. Closing the question goes on with it. */
+    Unsaved aboutUnsaved(String title) {
+        int answer = ask(
+                "unsaved",
+                DeskTexts.of("ask.unsaved", title),
+                JOptionPane.WARNING_MESSAGE,
+                "ask.unsaved.save",
+                "ask.unsaved.discard",
+                "ask.unsaved.cancel");
+        return switch (answer) {
+            case 0 -> Unsaved.SAVE;
+            case 1 -> Unsaved.DISCARD;
+            default -> Unsaved.CANCEL;
+        };
+    }
+
+    /** Asks whether a file that is there already may be replaced. */
+    boolean mayReplace(Path file) {
+        return ask(
+                        "replace",
+                        DeskTexts.of("ask.replace", file.getFileName()),
+                        JOptionPane.WARNING_MESSAGE,
+                        "ask.replace.yes",
+                        "ask.replace.no")
+                == 0;
+    }
+
+    /** Asks whether a file may be saved over that somebody else has changed since it was opened. */
+    boolean mayReplaceChanged(Path file) {
+        return ask(
+                        "changedOutside",
+                        DeskTexts.of("ask.changedOutside", file.getFileName()),
+                        JOptionPane.WARNING_MESSAGE,
+                        "ask.changedOutside.yes",
+                        "ask.changedOutside.no")
+                == 0;
+    }
+
+    /** Tells that a mistake in the program was met, and lets what a developer needs be copied. */
+    public void tellOfMistake(Throwable problem) {
+        if (ask("mistake", DeskTexts.of("ask.mistake"), JOptionPane.ERROR_MESSAGE, "ask.ok", "ask.mistake.copy") == 1) {
+            StringBuilder details = new StringBuilder();
+            for (Throwable cause = problem; cause != null; cause = cause.getCause()) {
+                details.append(cause).append('\n');
+                for (StackTraceElement step : cause.getStackTrace()) {
+                    details.append("  ").append(step).append('\n');
+                }
+            }
+            Toolkit.getDefaultToolkit().getSystemClipboard().setContents(new StringSelection(details.toString()), null);
+        }
+    }
+
+    /** Tells a sentence of the texts. */
+    public void tell(String key, Object... values) {
+        ask(key, DeskTexts.of(key, values), JOptionPane.ERROR_MESSAGE, "ask.ok");
+    }
+
+    /** Tells a sentence that was made elsewhere. */
+    public void tellSentence(String sentence) {
+        ask("problem", sentence, JOptionPane.ERROR_MESSAGE, "ask.ok");
+    }
+
+    /** Begins the next search for a file beside this one. */
+    void lookBeside(Path file) {
+        folder = Optional.ofNullable(file.toAbsolutePath().getParent());
+    }
+
+    /** Asks for a chart to open. */
+    public Optional<Path> fileToOpen() {
+        JFileChooser chooser = chooser("open", DeskTexts.of("files.charts"), ChartFiles.ENDING);
+        chooser.setApproveButtonText(DeskTexts.of("files.open"));
+        return chooser.showOpenDialog(parent) == JFileChooser.APPROVE_OPTION
+                ? Optional.of(taken(chooser))
+                : Optional.empty();
+    }
+
+    /**
+     * Asks where something is to be written, and whether a file there may be replaced. A name without the ending gets it.
+     *
+     * @param ending with its dot
+     */
+    public Optional<Path> fileToWrite(String title, String kind, String ending, Path proposal) {
+        JFileChooser chooser = chooser("write", kind, ending);
+        chooser.setDialogTitle(title);
+        chooser.setSelectedFile(
+                folder.isPresent() && proposal.getParent() == null
+                        ? folder.get().resolve(proposal).toFile()
+                        : proposal.toFile());
+        chooser.setApproveButtonText(DeskTexts.of("files.save"));
+        if (chooser.showSaveDialog(parent) != JFileChooser.APPROVE_OPTION) {
+            return Optional.empty();
+        }
+        Path chosen = taken(chooser);
+        Path file = chosen.toString().toLowerCase(Locale.ROOT).endsWith(ending)
+                ? chosen
+                : chosen.resolveSibling(chosen.getFileName() + ending);
+        return !file.toFile().exists() || mayReplace(file) ? Optional.of(file) : Optional.empty();
+    }
+
+    private Path taken(JFileChooser chooser) {
+        Path file = chooser.getSelectedFile().toPath().toAbsolutePath();
+        lookBeside(file);
+        return file;
+    }
+
+    private JFileChooser chooser(String name, String kind, String ending) {
+        JFileChooser chooser = new JFileChooser(folder.map(Path::toFile).orElse(new File("").getAbsoluteFile()));
+        chooser.setName(name + "Chooser");
+        chooser.setFileFilter(new FileFilter() {
+            @Override
+            public boolean accept(File file) {
+                return file.isDirectory()
+                        || file.getName().toLowerCase(Locale.ROOT).endsWith(ending);
+            }
+
+            @Override
+            public String getDescription() {
+                return kind;
+            }
+        });
+        return chooser;
+    }
+
+    /** Asks a question with these answers; the first is the proposed one. The answer is its index, or -1. */
+    private int ask(String name, String question, int kind, String... answers) {
+        JOptionPane pane = new JOptionPane(Html.wrapped(question, 360), kind);
+        JButton[] buttons = new JButton[answers.length];
+        for (int i = 0; i < answers.length; i++) {
+            JButton button = Forms.caption(new JButton(), answers[i]);
+            button.setName("answer" + (i + 1));
+            button.addActionListener(event -> pane.setValue(button));
+            buttons[i] = button;
+        }
+        pane.setName(name);
+        pane.setOptions(buttons);
+        pane.setInitialValue(buttons[0]);
+        var dialog = pane.createDialog(parent, DeskTexts.of("ask.title"));
+        dialog.setName(name);
+        dialog.setVisible(true);
+        dialog.dispose();
+        for (int i = 0; i < buttons.length; i++) {
+            if (buttons[i] == pane.getValue()) {
+                return i;
+            }
+        }
+        return -1;
+    }
+}

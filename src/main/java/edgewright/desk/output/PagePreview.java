@@ -1,0 +1,261 @@
+package edgewright.desk.output;
+
+import edgewright.booklet.Preview;
+import edgewright.booklet.choice.BookletOptions;
+import edgewright.chart.Chart;
+import edgewright.desk.parts.Forms;
+import edgewright.desk.parts.Look;
+import edgewright.desk.work.DeskTexts;
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.ExecutionException;
+import java.util.function.Supplier;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JProgressBar;
+import javax.swing.SwingConstants;
+import javax.swing.SwingWorker;
+import javax.swing.Timer;
+import net.miginfocom.swing.MigLayout;
+
+/**
+ * The printed pages as they will be with what is chosen now, one at a time. They are set anew beside the event thread whenever
+ * the choice has changed; setting can be stopped, and begins again with the next change.
+ */
+final class PagePreview extends JPanel {
+    private static final int WIDTH_PX = 430;
+    private static final int HEIGHT_PX = 590;
+
+    /** How often it looks whether something else has been chosen. */
+    private static final int LOOK_MS = 300;
+
+    private final transient Chart chart;
+    private final transient Supplier<BookletOptions> choice;
+    private final Timer looking = new Timer(LOOK_MS, event -> look());
+    private final Paper paper = new Paper();
+    private final JButton back = Forms.caption(new JButton(), "preview.back");
+    private final JButton on = Forms.caption(new JButton(), "preview.on");
+    private final JButton stop = Forms.caption(new JButton(), "preview.stop");
+    private final JLabel where = Look.quiet(" ");
+    private final JProgressBar progress = new JProgressBar();
+    private transient Optional<BookletOptions> shown = Optional.empty();
+    private transient Optional<Preview> pages = Optional.empty();
+    private transient Optional<Setting> setting = Optional.empty();
+    private int page = 1;
+
+    PagePreview(Chart chart, Supplier<BookletOptions> choice) {
+        super(new MigLayout("insets 0, gap 8 8, wrap 1, fill", "[grow, fill]", "[grow, fill][][]"));
+        this.chart = chart;
+        this.choice = choice;
+        setOpaque(false);
+        back.setName("preview.back");
+        back.addActionListener(event -> turn(-1));
+        on.setName("preview.on");
+        on.addActionListener(event -> turn(1));
+        stop.setName("preview.stop");
+        stop.addActionListener(event -> setting.ifPresent(job -> job.cancel(false)));
+        where.setName("preview.where");
+        where.setHorizontalAlignment(SwingConstants.CENTER);
+        progress.setName("preview.progress");
+        progress.getAccessibleContext().setAccessibleName(DeskTexts.of("preview.setting"));
+        add(paper, "width " + WIDTH_PX + "!, height " + HEIGHT_PX + "!");
+        add(back, "split 3, growx 0");
+        add(where, "growx, alignx center");
+        add(on, "growx 0");
+        add(progress, "split 2, growx");
+        add(stop, "growx 0");
+        follow();
+    }
+
+    @Override
+    public void addNotify() {
+        super.addNotify();
+        looking.start();
+    }
+
+    @Override
+    public void removeNotify() {
+        looking.stop();
+        setting.ifPresent(job -> job.cancel(false));
+        drop();
+        super.removeNotify();
+    }
+
+    private void look() {
+        BookletOptions chosen = choice.get().withDraft(false);
+        if (shown.isEmpty() || !shown.get().equals(chosen)) {
+            shown = Optional.of(chosen);
+            setting.ifPresent(job -> job.cancel(false));
+            Setting job = new Setting(chosen, page);
+            setting = Optional.of(job);
+            job.execute();
+            follow();
+        }
+    }
+
+    private void turn(int by) {
+        page += by;
+        pages.ifPresent(preview -> new Turning(preview, page).execute());
+        follow();
+    }
+
+    private void follow() {
+        int all = pages.map(Preview::pages).orElse(0);
+        back.setEnabled(page > 1 && all > 0);
+        on.setEnabled(page < all);
+        stop.setEnabled(setting.isPresent());
+        progress.setIndeterminate(setting.isPresent() && progress.getValue() == 0);
+        where.setText(all == 0 ? DeskTexts.of("preview.setting") : DeskTexts.of("preview.page", page, all));
+    }
+
+    private void drop() {
+        pages.ifPresent(preview -> {
+            try {
+                preview.close();
+            } catch (IOException ignored) {
+                // It was only in memory.
+            }
+        });
+        pages = Optional.empty();
+    }
+
+    private static BufferedImage draw(Preview preview, int page, double scale) throws IOException {
+        return preview.page(page, (int) (WIDTH_PX * scale), (int) (HEIGHT_PX * scale));
+    }
+
+    /** Pixels of the screen for each of ours. */
+    private double scale() {
+        return getGraphicsConfiguration() == null
+                ? 1
+                : getGraphicsConfiguration().getDefaultTransform().getScaleX();
+    }
+
+    /** The pages that have been set, and the one that is looked at. */
+    private record Made(Preview preview, int page, BufferedImage image) {}
+
+    private final class Setting extends SwingWorker<Optional<Made>, Void> {
+        private final BookletOptions options;
+        private final int wanted;
+        private final double scale = scale();
+
+        Setting(BookletOptions options, int wanted) {
+            this.options = options;
+            this.wanted = wanted;
+            progress.setValue(0);
+            addPropertyChangeListener(event -> {
+                if (event.getPropertyName().equals("progress") && !isCancelled()) {
+                    progress.setIndeterminate(false);
+                    progress.setValue((Integer) event.getNewValue());
+                }
+            });
+        }
+
+        @Override
+        protected Optional<Made> doInBackground() throws IOException {
+            Optional<Preview> made = Preview.of(chart, options, (done, all) -> {
+                setProgress(100 * done / Math.max(1, all));
+                return !isCancelled();
+            });
+            if (made.isEmpty()) {
+                return Optional.empty();
+            }
+            int page = Math.min(wanted, made.get().pages());
+            return Optional.of(new Made(made.get(), page, draw(made.get(), page, scale)));
+        }
+
+        @Override
+        protected void done() {
+            if (setting.isPresent() && setting.get() == this) {
+                setting = Optional.empty();
+                progress.setValue(0);
+            }
+            try {
+                get().ifPresent(set -> {
+                    drop();
+                    pages = Optional.of(set.preview());
+                    page = set.page();
+                    paper.lay(set.image());
+                });
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            } catch (CancellationException stopped) {
+                // What was shown before stays.
+            } catch (ExecutionException e) {
+                paper.lay(null);
+                drop();
+            }
+            follow();
+        }
+    }
+
+    private final class Turning extends SwingWorker<BufferedImage, Void> {
+        private final transient Preview preview;
+        private final int wanted;
+        private final double scale = scale();
+
+        Turning(Preview preview, int wanted) {
+            this.preview = preview;
+            this.wanted = wanted;
+        }
+
+        @Override
+        protected BufferedImage doInBackground() throws IOException {
+            return draw(preview, wanted, scale);
+        }
+
+        @Override
+        protected void done() {
+            if (wanted != page || pages.isEmpty() || pages.get() != preview) {
+                return;
+            }
+            try {
+                paper.lay(get());
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            } catch (ExecutionException e) {
+                paper.lay(null);
+            }
+        }
+    }
+
+    /** The page, in the middle of its place. */
+    private static final class Paper extends JPanel {
+        private transient BufferedImage image;
+
+        Paper() {
+            setOpaque(false);
+            setName("preview.paper");
+            getAccessibleContext().setAccessibleName(DeskTexts.of("preview.paper"));
+            setPreferredSize(new Dimension(WIDTH_PX, HEIGHT_PX));
+        }
+
+        void lay(BufferedImage newImage) {
+            image = newImage;
+            repaint();
+        }
+
+        @Override
+        protected void paintComponent(Graphics graphics) {
+            if (image == null) {
+                return;
+            }
+            Graphics2D g = (Graphics2D) graphics.create();
+            g.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
+            double fit = Math.min(getWidth() / (double) image.getWidth(), getHeight() / (double) image.getHeight());
+            int width = (int) Math.round(image.getWidth() * fit);
+            int height = (int) Math.round(image.getHeight() * fit);
+            int x = (getWidth() - width) / 2;
+            g.drawImage(image, x, 0, width, height, null);
+            g.setColor(Look.colour("line"));
+            g.drawRect(x, 0, width - 1, height - 1);
+            g.dispose();
+        }
+    }
+}

@@ -1,0 +1,167 @@
+package edgewright.desk.output;
+
+import edgewright.chart.Chart;
+import edgewright.chart.PerSide;
+import edgewright.desk.parts.FormDialog;
+import edgewright.desk.parts.Forms;
+import edgewright.desk.work.ChartView;
+import edgewright.desk.work.DeskTexts;
+import edgewright.draw.marks.Drawing;
+import edgewright.draw.marks.Emphasis;
+import edgewright.draw.paint.Area;
+import edgewright.draw.picture.ChartPicture;
+import edgewright.draw.picture.CornerPicture;
+import edgewright.draw.picture.FabricFill;
+import edgewright.draw.picture.PictureStyle;
+import edgewright.draw.raster.RasterPicture;
+import java.awt.Window;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Supplier;
+import javax.swing.JCheckBox;
+import javax.swing.JComboBox;
+import javax.swing.JSpinner;
+
+/** How the chart is to be written as a picture: what of it, what it shows, in which kind of file, and how large. */
+public final class PictureDialog extends FormDialog {
+    /** The kinds of picture file. */
+    enum Kind {
+        SVG,
+        PNG;
+
+        /** The ending of its names, with the dot. */
+        String ending() {
+            return "." + name().toLowerCase(Locale.ROOT);
+        }
+    }
+
+    /** What the picture shows. */
+    enum Content {
+        CHART,
+        FABRIC,
+        MARKS
+    }
+
+    /** What of the border it shows. */
+    enum Part {
+        CORNER,
+        BORDER
+    }
+
+    private static final int MOST_PX = 200;
+    private static final double MM_PER_INCH = 25.4;
+
+    private final transient Chart chart;
+    private final transient ChartView view;
+    private final JComboBox<Kind> kind = new JComboBox<>(Kind.values());
+    private final JComboBox<Part> part = new JComboBox<>(Part.values());
+    private final JComboBox<Content> content = new JComboBox<>(Content.values());
+    private final JCheckBox legend = Forms.caption(new JCheckBox(), "picture.legend");
+    private final JCheckBox turned = Forms.caption(new JCheckBox(), "picture.turned");
+    private final JSpinner cell;
+    private final JSpinner repeats;
+    private final JSpinner level;
+    private final JSpinner upright;
+
+    public PictureDialog(Window owner, Chart chart, ChartView view) {
+        super(owner, "picture");
+        this.chart = chart;
+        this.view = view;
+        kind.setRenderer(Forms.renderer((Kind each) -> DeskTexts.of("picture.kind." + each.name())));
+        field("picture.kind", kind);
+        part.setRenderer(Forms.renderer((Part each) -> DeskTexts.of("picture.part." + each.name())));
+        field("picture.part", part);
+        content.setRenderer(Forms.renderer((Content each) -> DeskTexts.of("picture.content." + each.name())));
+        field("picture.content", content);
+        repeats = number("picture.repeats", 2, 1, 20);
+        level = number("size.level", 3, 0, 9_999);
+        upright = number("size.upright", 3, 0, 9_999);
+        cell = number("picture.cell", 24, 4, MOST_PX);
+        legend.setName("picture.legend");
+        legend.setSelected(true);
+        turned.setName("picture.turned");
+        turned.setSelected(true);
+        form().add(legend, "span, gaptop 4");
+        form().add(turned, "span");
+        kind.addActionListener(event -> follow());
+        part.addActionListener(event -> follow());
+        content.addActionListener(event -> follow());
+        follow();
+    }
+
+    /** Only what the picture depends on can be changed. */
+    private void follow() {
+        boolean corner = part() == Part.CORNER;
+        repeats.setEnabled(corner);
+        level.setEnabled(!corner);
+        upright.setEnabled(!corner);
+        cell.setEnabled(kind() == Kind.PNG);
+        legend.setEnabled(corner && content() != Content.FABRIC);
+        turned.setEnabled(corner);
+        look();
+    }
+
+    private Part part() {
+        return part.getItemAt(part.getSelectedIndex());
+    }
+
+    private Content content() {
+        return content.getItemAt(content.getSelectedIndex());
+    }
+
+    private PerSide sides() {
+        int across = value(level);
+        int down = value(upright);
+        return new PerSide(across, down, across, down);
+    }
+
+    /** The picture, made when it is asked for; that can take a while. Nothing that is chosen later changes it. */
+    Supplier<Drawing> drawing() {
+        PictureStyle style = style();
+        PerSide sides = sides();
+        return part() == Part.CORNER
+                ? () -> ChartPicture.corner(chart, style, Emphasis.NONE)
+                : () -> ChartPicture.wholeBorder(chart, sides, style);
+    }
+
+    Kind kind() {
+        return kind.getItemAt(kind.getSelectedIndex());
+    }
+
+    /** Dots an inch at which a cell gets as many pixels as were asked for. */
+    double dotsPerInch() {
+        return value(cell) / PictureStyle.PRINT.cellMm() * MM_PER_INCH;
+    }
+
+    private PictureStyle style() {
+        PictureStyle style = content() == Content.FABRIC
+                ? PictureStyle.FABRIC.withLook(FabricFill.WORKED)
+                : PictureStyle.PRINT.withFabric(content() == Content.CHART).withLegend(legend.isSelected());
+        PictureStyle repeated = style.withRepeats(value(repeats));
+        return turned.isSelected() ? repeated.withTurn(view.turn()) : repeated;
+    }
+
+    @Override
+    protected Optional<String> objection() {
+        PictureStyle style = style();
+        boolean corner = part() == Part.CORNER;
+        long stitches =
+                corner ? ChartPicture.stitchesOfCorner(chart, style) : ChartPicture.stitchesOfBorder(chart, sides());
+        if (stitches > ChartPicture.MOST_STITCHES) {
+            return Optional.of(DeskTexts.of("picture.stitches", stitches, ChartPicture.MOST_STITCHES));
+        }
+        if (kind() == Kind.SVG) {
+            return Optional.empty();
+        }
+        Area sheet = corner ? cornerSheet(style) : ChartPicture.sheetOfBorder(chart, sides(), style);
+        double pixels = RasterPicture.pixels(sheet.widthMm(), sheet.heightMm(), dotsPerInch());
+        return pixels > RasterPicture.MOST_PIXELS
+                ? Optional.of(DeskTexts.of("picture.pixels", pixels / 1e6, RasterPicture.MOST_PIXELS / 1e6))
+                : Optional.empty();
+    }
+
+    private Area cornerSheet(PictureStyle style) {
+        CornerPicture picture = CornerPicture.of(chart, style, Emphasis.NONE);
+        return new Area(0, 0, picture.widthMm(), picture.heightMm());
+    }
+}

@@ -1,0 +1,63 @@
+package edgewright.desk.output;
+
+import edgewright.chart.Chart;
+import edgewright.chart.PerSide;
+import edgewright.desk.jobs.Jobs;
+import edgewright.desk.work.ChartView;
+import edgewright.desk.work.DeskTexts;
+import edgewright.desk.work.Workbench;
+import edgewright.proof.SizeProofs;
+import edgewright.proof.SizeProofs.Trial;
+import edgewright.words.write.WordingOptions;
+import java.awt.Window;
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.atomic.AtomicInteger;
+
+/** Works the words of the chart back, beside the event thread, and shows what came of it. */
+public final class ProofCommands {
+    private final Window window;
+    private final Workbench bench;
+    private final ChartView view;
+    private final Jobs jobs;
+
+    public ProofCommands(Window window, Workbench bench, ChartView view, Jobs jobs) {
+        this.window = window;
+        this.bench = bench;
+        this.view = view;
+        this.jobs = jobs;
+    }
+
+    /** Asks for which sizes, then works the words of the chart as it is now. */
+    public void prove() {
+        Chart chart = bench.chart();
+        ProveDialog dialog = new ProveDialog(window, chart.terms());
+        if (!dialog.ask()) {
+            return;
+        }
+        WordingOptions options =
+                WordingOptions.of(chart).withTerms(dialog.terms()).withCounting(view.counting());
+        List<PerSide> sizes = dialog.sizes();
+        jobs.beginStoppable(
+                DeskTexts.of("job.prove"),
+                worker -> work(chart, options, sizes, worker),
+                this::show,
+                problem -> DeskTexts.of(problem instanceof CancellationException ? "job.cancelled" : "news.notProved"));
+    }
+
+    private static List<Trial> work(Chart chart, WordingOptions options, List<PerSide> sizes, Jobs.Worker worker) {
+        AtomicInteger done = new AtomicInteger();
+        return SizeProofs.run(
+                chart,
+                options,
+                sizes,
+                trial -> worker.progress(100 * done.incrementAndGet() / sizes.size()),
+                worker::cancelled);
+    }
+
+    private String show(List<Trial> trials) {
+        new ProofWindow(window, trials, view.counting()).setVisible(true);
+        long failed = trials.stream().filter(trial -> !trial.agrees()).count();
+        return DeskTexts.of(failed == 0 ? "proof.agrees" : "proof.fails", trials.size(), failed);
+    }
+}

@@ -1,0 +1,76 @@
+package edgewright.desk.output;
+
+import edgewright.chart.PerSide;
+import edgewright.chart.Terms;
+import edgewright.desk.parts.FormDialog;
+import edgewright.desk.parts.Forms;
+import edgewright.desk.work.DeskTexts;
+import edgewright.proof.SizeProofs;
+import java.awt.Window;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import javax.swing.JComboBox;
+import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
+
+/** In which terms the words are to be worked, and on sides of how many repeats: a line for each size of piece. */
+final class ProveDialog extends FormDialog {
+    /** So many sizes are worked at once; each is a whole border. */
+    private static final int MOST_SIZES = 50;
+
+    /** The most repeats on a side. */
+    private static final int MOST_REPEATS = 1_000;
+
+    private final JComboBox<Terms> terms = new JComboBox<>(Terms.values());
+    private final JTextArea sizes = new JTextArea(8, 16);
+
+    ProveDialog(Window owner, Terms usual) {
+        super(owner, "prove");
+        explain(DeskTexts.of("prove.explain"));
+        terms.setRenderer(Forms.renderer((Terms each) -> DeskTexts.of("terms." + each.name())));
+        field("prove.terms", terms).setSelectedItem(usual);
+        sizes.setText(SizeProofs.USUAL.stream().map(ProveDialog::line).collect(Collectors.joining("\n")));
+        sizes.setCaretPosition(0);
+        watch(sizes);
+        sizes.setName("prove.sizes");
+        form().add(Forms.label("prove.sizes", sizes), "aligny top, gaptop 4");
+        form().add(new JScrollPane(sizes), "wmin 0");
+        explain(DeskTexts.of("prove.example"));
+    }
+
+    Terms terms() {
+        return (Terms) terms.getSelectedItem();
+    }
+
+    /** How often the repeat is worked on each side, for each size. */
+    List<PerSide> sizes() {
+        return sizes.getText()
+                .lines()
+                .filter(line -> !line.isBlank())
+                .map(PerSide::parse)
+                .toList();
+    }
+
+    @Override
+    protected Optional<String> objection() {
+        List<PerSide> read;
+        try {
+            read = sizes();
+        } catch (IllegalArgumentException e) {
+            return Optional.of(DeskTexts.of("prove.notSizes"));
+        }
+        if (read.isEmpty() || read.size() > MOST_SIZES) {
+            return Optional.of(DeskTexts.of("prove.howMany", MOST_SIZES));
+        }
+        boolean tooLong = read.stream().flatMapToInt(PerSide::stream).anyMatch(times -> times > MOST_REPEATS);
+        return tooLong ? Optional.of(DeskTexts.of("prove.tooLong", MOST_REPEATS)) : Optional.empty();
+    }
+
+    /** Two numbers where opposite sides are alike, else four. */
+    static String line(PerSide size) {
+        return size.top() == size.bottom() && size.left() == size.right()
+                ? size.top() + ", " + size.left()
+                : size.top() + ", " + size.left() + ", " + size.bottom() + ", " + size.right();
+    }
+}

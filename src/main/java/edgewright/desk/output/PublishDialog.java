@@ -1,0 +1,148 @@
+package edgewright.desk.output;
+
+import edgewright.booklet.choice.BookletOptions;
+import edgewright.booklet.choice.ChartPaper;
+import edgewright.booklet.choice.Edition;
+import edgewright.booklet.choice.Paper;
+import edgewright.booklet.choice.PrintChoice;
+import edgewright.booklet.choice.PrintedTerms;
+import edgewright.booklet.choice.PrintingNotice;
+import edgewright.booklet.choice.Supplements;
+import edgewright.booklet.choice.WordingChoice;
+import edgewright.chart.Chart;
+import edgewright.chart.Counting;
+import edgewright.chart.HookHand;
+import edgewright.desk.parts.FormDialog;
+import edgewright.desk.parts.Forms;
+import edgewright.desk.parts.SizeFields;
+import edgewright.desk.work.ChartView;
+import edgewright.desk.work.DeskTexts;
+import edgewright.desk.work.Settings;
+import edgewright.fit.PatternSize;
+import java.awt.Window;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import javax.swing.JCheckBox;
+import javax.swing.JComboBox;
+import javax.swing.JSpinner;
+import javax.swing.JTextField;
+import javax.swing.SpinnerNumberModel;
+
+/**
+ * How the printable pattern is to be, with its pages beside. A chart that cannot be worked is published as a draft only. What
+ * was chosen last is proposed again.
+ */
+public final class PublishDialog extends FormDialog {
+    private final boolean unworkable;
+    private final transient Settings settings;
+    private final JComboBox<Edition> edition = new JComboBox<>(Edition.values());
+    private final JComboBox<Paper> paper = new JComboBox<>(Paper.values());
+    private final JComboBox<ChartPaper> chartPaper = new JComboBox<>(ChartPaper.values());
+    private final JComboBox<PrintedTerms> terms = new JComboBox<>(PrintedTerms.values());
+    private final JComboBox<Counting> counting = new JComboBox<>(Counting.values());
+    private final JComboBox<HookHand> hand = new JComboBox<>(HookHand.values());
+    private final JCheckBox fit = Forms.caption(new JCheckBox(), "publish.fit");
+    private final JSpinner cell =
+            new JSpinner(new SpinnerNumberModel(5.0, PrintChoice.SMALLEST_CELL_MM, PrintChoice.LARGEST_CELL_MM, 0.5));
+    private final SizeFields size;
+    private final JCheckBox guide = Forms.caption(new JCheckBox(), "publish.guide");
+    private final JCheckBox worksheet = Forms.caption(new JCheckBox(), "publish.worksheet");
+    private final JCheckBox yarn = Forms.caption(new JCheckBox(), "publish.yarn");
+    private final JTextField version = new JTextField(8);
+    private final JTextField date = new JTextField(12);
+    private final JCheckBox draft = Forms.caption(new JCheckBox(), "publish.draft");
+
+    /**
+     * The dialog for a chart.
+     *
+     * @param errors how many error findings it has
+     */
+    public PublishDialog(Window owner, Chart chart, ChartView view, int errors, Settings settings) {
+        super(owner, "publish");
+        this.settings = settings;
+        unworkable = errors > 0;
+        edition.setRenderer(Forms.renderer((Edition each) -> DeskTexts.of("edition." + each.name())));
+        field("publish.edition", edition).setSelectedItem(settings.choice(Edition.STANDARD));
+        paper.setRenderer(Forms.renderer((Paper each) -> DeskTexts.of("paper." + each.name())));
+        field("publish.paper", paper).setSelectedItem(settings.choice(usualPaper()));
+        chartPaper.setRenderer(Forms.renderer((ChartPaper each) -> DeskTexts.of("chartPaper." + each.name())));
+        field("publish.chartPaper", chartPaper).setSelectedItem(settings.choice(ChartPaper.SAME));
+        fitFields();
+        terms.setRenderer(Forms.renderer((PrintedTerms each) -> DeskTexts.of("terms." + each.name())));
+        field("publish.terms", terms).setSelectedItem(PrintedTerms.of(chart.terms()));
+        hand.setRenderer(Forms.renderer((HookHand each) -> DeskTexts.of("publish.hand." + each.name())));
+        field("publish.hand", hand).setSelectedItem(settings.choice(HookHand.RIGHT));
+        counting.setRenderer(Forms.renderer((Counting each) -> DeskTexts.of("counting." + each.name())));
+        field("publish.counting", counting).setSelectedItem(view.counting());
+        size = new SizeFields(chart, this, counting);
+        supplements();
+        field("publish.version", version);
+        field("publish.date", date);
+        draft.setName("publish.draft");
+        if (unworkable) {
+            draft.addActionListener(event -> look());
+            form().add(draft, "span, gaptop 6");
+            explain(DeskTexts.of("publish.unworkable", errors));
+        }
+        beside(new PagePreview(chart, this::options));
+    }
+
+    private void fitFields() {
+        fit.setName("publish.fit");
+        fit.setSelected(true);
+        fit.addActionListener(event -> cell.setEnabled(!fit.isSelected()));
+        form().add(fit, "span");
+        cell.setName("publish.cell");
+        cell.setEnabled(false);
+        form().add(Forms.label("publish.cell", cell), "gapleft 22");
+        form().add(cell, "growx 0, wmin 90");
+    }
+
+    private void supplements() {
+        guide.setName("publish.guide");
+        worksheet.setName("publish.worksheet");
+        yarn.setName("publish.yarn");
+        for (JCheckBox box : List.of(guide, worksheet, yarn)) {
+            box.setSelected(true);
+            form().add(box, "span");
+        }
+    }
+
+    BookletOptions options() {
+        return new BookletOptions(
+                new PrintChoice(
+                        edition.getItemAt(edition.getSelectedIndex()),
+                        paper.getItemAt(paper.getSelectedIndex()),
+                        chartPaper.getItemAt(chartPaper.getSelectedIndex()),
+                        fit.isSelected() ? OptionalDouble.empty() : OptionalDouble.of((Double) cell.getValue())),
+                new WordingChoice(
+                        terms.getItemAt(terms.getSelectedIndex()),
+                        counting.getItemAt(counting.getSelectedIndex()),
+                        hand.getItemAt(hand.getSelectedIndex()),
+                        PatternSize.of(size.repeats())),
+                new PrintingNotice(version.getText(), date.getText()),
+                new Supplements(guide.isSelected(), worksheet.isSelected(), yarn.isSelected()),
+                draft.isSelected());
+    }
+
+    /** Keeps what suits the maker or the printer rather than the chart, for next time. */
+    void remember() {
+        BookletOptions chosen = options();
+        settings.choose(chosen.edition());
+        settings.choose(chosen.paper());
+        settings.choose(chosen.appearance().chartPaper());
+        settings.choose(chosen.hand());
+    }
+
+    @Override
+    protected Optional<String> objection() {
+        return unworkable && !draft.isSelected() ? Optional.of(DeskTexts.of("publish.objection")) : Optional.empty();
+    }
+
+    /** What is sold in the shops where this machine is. */
+    private static Paper usualPaper() {
+        return Locale.getDefault().getCountry().matches("US|CA") ? Paper.LETTER : Paper.A4;
+    }
+}

@@ -1,0 +1,75 @@
+package edgewright.desk.panes;
+
+import edgewright.check.Finding;
+import edgewright.check.FindingSentences;
+import edgewright.check.Remedy;
+import edgewright.check.RuleBook;
+import edgewright.desk.parts.ColumnScroll;
+import edgewright.desk.parts.Forms;
+import edgewright.desk.parts.RulePageView;
+import edgewright.desk.parts.TextColumn;
+import edgewright.desk.work.DeskTexts;
+import java.awt.BorderLayout;
+import java.util.function.Consumer;
+import javax.swing.BorderFactory;
+import javax.swing.JButton;
+import javax.swing.JPanel;
+import javax.swing.JTextArea;
+
+/** One finding explained: the sentence, what can be done about it, and the page of its rule. */
+final class FindingPage extends ColumnScroll {
+    private final transient Consumer<Remedy> onRemedy;
+    private final transient FindingSentences sentences;
+
+    FindingPage(FindingSentences sentences, Consumer<Remedy> onRemedy) {
+        super("findingPage");
+        this.onRemedy = onRemedy;
+        this.sentences = sentences;
+    }
+
+    /** Nothing is chosen: says what to do next. */
+    void empty() {
+        TextColumn column = new TextColumn(10, 12, 12);
+        column.heading(DeskTexts.of("findings.choose"));
+        column.prose(DeskTexts.of("findings.choose.text"));
+        show(column);
+    }
+
+    /** Explains a finding of the chart as it is now. */
+    void explain(Finding finding) {
+        TextColumn column = new TextColumn(10, 12, 12);
+        JTextArea sentence = Forms.prose(sentences.of(finding));
+        sentence.setName("findingSentence");
+        column.add(sentence);
+        if (!finding.remedies().isEmpty()) {
+            column.heading(DeskTexts.of("findings.remedies"));
+            int number = 1;
+            for (Remedy remedy : finding.remedies()) {
+                column.add(remedyLine(remedy, number));
+                number++;
+            }
+        }
+        RulePageView.addTo(column, RuleBook.page(finding.rule()));
+        show(column);
+    }
+
+    /** What a remedy does, and the button that does it. */
+    private JPanel remedyLine(Remedy remedy, int number) {
+        String text = sentences.of(remedy);
+        JButton button = Forms.caption(new JButton(), "findings.apply");
+        button.setName("remedy" + number);
+        button.getAccessibleContext().setAccessibleName(text);
+        button.setToolTipText(text);
+        button.addActionListener(event -> onRemedy.accept(remedy));
+        JPanel side = new JPanel(new BorderLayout());
+        side.setOpaque(false);
+        side.add(button, BorderLayout.NORTH);
+        JTextArea what = Forms.prose(text);
+        what.setBorder(BorderFactory.createEmptyBorder(4, 0, 0, 0));
+        JPanel line = new JPanel(new BorderLayout(10, 0));
+        line.setOpaque(false);
+        line.add(what, BorderLayout.CENTER);
+        line.add(side, BorderLayout.LINE_END);
+        return line;
+    }
+}

@@ -1,0 +1,162 @@
+package edgewright.desk.panes;
+
+import edgewright.chart.Chart;
+import edgewright.chart.Counting;
+import edgewright.chart.PerSide;
+import edgewright.chart.SideShape;
+import edgewright.chart.Yarn;
+import edgewright.check.Finding;
+import edgewright.check.Severity;
+import edgewright.desk.work.ChartCommands;
+import edgewright.desk.work.ChartView;
+import edgewright.desk.work.DeskTexts;
+import edgewright.desk.work.RoundRange;
+import edgewright.desk.work.Workbench;
+import edgewright.desk.work.WorkbenchChange;
+import java.util.HashMap;
+import java.util.Map;
+import javax.swing.table.AbstractTableModel;
+
+/**
+ * The rounds as rows of a table, the outermost on top, as they lie on the blanket seen from the piece. The yarn of a round can
+ * be changed in its cell.
+ */
+public final class RoundTable extends AbstractTableModel {
+    static final int ROUND = 0;
+    static final int YARN = 1;
+    public static final int STITCHES = 2;
+    static final int FINDINGS = 3;
+
+    /**
+     * How many findings a round has.
+     *
+     * @param errors of these, how many cannot be worked
+     */
+    record Tally(int findings, int errors) {
+        private static final Tally NONE = new Tally(0, 0);
+
+        private Tally and(Finding finding) {
+            return new Tally(findings + 1, errors + (finding.severity() == Severity.ERROR ? 1 : 0));
+        }
+    }
+
+    private final transient Workbench bench;
+    private transient Map<Integer, Tally> tallies = Map.of();
+    private PerSide repeats;
+    private Counting counting;
+
+    public RoundTable(Workbench bench, ChartView view) {
+        this.bench = bench;
+        counting = view.counting();
+        repeats = view.repeats();
+        count();
+        bench.listen(this::changed);
+        view.listen(() -> count(view.counting(), view.repeats()));
+    }
+
+    /** The round that a row shows; rows count from 0, at the top. */
+    int roundOf(int row) {
+        return getRowCount() - row;
+    }
+
+    int rowOf(int round) {
+        return getRowCount() - round;
+    }
+
+    private void count(Counting way, PerSide size) {
+        if (counting != way || !repeats.equals(size)) {
+            counting = way;
+            repeats = size;
+            fireTableRowsUpdated(0, getRowCount() - 1);
+        }
+    }
+
+    @Override
+    public int getRowCount() {
+        return bench.chart().rounds().size();
+    }
+
+    @Override
+    public int getColumnCount() {
+        return 4;
+    }
+
+    @Override
+    public String getColumnName(int column) {
+        return DeskTexts.of("rounds.column." + column);
+    }
+
+    @Override
+    public Class<?> getColumnClass(int column) {
+        return switch (column) {
+            case ROUND -> Integer.class;
+            case STITCHES -> String.class;
+            case YARN -> Yarn.class;
+            default -> Tally.class;
+        };
+    }
+
+    @Override
+    public Object getValueAt(int row, int column) {
+        Chart chart = bench.chart();
+        int round = roundOf(row);
+        return switch (column) {
+            case ROUND -> round;
+            case YARN -> chart.yarnOf(round);
+            case STITCHES -> sides(chart, round);
+            default -> tallies.getOrDefault(round, Tally.NONE);
+        };
+    }
+
+    @Override
+    public boolean isCellEditable(int row, int column) {
+        return column == YARN && bench.chart().yarns().size() > 1;
+    }
+
+    @Override
+    public void setValueAt(Object value, int row, int column) {
+        if (value instanceof Yarn yarn) {
+            ChartCommands.changeYarn(bench, RoundRange.of(roundOf(row)), yarn);
+        }
+    }
+
+    /** The count of a side; where left and right have another than top and bottom, both. */
+    private String sides(Chart chart, int round) {
+        int level = counting.shown(stitches(chart, round, repeats.top()));
+        int upright = counting.shown(stitches(chart, round, repeats.left()));
+        return DeskTexts.of(level == upright ? "rounds.side" : "rounds.sides", level, upright);
+    }
+
+    /** What is there, also where it is not what the round asks for. */
+    private static int stitches(Chart chart, int round, int repeats) {
+        SideShape shape = chart.shape();
+        var sections = chart.round(round);
+        return sections.fromCorner().length()
+                + repeats * Math.max(shape.w(), sections.repeat().length())
+                + sections.toCorner().length();
+    }
+
+    private void changed(WorkbenchChange change) {
+        if (!change.ofChart()) {
+            return;
+        }
+        count();
+        if (change.kind() == WorkbenchChange.Kind.OPENED
+                || change.before().rounds().size() != change.after().rounds().size()) {
+            fireTableDataChanged();
+        } else {
+            fireTableRowsUpdated(0, getRowCount() - 1);
+        }
+    }
+
+    private void count() {
+        Map<Integer, Tally> counted = new HashMap<>();
+        for (Finding finding : bench.verdict().findings()) {
+            finding.where()
+                    .round()
+                    .ifPresent(
+                            round -> counted.merge(round, Tally.NONE.and(finding), (tally, one) -> tally.and(finding)));
+        }
+        tallies = counted;
+    }
+}

@@ -1,0 +1,118 @@
+package edgewright.desk.panes;
+
+import edgewright.desk.jobs.Jobs;
+import edgewright.desk.parts.Forms;
+import edgewright.desk.parts.Look;
+import edgewright.desk.work.DeskTexts;
+import edgewright.desk.work.PlaceTexts;
+import edgewright.desk.work.Workbench;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import java.util.Map;
+import java.util.Optional;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JProgressBar;
+import net.miginfocom.swing.MigLayout;
+
+/**
+ * The line at the foot of the window: what the stitch at the cursor is, stands on and lands in; what was done last; and how far
+ * a job in the background is.
+ */
+public final class StatusLine extends JPanel implements Jobs.Board {
+    private static final Map<Workbench.Deed.Way, String> NEWS = Map.of(
+            Workbench.Deed.Way.DONE, "news.done",
+            Workbench.Deed.Way.UNDONE, "news.undone",
+            Workbench.Deed.Way.REDONE, "news.redone");
+
+    private final transient Workbench bench;
+    private final JLabel stitch = new JLabel();
+    private final JLabel news = Look.quiet("");
+    private final JProgressBar progress = new JProgressBar();
+    private final JButton cancel = Forms.caption(new JButton(), "status.cancel");
+    private transient Optional<Workbench.Deed> said = Optional.empty();
+    private transient Runnable onCancel = () -> {};
+
+    public StatusLine(Workbench bench) {
+        super(new MigLayout("insets 5 12 5 12, gap 12, hidemode 3", "[grow, fill][][][]", "[26!]"));
+        this.bench = bench;
+        stitch.setName("stitchAtCursor");
+        news.setName("news");
+        progress.setName("progress");
+        progress.getAccessibleContext().setAccessibleName(DeskTexts.of("status.progress"));
+        cancel.setName("cancelJob");
+        cancel.addActionListener(event -> {
+            cancel.setEnabled(false);
+            onCancel.run();
+        });
+        add(stitch, "wmin 0");
+        add(news, "wmin 0");
+        add(progress, "width 140!");
+        add(cancel);
+        clear();
+        bench.listen(change -> {
+            say();
+            sayDeed();
+        });
+        addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent event) {
+                say();
+            }
+        });
+        say();
+    }
+
+    /** Says what has happened, until something else does. */
+    public void tell(String text) {
+        news.setText(text);
+        news.setToolTipText(text);
+        news.getAccessibleContext().setAccessibleName(text);
+    }
+
+    @Override
+    public void begin(String job, Optional<Runnable> stop) {
+        onCancel = stop.orElse(() -> {});
+        tell(job);
+        progress.setIndeterminate(true);
+        progress.setValue(0);
+        progress.setVisible(true);
+        cancel.setEnabled(true);
+        cancel.setVisible(stop.isPresent());
+    }
+
+    @Override
+    public void progress(int percent) {
+        progress.setIndeterminate(false);
+        progress.setValue(percent);
+    }
+
+    @Override
+    public void end(String outcome) {
+        clear();
+        tell(outcome);
+    }
+
+    private void clear() {
+        progress.setVisible(false);
+        progress.setIndeterminate(false);
+        cancel.setVisible(false);
+    }
+
+    /** Says what was done to the chart, once. */
+    private void sayDeed() {
+        if (!bench.lastDeed().equals(said)) {
+            said = bench.lastDeed();
+            said.ifPresent(deed -> tell(DeskTexts.of(NEWS.get(deed.way()), deed.name())));
+        }
+    }
+
+    private void say() {
+        String sentence = PlaceTexts.sentence(bench.chart(), bench.cursor());
+        if (!sentence.equals(stitch.getText())) {
+            stitch.setText(sentence);
+            stitch.setToolTipText(sentence);
+        }
+    }
+}

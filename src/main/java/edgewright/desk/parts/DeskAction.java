@@ -1,0 +1,79 @@
+package edgewright.desk.parts;
+
+import edgewright.desk.work.DeskTexts;
+import java.awt.event.ActionEvent;
+import java.util.Locale;
+import java.util.function.BooleanSupplier;
+import javax.swing.AbstractAction;
+import javax.swing.Action;
+import javax.swing.KeyStroke;
+
+/**
+ * Something that can be done in the window, under one name wherever it is offered. Its name, mnemonic, key and tip come from
+ * the texts {@code action.<id>}, {@code .key} and {@code .tip}; an ampersand in the name stands before the mnemonic.
+ */
+public final class DeskAction extends AbstractAction {
+    private static final boolean MAC =
+            System.getProperty("os.name", "").toLowerCase(Locale.ROOT).startsWith("mac");
+
+    private final transient Runnable deed;
+    private final transient BooleanSupplier possible;
+
+    /**
+     * An action.
+     *
+     * @param id under which its texts stand
+     * @param possible asked at {@link #refresh}; while it says no, the action is greyed
+     */
+    public DeskAction(String id, Runnable deed, BooleanSupplier possible) {
+        this.deed = deed;
+        this.possible = possible;
+        name(DeskTexts.of("action." + id));
+        putValue(ACTION_COMMAND_KEY, id);
+        if (DeskTexts.has("action." + id + ".tip")) {
+            putValue(SHORT_DESCRIPTION, DeskTexts.of("action." + id + ".tip"));
+        }
+        if (DeskTexts.has("action." + id + ".key")) {
+            putValue(ACCELERATOR_KEY, key(DeskTexts.of("action." + id + ".key")));
+        }
+    }
+
+    /** The id under which its texts stand; also the stable name of whatever offers it. */
+    String id() {
+        return (String) getValue(ACTION_COMMAND_KEY);
+    }
+
+    /** Gives the action another name, with an ampersand before the mnemonic. */
+    public void name(String withAmpersand) {
+        int mark = withAmpersand.indexOf('&');
+        if (mark < 0) {
+            putValue(Action.NAME, withAmpersand);
+            return;
+        }
+        putValue(Action.NAME, withAmpersand.substring(0, mark) + withAmpersand.substring(mark + 1));
+        putValue(MNEMONIC_KEY, (int) Character.toUpperCase(withAmpersand.charAt(mark + 1)));
+        putValue(DISPLAYED_MNEMONIC_INDEX_KEY, mark);
+    }
+
+    /** Its name as it was first given, without what depends on the chart. */
+    public String plainName() {
+        return DeskTexts.of("action." + id()).replace("&", "");
+    }
+
+    /** Looks again whether it is possible now. */
+    void refresh() {
+        setEnabled(possible.getAsBoolean());
+    }
+
+    @Override
+    public void actionPerformed(ActionEvent event) {
+        if (possible.getAsBoolean()) {
+            deed.run();
+        }
+    }
+
+    /** A key stroke as the texts write it; {@code menu} is the key that menus go with on this machine. */
+    public static KeyStroke key(String text) {
+        return KeyStroke.getKeyStroke(text.replace("menu", MAC ? "meta" : "ctrl"));
+    }
+}

@@ -1,0 +1,171 @@
+package edgewright.desk.parts;
+
+import edgewright.desk.work.DeskTexts;
+import java.awt.Dimension;
+import java.awt.Window;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JDialog;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JSpinner;
+import javax.swing.JTextArea;
+import javax.swing.KeyStroke;
+import javax.swing.SpinnerNumberModel;
+import javax.swing.SwingUtilities;
+import javax.swing.text.JTextComponent;
+import net.miginfocom.swing.MigLayout;
+
+/**
+ * A dialog with a form, a line that says what is still wrong with it, and two buttons: one that does what the dialog is for and
+ * can be pressed only when nothing is wrong, and one that leaves everything as it was. Enter and Escape press them.
+ */
+public abstract class FormDialog extends JDialog {
+    private static final int PROSE_PX = 420;
+
+    private final JPanel form = new JPanel(new MigLayout("insets 0, gap 8 8, fillx, wrap 2", "[][grow, fill]"));
+    private final JLabel objection = new JLabel(" ");
+    /** Every number of the form, and how it is called. */
+    private final Map<JSpinner, String> numbers = new LinkedHashMap<>();
+
+    private final JButton accept;
+    private boolean accepted;
+
+    /**
+     * A dialog, not yet shown.
+     *
+     * @param key of its texts: {@code <key>.title} and {@code <key>.accept}
+     */
+    public FormDialog(Window owner, String key) {
+        super(owner, DeskTexts.of(key + ".title"), ModalityType.APPLICATION_MODAL);
+        setName(key);
+        accept = Forms.caption(new JButton(), key + ".accept");
+        accept.setName("accept");
+        accept.addActionListener(event -> close(true));
+        JButton cancel = Forms.caption(new JButton(), "dialog.cancel");
+        cancel.setName("cancel");
+        cancel.addActionListener(event -> close(false));
+        objection.setName("objection");
+        JPanel content =
+                new JPanel(new MigLayout("insets 18 20 16 20, gap 12, fill", "[grow, fill]", "[grow, fill][][]"));
+        content.add(form, "wrap");
+        content.add(objection, "wrap, wmin 0");
+        content.add(cancel, "split 2, gapleft push, growx 0, tag cancel, wmin 96");
+        content.add(accept, "growx 0, tag ok, wmin 96");
+        setContentPane(content);
+        getRootPane().setDefaultButton(accept);
+        getRootPane()
+                .registerKeyboardAction(
+                        event -> close(false),
+                        KeyStroke.getKeyStroke("ESCAPE"),
+                        JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
+    }
+
+    /** What is still wrong with the form, in one sentence; empty if it can be accepted as it is. */
+    protected abstract Optional<String> objection();
+
+    /** Shows the dialog and waits for it; whether the form was accepted. */
+    public final boolean ask() {
+        look();
+        pack();
+        setMinimumSize(new Dimension(Math.max(420, getWidth()), getHeight()));
+        setLocationRelativeTo(getOwner());
+        setVisible(true);
+        dispose();
+        return accepted;
+    }
+
+    /** Looks at the form again. */
+    protected final void look() {
+        Optional<String> wrong = objectionToNumbers().or(this::objection);
+        accept.setEnabled(wrong.isEmpty());
+        objection.setText(wrong.orElse(" "));
+        objection.setForeground(Look.colour("error"));
+    }
+
+    /** The first number that cannot be read and is asked for. */
+    private Optional<String> objectionToNumbers() {
+        return numbers.entrySet().stream()
+                .filter(number -> number.getKey().isEnabled() && !TypedNumber.isRead(number.getKey()))
+                .findFirst()
+                .map(number -> TypedNumber.objection(number.getKey(), number.getValue()));
+    }
+
+    /** The form, two columns wide: labels and fields. */
+    protected final JPanel form() {
+        return form;
+    }
+
+    /** Something to look at, at the right of the form. */
+    protected final void beside(JComponent view) {
+        getContentPane().add(view, "east, gap 0 20 18 16");
+    }
+
+    /** A field with its label, on a line of its own. */
+    protected final <F extends JComponent> F field(String key, F field) {
+        field.setName(key);
+        form.add(Forms.label(key, watched(field)));
+        form.add(field, "wmin 0");
+        return field;
+    }
+
+    /** A number with its label. */
+    protected final JSpinner number(String key, int value, int least, int most) {
+        JSpinner spinner = new JSpinner(new SpinnerNumberModel(Math.max(least, Math.min(value, most)), least, most, 1));
+        number(key, spinner, "growx 0, wmin 90", "");
+        return spinner;
+    }
+
+    /** A number with its label, each placed by its constraints; the form is not accepted while it cannot be read. */
+    protected final void number(String key, JSpinner spinner, String place, String labelPlace) {
+        spinner.setName(key);
+        JLabel label = Forms.label(key, spinner);
+        form.add(label, labelPlace);
+        form.add(spinner, place);
+        TypedNumber.in(spinner);
+        // Afterwards, since a field that loses the focus writes its number anew and is empty for a moment: whoever
+        // looked then
+        // would take the press of the button that is just being made for none.
+        TypedNumber.field(spinner)
+                .getDocument()
+                .addDocumentListener(new TypingListener(() -> SwingUtilities.invokeLater(this::look)));
+        spinner.addChangeListener(event -> SwingUtilities.invokeLater(this::look));
+        numbers.put(spinner, label.getText());
+    }
+
+    /** A line of explanation across the form. */
+    protected final void explain(String text) {
+        JTextArea prose = Forms.prose(text);
+        prose.setForeground(Look.colour("quiet"));
+        prose.setFocusable(false);
+        // It wraps at this width and is as high as that makes it.
+        prose.setSize(PROSE_PX, Short.MAX_VALUE);
+        form.add(prose, "span, width " + PROSE_PX + "!, height " + prose.getPreferredSize().height + "!");
+    }
+
+    /** Looks at the form again whenever this field is changed. */
+    protected final void watch(JComponent field) {
+        watched(field);
+    }
+
+    protected static int value(JSpinner spinner) {
+        return (Integer) spinner.getValue();
+    }
+
+    private JComponent watched(JComponent field) {
+        if (field instanceof JTextComponent text) {
+            text.getDocument().addDocumentListener(new TypingListener(this::look));
+        } else if (field instanceof JSpinner spinner) {
+            spinner.addChangeListener(event -> look());
+        }
+        return field;
+    }
+
+    private void close(boolean accept) {
+        accepted = accept;
+        setVisible(false);
+    }
+}

@@ -1,0 +1,87 @@
+package edgewright.desk.parts;
+
+import com.formdev.flatlaf.FlatDarkLaf;
+import com.formdev.flatlaf.FlatLaf;
+import com.formdev.flatlaf.FlatLightLaf;
+import com.formdev.flatlaf.fonts.inter.FlatInterFont;
+import edgewright.chart.Colour;
+import edgewright.draw.paint.Palette;
+import java.awt.Color;
+import java.awt.Font;
+import javax.swing.JLabel;
+import javax.swing.UIManager;
+
+/**
+ * How the desk looks, light and dark: chalk and peat, with the sea lavender of a salt marsh for what is chosen. The colours
+ * and measures lie in {@code edgewright/desk/look}; the typeface comes with the program, never from the machine.
+ */
+public final class Look {
+    private Look() {}
+
+    /** Makes every window, open or still to come, light or dark. */
+    public static void setUp(boolean dark) {
+        FlatInterFont.installLazy();
+        FlatLaf.setPreferredFontFamily(FlatInterFont.FAMILY);
+        FlatLaf.setPreferredSemiboldFontFamily(FlatInterFont.FAMILY_SEMIBOLD);
+        FlatLaf.registerCustomDefaultsSource("edgewright.desk.look");
+        if (dark) {
+            FlatDarkLaf.setup();
+        } else {
+            FlatLightLaf.setup();
+        }
+        FlatLaf.updateUI();
+    }
+
+    /** Whether the desk is dark now. */
+    public static boolean isDark() {
+        return FlatLaf.isLafDark();
+    }
+
+    /** A colour of the look: canvas, paper, quiet, line, accent, cursor, error, warning or good. */
+    public static Color colour(String role) {
+        Color colour = UIManager.getColor("Edgewright." + role);
+        if (colour == null) {
+            throw new IllegalArgumentException("the look has no colour '" + role + "'");
+        }
+        return colour;
+    }
+
+    /** The colours of the chart, on the paper of the look and with its accent. */
+    public static Palette palette() {
+        Palette usual = isDark() ? Palette.DARK : Palette.LIGHT;
+        return new Palette(
+                new Colour(colour("paper").getRGB() & 0xffffff),
+                usual.ink(),
+                usual.quietInk(),
+                usual.grid(),
+                usual.tenth(),
+                usual.base(),
+                new Colour(colour("accent").getRGB() & 0xffffff),
+                usual.error(),
+                usual.warning());
+    }
+
+    /** The heading of a part of the window. */
+    public static JLabel heading(String text) {
+        JLabel heading = new JLabel(text);
+        heading.putClientProperty("FlatLaf.styleClass", "h4");
+        return heading;
+    }
+
+    /** A label that stands back: still readable on its ground, but said more softly. */
+    public static JLabel quiet(String text) {
+        JLabel label = new JLabel(text) {
+            @Override
+            public void updateUI() {
+                super.updateUI();
+                setForeground(colour("quiet"));
+            }
+        };
+        return label;
+    }
+
+    /** The typeface of the desk in another size. */
+    public static Font font(float size) {
+        return UIManager.getFont("Label.font").deriveFont(size);
+    }
+}

@@ -1,0 +1,68 @@
+package edgewright.desk.parts;
+
+import edgewright.chart.Chart;
+import edgewright.chart.Counting;
+import edgewright.chart.PerSide;
+import edgewright.chart.SideShape;
+import edgewright.desk.work.DeskTexts;
+import java.util.Optional;
+import javax.swing.JCheckBox;
+import javax.swing.JComboBox;
+import javax.swing.JLabel;
+import javax.swing.JSpinner;
+import javax.swing.SpinnerNumberModel;
+
+/** Whether a pattern is for any size or for one, and for that one how often the repeat is worked on each pair of sides. */
+public final class SizeFields {
+    private final Chart chart;
+    private final JComboBox<Counting> counting;
+    private final JCheckBox oneSize = Forms.caption(new JCheckBox(), "size.one");
+    private final JSpinner level = new JSpinner(new SpinnerNumberModel(6, 0, 9_999, 1));
+    private final JSpinner upright = new JSpinner(new SpinnerNumberModel(6, 0, 9_999, 1));
+    private final JLabel counts = Look.quiet(" ");
+
+    /**
+     * Adds its fields to the form of a dialog.
+     *
+     * @param counting the dialog's choice of a way of counting, which the counts here follow
+     */
+    public SizeFields(Chart chart, FormDialog dialog, JComboBox<Counting> counting) {
+        this.chart = chart;
+        this.counting = counting;
+        oneSize.setName("size.one");
+        counts.setName("size.counts");
+        dialog.form().add(oneSize, "span, gaptop 4");
+        dialog.number("size.level", level, "growx 0, wmin 90", "gapleft 22");
+        dialog.number("size.upright", upright, "growx 0, wmin 90", "gapleft 22");
+        dialog.form().add(counts, "span, gapleft 22, wmin 0");
+        counting.addActionListener(event -> follow());
+        oneSize.addActionListener(event -> {
+            follow();
+            dialog.look();
+        });
+        level.addChangeListener(event -> follow());
+        upright.addChangeListener(event -> follow());
+        follow();
+    }
+
+    /** How often the repeat is worked on each side; empty for any size. */
+    public Optional<PerSide> repeats() {
+        int across = FormDialog.value(level);
+        int down = FormDialog.value(upright);
+        return oneSize.isSelected() ? Optional.of(new PerSide(across, down, across, down)) : Optional.empty();
+    }
+
+    private void follow() {
+        level.setEnabled(oneSize.isSelected());
+        upright.setEnabled(oneSize.isSelected());
+        SideShape shape = chart.shape();
+        Counting way = (Counting) counting.getSelectedItem();
+        counts.setText(repeats()
+                .map(sides -> DeskTexts.of(
+                        "size.counts",
+                        DeskTexts.of("counting." + way.name()),
+                        way.shown(shape.stitches(0, sides.top())),
+                        way.shown(shape.stitches(0, sides.left()))))
+                .orElseGet(() -> DeskTexts.of("size.any")));
+    }
+}

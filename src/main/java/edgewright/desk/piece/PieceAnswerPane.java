@@ -1,0 +1,83 @@
+package edgewright.desk.piece;
+
+import edgewright.desk.fitting.Piece;
+import edgewright.desk.fitting.PieceOutcome;
+import edgewright.desk.parts.ColumnScroll;
+import edgewright.desk.parts.Forms;
+import edgewright.desk.parts.Look;
+import edgewright.desk.parts.SeverityIcon;
+import edgewright.desk.parts.TextColumn;
+import edgewright.desk.work.DeskTexts;
+import java.awt.BorderLayout;
+import java.awt.Color;
+import java.util.List;
+import javax.swing.BorderFactory;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextArea;
+
+/** What comes of a piece, in words: whether it fits, what to mind, what to do on each side and in which rounds. */
+final class PieceAnswerPane extends ColumnScroll {
+    private final transient Piece piece;
+
+    PieceAnswerPane(Piece piece) {
+        super("pieceAnswer");
+        this.piece = piece;
+        setBorder(null);
+        piece.listen(this::follow);
+        follow();
+    }
+
+    private void follow() {
+        PieceOutcome outcome = piece.outcome();
+        TextColumn column = new TextColumn(14, 16, 16);
+        JLabel headline = new JLabel(outcome.headline());
+        headline.setName("piece.headline");
+        headline.putClientProperty("FlatLaf.styleClass", "h2");
+        headline.setForeground(colour(outcome.mood()));
+        headline.setBorder(BorderFactory.createEmptyBorder(0, 0, 4, 0));
+        column.add(headline);
+        outcome.notes().forEach(column::prose);
+        outcome.warnings().forEach(warning -> column.add(warning(warning)));
+        if (!outcome.rounds().isEmpty()) {
+            column.heading(DeskTexts.of("piece.rounds"));
+            outcome.rounds().forEach(column::prose);
+        }
+        List<String> words = outcome.sides().stream()
+                .filter(side -> !side.words().isEmpty())
+                .map(side -> String.join("\n", side.words()))
+                .toList();
+        if (!words.isEmpty()) {
+            column.heading(DeskTexts.of("piece.sides"));
+            words.forEach(column::prose);
+        }
+        show(column);
+        revalidate();
+        repaint();
+    }
+
+    private static Color colour(PieceOutcome.Mood mood) {
+        return Look.colour(
+                switch (mood) {
+                    case FITS -> "good";
+                    case NO, MISTAKE -> "error";
+                    case ASKING -> "quiet";
+                    case CHANGES -> "accent";
+                });
+    }
+
+    private static JPanel warning(String text) {
+        JLabel mark = new JLabel(SeverityIcon.of(false, null));
+        mark.getAccessibleContext().setAccessibleName(DeskTexts.of("piece.warning"));
+        mark.setBorder(BorderFactory.createEmptyBorder(1, 0, 0, 0));
+        JPanel place = new JPanel(new BorderLayout());
+        place.setOpaque(false);
+        place.add(mark, BorderLayout.NORTH);
+        JTextArea prose = Forms.prose(text);
+        JPanel line = new JPanel(new BorderLayout(8, 0));
+        line.setOpaque(false);
+        line.add(place, BorderLayout.LINE_START);
+        line.add(prose, BorderLayout.CENTER);
+        return line;
+    }
+}

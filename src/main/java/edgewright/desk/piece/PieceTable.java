@@ -1,0 +1,123 @@
+package edgewright.desk.piece;
+
+import edgewright.desk.fitting.Piece;
+import edgewright.desk.fitting.PieceCounts;
+import edgewright.desk.parts.Forms;
+import edgewright.desk.parts.Look;
+import edgewright.desk.work.DeskTexts;
+import java.awt.BorderLayout;
+import java.awt.Component;
+import java.awt.Font;
+import java.util.function.Function;
+import javax.swing.BorderFactory;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTable;
+import javax.swing.JTextArea;
+import javax.swing.SwingConstants;
+import javax.swing.table.AbstractTableModel;
+import javax.swing.table.DefaultTableCellRenderer;
+import javax.swing.table.TableCellRenderer;
+
+/** A table of counts with its caption, which follows the piece. */
+final class PieceTable extends JPanel {
+    private static final int LAST_PX = 110;
+
+    private final transient Piece piece;
+    private final transient Function<Piece, PieceCounts.Table> of;
+    private final JTextArea caption = Forms.prose("");
+    private final Model model = new Model();
+    private final JTable table = new JTable(model);
+
+    /** @param key of its name for the ear; also its own name */
+    PieceTable(Piece piece, String key, Function<Piece, PieceCounts.Table> of) {
+        super(new BorderLayout());
+        this.piece = piece;
+        this.of = of;
+        JPanel above = new JPanel(new BorderLayout());
+        above.setBorder(BorderFactory.createEmptyBorder(12, 16, 8, 16));
+        above.add(caption);
+        table.setName(key);
+        table.getAccessibleContext().setAccessibleName(DeskTexts.of(key));
+        table.getTableHeader().setReorderingAllowed(false);
+        table.setDefaultRenderer(Object.class, new Cell());
+        TableCellRenderer head = table.getTableHeader().getDefaultRenderer();
+        table.getTableHeader().setDefaultRenderer((in, value, chosen, focused, row, column) -> {
+            Component shown = head.getTableCellRendererComponent(in, value, chosen, focused, row, column);
+            if (shown instanceof JLabel label) {
+                label.setHorizontalAlignment(SwingConstants.RIGHT);
+            }
+            return shown;
+        });
+        Forms.tabLeaves(table);
+        JScrollPane scroll = new JScrollPane(table);
+        scroll.setName(key + ".scroll");
+        scroll.setBorder(null);
+        add(above, BorderLayout.NORTH);
+        add(scroll, BorderLayout.CENTER);
+        piece.listen(this::follow);
+        follow();
+    }
+
+    private void follow() {
+        PieceCounts.Table now = of.apply(piece);
+        boolean otherColumns = !now.columns().equals(model.shown.columns());
+        model.shown = now;
+        caption.setText(now.rows().isEmpty() ? DeskTexts.of("piece.table.none") : now.caption());
+        if (otherColumns) {
+            model.fireTableStructureChanged();
+            if (table.getColumnCount() > 0) {
+                // Names of sides need more room than numbers.
+                table.getColumnModel().getColumn(table.getColumnCount() - 1).setPreferredWidth(LAST_PX);
+            }
+        } else {
+            model.fireTableDataChanged();
+        }
+    }
+
+    private static final class Model extends AbstractTableModel {
+        private static final long serialVersionUID = 1;
+
+        private transient PieceCounts.Table shown = PieceCounts.Table.NONE;
+
+        @Override
+        public int getRowCount() {
+            return shown.rows().size();
+        }
+
+        @Override
+        public int getColumnCount() {
+            return shown.columns().size();
+        }
+
+        @Override
+        public String getColumnName(int column) {
+            return shown.columns().get(column);
+        }
+
+        @Override
+        public Object getValueAt(int row, int column) {
+            return shown.rows().get(row).get(column);
+        }
+    }
+
+    /** Numbers on the right; the rows that stand out are bold. */
+    private final class Cell extends DefaultTableCellRenderer {
+        private static final long serialVersionUID = 1;
+
+        @Override
+        public Component getTableCellRendererComponent(
+                JTable in, Object value, boolean chosen, boolean focused, int row, int column) {
+            super.getTableCellRendererComponent(in, value, chosen, false, row, column);
+            setHorizontalAlignment(SwingConstants.RIGHT);
+            setBorder(BorderFactory.createEmptyBorder(0, 4, 0, 5));
+            boolean marked = model.shown.marked().contains(row);
+            setFont(in.getFont().deriveFont(marked ? Font.BOLD : Font.PLAIN));
+            if (!chosen) {
+                setForeground(marked ? Look.colour("accent") : in.getForeground());
+            }
+            return this;
+        }
+    }
+}

@@ -1,0 +1,254 @@
+package edgewright.desk.piece;
+
+import edgewright.chart.Counting;
+import edgewright.desk.fitting.Piece;
+import edgewright.desk.fitting.PieceCounts;
+import edgewright.desk.fitting.PieceTexts;
+import edgewright.desk.parts.Forms;
+import edgewright.desk.parts.TypingListener;
+import edgewright.desk.work.ChartView;
+import edgewright.desk.work.DeskTexts;
+import edgewright.desk.work.Workbench;
+import edgewright.fit.BackLayer;
+import edgewright.fit.ChangeRounds;
+import java.awt.Dimension;
+import java.awt.Rectangle;
+import java.awt.Window;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import javax.swing.DefaultComboBoxModel;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JDialog;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTabbedPane;
+import javax.swing.JTextArea;
+import javax.swing.JTextField;
+import javax.swing.JToggleButton;
+import javax.swing.KeyStroke;
+import net.miginfocom.swing.MigLayout;
+
+/**
+ * The border of the chart on a real piece: the piece is drawn as a box, what was counted is typed at its sides, and everything
+ * that follows is shown at once. It stays beside the chart and goes along with it.
+ */
+public final class PieceWindow extends JDialog {
+    private static final int WIDTH_PX = 1180;
+    private static final int HEIGHT_PX = 800;
+
+    private final transient Piece piece;
+    private final transient ChartView view;
+    private final PieceDrawing drawing;
+    private final Map<Piece.Way, JToggleButton> ways = new EnumMap<>(Piece.Way.class);
+    private final JComboBox<Piece.CountedIn> round = new JComboBox<>();
+    private final JLabel roundLabel = Forms.label("piece.countedIn", round);
+    private final JComboBox<Counting> counting = new JComboBox<>(Counting.values());
+    private final JPanel ratio = row("[][66!, fill][][66!, fill][]");
+    private final JTextArea size = Forms.prose("");
+    private boolean following;
+
+    public PieceWindow(Window owner, Workbench bench, ChartView view) {
+        super(owner, DeskTexts.of("piece.title"), ModalityType.MODELESS);
+        this.view = view;
+        setName("pieceWindow");
+        piece = new Piece(bench.chart(), view.counting());
+        drawing = new PieceDrawing(piece);
+        JPanel left = new JPanel(new MigLayout("insets 0, gap 0, fill", "[grow, fill]", "[][grow, fill][]"));
+        left.add(above(), "wrap");
+        left.add(drawing, "wmin 650, hmin 500, wrap");
+        left.add(below());
+        JPanel content = new JPanel(new MigLayout(
+                "insets 0, gap 0, fill",
+                "[grow, fill, shrinkprio 50][320:400:400, fill, shrinkprio 200]",
+                "[grow, fill]"));
+        content.add(left);
+        content.add(answers());
+        setContentPane(content);
+        bench.listen(change -> {
+            if (change.ofChart()) {
+                piece.lay(bench.chart());
+            }
+        });
+        view.listen(() -> piece.count(view.counting()));
+        piece.listen(this::follow);
+        fillRounds();
+        follow();
+        addWindowListener(new WindowAdapter() {
+            @Override
+            public void windowOpened(WindowEvent event) {
+                drawing.field(edgewright.chart.Side.TOP).requestFocusInWindow();
+            }
+        });
+        getRootPane()
+                .registerKeyboardAction(
+                        event -> setVisible(false),
+                        KeyStroke.getKeyStroke("ESCAPE"),
+                        JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
+        place(owner);
+    }
+
+    Piece piece() {
+        return piece;
+    }
+
+    private void place(Window owner) {
+        Rectangle screen = owner.getGraphicsConfiguration().getBounds();
+        setSize(new Dimension(Math.min(WIDTH_PX, screen.width), Math.min(HEIGHT_PX, screen.height)));
+        setMinimumSize(new Dimension(1_060, 660));
+        setLocationRelativeTo(owner);
+    }
+
+    /** How the sides are known, and in which round and way they were counted. */
+    private JPanel above() {
+        JPanel above = new JPanel(new MigLayout("insets 10 14 10 14, gap 6, hidemode 3", "[]12:push[][][]"));
+        JPanel choice = new JPanel(new MigLayout("insets 0, gap 0"));
+        for (Piece.Way way : Piece.Way.values()) {
+            JToggleButton button = Forms.caption(new JToggleButton(), "piece.way." + way.name());
+            button.setName("piece.way." + way.name());
+            button.addActionListener(event -> piece.take(way));
+            ways.put(way, button);
+            choice.add(button);
+        }
+        Forms.oneOf(List.copyOf(ways.values()));
+        above.add(choice);
+        round.setName("piece.countedIn");
+        round.setMaximumRowCount(16);
+        round.setRenderer(Forms.renderer((Piece.CountedIn in) -> roundName(in)));
+        round.addActionListener(event -> {
+            if (!following && round.getSelectedItem() instanceof Piece.CountedIn in) {
+                piece.countIn(in);
+            }
+        });
+        counting.setName("piece.counting");
+        counting.getAccessibleContext().setAccessibleName(DeskTexts.of("rounds.counting"));
+        counting.setRenderer(Forms.renderer((Counting way) -> DeskTexts.of("counting." + way.name())));
+        counting.addActionListener(event -> view.count((Counting) counting.getSelectedItem()));
+        above.add(roundLabel);
+        above.add(round, "wmin 90");
+        above.add(counting, "wmin 90");
+        JTextField stitches = number("piece.ratio.stitches", piece.ratioStitches());
+        JTextField rows = number("piece.ratio.rows", piece.ratioRows());
+        onTyping(() -> piece.ratio(stitches.getText(), rows.getText()), stitches, rows);
+        ratio.add(Forms.label("piece.ratio.stitches", stitches));
+        ratio.add(stitches);
+        ratio.add(Forms.label("piece.ratio.rows", rows));
+        ratio.add(rows);
+        ratio.add(new JLabel(DeskTexts.of("piece.ratio.end")));
+        above.add(ratio);
+        return above;
+    }
+
+    /** The swatch, and what it says of the size. */
+    private JPanel below() {
+        JPanel below = new JPanel(
+                new MigLayout("insets 10 14 10 14, gap 6", "[][66!, fill][][66!, fill][grow, fill]", "[][]"));
+        JTextField across = number("piece.swatch.stitches", piece.swatchStitches());
+        JTextField down = number("piece.swatch.rounds", piece.swatchRounds());
+        onTyping(
+                () -> {
+                    if (!following) {
+                        piece.swatch(across.getText(), down.getText());
+                    }
+                },
+                across,
+                down);
+        piece.listen(() -> {
+            following = true;
+            follow(across, piece.swatchStitches());
+            follow(down, piece.swatchRounds());
+            following = false;
+        });
+        below.add(Forms.label("piece.swatch.stitches", across));
+        below.add(across);
+        below.add(Forms.label("piece.swatch.rounds", down));
+        below.add(down);
+        below.add(new JLabel(DeskTexts.of("piece.swatch.end")), "wrap");
+        size.setName("piece.size");
+        below.add(size, "span, growx, wmin 0, hmin 34");
+        return below;
+    }
+
+    private static void follow(JTextField field, String text) {
+        if (!field.getText().equals(text)) {
+            field.setText(text);
+        }
+    }
+
+    private JTabbedPane answers() {
+        JTabbedPane answers = new JTabbedPane();
+        answers.setName("pieceAnswers");
+        answers.getAccessibleContext().setAccessibleName(DeskTexts.of("piece.answers"));
+        answers.addTab(DeskTexts.of("piece.tab.answer"), new PieceAnswerPane(piece));
+        answers.addTab(
+                DeskTexts.of("piece.tab.rounds"), new PieceTable(piece, "piece.table.rounds", PieceCounts::rounds));
+        answers.addTab(DeskTexts.of("piece.tab.sizes"), new PieceTable(piece, "piece.table.sizes", PieceCounts::sizes));
+        return answers;
+    }
+
+    private static JPanel row(String columns) {
+        JPanel row = new JPanel(new MigLayout("insets 0, gap 6", columns));
+        row.setOpaque(false);
+        return row;
+    }
+
+    private static JTextField number(String name, String value) {
+        JTextField field = new JTextField(value);
+        field.setName(name);
+        return field;
+    }
+
+    private static void onTyping(Runnable deed, JTextField... fields) {
+        for (JTextField field : fields) {
+            field.getDocument().addDocumentListener(new TypingListener(deed));
+        }
+    }
+
+    private String roundName(Piece.CountedIn in) {
+        boolean whole = piece.chart().raggedSections().isEmpty();
+        OptionalInt best = whole ? ChangeRounds.of(piece.chart()).counting() : OptionalInt.empty();
+        boolean isBest = !in.back() && best.isPresent() && best.getAsInt() == in.round();
+        return isBest ? DeskTexts.of("piece.round.best", PieceTexts.round(in)) : PieceTexts.round(in);
+    }
+
+    private void fillRounds() {
+        List<Piece.CountedIn> all = new ArrayList<>();
+        int rounds = piece.chart().rounds().size();
+        for (int r = 0; r <= rounds; r++) {
+            all.add(new Piece.CountedIn(false, r));
+        }
+        if (piece.chart().making().back().isPresent()) {
+            new BackLayer(piece.chart().shape(), rounds)
+                    .rounds()
+                    .forEach(back -> all.add(new Piece.CountedIn(true, back.number())));
+        }
+        round.setModel(new DefaultComboBoxModel<>(all.toArray(Piece.CountedIn[]::new)));
+    }
+
+    private void follow() {
+        following = true;
+        int rounds = piece.chart().rounds().size() + 1;
+        boolean layered = piece.chart().making().back().isPresent();
+        if (round.getItemCount() != rounds + (layered ? rounds / 2 : 0)) {
+            fillRounds();
+        }
+        round.setSelectedItem(piece.countedIn());
+        counting.setSelectedItem(piece.counting());
+        ways.get(piece.way()).setSelected(true);
+        boolean counted = piece.way() == Piece.Way.COUNTED;
+        round.setVisible(counted);
+        roundLabel.setVisible(counted);
+        counting.setVisible(counted);
+        ratio.setVisible(piece.way() == Piece.Way.ROWS);
+        String said = String.join(" ", piece.outcome().size());
+        if (!size.getText().equals(said)) {
+            size.setText(said);
+        }
+        following = false;
+    }
+}

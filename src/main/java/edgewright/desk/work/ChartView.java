@@ -1,0 +1,139 @@
+package edgewright.desk.work;
+
+import edgewright.chart.Counting;
+import edgewright.chart.PerSide;
+import edgewright.draw.picture.Rotation;
+import java.util.ArrayList;
+import java.util.List;
+
+/** How the chart is looked at: how large, how turned, which layers, how its sides are counted, and for which size. Nothing of it belongs to the chart. */
+public final class ChartView {
+    /** What is shown of the two layers. */
+    public enum Layers {
+        BOTH,
+        FABRIC,
+        MARKS;
+
+        public boolean fabric() {
+            return this != MARKS;
+        }
+
+        public boolean marks() {
+            return this != FABRIC;
+        }
+    }
+
+    /** The edges of a cell that zooming goes through, in pixels of the screen before its scaling. Whole ones stay crisp. */
+    private static final int[] STEPS_PX = {3, 4, 5, 6, 8, 10, 12, 14, 16, 18, 20, 24, 28, 32, 40, 48, 56, 64};
+
+    private static final int USUAL_REPEATS = 6;
+
+    private final List<Runnable> listeners = new ArrayList<>();
+    private int cellPx = 18;
+    private Rotation turn = Rotation.NONE;
+    private Layers layers = Layers.BOTH;
+    private Counting counting;
+    private PerSide repeats = PerSide.all(USUAL_REPEATS);
+
+    public ChartView(Counting counting) {
+        this.counting = counting;
+    }
+
+    /** Everything as it comes: sides counted in stitches only. */
+    public ChartView() {
+        this(Counting.STITCHES);
+    }
+
+    /** The edge of a cell, in pixels before the scaling of the screen. */
+    public int cellPx() {
+        return cellPx;
+    }
+
+    public Rotation turn() {
+        return turn;
+    }
+
+    public Layers layers() {
+        return layers;
+    }
+
+    /** The way in which the stitches of a side are counted wherever a count stands. */
+    public Counting counting() {
+        return counting;
+    }
+
+    public void count(Counting way) {
+        if (counting != way) {
+            counting = way;
+            tell();
+        }
+    }
+
+    /** How often the repeat is worked on each side wherever the desk speaks of one size; opposite sides alike. */
+    public PerSide repeats() {
+        return repeats;
+    }
+
+    public void resize(PerSide size) {
+        if (!repeats.equals(size)) {
+            repeats = size;
+            tell();
+        }
+    }
+
+    public void listen(Runnable listener) {
+        listeners.add(listener);
+    }
+
+    /** Makes the cells that large, within the steps there are. */
+    public void zoomTo(int px) {
+        int within = Math.max(STEPS_PX[0], Math.min(px, STEPS_PX[STEPS_PX.length - 1]));
+        if (within != cellPx) {
+            cellPx = within;
+            tell();
+        }
+    }
+
+    public boolean canZoom(int by) {
+        return by > 0 ? cellPx < STEPS_PX[STEPS_PX.length - 1] : cellPx > STEPS_PX[0];
+    }
+
+    /** Goes to the next larger step, or the next smaller one if negative. */
+    public void zoom(int by) {
+        zoomTo(zoomed(by));
+    }
+
+    /** Shows the chart turned clockwise by a quarter more. */
+    public void turnOn() {
+        turn = turn.clockwise();
+        tell();
+    }
+
+    public void show(Layers shown) {
+        if (layers != shown) {
+            layers = shown;
+            tell();
+        }
+    }
+
+    private int zoomed(int by) {
+        if (by > 0) {
+            for (int step : STEPS_PX) {
+                if (step > cellPx) {
+                    return step;
+                }
+            }
+        } else {
+            for (int i = STEPS_PX.length - 1; i >= 0; i--) {
+                if (STEPS_PX[i] < cellPx) {
+                    return STEPS_PX[i];
+                }
+            }
+        }
+        return cellPx;
+    }
+
+    private void tell() {
+        listeners.forEach(Runnable::run);
+    }
+}

@@ -1,0 +1,76 @@
+package edgewright.desk.work;
+
+import edgewright.chart.Chart;
+import edgewright.chart.PerSide;
+import edgewright.chart.Yarn;
+import edgewright.fit.BackLayer;
+import edgewright.fit.GuideSentences;
+import edgewright.fit.Landmarks;
+import edgewright.words.page.RoundParts;
+import edgewright.words.write.PatternWriter;
+import edgewright.words.write.WordingOptions;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+
+/**
+ * What a maker is told of one round: its yarn, its words part by part, what to see, and its counts.
+ *
+ * @param rows what there is to say, in working order; nothing is said where nothing is true
+ * @param counts the stitches of each side in the way of counting that was asked for
+ */
+public record RoundGuide(int round, Yarn yarn, List<Row> rows, PerSide counts) {
+    /**
+     * One thing that is said.
+     *
+     * @param label the key of its label
+     */
+    public record Row(String label, String text) {}
+
+    public RoundGuide {
+        rows = List.copyOf(rows);
+    }
+
+    /**
+     * The guide to a round of an even chart.
+     *
+     * @param options for one size
+     */
+    public static RoundGuide of(Chart chart, int round, WordingOptions options) {
+        PerSide repeats = options.repeats().orElseThrow();
+        RoundParts parts = PatternWriter.parts(chart, round, options);
+        List<Row> rows = new ArrayList<>();
+        chart.making().hook().ifPresent(hook -> add(rows, "guide.hook", DeskTexts.of("guide.mm", hook.toString())));
+        add(rows, "guide.start", parts.start());
+        boolean alike = parts.fromCorner().isEmpty() && parts.toCorner().isEmpty();
+        add(rows, "guide.fromCorner", parts.fromCorner());
+        add(rows, alike ? "guide.eachSide" : "guide.repeat", parts.repeat());
+        add(rows, "guide.toCorner", parts.toCorner());
+        add(rows, "guide.corner", afterColon(parts.corner()) + ". " + parts.sides());
+        add(rows, "guide.end", parts.end());
+        GuideSentences sentences = new GuideSentences();
+        add(rows, "guide.seen", String.join(" ", sentences.landmarks(Landmarks.of(chart, round, repeats), repeats)));
+        add(rows, "guide.back", back(chart, round));
+        PerSide counts = repeats.map(m -> options.counting().shown(chart.shape().stitches(round, m)));
+        return new RoundGuide(round, chart.yarnOf(round), rows, counts);
+    }
+
+    /** What stands beside the label needs no name of its own. A no-break space is no white space to Java. */
+    private static String afterColon(String named) {
+        return named.substring(named.indexOf(':') + 1).replace('\u00a0', ' ').strip();
+    }
+
+    private static String back(Chart chart, int round) {
+        if (chart.making().back().isEmpty()) {
+            return "";
+        }
+        OptionalInt matching = new BackLayer(chart.shape(), chart.rounds().size()).matching(round);
+        return matching.isEmpty() ? "" : DeskTexts.of("guide.back.matches", matching.getAsInt());
+    }
+
+    private static void add(List<Row> rows, String label, String text) {
+        if (!text.isEmpty()) {
+            rows.add(new Row(label, text));
+        }
+    }
+}

@@ -1,0 +1,298 @@
+package edgewright.desk.work;
+
+import edgewright.chart.Chart;
+import edgewright.chart.Edits;
+import edgewright.chart.Place;
+import edgewright.chart.Section;
+import edgewright.chart.Stitch;
+import edgewright.chart.Stitches;
+import edgewright.check.Checker;
+import edgewright.check.Verdict;
+import java.nio.file.Path;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
+
+/**
+ * The chart in work, and what belongs to working on it: the edits made, what the checker says, the cursor and the chosen
+ * stitch. Everything in the window shows this and changes this; it shows nothing itself.
+ *
+ * <p>The cursor always stands on a stitch that the chart has. Unsaved work is a chart that is not equal to the one that was
+ * saved or opened last, so undoing back to that one leaves nothing to save.
+ *
+ * <p>For one thread only, which is the event thread in the window.
+ */
+public final class Workbench {
+    private final List<Consumer<WorkbenchChange>> listeners = new CopyOnWriteArrayList<>();
+    private History history;
+    private Chart chart;
+    private Chart saved;
+    private Verdict verdict;
+    private Place cursor;
+    private Optional<Path> file;
+    private Stitch stitch = Stitch.LONG;
+    private Optional<Stroke> stroke = Optional.empty();
+    private Optional<Deed> lastDeed = Optional.empty();
+    private int deeds;
+
+    /**
+     * What was done to the chart last, so that it can be said.
+     *
+     * @param number from 1, so that the same done twice is two deeds
+     */
+    public record Deed(int number, Way way, String name) {
+        /** Done for the first time, taken back, or done once more. */
+        public enum Way {
+            DONE,
+            UNDONE,
+            REDONE
+        }
+    }
+
+    /** A bench with this chart on it. */
+    public Workbench(Chart chart, Optional<Path> file) {
+        layOn(chart, file);
+    }
+
+    public Chart chart() {
+        return chart;
+    }
+
+    /** What the checker says about the chart as it is now. */
+    public Verdict verdict() {
+        return verdict;
+    }
+
+    /** Where the cursor stands; {@link #chart} has a stitch there. */
+    public Place cursor() {
+        return cursor;
+    }
+
+    /** The file that the chart was opened from or saved to; empty for a new one. */
+    public Optional<Path> file() {
+        return file;
+    }
+
+    /** The stitch that is worked next. */
+    public Stitch stitch() {
+        return stitch;
+    }
+
+    public boolean hasUnsavedWork() {
+        return !chart.equals(saved);
+    }
+
+    /** The edit, undo or redo that was the last; empty for a chart that was only opened. */
+    public Optional<Deed> lastDeed() {
+        return lastDeed;
+    }
+
+    public Optional<String> undoName() {
+        return history.undoName();
+    }
+
+    public Optional<String> redoName() {
+        return history.redoName();
+    }
+
+    /** Tells the listener of every change from now on, after it has happened. */
+    public void listen(Consumer<WorkbenchChange> listener) {
+        listeners.add(listener);
+    }
+
+    /** Puts another chart on the bench. The one that lay there, and its edits, are gone: ask about unsaved work before. */
+    public void open(Chart opened, Optional<Path> from) {
+        Chart before = chart;
+        layOn(opened, from);
+        tell(WorkbenchChange.Kind.OPENED, before);
+    }
+
+    /** Notes that this chart now lies in that file. */
+    public void saved(Chart written, Path to) {
+        saved = written;
+        file = Optional.of(to);
+        tell(WorkbenchChange.Kind.SAVED, chart);
+    }
+
+    /**
+     * Makes an edit. Nothing happens if it leaves the chart equal to what it was.
+     *
+     * @param name of the edit, for people
+     * @throws IllegalArgumentException if the chart cannot take the edit; then nothing has changed
+     */
+    public void edit(String name, UnaryOperator<Chart> edit) {
+        finishStroke();
+        Chart edited = edit.apply(chart);
+        if (edited.equals(chart)) {
+            return;
+        }
+        history.add(name, edited, cursor);
+        note(Deed.Way.DONE, Optional.of(name));
+        show(edited, cursor);
+    }
+
+    /** Works a stitch at all these places as one edit, which is named after how many stitches it changes. */
+    public void work(Collection<Place> places, Stitch worked) {
+        Stroke one = beginStroke(worked);
+        one.over(places);
+        one.end();
+    }
+
+    /** Begins to draw: every place that the stroke goes over becomes this stitch, and the whole is one edit. */
+    public Stroke beginStroke(Stitch worked) {
+        finishStroke();
+        Stroke begun = new Stroke(worked);
+        stroke = Optional.of(begun);
+        return begun;
+    }
+
+    /** Takes the last edit back; nothing happens if there is none. */
+    public void undo() {
+        finishStroke();
+        if (history.undoName().isPresent()) {
+            note(Deed.Way.UNDONE, history.undoName());
+            Place at = history.undo();
+            show(history.chart(), at);
+        }
+    }
+
+    /** Does the edit again that was undone last; nothing happens if there is none. */
+    public void redo() {
+        finishStroke();
+        if (history.redoName().isPresent()) {
+            note(Deed.Way.REDONE, history.redoName());
+            Place at = history.redo();
+            show(history.chart(), at);
+        }
+    }
+
+    /** Puts the cursor on a stitch, or on the nearest one the chart has in that section. */
+    public void moveCursor(Place to) {
+        Place nearest = nearest(to);
+        if (!nearest.equals(cursor)) {
+            cursor = nearest;
+            tell(WorkbenchChange.Kind.CURSOR, chart);
+        }
+    }
+
+    public void choose(Stitch chosen) {
+        if (stitch != chosen) {
+            stitch = chosen;
+            tell(WorkbenchChange.Kind.STITCH, chart);
+        }
+    }
+
+    private void layOn(Chart opened, Optional<Path> from) {
+        stroke = Optional.empty();
+        lastDeed = Optional.empty();
+        chart = opened;
+        saved = opened;
+        file = from;
+        verdict = Checker.check(opened);
+        cursor = new Place(1, Section.REPEAT, 1);
+        history = new History(opened, cursor);
+    }
+
+    private void show(Chart edited, Place at) {
+        Chart before = chart;
+        chart = edited;
+        verdict = Checker.recheck(verdict, edited);
+        cursor = nearest(at);
+        tell(WorkbenchChange.Kind.EDITED, before);
+    }
+
+    private void note(Deed.Way way, Optional<String> name) {
+        deeds++;
+        lastDeed = name.map(known -> new Deed(deeds, way, known));
+    }
+
+    private void finishStroke() {
+        stroke.ifPresent(Stroke::end);
+    }
+
+    private Place nearest(Place place) {
+        int round = Math.max(1, Math.min(place.round(), chart.rounds().size()));
+        Stitches stitches = chart.round(round).section(place.section());
+        if (stitches.length() > 0) {
+            return new Place(round, place.section(), Math.min(place.place(), stitches.length()));
+        }
+        for (Section section : Section.values()) {
+            if (chart.round(round).section(section).length() > 0) {
+                return new Place(round, section, 1);
+            }
+        }
+        // Round 1 is never empty.
+        return new Place(1, Section.REPEAT, 1);
+    }
+
+    private void tell(WorkbenchChange.Kind kind, Chart before) {
+        WorkbenchChange change = new WorkbenchChange(kind, before, chart);
+        listeners.forEach(listener -> listener.accept(change));
+    }
+
+    /** Stitches being drawn in one go, from the press of a button to its release. One edit, however far it goes. */
+    public final class Stroke {
+        private final Chart before = chart;
+        private final Stitch worked;
+        private boolean ended;
+
+        private Stroke(Stitch worked) {
+            this.worked = worked;
+        }
+
+        /** Draws on over these places, which the chart must have. The cursor goes along to the last of them. */
+        public void over(Collection<Place> places) {
+            if (ended || places.isEmpty()) {
+                return;
+            }
+            List<Place> changed = places.stream()
+                    .filter(place -> chart.stitch(place) != worked)
+                    .distinct()
+                    .toList();
+            Place last = List.copyOf(places).get(places.size() - 1);
+            if (changed.isEmpty()) {
+                moveCursor(last);
+            } else {
+                show(Edits.setStitches(chart, changed, worked), last);
+            }
+        }
+
+        /** Ends the stroke. It becomes one edit, or none if it changed nothing. A second call does nothing. */
+        public void end() {
+            if (ended) {
+                return;
+            }
+            ended = true;
+            stroke = Optional.empty();
+            int stitches = stitchesChanged();
+            if (stitches > 0) {
+                String name = EditNames.ofStitches(worked, stitches);
+                history.add(name, chart, cursor);
+                note(Deed.Way.DONE, Optional.of(name));
+                tell(WorkbenchChange.Kind.DRAWN, chart);
+            }
+        }
+
+        private int stitchesChanged() {
+            int changed = 0;
+            for (int r = 1; r <= chart.rounds().size(); r++) {
+                if (chart.round(r).equals(before.round(r))) {
+                    continue;
+                }
+                for (Section section : Section.values()) {
+                    Stitches now = chart.round(r).section(section);
+                    Stitches then = before.round(r).section(section);
+                    for (int place = 1; place <= now.length(); place++) {
+                        if (now.at(place) != then.at(place)) {
+                            changed++;
+                        }
+                    }
+                }
+            }
+            return changed;
+        }
+    }
+}

@@ -1,0 +1,51 @@
+package edgewright.draw.paint;
+
+import edgewright.chart.Colour;
+
+/** Colours made from colours. */
+public final class ColourMixing {
+    private static final Colour DARK = Colour.parse("#15181c");
+    private static final Colour LIGHT = Colour.parse("#ffffff");
+
+    /** The luminance whose contrast with black and with white is the same: (L + 0.05)^2 = 0.05 * 1.05. */
+    private static final double MIDDLE_LUMINANCE = 0.179;
+
+    private ColourMixing() {}
+
+    /** Nearly black or white, whichever stands out better on this ground. */
+    public static Colour on(Colour ground) {
+        return luminance(ground) > MIDDLE_LUMINANCE ? DARK : LIGHT;
+    }
+
+    /** A part of the way from one colour to another, channel by channel. */
+    public static Colour mix(Colour from, Colour to, double part) {
+        int red = mix(from.red(), to.red(), part);
+        int green = mix(from.green(), to.green(), part);
+        int blue = mix(from.blue(), to.blue(), part);
+        return new Colour(red << 16 | green << 8 | blue);
+    }
+
+    /** A darker shade; 0 is the colour itself, 1 black. */
+    public static Colour shade(Colour colour, double part) {
+        return mix(colour, new Colour(0), part);
+    }
+
+    /** A lighter tint; 0 is the colour itself, 1 white. */
+    static Colour tint(Colour colour, double part) {
+        return mix(colour, LIGHT, part);
+    }
+
+    /** Relative luminance, 0 to 1; https://www.w3.org/TR/WCAG21/#dfn-relative-luminance. */
+    static double luminance(Colour colour) {
+        return 0.2126 * linear(colour.red()) + 0.7152 * linear(colour.green()) + 0.0722 * linear(colour.blue());
+    }
+
+    private static int mix(int from, int to, double part) {
+        return (int) Math.round(from + (to - from) * part);
+    }
+
+    private static double linear(int channel) {
+        double c = channel / 255.0;
+        return c <= 0.04045 ? c / 12.92 : Math.pow((c + 0.055) / 1.055, 2.4);
+    }
+}

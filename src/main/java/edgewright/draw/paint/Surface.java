@@ -1,0 +1,18 @@
+package edgewright.draw.paint;
+
+/**
+ * What a driver can do: fill a path, stroke a path, set text. Later shapes lie over earlier ones.
+ *
+ * <p>There is no other way to draw, so each driver shows the same picture, and a new kind of shape breaks every driver that
+ * has not learned it yet.
+ */
+public interface Surface {
+    /** Fills a path; parts that lie in one another make holes (even-odd rule). */
+    void fill(Shape.Fill fill);
+
+    /** Strokes a path. */
+    void line(Shape.Line line);
+
+    /** Sets one line of text in the bundled face. */
+    void text(Shape.Text text);
+}

@@ -1,0 +1,35 @@
+package edgewright.draw.picture;
+
+import edgewright.chart.Section;
+import edgewright.chart.Side;
+
+/** One of the two sides that meet in the drawn corner; each is drawn from the corner to its repeats. */
+public enum Arm {
+    /** The side that is worked up to the corner: its repeats, then its part to the corner. */
+    INCOMING(Side.TOP, Section.TO_CORNER),
+    /** The side that is worked from the corner: its part from the corner, then its repeats. */
+    OUTGOING(Side.LEFT, Section.FROM_CORNER);
+
+    private final Side side;
+    private final Section atCorner;
+
+    Arm(Side side, Section atCorner) {
+        this.side = side;
+        this.atCorner = atCorner;
+    }
+
+    /** The side of the piece it is drawn as, before any turn. */
+    public Side side() {
+        return side;
+    }
+
+    /** The section between its repeats and the corner. */
+    public Section atCorner() {
+        return atCorner;
+    }
+
+    /** Whether this limb shows stitches of a section: its repeats and the section at the corner. */
+    public boolean shows(Section section) {
+        return section == Section.REPEAT || section == atCorner;
+    }
+}

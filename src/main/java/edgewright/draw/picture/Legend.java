@@ -1,0 +1,316 @@
+package edgewright.draw.picture;
+
+import edgewright.chart.Chart;
+import edgewright.chart.Colour;
+import edgewright.chart.HookHand;
+import edgewright.chart.Stitch;
+import edgewright.chart.Yarn;
+import edgewright.check.Severity;
+import edgewright.draw.marks.Drawing;
+import edgewright.draw.marks.Emphasis;
+import edgewright.draw.marks.Mark;
+import edgewright.draw.marks.MarkKind;
+import edgewright.draw.paint.Area;
+import edgewright.draw.paint.ColourMode;
+import edgewright.draw.paint.Frame;
+import edgewright.draw.paint.Hatch;
+import edgewright.draw.paint.Lettering;
+import edgewright.draw.paint.Palette;
+import edgewright.draw.paint.PenPath;
+import edgewright.draw.paint.Shape;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.Function;
+
+/**
+ * What the marks of a chart mean: those that the chart uses and no others, each drawn as it is drawn in the chart, and its
+ * yarns.
+ */
+public final class Legend {
+    private static final double TEXT = 0.52;
+    private static final double TITLE = 0.95;
+    private static final double TEXT_AT = 1.65;
+    private static final double ROW_GAP = 0.42;
+
+    private final Chart chart;
+    private final PictureStyle style;
+    private final Emphasis emphasis;
+    private final Function<Stitch, String> names;
+    private final boolean titled;
+    private final double c;
+    private final List<Mark> marks = new ArrayList<>();
+    private double widthMm;
+    private double heightMm;
+
+    private Legend(Chart chart, PictureStyle style, Emphasis emphasis, Function<Stitch, String> names, boolean titled) {
+        this.chart = chart;
+        this.style = style;
+        this.emphasis = emphasis;
+        this.names = names;
+        this.titled = titled;
+        this.c = style.cellMm();
+        lay(0, 0);
+    }
+
+    /** The legend of a chart as a drawing of its own, with the stitches named in words that hold for any terms. */
+    public static Drawing of(Chart chart, PictureStyle style, Emphasis emphasis) {
+        return of(chart, style, emphasis, Legend::plainName);
+    }
+
+    /**
+     * The legend of a chart as a drawing of its own.
+     *
+     * @param names what each stitch is called
+     */
+    public static Drawing of(Chart chart, PictureStyle style, Emphasis emphasis, Function<Stitch, String> names) {
+        Legend legend = new Legend(chart, style, emphasis, names, false);
+        // Rings stand out of their cells.
+        double edge = 0.3 * style.cellMm();
+        legend.lay(edge, edge);
+        return new Drawing(
+                legend.widthMm + 2 * edge,
+                legend.heightMm + 2 * edge,
+                PictureTexts.of("legend.title", chart.title()),
+                PictureTexts.of("legend.description"),
+                legend.marks);
+    }
+
+    /** The legend to be set into the chart, with the title of the border above it. */
+    static Legend inChart(Chart chart, PictureStyle style, Emphasis emphasis) {
+        return new Legend(chart, style, emphasis, Legend::plainName, true);
+    }
+
+    double widthMm() {
+        return widthMm;
+    }
+
+    double heightMm() {
+        return heightMm;
+    }
+
+    /** The marks with the legend's upper left corner at a point. */
+    List<Mark> marksAt(double xMm, double yMm) {
+        Legend moved = new Legend(chart, style, emphasis, names, titled);
+        moved.lay(xMm, yMm);
+        return List.copyOf(moved.marks);
+    }
+
+    private static String plainName(Stitch stitch) {
+        return switch (stitch) {
+            case BACK_LOOP -> PictureTexts.of("legend.back-loop");
+            case PLAIN -> PictureTexts.of("legend.plain");
+            case LONG -> PictureTexts.of("legend.long");
+            case CHAIN -> PictureTexts.of("legend.chain");
+        };
+    }
+
+    private void lay(double xMm, double yMm) {
+        marks.clear();
+        widthMm = 0;
+        double y = yMm;
+        if (titled) {
+            y = title(xMm, y);
+        }
+        for (Stitch stitch : Stitch.values()) {
+            if (style.marks() && chart.rounds().stream().anyMatch(round -> uses(round, stitch))) {
+                y = stitch(stitch, xMm, y);
+            }
+        }
+        if (style.marks()) {
+            y = corner(xMm, y);
+        }
+        y = base(xMm, y);
+        if (style.grid()) {
+            y = tenth(xMm, y);
+        }
+        if (style.marks() && !chart.raggedSections().isEmpty()) {
+            y = missing(xMm, y);
+        }
+        for (Yarn yarn : chart.yarns()) {
+            if (chart.rounds().stream().anyMatch(round -> round.yarn().equals(yarn.id()))) {
+                y = yarn(yarn, xMm, y);
+            }
+        }
+        for (Severity severity : Severity.values()) {
+            if (emphasis.flags().stream().anyMatch(flag -> flag.severity() == severity)) {
+                y = flag(severity, xMm, y);
+            }
+        }
+        widthMm -= xMm;
+        heightMm = y - ROW_GAP * c - yMm;
+    }
+
+    private static boolean uses(edgewright.chart.Round round, Stitch stitch) {
+        return round.fromCorner().count(stitch)
+                        + round.repeat().count(stitch)
+                        + round.toCorner().count(stitch)
+                > 0;
+    }
+
+    private double title(double x, double y) {
+        double size = TITLE * c;
+        double base = y + Lettering.CAPITAL * size;
+        List<Shape> shapes = new ArrayList<>();
+        shapes.add(text(
+                chart.title(), x, base, size, Shape.Weight.BOLD, style.palette().ink()));
+        if (!chart.designer().isBlank()) {
+            base += 0.85 * c;
+            shapes.add(text(
+                    chart.designer(),
+                    x,
+                    base,
+                    TEXT * c,
+                    Shape.Weight.REGULAR,
+                    style.palette().quietInk()));
+        }
+        marks.add(Mark.beside(MarkKind.CAPTION, shapes));
+        return base + 0.9 * c;
+    }
+
+    private double stitch(Stitch stitch, double x, double y) {
+        int cells = stitch == Stitch.LONG ? 3 : 1;
+        Yarn yarn = yarnOf(stitch);
+        Colour ground = ground(yarn.colour());
+        List<Shape> shapes = new ArrayList<>();
+        for (int i = 0; i < cells; i++) {
+            shapes.addAll(cell(new Area(x, y + i * c, c, c), ground));
+        }
+        shapes.addAll(signs(x, y).of(stitch, style.inking().yarn(yarn.colour()), ground, 2));
+        return row(shapes, names.apply(stitch), x, y, cells);
+    }
+
+    private Yarn yarnOf(Stitch stitch) {
+        return chart.rounds().stream()
+                .filter(round -> uses(round, stitch))
+                .findFirst()
+                .flatMap(round -> chart.yarn(round.yarn()))
+                .orElseThrow();
+    }
+
+    private double corner(double x, double y) {
+        Colour ground = ground(chart.yarnOf(1).colour());
+        List<Shape> shapes = new ArrayList<>(cell(new Area(x, y, c, c), ground));
+        shapes.addAll(StitchShapes.cornerChains(
+                new Area(x, y, c, c),
+                true,
+                chart.corner().chains(),
+                style.inking().on(ground)));
+        return row(shapes, PictureTexts.of("legend.corner", chart.corner().chains()), x, y, 1);
+    }
+
+    private double base(double x, double y) {
+        Colour ground = ground(style.palette().base());
+        List<Shape> shapes = new ArrayList<>(cell(new Area(x, y, c, c), ground));
+        shapes.addAll(signs(x, y).base(ground, style.palette()));
+        return row(shapes, PictureTexts.of("legend.base"), x, y, 1);
+    }
+
+    /** A corner of squared paper with one heavier line each way. */
+    private double tenth(double x, double y) {
+        Palette palette = style.palette();
+        List<Shape> shapes = new ArrayList<>();
+        for (double at : new double[] {0.2, 0.8}) {
+            shapes.add(CornerLines.solid(
+                    PenPath.line(x, y + at * c, x + c, y + at * c), CornerLines.GRID * c, palette.grid()));
+            shapes.add(CornerLines.solid(
+                    PenPath.line(x + at * c, y, x + at * c, y + c), CornerLines.GRID * c, palette.grid()));
+        }
+        shapes.add(CornerLines.solid(
+                PenPath.line(x, y + 0.5 * c, x + c, y + 0.5 * c), CornerLines.TENTH * c, palette.tenth()));
+        shapes.add(CornerLines.solid(
+                PenPath.line(x + 0.5 * c, y, x + 0.5 * c, y + c), CornerLines.TENTH * c, palette.tenth()));
+        return row(shapes, PictureTexts.of("legend.tenth"), x, y, 1);
+    }
+
+    private double missing(double x, double y) {
+        List<Shape> shapes = signs(x, y).missing(style.palette());
+        return row(shapes, PictureTexts.of("legend.missing"), x, y, 1);
+    }
+
+    private double yarn(Yarn yarn, double x, double y) {
+        double size = 0.44 * c;
+        double width = Math.max(c, Lettering.widthMm(yarn.id(), Shape.Weight.BOLD, size) + 0.32 * c);
+        List<Shape> shapes = new ArrayList<>();
+        double plateAt = 0;
+        if (style.inking() == ColourMode.BLACK && style.fabric()) {
+            Area cell = new Area(x, y, c, c);
+            shapes.addAll(Hatch.of(chart).get(yarn.id()).in(cell));
+            shapes.add(edge(cell));
+            plateAt = 1.3 * c;
+        }
+        Area plate = new Area(x + plateAt, y + 0.14 * c, width, 0.72 * c);
+        shapes.addAll(CornerLabels.chip(yarn, plate, false, size, style));
+        double textAt = Math.max(TEXT_AT * c, plateAt + width + 0.4 * c);
+        return row(
+                MarkKind.LEGEND,
+                Optional.of(yarn.id()),
+                shapes,
+                PictureTexts.of("legend.yarn", yarn.name()),
+                x,
+                textAt,
+                y,
+                1);
+    }
+
+    private double flag(Severity severity, double x, double y) {
+        Emphasis.Flag sample = new Emphasis.Flag(1, severity, Optional.empty(), OptionalInt.empty());
+        List<Shape> shapes = FindingShapes.ring(new Area(x, y, c, c), List.of(sample), style.palette());
+        String key = severity == Severity.ERROR ? "legend.error" : "legend.warning";
+        return row(shapes, PictureTexts.of(key), x, y, 1);
+    }
+
+    private List<Shape> cell(Area area, Colour ground) {
+        return List.of(new Shape.Fill(PenPath.rectangle(area), ground), edge(area));
+    }
+
+    private Shape edge(Area area) {
+        double width = style.inking() == ColourMode.COLOUR ? 0.022 : 0.04;
+        return new Shape.Line(
+                PenPath.rectangle(area), width * c, style.palette().tenth(), Shape.Ends.CUT, List.of());
+    }
+
+    /** The marks as they lie in the chart, in a cell with its upper left corner at a point. */
+    private StitchShapes signs(double x, double y) {
+        Frame frame = Frame.of(0, x + c / 2, y + c / 2, c);
+        return new StitchShapes(style.hand() == HookHand.LEFT ? frame.mirrored() : frame, c, style.inking());
+    }
+
+    private Colour ground(Colour shown) {
+        return style.ground(shown);
+    }
+
+    private double row(List<Shape> sample, String words, double x, double y, int cells) {
+        return row(MarkKind.LEGEND, Optional.empty(), sample, words, x, TEXT_AT * c, y, cells);
+    }
+
+    /** Adds a row and says where the next begins. */
+    private double row(
+            MarkKind kind,
+            Optional<String> yarn,
+            List<Shape> sample,
+            String words,
+            double x,
+            double textAt,
+            double y,
+            int cells) {
+        double size = TEXT * c;
+        List<Shape> shapes = new ArrayList<>(sample);
+        double base = y + cells * c / 2 + Lettering.CAPITAL * size / 2;
+        shapes.add(text(
+                words,
+                x + textAt,
+                base,
+                size,
+                Shape.Weight.REGULAR,
+                style.palette().ink()));
+        marks.add(new Mark(kind, Optional.empty(), Optional.empty(), yarn, shapes));
+        return y + (cells + ROW_GAP) * c;
+    }
+
+    private Shape text(String words, double x, double base, double size, Shape.Weight weight, Colour colour) {
+        widthMm = Math.max(widthMm, x + Lettering.widthMm(words, weight, size));
+        return new Shape.Text(words, x, base, size, weight, Shape.Anchor.START, 0, colour);
+    }
+}

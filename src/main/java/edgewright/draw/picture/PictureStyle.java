@@ -1,0 +1,193 @@
+package edgewright.draw.picture;
+
+import edgewright.chart.Chart;
+import edgewright.chart.Colour;
+import edgewright.chart.HookHand;
+import edgewright.draw.paint.ColourMode;
+import edgewright.draw.paint.Palette;
+import java.util.OptionalInt;
+
+/**
+ * How a chart is to be drawn. Start from {@link #PRINT}, {@link #SCREEN}, {@link #DARK_SCREEN} or {@link #FABRIC} and change
+ * what is wanted.
+ *
+ * @param cellMm the edge of a cell; more than 0. Everything else grows with it
+ * @param palette the colours that are not yarn
+ * @param fabric whether the layer of what shows is drawn
+ * @param marks whether the layer of what to do is drawn
+ * @param grid whether lines between cells are drawn
+ * @param labels whether numbers, letters, arrow and brackets are drawn around the cells
+ * @param legend whether the legend is set into the same drawing
+ * @param look how fabric is filled
+ * @param turn how the corner lies
+ * @param repeats how often the repeat is drawn on each limb, 1 or more; empty for as often as shows it well
+ * @param inking in the colours of the yarns, or in black alone; that is meant for the palette {@link Palette#BLACK}
+ * @param hand whose border is drawn: that of a left-handed maker lies as in a mirror, and is then turned. Letters and numbers
+ *     are not mirrored, and neither are hatches
+ */
+public record PictureStyle(
+        double cellMm,
+        Palette palette,
+        boolean fabric,
+        boolean marks,
+        boolean grid,
+        boolean labels,
+        boolean legend,
+        FabricFill look,
+        Rotation turn,
+        OptionalInt repeats,
+        ColourMode inking,
+        HookHand hand) {
+    /** Both layers on white paper with a legend: a complete chart. */
+    public static final PictureStyle PRINT = new PictureStyle(
+            5,
+            Palette.LIGHT,
+            true,
+            true,
+            true,
+            true,
+            true,
+            FabricFill.FLAT,
+            Rotation.NONE,
+            OptionalInt.empty(),
+            ColourMode.COLOUR,
+            HookHand.RIGHT);
+
+    /** Both layers on a light screen; the legend is elsewhere. */
+    public static final PictureStyle SCREEN = PRINT.withLegend(false);
+
+    /** Both layers on a dark screen; the legend is elsewhere. */
+    public static final PictureStyle DARK_SCREEN = SCREEN.withPalette(Palette.DARK);
+
+    /** The worked border alone, without marks, lines and labels. */
+    public static final PictureStyle FABRIC = new PictureStyle(
+            5,
+            Palette.LIGHT,
+            true,
+            false,
+            false,
+            false,
+            false,
+            FabricFill.WORKED,
+            Rotation.NONE,
+            OptionalInt.empty(),
+            ColourMode.COLOUR,
+            HookHand.RIGHT);
+
+    /** A complete chart in one ink: marks, letters and hatches. */
+    public static final PictureStyle BLACK_AND_WHITE =
+            PRINT.withPalette(Palette.BLACK).withInking(ColourMode.BLACK);
+
+    /** The fewest stitches of repeats in the picture of an example. */
+    private static final int ENOUGH_FOR_EXAMPLE = 4;
+
+    /** The fewest stitches of repeats that a limb shows where no number of repeats is asked for. */
+    private static final int ENOUGH_STITCHES = 12;
+
+    public PictureStyle {
+        if (!(cellMm > 0) || (repeats.isPresent() && repeats.getAsInt() < 1)) {
+            throw new IllegalArgumentException("cells of " + cellMm + " mm, repeats drawn: " + repeats);
+        }
+    }
+
+    /** For a small picture of a chart of a few rounds that shows one thing, such as a rule: no more repeats than it needs. */
+    public static PictureStyle example(Chart chart) {
+        int w = chart.shape().w();
+        return SCREEN.withRepeats((ENOUGH_FOR_EXAMPLE + w - 1) / w);
+    }
+
+    /** How often a repeat of this width is drawn on each limb. */
+    public int repeatsOf(int width) {
+        return repeats.orElse((ENOUGH_STITCHES + width - 1) / width);
+    }
+
+    /** With cells of another size. */
+    public PictureStyle withCellMm(double newCellMm) {
+        return new PictureStyle(
+                newCellMm, palette, fabric, marks, grid, labels, legend, look, turn, repeats, inking, hand);
+    }
+
+    /** In other colours. */
+    public PictureStyle withPalette(Palette newPalette) {
+        return new PictureStyle(
+                cellMm, newPalette, fabric, marks, grid, labels, legend, look, turn, repeats, inking, hand);
+    }
+
+    /** With the layer of what shows, or without. */
+    public PictureStyle withFabric(boolean shown) {
+        return new PictureStyle(cellMm, palette, shown, marks, grid, labels, legend, look, turn, repeats, inking, hand);
+    }
+
+    /** With the layer of what to do, or without. */
+    public PictureStyle withMarks(boolean shown) {
+        return new PictureStyle(
+                cellMm, palette, fabric, shown, grid, labels, legend, look, turn, repeats, inking, hand);
+    }
+
+    /** With lines between cells, or without. */
+    public PictureStyle withGrid(boolean shown) {
+        return new PictureStyle(
+                cellMm, palette, fabric, marks, shown, labels, legend, look, turn, repeats, inking, hand);
+    }
+
+    /** With numbers, letters, arrow and brackets, or without. */
+    public PictureStyle withLabels(boolean shown) {
+        return new PictureStyle(cellMm, palette, fabric, marks, grid, shown, legend, look, turn, repeats, inking, hand);
+    }
+
+    /** With the legend in the same drawing, or without. */
+    public PictureStyle withLegend(boolean shown) {
+        return new PictureStyle(cellMm, palette, fabric, marks, grid, labels, shown, look, turn, repeats, inking, hand);
+    }
+
+    /** With fabric filled otherwise. */
+    public PictureStyle withLook(FabricFill newLook) {
+        return new PictureStyle(
+                cellMm, palette, fabric, marks, grid, labels, legend, newLook, turn, repeats, inking, hand);
+    }
+
+    /** With the corner lying otherwise. */
+    public PictureStyle withTurn(Rotation newTurn) {
+        return new PictureStyle(
+                cellMm, palette, fabric, marks, grid, labels, legend, look, newTurn, repeats, inking, hand);
+    }
+
+    /** With the repeat drawn that often on each limb. */
+    public PictureStyle withRepeats(int newRepeats) {
+        return new PictureStyle(
+                cellMm,
+                palette,
+                fabric,
+                marks,
+                grid,
+                labels,
+                legend,
+                look,
+                turn,
+                OptionalInt.of(newRepeats),
+                inking,
+                hand);
+    }
+
+    /** In colours or in black. */
+    public PictureStyle withInking(ColourMode newInking) {
+        return new PictureStyle(
+                cellMm, palette, fabric, marks, grid, labels, legend, look, turn, repeats, newInking, hand);
+    }
+
+    /** For a maker of that hand. */
+    public PictureStyle withHand(HookHand newHand) {
+        return new PictureStyle(
+                cellMm, palette, fabric, marks, grid, labels, legend, look, turn, repeats, inking, newHand);
+    }
+
+    /** What marks lie on where this colour shows: that colour, or the paper where there is none. */
+    Colour ground(Colour shown) {
+        return fabric && inking == ColourMode.COLOUR ? shown : palette.paper();
+    }
+
+    /** Whether the corner lies on the left of the drawing. */
+    boolean cornerLeft() {
+        return turn.cornerLeft() == (hand == HookHand.RIGHT);
+    }
+}

@@ -1,0 +1,38 @@
+package edgewright.draw.picture;
+
+/** How far a corner is turned clockwise from the way it lies on the fabric, where it is the upper left one. */
+public enum Rotation {
+    /** As on the fabric: the limb that is worked to the corner lies level, above. */
+    NONE,
+    /** The corner at the upper right; the limb that is worked from the corner lies level, above. */
+    QUARTER,
+    /** The corner at the lower right. */
+    HALF,
+    /** The corner at the lower left. */
+    THREE_QUARTERS;
+
+    /** Turned clockwise by a quarter more. */
+    public Rotation clockwise() {
+        return values()[(ordinal() + 1) % 4];
+    }
+
+    /** Turned anticlockwise by a quarter. */
+    public Rotation anticlockwise() {
+        return values()[(ordinal() + 3) % 4];
+    }
+
+    /** Whether the corner lies on the left of the drawing. */
+    boolean cornerLeft() {
+        return this == NONE || this == THREE_QUARTERS;
+    }
+
+    /** Whether the corner lies in the upper half of the drawing. */
+    boolean cornerAbove() {
+        return this == NONE || this == QUARTER;
+    }
+
+    /** Whether the limb that is worked to the corner lies level; else the other one does. */
+    boolean incomingLevel() {
+        return this == NONE || this == HALF;
+    }
+}

@@ -1,0 +1,160 @@
+package edgewright.draw.picture;
+
+import edgewright.chart.Colour;
+import edgewright.chart.Stitch;
+import edgewright.draw.paint.Area;
+import edgewright.draw.paint.ColourMixing;
+import edgewright.draw.paint.ColourMode;
+import edgewright.draw.paint.Frame;
+import edgewright.draw.paint.Palette;
+import edgewright.draw.paint.PenPath;
+import edgewright.draw.paint.Shape;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What each stitch looks like in the layer of what to do, in the frame of its cell.
+ *
+ * <p>After the open symbols of the trade: an oval is a chain, a cross a plain stitch, a stem with bar and one slash a stitch
+ * with one yarn over; an arc says which loop is taken, bulging up for the back loop and down for the front loop. Source of
+ * the signs: from memory; publishers differ, so every chart has its legend.
+ */
+final class StitchShapes {
+    private static final double FINE = 0.045;
+    private static final double MEDIUM = 0.065;
+    private static final double CASING = 0.09;
+
+    private final Frame frame;
+    private final double cellMm;
+    private final ColourMode inking;
+
+    StitchShapes(Frame frame, double cellMm, ColourMode inking) {
+        this.frame = frame;
+        this.cellMm = cellMm;
+        this.inking = inking;
+    }
+
+    /**
+     * The mark of a stitch.
+     *
+     * @param yarn what marks in its own yarn are drawn in
+     * @param ground what the mark lies on in its own cell
+     * @param below how many of the two cells below are there to be drawn on; a long stitch is cut off after them
+     */
+    List<Shape> of(Stitch stitch, Colour yarn, Colour ground, int below) {
+        Colour ink = inking.on(ground);
+        return switch (stitch) {
+            case BACK_LOOP ->
+                apart(line(arc(0.2, -0.3, 0.15), inking == ColourMode.COLOUR ? FINE : MEDIUM, inking.softly(ground)));
+            case PLAIN -> apart(line(cross(0.2), MEDIUM, ink));
+            case CHAIN -> apart(line(PenPath.oval(0, 0, 0.28, 0.16).through(frame), MEDIUM, ink));
+            case LONG -> below == 2 ? longStitch(yarn) : cutOff(yarn, below);
+        };
+    }
+
+    /**
+     * The chains of a corner, side by side and level however the corner is turned, in the half of the cell that is away from the
+     * piece: there long stitches land in them. In the other half is room for the number of the round.
+     *
+     * @param above whether the upper half of the cell is away from the piece
+     */
+    static List<Shape> cornerChains(Area cell, boolean above, int chains, Colour ink) {
+        double c = cell.widthMm();
+        double y = above ? cell.yMm() + 0.35 * c : cell.bottomMm() - 0.35 * c;
+        List<Shape> shapes = new ArrayList<>();
+        for (int i = 0; i < chains; i++) {
+            double x = cell.middleXMm() + (i - (chains - 1) / 2.0) * 0.25 * c;
+            PenPath oval = PenPath.oval(x, y, 0.1 * c, 0.075 * c);
+            shapes.add(new Shape.Line(oval, 0.04 * c, ink));
+        }
+        return shapes;
+    }
+
+    /** A stitch of the base round. */
+    List<Shape> base(Colour ground, Palette palette) {
+        PenPath dot = PenPath.circle(0, 0, 0.06).through(frame);
+        return List.of(new Shape.Fill(
+                dot, inking == ColourMode.BLACK ? palette.ink() : ColourMixing.mix(ground, palette.quietInk(), 0.7)));
+    }
+
+    /** A cell that should hold a stitch and has none. */
+    List<Shape> missing(Palette palette) {
+        PenPath square =
+                PenPath.rounded(new Area(-0.36, -0.36, 0.72, 0.72), 0.1).through(frame);
+        double dash = 0.12 * cellMm;
+        return List.of(
+                new Shape.Line(square, MEDIUM * cellMm, palette.error(), Shape.Ends.CUT, List.of(dash, dash)),
+                line(PenPath.line(-0.14, 0, 0.14, 0).through(frame), MEDIUM, palette.error()));
+    }
+
+    /**
+     * A stem with bar and slash, and a ball where it lands: on the upper edge of the stitch two rounds below. In its own yarn,
+     * with an outline for where it lies on that yarn.
+     */
+    private List<Shape> longStitch(Colour yarn) {
+        PenPath stem = new PenPath.Builder()
+                .moveTo(0, 0.2)
+                .lineTo(0, -1.55)
+                .moveTo(-0.22, 0.2)
+                .lineTo(0.22, 0.2)
+                .moveTo(-0.17, -0.6)
+                .lineTo(0.17, -0.38)
+                .build()
+                .through(frame);
+        Colour outline = outline(yarn);
+        return List.of(
+                line(stem, 0.165, outline),
+                new Shape.Fill(PenPath.circle(0, -1.55, 0.13).through(frame), outline),
+                line(stem, 0.085, yarn),
+                new Shape.Fill(PenPath.circle(0, -1.55, 0.09).through(frame), yarn));
+    }
+
+    /** A long stitch as far as the edge of what is drawn: without its foot, and without its slash if that is beyond. */
+    private List<Shape> cutOff(Colour yarn, int below) {
+        PenPath.Builder stem = new PenPath.Builder()
+                .moveTo(0, 0.2)
+                .lineTo(0, -0.4 - below)
+                .moveTo(-0.22, 0.2)
+                .lineTo(0.22, 0.2);
+        if (below == 1) {
+            stem.moveTo(-0.17, -0.6).lineTo(0.17, -0.38);
+        }
+        PenPath path = stem.build().through(frame);
+        return List.of(line(path, 0.165, outline(yarn)), line(path, 0.085, yarn));
+    }
+
+    private Colour outline(Colour yarn) {
+        return inking.outline(yarn);
+    }
+
+    /** A line that is parted from the hatching on which it may lie. */
+    private List<Shape> apart(Shape.Line line) {
+        if (inking == ColourMode.COLOUR) {
+            return List.of(line);
+        }
+        double width = line.widthMm() + 2 * CASING * cellMm;
+        return List.of(new Shape.Line(line.path(), width, Palette.BLACK.paper()), line);
+    }
+
+    private PenPath arc(double half, double foot, double rise) {
+        return new PenPath.Builder()
+                .moveTo(-half, foot)
+                .curveTo(-half * 0.6, foot + rise * 1.33, half * 0.6, foot + rise * 1.33, half, foot)
+                .build()
+                .through(frame);
+    }
+
+    private PenPath cross(double arm) {
+        return new PenPath.Builder()
+                .moveTo(-arm, 0)
+                .lineTo(arm, 0)
+                .moveTo(0, -arm)
+                .lineTo(0, arm)
+                .build()
+                .through(frame);
+    }
+
+    private Shape.Line line(PenPath path, double width, Colour colour) {
+        return new Shape.Line(path, width * cellMm, colour);
+    }
+}

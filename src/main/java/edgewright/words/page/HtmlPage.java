@@ -1,0 +1,280 @@
+package edgewright.words.page;
+
+import edgewright.chart.Chart;
+import edgewright.chart.Yarn;
+import edgewright.words.terms.Phrasebook;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * A written pattern as one file of HTML, which asks for nothing from elsewhere. Parts have headings of the second level and
+ * rounds of the third, words and yarns stand in definition lists, counts in a table whose heads say which way they go. Of two
+ * versions each is a section with a heading and a language of its own, and its parts and rounds are one level lower; both show
+ * the same chart. It is made for narrow and wide screens, light and dark, for paper, and for whoever has it read aloud.
+ */
+public final class HtmlPage implements TextBlockPrinter {
+    private static final String STYLE = style();
+
+    private final Phrasebook texts = Phrasebook.ofPattern();
+    private final List<Yarn> yarns;
+    private final List<TermsVersion> versions;
+    private final boolean single;
+    private final StringBuilder html = new StringBuilder();
+    private PatternPart.Kind kind = PatternPart.Kind.HEADING;
+    private boolean inList;
+    private int yarnsSeen;
+    /** Before the ids of the version that is being printed. */
+    private String prefix = "";
+
+    private HtmlPage(Chart chart, List<TermsVersion> versions) {
+        this.yarns = chart.yarnsUsed();
+        this.versions = versions;
+        this.single = versions.size() == 1;
+    }
+
+    /**
+     * The page.
+     *
+     * @param versions of the pattern of this chart, one for each of the terms; at least one
+     * @param chart whose pattern it is; its yarns lend their colours
+     * @param picture an element that shows the chart and says what it shows, before the rounds; empty for none
+     */
+    public static String of(List<TermsVersion> versions, Chart chart, Optional<String> picture) {
+        HtmlPage page = new HtmlPage(chart, versions);
+        page.head(versions.get(0));
+        page.contents(picture.isPresent());
+        page.html.append("<main>\n");
+        if (page.single) {
+            page.parts(versions.get(0), picture);
+        } else {
+            picture.ifPresent(page::picture);
+            versions.forEach(page::version);
+        }
+        page.html.append("</main>\n</body>\n</html>\n");
+        return page.html.toString();
+    }
+
+    private void head(TermsVersion first) {
+        PatternPart heading = first.heading();
+        String title = heading.heading().isBlank() ? texts.text("page.untitled") : heading.heading();
+        html.append("<!DOCTYPE html>\n<html lang=\"")
+                .append(first.language())
+                .append("\">\n<head>\n<meta charset=\"utf-8\">\n<title>")
+                .append(escape(title))
+                .append("</title>\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
+                .append("<meta name=\"color-scheme\" content=\"light dark\">\n<style>\n")
+                .append(STYLE)
+                .append("</style>\n</head>\n<body>\n<header>\n");
+        element("h1", title);
+        heading.blocks().forEach(block -> block.printOn(this));
+        html.append("</header>\n");
+    }
+
+    private void contents(boolean chart) {
+        html.append("<nav aria-labelledby=\"contents\">\n<h2 id=\"contents\">")
+                .append(escape(texts.text("page.contents")))
+                .append("</h2>\n<ol>\n");
+        if (single) {
+            links(versions.get(0), chart);
+        } else {
+            if (chart) {
+                link("chart", texts.text("page.chart"));
+            }
+            for (TermsVersion version : versions) {
+                begin(version);
+                html.append("<li lang=\"").append(version.language()).append("\"><a href=\"#");
+                html.append(version.id())
+                        .append("\">")
+                        .append(escape(version.name()))
+                        .append("</a>\n<ol>\n");
+                links(version, false);
+                html.append("</ol>\n</li>\n");
+            }
+        }
+        html.append("</ol>\n</nav>\n");
+    }
+
+    private void links(TermsVersion version, boolean chart) {
+        for (PatternPart part : version.body()) {
+            if (part.kind() == PatternPart.Kind.ROUNDS && chart) {
+                link("chart", texts.text("page.chart"));
+            }
+            link(id(part), part.heading());
+        }
+    }
+
+    private void link(String id, String words) {
+        html.append("<li><a href=\"#").append(id).append("\">");
+        html.append(escape(words)).append("</a></li>\n");
+    }
+
+    private void picture(String picture) {
+        html.append("<section>\n<h2 id=\"chart\">")
+                .append(escape(texts.text("page.chart")))
+                .append("</h2>\n<figure>\n")
+                .append(picture);
+        element("figcaption", texts.text("page.picture"));
+        html.append("</figure>\n</section>\n");
+    }
+
+    private void version(TermsVersion version) {
+        begin(version);
+        html.append("<section class=\"version\" lang=\"")
+                .append(version.language())
+                .append("\">\n<h2 id=\"");
+        html.append(version.id()).append("\">").append(escape(version.name())).append("</h2>\n");
+        parts(version, Optional.empty());
+        html.append("</section>\n");
+    }
+
+    private void begin(TermsVersion version) {
+        prefix = single ? "" : version.id() + "-";
+        yarnsSeen = 0;
+    }
+
+    private void parts(TermsVersion version, Optional<String> picture) {
+        for (PatternPart part : version.body()) {
+            if (part.kind() == PatternPart.Kind.ROUNDS) {
+                picture.ifPresent(this::picture);
+            }
+            part(part);
+        }
+    }
+
+    private void part(PatternPart part) {
+        kind = part.kind();
+        String level = single ? "h2" : "h3";
+        html.append("<section>\n<")
+                .append(level)
+                .append(" id=\"")
+                .append(id(part))
+                .append("\">");
+        html.append(escape(part.heading())).append("</").append(level).append(">\n");
+        part.blocks().forEach(block -> block.printOn(this));
+        endList();
+        html.append("</section>\n");
+    }
+
+    private String id(PatternPart part) {
+        return prefix + "part-" + part.kind().ordinal();
+    }
+
+    @Override
+    public void prose(TextBlock.Prose prose) {
+        endList();
+        element("p", prose.text());
+    }
+
+    @Override
+    public void entry(TextBlock.Entry entry) {
+        if (!inList) {
+            html.append("<dl>\n");
+            inList = true;
+        }
+        html.append("<div><dt>").append(chip()).append(escape(entry.word())).append("</dt><dd>");
+        html.append(escape(entry.text())).append("</dd></div>\n");
+    }
+
+    /** A square in the colour of the yarn whose turn it is. The yarns of a pattern are those that its chart uses, in their order. */
+    private String chip() {
+        if (kind != PatternPart.Kind.NEEDS || yarnsSeen == yarns.size()) {
+            return "";
+        }
+        Yarn yarn = yarns.get(yarnsSeen);
+        yarnsSeen++;
+        return "<span class=\"chip\" style=\"border-color: " + yarn.colour() + "\"></span>";
+    }
+
+    @Override
+    public void round(TextBlock.RoundWords round) {
+        endList();
+        html.append("<div class=\"round\" id=\"")
+                .append(prefix)
+                .append("round-")
+                .append(round.round())
+                .append("\">\n");
+        element(single ? "h3" : "h4", round.name());
+        if (!round.afterName().isEmpty()) {
+            html.append("<p class=\"counts\">")
+                    .append(escape(round.afterName()))
+                    .append("</p>\n");
+        }
+        round.lines().stream().skip(1).forEach(line -> element("p", line));
+        html.append("</div>\n");
+    }
+
+    @Override
+    public void counts(TextBlock.CountsTable table) {
+        endList();
+        html.append("<table>\n<caption>").append(escape(table.caption())).append("</caption>\n<thead>\n<tr>");
+        for (int column = 0; column < table.columns().size(); column++) {
+            html.append("<th scope=\"col\"").append(ofColumn(column)).append('>');
+            html.append(escape(table.columns().get(column))).append("</th>");
+        }
+        html.append("</tr>\n</thead>\n<tbody>\n");
+        for (List<String> row : table.rows()) {
+            html.append("<tr><th scope=\"row\">").append(escape(row.get(0))).append("</th>");
+            for (int column = 1; column < row.size(); column++) {
+                html.append("<td").append(ofColumn(column)).append('>');
+                html.append(escape(row.get(column))).append("</td>");
+            }
+            html.append("</tr>\n");
+        }
+        html.append("</tbody>\n</table>\n");
+    }
+
+    /** Round and yarn come first; all other columns are counts. */
+    private static String ofColumn(int column) {
+        return column < 2 ? "" : " class=\"number\"";
+    }
+
+    private void endList() {
+        if (inList) {
+            html.append("</dl>\n");
+            inList = false;
+        }
+    }
+
+    private void element(String name, String words) {
+        html.append('<')
+                .append(name)
+                .append('>')
+                .append(escape(words))
+                .append("</")
+                .append(name)
+                .append(">\n");
+    }
+
+    /** Words for HTML. Characters that it does not allow become the sign for an unknown character. */
+    private static String escape(String words) {
+        return words.codePoints()
+                .mapToObj(c -> switch (c) {
+                    case '&' -> "&amp;";
+                    case '<' -> "&lt;";
+                    case '>' -> "&gt;";
+                    default -> isAllowed(c) ? Character.toString(c) : "\ufffd";
+                })
+                .collect(Collectors.joining());
+    }
+
+    /** What https://html.spec.whatwg.org/multipage/syntax.html#text-2 lets stand in text. */
+    private static boolean isAllowed(int c) {
+        boolean control = Character.getType(c) == Character.CONTROL && c != '\t' && c != '\n';
+        boolean surrogate = Character.getType(c) == Character.SURROGATE;
+        boolean nonCharacter = (c & 0xfffe) == 0xfffe || (c >= 0xfdd0 && c <= 0xfdef);
+        return !control && !surrogate && !nonCharacter;
+    }
+
+    private static String style() {
+        try (InputStream css = HtmlPage.class.getResourceAsStream("/edgewright/words/page.css")) {
+            return new String(css.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,124 @@
+package edgewright.words.page;
+
+import edgewright.words.terms.Phrasebook;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/**
+ * A written pattern as Markdown, as in https://spec.commonmark.org/0.31.2/ with the tables of
+ * https://github.github.com/gfm/#tables-extension-. What the designer wrote and what the words need, asterisks among them, comes
+ * out as it is and never as markup.
+ */
+public final class MarkdownText implements TextBlockPrinter {
+    /** All ASCII punctuation may be escaped; these begin markup somewhere, or did in older dialects. */
+    private static final Pattern MARKUP = Pattern.compile("[\\\\`*_{}\\[\\]<>#|~&!]");
+
+    /** A line that would begin a list, a rule or an underlined heading. */
+    private static final Pattern LINE_START = Pattern.compile("^(?:[-+=]|\\d{1,9}(?=[.)]))");
+
+    private final StringBuilder text = new StringBuilder();
+    private boolean inList;
+
+    /** Signs before the heading of a part; that of a round has one more. */
+    private final String level;
+
+    private MarkdownText(boolean single) {
+        this.level = single ? "##" : "###";
+    }
+
+    /**
+     * The whole pattern; the last line ends with a line feed. Of several versions each has a heading of the second level, and
+     * its parts are one level lower.
+     *
+     * @param versions of one chart, at least one
+     */
+    public static String of(List<TermsVersion> versions) {
+        boolean single = versions.size() == 1;
+        MarkdownText page = new MarkdownText(single);
+        page.part(versions.get(0).heading());
+        for (TermsVersion version : versions) {
+            if (!single) {
+                page.paragraph("## " + escape(version.name()));
+            }
+            version.body().forEach(page::part);
+        }
+        return page.text.toString();
+    }
+
+    private void part(PatternPart part) {
+        if (!part.heading().isEmpty()) {
+            paragraph((part.kind() == PatternPart.Kind.HEADING ? "#" : level) + " " + escape(part.heading()));
+        }
+        part.blocks().forEach(block -> block.printOn(this));
+        inList = false;
+    }
+
+    @Override
+    public void prose(TextBlock.Prose prose) {
+        paragraph(atStart(prose.text()));
+    }
+
+    @Override
+    public void entry(TextBlock.Entry entry) {
+        String item =
+                "- **" + escape(entry.word()) + "**" + (entry.text().isEmpty() ? "" : ": " + escape(entry.text()));
+        if (inList) {
+            text.append(item).append('\n');
+        } else {
+            paragraph(item);
+            inList = true;
+        }
+    }
+
+    @Override
+    public void round(TextBlock.RoundWords round) {
+        paragraph(level + "# " + escape(round.name()));
+        if (!round.afterName().isEmpty()) {
+            paragraph(atStart(round.afterName()));
+        }
+        round.lines().stream().skip(1).forEach(line -> paragraph(atStart(line)));
+    }
+
+    @Override
+    public void counts(TextBlock.CountsTable table) {
+        paragraph(atStart(table.caption()));
+        paragraph(row(table.columns()));
+        text.append(table.columns().stream().map(column -> "---").collect(Collectors.joining(" | ", "| ", " |")))
+                .append('\n');
+        table.rows().forEach(row -> text.append(row(row)).append('\n'));
+    }
+
+    private static String row(List<String> cells) {
+        return cells.stream().map(MarkdownText::escape).collect(Collectors.joining(" | ", "| ", " |"));
+    }
+
+    private void paragraph(String words) {
+        inList = false;
+        text.append(text.length() == 0 ? "" : "\n").append(words).append('\n');
+    }
+
+    private static String atStart(String words) {
+        String bare = bare(words);
+        Matcher start = LINE_START.matcher(bare);
+        if (!start.find()) {
+            return marked(bare);
+        }
+        // The sign after a number can be escaped, the number itself cannot.
+        int sign = Character.isDigit(bare.charAt(0)) ? start.end() : 0;
+        return bare.substring(0, sign) + "\\" + bare.charAt(sign) + marked(bare.substring(sign + 1));
+    }
+
+    private static String escape(String words) {
+        return marked(bare(words));
+    }
+
+    private static String bare(String words) {
+        return words.replace(Phrasebook.NO_BREAK, ' ').replaceAll("\\s+", " ").strip();
+    }
+
+    private static String marked(String bare) {
+        return MARKUP.matcher(bare).replaceAll(Matcher.quoteReplacement("\\") + "$0");
+    }
+}

@@ -1,0 +1,138 @@
+package edgewright.words.page;
+
+import edgewright.words.terms.Phrasebook;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * A written pattern as plain text, at most {@value #WIDTH} columns wide where the words allow it. Headings are underlined; a
+ * line that goes on is indented further than the one it continues.
+ *
+ * <p>The table of counts is left out: each count stands beside its round already.
+ */
+public final class PlainText implements TextBlockPrinter {
+    /** The most characters in a line. */
+    public static final int WIDTH = 108;
+
+    private static final String INDENT = "  ";
+
+    /** The parts whose blocks have blank lines between them. */
+    private static final Set<PatternPart.Kind> APART = EnumSet.of(
+            PatternPart.Kind.NOTES,
+            PatternPart.Kind.SET_UP,
+            PatternPart.Kind.JOINING,
+            PatternPart.Kind.ROUNDS,
+            PatternPart.Kind.BACK);
+
+    private final StringBuilder text = new StringBuilder();
+    /** What stands before the first line of a block of the part being printed. */
+    private String margin = "";
+
+    private PlainText() {}
+
+    /** The whole pattern; the last line ends with a line feed. */
+    public static String of(PatternText pattern) {
+        PlainText page = new PlainText();
+        for (PatternPart part : pattern.parts()) {
+            page.part(part);
+        }
+        return page.text.toString();
+    }
+
+    /**
+     * Versions of one pattern after one another, each under its own heading; the last line ends with a line feed.
+     *
+     * @param versions of one chart, at least one; one alone is printed as {@link #of(WrittenPattern)} prints it
+     */
+    public static String of(List<TermsVersion> versions) {
+        if (versions.size() == 1) {
+            return of(versions.get(0).words());
+        }
+        PlainText page = new PlainText();
+        page.part(versions.get(0).heading());
+        for (TermsVersion version : versions) {
+            page.text.append('\n');
+            page.heading(version.name(), "=");
+            version.body().forEach(page::part);
+        }
+        return page.text.toString();
+    }
+
+    /** Lines wrapped as in {@link #of}, the first at the margin and the others indented; each ends with a line feed. */
+    public static String of(TextBlock.RoundWords round) {
+        PlainText page = new PlainText();
+        page.round(round);
+        return page.text.toString();
+    }
+
+    private void part(PatternPart part) {
+        if (part.kind() == PatternPart.Kind.COUNTS) {
+            return;
+        }
+        if (text.length() > 0) {
+            text.append('\n');
+        }
+        if (!part.heading().isEmpty()) {
+            heading(part.heading(), part.kind() == PatternPart.Kind.HEADING ? "=" : "-");
+        }
+        // The designer's own lines are indented, so that none of them can pass for a heading or a round.
+        margin = part.kind() == PatternPart.Kind.DESIGNER_NOTES ? INDENT : "";
+        boolean first = true;
+        for (TextBlock block : part.blocks()) {
+            if (APART.contains(part.kind()) && !first) {
+                text.append('\n');
+            }
+            first = false;
+            block.printOn(this);
+        }
+    }
+
+    private void heading(String words, String rule) {
+        text.append(words).append('\n');
+        text.append(rule.repeat(Math.min(words.length(), WIDTH))).append('\n');
+    }
+
+    @Override
+    public void prose(TextBlock.Prose prose) {
+        wrap(prose.text(), margin, margin + INDENT);
+    }
+
+    @Override
+    public void entry(TextBlock.Entry entry) {
+        wrap((entry.word() + ": " + entry.text()).strip(), margin, margin + INDENT);
+    }
+
+    @Override
+    public void round(TextBlock.RoundWords round) {
+        List<String> lines = round.lines();
+        for (int i = 0; i < lines.size(); i++) {
+            String indent = i == 0 ? "" : INDENT;
+            wrap(lines.get(i), indent, indent + INDENT);
+        }
+    }
+
+    @Override
+    public void counts(TextBlock.CountsTable table) {
+        // Left out; see the class comment.
+    }
+
+    private void wrap(String words, String indent, String hanging) {
+        StringBuilder line = new StringBuilder(indent);
+        boolean empty = true;
+        for (String word : words.split(" ")) {
+            if (!empty && line.length() + 1 + word.length() > WIDTH) {
+                newLine(line);
+                line = new StringBuilder(hanging);
+                empty = true;
+            }
+            line.append(empty ? "" : " ").append(word);
+            empty = false;
+        }
+        newLine(line);
+    }
+
+    private void newLine(StringBuilder line) {
+        text.append(line.toString().replace(Phrasebook.NO_BREAK, ' ')).append('\n');
+    }
+}

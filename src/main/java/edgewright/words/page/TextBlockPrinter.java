@@ -1,0 +1,12 @@
+package edgewright.words.page;
+
+/** Whoever puts a written pattern on a page or a screen. */
+public interface TextBlockPrinter {
+    void prose(TextBlock.Prose prose);
+
+    void entry(TextBlock.Entry entry);
+
+    void round(TextBlock.RoundWords round);
+
+    void counts(TextBlock.CountsTable table);
+}

@@ -1,0 +1,266 @@
+package edgewright.words.read;
+
+import edgewright.chart.Counting;
+import edgewright.chart.HookHand;
+import edgewright.chart.Terms;
+import edgewright.words.page.PatternPart;
+import edgewright.words.terms.Phrasebook;
+import edgewright.words.tree.BaseRound;
+import edgewright.words.tree.Instructions;
+import edgewright.words.tree.PatternYarn;
+import edgewright.words.tree.WrittenRound;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
+
+/**
+ * Reads a pattern back into the tree: what the writer writes, and what a designer types by hand in the same conventions.
+ *
+ * <p>Before the rounds it takes title, designer, terms, yarns, the designer's notes and the base round, and passes over what
+ * is for people only. In the rounds it understands every word, or stops and says where; it never guesses. The terms at the
+ * head decide what the abbreviations mean; without terms nothing is read.
+ *
+ * <p>It knows nothing of the writer but the tree, the names of the stitches, and the grammar.
+ */
+public final class PatternReader {
+    private static final Set<PatternPart.Kind> AT_THE_HEAD =
+            EnumSet.of(PatternPart.Kind.HEADING, PatternPart.Kind.TERMS);
+    private static final Set<PatternPart.Kind> FURTHER_DOWN = EnumSet.of(
+            PatternPart.Kind.NEEDS, PatternPart.Kind.NOTES, PatternPart.Kind.ABBREVIATIONS, PatternPart.Kind.SET_UP);
+
+    private final SourceText text;
+    private final Preamble preamble = Preamble.INSTANCE;
+    private final List<ReadingProblem> problems = new ArrayList<>();
+
+    private String designer = "";
+    private boolean draft;
+    private HookHand hand = HookHand.RIGHT;
+    private final List<String> notes = new ArrayList<>();
+    private final List<PatternYarn> yarns = new ArrayList<>();
+    private Optional<Terms> terms = Optional.empty();
+    private BaseRound base = BaseRound.UNSTATED;
+    private Optional<Counting> counting = Optional.empty();
+    private final List<WrittenRound> rounds = new ArrayList<>();
+    /** The number that the next round must have. */
+    private int next = 1;
+
+    private final BooleanSupplier cancelled;
+
+    private PatternReader(String text, BooleanSupplier cancelled) {
+        this.text = new SourceText(text);
+        this.cancelled = cancelled;
+    }
+
+    /** Reads a whole pattern, or says of each round where it cannot be read. */
+    public static ReadingResult read(String text) {
+        return read(text, () -> false);
+    }
+
+    /**
+     * Reads a whole pattern likewise, unless it is no longer wanted.
+     *
+     * @param cancelled asked before each round; once it answers true the reading ends with a {@link CancellationException}
+     */
+    public static ReadingResult read(String text, BooleanSupplier cancelled) {
+        return new PatternReader(text, cancelled).read();
+    }
+
+    private ReadingResult read() {
+        for (SourceText.Piece piece : text.pieces()) {
+            switch (piece.kind()) {
+                case HEADING -> readHeading(piece);
+                case NEEDS -> piece.paragraphs().forEach(this::readYarn);
+                case DESIGNER_NOTES -> piece.paragraphs().forEach(paragraph -> notes.add(paragraph.words()));
+                default -> {} // For people, or read below, when the terms are known.
+            }
+        }
+        readTerms();
+        if (terms.isEmpty()) {
+            problems.add(0, problem(text.end(), "terms"));
+            return new ReadingResult.Refused(problems);
+        }
+        return readRounds(Vocabulary.of(terms.get()));
+    }
+
+    /** What stands in the words of the terms: the base round, the rounds and the back layer. */
+    private ReadingResult readRounds(Vocabulary words) {
+        text.pieces().forEach(piece -> readBase(piece, words));
+        YarnReader yarnReader = new YarnReader(yarns);
+        for (SourceText.Piece piece : text.pieces()) {
+            if (piece.kind() == PatternPart.Kind.ROUNDS) {
+                readRounds(piece, words, yarnReader);
+            }
+        }
+        BackReader back = new BackReader(words);
+        text.pieces().forEach(piece -> readBack(piece, words, back));
+        if (rounds.isEmpty() && problems.isEmpty()) {
+            problems.add(problem(text.end(), "firstRound"));
+        }
+        if (!problems.isEmpty()) {
+            return new ReadingResult.Refused(problems);
+        }
+        return new ReadingResult.Understood(new Instructions(
+                text.title(),
+                designer,
+                notes,
+                draft,
+                terms.get(),
+                counting.orElse(Counting.STITCHES),
+                hand,
+                yarnReader.yarns(),
+                base,
+                rounds,
+                back.back()));
+    }
+
+    private void readHeading(SourceText.Piece piece) {
+        boolean second = true;
+        for (SourceText.Paragraph paragraph : piece.paragraphs()) {
+            Optional<String> by = preamble.designer(paragraph.words(), second);
+            designer = by.orElse(designer);
+            draft |= preamble.draft(paragraph.words());
+            hand = preamble.leftHand(paragraph.words()) ? HookHand.LEFT : hand;
+            if (by.isEmpty()) {
+                readYarn(paragraph);
+            }
+            second = false;
+        }
+    }
+
+    /** The terms stand at the head. Only where they do not, they may stand further down, but before the rounds. */
+    private void readTerms() {
+        for (Set<PatternPart.Kind> where : List.of(AT_THE_HEAD, FURTHER_DOWN)) {
+            if (terms.isEmpty()) {
+                text.pieces().stream()
+                        .filter(piece -> where.contains(piece.kind()))
+                        .flatMap(piece -> piece.lines().stream())
+                        .forEach(this::readTerms);
+            }
+        }
+    }
+
+    private void readYarn(SourceText.Paragraph paragraph) {
+        preamble.yarn(paragraph.words()).ifPresent(yarn -> {
+            if (yarns.stream().anyMatch(other -> other.id().equals(yarn.id()))) {
+                problems.add(problem(paragraph.tokens().get(1), "otherYarn"));
+            } else {
+                yarns.add(yarn);
+            }
+        });
+    }
+
+    private void readTerms(SourceText.Line line) {
+        if (preamble.designer(line.words(), false).isPresent()) {
+            return;
+        }
+        for (Preamble.Named named : preamble.terms(line.text().replace(Phrasebook.NO_BREAK, ' '))) {
+            if (terms.isEmpty()) {
+                terms = Optional.of(named.terms());
+            } else if (terms.get() != named.terms()) {
+                String before = Phrasebook.of(terms.get()).text("terms");
+                String here = line.text().substring(named.column() - 1).split("\\P{L}", 2)[0];
+                problems.add(new ReadingProblem(
+                        line.number(),
+                        named.column(),
+                        here,
+                        Phrasebook.ofReader().text("expected.sameTerms", before)));
+            }
+        }
+    }
+
+    private void readBase(SourceText.Piece piece, Vocabulary words) {
+        if (piece.kind() != PatternPart.Kind.SET_UP && piece.kind() != PatternPart.Kind.HEADING) {
+            return;
+        }
+        for (SourceText.Paragraph block : piece.blocks()) {
+            List<Token> tokens = fromBaseRound(block, words);
+            if (tokens.isEmpty()) {
+                continue;
+            }
+            try {
+                RoundReader.ReadBase read = new RoundReader(new TokenCursor(tokens, after(tokens), words)).base();
+                base = read.round();
+                counting = counting.or(read::counting);
+            } catch (ReadingStopped stopped) {
+                problems.add(stopped.problem());
+            }
+        }
+    }
+
+    /** What is said of the base round begins its line, and goes on to a blank line. */
+    private static List<Token> fromBaseRound(SourceText.Paragraph block, Vocabulary words) {
+        List<Token> tokens = new ArrayList<>();
+        for (SourceText.Line line : block.lines()) {
+            if (!tokens.isEmpty() || words.phrases("baseRound").matches(line.tokens(), 0) > 0) {
+                tokens.addAll(line.tokens());
+            }
+        }
+        return tokens;
+    }
+
+    private void readRounds(SourceText.Piece piece, Vocabulary words, YarnReader yarnReader) {
+        List<Token> open = new ArrayList<>();
+        for (SourceText.Line line : piece.lines()) {
+            if (text.beginsRound(line)) {
+                readRound(open, words, yarnReader);
+                open.clear();
+            }
+            open.addAll(line.tokens());
+        }
+        readRound(open, words, yarnReader);
+    }
+
+    private void readRound(List<Token> tokens, Vocabulary words, YarnReader yarnReader) {
+        if (tokens.isEmpty()) {
+            return;
+        }
+        if (cancelled.getAsBoolean()) {
+            throw new CancellationException();
+        }
+        try {
+            RoundReader reader = new RoundReader(new TokenCursor(tokens, after(tokens), words));
+            RoundReader.ReadRound read = reader.round(next, yarnReader);
+            counting = counting.or(read::counting);
+            if (problems.isEmpty()) {
+                rounds.add(read.round());
+            }
+        } catch (ReadingStopped stopped) {
+            problems.add(stopped.problem());
+        }
+        // A round that is missing is one problem, not one in every round after it.
+        next = (tokens.size() > 1 && words.number(tokens.get(1)) > 0 ? words.number(tokens.get(1)) : next) + 1;
+    }
+
+    private void readBack(SourceText.Piece piece, Vocabulary words, BackReader reader) {
+        if (piece.kind() != PatternPart.Kind.BACK) {
+            return;
+        }
+        for (SourceText.Paragraph block : piece.blocks()) {
+            try {
+                reader.read(new TokenCursor(block.tokens(), after(block.tokens()), words));
+                counting = counting.or(reader::counting);
+            } catch (ReadingStopped stopped) {
+                problems.add(stopped.problem());
+            }
+        }
+    }
+
+    /** Where these tokens end. */
+    private static Token after(List<Token> tokens) {
+        Token last = tokens.get(tokens.size() - 1);
+        return new Token(
+                Token.Kind.SIGN, "", last.line(), last.column() + last.text().length());
+    }
+
+    private static ReadingProblem problem(Token token, String expected) {
+        return new ReadingProblem(
+                token.line(),
+                token.column(),
+                token.text(),
+                Phrasebook.ofReader().text("expected." + expected));
+    }
+}

@@ -1,0 +1,28 @@
+package edgewright.words.read;
+
+import edgewright.words.terms.Phrasebook;
+import java.util.Objects;
+
+/**
+ * A place in a text where reading stopped.
+ *
+ * @param line from 1
+ * @param column from 1, in characters
+ * @param found the word that stands there; empty at the end of the text
+ * @param expected what could have stood there instead
+ */
+public record ReadingProblem(int line, int column, String found, String expected) {
+    public ReadingProblem {
+        Objects.requireNonNull(found);
+        Objects.requireNonNull(expected);
+        if (line < 1 || column < 1) {
+            throw new IllegalArgumentException("no text has a line " + line + ", column " + column);
+        }
+    }
+
+    /** The problem in one sentence without its full stop; whoever shows it names the file before it. */
+    public String sentence() {
+        String key = found.isEmpty() ? "problem.end" : "problem";
+        return Phrasebook.ofReader().text(key, line, column, found, expected);
+    }
+}

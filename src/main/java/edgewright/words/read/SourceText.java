@@ -1,0 +1,211 @@
+package edgewright.words.read;
+
+import edgewright.words.page.PatternPart;
+import edgewright.words.terms.Phrasebook;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * A text to be read, cut into the parts of a pattern. Blank lines and the rules under headings belong to none.
+ *
+ * <p>A heading stands at the start of its line, alone. A line that begins with the word for a round and its number begins
+ * the rounds, heading or not, except among the designer's own words.
+ */
+final class SourceText {
+
+    /**
+     * One line.
+     *
+     * @param number from 1
+     * @param text with no blanks at its end
+     * @param indent how many blanks stand before its first word
+     */
+    record Line(int number, String text, int indent) {
+        public static Line of(int number, String raw) {
+            int end = raw.length();
+            while (end > 0 && Token.isBlank(raw.charAt(end - 1))) {
+                end--;
+            }
+            int indent = 0;
+            while (indent < end && Token.isBlank(raw.charAt(indent))) {
+                indent++;
+            }
+            return new Line(number, raw.substring(0, end), indent);
+        }
+
+        boolean isBlank() {
+            return text.isEmpty();
+        }
+
+        /** Whether it is made of nothing but this character. */
+        boolean isRuleOf(char c) {
+            return !isBlank() && text.chars().allMatch(each -> each == c);
+        }
+
+        /** The words of the line with single spaces between them. */
+        String words() {
+            StringBuilder words = new StringBuilder();
+            for (int i = indent; i < text.length(); i++) {
+                boolean blank = Token.isBlank(text.charAt(i));
+                if (!blank || !Token.isBlank(text.charAt(i - 1))) {
+                    words.append(blank ? ' ' : text.charAt(i));
+                }
+            }
+            return words.toString();
+        }
+
+        List<Token> tokens() {
+            return Token.of(text, number);
+        }
+    }
+
+    /** Lines that go together. */
+    record Paragraph(List<Line> lines) {
+        String words() {
+            return lines.stream().map(Line::words).collect(Collectors.joining(" "));
+        }
+
+        List<Token> tokens() {
+            return lines.stream().flatMap(line -> line.tokens().stream()).toList();
+        }
+    }
+
+    /** The lines of a part; those before any heading are the part with the title. */
+    record Piece(PatternPart.Kind kind, List<Line> lines) {
+        /** Lines that stand together with no blank line between them. */
+        List<Paragraph> blocks() {
+            List<Paragraph> blocks = new ArrayList<>();
+            List<Line> open = new ArrayList<>();
+            for (Line line : lines) {
+                if (!line.isBlank()) {
+                    open.add(line);
+                } else if (!open.isEmpty()) {
+                    blocks.add(new Paragraph(List.copyOf(open)));
+                    open.clear();
+                }
+            }
+            if (!open.isEmpty()) {
+                blocks.add(new Paragraph(List.copyOf(open)));
+            }
+            return blocks;
+        }
+
+        /** Each line with those after it that are indented further. */
+        List<Paragraph> paragraphs() {
+            List<Paragraph> paragraphs = new ArrayList<>();
+            List<Line> open = new ArrayList<>();
+            for (Line line : lines) {
+                if (!open.isEmpty()
+                        && (line.isBlank() || line.indent() <= open.get(0).indent())) {
+                    paragraphs.add(new Paragraph(List.copyOf(open)));
+                    open.clear();
+                }
+                if (!line.isBlank()) {
+                    open.add(line);
+                }
+            }
+            if (!open.isEmpty()) {
+                paragraphs.add(new Paragraph(List.copyOf(open)));
+            }
+            return paragraphs;
+        }
+    }
+
+    private final Phrasebook texts = Phrasebook.ofReader();
+    private final Spellings round = Spellings.of(texts.words("round").stream());
+    private final List<Line> lines = new ArrayList<>();
+    private final List<Piece> pieces = new ArrayList<>();
+    private String title = "";
+
+    SourceText(String text) {
+        String[] raw = text.replaceFirst("^\\x{FEFF}", "").split("\\r\\n|[\\n\\r\\x{85}\\x{2028}\\x{2029}]", -1);
+        for (int i = 0; i < raw.length; i++) {
+            lines.add(Line.of(i + 1, raw[i]));
+        }
+        cut();
+    }
+
+    /** The first line, if it is underlined, or if it says nothing else that a pattern says. */
+    String title() {
+        return title;
+    }
+
+    /** The parts in the order of the text. The same kind may come more than once. */
+    List<Piece> pieces() {
+        return pieces;
+    }
+
+    /** Where the text ends, for messages: behind the last word of it. */
+    Token end() {
+        Line last = lines.get(0);
+        for (Line line : lines) {
+            last = line.isBlank() ? last : line;
+        }
+        return new Token(Token.Kind.SIGN, "", last.number(), last.text().length() + 1);
+    }
+
+    /** Whether a line begins with the word for a round and a number. */
+    boolean beginsRound(Line line) {
+        List<Token> tokens = line.tokens();
+        int word = round.matches(tokens, 0);
+        return word > 0 && word < tokens.size() && isNumber(tokens.get(word));
+    }
+
+    private boolean isNumber(Token token) {
+        return token.kind() == Token.Kind.NUMBER || texts.words("number.words").contains(token.lower());
+    }
+
+    private void cut() {
+        int i = 0;
+        while (i < lines.size() && lines.get(i).isBlank()) {
+            i++;
+        }
+        if (i < lines.size()) {
+            boolean underlined = i + 1 < lines.size() && lines.get(i + 1).isRuleOf('=');
+            if (underlined || isTitle(lines.get(i))) {
+                title = lines.get(i).words();
+                i += underlined ? 2 : 1;
+            }
+        }
+        Piece piece = new Piece(PatternPart.Kind.HEADING, new ArrayList<>());
+        for (; i < lines.size(); i++) {
+            Line line = lines.get(i);
+            PatternPart.Kind heading = heading(line);
+            boolean rounds = piece.kind() != PatternPart.Kind.DESIGNER_NOTES
+                    && piece.kind() != PatternPart.Kind.ROUNDS
+                    && line.indent() == 0
+                    && beginsRound(line);
+            if (heading != null || rounds) {
+                pieces.add(piece);
+                piece = new Piece(rounds ? PatternPart.Kind.ROUNDS : heading, new ArrayList<>());
+            }
+            if (heading == null) {
+                piece.lines().add(line);
+            } else if (i + 1 < lines.size()
+                    && (lines.get(i + 1).isRuleOf('-') || lines.get(i + 1).isRuleOf('='))) {
+                i++;
+            }
+        }
+        pieces.add(piece);
+    }
+
+    private boolean isTitle(Line line) {
+        Preamble preamble = Preamble.INSTANCE;
+        return heading(line) == null && !beginsRound(line) && !preamble.says(line.words());
+    }
+
+    private PatternPart.Kind heading(Line line) {
+        if (line.isBlank() || line.indent() > 0) {
+            return null;
+        }
+        String words = line.words().replaceFirst("\\s*:$", "");
+        for (PatternPart.Kind kind : PatternPart.Kind.values()) {
+            boolean has = kind != PatternPart.Kind.HEADING && kind != PatternPart.Kind.COUNTS;
+            if (has && texts.words("heading." + kind).stream().anyMatch(words::equalsIgnoreCase)) {
+                return kind;
+            }
+        }
+        return null;
+    }
+}

@@ -1,0 +1,114 @@
+package edgewright.words.write;
+
+import edgewright.chart.Chart;
+import edgewright.chart.PerSide;
+import edgewright.chart.Round;
+import edgewright.chart.SideShape;
+import edgewright.words.tree.BaseRound;
+import edgewright.words.tree.Instructions;
+import edgewright.words.tree.Multiple;
+import edgewright.words.tree.PatternYarn;
+import edgewright.words.tree.SideCounts;
+import edgewright.words.tree.SideInstructions;
+import edgewright.words.tree.SideSize;
+import edgewright.words.tree.WrittenRound;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.IntFunction;
+
+/** Turns a chart into instructions. */
+final class Composer {
+    /**
+     * How often the repeat is worked in the two sizes that stand as examples beside a multiple. They are apart by more than
+     * one repeat, so that nobody takes the step from one to the other for the multiple.
+     */
+    static final List<Integer> EXAMPLES = List.of(5, 8);
+
+    private Composer() {}
+
+    static Instructions compose(Chart chart, WordingOptions options) {
+        StartComposer beginnings = StartComposer.of(chart, options);
+        List<WrittenRound> rounds = new ArrayList<>();
+        for (int r = 1; r <= chart.rounds().size(); r++) {
+            rounds.add(round(chart, r, options, beginnings));
+        }
+        IntFunction<SideSize> size =
+                r -> size(chart.shape().fewestStitches(r), chart.shape().w(), options.repeats());
+        return frame(chart, options).withRounds(rounds).withBack(BackComposer.compose(chart, size));
+    }
+
+    /** The pattern of this chart with all but its rounds. */
+    static Instructions frame(Chart chart, WordingOptions options) {
+        return new Instructions(
+                onOneLine(chart.title()),
+                onOneLine(chart.designer()),
+                chart.notes()
+                        .lines()
+                        .map(Composer::onOneLine)
+                        .filter(line -> !line.isEmpty())
+                        .toList(),
+                options.draft(),
+                options.terms(),
+                options.counting(),
+                options.hand(),
+                chart.yarnsUsed().stream()
+                        .map(yarn -> new PatternYarn(yarn.id(), onOneLine(yarn.name())))
+                        .toList(),
+                base(chart, options),
+                List.of(),
+                Optional.empty());
+    }
+
+    static WrittenRound round(Chart chart, int number, WordingOptions options) {
+        return round(chart, number, options, StartComposer.of(chart, options));
+    }
+
+    private static WrittenRound round(Chart chart, int number, WordingOptions options, StartComposer beginnings) {
+        Round round = chart.round(number);
+        SideInstructions said = GroupedSide.of(round.fromCorner(), round.repeat(), round.toCorner());
+        int fewest = round.fromCorner().length() + round.toCorner().length();
+        return new WrittenRound(
+                number,
+                round.yarn(),
+                size(fewest, round.repeat().length(), options.repeats()),
+                said.before(),
+                said.group(),
+                said.after(),
+                chart.corner().chains(),
+                beginnings.of(number));
+    }
+
+    private static BaseRound base(Chart chart, WordingOptions options) {
+        SideShape shape = chart.shape();
+        int corners = shape.fewestStitches(0);
+        int fewest = shape.stitches(0, StartComposer.of(chart, options).fewestRepeats());
+        boolean needsSaying = options.repeats().isEmpty() && fewest >= shape.w();
+        return new BaseRound(
+                size(corners, shape.w(), options.repeats()),
+                needsSaying ? OptionalInt.of(fewest) : OptionalInt.empty(),
+                OptionalInt.of(chart.corner().chains()));
+    }
+
+    /** In a pattern for every size the multiple with examples, in one for a given size the counts. */
+    private static SideSize size(int fewest, int w, Optional<PerSide> repeats) {
+        if (w == 0) {
+            return new SideSize(Optional.empty(), Optional.of(SideCounts.all(fewest)));
+        }
+        Multiple multiple = Multiple.containing(w, fewest);
+        if (repeats.isEmpty()) {
+            List<Integer> examples = EXAMPLES.stream().map(m -> fewest + m * w).toList();
+            return new SideSize(Optional.of(multiple.withExamples(examples)), Optional.empty());
+        }
+        PerSide counts = repeats.get().map(m -> Math.addExact(fewest, Math.multiplyExact(m, w)));
+        return new SideSize(
+                w == 1 ? Optional.empty() : Optional.of(multiple),
+                Optional.of(new SideCounts(counts.top(), counts.left(), counts.bottom(), counts.right())));
+    }
+
+    /** Text from a chart may hold line breaks and other blanks; a line of a pattern holds single spaces. */
+    private static String onOneLine(String text) {
+        return text.strip().replaceAll("[\\s\\p{Cc}\\p{Z}]+", " ").strip();
+    }
+}

@@ -1,0 +1,67 @@
+package edgewright.words.write;
+
+import edgewright.chart.Chart;
+import edgewright.words.page.PatternText;
+import edgewright.words.page.RoundParts;
+import edgewright.words.page.TextBlock;
+import edgewright.words.tree.Instructions;
+import edgewright.words.tree.WrittenRound;
+import java.util.List;
+
+/** Writes a chart down in the conventions of the trade. */
+public final class PatternWriter {
+    /** How often the repeat is worked in the sizes that stand as examples beside a multiple; rising. */
+    public static List<Integer> exampleRepeats() {
+        return Composer.EXAMPLES;
+    }
+
+    private PatternWriter() {}
+
+    /**
+     * The chart as a tree of instructions.
+     *
+     * @param options if they are for one piece, for one of which this chart can be written; see {@link
+     *     edgewright.fit.Fit#inWords}
+     */
+    public static Instructions tree(Chart chart, WordingOptions options) {
+        return options.size()
+                .changes()
+                .map(plan -> new FittedRounds(chart, plan).pattern(options))
+                .orElseGet(() -> Composer.compose(chart, options));
+    }
+
+    /** The chart in words, with the hook and the tension where the chart names them. */
+    public static PatternText write(Chart chart, WordingOptions options) {
+        return new Wording(tree(chart, options), new ToolsWording(options.terms()).entries(chart)).pattern();
+    }
+
+    /** A tree in words. */
+    public static PatternText write(Instructions pattern) {
+        return new Wording(pattern).pattern();
+    }
+
+    /**
+     * The words of one round, as they stand in the pattern.
+     *
+     * @param round 1 to the rounds of the chart
+     */
+    public static TextBlock.RoundWords round(Chart chart, int round, WordingOptions options) {
+        return new Wording(Composer.frame(chart, options)).round(written(chart, round, options));
+    }
+
+    /**
+     * The words of one round, taken apart.
+     *
+     * @param round 1 to the rounds of the chart
+     */
+    public static RoundParts parts(Chart chart, int round, WordingOptions options) {
+        return new Wording(Composer.frame(chart, options)).parts(written(chart, round, options));
+    }
+
+    private static WrittenRound written(Chart chart, int round, WordingOptions options) {
+        return options.size()
+                .changes()
+                .map(plan -> new FittedRounds(chart, plan).round(round, options))
+                .orElseGet(() -> Composer.round(chart, round, options));
+    }
+}

@@ -1,0 +1,115 @@
+package edgewright.words.write;
+
+import edgewright.chart.Chart;
+import edgewright.chart.PerSide;
+import edgewright.chart.Start;
+import edgewright.fit.RoundStart;
+import edgewright.fit.Starts;
+import edgewright.words.tree.Group;
+import edgewright.words.tree.Run;
+import edgewright.words.tree.SideInstructions;
+import edgewright.words.tree.WrittenStart;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Says where each round of a chart begins. A chart that says nothing of starts, or that has ragged sections, begins every
+ * round at a corner.
+ *
+ * <p>Without a size a start is said for every side that is long enough to have it; {@link #fewestRepeats} says how long
+ * that is.
+ */
+final class StartComposer {
+    private final Chart chart;
+    private final Optional<PerSide> repeats;
+    private final List<RoundStart> starts;
+
+    private StartComposer(Chart chart, Optional<PerSide> repeats, List<RoundStart> starts) {
+        this.chart = chart;
+        this.repeats = repeats;
+        this.starts = starts;
+    }
+
+    static StartComposer of(Chart chart, WordingOptions options) {
+        Optional<Start> plan =
+                chart.making().start().filter(start -> chart.raggedSections().isEmpty());
+        List<RoundStart> starts = plan.map(start -> options.repeats()
+                        .map(size -> Starts.of(chart, start, size))
+                        .orElseGet(() -> Starts.of(chart, start)))
+                .orElse(List.of());
+        return new StartComposer(chart, options.repeats(), starts);
+    }
+
+    /** How often the repeat must be worked on a side for it to have the start of every round; 0 for a given size. */
+    int fewestRepeats() {
+        int fewest = 0;
+        for (RoundStart start : repeats.isEmpty() ? starts : List.<RoundStart>of()) {
+            SideInstructions said = said(start.round());
+            int last = said.group().orElseThrow().lastStitches();
+            while (start.number() > Run.stitches(said.before())
+                    && start.number() > chart.shape().stitches(start.round(), fewest) - last) {
+                fewest++;
+            }
+        }
+        return fewest;
+    }
+
+    /** Where this round begins, and what is worked from there to the corner and at the end of the round. */
+    Optional<WrittenStart> of(int round) {
+        return starts.isEmpty() ? Optional.empty() : Optional.of(written(starts.get(round - 1)));
+    }
+
+    private WrittenStart written(RoundStart start) {
+        // Any side that has the start begins with the same stitches.
+        int times = repeats.map(size -> size.of(start.side())).orElseGet(this::manyRepeats);
+        String side = chart.round(start.round()).side(times).letters();
+        return new WrittenStart(
+                start.side(),
+                start.number(),
+                rest(said(start.round()), start.number(), side),
+                GroupedSide.runs(side.substring(0, start.number())));
+    }
+
+    /** What is left of a side after so many of its stitches, with the group where it was. */
+    private static SideInstructions rest(SideInstructions said, int done, String side) {
+        int before = Run.stitches(said.before());
+        Group group = said.group().orElseThrow();
+        int inGroups = done - before;
+        if (inGroups <= 0) {
+            return new SideInstructions(dropped(said.before(), done), said.group(), said.after());
+        }
+        if (done > side.length() - group.lastStitches()) {
+            return new SideInstructions(GroupedSide.runs(side.substring(done)), Optional.empty(), List.of());
+        }
+        int begun = inGroups % Run.stitches(group.runs());
+        List<Run> restOfGroup = begun == 0 ? List.of() : dropped(group.runs(), begun);
+        return new SideInstructions(restOfGroup, said.group(), said.after());
+    }
+
+    /** These runs without their first stitches. */
+    private static List<Run> dropped(List<Run> runs, int stitches) {
+        List<Run> rest = new ArrayList<>();
+        int left = stitches;
+        for (Run run : runs) {
+            int here = Math.min(left, run.count());
+            left -= here;
+            if (here < run.count()) {
+                rest.add(new Run(run.count() - here, run.stitch()));
+            }
+        }
+        return rest;
+    }
+
+    private int manyRepeats() {
+        int furthest = starts.stream().mapToInt(RoundStart::number).max().orElse(0);
+        return furthest / chart.shape().w() + 1;
+    }
+
+    private SideInstructions said(int round) {
+        return GroupedSide.of(
+                chart.round(round).fromCorner(),
+                chart.round(round).repeat(),
+                chart.round(round).toCorner());
+    }
+}

@@ -1,0 +1,108 @@
+package edgewright.booklet.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.util.List;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** Where lines of a pattern end. */
+class LineBreakerTest {
+    private static final double SIZE_PT = 10;
+
+    private PDDocument document;
+    private Face face;
+
+    @BeforeEach
+    void embedTheFace() {
+        document = new PDDocument();
+        face = Typefaces.embedIn(document).text();
+    }
+
+    @AfterEach
+    void close() throws IOException {
+        document.close();
+    }
+
+    private List<String> prose(String text, String widest) {
+        return LineBreaker.forProse(face, SIZE_PT).lines(text, face.widthPt(widest, SIZE_PT));
+    }
+
+    private List<String> stitches(String text, String widest) {
+        return LineBreaker.forStitches(face, SIZE_PT).lines(text, face.widthPt(widest, SIZE_PT));
+    }
+
+    @Test
+    void aLineTakesAsManyWordsAsFitByTheirPrintedWidths() {
+        assertThat(prose("the tide comes in and goes out", "the tide comes in"))
+                .containsExactly("the tide comes in", "and goes out");
+    }
+
+    @Test
+    void aNumberStaysWithTheWordThatItCounts() {
+        assertThat(stitches("work the last 12 stitches", "work the last 12"))
+                .containsExactly("work the last", "12 stitches");
+    }
+
+    @Test
+    void inASentenceANumberStaysWithTheWordBeforeItToo() {
+        assertThat(prose("the stitch below, in round 5, is long", "the stitch below, in round"))
+                .containsExactly("the stitch below, in", "round 5, is long");
+        assertThat(prose("and under round 1 there is the base", "and under round 1"))
+                .containsExactly("and under", "round 1 there is", "the base");
+    }
+
+    @Test
+    void aNoBreakSpaceHoldsWordsTogetherAndIsPrintedAsABlank() {
+        assertThat(prose("the last drop\u00a0tr", "the last drop")).containsExactly("the last", "drop tr");
+    }
+
+    @Test
+    void theNumberThatOpensAGroupStaysWithItsStitchToo() {
+        assertThat(prose("2 dc blo; *13 drop tr", "2 dc blo; *13")).containsExactly("2 dc blo;", "*13 drop tr");
+    }
+
+    @Test
+    void aRowOfStitchesEndsItsLineWhereItPauses() {
+        assertThat(stitches("1 dc blo, 1 drop tr, 2 dc blo, 3 drop tr", "1 dc blo, 1 drop tr, 2 dc"))
+                .containsExactly("1 dc blo, 1 drop tr,", "2 dc blo, 3 drop tr");
+    }
+
+    @Test
+    void whatIsWiderThanALineBetweenTwoPausesIsBrokenBetweenWords() {
+        assertThat(stitches("2 ch, repeat from the asterisk to the corner", "repeat from the asterisk"))
+                .containsExactly("2 ch, repeat from the", "asterisk to the corner");
+    }
+
+    @Test
+    void theChainsOfACornerStandOnOneLineWithTheWordCorner() {
+        assertThat(stitches("12 dc blo; corner: 2 ch.", "12 dc blo; corner:"))
+                .containsExactly("12 dc blo;", "corner: 2 ch.");
+    }
+
+    @Test
+    void aWordThatIsWiderThanTheLineIsBrokenAndNothingOfItIsLost() {
+        String word = "Saltmarshsamphireandseapurslane";
+        List<String> lines = prose(word, "Saltmarsh");
+        assertThat(lines).hasSizeGreaterThan(2);
+        assertThat(String.join("", lines)).isEqualTo(word);
+    }
+
+    @Test
+    void everyWordOfAnyTextComesOnceAndInItsOrder() {
+        String text =
+                "From the corner: 1 dc blo, 1 drop tr, 12 dc blo; *1 drop tr, 3 dc blo; repeat from * to the last 5 sts";
+        for (double width = 8; width < 400; width += 7) {
+            List<String> lines = LineBreaker.forStitches(face, SIZE_PT).lines(text, width);
+            assertThat(String.join("", lines).replace(" ", "")).isEqualTo(text.replace(" ", ""));
+        }
+    }
+
+    @Test
+    void aLetterThatTheFaceLacksLosesItsAccentOrBecomesAQuestionMark() {
+        assertThat(face.printable("Reed\u00a0Bank \u1e02 \u4e2d\u0000\n x")).isEqualTo("Reed Bank B ?  x");
+    }
+}

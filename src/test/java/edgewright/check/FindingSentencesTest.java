@@ -1,0 +1,192 @@
+package edgewright.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import edgewright.chart.CornerEnd;
+import edgewright.chart.PerSide;
+import edgewright.chart.Place;
+import edgewright.chart.Section;
+import edgewright.chart.Side;
+import edgewright.testing.RandomCharts;
+import edgewright.testing.Sketches;
+import java.util.List;
+import java.util.Locale;
+import java.util.ResourceBundle;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+class FindingSentencesTest {
+    private static final FindingSentences SENTENCES = FindingSentences.english();
+    private static final ResourceBundle BUNDLE = ResourceBundle.getBundle("edgewright.check.sentences", Locale.ENGLISH);
+
+    @Test
+    void a_finding_says_what_is_wrong_and_why_hands_cannot_do_it() {
+        assertThat(sentences("""
+                        sides 8,3
+                        3 A bbl|lbbb|bbb
+                        2 B  bl|lbbb|bb
+                        1 A   b|bbbb|b
+                        """))
+                .containsExactly(
+                        "The left side: A side of 3 stitches in the base round does not close, since it is not a"
+                                + " multiple of 4: the maker comes to the corner before the row is whole, 3 too many"
+                                + " or 1 too few.",
+                        "The right side: A side of 3 stitches in the base round does not close, since it is not a"
+                                + " multiple of 4: the maker comes to the corner before the row is whole, 3 too many"
+                                + " or 1 too few.",
+                        "Round 3, from the corner, stitch 3: The stitch directly below, in round 2, is long too: it lies in"
+                                + " front of the loop that this one wants, so the hook cannot get at it.",
+                        "Round 3, repeat, stitch 1: The stitch directly below, in round 2, is long too: it lies in front of"
+                                + " the loop that this one wants, so the hook cannot get at it.");
+    }
+
+    @Test
+    void the_base_round_is_called_by_its_name() {
+        assertThat(sentences("""
+                        landOnCornerChain false
+                        2 B bl|lb|bb
+                        1 A  p|pb|b
+                        """))
+                .containsExactly(
+                        "Round 2, from the corner, stitch 2: The stitch directly below, in round 1, is plain: it is worked"
+                                + " through both loops of what it stands on in the base round, so no front loop is left to"
+                                + " drop into.",
+                        "Round 2, from the corner, stitch 2: The stitch next to the first one of a side lands in a corner"
+                                + " chain of the base round, and this chart keeps its corner chains free: a long stitch"
+                                + " there pulls the corner together.",
+                        "Round 2, repeat, stitch 1: The stitch directly below, in round 1, is plain: it is worked through"
+                                + " both loops of what it stands on in the base round, so no front loop is left to drop"
+                                + " into.");
+    }
+
+    @Test
+    void a_run_without_an_end_says_so() {
+        assertThat(sentences("""
+                        looseRun 3
+                        2 B bb|lb|lllllb
+                        1 A  b|bb|bbbbb
+                        """))
+                .containsExactly(
+                        "Round 2, to the corner, stitch 1: 5 long stitches stand side by side, where this chart lets 3"
+                                + " pass: nothing holds the skipped stitches behind them, and they hang loose at the back.");
+        assertThat(sentences("""
+                        2 B bb|l|bb
+                        1 A  b|b|b
+                        """))
+                .containsExactly(
+                        "Round 2, repeat, stitch 1: Long stitches stand side by side as long as the repeat is worked, where"
+                                + " this chart lets 9 pass: nothing holds the skipped stitches behind them, and they hang"
+                                + " loose at the back.");
+    }
+
+    @Test
+    void remedies_say_what_they_do() {
+        Verdict verdict = Checker.check(Sketches.chart("""
+                4 B bbbb|lb|bbbb
+                3 A  bbb|bb|bbb
+                2 B   bb|lb|bb
+                1 A    b|bb|b
+                """));
+        assertThat(verdict.findings().get(0).remedies())
+                .extracting(SENTENCES::of)
+                .containsExactly(
+                        "Allow long stitches on long stitches in this chart",
+                        "Take the long stitch out and work a back-loop stitch",
+                        "Make the stitch two below, in round 2, back-loop");
+    }
+
+    @Test
+    void places_are_said_as_far_as_they_are_given() {
+        assertThat(Stream.of(
+                                FindingPlace.chart(),
+                                FindingPlace.onSide(Side.RIGHT),
+                                FindingPlace.inRound(7),
+                                FindingPlace.inSection(7, Section.TO_CORNER),
+                                FindingPlace.at(new Place(7, Section.REPEAT, 3)))
+                        .map(SENTENCES::of))
+                .containsExactly(
+                        "The whole chart",
+                        "The right side",
+                        "Round 7",
+                        "Round 7, to the corner",
+                        "Round 7, repeat, stitch 3");
+    }
+
+    @Test
+    void every_rule_has_a_title_and_a_sentence_and_no_text_is_left_over() {
+        Set<String> used = new TreeSet<>();
+        for (RuleEntry rule : RuleBook.all()) {
+            used.add("title." + rule.id());
+            used.add("rule." + rule.id());
+        }
+        assertThat(keys("title.", "rule.")).isEqualTo(used);
+    }
+
+    /** Every remedy that a few thousand charts ask for is in the bundle, and the bundle has no other. */
+    @Test
+    void every_remedy_has_its_words_and_no_words_are_left_over() {
+        Set<String> offered = new TreeSet<>();
+        RandomCharts charts = new RandomCharts(21);
+        for (int i = 0; i < 400; i++) {
+            Verdict verdict =
+                    Checker.check(charts.small(), PerSide.all(charts.random().nextInt(20)));
+            offered.addAll(remedies(verdict));
+            offered.addAll(remedies(Checker.check(charts.ragged())));
+        }
+        assertThat(keys("remedy.")).isEqualTo(offered);
+    }
+
+    @Test
+    void every_kind_of_value_has_words_and_nothing_else_is_in_the_bundle() {
+        Set<String> rest = new TreeSet<>();
+        Stream.of(Section.values()).forEach(section -> rest.add("section." + section));
+        Stream.of(Side.values()).forEach(side -> rest.add("side." + side));
+        Stream.of(CornerEnd.values()).forEach(corner -> rest.add("corner." + corner));
+        rest.addAll(List.of("where.chart", "where.round", "where.section", "where.side", "where.stitch", "yarn"));
+        assertThat(keys("section.", "side.", "corner.", "where.", "yarn")).isEqualTo(rest);
+        assertThat(keys("title.", "rule.", "remedy.", "section.", "side.", "corner.", "where.", "yarn"))
+                .isEqualTo(new TreeSet<>(BUNDLE.keySet()));
+    }
+
+    /** An apostrophe would silence the values after it. */
+    @Test
+    void no_sentence_has_an_apostrophe_or_lacks_a_full_stop() {
+        for (String key : BUNDLE.keySet()) {
+            assertThat(BUNDLE.getString(key)).as(key).doesNotContain("'");
+        }
+        for (RuleEntry rule : RuleBook.all()) {
+            assertThat(SENTENCES.of(RuleBook.page(rule.id())
+                            .fails()
+                            .verdict()
+                            .findings()
+                            .get(0)))
+                    .as(rule.id())
+                    .endsWith(".")
+                    .contains(":", " ")
+                    .doesNotContain("{", "}");
+        }
+    }
+
+    private static List<String> sentences(String sketch) {
+        return Sketch.read(sketch).verdict().findings().stream()
+                .map(finding -> SENTENCES.of(finding.where()) + ": " + SENTENCES.of(finding))
+                .toList();
+    }
+
+    private static Set<String> remedies(Verdict verdict) {
+        return verdict.findings().stream()
+                .flatMap(finding -> finding.remedies().stream())
+                .peek(remedy -> assertThat(SENTENCES.of(remedy)).doesNotContain("{", "."))
+                .map(remedy -> "remedy." + remedy.id())
+                .collect(Collectors.toSet());
+    }
+
+    private static Set<String> keys(String... beginnings) {
+        return BUNDLE.keySet().stream()
+                .filter(key -> Stream.of(beginnings).anyMatch(key::startsWith))
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+}

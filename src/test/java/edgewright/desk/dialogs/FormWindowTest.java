@@ -1,0 +1,161 @@
+package edgewright.desk.dialogs;
+
+import static edgewright.desk.WindowParts.named;
+import static edgewright.desk.WindowParts.until;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.swing.edt.GuiActionRunner.execute;
+
+import edgewright.chart.Chart;
+import edgewright.chart.Counting;
+import edgewright.chart.SideShape;
+import edgewright.chart.Yarn;
+import edgewright.chart.YarnUse;
+import edgewright.check.Checker;
+import edgewright.desk.Desk;
+import edgewright.desk.guide.PatternDetailsDialog;
+import edgewright.desk.parts.FormDialog;
+import edgewright.desk.parts.Look;
+import edgewright.desk.parts.TypedNumber;
+import edgewright.desk.yarn.MeasureDialog;
+import java.awt.event.KeyEvent;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import javax.swing.AbstractButton;
+import javax.swing.JFormattedTextField;
+import javax.swing.JLabel;
+import javax.swing.JSpinner;
+import javax.swing.SwingUtilities;
+import org.assertj.swing.core.BasicRobot;
+import org.assertj.swing.core.Robot;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** The dialogs with a form, as somebody fills them in with the keys. */
+class FormWindowTest {
+    private Robot robot;
+
+    @BeforeEach
+    void setUp() {
+        execute(() -> Look.setUp(false));
+        robot = BasicRobot.robotWithCurrentAwtHierarchy();
+    }
+
+    @AfterEach
+    void putAway() {
+        robot.cleanUp();
+    }
+
+    @Test
+    void escapeLeavesTheDialogFromANumberThatWasTypedIn() {
+        SideDialog dialog = execute(() -> new SideDialog(null, new SideShape(2, 6, 3), Counting.STITCHES));
+        CompletableFuture<Boolean> answer = ask(dialog);
+        JFormattedTextField repeat = field(dialog, "side.repeat");
+        robot.focusAndWaitForFocusGain(repeat);
+        robot.enterText("1");
+        robot.pressAndReleaseKey(KeyEvent.VK_ESCAPE);
+        until("the dialog has answered", answer::isDone);
+
+        assertThat(answer).isCompletedWithValue(false);
+    }
+
+    @Test
+    void enterAcceptsTheNumberThatWasJustTyped() {
+        SideDialog dialog = execute(() -> new SideDialog(null, new SideShape(2, 6, 3), Counting.STITCHES));
+        CompletableFuture<Boolean> answer = ask(dialog);
+        JFormattedTextField repeat = field(dialog, "side.repeat");
+        robot.focusAndWaitForFocusGain(repeat);
+        execute(repeat::selectAll);
+        robot.enterText("12");
+        robot.pressAndReleaseKey(KeyEvent.VK_ENTER);
+        until("the dialog has answered", answer::isDone);
+
+        assertThat(answer).isCompletedWithValue(true);
+        assertThat(execute(dialog::shape)).isEqualTo(new SideShape(2, 12, 3));
+    }
+
+    @Test
+    void aNumberThatCannotBeReadStaysAsItIsTypedAndIsObjectedTo() {
+        NewChartDialog dialog = execute(() -> new NewChartDialog(null, Counting.STITCHES));
+        JFormattedTextField rounds = field(dialog, "newChart.rounds");
+        for (String wrong : new String[] {"abc", "99999", "0", "12a", "3.5", ""}) {
+            execute(() -> rounds.setText(wrong));
+            assertThat(execute(() -> ((JLabel) named(dialog, "objection")).getText()))
+                    .as(wrong)
+                    .isEqualTo("Rounds: type a whole number from 1 to 400.");
+            assertThat(execute(() -> named(dialog, "accept").isEnabled()))
+                    .as(wrong)
+                    .isFalse();
+            assertThat(execute(() -> rounds.getText())).isEqualTo(wrong);
+        }
+
+        execute(() -> rounds.setText("40"));
+        assertThat(execute(() -> named(dialog, "accept").isEnabled())).isTrue();
+        assertThat(execute(dialog::chart).rounds()).hasSize(40);
+        execute(dialog::dispose);
+    }
+
+    @Test
+    void aNumberThatIsNotAskedForIsNotObjectedTo() {
+        PatternDetailsDialog dialog = execute(() -> new PatternDetailsDialog(null, Desk.blank()));
+        JFormattedTextField stitches = field(dialog, "making.stitches");
+        AbstractButton swatch = (AbstractButton) named(dialog, "making.swatch");
+        execute(() -> stitches.setText("x"));
+        assertThat(execute(() -> named(dialog, "accept").isEnabled())).isTrue();
+
+        execute(() -> swatch.doClick());
+        assertThat(execute(() -> ((JLabel) named(dialog, "objection")).getText()))
+                .isEqualTo("Stitches in 10 cm: type a number from 0.1 to 100.");
+        execute(() -> stitches.setText("16.5"));
+        assertThat(execute(() -> named(dialog, "accept").isEnabled())).isTrue();
+        execute(dialog::dispose);
+    }
+
+    @Test
+    void everyYarnOfANewChartIsToldFromTheOthersAndBearsItsLetter() {
+        NewChartDialog dialog = execute(() -> new NewChartDialog(null, Counting.STITCHES));
+        AbstractButton more = (AbstractButton) named(dialog, "moreYarn");
+        execute(() -> more.doClick());
+        Chart chart = execute(dialog::chart);
+
+        assertThat(chart.yarns()).extracting(Yarn::name).containsExactly("Peat", "Chalk", "Yarn C");
+        assertThat(Checker.check(chart).findings()).isEmpty();
+        execute(dialog::dispose);
+    }
+
+    @Test
+    void thePictureOfASideSaysWhatTheNumbersSay() {
+        SideDialog dialog = execute(() -> new SideDialog(null, new SideShape(2, 6, 3), Counting.STITCHES));
+        execute(() -> field(dialog, "side.toCorner").setText("11"));
+
+        assertThat(execute(() ->
+                        named(dialog, "sidePicture").getAccessibleContext().getAccessibleName()))
+                .isEqualTo("A side of the base round: 2 stitches from the corner, 6 in the repeat, 11 to the corner;"
+                        + " and 2 rounds on it.");
+        execute(dialog::dispose);
+    }
+
+    @Test
+    void everyLengthThatIsAskedForSaysOfHowManyStitches() {
+        MeasureDialog dialog = execute(() -> new MeasureDialog(null, YarnUse.NONE));
+        for (String field : List.of("backLoop", "plain", "long", "chain", "tall", "slip")) {
+            assertThat(execute(() -> named(dialog, "measure." + field)
+                            .getAccessibleContext()
+                            .getAccessibleName()))
+                    .startsWith(YarnUse.STITCHES + " ");
+        }
+        execute(dialog::dispose);
+    }
+
+    private static JFormattedTextField field(FormDialog dialog, String name) {
+        return TypedNumber.field((JSpinner) named(dialog, name));
+    }
+
+    /** Shows the dialog, as the desk does, and says later whether it was accepted. */
+    private static CompletableFuture<Boolean> ask(FormDialog dialog) {
+        CompletableFuture<Boolean> answer = new CompletableFuture<>();
+        SwingUtilities.invokeLater(() -> answer.complete(dialog.ask()));
+        until("the dialog is open", () -> execute(dialog::isShowing));
+        return answer;
+    }
+}

@@ -1,0 +1,298 @@
+package edgewright.desk.fitting;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import edgewright.chart.Back;
+import edgewright.chart.Chart;
+import edgewright.chart.Colour;
+import edgewright.chart.Counting;
+import edgewright.chart.Round;
+import edgewright.chart.Side;
+import edgewright.chart.SideShape;
+import edgewright.chart.Swatch;
+import edgewright.chart.Yarn;
+import edgewright.desk.fitting.PieceOutcome.Mark;
+import edgewright.desk.fitting.PieceOutcome.Mood;
+import edgewright.fit.Ties;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** What comes of the numbers that somebody types at the sides of a piece. A side closes in round r with 3 + 2r + 4m stitches. */
+class PieceTest {
+    private static final Chart CHART = Chart.blank(
+                    "Tide Steps",
+                    new SideShape(1, 4, 2),
+                    8,
+                    List.of(
+                            new Yarn("A", "Peat", Colour.parse("#2b2a33")),
+                            new Yarn("B", "Chalk", Colour.parse("#f2ead8"))))
+            .withRound(5, Round.of("A", "bbbbbb", "lbbb", "bbbbbbb"));
+
+    private final Piece piece = new Piece(CHART, Counting.STITCHES);
+
+    @Test
+    void the_best_round_to_count_in_is_chosen_and_the_counts_are_asked_for() {
+        assertThat(piece.countedIn()).isEqualTo(new Piece.CountedIn(false, 2));
+        assertThat(piece.outcome().mood()).isEqualTo(Mood.ASKING);
+        assertThat(piece.outcome().headline()).isEqualTo("How long are the sides?");
+        piece.type(Side.BOTTOM, "47");
+        assertThat(piece.outcome().headline()).isEqualTo("And the left and right sides?");
+        assertThat(piece.outcome().sides()).isEmpty();
+    }
+
+    @Test
+    void four_counts_give_targets_changes_places_and_words() {
+        type("47", "36", "48", "38");
+        PieceOutcome outcome = piece.outcome();
+        assertThat(outcome.headline()).isEqualTo("5 changes make it fit");
+        assertThat(outcome.sides()).extracting(PieceOutcome.OfSide::wanted).containsExactly(47, 39, 47, 39);
+        assertThat(outcome.sides()).extracting(PieceOutcome.OfSide::change).containsExactly(0, 3, -1, 1);
+        assertThat(outcome.sides()).extracting(PieceOutcome.OfSide::repeats).containsExactly(10, 8, 10, 8);
+        assertThat(of(Side.LEFT).marks())
+                .containsExactly(
+                        new Mark(Mark.Kind.INCREASE, 8.5 / 36, "9"),
+                        new Mark(Mark.Kind.INCREASE, 17.5 / 36, "18"),
+                        new Mark(Mark.Kind.INCREASE, 26.5 / 36, "27"));
+        assertThat(of(Side.BOTTOM).marks()).containsExactly(new Mark(Mark.Kind.DECREASE, 0.5, "24"));
+        assertThat(of(Side.RIGHT).words())
+                .containsExactly(
+                        "Right: 38 should be 39, with the repeat 8 times. Add 1: work two into stitch 19.",
+                        "Right, in round 3: 1 stitch in the corner chain, work 18, two in the next, work 19; then 1 stitch"
+                                + " in the next corner chain. The side then has 41.");
+        assertThat(outcome.rounds())
+                .containsExactly(
+                        "Best for this chart: count in round 2, change in round 3, count again in round 4. These"
+                                + " are the last plain rounds before the first long stitch, in round 5.");
+        assertThat(outcome.warnings()).isEmpty();
+    }
+
+    @Test
+    void a_side_left_empty_is_like_the_one_opposite() {
+        piece.type(Side.TOP, "47");
+        piece.type(Side.RIGHT, " 39 ");
+        assertThat(piece.outcome().mood()).isEqualTo(Mood.FITS);
+        assertThat(piece.outcome().headline()).isEqualTo("It fits as it is");
+    }
+
+    @Test
+    void what_cannot_be_read_is_told_of_at_its_side() {
+        type("47", "3x", "10001", "39");
+        assertThat(piece.outcome().mood()).isEqualTo(Mood.MISTAKE);
+        assertThat(piece.outcome().wrong()).containsExactly(Side.LEFT, Side.BOTTOM);
+        assertThat(piece.outcome().notes())
+                .containsExactly(
+                        "Left: \u201c3x\u201d is no whole number of at most 10,000.",
+                        "Bottom: \u201c10001\u201d is no whole number of at most 10,000.");
+        piece.count(Counting.WITH_CHAINS);
+        type("49", "1", "49", "41");
+        assertThat(piece.outcome().notes())
+                .containsExactly("Left: with corner chains counted, a side has 2 or more, and 1 is fewer.");
+    }
+
+    @Test
+    void counted_in_the_other_way_it_stays_the_same_piece() {
+        type("47", "36", "48", "38");
+        PieceOutcome before = piece.outcome();
+        piece.count(Counting.WITH_CHAINS);
+        assertThat(piece.typed(Side.LEFT)).isEqualTo("38");
+        assertThat(piece.outcome().sides())
+                .extracting(PieceOutcome.OfSide::wanted)
+                .containsExactly(49, 41, 49, 41);
+        assertThat(of(Side.LEFT).marks()).extracting(Mark::label).containsExactly("10", "19", "28");
+        piece.count(Counting.STITCHES);
+        assertThat(piece.outcome()).isEqualTo(before);
+    }
+
+    @Test
+    void the_next_sizes_are_taken_by_tied_sides_together_and_given_up_again() {
+        type("47", "36", "48", "38");
+        assertThat(of(Side.TOP).smaller()).hasValue(43);
+        assertThat(of(Side.TOP).larger()).isEqualTo(51);
+        piece.step(Side.TOP, 1);
+        assertThat(piece.outcome().sides())
+                .extracting(PieceOutcome.OfSide::wanted)
+                .containsExactly(51, 39, 51, 39);
+        piece.step(Side.BOTTOM, -2);
+        assertThat(piece.outcome().sides())
+                .extracting(PieceOutcome.OfSide::wanted)
+                .containsExactly(43, 39, 43, 39);
+        piece.tie(Ties.NONE);
+        piece.step(Side.TOP, 1);
+        assertThat(piece.outcome().sides())
+                .extracting(PieceOutcome.OfSide::wanted)
+                .containsExactly(51, 35, 47, 39);
+        piece.nearest();
+        assertThat(piece.outcome().sides())
+                .extracting(PieceOutcome.OfSide::wanted)
+                .containsExactly(47, 35, 47, 39);
+        piece.step(Side.TOP, 1);
+        piece.type(Side.TOP, "48");
+        assertThat(piece.isNearest()).isTrue();
+    }
+
+    @Test
+    void a_piece_that_is_too_small_is_told_what_it_lacks() {
+        type("47", "5", "47", "5");
+        assertThat(piece.outcome().mood()).isEqualTo(Mood.NO);
+        assertThat(piece.outcome().headline()).isEqualTo("Too small for this border");
+        assertThat(piece.outcome().notes())
+                .startsWith(
+                        "The piece is too small for this border. In round 2 a side must have at least 7, stitches only.")
+                .contains("Left: 5, which is 2 too few.");
+        assertThat(piece.outcome().wrong()).containsExactly(Side.LEFT, Side.RIGHT);
+    }
+
+    @Test
+    void too_many_changes_are_refused_but_the_other_sizes_stay_in_reach() {
+        type("11", "39", "11", "39");
+        piece.step(Side.TOP, 3);
+        assertThat(piece.outcome().headline()).isEqualTo("Too many changes for one round");
+        assertThat(piece.outcome().notes())
+                .startsWith("Top: 12 to add to 11 stitches, and away from the corners there is room for 7.");
+        assertThat(of(Side.TOP).smaller()).hasValue(19);
+        piece.step(Side.TOP, -3);
+        assertThat(piece.outcome().mood()).isEqualTo(Mood.FITS);
+    }
+
+    @Test
+    void in_the_last_round_nothing_can_be_changed_any_more() {
+        piece.countIn(new Piece.CountedIn(false, 8));
+        type("60", "59", "59", "59");
+        assertThat(piece.outcome().headline()).isEqualTo("This cannot come out even");
+        assertThat(piece.outcome().notes())
+                .startsWith("The border does not come out even, and round 8 is its last: no round is left to change the"
+                        + " counts in.");
+    }
+
+    @Test
+    void counted_too_late_it_is_warned_of() {
+        piece.countIn(new Piece.CountedIn(false, 5));
+        type("54", "53", "53", "53");
+        assertThat(piece.outcome().warnings())
+                .singleElement()
+                .asString()
+                .startsWith("Changes in round 6 come too late");
+        assertThat(piece.outcome().rounds())
+                .last()
+                .isEqualTo("As you counted in round 5, the changes go into round 6.");
+    }
+
+    @Test
+    void a_round_of_the_back_layer_has_the_counts_of_a_round_of_the_front() {
+        piece.lay(CHART.withMaking(CHART.making().withBack(Optional.of(Back.DEFAULT))));
+        piece.countIn(new Piece.CountedIn(true, 2));
+        type("52", "51", "51", "51");
+        assertThat(piece.outcome().sides())
+                .extracting(PieceOutcome.OfSide::wanted)
+                .containsExactly(51, 51, 51, 51);
+        assertThat(of(Side.TOP).words())
+                .containsExactly(
+                        "Top: 52 should be 51, with the repeat 10 times. Lose 1: work stitches 26 + 27 together.",
+                        "Top, in back round 3: 2 stitches in the corner chain, work 25, the next two together, work 25; then"
+                                + " 2 stitches in the next corner chain. The side then has 55.");
+        assertThat(piece.outcome().rounds())
+                .containsExactly(
+                        "Back round 2 has the counts of round 4 of the front.", "Make the changes in back round 3.");
+        assertThat(PieceCounts.rounds(piece).rows())
+                .startsWith(List.of("8", "59", "59", "59", "59", "back 4"), List.of("7", "57", "57", "57", "57", ""));
+    }
+
+    @Test
+    void a_ragged_chart_has_no_counts() {
+        piece.lay(CHART.withRound(4, Round.of("A", "bb", "bbbb", "bbbbbb")));
+        type("47", "39", "47", "39");
+        assertThat(piece.outcome().headline()).isEqualTo("Not while the chart is ragged");
+        assertThat(PieceCounts.sizes(piece)).isEqualTo(PieceCounts.Table.NONE);
+    }
+
+    @Test
+    void a_bare_piece_in_centimetres_is_picked_up_by_the_swatch() {
+        piece.take(Piece.Way.MEASURED);
+        piece.type(Side.TOP, "40");
+        piece.type(Side.LEFT, "30,0");
+        // 16 stitches in 10 cm: 64 and 48 lie flat; 63 and 47 are the nearest that close.
+        assertThat(piece.outcome().headline()).isEqualTo("Pick up 220 stitches");
+        assertThat(of(Side.TOP).words())
+                .containsExactly(
+                        "Top: pick up 63.", "Marks at the quarters: 16 by 10.0 cm, 32 by 20.0 cm, 47 by 30.0 cm.");
+        assertThat(of(Side.TOP).marks())
+                .containsExactly(
+                        new Mark(Mark.Kind.QUARTER, 0.25, "16"),
+                        new Mark(Mark.Kind.QUARTER, 0.5, "32"),
+                        new Mark(Mark.Kind.QUARTER, 0.75, "47"));
+        // Nine rounds of 1 / 1.8 cm, the base round among them.
+        assertThat(piece.outcome().size())
+                .startsWith(
+                        "The border is 5.0 cm (2 in) wide. With it the piece measures 50.0 by 40.0 cm (19¾ by 15¾ in).");
+        piece.swatch("", "18");
+        assertThat(piece.outcome().mood()).isEqualTo(Mood.MISTAKE);
+        piece.swatch("16", "18");
+        piece.type(Side.LEFT, "-3");
+        assertThat(piece.outcome().notes()).containsExactly("Left: \u201c-3\u201d is no length in centimetres.");
+    }
+
+    @Test
+    void a_bare_piece_in_rows_is_picked_up_in_a_ratio() {
+        piece.take(Piece.Way.ROWS);
+        piece.type(Side.TOP, "63");
+        piece.type(Side.LEFT, "52");
+        assertThat(of(Side.TOP).words()).startsWith("Top: pick up 63, one in every stitch.");
+        assertThat(of(Side.LEFT).words()).startsWith("Left: pick up 39, 3 in every 4 rows.");
+        piece.ratio("1", "1");
+        assertThat(of(Side.LEFT).words()).startsWith("Left: pick up 51, about 1 in every row.");
+        piece.ratio("0", "4");
+        assertThat(piece.outcome().mood()).isEqualTo(Mood.MISTAKE);
+        piece.ratio("3", "4");
+        piece.type(Side.LEFT, "0");
+        assertThat(piece.outcome().notes()).containsExactly("Left: an edge has at least one.");
+    }
+
+    @Test
+    void the_counts_stand_as_counted_up_to_the_changes_and_as_wanted_after_them() {
+        type("47", "36", "48", "38");
+        PieceCounts.Table rounds = PieceCounts.rounds(piece);
+        assertThat(rounds.columns()).containsExactly("Round", "Top", "Left", "Bottom", "Right");
+        assertThat(rounds.caption())
+                .isEqualTo(
+                        "The sides in every round, stitches only. Up to round 2 as you counted; from round 3 on with the"
+                                + " changes made.");
+        assertThat(rounds.rows().subList(5, 9))
+                .containsExactly(
+                        List.of("3", "49", "41", "49", "41"),
+                        List.of("2", "47", "36", "48", "38"),
+                        List.of("1", "45", "34", "46", "36"),
+                        List.of("base", "43", "32", "44", "34"));
+        assertThat(rounds.marked()).containsExactly(5, 6);
+    }
+
+    @Test
+    void the_sizes_around_those_of_the_piece_are_listed_with_their_length() {
+        type("47", "39", "47", "39");
+        piece.count(Counting.WITH_CHAINS);
+        PieceCounts.Table sizes = PieceCounts.sizes(piece);
+        assertThat(sizes.columns()).containsExactly("Repeats", "Base", "Round 2", "Round 8", "cm", "Side");
+        // With 10 repeats: 43 stitches of 1 / 1.6 cm, and eight rounds of 1 / 1.8 cm at each end.
+        assertThat(sizes.rows()).contains(List.of("10", "45", "49", "61", "35.8", "Top, Bottom"));
+        assertThat(sizes.rows()).hasSize(15);
+        assertThat(sizes.marked()).containsExactly(6, 8);
+    }
+
+    @Test
+    void the_swatch_of_the_chart_is_taken_where_it_has_one() {
+        assertThat(piece.swatchStitches()).isEqualTo("16");
+        piece.lay(CHART.withMaking(CHART.making().withSwatch(Optional.of(new Swatch(20, 22.5)))));
+        assertThat(List.of(piece.swatchStitches(), piece.swatchRounds())).containsExactly("20", "22.5");
+    }
+
+    private PieceOutcome.OfSide of(Side side) {
+        return piece.outcome().of(side).orElseThrow();
+    }
+
+    private void type(String top, String left, String bottom, String right) {
+        piece.type(Side.TOP, top);
+        piece.type(Side.LEFT, left);
+        piece.type(Side.BOTTOM, bottom);
+        piece.type(Side.RIGHT, right);
+    }
+}

@@ -1,0 +1,89 @@
+package edgewright.draw.picture;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import edgewright.chart.Chart;
+import edgewright.chart.Place;
+import edgewright.chart.Section;
+import edgewright.check.Severity;
+import edgewright.draw.marks.Drawing;
+import edgewright.draw.marks.Emphasis;
+import edgewright.draw.marks.MarkKind;
+import edgewright.draw.paint.Area;
+import edgewright.draw.paint.Shape;
+import edgewright.testing.Sketches;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class LegendTest {
+    private static List<String> rows(Drawing legend) {
+        return legend.marks().stream()
+                .filter(mark -> mark.kind() == MarkKind.LEGEND)
+                .flatMap(mark -> mark.shapes().stream())
+                .filter(Shape.Text.class::isInstance)
+                .map(text -> ((Shape.Text) text).text())
+                .filter(text -> text.length() > 1)
+                .toList();
+    }
+
+    @Test
+    void it_explains_the_marks_of_the_chart_and_no_others() {
+        Chart plain = Sketches.chart("1 A bb|bb|bb\n");
+        assertThat(rows(Legend.of(plain, PictureStyle.PRINT, Emphasis.NONE)))
+                .containsExactly(
+                        "back-loop stitch",
+                        "corner: 2 chains",
+                        "base round, on the piece already",
+                        "heavier lines: every 10 rounds, every 10 stitches",
+                        "Peat");
+        Chart all = Sketches.chart("""
+                3 A bbbb|lb|bbbb
+                2 B  bbb|pc|bbb
+                1 A   bb|bb|bb
+                """);
+        Emphasis emphasis = new Emphasis(List.of(
+                Emphasis.Flag.at(1, Severity.ERROR, new Place(3, Section.REPEAT, 1)),
+                Emphasis.Flag.in(2, Severity.WARNING, 2)));
+        assertThat(rows(Legend.of(all.withCorner(all.corner().withChains(1)), PictureStyle.PRINT, emphasis)))
+                .containsExactly(
+                        "back-loop stitch",
+                        "plain stitch, through both loops",
+                        "long stitch, dropped two rounds down",
+                        "chain over one stitch",
+                        "corner: 1 chain",
+                        "base round, on the piece already",
+                        "heavier lines: every 10 rounds, every 10 stitches",
+                        "Peat",
+                        "Chalk",
+                        "cannot be worked; see the list",
+                        "to be looked at; see the list");
+    }
+
+    @Test
+    void it_explains_nothing_that_the_style_leaves_out() {
+        Chart chart = Sketches.chart("1 A bb|bb|bb\n");
+        assertThat(rows(Legend.of(chart, PictureStyle.PRINT.withMarks(false).withGrid(false), Emphasis.NONE)))
+                .containsExactly("base round, on the piece already", "Peat");
+    }
+
+    @Test
+    void stitches_can_be_named_in_the_terms_of_the_pattern() {
+        Chart chart = Sketches.chart("1 A pp|pp|pp\n");
+        assertThat(rows(Legend.of(chart, PictureStyle.PRINT, Emphasis.NONE, stitch -> "named " + stitch.letter())))
+                .startsWith("named p");
+    }
+
+    @Test
+    void nothing_of_it_lies_beyond_its_sheet() {
+        Chart chart = Sketches.chart("""
+                3 A bbbb|lb|bbbb
+                2 B  bbb|pc|bbb
+                1 A   bb|bb|bb
+                """);
+        Emphasis emphasis = new Emphasis(List.of(Emphasis.Flag.at(1, Severity.ERROR, new Place(3, Section.REPEAT, 1))));
+        Drawing legend = Legend.of(chart, PictureStyle.PRINT, emphasis);
+        Area sheet = new Area(0, 0, legend.widthMm(), legend.heightMm());
+        assertThat(legend.marks())
+                .allSatisfy(mark -> assertThat(sheet.holds(mark.bounds())).isTrue());
+    }
+}

@@ -1,0 +1,391 @@
+package edgewright.words.write;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import edgewright.chart.Back;
+import edgewright.chart.Chart;
+import edgewright.chart.Counting;
+import edgewright.chart.HookHand;
+import edgewright.chart.HookSize;
+import edgewright.chart.PerSide;
+import edgewright.chart.Round;
+import edgewright.chart.Side;
+import edgewright.chart.Start;
+import edgewright.chart.Terms;
+import edgewright.fit.Fit;
+import edgewright.fit.FitPlan;
+import edgewright.fit.FitQuestion;
+import edgewright.words.SeededCharts;
+import edgewright.words.TestCharts;
+import edgewright.words.page.PatternPart;
+import edgewright.words.page.PatternText;
+import edgewright.words.page.PlainText;
+import edgewright.words.page.RoundParts;
+import edgewright.words.page.TextBlock;
+import edgewright.words.terms.Phrasebook;
+import edgewright.words.tree.Instructions;
+import edgewright.words.tree.PatternYarn;
+import edgewright.words.tree.SideCounts;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Charts are written in the conventions of the trade. */
+class PatternWriterTest {
+    private static final WordingOptions UK = WordingOptions.of(TestCharts.TIDE_LADDER);
+
+    @Test
+    void theExampleRoundIsWrittenAsTheFormatShowsIt() {
+        // Counts from the geometry: 1 + 2 + 6 + 4m, so 29 for m = 5 and 41 for m = 8.
+        assertThat(TestCharts.lines(TestCharts.TIDE_LADDER, 3, UK))
+                .containsExactly(
+                        "Round 3, Peat. Side: multiple of 4 plus 1 (29, 41); "
+                                + "with one corner chain at each end: plus 3 (31, 43).",
+                        "From the corner: 1 dc blo, 1 drop tr, 2 dc blo; *1 drop tr, 3 dc blo; repeat from * to the last 5 sts; "
+                                + "1 drop tr, 2 dc blo, 1 drop tr, 1 dc blo; corner: 2 ch. Work this on all four sides.");
+    }
+
+    @Test
+    void aRoundCanBeTakenApart() {
+        RoundParts parts = PatternWriter.parts(TestCharts.TIDE_LADDER, 3, UK);
+        assertThat(Stream.of(
+                                parts.start(),
+                                parts.fromCorner(),
+                                parts.repeat(),
+                                parts.toCorner(),
+                                parts.corner(),
+                                parts.end())
+                        .map(part -> part.replace(Phrasebook.NO_BREAK, ' ')))
+                .containsExactly(
+                        "",
+                        "1 dc blo, 1 drop tr, 2 dc blo",
+                        "*1 drop tr, 3 dc blo; repeat from * to the last 5 sts",
+                        "1 drop tr, 2 dc blo, 1 drop tr, 1 dc blo",
+                        "corner: 2 ch",
+                        "");
+        assertThat(PatternWriter.parts(TestCharts.TIDE_LADDER, 1, UK).repeat().replace(Phrasebook.NO_BREAK, ' '))
+                .isEqualTo("dc blo in every stitch");
+    }
+
+    @Test
+    void theSameRoundInUSTermsDiffersInTheStitchesOnly() {
+        assertThat(TestCharts.lines(TestCharts.TIDE_LADDER, 3, UK.withTerms(Terms.US))
+                        .get(1))
+                .isEqualTo("From the corner: 1 sc blo, 1 drop dc, 2 sc blo; *1 drop dc, 3 sc blo; "
+                        + "repeat from * to the last 5 sts; 1 drop dc, 2 sc blo, 1 drop dc, 1 sc blo; corner: 2 ch. "
+                        + "Work this on all four sides.");
+    }
+
+    @Test
+    void aRoundOfOneStitchThroughoutSaysSo() {
+        assertThat(TestCharts.lines(TestCharts.TIDE_LADDER, 1, UK).get(1))
+                .isEqualTo("dc blo in every stitch; corner: 2 ch. Work this on all four sides.");
+        assertThat(TestCharts.lines(TestCharts.TIDE_LADDER, 5, UK).get(1))
+                .isEqualTo("dc in every stitch; corner: 2 ch. Work this on all four sides.");
+    }
+
+    @Test
+    void aChainInsideASideMissesAStitch() {
+        assertThat(TestCharts.lines(TestCharts.TIDE_LADDER, 4, UK).get(1)).contains("1 ch, miss 1 st");
+        assertThat(TestCharts.lines(TestCharts.TIDE_LADDER, 4, UK.withTerms(Terms.US))
+                        .get(1))
+                .contains("1 ch, skip 1 st");
+    }
+
+    @Test
+    void aStitchThatFillsTheMiddleOfASideIsWorkedUpToTheLastStitches() {
+        Chart chart = TestCharts.chart("A bb bbbb bbl");
+        assertThat(TestCharts.lines(chart, 1, UK).get(1))
+                .startsWith("dc blo in every stitch to the last st; 1 drop tr; corner");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1, corner: 1 ch.", "2, corner: 2 ch.", "3, corner: 3 ch."})
+    void everyRoundNamesTheChainsOfItsCorner(int chains, String words) {
+        Chart chart = TestCharts.TIDE_LADDER.withCorner(
+                TestCharts.TIDE_LADDER.corner().withChains(chains));
+        for (int round = 1; round <= 5; round++) {
+            assertThat(TestCharts.lines(chart, round, UK).get(1)).contains(words);
+        }
+    }
+
+    @Test
+    void aSideIsCountedWithTheChainsFirstIfThatIsTheWayOfCounting() {
+        assertThat(TestCharts.lines(TestCharts.TIDE_LADDER, 3, UK.withCounting(Counting.WITH_CHAINS))
+                        .get(0))
+                .isEqualTo("Round 3, Peat. Side, with one corner chain at each end: multiple of 4 plus 3 (31, 43); "
+                        + "stitches only: plus 1 (29, 41).");
+    }
+
+    @Test
+    void nothingIsAddedWhereTheMultipleComesOutEven() {
+        // S(r) = 6m + 2r.
+        assertThat(sizes(TestCharts.ROPE_WALK, UK))
+                .containsExactly(
+                        "Side: multiple of 6 plus 2 (32, 50); with one corner chain at each end: plus 4 (34, 52).",
+                        "Side: multiple of 6 plus 4 (34, 52); with one corner chain at each end: multiple of 6 (36, 54).",
+                        "Side: multiple of 6 (36, 54); with one corner chain at each end: plus 2 (38, 56).",
+                        "Side: multiple of 6 plus 2 (38, 56); with one corner chain at each end: plus 4 (40, 58).");
+    }
+
+    @Test
+    void anyNumberWillDoWhereTheRepeatIsOneStitch() {
+        assertThat(sizes(TestCharts.chart("A bb b b"), UK))
+                .containsExactly("Side: any number (8, 11); with one corner chain at each end: any number (10, 13).");
+    }
+
+    @Test
+    void theCountsOfAGivenSizeStandBesideEachRound() {
+        // Published: (sc, ch 2, sc) corners, 155 and 103 a side, then 157 and 105, then 159 and 107; the corner chains
+        // not counted. https://issuhub.com/view/index/22092?pageIndex=63
+        Chart chart = TestCharts.chart("""
+                A bb   bbbb b
+                B bbb  bbbb bb
+                A bbbb bbbb bbb
+                """);
+        assertThat(sizes(chart, UK.withRepeats(new PerSide(38, 25, 38, 25))))
+                .containsExactly(
+                        "Top and bottom: 155 sts, left and right: 103 sts; corner chains not counted (multiple of 4 plus 3).",
+                        "Top and bottom: 157 sts, left and right: 105 sts; corner chains not counted (multiple of 4 plus 1).",
+                        "Top and bottom: 159 sts, left and right: 107 sts; corner chains not counted (multiple of 4 plus 3).");
+    }
+
+    @Test
+    void aSideOf39StitchesIsCalled41WithItsCornerChains() {
+        // Common practice, no source.
+        Chart chart = TestCharts.chart("A bb bbbb b");
+        assertThat(sizes(chart, UK.withRepeats(PerSide.all(9))))
+                .containsExactly("Each side: 39 sts; corner chains not counted (multiple of 4 plus 3).");
+        assertThat(sizes(chart, UK.withRepeats(PerSide.all(9)).withCounting(Counting.WITH_CHAINS)))
+                .containsExactly(
+                        "Each side: 41 sts; counted with one corner chain at each end (multiple of 4 plus 1).");
+    }
+
+    @Test
+    void fourDifferentSidesAreNamed() {
+        assertThat(sizes(TestCharts.chart("A bb bbbb b"), UK.withRepeats(new PerSide(1, 2, 3, 4))))
+                .containsExactly("Top: 7 sts, left: 11 sts, bottom: 15 sts, right: 19 sts; corner chains not counted "
+                        + "(multiple of 4 plus 3).");
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {0, 1, 5})
+    void theCountsAreThoseOfTheChart(long repeats) {
+        for (long seed = 0; seed < 500; seed++) {
+            Chart chart = new SeededCharts(seed).any();
+            Instructions tree = PatternWriter.tree(chart, UK.withRepeats(PerSide.all((int) repeats)));
+            List<SideCounts> stated = tree.rounds().stream()
+                    .map(round -> round.side().counts().orElseThrow())
+                    .toList();
+            List<SideCounts> charted = chart.rounds().stream()
+                    .map(round -> SideCounts.all(round.side((int) repeats).length()))
+                    .toList();
+            assertThat(stated).as("seed %d", seed).isEqualTo(charted);
+            for (int r = 1; r <= tree.rounds().size(); r++) {
+                int stitches = charted.get(r - 1).top();
+                assertThat(PatternWriter.tree(chart, UK)
+                                .rounds()
+                                .get(r - 1)
+                                .side()
+                                .multiple()
+                                .orElseThrow()
+                                .has(stitches))
+                        .isTrue();
+            }
+        }
+    }
+
+    @Test
+    void yarnsThatShareANameAreCalledByTheirIds() {
+        Chart chart = TestCharts.TIDE_LADDER.withYarns(List.of(
+                TestCharts.TIDE_LADDER.yarns().get(0),
+                TestCharts.TIDE_LADDER.yarns().get(1).withName("peat")));
+        assertThat(TestCharts.lines(chart, 1, UK).get(0)).startsWith("Round 1, yarn A. ");
+        assertThat(TestCharts.lines(chart, 2, UK).get(0)).startsWith("Round 2, yarn B. ");
+    }
+
+    @Test
+    void onlyTheYarnsThatAreUsedAreAskedFor() {
+        Chart chart = TestCharts.chart("B bb bbbb bbb");
+        assertThat(PatternWriter.tree(chart, UK).yarns()).containsExactly(new PatternYarn("B", "Chalk"));
+    }
+
+    @Test
+    void onlyTheAbbreviationsThatAreUsedAreExplained() {
+        Chart plain = TestCharts.chart("A pp pppp ppp");
+        assertThat(words(plain, UK)).containsExactly("dc", "ch");
+        assertThat(words(TestCharts.TIDE_LADDER, UK))
+                .containsExactly("dc blo", "dc", "drop tr", "ch", "miss", "st, sts");
+        assertThat(words(TestCharts.TIDE_LADDER, UK.withTerms(Terms.US)))
+                .containsExactly("sc blo", "sc", "drop dc", "ch", "skip", "st, sts");
+    }
+
+    @Test
+    void aRaggedDraftIsWrittenAsItStands() {
+        Chart ragged = TestCharts.TIDE_LADDER.withRound(2, Round.of("B", "bl", "", "bbb"));
+        assertThat(TestCharts.lines(ragged, 2, UK.asDraft()))
+                .containsExactly(
+                        "Round 2, Chalk. Each side: 5 sts; corner chains not counted.",
+                        "From the corner: 1 dc blo, 1 drop tr, 3 dc blo; corner: 2 ch. Work this on all four sides.");
+    }
+
+    @Test
+    void theTableOfCountsHasARowForEachRound() {
+        assertThat(counts(UK.withRepeats(new PerSide(2, 3, 2, 3))))
+                .isEqualTo(new TextBlock.CountsTable(
+                        "Stitches on a side, corner chains not counted.",
+                        List.of("Round", "Yarn", "Top, bottom", "Left, right"),
+                        List.of(
+                                List.of("0", "base round", "11", "15"),
+                                List.of("1", "Peat", "13", "17"),
+                                List.of("2", "Chalk", "15", "19"),
+                                List.of("3", "Peat", "17", "21"),
+                                List.of("4", "Chalk", "19", "23"),
+                                List.of("5", "Peat", "21", "25"))));
+        assertThat(counts(UK).columns()).containsExactly("Round", "Yarn", "23 sts", "35 sts");
+        assertThat(counts(UK).rows().get(0)).containsExactly("0", "base round", "23", "35");
+    }
+
+    @Test
+    void aPatternForEverySizeReadsWell() throws Exception {
+        assertThat(text(TestCharts.TIDE_LADDER, UK)).isEqualTo(golden("tide-ladder-uk.txt"));
+    }
+
+    @Test
+    void aPatternForOneSizeReadsWell() throws Exception {
+        WordingOptions options =
+                UK.withTerms(Terms.US).withCounting(Counting.WITH_CHAINS).withRepeats(new PerSide(6, 9, 6, 9));
+        Chart chart =
+                TestCharts.ROPE_WALK.withCorner(TestCharts.ROPE_WALK.corner().withChains(3));
+        assertThat(text(chart, options)).isEqualTo(golden("rope-walk-us.txt"));
+    }
+
+    @Test
+    void aPatternWithStartsReadsWell() throws Exception {
+        Chart chart = TestCharts.TIDE_LADDER;
+        chart = chart.withMaking(chart.making().withStart(Optional.of(Start.DEFAULT)));
+        assertThat(text(chart, UK)).isEqualTo(golden("tide-ladder-starts-uk.txt"));
+    }
+
+    @Test
+    void aPatternForTheLeftHandReadsWell() throws Exception {
+        Chart chart = TestCharts.ROPE_WALK;
+        Start start = new Start(OptionalInt.of(2), Side.LEFT, Side.BOTTOM);
+        chart = chart.withMaking(chart.making().withStart(Optional.of(start)));
+        WordingOptions options = UK.withHand(HookHand.LEFT).withRepeats(new PerSide(6, 9, 6, 8));
+        assertThat(text(chart, options)).isEqualTo(golden("rope-walk-left-uk.txt"));
+    }
+
+    @Test
+    void theHandChangesTheOrderOfTheSidesAndTheNoteOnDirectionAndNothingElse() {
+        for (long seed = 0; seed < 300; seed++) {
+            SeededCharts seeded = new SeededCharts(seed);
+            Chart chart = seeded.any();
+            WordingOptions options = seeded.options();
+            List<String> right = withoutTheHand(chart, options.withHand(HookHand.RIGHT));
+            List<String> left = withoutTheHand(chart, options.withHand(HookHand.LEFT));
+            assertThat(left).as("seed %d", seed).isEqualTo(right);
+        }
+    }
+
+    /** All words but those on the hand, each list of four sides in one order. */
+    private static List<String> withoutTheHand(Chart chart, WordingOptions options) {
+        String[] directions = {
+            Phrasebook.ofPattern().text("notes.direction.LEFT"),
+            Phrasebook.ofPattern().text("notes.direction.RIGHT")
+        };
+        return PatternWriter.write(chart, options).parts().stream()
+                .filter(part -> part.kind() != PatternPart.Kind.COUNTS)
+                .flatMap(part -> PlainText.of(new PatternText(List.of(part)))
+                        .replaceAll("\\s+", " ")
+                        .lines())
+                .map(line -> line.replace(directions[0], "").replace(directions[1], ""))
+                .map(line -> line.replace(Phrasebook.ofPattern().text("heading.left"), ""))
+                .map(line -> line.replaceAll(" +", " ").strip())
+                .filter(line -> !line.isEmpty())
+                .map(line -> line.replaceAll(
+                        "Top: (\\d+ sts?), right: (\\d+ sts?), bottom: (\\d+ sts?), left: (\\d+ sts?)",
+                        "Top: $1, left: $4, bottom: $3, right: $2"))
+                .toList();
+    }
+
+    @Test
+    void aPatternForAPieceThatIsPutRightOnTheWayReadsWell() throws Exception {
+        // Counted in round 1: 42, 35, 42 and 37 stitches, where a multiple of 4 plus 1 is wanted.
+        FitQuestion question = FitQuestion.of(1, new PerSide(42, 35, 42, 37), Counting.STITCHES);
+        FitPlan plan = (FitPlan) Fit.answer(TestCharts.TIDE_LADDER, question);
+        assertThat(PlainText.of(PatternWriter.write(TestCharts.TIDE_LADDER, UK.withPiece(plan))))
+                .isEqualTo(golden("tide-ladder-fitted-uk.txt"));
+        assertThat(PatternWriter.round(TestCharts.TIDE_LADDER, 2, UK.withPiece(plan))
+                        .lines())
+                .hasSize(6);
+    }
+
+    @Test
+    void aPatternForADoubleBorderReadsWell() throws Exception {
+        Chart chart = TestCharts.TIDE_LADDER;
+        chart = chart.withMaking(
+                chart.making().withBack(Optional.of(Back.DEFAULT)).withHook(Optional.of(HookSize.ofMm(5))));
+        assertThat(text(chart, UK.withTerms(Terms.US))).isEqualTo(golden("tide-ladder-double-us.txt"));
+    }
+
+    @Test
+    void aDraftSaysThatItIsOne() {
+        assertThat(text(TestCharts.ROPE_WALK, UK.asDraft())).contains("\nDRAFT: not yet to be worked.\n");
+        assertThat(text(TestCharts.ROPE_WALK, UK)).doesNotContain("DRAFT");
+    }
+
+    @Test
+    void noLineIsWiderThanThePage() {
+        for (long seed = 0; seed < 500; seed++) {
+            SeededCharts seeded = new SeededCharts(seed);
+            assertThat(text(seeded.any(), seeded.options()).lines())
+                    .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(PlainText.WIDTH));
+        }
+    }
+
+    private static String text(Chart chart, WordingOptions options) {
+        return PlainText.of(PatternWriter.write(chart, options));
+    }
+
+    /** What is said of the sides beside each round. */
+    private static List<String> sizes(Chart chart, WordingOptions options) {
+        return IntStream.rangeClosed(1, chart.rounds().size())
+                .mapToObj(round -> TestCharts.lines(chart, round, options).get(0))
+                .map(line -> line.substring(line.indexOf(". ") + 2))
+                .toList();
+    }
+
+    private static List<String> words(Chart chart, WordingOptions options) {
+        return part(chart, options, PatternPart.Kind.ABBREVIATIONS).blocks().stream()
+                .map(block -> ((TextBlock.Entry) block).word())
+                .toList();
+    }
+
+    private static TextBlock.CountsTable counts(WordingOptions options) {
+        return (TextBlock.CountsTable) part(TestCharts.TIDE_LADDER, options, PatternPart.Kind.COUNTS)
+                .blocks()
+                .get(0);
+    }
+
+    private static PatternPart part(Chart chart, WordingOptions options, PatternPart.Kind kind) {
+        return PatternWriter.write(chart, options).parts().stream()
+                .filter(part -> part.kind() == kind)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static String golden(String name) throws Exception {
+        try (InputStream in = PatternWriterTest.class.getResourceAsStream(name)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+}
