@@ -4,6 +4,7 @@ import edgewright.cli.Program;
 import edgewright.cli.Terminal;
 import edgewright.cli.WithoutScreen;
 import edgewright.desk.Desk;
+import edgewright.texts.Language;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -28,17 +29,20 @@ public final class Main {
     public static void main(String[] arguments) {
         // What the PDF library logs is for those who write it. What goes wrong is said by the command or the desk.
         LIBRARIES.setLevel(Level.OFF);
+        Language language = Language.of("en");
         List<String> words = List.of(arguments);
         if (Program.isCommand(words)) {
             // Commands never open a window, so a screen that cannot be reached must not stop a picture.
             System.setProperty("java.awt.headless", "true");
-            System.exit(Program.run(words, Terminal.ofProcess()));
+            System.exit(Program.run(words, Terminal.ofProcess(language)));
         }
         Path folder = Path.of("");
         if (!Desk.hasScreen()) {
-            System.exit(WithoutScreen.run(words, folder, Terminal.ofProcess()));
+            System.exit(WithoutScreen.run(words, folder, Terminal.ofProcess(language)));
         }
         Path sample = WithoutScreen.sample(folder);
-        Desk.open(words.isEmpty() ? Optional.of(sample).filter(Files::exists) : Optional.of(Path.of(words.get(0))));
+        Desk.open(
+                words.isEmpty() ? Optional.of(sample).filter(Files::exists) : Optional.of(Path.of(words.get(0))),
+                language);
     }
 }

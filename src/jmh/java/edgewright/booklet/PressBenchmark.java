@@ -10,11 +10,13 @@ import edgewright.booklet.page.Typefaces;
 import edgewright.booklet.press.MarkStamps;
 import edgewright.booklet.press.PagePrinter;
 import edgewright.chart.Chart;
+import edgewright.draw.EnglishStyle;
 import edgewright.draw.marks.Drawing;
 import edgewright.draw.marks.Emphasis;
 import edgewright.draw.picture.CornerPicture;
 import edgewright.draw.picture.PictureStyle;
 import edgewright.draw.raster.RasterSurface;
+import edgewright.texts.English;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.Map;
@@ -56,7 +58,7 @@ public class PressBenchmark {
     @Setup
     public void draw() throws IOException {
         chart = PosterMemory.chart(60);
-        PictureStyle style = PictureStyle.PRINT.withLegend(false).withCellMm(5);
+        PictureStyle style = EnglishStyle.PRINT.withLegend(false).withCellMm(5);
         drawing = CornerPicture.of(chart, style, Emphasis.NONE).drawing();
         widthPt = (float) drawing.widthMm() * PT_PER_MM;
         heightPt = (float) drawing.heightMm() * PT_PER_MM;
@@ -103,7 +105,7 @@ public class PressBenchmark {
     @Benchmark
     public byte[] publishTheWholePattern() throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        Booklet.publish(chart, BookletOptions.of(chart), out, Progress.NONE);
+        Booklet.publish(chart, BookletOptions.of(chart, English.LANGUAGE), out, Progress.NONE);
         return out.toByteArray();
     }
 

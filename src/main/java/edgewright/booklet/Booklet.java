@@ -107,7 +107,7 @@ public final class Booklet {
     /** As many as the two limbs of the corner have, and those in front of the outermost round. */
     private static long stitchesShown(Chart chart) {
         int rounds = chart.rounds().size();
-        int repeats = PictureStyle.PRINT.repeatsOf(chart.shape().w());
+        int repeats = PictureStyle.usualRepeats(chart.shape().w());
         return rounds
                 * (chart.shape().stitches(rounds, 0)
                         + 2L * repeats * chart.shape().w());

@@ -7,6 +7,7 @@ import edgewright.draw.marks.Emphasis;
 import edgewright.draw.picture.ChartPicture;
 import edgewright.draw.picture.PictureStyle;
 import edgewright.draw.svg.SvgPicture;
+import edgewright.texts.Language;
 import edgewright.words.page.HtmlPage;
 import edgewright.words.page.MarkdownText;
 import edgewright.words.page.PlainText;
@@ -22,22 +23,22 @@ public enum WordsFormat {
     /** Lines of plain text. */
     TEXT(".txt") {
         @Override
-        String format(List<TermsVersion> versions, Chart chart, HookHand hand) {
+        String format(List<TermsVersion> versions, Chart chart, HookHand hand, Language language) {
             return PlainText.of(versions);
         }
     },
     /** Markdown, with a table of counts. */
     MARKDOWN(".md") {
         @Override
-        String format(List<TermsVersion> versions, Chart chart, HookHand hand) {
+        String format(List<TermsVersion> versions, Chart chart, HookHand hand, Language language) {
             return MarkdownText.of(versions);
         }
     },
     /** One page of HTML, with the chart before the rounds unless it is very large. */
     HTML(".html") {
         @Override
-        String format(List<TermsVersion> versions, Chart chart, HookHand hand) {
-            return HtmlPage.of(versions, chart, picture(chart, hand));
+        String format(List<TermsVersion> versions, Chart chart, HookHand hand, Language language) {
+            return HtmlPage.of(versions, chart, picture(chart, hand, language));
         }
     };
 
@@ -64,8 +65,8 @@ public enum WordsFormat {
     }
 
     /** The chart in words; the last line ends with a line feed. */
-    public String write(Chart chart, WordingOptions options) {
-        return write(chart, options, List.of(options.terms()));
+    public String write(Chart chart, WordingOptions options, Language language) {
+        return write(chart, options, List.of(options.terms()), language);
     }
 
     /**
@@ -74,18 +75,19 @@ public enum WordsFormat {
      *
      * @param options all but the terms
      * @param terms each once, at least one
+     * @param language in which a picture beside the words speaks
      */
-    public String write(Chart chart, WordingOptions options, List<Terms> terms) {
+    public String write(Chart chart, WordingOptions options, List<Terms> terms, Language language) {
         List<TermsVersion> versions = terms.stream()
                 .map(each -> new TermsVersion(each, PatternWriter.write(chart, options.withTerms(each))))
                 .toList();
-        return format(versions, chart, options.hand());
+        return format(versions, chart, options.hand(), language);
     }
 
-    abstract String format(List<TermsVersion> versions, Chart chart, HookHand hand);
+    abstract String format(List<TermsVersion> versions, Chart chart, HookHand hand, Language language);
 
-    private static Optional<String> picture(Chart chart, HookHand hand) {
-        PictureStyle style = PictureStyle.PRINT.withHand(hand);
+    private static Optional<String> picture(Chart chart, HookHand hand, Language language) {
+        PictureStyle style = PictureStyle.print(language).withHand(hand);
         int rounds = chart.rounds().size();
         long perRound =
                 chart.shape().stitches(rounds, style.repeatsOf(chart.shape().w()));

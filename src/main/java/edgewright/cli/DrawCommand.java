@@ -151,14 +151,15 @@ final class DrawCommand implements Callable<Integer> {
             requireFew(ChartPicture.stitchesOfBorder(chart, repeats));
             drawing = ChartPicture.wholeBorder(chart, repeats, style);
         }
-        return judged.isDraft() ? DraftFindings.under(drawing, judged.verdict(), style.palette()) : drawing;
+        return judged.isDraft() ? DraftFindings.under(drawing, judged.verdict(), style) : drawing;
     }
 
     private PictureStyle style() {
+        PictureStyle print = PictureStyle.print(root.terminal().language());
         PictureStyle style = switch (layer) {
-            case FABRIC -> PictureStyle.PRINT.withMarks(false).withGrid(false).withLook(FabricFill.WORKED);
-            case MARKS -> PictureStyle.PRINT.withFabric(false);
-            case BOTH -> PictureStyle.PRINT;
+            case FABRIC -> print.withMarks(false).withGrid(false).withLook(FabricFill.WORKED);
+            case MARKS -> print.withFabric(false);
+            case BOTH -> print;
         };
         PictureStyle inked =
                 inking == ColourMode.BLACK ? style.withInking(ColourMode.BLACK).withPalette(Palette.BLACK) : style;

@@ -61,7 +61,8 @@ final class PublishCommand implements Callable<Integer> {
                 new WordingChoice(wording.terms(judged.chart()), wording.counting(), wording.hand(), judged.size()),
                 new PrintingNotice(version, date),
                 leaveOut.supplements(),
-                judged.isDraft());
+                judged.isDraft(),
+                terminal.language());
         ByteArrayOutputStream pages = new ByteArrayOutputStream();
         PublishOutcome outcome = Booklet.publish(judged.verdict(), options, pages, Progress.NONE);
         if (outcome instanceof PublishOutcome.TooLarge large) {

@@ -1,5 +1,6 @@
 package edgewright.cli;
 
+import edgewright.texts.Language;
 import java.io.Console;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
@@ -11,7 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Where a command says what it has to say. Always in UTF-8, whatever the system prefers, since yarns and charts have names
+ * Where, and in which language, a command says what it has to say. Always in UTF-8, whatever the system prefers, since yarns and charts have names
  * in any script.
  */
 public final class Terminal {
@@ -19,25 +20,28 @@ public final class Terminal {
     private final PrintStream out;
     private final PrintStream err;
     private final boolean colours;
+    private final Language language;
 
     /**
      * A terminal over two streams; none is closed.
      *
      * @param colours whether the first is a screen that knows colours
      */
-    public Terminal(OutputStream out, OutputStream err, boolean colours) {
+    public Terminal(OutputStream out, OutputStream err, boolean colours, Language language) {
         this.output = new Output(out);
         this.out = new PrintStream(output, false, StandardCharsets.UTF_8);
         this.err = new PrintStream(err, true, StandardCharsets.UTF_8);
         this.colours = colours;
+        this.language = language;
     }
 
-    /** The terminal of this process. */
-    public static Terminal ofProcess() {
+    /** The terminal of this process, where the program speaks that language. */
+    public static Terminal ofProcess(Language language) {
         return new Terminal(
                 new FileOutputStream(FileDescriptor.out),
                 new FileOutputStream(FileDescriptor.err),
-                wantsColours(isScreen(), System.getenv()));
+                wantsColours(isScreen(), System.getenv()),
+                language);
     }
 
     @SuppressWarnings("SystemConsoleNull") // what the advice is about is done in the lines after it
@@ -73,6 +77,11 @@ public final class Terminal {
     /** For what went wrong. Never coloured, since nothing tells whether it goes to a screen. */
     PrintStream err() {
         return err;
+    }
+
+    /** In which commands speak. */
+    Language language() {
+        return language;
     }
 
     /** Whether answers may be coloured. */

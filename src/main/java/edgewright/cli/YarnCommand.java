@@ -51,7 +51,9 @@ final class YarnCommand implements Callable<Integer> {
         if (json) {
             JsonAnswer.print(YarnAnswer.of(chart, repeats, answer, meetings, swaps), terminal.out());
         } else {
-            new YarnText(chart, repeats).lines(answer, meetings, swaps).forEach(terminal.out()::println);
+            new YarnText(chart, repeats, terminal.language())
+                    .lines(answer, meetings, swaps)
+                    .forEach(terminal.out()::println);
         }
         boolean canBeFinished = answer instanceof WhatIsLeft.Enough || answer instanceof WhatIsLeft.Unknown;
         return canBeFinished ? ExitStatus.DONE : ExitStatus.NO;

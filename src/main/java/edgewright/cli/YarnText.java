@@ -3,6 +3,7 @@ package edgewright.cli;
 import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
 import edgewright.chart.Yarn;
+import edgewright.texts.Language;
 import edgewright.yarn.Amounts;
 import edgewright.yarn.WhatIsLeft;
 import edgewright.yarn.YarnPair;
@@ -14,11 +15,12 @@ import java.util.stream.Stream;
 
 /** What the command {@code yarn} says to people. */
 final class YarnText {
-    private final YarnSentences sentences = new YarnSentences();
+    private final YarnSentences sentences;
     private final Chart chart;
     private final PerSide base;
 
-    YarnText(Chart chart, PerSide repeats) {
+    YarnText(Chart chart, PerSide repeats, Language language) {
+        this.sentences = new YarnSentences(language);
         this.chart = chart;
         this.base = repeats.map(m -> chart.shape().stitches(0, m));
     }

@@ -7,6 +7,7 @@ import edgewright.chart.Yarn;
 import edgewright.desk.parts.Look;
 import edgewright.desk.work.DeskTexts;
 import edgewright.desk.work.Settings;
+import edgewright.texts.Language;
 import java.awt.AWTError;
 import java.awt.GraphicsEnvironment;
 import java.awt.HeadlessException;
@@ -31,14 +32,14 @@ public final class Desk {
     }
 
     /**
-     * Opens the window, with this chart on it or a new one, and comes back at once. The program ends by itself when the window
+     * Opens the window in that language, with this chart on it or a new one, and comes back at once. The program ends by itself when the window
      * has been closed. Any thread may call; there must be a screen.
      */
-    public static void open(Optional<Path> chart) {
+    public static void open(Optional<Path> chart, Language language) {
         SwingUtilities.invokeLater(() -> {
             Settings settings = Settings.ofUser();
             Look.setUp(settings.dark());
-            DeskFrame frame = new DeskFrame(blank(), settings);
+            DeskFrame frame = new DeskFrame(blank(), settings, language);
             Thread.currentThread().setUncaughtExceptionHandler((thread, problem) -> frame.tellOf(problem));
             frame.setVisible(true);
             chart.ifPresent(frame::open);

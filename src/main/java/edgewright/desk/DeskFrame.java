@@ -32,6 +32,7 @@ import edgewright.desk.work.RoundRange;
 import edgewright.desk.work.Settings;
 import edgewright.desk.work.Workbench;
 import edgewright.desk.yarn.YarnWindow;
+import edgewright.texts.Language;
 import java.awt.Dimension;
 import java.awt.GraphicsConfiguration;
 import java.awt.Rectangle;
@@ -81,9 +82,9 @@ public final class DeskFrame extends JFrame {
     private transient Optional<PieceWindow> piece = Optional.empty();
     private boolean telling;
 
-    public DeskFrame(Chart first, Settings settings) {
+    DeskFrame(Chart first, Settings settings, Language language) {
         this.settings = settings;
-        view = new ChartView(settings.counting());
+        view = new ChartView(settings.counting(), language);
         setIconImages(DeskIcon.images());
         setName("desk");
         setDefaultCloseOperation(DO_NOTHING_ON_CLOSE);
@@ -96,7 +97,7 @@ public final class DeskFrame extends JFrame {
         guiding = new GuideCommands(this, bench, view);
         canvas = new ChartCanvas(bench, view);
         forms = new FormCommands(this, bench, view);
-        findings = new FindingsPane(bench, sentences);
+        findings = new FindingsPane(bench, sentences, language);
         addActions();
         rounds = new RoundsPane(bench, view, actions);
         yarns = new YarnsPane(bench, actions);
@@ -280,7 +281,7 @@ public final class DeskFrame extends JFrame {
 
     private HelpWindow help() {
         if (help.isEmpty()) {
-            help = Optional.of(new HelpWindow(this, actions, sentences));
+            help = Optional.of(new HelpWindow(this, actions, sentences, view.language()));
         }
         return help.get();
     }

@@ -12,6 +12,7 @@ import edgewright.desk.parts.KeyNames;
 import edgewright.desk.parts.RulePageView;
 import edgewright.desk.parts.TextColumn;
 import edgewright.desk.work.DeskTexts;
+import edgewright.texts.Language;
 import java.awt.Dimension;
 import java.awt.Window;
 import java.util.Comparator;
@@ -35,13 +36,13 @@ final class HelpWindow extends JDialog {
     private final JTabbedPane pages = new JTabbedPane();
     private final transient DeskActions actions;
 
-    HelpWindow(Window owner, DeskActions actions, FindingSentences sentences) {
+    HelpWindow(Window owner, DeskActions actions, FindingSentences sentences, Language language) {
         super(owner, DeskTexts.of("help.title"), ModalityType.MODELESS);
         this.actions = actions;
         setName("helpWindow");
         pages.setName("helpPages");
         pages.addTab(DeskTexts.of("help.drawing"), drawing());
-        pages.addTab(DeskTexts.of("help.laws"), laws(sentences));
+        pages.addTab(DeskTexts.of("help.laws"), laws(sentences, language));
         pages.addTab(DeskTexts.of("help.keys"), keys());
         setContentPane(pages);
         setSize(new Dimension(760, 640));
@@ -72,7 +73,7 @@ final class HelpWindow extends JDialog {
         return scroll;
     }
 
-    private static JComponent laws(FindingSentences sentences) {
+    private static JComponent laws(FindingSentences sentences, Language language) {
         JList<RuleEntry> list = new JList<>(RuleBook.all().stream()
                 .sorted(Comparator.comparing(RuleEntry::severity).thenComparing(entry -> sentences.title(entry.id())))
                 .toArray(RuleEntry[]::new));
@@ -84,7 +85,7 @@ final class HelpWindow extends JDialog {
         list.addListSelectionListener(event -> {
             if (list.getSelectedValue() != null) {
                 TextColumn column = new TextColumn(14, 18, 18);
-                RulePageView.addTo(column, RuleBook.page(list.getSelectedValue().id()));
+                RulePageView.addTo(column, RuleBook.page(list.getSelectedValue().id()), language);
                 page.show(column);
             }
         });

@@ -16,6 +16,7 @@ import edgewright.chart.PerSide;
 import edgewright.chart.Start;
 import edgewright.chart.Swatch;
 import edgewright.chart.Terms;
+import edgewright.texts.English;
 import java.io.ByteArrayInputStream;
 import java.util.List;
 import java.util.Optional;
@@ -65,7 +66,10 @@ public class BookletStandardsTest {
     @FieldSource("SAMPLES")
     void aPatternKeepsTheStandardsThatItClaims(String sample) throws Exception {
         Chart chart = Published.sample(sample);
-        assertKeeps(STANDARDS, Published.bytes(chart, BookletOptions.of(chart).withDraft(true)));
+        assertKeeps(
+                STANDARDS,
+                Published.bytes(
+                        chart, BookletOptions.of(chart, English.LANGUAGE).withDraft(true)));
     }
 
     @Test
@@ -73,7 +77,8 @@ public class BookletStandardsTest {
         Chart chart = Published.sample("reed-bank");
         assertKeeps(
                 List.of(PDFAFlavour.PDFA_2_B),
-                Published.bytes(chart, BookletOptions.of(chart).withDraft(true)));
+                Published.bytes(
+                        chart, BookletOptions.of(chart, English.LANGUAGE).withDraft(true)));
     }
 
     @Test
@@ -83,7 +88,7 @@ public class BookletStandardsTest {
                 STANDARDS,
                 Published.bytes(
                         chart,
-                        BookletOptions.of(chart)
+                        BookletOptions.of(chart, English.LANGUAGE)
                                 .withPaper(Paper.LETTER)
                                 .withTerms(Terms.US)
                                 .withRepeats(new PerSide(3, 2, 3, 2))
@@ -104,7 +109,7 @@ public class BookletStandardsTest {
                                 Optional.empty(),
                                 OptionalInt.empty(),
                                 "")),
-                        BookletOptions.of(chart)));
+                        BookletOptions.of(chart, English.LANGUAGE)));
     }
 
     @Test
@@ -114,7 +119,7 @@ public class BookletStandardsTest {
                 STANDARDS,
                 Published.bytes(
                         chart,
-                        EditionsTest.inBothTerms(BookletOptions.of(chart))
+                        EditionsTest.inBothTerms(BookletOptions.of(chart, English.LANGUAGE))
                                 .withEdition(Edition.LARGE_PRINT)
                                 .withHand(HookHand.LEFT)));
     }
@@ -126,7 +131,7 @@ public class BookletStandardsTest {
                 STANDARDS,
                 Published.bytes(
                         chart,
-                        EditionsTest.on(ChartPaper.POSTER, BookletOptions.of(chart))
+                        EditionsTest.on(ChartPaper.POSTER, BookletOptions.of(chart, English.LANGUAGE))
                                 .withEdition(Edition.BLACK_AND_WHITE)));
     }
 
@@ -137,7 +142,7 @@ public class BookletStandardsTest {
                 STANDARDS,
                 Published.bytes(
                         chart,
-                        EditionsTest.on(ChartPaper.A3, BookletOptions.of(chart))
+                        EditionsTest.on(ChartPaper.A3, BookletOptions.of(chart, English.LANGUAGE))
                                 .with(new PrintingNotice("2", "May 2026"))));
     }
 
@@ -147,6 +152,6 @@ public class BookletStandardsTest {
                 .withTitle("")
                 .withDesigner("<Saltmarsh> & \"Studio\" ]]>")
                 .withNotes("Work < & > as it stands.");
-        assertKeeps(STANDARDS, Published.bytes(chart, BookletOptions.of(chart)));
+        assertKeeps(STANDARDS, Published.bytes(chart, BookletOptions.of(chart, English.LANGUAGE)));
     }
 }

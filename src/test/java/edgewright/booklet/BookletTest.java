@@ -21,6 +21,7 @@ import edgewright.check.Finding;
 import edgewright.check.FindingSentences;
 import edgewright.file.FileProblemException;
 import edgewright.proof.SizeProofs;
+import edgewright.texts.English;
 import edgewright.words.page.PatternPart;
 import edgewright.words.page.TextBlock;
 import edgewright.words.page.TextBlockPrinter;
@@ -61,7 +62,7 @@ class BookletTest {
     private Path folder;
 
     private static BookletOptions options(Chart chart) {
-        return BookletOptions.of(chart).withDraft(true);
+        return BookletOptions.of(chart, English.LANGUAGE).withDraft(true);
     }
 
     /** Blanks of any kind are one blank, as they are to whoever listens. */
@@ -305,7 +306,7 @@ class BookletTest {
     void aChartThatCannotBeWorkedIsRefusedAndNothingIsWritten() throws IOException {
         Chart chart = Published.sample("first-try-unfinished");
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        PublishOutcome outcome = Booklet.publish(chart, BookletOptions.of(chart), out, Progress.NONE);
+        PublishOutcome outcome = Booklet.publish(chart, BookletOptions.of(chart, English.LANGUAGE), out, Progress.NONE);
         assertThat(outcome).isEqualTo(new PublishOutcome.Refused(Checker.check(chart)));
         assertThat(out.size()).isZero();
     }
@@ -339,7 +340,7 @@ class BookletTest {
     void chipsAndNamesAreThoseOfTheYarnsThatAreWorkedWith() throws IOException {
         Chart chart = Published.sample("tide-steps");
         Chart more = WordsFormatTest.withAYarnTooMany(chart);
-        BookletOptions options = BookletOptions.of(chart);
+        BookletOptions options = BookletOptions.of(chart, English.LANGUAGE);
         assertThat(colours(more, options)).isEqualTo(colours(chart, options));
         try (PDDocument document = Loader.loadPDF(Published.bytes(more, options))) {
             assertThat(new PDFTextStripper().getText(document)).doesNotContain(WordsFormatTest.TOO_MANY.name());

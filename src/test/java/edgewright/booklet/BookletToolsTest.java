@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import edgewright.booklet.choice.BookletOptions;
 import edgewright.chart.Chart;
+import edgewright.texts.English;
 import edgewright.words.page.PatternPart;
 import edgewright.words.page.TextBlock;
 import edgewright.words.write.PatternWriter;
@@ -47,7 +48,7 @@ class BookletToolsTest {
 
     private Path published(Chart chart) throws IOException {
         Path file = folder.resolve("pattern.pdf");
-        Files.write(file, Published.bytes(chart, BookletOptions.of(chart)));
+        Files.write(file, Published.bytes(chart, BookletOptions.of(chart, English.LANGUAGE)));
         return file;
     }
 

@@ -15,6 +15,7 @@ import edgewright.chart.HookHand;
 import edgewright.chart.HookSize;
 import edgewright.chart.PatternDetails;
 import edgewright.chart.Swatch;
+import edgewright.texts.English;
 import edgewright.words.write.PatternWriter;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -49,7 +50,7 @@ public class EditionsTest {
     }
 
     private static BookletOptions large(Chart chart) {
-        return BookletOptions.of(chart).withEdition(Edition.LARGE_PRINT);
+        return BookletOptions.of(chart, English.LANGUAGE).withEdition(Edition.LARGE_PRINT);
     }
 
     private static String plain(String text) {
@@ -151,7 +152,7 @@ public class EditionsTest {
     @Test
     void blackAndWhiteKnowsNoOtherColours() throws IOException {
         Chart chart = Published.sample("lantern-posts");
-        BookletOptions options = BookletOptions.of(chart).withEdition(Edition.BLACK_AND_WHITE);
+        BookletOptions options = BookletOptions.of(chart, English.LANGUAGE).withEdition(Edition.BLACK_AND_WHITE);
         try (ReadBack read = Published.read(chart, options)) {
             Colours colours = new Colours();
             for (PDPage page : read.document().getPages()) {
@@ -165,7 +166,8 @@ public class EditionsTest {
     @Test
     void bothTermsStandInOneFileEachInItsLanguage() throws IOException {
         Chart chart = Published.sample("reed-bank");
-        BookletOptions options = inBothTerms(BookletOptions.of(chart)).withSupplements(Supplements.NONE);
+        BookletOptions options =
+                inBothTerms(BookletOptions.of(chart, English.LANGUAGE)).withSupplements(Supplements.NONE);
         try (ReadBack read = Published.read(chart, options)) {
             assertThat(read.texts("H2"))
                     .containsExactly(
@@ -215,7 +217,8 @@ public class EditionsTest {
     @Test
     void aLeftHandedMakerGoesRoundClockwise() throws IOException {
         Chart chart = Published.sample("tide-steps");
-        try (ReadBack read = Published.read(chart, BookletOptions.of(chart).withHand(HookHand.LEFT))) {
+        try (ReadBack read =
+                Published.read(chart, BookletOptions.of(chart, English.LANGUAGE).withHand(HookHand.LEFT))) {
             assertThat(plain(read.aloud()))
                     .contains("you travel clockwise, and the chart is mirrored")
                     .contains("top, right, bottom, left")
@@ -226,7 +229,7 @@ public class EditionsTest {
     @Test
     void theChartIsHeardAsItsRoundsInTheirOrder() throws IOException {
         Chart chart = Published.sample("tide-steps");
-        BookletOptions options = BookletOptions.of(chart);
+        BookletOptions options = BookletOptions.of(chart, English.LANGUAGE);
         try (ReadBack read = Published.read(chart, options)) {
             String heard = read.texts("Figure").stream()
                     .filter(words -> words.startsWith("Chart of one corner"))
@@ -248,7 +251,7 @@ public class EditionsTest {
     @Test
     void chartAndWordsLeadToEachOther() throws IOException {
         Chart chart = Published.sample("reed-bank");
-        try (ReadBack read = Published.read(chart, BookletOptions.of(chart))) {
+        try (ReadBack read = Published.read(chart, BookletOptions.of(chart, English.LANGUAGE))) {
             int chartPage = firstPage(read, "Chart");
             int words = firstPage(read, "Rounds");
             assertThat(leadsTo(read, chartPage)).containsExactly(words);
@@ -269,7 +272,7 @@ public class EditionsTest {
     void onlyTheChartIsOnA3() throws IOException {
         // ISO 216: A3 is 297 by 420 mm; a point is 1/72 inch.
         Chart chart = Published.sample("lantern-posts");
-        try (ReadBack read = Published.read(chart, on(ChartPaper.A3, BookletOptions.of(chart)))) {
+        try (ReadBack read = Published.read(chart, on(ChartPaper.A3, BookletOptions.of(chart, English.LANGUAGE)))) {
             List<Float> longer = new ArrayList<>();
             for (PDPage page : read.document().getPages()) {
                 PDRectangle box = page.getMediaBox();
@@ -292,7 +295,7 @@ public class EditionsTest {
                 .withSkill("For makers who have worked in rounds before.")
                 .withHook(Optional.of(HookSize.ofMm(4.5)))
                 .withSwatch(Optional.of(new Swatch(16, 18.5))));
-        BookletOptions options = BookletOptions.of(chart).with(new PrintingNotice(" 2 ", "May 2026"));
+        BookletOptions options = BookletOptions.of(chart, English.LANGUAGE).with(new PrintingNotice(" 2 ", "May 2026"));
         try (ReadBack read = Published.read(chart, options)) {
             assertThat(plain(read.aloud()))
                     .contains("Skill For makers who have worked in rounds before.")
@@ -302,7 +305,7 @@ public class EditionsTest {
                     .contains("Tension 16 stitches and 18.5 rounds to 10 cm (4 in)");
         }
         Chart unsaid = plain.withMaking(edgewright.chart.PatternDetails.NONE);
-        try (ReadBack read = Published.read(unsaid, BookletOptions.of(unsaid))) {
+        try (ReadBack read = Published.read(unsaid, BookletOptions.of(unsaid, English.LANGUAGE))) {
             assertThat(read.texts("Lbl")).doesNotContain("Version", "Date", "Skill", "Hook", "Tension");
         }
     }
@@ -312,7 +315,8 @@ public class EditionsTest {
     void longTitlesAndSixtyFourYarnsBreakNoEdition(Edition edition) throws IOException {
         String title = "The long border of the salt marsh with all its reeds and creeks and lanterns";
         Chart chart = BookletTest.ofSixtyFourYarns().withTitle(title).withDesigner("Saltmarsh".repeat(40));
-        BookletOptions options = inBothTerms(BookletOptions.of(chart)).withEdition(edition);
+        BookletOptions options =
+                inBothTerms(BookletOptions.of(chart, English.LANGUAGE)).withEdition(edition);
         try (ReadBack read = Published.read(chart, options)) {
             String aloud = plain(read.aloud());
             chart.yarns().forEach(yarn -> assertThat(aloud).contains(yarn.name()));

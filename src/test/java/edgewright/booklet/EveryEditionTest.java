@@ -13,6 +13,7 @@ import edgewright.booklet.choice.WordingChoice;
 import edgewright.booklet.sheets.MarksReadBackTest;
 import edgewright.chart.Chart;
 import edgewright.chart.HookHand;
+import edgewright.texts.English;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -59,7 +60,7 @@ class EveryEditionTest {
     /** All that can be chosen: for each edition, hand and paper of the chart every paper of the rest and all terms. */
     private static List<BookletOptions> editions(Chart chart) {
         List<BookletOptions> all = new ArrayList<>();
-        BookletOptions plain = BookletOptions.of(chart).withDraft(true);
+        BookletOptions plain = BookletOptions.of(chart, English.LANGUAGE).withDraft(true);
         for (Edition edition : Edition.values()) {
             for (HookHand hand : HookHand.values()) {
                 for (ChartPaper chartPaper : ChartPaper.values()) {
@@ -84,8 +85,10 @@ class EveryEditionTest {
     void anEditionKeepsTheStandardsAndEveryMark(String sample, PrintChoice appearance, WordingChoice telling)
             throws Exception {
         Chart chart = Published.sample(sample);
-        BookletOptions options =
-                BookletOptions.of(chart).withDraft(true).with(appearance).with(telling);
+        BookletOptions options = BookletOptions.of(chart, English.LANGUAGE)
+                .withDraft(true)
+                .with(appearance)
+                .with(telling);
         byte[] file = Published.fresh(chart, options);
         BookletStandardsTest.assertKeeps(BookletStandardsTest.STANDARDS, file);
         assertSoundForQpdf(file);

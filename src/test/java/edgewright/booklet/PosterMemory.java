@@ -10,6 +10,7 @@ import edgewright.chart.Section;
 import edgewright.chart.SideShape;
 import edgewright.chart.Stitch;
 import edgewright.chart.Yarn;
+import edgewright.texts.English;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.ArrayList;
@@ -35,8 +36,8 @@ final class PosterMemory {
 
     public static void main(String[] rounds) throws IOException {
         Chart chart = chart(Integer.parseInt(rounds[0]));
-        PublishOutcome outcome =
-                Booklet.publish(chart, BookletOptions.of(chart), OutputStream.nullOutputStream(), Progress.NONE);
+        PublishOutcome outcome = Booklet.publish(
+                chart, BookletOptions.of(chart, English.LANGUAGE), OutputStream.nullOutputStream(), Progress.NONE);
         if (!(outcome instanceof PublishOutcome.Published)) {
             throw new IllegalStateException(outcome.toString());
         }

@@ -7,6 +7,7 @@ import edgewright.booklet.choice.Progress;
 import edgewright.booklet.choice.Supplements;
 import edgewright.chart.Chart;
 import edgewright.chart.Yarn;
+import edgewright.texts.English;
 import java.awt.image.BufferedImage;
 import java.util.HashSet;
 import java.util.Set;
@@ -18,7 +19,7 @@ class PreviewTest {
 
     @Test
     void thePagesAreThoseThatArePrinted() throws Exception {
-        BookletOptions options = BookletOptions.of(STEPS).withSupplements(Supplements.NONE);
+        BookletOptions options = BookletOptions.of(STEPS, English.LANGUAGE).withSupplements(Supplements.NONE);
         try (Preview preview = Preview.of(STEPS, options, Progress.NONE).orElseThrow();
                 ReadBack read = Published.read(STEPS, options)) {
             assertThat(preview.pages()).isEqualTo(read.document().getNumberOfPages());
@@ -42,15 +43,15 @@ class PreviewTest {
     @Test
     void aChartThatCannotBeWorkedIsSeenAsADraft() throws Exception {
         Chart flawed = Published.sample("first-try-unfinished");
-        try (Preview preview =
-                Preview.of(flawed, BookletOptions.of(flawed), Progress.NONE).orElseThrow()) {
+        try (Preview preview = Preview.of(flawed, BookletOptions.of(flawed, English.LANGUAGE), Progress.NONE)
+                .orElseThrow()) {
             assertThat(preview.pages()).isGreaterThan(3);
         }
     }
 
     @Test
     void whoeverAsksToStopGetsNoPages() throws Exception {
-        assertThat(Preview.of(STEPS, BookletOptions.of(STEPS), (done, pages) -> done < 2))
+        assertThat(Preview.of(STEPS, BookletOptions.of(STEPS, English.LANGUAGE), (done, pages) -> done < 2))
                 .isEmpty();
     }
 }

@@ -11,6 +11,7 @@ import edgewright.chart.Terms;
 import edgewright.chart.Yarn;
 import edgewright.file.ChartFiles;
 import edgewright.file.ReadResult;
+import edgewright.texts.English;
 import edgewright.words.page.PatternPart;
 import edgewright.words.page.PatternText;
 import edgewright.words.page.PlainText;
@@ -76,7 +77,7 @@ class WordsFormatTest {
                         HookHand.LEFT))) {
             EmbeddedValidator validator = new EmbeddedValidator();
             validator.setOutputFormat(EmbeddedValidator.OutputFormat.GNU);
-            String page = WordsFormat.HTML.write(chart, options);
+            String page = WordsFormat.HTML.write(chart, options, English.LANGUAGE);
             assertThat(validator.validate(new ByteArrayInputStream(page.getBytes(StandardCharsets.UTF_8))))
                     .isEmpty();
         }
@@ -85,7 +86,7 @@ class WordsFormatTest {
     @ParameterizedTest
     @MethodSource("charts")
     void a_page_in_both_terms_is_valid_html_and_says_each_version_whole(Chart chart) throws Exception {
-        String html = WordsFormat.HTML.write(chart, WordingOptions.of(chart), BOTH);
+        String html = WordsFormat.HTML.write(chart, WordingOptions.of(chart), BOTH, English.LANGUAGE);
         EmbeddedValidator validator = new EmbeddedValidator();
         validator.setOutputFormat(EmbeddedValidator.OutputFormat.GNU);
         assertThat(validator.validate(new ByteArrayInputStream(html.getBytes(StandardCharsets.UTF_8))))
@@ -103,7 +104,7 @@ class WordsFormatTest {
     void each_version_of_a_page_is_in_its_language_with_its_yarns_and_the_way_there_stands_at_the_top()
             throws Exception {
         Chart chart = awkward();
-        String html = WordsFormat.HTML.write(chart, WordingOptions.of(chart), BOTH);
+        String html = WordsFormat.HTML.write(chart, WordingOptions.of(chart), BOTH, English.LANGUAGE);
         Document page = parsed(html);
         Element main = (Element) page.getElementsByTagName("main").item(0);
         assertThat(children(main).map(each -> each.getAttribute("class") + each.getAttribute("lang")))
@@ -122,7 +123,7 @@ class WordsFormatTest {
     @Test
     void a_text_in_both_terms_has_one_title_and_a_heading_for_each_version() {
         Chart chart = awkward();
-        assertThat(WordsFormat.TEXT.write(chart, WordingOptions.of(chart), BOTH))
+        assertThat(WordsFormat.TEXT.write(chart, WordingOptions.of(chart), BOTH, English.LANGUAGE))
                 .isEqualTo(version(chart, Terms.UK, 0, 1) + "\nUK terms\n========\n\n" + version(chart, Terms.UK, 1, 99)
                         + "\nUS terms\n========\n\n" + version(chart, Terms.US, 1, 99));
     }
@@ -161,7 +162,7 @@ class WordsFormatTest {
     @Test
     void chips_have_the_colours_of_the_yarns_that_are_worked_with_and_of_no_other() {
         Chart chart = withAYarnTooMany(awkward());
-        String page = WordsFormat.HTML.write(chart, WordingOptions.of(chart));
+        String page = WordsFormat.HTML.write(chart, WordingOptions.of(chart), English.LANGUAGE);
         assertThat(page).doesNotContain("border-color: " + TOO_MANY.colour());
         chart.yarnsUsed().forEach(yarn -> assertThat(page).contains("border-color: " + yarn.colour()));
     }
@@ -175,8 +176,9 @@ class WordsFormatTest {
     @Test
     void the_judge_of_html_has_something_to_say_of_a_bad_page() throws Exception {
         EmbeddedValidator validator = new EmbeddedValidator();
-        String page =
-                WordsFormat.HTML.write(awkward(), WordingOptions.of(awkward())).replace("</h1>", "");
+        String page = WordsFormat.HTML
+                .write(awkward(), WordingOptions.of(awkward()), English.LANGUAGE)
+                .replace("</h1>", "");
         assertThat(validator.validate(new ByteArrayInputStream(page.getBytes(StandardCharsets.UTF_8))))
                 .isNotEmpty();
     }
@@ -187,7 +189,7 @@ class WordsFormatTest {
     void a_page_says_the_words_of_the_pattern_and_no_others(Chart chart) throws Exception {
         for (WordingOptions options :
                 List.of(WordingOptions.of(chart), WordingOptions.of(chart).withRepeats(PerSide.all(3)))) {
-            Document page = parsed(WordsFormat.HTML.write(chart, options));
+            Document page = parsed(WordsFormat.HTML.write(chart, options, English.LANGUAGE));
             assertThat(texts(page, "h1", "h2", "h3", "p", "dt", "dd", "caption", "th", "td").stream()
                             .filter(text -> !text.isEmpty())
                             .filter(text -> !List.of("Contents", "Chart").contains(text)))
@@ -207,7 +209,7 @@ class WordsFormatTest {
                 .build();
         for (WordingOptions options :
                 List.of(WordingOptions.of(chart), WordingOptions.of(chart).withRepeats(PerSide.all(3)))) {
-            String markdown = WordsFormat.MARKDOWN.write(chart, options);
+            String markdown = WordsFormat.MARKDOWN.write(chart, options, English.LANGUAGE);
             Document rendered = parsed("<!DOCTYPE html><title>x</title>" + renderer.render(parser.parse(markdown)));
             List<String> expected = new ArrayList<>();
             words(PatternWriter.write(chart, options), true).forEach(expected::add);
@@ -216,7 +218,8 @@ class WordsFormatTest {
                     .isEqualTo(expected);
         }
         Document both = parsed("<!DOCTYPE html><title>x</title>"
-                + renderer.render(parser.parse(WordsFormat.MARKDOWN.write(chart, WordingOptions.of(chart), BOTH))));
+                + renderer.render(parser.parse(
+                        WordsFormat.MARKDOWN.write(chart, WordingOptions.of(chart), BOTH, English.LANGUAGE))));
         assertThat(texts(both, "h1", "h2", "h3", "h4", "p", "li", "th", "td").stream()
                         .filter(text -> !text.isEmpty()))
                 .isEqualTo(inBothTerms(chart, true));
@@ -226,9 +229,9 @@ class WordsFormatTest {
     void a_page_is_in_the_language_of_its_terms_and_its_table_names_rows_and_columns() throws Exception {
         Chart chart = awkward();
         Document page =
-                parsed(WordsFormat.HTML.write(chart, WordingOptions.of(chart).withTerms(Terms.US)));
+                parsed(WordsFormat.HTML.write(chart, WordingOptions.of(chart).withTerms(Terms.US), English.LANGUAGE));
         assertThat(page.getDocumentElement().getAttribute("lang")).isEqualTo("en-US");
-        assertThat(parsed(WordsFormat.HTML.write(chart, WordingOptions.of(chart)))
+        assertThat(parsed(WordsFormat.HTML.write(chart, WordingOptions.of(chart), English.LANGUAGE))
                         .getDocumentElement()
                         .getAttribute("lang"))
                 .isEqualTo("en-GB");
@@ -243,7 +246,7 @@ class WordsFormatTest {
     @Test
     void a_page_shows_the_chart_with_a_title_and_a_description() throws Exception {
         Chart chart = awkward();
-        Document page = parsed(WordsFormat.HTML.write(chart, WordingOptions.of(chart)));
+        Document page = parsed(WordsFormat.HTML.write(chart, WordingOptions.of(chart), English.LANGUAGE));
         Element svg = (Element) page.getElementsByTagName("svg").item(0);
         assertThat(svg.getAttribute("role")).isEqualTo("img");
         for (String id : svg.getAttribute("aria-labelledby").split(" ")) {
@@ -255,26 +258,29 @@ class WordsFormatTest {
     @MethodSource("charts")
     void a_page_of_a_sample_is_light_for_all_its_marks(Chart chart) {
         // One and a half hundred kilobytes take a second at 1.2 Mbit/s. The bound is ours.
-        assertThat(WordsFormat.HTML.write(chart, WordingOptions.of(chart)).getBytes(StandardCharsets.UTF_8))
+        assertThat(WordsFormat.HTML
+                        .write(chart, WordingOptions.of(chart), English.LANGUAGE)
+                        .getBytes(StandardCharsets.UTF_8))
                 .hasSizeLessThan(150_000);
     }
 
     @Test
     void a_page_asks_for_nothing_from_elsewhere() {
-        String page = WordsFormat.HTML.write(awkward(), WordingOptions.of(awkward()));
+        String page = WordsFormat.HTML.write(awkward(), WordingOptions.of(awkward()), English.LANGUAGE);
         assertThat(page).doesNotContainPattern("(?i)(src=|url\\(|@import|<link|<script|href=\"[^#])");
     }
 
     @Test
     void a_very_large_chart_is_left_out_of_its_page() {
         Chart large = Chart.blank("Large", new SideShape(0, 12, 0), 120, List.of(new Yarn("A", "Peat", new Colour(0))));
-        assertThat(WordsFormat.HTML.write(large, WordingOptions.of(large))).doesNotContain("<svg");
+        assertThat(WordsFormat.HTML.write(large, WordingOptions.of(large), English.LANGUAGE))
+                .doesNotContain("<svg");
     }
 
     @Test
     void a_text_is_that_of_the_writer() {
         Chart chart = awkward();
-        assertThat(WordsFormat.TEXT.write(chart, WordingOptions.of(chart)))
+        assertThat(WordsFormat.TEXT.write(chart, WordingOptions.of(chart), English.LANGUAGE))
                 .isEqualTo(PlainText.of(PatternWriter.write(chart, WordingOptions.of(chart))));
     }
 

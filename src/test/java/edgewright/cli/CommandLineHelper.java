@@ -1,5 +1,6 @@
 package edgewright.cli;
 
+import edgewright.texts.English;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
@@ -32,7 +33,7 @@ final class CommandLineHelper {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         List<String> words = Arrays.stream(arguments).map(String::valueOf).toList();
-        int status = Program.run(words, new Terminal(out, err, colours));
+        int status = Program.run(words, new Terminal(out, err, colours, English.LANGUAGE));
         return new Ended(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 }

@@ -4,6 +4,7 @@ import static edgewright.cli.CommandLineHelper.run;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import edgewright.cli.CommandLineHelper.Ended;
+import edgewright.texts.English;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -141,7 +142,8 @@ class ProgramTest {
     @Test
     void anAnswerThatCannotBeWrittenIsAFailure() {
         ByteArrayOutputStream err = new ByteArrayOutputStream();
-        int status = Program.run(List.of("--help"), new Terminal(failing("No space left on device"), err, false));
+        int status = Program.run(
+                List.of("--help"), new Terminal(failing("No space left on device"), err, false, English.LANGUAGE));
         assertThat(status).isEqualTo(2);
         assertThat(err.toString(StandardCharsets.UTF_8))
                 .isEqualTo(
@@ -151,7 +153,7 @@ class ProgramTest {
     @Test
     void aReaderThatLeavesEarlyIsNoFailure() {
         ByteArrayOutputStream err = new ByteArrayOutputStream();
-        int status = Program.run(List.of("--help"), new Terminal(failing("Broken pipe"), err, false));
+        int status = Program.run(List.of("--help"), new Terminal(failing("Broken pipe"), err, false, English.LANGUAGE));
         assertThat(status).isZero();
         assertThat(err.size()).isZero();
     }
@@ -248,7 +250,7 @@ class ProgramTest {
     private Ended withoutScreen(List<String> charts) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
-        int status = WithoutScreen.run(charts, folder, new Terminal(out, err, false));
+        int status = WithoutScreen.run(charts, folder, new Terminal(out, err, false, English.LANGUAGE));
         return new Ended(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 

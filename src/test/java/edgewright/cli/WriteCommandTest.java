@@ -13,6 +13,7 @@ import edgewright.cli.CommandLineHelper.Ended;
 import edgewright.file.BrokenCharts;
 import edgewright.file.ChartText;
 import edgewright.file.ReadResult;
+import edgewright.texts.English;
 import edgewright.words.page.PlainText;
 import edgewright.words.write.PatternWriter;
 import edgewright.words.write.WordingOptions;
@@ -141,10 +142,10 @@ class WriteCommandTest {
         for (WordsFormat format : WordsFormat.values()) {
             Path file = folder.resolve("posts" + format.ending());
             assertThat(run("write", chart, "--to", file)).isEqualTo(new Ended(0, "wrote " + file + "\n", ""));
-            assertThat(file).content().isEqualTo(format.write(POSTS, WordingOptions.of(POSTS)));
+            assertThat(file).content().isEqualTo(format.write(POSTS, WordingOptions.of(POSTS), English.LANGUAGE));
             String name = format.name().toLowerCase(Locale.ROOT);
             assertThat(run("write", chart, "--format", name))
-                    .isEqualTo(new Ended(0, format.write(POSTS, WordingOptions.of(POSTS)), ""));
+                    .isEqualTo(new Ended(0, format.write(POSTS, WordingOptions.of(POSTS), English.LANGUAGE), ""));
         }
     }
 
@@ -162,7 +163,10 @@ class WriteCommandTest {
             String name = format.name().toLowerCase(Locale.ROOT);
             assertThat(run("write", Charts.sound(folder), "--format", name, "--terms", "both"))
                     .isEqualTo(new Ended(
-                            0, format.write(POSTS, WordingOptions.of(POSTS), List.of(Terms.UK, Terms.US)), ""));
+                            0,
+                            format.write(
+                                    POSTS, WordingOptions.of(POSTS), List.of(Terms.UK, Terms.US), English.LANGUAGE),
+                            ""));
         }
     }
 

@@ -26,6 +26,7 @@ import edgewright.desk.work.ChartView;
 import edgewright.desk.work.Settings;
 import edgewright.desk.yarn.MeasureDialog;
 import edgewright.desk.yarn.YarnDialog;
+import edgewright.texts.English;
 import java.awt.Component;
 import java.awt.Container;
 import java.nio.file.Path;
@@ -76,7 +77,7 @@ class AccessWindowTest {
     @Test
     void everyControlOfThePieceWindowHasANameForTheEarAndAStableOne() {
         assertThat(execute(() -> {
-                    PieceWindow piece = new PieceWindow(desk, desk.bench(), new ChartView());
+                    PieceWindow piece = new PieceWindow(desk, desk.bench(), new ChartView(English.LANGUAGE));
                     List<String> nameless = nameless(piece);
                     piece.dispose();
                     return nameless;
@@ -95,10 +96,10 @@ class AccessWindowTest {
                 () -> new ShiftDialog(desk, 6),
                 () -> new LettersDialog(desk, chart, 3),
                 () -> YarnDialog.changing(desk, chart, chart.yarns().get(0)),
-                () -> new PublishDialog(desk, chart, new ChartView(), 2, Settings.ofUser()),
-                () -> new WordsDialog(desk, chart, new ChartView(), 2),
+                () -> new PublishDialog(desk, chart, new ChartView(English.LANGUAGE), 2, Settings.ofUser()),
+                () -> new WordsDialog(desk, chart, new ChartView(English.LANGUAGE), 2),
                 () -> new MeasureDialog(desk, YarnUse.NONE),
-                () -> new PictureDialog(desk, chart, new ChartView()));
+                () -> new PictureDialog(desk, chart, new ChartView(English.LANGUAGE)));
         for (Supplier<FormDialog> dialog : dialogs) {
             assertThat(execute(() -> {
                         FormDialog made = dialog.get();
@@ -114,7 +115,7 @@ class AccessWindowTest {
     void everyControlOfTheRoundGuideHasANameAndAMnemonicOfItsOwn() {
         List<String> shared = new ArrayList<>();
         assertThat(execute(() -> {
-                    GuideWindow guide = new GuideWindow(desk, desk.bench(), new ChartView());
+                    GuideWindow guide = new GuideWindow(desk, desk.bench(), new ChartView(English.LANGUAGE));
                     addShared(guide, new HashSet<>(), shared);
                     List<String> nameless = nameless(guide);
                     guide.dispose();
@@ -221,15 +222,15 @@ class AccessWindowTest {
                 new PropertiesDialog(desk, Desk.blank()),
                 new PatternDetailsDialog(desk, Desk.blank()),
                 new LettersDialog(desk, Desk.blank(), 2),
-                new PublishDialog(desk, Desk.blank(), new ChartView(), 1, Settings.ofUser()),
-                new PictureDialog(desk, Desk.blank(), new ChartView()),
-                new WordsDialog(desk, Desk.blank(), new ChartView(), 1),
+                new PublishDialog(desk, Desk.blank(), new ChartView(English.LANGUAGE), 1, Settings.ofUser()),
+                new PictureDialog(desk, Desk.blank(), new ChartView(English.LANGUAGE)),
+                new WordsDialog(desk, Desk.blank(), new ChartView(English.LANGUAGE), 1),
                 new MeasureDialog(desk, YarnUse.NONE),
                 YarnDialog.changing(desk, Desk.blank(), Desk.blank().yarns().get(0)))) {
             addShared(dialog, new HashSet<>(), shared);
             dialog.dispose();
         }
-        PieceWindow piece = new PieceWindow(desk, desk.bench(), new ChartView());
+        PieceWindow piece = new PieceWindow(desk, desk.bench(), new ChartView(English.LANGUAGE));
         addShared(piece, new HashSet<>(), shared);
         piece.dispose();
         return shared;

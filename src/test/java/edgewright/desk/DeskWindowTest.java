@@ -15,6 +15,7 @@ import edgewright.desk.parts.Look;
 import edgewright.desk.work.Settings;
 import edgewright.file.ChartFiles;
 import edgewright.file.ReadResult;
+import edgewright.texts.English;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
@@ -314,7 +315,8 @@ class DeskWindowTest {
         assertThat(window.textBox("words").text().replace('\u00a0', ' '))
                 .startsWith("Round 1, Peat. Side, with one corner chain at each end: multiple of 6 plus 3");
 
-        DeskFrame nextDay = execute(() -> new DeskFrame(Desk.blank(), new Settings(folder.resolve("desk.properties"))));
+        DeskFrame nextDay = execute(
+                () -> new DeskFrame(Desk.blank(), new Settings(folder.resolve("desk.properties")), English.LANGUAGE));
         FrameFixture tomorrow = new FrameFixture(robot, nextDay);
         tomorrow.show();
         assertThat(stitchesOfRoundOne(tomorrow)).isEqualTo("45");

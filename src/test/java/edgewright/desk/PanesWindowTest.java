@@ -22,6 +22,7 @@ import edgewright.desk.parts.RulePageView;
 import edgewright.desk.parts.TextColumn;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.yarn.YarnWindow;
+import edgewright.texts.English;
 import java.awt.Dimension;
 import java.nio.file.Path;
 import java.util.Comparator;
@@ -95,7 +96,7 @@ class PanesWindowTest {
 
     @Test
     void theDeskHasOneSizeForEveryCount() {
-        ChartView view = new ChartView();
+        ChartView view = new ChartView(English.LANGUAGE);
         GuideWindow guide = execute(() -> new GuideWindow(desk, desk.bench(), view));
         YarnWindow yarn = execute(() -> new YarnWindow(desk, desk.bench(), view));
         execute(() -> ((JSpinner) named(guide, "guideLevel")).setValue(9));
@@ -161,7 +162,8 @@ class PanesWindowTest {
 
     @Test
     void theLawsStandInTheHelpAsErrorsThenWarningsEachByTitle() {
-        HelpWindow help = execute(() -> new HelpWindow(desk, new DeskActions(), FindingSentences.english()));
+        HelpWindow help =
+                execute(() -> new HelpWindow(desk, new DeskActions(), FindingSentences.english(), English.LANGUAGE));
         @SuppressWarnings("unchecked") // The list of laws shows the entries of the rule book.
         JList<RuleEntry> list = (JList<RuleEntry>) named(help, "laws");
         List<RuleEntry> shown = execute(() -> IntStream.range(0, list.getModel().getSize())
@@ -178,7 +180,7 @@ class PanesWindowTest {
     private static List<String> headings(String rule) {
         return execute(() -> {
             TextColumn column = new TextColumn(0, 0, 0);
-            RulePageView.addTo(column, RuleBook.page(rule));
+            RulePageView.addTo(column, RuleBook.page(rule), English.LANGUAGE);
             return parts(column).stream()
                     .filter(JLabel.class::isInstance)
                     .map(part -> ((JLabel) part).getText())

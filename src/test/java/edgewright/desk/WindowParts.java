@@ -6,6 +6,7 @@ import static org.assertj.swing.timing.Pause.pause;
 import edgewright.chart.Chart;
 import edgewright.desk.parts.Look;
 import edgewright.desk.work.Settings;
+import edgewright.texts.English;
 import java.awt.Component;
 import java.awt.Container;
 import java.nio.file.Path;
@@ -24,7 +25,7 @@ public final class WindowParts {
     public static DeskFrame desk(Chart chart, Path folder) {
         return execute(() -> {
             Look.setUp(false);
-            return new DeskFrame(chart, new Settings(folder.resolve("desk.properties")));
+            return new DeskFrame(chart, new Settings(folder.resolve("desk.properties")), English.LANGUAGE);
         });
     }
 

@@ -11,6 +11,7 @@ import edgewright.chart.PatternDetails;
 import edgewright.chart.PerSide;
 import edgewright.chart.SideShape;
 import edgewright.chart.Yarn;
+import edgewright.texts.English;
 import edgewright.yarn.Amounts.OfYarn;
 import java.util.List;
 import java.util.Optional;
@@ -26,7 +27,7 @@ class YarnSentencesTest {
             new Amounts(List.of(), List.of(new OfYarn(CHALK.withMetresInHand(OptionalDouble.of(20)), 20)), List.of());
     private static final Chart STRIPES = Chart.blank("Stripes", new SideShape(1, 4, 1), 9, List.of(PEAT, CHALK, FOG));
 
-    private final YarnSentences says = new YarnSentences();
+    private final YarnSentences says = new YarnSentences(English.LANGUAGE);
 
     @Test
     void what_is_to_be_had_is_rounded_up_and_what_was_worked_is_not() {

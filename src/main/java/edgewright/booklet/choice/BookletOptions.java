@@ -7,6 +7,7 @@ import edgewright.chart.PerSide;
 import edgewright.chart.Terms;
 import edgewright.fit.FitPlan;
 import edgewright.fit.PatternSize;
+import edgewright.texts.Language;
 import edgewright.words.write.WordingOptions;
 import java.util.Objects;
 import java.util.Optional;
@@ -17,24 +18,32 @@ import java.util.OptionalDouble;
  *
  * @param draft whether a chart with error findings is published all the same, marked as a draft on every page
  * @param supplements which parts that not every maker needs are printed too
+ * @param language in which the pattern speaks
  */
 public record BookletOptions(
-        PrintChoice appearance, WordingChoice telling, PrintingNotice imprint, Supplements supplements, boolean draft) {
+        PrintChoice appearance,
+        WordingChoice telling,
+        PrintingNotice imprint,
+        Supplements supplements,
+        boolean draft,
+        Language language) {
     public BookletOptions {
         Objects.requireNonNull(appearance);
         Objects.requireNonNull(telling);
         Objects.requireNonNull(imprint);
         Objects.requireNonNull(supplements);
+        Objects.requireNonNull(language);
     }
 
     /** The pattern in the chart's own terms, for right-handed makers, on A4, for any size, with all supplements. */
-    public static BookletOptions of(Chart chart) {
+    public static BookletOptions of(Chart chart, Language language) {
         return new BookletOptions(
                 PrintChoice.STANDARD,
                 new WordingChoice(PrintedTerms.of(chart.terms()), Counting.STITCHES, HookHand.RIGHT, PatternSize.any()),
                 PrintingNotice.NONE,
                 Supplements.ALL,
-                false);
+                false,
+                language);
     }
 
     /** For whose eyes it is set. */
@@ -84,17 +93,17 @@ public record BookletOptions(
 
     /** Looking otherwise. */
     public BookletOptions with(PrintChoice other) {
-        return new BookletOptions(other, telling, imprint, supplements, draft);
+        return new BookletOptions(other, telling, imprint, supplements, draft, language);
     }
 
     /** Told otherwise. */
     public BookletOptions with(WordingChoice other) {
-        return new BookletOptions(appearance, other, imprint, supplements, draft);
+        return new BookletOptions(appearance, other, imprint, supplements, draft, language);
     }
 
     /** With another version and date. */
     public BookletOptions with(PrintingNotice other) {
-        return new BookletOptions(appearance, telling, other, supplements, draft);
+        return new BookletOptions(appearance, telling, other, supplements, draft, language);
     }
 
     /** In another edition. */
@@ -139,11 +148,11 @@ public record BookletOptions(
 
     /** With these supplements and no others. */
     public BookletOptions withSupplements(Supplements other) {
-        return new BookletOptions(appearance, telling, imprint, other, draft);
+        return new BookletOptions(appearance, telling, imprint, other, draft, language);
     }
 
     /** Published even with error findings, or not. */
     public BookletOptions withDraft(boolean allowed) {
-        return new BookletOptions(appearance, telling, imprint, supplements, allowed);
+        return new BookletOptions(appearance, telling, imprint, supplements, allowed, language);
     }
 }

@@ -31,7 +31,7 @@ public final class YarnPages {
 
     private final TextSetter setter;
     private final Chart chart;
-    private final YarnSentences sentences = new YarnSentences();
+    private final YarnSentences sentences;
     private final boolean oneSize;
     /** What the examples are called; none for one size. */
     private final List<String> sizes;
@@ -44,6 +44,7 @@ public final class YarnPages {
     public YarnPages(TextSetter setter, Chart chart, BookletOptions options) {
         this.setter = setter;
         this.chart = chart;
+        sentences = new YarnSentences(options.language());
         oneSize = options.repeats().isPresent();
         if (oneSize) {
             sizes = List.of();

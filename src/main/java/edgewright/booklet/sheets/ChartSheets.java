@@ -240,8 +240,9 @@ public final class ChartSheets {
 
     /** How an edition draws a chart, for either hand. */
     static PictureStyle styleOf(BookletOptions options) {
-        PictureStyle style =
-                options.edition() == Edition.BLACK_AND_WHITE ? PictureStyle.BLACK_AND_WHITE : PictureStyle.PRINT;
+        PictureStyle style = options.edition() == Edition.BLACK_AND_WHITE
+                ? PictureStyle.blackAndWhite(options.language())
+                : PictureStyle.print(options.language());
         return style.withHand(options.hand());
     }
 

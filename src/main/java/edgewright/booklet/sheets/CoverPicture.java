@@ -60,9 +60,10 @@ public final class CoverPicture {
 
     /** Fabric as an edition shows it, for either hand. */
     static PictureStyle style(BookletOptions options) {
+        PictureStyle fabric = PictureStyle.fabric(options.language());
         PictureStyle style = options.edition() == Edition.BLACK_AND_WHITE
-                ? PictureStyle.FABRIC.withInking(ColourMode.BLACK).withPalette(Palette.BLACK)
-                : PictureStyle.FABRIC;
+                ? fabric.withInking(ColourMode.BLACK).withPalette(Palette.BLACK)
+                : fabric;
         return style.withHand(options.hand());
     }
 

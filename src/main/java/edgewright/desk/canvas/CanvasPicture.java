@@ -46,7 +46,7 @@ final class CanvasPicture {
         this.dark = Look.isDark();
         this.large = isLarge(view);
         this.emphasis = Emphasis.of(findings);
-        PictureStyle style = (dark ? PictureStyle.DARK_SCREEN : PictureStyle.SCREEN)
+        PictureStyle style = (dark ? PictureStyle.darkScreen(view.language()) : PictureStyle.screen(view.language()))
                 .withCellMm(CELL_MM)
                 .withPalette(Look.palette())
                 .withFabric(layers.fabric())

@@ -130,13 +130,15 @@ public final class PictureDialog extends FormDialog {
 
     /** Dots an inch at which a cell gets as many pixels as were asked for. */
     double dotsPerInch() {
-        return value(cell) / PictureStyle.PRINT.cellMm() * MM_PER_INCH;
+        return value(cell) / PictureStyle.CELL_MM * MM_PER_INCH;
     }
 
     private PictureStyle style() {
         PictureStyle style = content() == Content.FABRIC
-                ? PictureStyle.FABRIC.withLook(FabricFill.WORKED)
-                : PictureStyle.PRINT.withFabric(content() == Content.CHART).withLegend(legend.isSelected());
+                ? PictureStyle.fabric(view.language()).withLook(FabricFill.WORKED)
+                : PictureStyle.print(view.language())
+                        .withFabric(content() == Content.CHART)
+                        .withLegend(legend.isSelected());
         PictureStyle repeated = style.withRepeats(value(repeats));
         return turned.isSelected() ? repeated.withTurn(view.turn()) : repeated;
     }

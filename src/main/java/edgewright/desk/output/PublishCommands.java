@@ -93,7 +93,8 @@ public final class PublishCommands {
                 .ifPresent(file -> jobs.begin(
                         DeskTexts.of("job.words", file.getFileName()),
                         worker -> {
-                            byte[] words = format.write(chart, options, terms).getBytes(StandardCharsets.UTF_8);
+                            byte[] words = format.write(chart, options, terms, view.language())
+                                    .getBytes(StandardCharsets.UTF_8);
                             SafeFile.write(file, out -> out.write(words));
                             return file;
                         },

@@ -19,6 +19,7 @@ import edgewright.desk.work.ChartView;
 import edgewright.desk.work.DeskTexts;
 import edgewright.desk.work.Settings;
 import edgewright.fit.PatternSize;
+import edgewright.texts.Language;
 import java.awt.Window;
 import java.util.List;
 import java.util.Locale;
@@ -37,6 +38,7 @@ import javax.swing.SpinnerNumberModel;
 public final class PublishDialog extends FormDialog {
     private final boolean unworkable;
     private final transient Settings settings;
+    private final transient Language language;
     private final JComboBox<Edition> edition = new JComboBox<>(Edition.values());
     private final JComboBox<Paper> paper = new JComboBox<>(Paper.values());
     private final JComboBox<ChartPaper> chartPaper = new JComboBox<>(ChartPaper.values());
@@ -62,6 +64,7 @@ public final class PublishDialog extends FormDialog {
     public PublishDialog(Window owner, Chart chart, ChartView view, int errors, Settings settings) {
         super(owner, "publish");
         this.settings = settings;
+        this.language = view.language();
         unworkable = errors > 0;
         edition.setRenderer(Forms.renderer((Edition each) -> DeskTexts.of("edition." + each.name())));
         field("publish.edition", edition).setSelectedItem(settings.choice(Edition.STANDARD));
@@ -124,7 +127,8 @@ public final class PublishDialog extends FormDialog {
                         PatternSize.of(size.repeats())),
                 new PrintingNotice(version.getText(), date.getText()),
                 new Supplements(guide.isSelected(), worksheet.isSelected(), yarn.isSelected()),
-                draft.isSelected());
+                draft.isSelected(),
+                language);
     }
 
     /** Keeps what suits the maker or the printer rather than the chart, for next time. */

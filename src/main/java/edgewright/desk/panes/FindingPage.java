@@ -9,6 +9,7 @@ import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.RulePageView;
 import edgewright.desk.parts.TextColumn;
 import edgewright.desk.work.DeskTexts;
+import edgewright.texts.Language;
 import java.awt.BorderLayout;
 import java.util.function.Consumer;
 import javax.swing.BorderFactory;
@@ -20,9 +21,11 @@ import javax.swing.JTextArea;
 final class FindingPage extends ColumnScroll {
     private final transient Consumer<Remedy> onRemedy;
     private final transient FindingSentences sentences;
+    private final transient Language language;
 
-    FindingPage(FindingSentences sentences, Consumer<Remedy> onRemedy) {
+    FindingPage(FindingSentences sentences, Language language, Consumer<Remedy> onRemedy) {
         super("findingPage");
+        this.language = language;
         this.onRemedy = onRemedy;
         this.sentences = sentences;
     }
@@ -49,7 +52,7 @@ final class FindingPage extends ColumnScroll {
                 number++;
             }
         }
-        RulePageView.addTo(column, RuleBook.page(finding.rule()));
+        RulePageView.addTo(column, RuleBook.page(finding.rule()), language);
         show(column);
     }
 

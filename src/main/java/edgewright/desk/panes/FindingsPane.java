@@ -12,6 +12,7 @@ import edgewright.desk.work.DeskTexts;
 import edgewright.desk.work.PlaceTexts;
 import edgewright.desk.work.Workbench;
 import edgewright.desk.work.WorkbenchChange;
+import edgewright.texts.Language;
 import java.awt.CardLayout;
 import java.awt.Component;
 import java.awt.event.MouseAdapter;
@@ -44,11 +45,11 @@ public final class FindingsPane extends JPanel {
     /** Set while the list follows the chart, so that it does not lead the cursor about. */
     private boolean following;
 
-    public FindingsPane(Workbench bench, FindingSentences sentences) {
+    public FindingsPane(Workbench bench, FindingSentences sentences, Language language) {
         super(new MigLayout("insets 10 12 12 12, gap 4, fill", "[grow, fill]", "[][][grow, fill]"));
         this.bench = bench;
         this.sentences = sentences;
-        page = new FindingPage(sentences, this::remedy);
+        page = new FindingPage(sentences, language, this::remedy);
         list.setName("findings");
         list.getAccessibleContext().setAccessibleName(DeskTexts.of("findings.heading"));
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);

@@ -7,6 +7,7 @@ import edgewright.draw.paint.Area;
 import edgewright.draw.picture.CornerPicture;
 import edgewright.draw.picture.PictureStyle;
 import edgewright.draw.raster.RasterSurface;
+import edgewright.texts.Language;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
@@ -19,10 +20,12 @@ final class LittlePicture extends JPanel {
     private static final int FEW_STITCHES = 3;
 
     private final transient Chart chart;
+    private final transient Language language;
     private transient CornerPicture picture;
 
-    LittlePicture(Chart chart, String caption) {
+    LittlePicture(Chart chart, String caption, Language language) {
         this.chart = chart;
+        this.language = language;
         setOpaque(false);
         getAccessibleContext().setAccessibleName(caption);
         draw();
@@ -30,7 +33,7 @@ final class LittlePicture extends JPanel {
 
     private void draw() {
         // So small a chart is clearer without brackets and arrows, and with a few stitches on each limb.
-        PictureStyle style = PictureStyle.SCREEN
+        PictureStyle style = PictureStyle.screen(language)
                 .withPalette(Look.palette())
                 .withLabels(false)
                 .withRepeats(Math.max(1, FEW_STITCHES / chart.shape().w()));
@@ -49,7 +52,7 @@ final class LittlePicture extends JPanel {
     @Override
     public Dimension getPreferredSize() {
         double pxPerMm = pxPerMm(getWidth() == 0 ? Integer.MAX_VALUE : getWidth());
-        return new Dimension((int) Math.ceil(picture.widthMm() * CELL_PX / PictureStyle.SCREEN.cellMm()), (int)
+        return new Dimension((int) Math.ceil(picture.widthMm() * CELL_PX / PictureStyle.CELL_MM), (int)
                 Math.ceil(picture.heightMm() * pxPerMm));
     }
 
@@ -64,7 +67,7 @@ final class LittlePicture extends JPanel {
     }
 
     private double pxPerMm(int widthPx) {
-        return Math.min(CELL_PX / PictureStyle.SCREEN.cellMm(), widthPx / picture.widthMm());
+        return Math.min(CELL_PX / PictureStyle.CELL_MM, widthPx / picture.widthMm());
     }
 
     @Override

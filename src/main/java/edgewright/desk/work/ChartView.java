@@ -3,10 +3,11 @@ package edgewright.desk.work;
 import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
 import edgewright.draw.picture.Rotation;
+import edgewright.texts.Language;
 import java.util.ArrayList;
 import java.util.List;
 
-/** How the chart is looked at: how large, how turned, which layers, how its sides are counted, and for which size. Nothing of it belongs to the chart. */
+/** How the chart is looked at: how large, how turned, which layers, how its sides are counted, for which size, and in which language. Nothing of it belongs to the chart. */
 public final class ChartView {
     /** What is shown of the two layers. */
     public enum Layers {
@@ -33,15 +34,22 @@ public final class ChartView {
     private Rotation turn = Rotation.NONE;
     private Layers layers = Layers.BOTH;
     private Counting counting;
+    private final Language language;
     private PerSide repeats = PerSide.all(USUAL_REPEATS);
 
-    public ChartView(Counting counting) {
+    public ChartView(Counting counting, Language language) {
         this.counting = counting;
+        this.language = language;
     }
 
     /** Everything as it comes: sides counted in stitches only. */
-    public ChartView() {
-        this(Counting.STITCHES);
+    public ChartView(Language language) {
+        this(Counting.STITCHES, language);
+    }
+
+    /** In which the desk, and what is made of the chart, speaks. */
+    public Language language() {
+        return language;
     }
 
     /** The edge of a cell, in pixels before the scaling of the screen. */

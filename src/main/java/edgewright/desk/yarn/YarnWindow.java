@@ -44,7 +44,7 @@ import net.miginfocom.swing.MigLayout;
 public final class YarnWindow extends JDialog {
     private final transient Workbench bench;
     private final transient ChartView view;
-    private final transient YarnSentences sentences = new YarnSentences();
+    private final transient YarnSentences sentences;
     private final SizeSpinners size;
     private final JButton stop = Forms.caption(new JButton(), "yarns.stop");
     private final JLabel base = Look.quiet(" ");
@@ -60,6 +60,7 @@ public final class YarnWindow extends JDialog {
         super(owner, DeskTexts.of("yarns.title"), ModalityType.MODELESS);
         this.bench = bench;
         this.view = view;
+        sentences = new YarnSentences(view.language());
         size = new SizeSpinners(view, "yarns.level", "yarns.upright");
         setName("yarnWindow");
         setLayout(new BorderLayout());

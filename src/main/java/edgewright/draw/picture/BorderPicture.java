@@ -1,5 +1,7 @@
 package edgewright.draw.picture;
 
+import static edgewright.texts.Arg.arg;
+
 import edgewright.chart.BorderGrid;
 import edgewright.chart.Chart;
 import edgewright.chart.Colour;
@@ -74,8 +76,8 @@ final class BorderPicture {
         return new Drawing(
                 sheet.widthMm(),
                 sheet.heightMm(),
-                PictureTexts.of("border.title", chart.title()),
-                PictureTexts.of("border.description", chart.title()),
+                style.says().text("border-title", arg("title", chart.title())),
+                style.says().text("border-description", arg("title", chart.title())),
                 marks);
     }
 

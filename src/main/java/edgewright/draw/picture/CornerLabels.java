@@ -1,5 +1,7 @@
 package edgewright.draw.picture;
 
+import static edgewright.texts.Arg.count;
+
 import edgewright.chart.Chart;
 import edgewright.chart.Colour;
 import edgewright.chart.GridCell;
@@ -136,7 +138,7 @@ final class CornerLabels {
     }
 
     private void number(List<Mark> marks, int round, double xMm, double baseMm, Shape.Anchor anchor) {
-        String text = round == 0 ? PictureTexts.of("base") : Integer.toString(round);
+        String text = round == 0 ? style.says().text("base") : Integer.toString(round);
         Shape.Weight weight = round > 0 && round % 10 == 0 ? Shape.Weight.BOLD : Shape.Weight.REGULAR;
         double size = anchor == Shape.Anchor.MIDDLE
                 ? CornerSheet.fitted(text, weight, sheet.numberSizeMm(), 0.92 * cellMm)
@@ -217,7 +219,7 @@ final class CornerLabels {
                 List.of(
                         new Shape.Line(arrow, 0.08 * cellMm, palette.accent()),
                         new Shape.Text(
-                                PictureTexts.of("direction"),
+                                style.says().text("direction"),
                                 x,
                                 y + Lettering.CAPITAL * size / 2,
                                 size,
@@ -265,7 +267,7 @@ final class CornerLabels {
 
     private Shape repeatText(boolean incoming, double start, double end, double depth) {
         Frame paper = layout.paperFrame();
-        String text = PictureTexts.of("repeat", shape.w());
+        String text = style.says().text("repeat", count("stitches", shape.w()));
         double size = sheet.numberSizeMm();
         double half = Lettering.widthMm(text, Shape.Weight.REGULAR, size) / cellMm / 2;
         // In the middle of the bracket, not beyond the end of the limb; but clear of the other limb's words before all.
@@ -293,7 +295,7 @@ final class CornerLabels {
         Section section = ragged.section();
         int atEnd = section == Section.TO_CORNER ? 1 : ragged.expected();
         Place last = new Place(ragged.round(), section, Math.max(1, atEnd));
-        String text = PictureTexts.of("surplus", ragged.length() - ragged.expected());
+        String text = style.says().text("surplus", count("stitches", ragged.length() - ragged.expected()));
         double size = 0.42 * cellMm;
         double width = Lettering.widthMm(text, Shape.Weight.BOLD, size) + 0.2 * cellMm;
         for (GridCell cell : layout.cellsOf(last)) {

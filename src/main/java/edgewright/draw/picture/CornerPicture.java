@@ -1,5 +1,8 @@
 package edgewright.draw.picture;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.count;
+
 import edgewright.chart.Chart;
 import edgewright.chart.GridCell;
 import edgewright.chart.Place;
@@ -97,17 +100,18 @@ public final class CornerPicture {
 
     /** The whole picture. */
     public Drawing drawing() {
-        String repeats = PictureTexts.of("corner.repeats", layout.repeats());
+        String repeats = style.says().text("corner-repeats", count("repeats", layout.repeats()));
         return new Drawing(
                 widthMm(),
                 heightMm(),
-                PictureTexts.of("corner.title", chart.title()),
-                PictureTexts.of(
-                        "corner.description",
-                        chart.title(),
-                        chart.rounds().size(),
-                        repeats,
-                        chart.shape().w()),
+                style.says().text("corner-title", arg("title", chart.title())),
+                style.says()
+                        .text(
+                                "corner-description",
+                                arg("title", chart.title()),
+                                count("rounds", chart.rounds().size()),
+                                arg("shown", repeats),
+                                count("stitches", chart.shape().w())),
                 marksIn(new Area(0, 0, widthMm(), heightMm())));
     }
 

@@ -1,5 +1,7 @@
 package edgewright.draw.picture;
 
+import static edgewright.texts.Arg.count;
+
 import edgewright.chart.Chart;
 import edgewright.draw.marks.Emphasis;
 import edgewright.draw.marks.Mark;
@@ -46,7 +48,7 @@ final class CornerSheet {
         numberSizeMm = fitted(widest, Shape.Weight.BOLD, NUMBER_SIZE * c, 0.92 * c);
         numberWidthMm = Math.max(
                 Lettering.widthMm(widest, Shape.Weight.BOLD, numberSizeMm),
-                Lettering.widthMm(PictureTexts.of("base"), Shape.Weight.REGULAR, numberSizeMm));
+                Lettering.widthMm(style.says().text("base"), Shape.Weight.REGULAR, numberSizeMm));
         double widestId = chart.yarns().stream()
                 .mapToDouble(yarn -> Lettering.widthMm(yarn.id(), Shape.Weight.BOLD, CHIP_SIZE * c))
                 .max()
@@ -103,8 +105,10 @@ final class CornerSheet {
         double corner = (bare.rounds() + 1) * c;
         double repeat = corner
                 + REPEAT_WORDS_AT * c
-                + wordsMm(PictureTexts.of("repeat", bare.grid().shape().w()));
-        double direction = (directionArm(bare) + DIRECTION_WORDS_GAP) * c + wordsMm(PictureTexts.of("direction"));
+                + wordsMm(style.says()
+                        .text("repeat", count("stitches", bare.grid().shape().w())));
+        double direction = (directionArm(bare) + DIRECTION_WORDS_GAP) * c
+                + wordsMm(style.says().text("direction"));
         return margins.inArms(
                 style,
                 Math.max(repeat, direction) + EDGE * c - bare.area().widthMm(),

@@ -1,5 +1,9 @@
 package edgewright.draw.picture;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.count;
+import static edgewright.texts.Arg.number;
+
 import edgewright.check.Finding;
 import edgewright.check.FindingSentences;
 import edgewright.check.Verdict;
@@ -10,6 +14,7 @@ import edgewright.draw.paint.Area;
 import edgewright.draw.paint.Palette;
 import edgewright.draw.paint.PenPath;
 import edgewright.draw.paint.Shape;
+import edgewright.texts.Messages;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -25,8 +30,9 @@ public final class DraftFindings {
     private DraftFindings() {}
 
     /** The drawing on a sheet that is longer at its foot. */
-    public static Drawing under(Drawing drawing, Verdict verdict, Palette palette) {
-        List<String> lines = lines(verdict);
+    public static Drawing under(Drawing drawing, Verdict verdict, PictureStyle style) {
+        Palette palette = style.palette();
+        List<String> lines = lines(verdict, style.says());
         double stripMm = lines.size() * LINE_MM + 2 * EDGE_MM;
         Area strip = new Area(0, drawing.heightMm(), drawing.widthMm(), stripMm);
         List<Mark> marks = new ArrayList<>();
@@ -50,23 +56,26 @@ public final class DraftFindings {
         return new Drawing(
                 drawing.widthMm(),
                 drawing.heightMm() + stripMm,
-                PictureTexts.of("draft.title", drawing.title()),
+                style.says().text("draft-title", arg("title", drawing.title())),
                 drawing.description(),
                 marks);
     }
 
-    private static List<String> lines(Verdict verdict) {
+    private static List<String> lines(Verdict verdict, Messages says) {
         FindingSentences sentences = FindingSentences.english();
         List<String> lines = new ArrayList<>();
-        lines.add(PictureTexts.of("draft"));
+        lines.add(says.text("draft"));
         List<Finding> findings = verdict.findings();
         for (int i = 0; i < Math.min(findings.size(), MOST_FINDINGS); i++) {
             Finding finding = findings.get(i);
-            lines.add(PictureTexts.of(
-                    "draft.finding", i + 1, sentences.of(finding.where()), sentences.title(finding.rule())));
+            lines.add(says.text(
+                    "draft-finding",
+                    number("finding", i + 1),
+                    arg("place", sentences.of(finding.where())),
+                    arg("rule", sentences.title(finding.rule()))));
         }
         if (findings.size() > MOST_FINDINGS) {
-            lines.add(PictureTexts.of("draft.more", findings.size() - MOST_FINDINGS));
+            lines.add(says.text("draft-more", count("findings", findings.size() - MOST_FINDINGS)));
         }
         return lines;
     }

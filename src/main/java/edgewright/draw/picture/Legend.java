@@ -1,5 +1,8 @@
 package edgewright.draw.picture;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.count;
+
 import edgewright.chart.Chart;
 import edgewright.chart.Colour;
 import edgewright.chart.HookHand;
@@ -18,6 +21,7 @@ import edgewright.draw.paint.Lettering;
 import edgewright.draw.paint.Palette;
 import edgewright.draw.paint.PenPath;
 import edgewright.draw.paint.Shape;
+import edgewright.texts.Messages;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -56,7 +60,7 @@ public final class Legend {
 
     /** The legend of a chart as a drawing of its own, with the stitches named in words that hold for any terms. */
     public static Drawing of(Chart chart, PictureStyle style, Emphasis emphasis) {
-        return of(chart, style, emphasis, Legend::plainName);
+        return of(chart, style, emphasis, stitch -> plainName(stitch, style.says()));
     }
 
     /**
@@ -72,14 +76,14 @@ public final class Legend {
         return new Drawing(
                 legend.widthMm + 2 * edge,
                 legend.heightMm + 2 * edge,
-                PictureTexts.of("legend.title", chart.title()),
-                PictureTexts.of("legend.description"),
+                style.says().text("legend-title", arg("title", chart.title())),
+                style.says().text("legend-description"),
                 legend.marks);
     }
 
     /** The legend to be set into the chart, with the title of the border above it. */
     static Legend inChart(Chart chart, PictureStyle style, Emphasis emphasis) {
-        return new Legend(chart, style, emphasis, Legend::plainName, true);
+        return new Legend(chart, style, emphasis, stitch -> plainName(stitch, style.says()), true);
     }
 
     double widthMm() {
@@ -97,12 +101,12 @@ public final class Legend {
         return List.copyOf(moved.marks);
     }
 
-    private static String plainName(Stitch stitch) {
+    private static String plainName(Stitch stitch, Messages says) {
         return switch (stitch) {
-            case BACK_LOOP -> PictureTexts.of("legend.back-loop");
-            case PLAIN -> PictureTexts.of("legend.plain");
-            case LONG -> PictureTexts.of("legend.long");
-            case CHAIN -> PictureTexts.of("legend.chain");
+            case BACK_LOOP -> says.text("legend-back-loop");
+            case PLAIN -> says.text("legend-plain");
+            case LONG -> says.text("legend-long");
+            case CHAIN -> says.text("legend-chain");
         };
     }
 
@@ -197,14 +201,20 @@ public final class Legend {
                 true,
                 chart.corner().chains(),
                 style.inking().on(ground)));
-        return row(shapes, PictureTexts.of("legend.corner", chart.corner().chains()), x, y, 1);
+        return row(
+                shapes,
+                style.says()
+                        .text("legend-corner", count("chains", chart.corner().chains())),
+                x,
+                y,
+                1);
     }
 
     private double base(double x, double y) {
         Colour ground = ground(style.palette().base());
         List<Shape> shapes = new ArrayList<>(cell(new Area(x, y, c, c), ground));
         shapes.addAll(signs(x, y).base(ground, style.palette()));
-        return row(shapes, PictureTexts.of("legend.base"), x, y, 1);
+        return row(shapes, style.says().text("legend-base"), x, y, 1);
     }
 
     /** A corner of squared paper with one heavier line each way. */
@@ -221,12 +231,12 @@ public final class Legend {
                 PenPath.line(x, y + 0.5 * c, x + c, y + 0.5 * c), CornerLines.TENTH * c, palette.tenth()));
         shapes.add(CornerLines.solid(
                 PenPath.line(x + 0.5 * c, y, x + 0.5 * c, y + c), CornerLines.TENTH * c, palette.tenth()));
-        return row(shapes, PictureTexts.of("legend.tenth"), x, y, 1);
+        return row(shapes, style.says().text("legend-tenth"), x, y, 1);
     }
 
     private double missing(double x, double y) {
         List<Shape> shapes = signs(x, y).missing(style.palette());
-        return row(shapes, PictureTexts.of("legend.missing"), x, y, 1);
+        return row(shapes, style.says().text("legend-missing"), x, y, 1);
     }
 
     private double yarn(Yarn yarn, double x, double y) {
@@ -247,7 +257,7 @@ public final class Legend {
                 MarkKind.LEGEND,
                 Optional.of(yarn.id()),
                 shapes,
-                PictureTexts.of("legend.yarn", yarn.name()),
+                style.says().text("legend-yarn", arg("yarn", yarn.name())),
                 x,
                 textAt,
                 y,
@@ -257,8 +267,8 @@ public final class Legend {
     private double flag(Severity severity, double x, double y) {
         Emphasis.Flag sample = new Emphasis.Flag(1, severity, Optional.empty(), OptionalInt.empty());
         List<Shape> shapes = FindingShapes.ring(new Area(x, y, c, c), List.of(sample), style.palette());
-        String key = severity == Severity.ERROR ? "legend.error" : "legend.warning";
-        return row(shapes, PictureTexts.of(key), x, y, 1);
+        String meaning = style.says().text(severity == Severity.ERROR ? "legend-error" : "legend-warning");
+        return row(shapes, meaning, x, y, 1);
     }
 
     private List<Shape> cell(Area area, Colour ground) {

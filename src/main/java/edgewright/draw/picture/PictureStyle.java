@@ -5,10 +5,12 @@ import edgewright.chart.Colour;
 import edgewright.chart.HookHand;
 import edgewright.draw.paint.ColourMode;
 import edgewright.draw.paint.Palette;
+import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import java.util.OptionalInt;
 
 /**
- * How a chart is to be drawn. Start from {@link #PRINT}, {@link #SCREEN}, {@link #DARK_SCREEN} or {@link #FABRIC} and change
+ * How a chart is to be drawn. Start from {@link #print}, {@link #screen}, {@link #darkScreen} or {@link #fabric} and change
  * what is wanted.
  *
  * @param cellMm the edge of a cell; more than 0. Everything else grows with it
@@ -24,6 +26,7 @@ import java.util.OptionalInt;
  * @param inking in the colours of the yarns, or in black alone; that is meant for the palette {@link Palette#BLACK}
  * @param hand whose border is drawn: that of a left-handed maker lies as in a mirror, and is then turned. Letters and numbers
  *     are not mirrored, and neither are hatches
+ * @param language in which the picture speaks: its labels, its title and what is said of it to those who do not see it
  */
 public record PictureStyle(
         double cellMm,
@@ -37,46 +40,10 @@ public record PictureStyle(
         Rotation turn,
         OptionalInt repeats,
         ColourMode inking,
-        HookHand hand) {
-    /** Both layers on white paper with a legend: a complete chart. */
-    public static final PictureStyle PRINT = new PictureStyle(
-            5,
-            Palette.LIGHT,
-            true,
-            true,
-            true,
-            true,
-            true,
-            FabricFill.FLAT,
-            Rotation.NONE,
-            OptionalInt.empty(),
-            ColourMode.COLOUR,
-            HookHand.RIGHT);
-
-    /** Both layers on a light screen; the legend is elsewhere. */
-    public static final PictureStyle SCREEN = PRINT.withLegend(false);
-
-    /** Both layers on a dark screen; the legend is elsewhere. */
-    public static final PictureStyle DARK_SCREEN = SCREEN.withPalette(Palette.DARK);
-
-    /** The worked border alone, without marks, lines and labels. */
-    public static final PictureStyle FABRIC = new PictureStyle(
-            5,
-            Palette.LIGHT,
-            true,
-            false,
-            false,
-            false,
-            false,
-            FabricFill.WORKED,
-            Rotation.NONE,
-            OptionalInt.empty(),
-            ColourMode.COLOUR,
-            HookHand.RIGHT);
-
-    /** A complete chart in one ink: marks, letters and hatches. */
-    public static final PictureStyle BLACK_AND_WHITE =
-            PRINT.withPalette(Palette.BLACK).withInking(ColourMode.BLACK);
+        HookHand hand,
+        Language language) {
+    /** The usual edge of a cell. */
+    public static final double CELL_MM = 5;
 
     /** The fewest stitches of repeats in the picture of an example. */
     private static final int ENOUGH_FOR_EXAMPLE = 4;
@@ -90,66 +57,121 @@ public record PictureStyle(
         }
     }
 
+    /** Both layers on white paper with a legend: a complete chart. */
+    public static PictureStyle print(Language language) {
+        return new PictureStyle(
+                CELL_MM,
+                Palette.LIGHT,
+                true,
+                true,
+                true,
+                true,
+                true,
+                FabricFill.FLAT,
+                Rotation.NONE,
+                OptionalInt.empty(),
+                ColourMode.COLOUR,
+                HookHand.RIGHT,
+                language);
+    }
+
+    /** Both layers on a light screen; the legend is elsewhere. */
+    public static PictureStyle screen(Language language) {
+        return print(language).withLegend(false);
+    }
+
+    /** Both layers on a dark screen; the legend is elsewhere. */
+    public static PictureStyle darkScreen(Language language) {
+        return screen(language).withPalette(Palette.DARK);
+    }
+
+    /** The worked border alone, without marks, lines and labels. */
+    public static PictureStyle fabric(Language language) {
+        return screen(language)
+                .withMarks(false)
+                .withGrid(false)
+                .withLabels(false)
+                .withLook(FabricFill.WORKED);
+    }
+
+    /** A complete chart in one ink: marks, letters and hatches. */
+    public static PictureStyle blackAndWhite(Language language) {
+        return print(language).withPalette(Palette.BLACK).withInking(ColourMode.BLACK);
+    }
+
     /** For a small picture of a chart of a few rounds that shows one thing, such as a rule: no more repeats than it needs. */
-    public static PictureStyle example(Chart chart) {
+    public static PictureStyle example(Chart chart, Language language) {
         int w = chart.shape().w();
-        return SCREEN.withRepeats((ENOUGH_FOR_EXAMPLE + w - 1) / w);
+        return screen(language).withRepeats((ENOUGH_FOR_EXAMPLE + w - 1) / w);
     }
 
     /** How often a repeat of this width is drawn on each limb. */
     public int repeatsOf(int width) {
-        return repeats.orElse((ENOUGH_STITCHES + width - 1) / width);
+        return repeats.orElse(usualRepeats(width));
+    }
+
+    /** How often a repeat of this width is drawn on each limb where no number of repeats is asked for. */
+    public static int usualRepeats(int width) {
+        return (ENOUGH_STITCHES + width - 1) / width;
+    }
+
+    /** The words in pictures. */
+    Messages says() {
+        return language.messages("draw");
     }
 
     /** With cells of another size. */
     public PictureStyle withCellMm(double newCellMm) {
         return new PictureStyle(
-                newCellMm, palette, fabric, marks, grid, labels, legend, look, turn, repeats, inking, hand);
+                newCellMm, palette, fabric, marks, grid, labels, legend, look, turn, repeats, inking, hand, language);
     }
 
     /** In other colours. */
     public PictureStyle withPalette(Palette newPalette) {
         return new PictureStyle(
-                cellMm, newPalette, fabric, marks, grid, labels, legend, look, turn, repeats, inking, hand);
+                cellMm, newPalette, fabric, marks, grid, labels, legend, look, turn, repeats, inking, hand, language);
     }
 
     /** With the layer of what shows, or without. */
     public PictureStyle withFabric(boolean shown) {
-        return new PictureStyle(cellMm, palette, shown, marks, grid, labels, legend, look, turn, repeats, inking, hand);
+        return new PictureStyle(
+                cellMm, palette, shown, marks, grid, labels, legend, look, turn, repeats, inking, hand, language);
     }
 
     /** With the layer of what to do, or without. */
     public PictureStyle withMarks(boolean shown) {
         return new PictureStyle(
-                cellMm, palette, fabric, shown, grid, labels, legend, look, turn, repeats, inking, hand);
+                cellMm, palette, fabric, shown, grid, labels, legend, look, turn, repeats, inking, hand, language);
     }
 
     /** With lines between cells, or without. */
     public PictureStyle withGrid(boolean shown) {
         return new PictureStyle(
-                cellMm, palette, fabric, marks, shown, labels, legend, look, turn, repeats, inking, hand);
+                cellMm, palette, fabric, marks, shown, labels, legend, look, turn, repeats, inking, hand, language);
     }
 
     /** With numbers, letters, arrow and brackets, or without. */
     public PictureStyle withLabels(boolean shown) {
-        return new PictureStyle(cellMm, palette, fabric, marks, grid, shown, legend, look, turn, repeats, inking, hand);
+        return new PictureStyle(
+                cellMm, palette, fabric, marks, grid, shown, legend, look, turn, repeats, inking, hand, language);
     }
 
     /** With the legend in the same drawing, or without. */
     public PictureStyle withLegend(boolean shown) {
-        return new PictureStyle(cellMm, palette, fabric, marks, grid, labels, shown, look, turn, repeats, inking, hand);
+        return new PictureStyle(
+                cellMm, palette, fabric, marks, grid, labels, shown, look, turn, repeats, inking, hand, language);
     }
 
     /** With fabric filled otherwise. */
     public PictureStyle withLook(FabricFill newLook) {
         return new PictureStyle(
-                cellMm, palette, fabric, marks, grid, labels, legend, newLook, turn, repeats, inking, hand);
+                cellMm, palette, fabric, marks, grid, labels, legend, newLook, turn, repeats, inking, hand, language);
     }
 
     /** With the corner lying otherwise. */
     public PictureStyle withTurn(Rotation newTurn) {
         return new PictureStyle(
-                cellMm, palette, fabric, marks, grid, labels, legend, look, newTurn, repeats, inking, hand);
+                cellMm, palette, fabric, marks, grid, labels, legend, look, newTurn, repeats, inking, hand, language);
     }
 
     /** With the repeat drawn that often on each limb. */
@@ -166,19 +188,20 @@ public record PictureStyle(
                 turn,
                 OptionalInt.of(newRepeats),
                 inking,
-                hand);
+                hand,
+                language);
     }
 
     /** In colours or in black. */
     public PictureStyle withInking(ColourMode newInking) {
         return new PictureStyle(
-                cellMm, palette, fabric, marks, grid, labels, legend, look, turn, repeats, newInking, hand);
+                cellMm, palette, fabric, marks, grid, labels, legend, look, turn, repeats, newInking, hand, language);
     }
 
     /** For a maker of that hand. */
     public PictureStyle withHand(HookHand newHand) {
         return new PictureStyle(
-                cellMm, palette, fabric, marks, grid, labels, legend, look, turn, repeats, inking, newHand);
+                cellMm, palette, fabric, marks, grid, labels, legend, look, turn, repeats, inking, newHand, language);
     }
 
     /** What marks lie on where this colour shows: that colour, or the paper where there is none. */

@@ -20,6 +20,7 @@ import edgewright.chart.Start;
 import edgewright.fit.GuideSentences;
 import edgewright.fit.Landmarks;
 import edgewright.fit.Starts;
+import edgewright.texts.English;
 import edgewright.words.page.RoundParts;
 import edgewright.words.write.PatternWriter;
 import edgewright.words.write.WordingOptions;
@@ -41,7 +42,7 @@ class GuidePagesTest {
     private static final Supplements GUIDE = new Supplements(true, false);
 
     private static BookletOptions options(Chart chart) {
-        return BookletOptions.of(chart).withDraft(true).withSupplements(GUIDE);
+        return BookletOptions.of(chart, English.LANGUAGE).withDraft(true).withSupplements(GUIDE);
     }
 
     /** Blanks of any kind are one blank, as they are to whoever listens. */

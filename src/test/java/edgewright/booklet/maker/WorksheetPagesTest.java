@@ -19,6 +19,7 @@ import edgewright.chart.PerSide;
 import edgewright.chart.SideShape;
 import edgewright.chart.Swatch;
 import edgewright.fit.ChangeRounds;
+import edgewright.texts.English;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,7 +41,7 @@ class WorksheetPagesTest {
     private static final PerSide SIZE = new PerSide(5, 4, 5, 4);
 
     private static BookletOptions options(Chart chart) {
-        return BookletOptions.of(chart).withDraft(true).withSupplements(WORKSHEET);
+        return BookletOptions.of(chart, English.LANGUAGE).withDraft(true).withSupplements(WORKSHEET);
     }
 
     /** What is heard of the worksheet. */

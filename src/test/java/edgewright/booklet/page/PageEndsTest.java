@@ -20,6 +20,7 @@ import edgewright.chart.PerSide;
 import edgewright.chart.SideShape;
 import edgewright.chart.Yarn;
 import edgewright.check.Checker;
+import edgewright.texts.English;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -42,7 +43,8 @@ class PageEndsTest {
     private static Stream<Arguments> patterns() throws IOException {
         List<Arguments> patterns = new ArrayList<>();
         for (String sample : MarksReadBackTest.samples().toList()) {
-            BookletOptions plain = BookletOptions.of(Published.sample(sample)).withDraft(true);
+            BookletOptions plain = BookletOptions.of(Published.sample(sample), English.LANGUAGE)
+                    .withDraft(true);
             for (Edition edition : Edition.values()) {
                 Paper paper = patterns.size() % 2 == 0 ? Paper.A4 : Paper.LETTER;
                 patterns.add(arguments(
@@ -55,7 +57,7 @@ class PageEndsTest {
         }
         Chart yarns = manyYarns();
         for (Edition edition : Edition.values()) {
-            BookletOptions plain = BookletOptions.of(yarns);
+            BookletOptions plain = BookletOptions.of(yarns, English.LANGUAGE);
             patterns.add(arguments(yarns, plain.with(plain.appearance().withEdition(edition))));
             patterns.add(arguments(
                     yarns, plain.with(plain.appearance().withEdition(edition)).withRepeats(new PerSide(9, 7, 9, 7))));

@@ -11,6 +11,7 @@ import edgewright.booklet.page.ColumnSlice.Piece;
 import edgewright.booklet.page.Paginator.Placed;
 import edgewright.booklet.sheets.MarksReadBackTest;
 import edgewright.chart.Chart;
+import edgewright.texts.English;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -47,7 +48,8 @@ class RhythmTest {
     @MethodSource("patterns")
     void everyLineStandsOnTheGridAndNoneIsLeftAlone(String sample, Edition edition) throws IOException {
         Chart chart = Published.sample(sample);
-        BookletOptions options = BookletOptions.of(chart).withEdition(edition).withDraft(true);
+        BookletOptions options =
+                BookletOptions.of(chart, English.LANGUAGE).withEdition(edition).withDraft(true);
         SetPages set = SetPages.of(chart, options);
         assertThat(offTheGrid(set.pages(), set.sheet())).isEmpty();
         assertThat(set.boldAtTheFoot()).isEmpty();

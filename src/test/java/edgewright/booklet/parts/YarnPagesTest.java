@@ -9,6 +9,7 @@ import edgewright.chart.Ball;
 import edgewright.chart.Chart;
 import edgewright.chart.Colour;
 import edgewright.chart.PerSide;
+import edgewright.texts.English;
 import edgewright.yarn.Amounts;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -23,7 +24,7 @@ class YarnPagesTest {
     private static final PerSide SIZE = new PerSide(4, 3, 4, 3);
 
     private static BookletOptions sized(Chart chart) {
-        return BookletOptions.of(chart).withRepeats(SIZE);
+        return BookletOptions.of(chart, English.LANGUAGE).withRepeats(SIZE);
     }
 
     @Test
@@ -66,7 +67,11 @@ class YarnPagesTest {
             Amounts amounts = Amounts.of(REED_BANK, PerSide.all(example));
             row.append(' ').append((long) Math.ceil(amounts.yarns().get(0).metres()));
         }
-        assertThat(heard(REED_BANK, BookletOptions.of(REED_BANK), "How much yarn", "From the designer"))
+        assertThat(heard(
+                        REED_BANK,
+                        BookletOptions.of(REED_BANK, English.LANGUAGE),
+                        "How much yarn",
+                        "From the designer"))
                 .contains(repeats.get(0) + " repeats, m")
                 .contains(row + " B Chalk");
     }
@@ -76,7 +81,7 @@ class YarnPagesTest {
         Chart pale = REED_BANK.withYarns(List.of(
                 REED_BANK.yarns().get(0).withColour(Colour.parse("#e4dccb")),
                 REED_BANK.yarns().get(1)));
-        assertThat(heard(pale, BookletOptions.of(pale), "How much yarn", "From the designer"))
+        assertThat(heard(pale, BookletOptions.of(pale, English.LANGUAGE), "How much yarn", "From the designer"))
                 .contains("Peat and Chalk are hard to tell apart: ratio 1.1");
     }
 

@@ -13,6 +13,7 @@ import edgewright.chart.Chart;
 import edgewright.chart.Colour;
 import edgewright.chart.SideShape;
 import edgewright.chart.Yarn;
+import edgewright.texts.English;
 import edgewright.words.write.PatternWriter;
 import edgewright.words.write.WordingOptions;
 import java.io.IOException;
@@ -37,7 +38,8 @@ class ChartInWordsTest {
             value = ChartPaper.class,
             names = {"SAME", "POSTER"})
     void eachRoundIsHeardOnceWithASheetThatShowsIt(ChartPaper paper) throws Exception {
-        BookletOptions options = EditionsTest.on(paper, BookletOptions.of(LONG)).withSupplements(Supplements.NONE);
+        BookletOptions options = EditionsTest.on(paper, BookletOptions.of(LONG, English.LANGUAGE))
+                .withSupplements(Supplements.NONE);
         try (ReadBack read = Published.read(LONG, options)) {
             String heard = String.join(
                     " ",
@@ -59,7 +61,7 @@ class ChartInWordsTest {
 
     @Test
     void aSheetSaysWhichOfItsRoundsWereToldBeforeAndWhichStandElsewhere() {
-        ChartInWords words = new ChartInWords(LONG, BookletOptions.of(LONG));
+        ChartInWords words = new ChartInWords(LONG, BookletOptions.of(LONG, English.LANGUAGE));
         String first = words.ofSheet(1, 3, List.of(4, 5, 6, 9));
         assertThat(first)
                 .startsWith(
@@ -80,7 +82,7 @@ class ChartInWordsTest {
     @Test
     void aChartOfFewRoundsIsToldInOne() throws IOException {
         Chart few = LONG.withRounds(LONG.rounds().subList(0, 10));
-        ChartInWords words = new ChartInWords(few, BookletOptions.of(few));
+        ChartInWords words = new ChartInWords(few, BookletOptions.of(few, English.LANGUAGE));
         assertThat(words.inOne()).isEqualTo(words.ofWhole(2)).contains("Round 1, Peat.", "Round 10, Chalk.");
         assertThat(words.ofSheet(1, 2, List.of(1, 2)))
                 .isEqualTo(

@@ -20,6 +20,7 @@ import edgewright.booklet.page.YarnChips;
 import edgewright.chart.Chart;
 import edgewright.chart.GridCell;
 import edgewright.chart.HookHand;
+import edgewright.draw.EnglishStyle;
 import edgewright.draw.marks.Drawing;
 import edgewright.draw.marks.Emphasis;
 import edgewright.draw.marks.Layer;
@@ -28,7 +29,7 @@ import edgewright.draw.marks.MarkKind;
 import edgewright.draw.paint.Shape;
 import edgewright.draw.paint.Surface;
 import edgewright.draw.picture.CornerPicture;
-import edgewright.draw.picture.PictureStyle;
+import edgewright.texts.English;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -96,13 +97,15 @@ class ChartSheetsTest {
             String sample, Paper paper, double cellMm, Edition edition, ChartPaper chartPaper, HookHand hand)
             throws IOException {
         Chart chart = Published.sample(sample);
-        BookletOptions options =
-                BookletOptions.of(chart).withPaper(paper).withEdition(edition).withHand(hand);
+        BookletOptions options = BookletOptions.of(chart, English.LANGUAGE)
+                .withPaper(paper)
+                .withEdition(edition)
+                .withHand(hand);
         options = options.with(options.appearance().withChartPaper(chartPaper));
         if (cellMm > 0) {
             options = options.withCellMm(cellMm);
         }
-        Drawing whole = CornerPicture.of(chart, PictureStyle.PRINT.withLegend(false), Emphasis.NONE)
+        Drawing whole = CornerPicture.of(chart, EnglishStyle.PRINT.withLegend(false), Emphasis.NONE)
                 .drawing();
         try (PDDocument document = new PDDocument()) {
             Set<Worked> printed = new HashSet<>();
@@ -117,7 +120,8 @@ class ChartSheetsTest {
     @CsvSource({"lantern-posts, A4, 4", "lantern-posts, LETTER, 9", "first-try-unfinished, A4, 6.5"})
     void aSheetIsShownWholeAndLiesOnItsPage(String sample, Paper paper, double cellMm) throws IOException {
         Chart chart = Published.sample(sample);
-        BookletOptions options = BookletOptions.of(chart).withPaper(paper).withCellMm(cellMm);
+        BookletOptions options =
+                BookletOptions.of(chart, English.LANGUAGE).withPaper(paper).withCellMm(cellMm);
         PageLayout sheet = PageLayout.of(paper, Edition.STANDARD);
         try (PDDocument document = new PDDocument()) {
             List<ColumnSlice> strips = strips(document, chart, options);
@@ -188,7 +192,7 @@ class ChartSheetsTest {
     @Test
     void everyShapeOfEveryMarkIsPrintedOnce() throws IOException {
         Chart chart = Published.sample("lantern-posts");
-        BookletOptions options = BookletOptions.of(chart);
+        BookletOptions options = BookletOptions.of(chart, English.LANGUAGE);
         List<String> drawn = new ArrayList<>();
         try (PDDocument document = new PDDocument()) {
             for (PageItem.Art picture : pictures(strips(document, chart, options))) {

@@ -28,6 +28,7 @@ import edgewright.chart.Stitch;
 import edgewright.chart.Yarn;
 import edgewright.check.Checker;
 import edgewright.check.Verdict;
+import edgewright.draw.EnglishStyle;
 import edgewright.draw.marks.Drawing;
 import edgewright.draw.marks.Emphasis;
 import edgewright.draw.marks.Layer;
@@ -37,6 +38,7 @@ import edgewright.draw.picture.CellRange;
 import edgewright.draw.picture.CornerPicture;
 import edgewright.draw.picture.PictureStyle;
 import edgewright.testing.RandomCharts;
+import edgewright.texts.English;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -137,8 +139,8 @@ public class MarksReadBackTest {
         List<PaintedPage.Window> windows = windows(file);
         assertThat(windows.size()).as("sheets").isEqualTo(sheets.size()).isPositive();
         PictureStyle style = (options.edition() == Edition.BLACK_AND_WHITE
-                        ? PictureStyle.BLACK_AND_WHITE
-                        : PictureStyle.PRINT)
+                        ? EnglishStyle.BLACK_AND_WHITE
+                        : EnglishStyle.PRINT)
                 .withHand(options.hand());
         if (options.appearance().chartPaper() == ChartPaper.POSTER) {
             assertPoster(new MarksExpected(chart, together(sheets), style), sheets, windows);
@@ -175,7 +177,7 @@ public class MarksReadBackTest {
     @MethodSource("samples")
     void everyMarkOfASampleIsOnItsSheetOnce(String sample) throws IOException {
         Chart chart = Published.sample(sample);
-        assertProved(chart, BookletOptions.of(chart).withDraft(true));
+        assertProved(chart, BookletOptions.of(chart, English.LANGUAGE).withDraft(true));
     }
 
     @ParameterizedTest
@@ -184,7 +186,10 @@ public class MarksReadBackTest {
         Chart chart = Published.sample(sample);
         assertProved(
                 chart,
-                BookletOptions.of(chart).withDraft(true).withPaper(Paper.LETTER).withCellMm(9));
+                BookletOptions.of(chart, English.LANGUAGE)
+                        .withDraft(true)
+                        .withPaper(Paper.LETTER)
+                        .withCellMm(9));
     }
 
     @ParameterizedTest
@@ -192,11 +197,13 @@ public class MarksReadBackTest {
     void everyMarkOfAChartByChanceIsOnItsSheetOnce(long seed) throws IOException {
         RandomCharts charts = new RandomCharts(seed);
         Chart workable = charts.workable();
-        assertProved(workable, BookletOptions.of(workable));
+        assertProved(workable, BookletOptions.of(workable, English.LANGUAGE));
         Chart flawed = charts.small();
-        assertProved(flawed, BookletOptions.of(flawed).withDraft(true).withCellMm(18));
+        assertProved(
+                flawed,
+                BookletOptions.of(flawed, English.LANGUAGE).withDraft(true).withCellMm(18));
         Chart ragged = charts.ragged();
-        assertProved(ragged, BookletOptions.of(ragged).withDraft(true));
+        assertProved(ragged, BookletOptions.of(ragged, English.LANGUAGE).withDraft(true));
     }
 
     @ParameterizedTest
@@ -204,7 +211,7 @@ public class MarksReadBackTest {
     void everyMarkOfAChartByChanceIsOnAPoster(long seed) throws IOException {
         Random random = new Random(seed);
         Chart workable = new RandomCharts(seed).workable();
-        BookletOptions options = BookletOptions.of(workable).withCellMm(4 + random.nextInt(17));
+        BookletOptions options = BookletOptions.of(workable, English.LANGUAGE).withCellMm(4 + random.nextInt(17));
         for (HookHand hand : HookHand.values()) {
             assertProved(
                     workable,
@@ -215,7 +222,7 @@ public class MarksReadBackTest {
 
     /** A chart on one sheet, with cells of {@link #CELL_MM}. */
     private static Drawing sheet(Chart chart) {
-        PictureStyle style = PictureStyle.PRINT.withLegend(false).withCellMm(CELL_MM);
+        PictureStyle style = EnglishStyle.PRINT.withLegend(false).withCellMm(CELL_MM);
         return CornerPicture.of(chart, style, Emphasis.NONE).drawing();
     }
 
@@ -223,7 +230,7 @@ public class MarksReadBackTest {
     private static List<String> differencesOf(List<Mark> marks) throws IOException {
         Drawing sheet = sheet(CHART);
         Drawing changed = new Drawing(sheet.widthMm(), sheet.heightMm(), sheet.title(), sheet.description(), marks);
-        return new MarksExpected(CHART, sheet, PictureStyle.PRINT).differences(printed(changed));
+        return new MarksExpected(CHART, sheet, EnglishStyle.PRINT).differences(printed(changed));
     }
 
     /** A drawing alone on a page that is large enough, read back. */
@@ -266,9 +273,9 @@ public class MarksReadBackTest {
 
     private static void assertDrawn(Chart chart) throws IOException {
         for (PictureStyle style : List.of(
-                PictureStyle.BLACK_AND_WHITE,
-                PictureStyle.PRINT.withHand(HookHand.LEFT),
-                PictureStyle.BLACK_AND_WHITE.withHand(HookHand.LEFT))) {
+                EnglishStyle.BLACK_AND_WHITE,
+                EnglishStyle.PRINT.withHand(HookHand.LEFT),
+                EnglishStyle.BLACK_AND_WHITE.withHand(HookHand.LEFT))) {
             CornerPicture whole = CornerPicture.of(chart, style.withLegend(false), Emphasis.NONE);
             int columns = whole.layout().columns();
             int rows = whole.layout().rows();

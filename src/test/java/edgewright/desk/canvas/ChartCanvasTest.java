@@ -15,6 +15,7 @@ import edgewright.desk.work.ChartView;
 import edgewright.desk.work.Workbench;
 import edgewright.draw.paint.Area;
 import edgewright.draw.picture.Direction;
+import edgewright.texts.English;
 import java.awt.Graphics2D;
 import java.awt.Point;
 import java.awt.Rectangle;
@@ -37,7 +38,7 @@ class ChartCanvasTest {
 
     private final Workbench bench =
             new Workbench(Chart.blank("Reed Bank", SHAPE, 6, Desk.blank().yarns()), Optional.empty());
-    private final ChartView view = new ChartView();
+    private final ChartView view = new ChartView(English.LANGUAGE);
     private ChartCanvas canvas;
 
     @BeforeAll

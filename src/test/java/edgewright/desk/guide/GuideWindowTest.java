@@ -19,6 +19,7 @@ import edgewright.desk.parts.Look;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.GuideTicks;
 import edgewright.desk.work.Workbench;
+import edgewright.texts.English;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -40,7 +41,7 @@ class GuideWindowTest {
         execute(() -> {
             Look.setUp(false);
             bench = new Workbench(Desk.blank(), Optional.empty());
-            view = new ChartView();
+            view = new ChartView(English.LANGUAGE);
             window = new GuideWindow(null, bench, view);
             window.setVisible(true);
         });

@@ -9,6 +9,7 @@ import edgewright.desk.WindowParts;
 import edgewright.desk.parts.Look;
 import edgewright.desk.work.ChartView;
 import edgewright.draw.marks.Drawing;
+import edgewright.texts.English;
 import java.awt.Component;
 import javax.swing.JComboBox;
 import javax.swing.JSpinner;
@@ -25,7 +26,7 @@ class PictureDialogWindowTest {
     void open() {
         dialog = execute(() -> {
             Look.setUp(false);
-            return new PictureDialog(null, chart, new ChartView());
+            return new PictureDialog(null, chart, new ChartView(English.LANGUAGE));
         });
     }
 

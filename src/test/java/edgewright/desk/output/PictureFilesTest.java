@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
+import edgewright.draw.EnglishStyle;
 import edgewright.draw.marks.Drawing;
 import edgewright.draw.picture.ChartPicture;
-import edgewright.draw.picture.PictureStyle;
 import edgewright.testing.Sketches;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -27,7 +27,7 @@ class PictureFilesTest {
             """);
 
     private static Drawing border() {
-        return ChartPicture.wholeBorder(CHART, PerSide.all(2), PictureStyle.PRINT);
+        return ChartPicture.wholeBorder(CHART, PerSide.all(2), EnglishStyle.PRINT);
     }
 
     @TempDir

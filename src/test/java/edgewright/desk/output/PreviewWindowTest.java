@@ -17,6 +17,7 @@ import edgewright.desk.WindowParts;
 import edgewright.desk.parts.Look;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.Settings;
+import edgewright.texts.English;
 import java.awt.Component;
 import java.awt.Dialog;
 import java.awt.Graphics;
@@ -57,8 +58,8 @@ class PreviewWindowTest {
     void open() {
         dialog = execute(() -> {
             Look.setUp(false);
-            PublishDialog made =
-                    new PublishDialog(null, chart, new ChartView(), 0, new Settings(folder.resolve("desk.properties")));
+            PublishDialog made = new PublishDialog(
+                    null, chart, new ChartView(English.LANGUAGE), 0, new Settings(folder.resolve("desk.properties")));
             made.setModalityType(Dialog.ModalityType.MODELESS);
             made.pack();
             made.setVisible(true);

@@ -12,6 +12,7 @@ import edgewright.desk.work.Settings;
 import edgewright.desk.work.Workbench;
 import edgewright.file.ChartFiles;
 import edgewright.file.ReadResult;
+import edgewright.texts.English;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -35,7 +36,8 @@ class PublishCommandsTest {
         Chart chart = ((ReadResult.Read) ChartFiles.read(Path.of("sample-charts/reed-bank.border.json"))).chart();
         Path file = folder.resolve("pattern.pdf");
         Files.writeString(file, "an older pattern");
-        SwingUtilities.invokeAndWait(() -> publishing(chart).publish(chart, BookletOptions.of(chart), file));
+        SwingUtilities.invokeAndWait(
+                () -> publishing(chart).publish(chart, BookletOptions.of(chart, English.LANGUAGE), file));
         assertThat(over.await(60, TimeUnit.SECONDS)).isTrue();
         assertThat(outcome.get()).isEqualTo(DeskTexts.of("job.cancelled"));
         assertThat(file).hasContent("an older pattern");
@@ -66,7 +68,7 @@ class PublishCommandsTest {
                 new Workbench(chart, Optional.empty()),
                 new Questions(null),
                 jobs,
-                new ChartView(),
+                new ChartView(English.LANGUAGE),
                 new Settings(folder.resolve("no-settings")));
     }
 }

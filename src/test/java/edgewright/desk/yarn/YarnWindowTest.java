@@ -11,6 +11,7 @@ import edgewright.chart.Yarn;
 import edgewright.desk.parts.Look;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.Workbench;
+import edgewright.texts.English;
 import edgewright.yarn.Contrast;
 import java.awt.Component;
 import java.awt.Container;
@@ -51,7 +52,7 @@ class YarnWindowTest {
         execute(() -> {
             Look.setUp(false);
             bench = new Workbench(STRIPES, Optional.empty());
-            window = new YarnWindow(null, bench, new ChartView());
+            window = new YarnWindow(null, bench, new ChartView(English.LANGUAGE));
             window.open();
         });
     }

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import edgewright.chart.Chart;
 import edgewright.check.Checker;
+import edgewright.draw.EnglishStyle;
 import edgewright.draw.picture.ChartPicture;
-import edgewright.draw.picture.PictureStyle;
 import edgewright.draw.picture.Rotation;
 import edgewright.testing.Sketches;
 import java.io.IOException;
@@ -34,14 +34,14 @@ class TextDumpTest {
     void one_corner_with_its_labels_and_legend_is_drawn_as_before() throws IOException {
         Emphasis emphasis = Emphasis.of(Checker.check(POST).findings());
         Drawing drawing =
-                ChartPicture.corner(POST.withTitle("Lantern Post"), PictureStyle.PRINT.withRepeats(2), emphasis);
+                ChartPicture.corner(POST.withTitle("Lantern Post"), EnglishStyle.PRINT.withRepeats(2), emphasis);
         assertThat(TextDump.of(drawing)).isEqualTo(golden("lantern-post.txt"));
     }
 
     @Test
     void the_marks_of_a_turned_corner_are_the_same_in_the_same_cells() throws IOException {
         Drawing drawing =
-                ChartPicture.corner(POST, PictureStyle.SCREEN.withRepeats(2).withTurn(Rotation.HALF), Emphasis.NONE);
+                ChartPicture.corner(POST, EnglishStyle.SCREEN.withRepeats(2).withTurn(Rotation.HALF), Emphasis.NONE);
         assertThat(TextDump.outline(drawing)).isEqualTo(golden("lantern-post-turned-outline.txt"));
     }
 
@@ -51,7 +51,7 @@ class TextDumpTest {
                 2 B b|pcb|bb
                 1 A b|bb|b
                 """);
-        Drawing drawing = ChartPicture.corner(ragged, PictureStyle.SCREEN.withRepeats(1), Emphasis.NONE);
+        Drawing drawing = ChartPicture.corner(ragged, EnglishStyle.SCREEN.withRepeats(1), Emphasis.NONE);
         assertThat(TextDump.outline(drawing)).isEqualTo(golden("ragged-outline.txt"));
     }
 }

@@ -7,6 +7,7 @@ import edgewright.chart.Colour;
 import edgewright.chart.PerSide;
 import edgewright.chart.Yarn;
 import edgewright.check.Checker;
+import edgewright.draw.EnglishStyle;
 import edgewright.draw.marks.Drawing;
 import edgewright.draw.marks.Emphasis;
 import edgewright.draw.marks.Mark;
@@ -70,10 +71,10 @@ class BlackAndWhiteTest {
             RandomCharts charts = new RandomCharts(seed);
             Chart chart = seed % 3 == 0 ? charts.ragged() : charts.small();
             Emphasis findings = Emphasis.of(Checker.check(chart).findings());
-            assertThat(colours(ChartPicture.corner(chart, PictureStyle.BLACK_AND_WHITE, findings)))
+            assertThat(colours(ChartPicture.corner(chart, EnglishStyle.BLACK_AND_WHITE, findings)))
                     .containsExactly("#000000", "#ffffff");
             assertThat(colours(ChartPicture.wholeBorder(
-                            chart, PerSide.all(2), PictureStyle.BLACK_AND_WHITE.withLook(FabricFill.WORKED))))
+                            chart, PerSide.all(2), EnglishStyle.BLACK_AND_WHITE.withLook(FabricFill.WORKED))))
                     .containsExactly("#000000", "#ffffff");
         }
     }
@@ -92,7 +93,7 @@ class BlackAndWhiteTest {
     @Test
     void a_covered_stitch_is_hatched_as_the_yarn_that_covers_it() {
         Map<String, Hatch> hatches = Hatch.of(REEDS);
-        for (Mark mark : ChartPicture.corner(REEDS, PictureStyle.BLACK_AND_WHITE, Emphasis.NONE)
+        for (Mark mark : ChartPicture.corner(REEDS, EnglishStyle.BLACK_AND_WHITE, Emphasis.NONE)
                 .marks()) {
             if (mark.kind() == MarkKind.FABRIC_STITCH) {
                 String shown = REEDS.round(REEDS.shownRound(mark.place().orElseThrow()))
@@ -106,7 +107,7 @@ class BlackAndWhiteTest {
     @Test
     void every_round_bears_the_letter_of_its_yarn_at_both_ends() {
         List<String> letters = new ArrayList<>();
-        for (Mark mark : ChartPicture.corner(REEDS, PictureStyle.BLACK_AND_WHITE, Emphasis.NONE)
+        for (Mark mark : ChartPicture.corner(REEDS, EnglishStyle.BLACK_AND_WHITE, Emphasis.NONE)
                 .marks()) {
             if (mark.kind() == MarkKind.YARN_LETTER) {
                 letters.add(mark.yarn().orElseThrow());

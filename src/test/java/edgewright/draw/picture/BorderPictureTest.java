@@ -8,6 +8,7 @@ import edgewright.chart.GridCell;
 import edgewright.chart.GridContent;
 import edgewright.chart.PerSide;
 import edgewright.chart.Place;
+import edgewright.draw.EnglishStyle;
 import edgewright.draw.marks.Drawing;
 import edgewright.draw.marks.Emphasis;
 import edgewright.draw.marks.Layer;
@@ -26,7 +27,7 @@ class BorderPictureTest {
             Chart chart = new RandomCharts(seed).small();
             PerSide repeats = new PerSide(2, seed % 3, 2, seed % 3);
             BorderGrid grid = new BorderGrid(chart.shape(), repeats);
-            List<Mark> cells = ChartPicture.wholeBorder(chart, repeats, PictureStyle.FABRIC).marks().stream()
+            List<Mark> cells = ChartPicture.wholeBorder(chart, repeats, EnglishStyle.FABRIC).marks().stream()
                     .filter(mark -> mark.cell().isPresent())
                     .toList();
             int rounds = chart.rounds().size();
@@ -60,7 +61,7 @@ class BorderPictureTest {
     @Test
     void a_corner_of_it_is_what_the_picture_of_one_corner_shows() {
         Chart chart = new RandomCharts(3).small();
-        PictureStyle style = PictureStyle.FABRIC.withRepeats(2);
+        PictureStyle style = EnglishStyle.FABRIC.withRepeats(2);
         CornerPicture corner = CornerPicture.of(chart, style, Emphasis.NONE);
         List<String> whole = described(ChartPicture.wholeBorder(chart, PerSide.all(2), style));
         assertThat(whole).containsAll(described(corner.drawing()));
@@ -77,11 +78,11 @@ class BorderPictureTest {
     void layers_and_lines_can_be_shown_apart() {
         Chart chart = new RandomCharts(4).small();
         Drawing marks = ChartPicture.wholeBorder(
-                chart, PerSide.all(1), PictureStyle.PRINT.withFabric(false).withGrid(false));
+                chart, PerSide.all(1), EnglishStyle.PRINT.withFabric(false).withGrid(false));
         assertThat(marks.marks()).noneMatch(mark -> mark.kind().layer() == Layer.FABRIC);
         assertThat(marks.marks()).anyMatch(mark -> mark.kind().layer() == Layer.MARKS);
         assertThat(marks.marks()).noneMatch(mark -> mark.kind().layer() == Layer.GRID);
-        Drawing all = ChartPicture.wholeBorder(chart, PerSide.all(1), PictureStyle.PRINT);
+        Drawing all = ChartPicture.wholeBorder(chart, PerSide.all(1), EnglishStyle.PRINT);
         assertThat(all.marks().stream().map(mark -> mark.kind().layer())).isSorted();
         assertThat(all.marks()).anyMatch(mark -> mark.kind() == MarkKind.GRID_LINE);
     }

@@ -12,6 +12,7 @@ import edgewright.chart.SideShape;
 import edgewright.chart.Stitch;
 import edgewright.check.Checker;
 import edgewright.check.Severity;
+import edgewright.draw.EnglishStyle;
 import edgewright.draw.marks.Drawing;
 import edgewright.draw.marks.Emphasis;
 import edgewright.draw.marks.Layer;
@@ -23,6 +24,7 @@ import edgewright.draw.paint.Shape;
 import edgewright.draw.paint.Surface;
 import edgewright.testing.RandomCharts;
 import edgewright.testing.Sketches;
+import edgewright.texts.English;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -58,7 +60,7 @@ class CornerPictureTest {
             RandomCharts charts = new RandomCharts(seed);
             Chart chart = seed % 3 == 0 ? charts.ragged() : charts.small();
             CornerPicture picture =
-                    CornerPicture.of(chart, PictureStyle.PRINT.withTurn(turn).withRepeats(2), Emphasis.NONE);
+                    CornerPicture.of(chart, EnglishStyle.PRINT.withTurn(turn).withRepeats(2), Emphasis.NONE);
             CornerLayout layout = picture.layout();
             List<GridCell> cells = new ArrayList<>();
             for (int column = 0; column < layout.columns(); column++) {
@@ -80,7 +82,7 @@ class CornerPictureTest {
 
     @Test
     void a_mark_says_which_stitch_is_worked_in_which_yarn_and_the_fabric_which_yarn_shows() {
-        Drawing drawing = draw(REEDS, PictureStyle.PRINT);
+        Drawing drawing = draw(REEDS, EnglishStyle.PRINT);
         for (Mark mark : inLayer(drawing, Layer.MARKS)) {
             mark.place().ifPresent(place -> {
                 assertThat(mark.kind()).isEqualTo(MarkKind.of(REEDS.stitch(place)));
@@ -97,7 +99,7 @@ class CornerPictureTest {
     @Test
     void a_long_stitch_reaches_from_its_own_cell_over_the_one_below_into_the_one_it_lands_on() {
         for (Rotation turn : Rotation.values()) {
-            CornerPicture picture = CornerPicture.of(REEDS, PictureStyle.PRINT.withTurn(turn), Emphasis.NONE);
+            CornerPicture picture = CornerPicture.of(REEDS, EnglishStyle.PRINT.withTurn(turn), Emphasis.NONE);
             List<Mark> longs = inLayer(picture.drawing(), Layer.MARKS).stream()
                     .filter(mark -> mark.kind() == MarkKind.LONG)
                     .toList();
@@ -129,14 +131,14 @@ class CornerPictureTest {
 
     @Test
     void layers_can_be_shown_apart() {
-        Drawing both = draw(REEDS, PictureStyle.PRINT);
-        Drawing fabric = draw(REEDS, PictureStyle.PRINT.withMarks(false));
-        Drawing marks = draw(REEDS, PictureStyle.PRINT.withFabric(false));
+        Drawing both = draw(REEDS, EnglishStyle.PRINT);
+        Drawing fabric = draw(REEDS, EnglishStyle.PRINT.withMarks(false));
+        Drawing marks = draw(REEDS, EnglishStyle.PRINT.withFabric(false));
         assertThat(inLayer(fabric, Layer.MARKS)).isEmpty();
         assertThat(inLayer(marks, Layer.FABRIC)).isEmpty();
         assertThat(inLayer(fabric, Layer.FABRIC)).isEqualTo(inLayer(both, Layer.FABRIC));
         assertThat(inLayer(marks, Layer.MARKS)).hasSameSizeAs(inLayer(both, Layer.MARKS));
-        Drawing bare = draw(REEDS, PictureStyle.FABRIC);
+        Drawing bare = draw(REEDS, EnglishStyle.FABRIC);
         assertThat(bare.marks().stream().map(mark -> mark.kind().layer()).collect(Collectors.toSet()))
                 .isEqualTo(Set.of(Layer.PAPER, Layer.FABRIC));
     }
@@ -144,7 +146,7 @@ class CornerPictureTest {
     @Test
     void marks_lie_from_the_lowest_layer_to_the_topmost() {
         Emphasis emphasis = new Emphasis(List.of(Emphasis.Flag.at(1, Severity.ERROR, new Place(3, Section.REPEAT, 1))));
-        List<Layer> layers = ChartPicture.corner(REEDS, PictureStyle.PRINT, emphasis).marks().stream()
+        List<Layer> layers = ChartPicture.corner(REEDS, EnglishStyle.PRINT, emphasis).marks().stream()
                 .map(mark -> mark.kind().layer())
                 .toList();
         assertThat(layers).isSorted().contains(Layer.values());
@@ -152,7 +154,7 @@ class CornerPictureTest {
 
     @Test
     void each_round_has_its_number_at_the_corner_and_at_the_far_end_of_each_limb_with_its_yarn() {
-        Drawing drawing = draw(REEDS, PictureStyle.PRINT);
+        Drawing drawing = draw(REEDS, EnglishStyle.PRINT);
         for (int round = 1; round <= 4; round++) {
             String number = Integer.toString(round);
             assertThat(textsOf(drawing, MarkKind.ROUND_NUMBER))
@@ -171,7 +173,7 @@ class CornerPictureTest {
     @Test
     void heavier_lines_stand_at_every_tenth_stitch_from_the_corner_in_rounds_ten_and_twenty() {
         Chart chart = new RandomCharts(1).chart(new SideShape(3, 5, 4), 21);
-        CornerPicture picture = CornerPicture.of(chart, PictureStyle.SCREEN.withRepeats(3), Emphasis.NONE);
+        CornerPicture picture = CornerPicture.of(chart, EnglishStyle.SCREEN.withRepeats(3), Emphasis.NONE);
         CornerLayout layout = picture.layout();
         for (int round : new int[] {10, 20}) {
             Area first = layout.areaOf(
@@ -200,7 +202,7 @@ class CornerPictureTest {
                 Emphasis.Flag.in(2, Severity.WARNING, 4)));
         for (FabricFill look : FabricFill.values()) {
             CornerPicture picture =
-                    CornerPicture.of(REEDS, PictureStyle.PRINT.withTurn(turn).withLook(look), emphasis);
+                    CornerPicture.of(REEDS, EnglishStyle.PRINT.withTurn(turn).withLook(look), emphasis);
             List<Mark> all = picture.drawing().marks();
             for (double x = -20; x < picture.widthMm(); x += 13.7) {
                 for (double y = -20; y < picture.heightMm(); y += 17.3) {
@@ -221,7 +223,7 @@ class CornerPictureTest {
     @ParameterizedTest
     @EnumSource
     void what_an_edit_of_a_stitch_changes_lies_in_the_areas_of_its_place(Rotation turn) {
-        PictureStyle style = PictureStyle.SCREEN.withTurn(turn).withLook(FabricFill.WORKED);
+        PictureStyle style = EnglishStyle.SCREEN.withTurn(turn).withLook(FabricFill.WORKED);
         for (Place place : List.of(
                 new Place(3, Section.REPEAT, 2),
                 new Place(3, Section.TO_CORNER, 4),
@@ -252,7 +254,7 @@ class CornerPictureTest {
                 """);
         CornerPicture picture = CornerPicture.of(
                 chart,
-                PictureStyle.SCREEN.withRepeats(2),
+                EnglishStyle.SCREEN.withRepeats(2),
                 Emphasis.of(Checker.check(chart).findings()));
         List<Mark> flags = inLayer(picture.drawing(), Layer.FLAGS);
         assertThat(flags.stream().map(mark -> mark.place().orElseThrow() + ": " + texts(mark)))
@@ -266,7 +268,7 @@ class CornerPictureTest {
         for (Severity severity : Severity.values()) {
             Emphasis emphasis = new Emphasis(List.of(Emphasis.Flag.at(1, severity, stitch)));
             List<Boolean> dashed =
-                    inLayer(ChartPicture.corner(REEDS, PictureStyle.SCREEN, emphasis), Layer.FLAGS).stream()
+                    inLayer(ChartPicture.corner(REEDS, EnglishStyle.SCREEN, emphasis), Layer.FLAGS).stream()
                             .flatMap(mark -> mark.shapes().stream())
                             .filter(Shape.Line.class::isInstance)
                             .map(line -> !((Shape.Line) line).dashMm().isEmpty())
@@ -279,7 +281,7 @@ class CornerPictureTest {
     @Test
     void a_flag_of_a_round_stands_beside_both_ends_of_the_round() {
         Emphasis emphasis = new Emphasis(List.of(Emphasis.Flag.in(7, Severity.WARNING, 2)));
-        List<Mark> flags = inLayer(ChartPicture.corner(REEDS, PictureStyle.SCREEN, emphasis), Layer.FLAGS);
+        List<Mark> flags = inLayer(ChartPicture.corner(REEDS, EnglishStyle.SCREEN, emphasis), Layer.FLAGS);
         assertThat(flags.stream().map(CornerPictureTest::texts)).containsExactly(List.of("7"), List.of("7"));
     }
 
@@ -293,7 +295,7 @@ class CornerPictureTest {
                 Emphasis.Flag.in(11, Severity.WARNING, 3),
                 Emphasis.Flag.in(13, Severity.WARNING, 3),
                 Emphasis.Flag.in(14, Severity.WARNING, 3)));
-        assertThat(textsOf(ChartPicture.corner(REEDS, PictureStyle.SCREEN.withRepeats(1), emphasis), MarkKind.FLAG))
+        assertThat(textsOf(ChartPicture.corner(REEDS, EnglishStyle.SCREEN.withRepeats(1), emphasis), MarkKind.FLAG))
                 .containsExactly("8\u201310", "8\u201310", "11,13,14", "11,13,14");
     }
 
@@ -303,7 +305,7 @@ class CornerPictureTest {
                 2 B bb|bcbbp|bbb
                 1 A bb|bbbb|bb
                 """);
-        Drawing drawing = draw(ragged, PictureStyle.SCREEN.withRepeats(1));
+        Drawing drawing = draw(ragged, EnglishStyle.SCREEN.withRepeats(1));
         assertThat(drawing.marks().stream()
                         .filter(mark -> mark.kind() == MarkKind.MISSING)
                         .map(mark -> mark.place().orElseThrow()))
@@ -324,10 +326,10 @@ class CornerPictureTest {
             for (Rotation turn : Rotation.values()) {
                 Emphasis emphasis = Emphasis.of(Checker.check(chart).findings());
                 for (PictureStyle style : List.of(
-                        PictureStyle.PRINT,
-                        PictureStyle.example(chart),
-                        PictureStyle.SCREEN.withRepeats(1),
-                        PictureStyle.SCREEN.withRepeats(1).withLabels(false))) {
+                        EnglishStyle.PRINT,
+                        PictureStyle.example(chart, English.LANGUAGE),
+                        EnglishStyle.SCREEN.withRepeats(1),
+                        EnglishStyle.SCREEN.withRepeats(1).withLabels(false))) {
                     Drawing drawing = ChartPicture.corner(chart, style.withTurn(turn), emphasis);
                     Area sheet = new Area(0, 0, drawing.widthMm(), drawing.heightMm());
                     assertThat(drawing.marks())
@@ -356,7 +358,7 @@ class CornerPictureTest {
 
     @Test
     void a_part_of_a_corner_repeats_the_numbers_of_its_rounds_and_yarns_at_both_of_its_edges() {
-        CornerPicture whole = CornerPicture.of(REEDS, PictureStyle.PRINT, Emphasis.NONE);
+        CornerPicture whole = CornerPicture.of(REEDS, EnglishStyle.PRINT, Emphasis.NONE);
         int columns = whole.layout().columns();
         Drawing drawing = whole.tile(new CellRange(columns - 6, 0, 6, 3)).drawing();
         assertThat(textsOf(drawing, MarkKind.ROUND_NUMBER)).containsExactlyInAnyOrder("4", "4", "3", "3", "2", "2");
@@ -367,7 +369,7 @@ class CornerPictureTest {
 
     @Test
     void a_long_stitch_that_lands_beyond_the_edge_of_a_part_is_cut_off_there() {
-        CornerPicture whole = CornerPicture.of(REEDS, PictureStyle.PRINT, Emphasis.NONE);
+        CornerPicture whole = CornerPicture.of(REEDS, EnglishStyle.PRINT, Emphasis.NONE);
         for (int rows = 1; rows <= 4; rows++) {
             CornerPicture part = whole.tile(new CellRange(0, 0, whole.layout().columns(), rows));
             Area cells = part.layout().area();
@@ -381,7 +383,7 @@ class CornerPictureTest {
     void chains_of_a_corner_are_drawn_one_oval_each() {
         for (int chains = 1; chains <= 3; chains++) {
             Chart chart = REEDS.withCorner(REEDS.corner().withChains(chains));
-            for (Mark mark : inLayer(draw(chart, PictureStyle.SCREEN), Layer.MARKS)) {
+            for (Mark mark : inLayer(draw(chart, EnglishStyle.SCREEN), Layer.MARKS)) {
                 if (mark.kind() == MarkKind.CORNER_CHAINS) {
                     assertThat(mark.shapes()).hasSize(chains);
                     assertThat(mark.place()).isEqualTo(Optional.empty());

@@ -6,6 +6,7 @@ import edgewright.chart.Chart;
 import edgewright.chart.GridCell;
 import edgewright.chart.HookHand;
 import edgewright.chart.PerSide;
+import edgewright.draw.EnglishStyle;
 import edgewright.draw.marks.Drawing;
 import edgewright.draw.marks.Emphasis;
 import edgewright.draw.marks.Mark;
@@ -135,7 +136,7 @@ class LeftHandedPictureTest {
     @ParameterizedTest
     @EnumSource
     void every_mark_of_a_corner_lies_where_a_mirror_shows_it(Rotation turn) {
-        PictureStyle style = PictureStyle.PRINT.withTurn(turn);
+        PictureStyle style = EnglishStyle.PRINT.withTurn(turn);
         for (int seed = 0; seed < 10; seed++) {
             Chart chart = seed == 0 ? REEDS : new RandomCharts(seed).small();
             assertMirrored(
@@ -146,7 +147,7 @@ class LeftHandedPictureTest {
 
     @Test
     void every_mark_of_a_whole_border_lies_where_a_mirror_shows_it() {
-        PictureStyle style = PictureStyle.PRINT.withLook(FabricFill.WORKED);
+        PictureStyle style = EnglishStyle.PRINT.withLook(FabricFill.WORKED);
         PerSide repeats = new PerSide(3, 1, 3, 1);
         assertMirrored(
                 ChartPicture.wholeBorder(REEDS, repeats, style),
@@ -156,7 +157,7 @@ class LeftHandedPictureTest {
     @Test
     void a_left_handed_maker_works_the_level_limb_to_the_right_and_the_other_one_down() {
         CornerPicture picture = CornerPicture.of(
-                REEDS, PictureStyle.PRINT.withHand(HookHand.LEFT).withRepeats(1), Emphasis.NONE);
+                REEDS, EnglishStyle.PRINT.withHand(HookHand.LEFT).withRepeats(1), Emphasis.NONE);
         CornerLayout layout = picture.layout();
         Area corner = layout.areaOf(layout.cornerCell(1));
         List<Area> incoming = new ArrayList<>();
@@ -175,7 +176,7 @@ class LeftHandedPictureTest {
 
     @Test
     void a_part_of_a_mirrored_corner_shows_its_columns_as_they_are_drawn() {
-        CornerPicture picture = CornerPicture.of(REEDS, PictureStyle.PRINT.withHand(HookHand.LEFT), Emphasis.NONE);
+        CornerPicture picture = CornerPicture.of(REEDS, EnglishStyle.PRINT.withHand(HookHand.LEFT), Emphasis.NONE);
         int columns = picture.layout().columns();
         CornerPicture right = picture.tile(new CellRange(columns - 3, 0, 3, 2));
         assertThat(right.layout()
@@ -187,7 +188,7 @@ class LeftHandedPictureTest {
 
     @Test
     void hatches_stand_for_yarns_and_are_not_mirrored() {
-        PictureStyle style = PictureStyle.BLACK_AND_WHITE;
+        PictureStyle style = EnglishStyle.BLACK_AND_WHITE;
         Drawing right = ChartPicture.corner(REEDS, style, Emphasis.NONE);
         Drawing left = ChartPicture.corner(REEDS, style.withHand(HookHand.LEFT), Emphasis.NONE);
         assertThat(hatched(left)).isEqualTo(hatched(right)).isNotEmpty();

@@ -6,6 +6,7 @@ import edgewright.chart.Chart;
 import edgewright.chart.Place;
 import edgewright.chart.Section;
 import edgewright.check.Severity;
+import edgewright.draw.EnglishStyle;
 import edgewright.draw.marks.Drawing;
 import edgewright.draw.marks.Emphasis;
 import edgewright.draw.marks.MarkKind;
@@ -29,7 +30,7 @@ class LegendTest {
     @Test
     void it_explains_the_marks_of_the_chart_and_no_others() {
         Chart plain = Sketches.chart("1 A bb|bb|bb\n");
-        assertThat(rows(Legend.of(plain, PictureStyle.PRINT, Emphasis.NONE)))
+        assertThat(rows(Legend.of(plain, EnglishStyle.PRINT, Emphasis.NONE)))
                 .containsExactly(
                         "back-loop stitch",
                         "corner: 2 chains",
@@ -44,7 +45,7 @@ class LegendTest {
         Emphasis emphasis = new Emphasis(List.of(
                 Emphasis.Flag.at(1, Severity.ERROR, new Place(3, Section.REPEAT, 1)),
                 Emphasis.Flag.in(2, Severity.WARNING, 2)));
-        assertThat(rows(Legend.of(all.withCorner(all.corner().withChains(1)), PictureStyle.PRINT, emphasis)))
+        assertThat(rows(Legend.of(all.withCorner(all.corner().withChains(1)), EnglishStyle.PRINT, emphasis)))
                 .containsExactly(
                         "back-loop stitch",
                         "plain stitch, through both loops",
@@ -62,14 +63,14 @@ class LegendTest {
     @Test
     void it_explains_nothing_that_the_style_leaves_out() {
         Chart chart = Sketches.chart("1 A bb|bb|bb\n");
-        assertThat(rows(Legend.of(chart, PictureStyle.PRINT.withMarks(false).withGrid(false), Emphasis.NONE)))
+        assertThat(rows(Legend.of(chart, EnglishStyle.PRINT.withMarks(false).withGrid(false), Emphasis.NONE)))
                 .containsExactly("base round, on the piece already", "Peat");
     }
 
     @Test
     void stitches_can_be_named_in_the_terms_of_the_pattern() {
         Chart chart = Sketches.chart("1 A pp|pp|pp\n");
-        assertThat(rows(Legend.of(chart, PictureStyle.PRINT, Emphasis.NONE, stitch -> "named " + stitch.letter())))
+        assertThat(rows(Legend.of(chart, EnglishStyle.PRINT, Emphasis.NONE, stitch -> "named " + stitch.letter())))
                 .startsWith("named p");
     }
 
@@ -81,7 +82,7 @@ class LegendTest {
                 1 A   bb|bb|bb
                 """);
         Emphasis emphasis = new Emphasis(List.of(Emphasis.Flag.at(1, Severity.ERROR, new Place(3, Section.REPEAT, 1))));
-        Drawing legend = Legend.of(chart, PictureStyle.PRINT, emphasis);
+        Drawing legend = Legend.of(chart, EnglishStyle.PRINT, emphasis);
         Area sheet = new Area(0, 0, legend.widthMm(), legend.heightMm());
         assertThat(legend.marks())
                 .allSatisfy(mark -> assertThat(sheet.holds(mark.bounds())).isTrue());

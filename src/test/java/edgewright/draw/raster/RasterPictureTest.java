@@ -8,6 +8,7 @@ import edgewright.chart.GridCell;
 import edgewright.chart.PerSide;
 import edgewright.chart.Place;
 import edgewright.chart.Section;
+import edgewright.draw.EnglishStyle;
 import edgewright.draw.marks.Drawing;
 import edgewright.draw.marks.Emphasis;
 import edgewright.draw.marks.Mark;
@@ -52,7 +53,7 @@ class RasterPictureTest {
     @ParameterizedTest
     @EnumSource
     void the_covered_cell_shows_the_yarn_of_the_round_above_and_its_neighbours_their_own(Rotation turn) {
-        PictureStyle style = PictureStyle.FABRIC.withLook(FabricFill.FLAT).withTurn(turn);
+        PictureStyle style = EnglishStyle.FABRIC.withLook(FabricFill.FLAT).withTurn(turn);
         CornerPicture picture = CornerPicture.of(POST, style, Emphasis.NONE);
         BufferedImage image = RasterPicture.of(picture.drawing(), DPI);
         Colour peat = POST.yarns().get(0).colour();
@@ -72,7 +73,7 @@ class RasterPictureTest {
         Chart chart = new RandomCharts(5).small();
         for (double dpi : new double[] {37, 96, 150}) {
             CornerPicture picture =
-                    CornerPicture.of(chart, PictureStyle.FABRIC.withLook(FabricFill.FLAT), Emphasis.NONE);
+                    CornerPicture.of(chart, EnglishStyle.FABRIC.withLook(FabricFill.FLAT), Emphasis.NONE);
             BufferedImage image = RasterPicture.of(picture.drawing(), dpi);
             Set<Integer> allowed = new HashSet<>(Set.of(
                     picture.drawing().marks().isEmpty()
@@ -90,7 +91,7 @@ class RasterPictureTest {
 
     @Test
     void lines_between_cells_are_one_colour_and_at_least_a_pixel_wide() {
-        CornerPicture picture = CornerPicture.of(POST, PictureStyle.SCREEN.withMarks(false), Emphasis.NONE);
+        CornerPicture picture = CornerPicture.of(POST, EnglishStyle.SCREEN.withMarks(false), Emphasis.NONE);
         BufferedImage image = RasterPicture.of(picture.drawing(), DPI);
         GridCell cell =
                 picture.layout().cellsOf(new Place(1, Section.REPEAT, 2)).get(0);
@@ -105,7 +106,7 @@ class RasterPictureTest {
 
     @Test
     void painting_only_a_damaged_part_gives_the_same_pixels_as_painting_all() {
-        CornerPicture picture = CornerPicture.of(POST, PictureStyle.PRINT, Emphasis.NONE);
+        CornerPicture picture = CornerPicture.of(POST, EnglishStyle.PRINT, Emphasis.NONE);
         BufferedImage whole = RasterPicture.of(picture.drawing(), DPI);
         BufferedImage patched = new BufferedImage(whole.getWidth(), whole.getHeight(), BufferedImage.TYPE_INT_RGB);
         for (int x = 0; x < whole.getWidth(); x += 53) {
@@ -129,7 +130,7 @@ class RasterPictureTest {
 
     @Test
     void a_png_reads_back_as_the_picture_it_was() throws Exception {
-        Drawing drawing = ChartPicture.wholeBorder(POST, PerSide.all(1), PictureStyle.FABRIC);
+        Drawing drawing = ChartPicture.wholeBorder(POST, PerSide.all(1), EnglishStyle.FABRIC);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         RasterPicture.writePng(drawing, DPI, bytes);
         BufferedImage read = ImageIO.read(new ByteArrayInputStream(bytes.toByteArray()));

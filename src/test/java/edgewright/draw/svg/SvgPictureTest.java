@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
 import edgewright.check.Checker;
+import edgewright.draw.EnglishStyle;
 import edgewright.draw.SeenShapes;
 import edgewright.draw.SvgReader;
 import edgewright.draw.SvgReader.Seen;
@@ -18,7 +19,6 @@ import edgewright.draw.paint.Lettering;
 import edgewright.draw.paint.Shape;
 import edgewright.draw.picture.ChartPicture;
 import edgewright.draw.picture.FabricFill;
-import edgewright.draw.picture.PictureStyle;
 import edgewright.testing.RandomCharts;
 import edgewright.testing.Sketches;
 import java.io.ByteArrayInputStream;
@@ -64,15 +64,15 @@ class SvgPictureTest {
         Stream<Drawing> corners = IntStream.range(0, 12).mapToObj(seed -> {
             Chart chart = seed == 0 ? CHART : new RandomCharts(seed).small();
             return ChartPicture.corner(
-                    chart, PictureStyle.PRINT, Emphasis.of(Checker.check(chart).findings()));
+                    chart, EnglishStyle.PRINT, Emphasis.of(Checker.check(chart).findings()));
         });
         return Stream.concat(
                 corners,
                 Stream.of(
-                        ChartPicture.corner(CHART, PictureStyle.BLACK_AND_WHITE.withCellMm(4.567), Emphasis.NONE),
-                        ChartPicture.wholeBorder(CHART, PerSide.all(2), PictureStyle.PRINT.withCellMm(3.3333)),
+                        ChartPicture.corner(CHART, EnglishStyle.BLACK_AND_WHITE.withCellMm(4.567), Emphasis.NONE),
+                        ChartPicture.wholeBorder(CHART, PerSide.all(2), EnglishStyle.PRINT.withCellMm(3.3333)),
                         ChartPicture.wholeBorder(
-                                CHART, PerSide.all(1), PictureStyle.FABRIC.withLook(FabricFill.WORKED))));
+                                CHART, PerSide.all(1), EnglishStyle.FABRIC.withLook(FabricFill.WORKED))));
     }
 
     @ParameterizedTest
@@ -122,7 +122,7 @@ class SvgPictureTest {
 
     @Test
     void a_long_stitch_is_drawn_once_for_each_way_in_which_a_side_is_worked() throws Exception {
-        Drawing drawing = ChartPicture.wholeBorder(CHART, PerSide.all(9), PictureStyle.PRINT);
+        Drawing drawing = ChartPicture.wholeBorder(CHART, PerSide.all(9), EnglishStyle.PRINT);
         List<String> used = elements(parse(SvgPicture.of(drawing)), "use").stream()
                 .filter(use ->
                         ((Element) use.getParentNode()).getAttribute("class").equals("long"))
@@ -136,7 +136,7 @@ class SvgPictureTest {
 
     @Test
     void in_a_page_a_text_of_some_letters_keeps_its_length_whatever_the_face_of_the_page() throws Exception {
-        Drawing drawing = ChartPicture.corner(CHART, PictureStyle.PRINT, Emphasis.NONE);
+        Drawing drawing = ChartPicture.corner(CHART, EnglishStyle.PRINT, Emphasis.NONE);
         String page = SvgPicture.inPage(drawing, "one-").replace("<svg", "<svg xmlns='" + SVG + "'");
         List<Element> texts = elements(parse(page), "text").stream()
                 .filter(text -> text.getTextContent().length() > 4)
@@ -153,7 +153,7 @@ class SvgPictureTest {
 
     @Test
     void two_pictures_in_one_page_share_no_id() throws Exception {
-        Drawing drawing = ChartPicture.corner(CHART, PictureStyle.PRINT, Emphasis.NONE);
+        Drawing drawing = ChartPicture.corner(CHART, EnglishStyle.PRINT, Emphasis.NONE);
         Document page = parse("<body xmlns='http://www.w3.org/1999/xhtml'><div xmlns='" + SVG + "'>"
                 + SvgPicture.inPage(drawing, "one-") + SvgPicture.inPage(drawing, "two-") + "</div></body>");
         NodeList all = page.getElementsByTagName("*");
@@ -167,7 +167,7 @@ class SvgPictureTest {
 
     @Test
     void the_picture_is_as_large_as_the_sheet_and_one_unit_is_a_millimetre() throws Exception {
-        Drawing drawing = ChartPicture.wholeBorder(CHART, PerSide.all(2), PictureStyle.FABRIC);
+        Drawing drawing = ChartPicture.wholeBorder(CHART, PerSide.all(2), EnglishStyle.FABRIC);
         Element root = parse(SvgPicture.of(drawing)).getDocumentElement();
         assertThat(root.getAttribute("width")).isEqualTo("80mm");
         assertThat(root.getAttribute("height")).isEqualTo("80mm");
@@ -178,7 +178,7 @@ class SvgPictureTest {
     void who_does_not_see_it_is_told_what_it_shows() throws Exception {
         // Common practice for accessible SVG: https://www.w3.org/TR/SVG-access/ asks for title and desc.
         Chart chart = CHART.withTitle("Tide Steps");
-        Document document = parse(SvgPicture.of(ChartPicture.corner(chart, PictureStyle.PRINT, Emphasis.NONE)));
+        Document document = parse(SvgPicture.of(ChartPicture.corner(chart, EnglishStyle.PRINT, Emphasis.NONE)));
         assertThat(document.getDocumentElement().getAttribute("role")).isEqualTo("img");
         assertThat(elements(document, "title").get(0).getTextContent()).isEqualTo("Tide Steps: chart of one corner");
         assertThat(elements(document, "desc").get(0).getTextContent())
@@ -191,7 +191,7 @@ class SvgPictureTest {
     @Test
     void a_title_of_any_characters_makes_valid_xml() throws Exception {
         String title = "Sam & <Phire> \"'\u0000\u001b\ufffe ]]> \ud83e\uddf6 {0}";
-        Drawing drawing = ChartPicture.corner(CHART.withTitle(title), PictureStyle.PRINT, Emphasis.NONE);
+        Drawing drawing = ChartPicture.corner(CHART.withTitle(title), EnglishStyle.PRINT, Emphasis.NONE);
         Document document = parse(SvgPicture.of(drawing));
         String readable =
                 title.replace('\u0000', '\ufffd').replace('\u001b', '\ufffd').replace('\ufffe', '\ufffd');
@@ -202,7 +202,7 @@ class SvgPictureTest {
 
     @Test
     void it_brings_its_own_face_and_asks_nothing_of_the_net() {
-        String svg = SvgPicture.of(ChartPicture.corner(CHART, PictureStyle.PRINT, Emphasis.NONE));
+        String svg = SvgPicture.of(ChartPicture.corner(CHART, EnglishStyle.PRINT, Emphasis.NONE));
         assertThat(svg)
                 .contains("@font-face", "src: url(data:font/ttf;base64,")
                 .doesNotContain("<script", "<image")
@@ -213,8 +213,8 @@ class SvgPictureTest {
 
     @Test
     void the_same_chart_gives_the_same_bytes() {
-        Drawing drawing = ChartPicture.corner(CHART, PictureStyle.PRINT, Emphasis.NONE);
+        Drawing drawing = ChartPicture.corner(CHART, EnglishStyle.PRINT, Emphasis.NONE);
         assertThat(SvgPicture.of(drawing))
-                .isEqualTo(SvgPicture.of(ChartPicture.corner(CHART, PictureStyle.PRINT, Emphasis.NONE)));
+                .isEqualTo(SvgPicture.of(ChartPicture.corner(CHART, EnglishStyle.PRINT, Emphasis.NONE)));
     }
 }

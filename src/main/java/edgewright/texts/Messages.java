@@ -1,0 +1,91 @@
+package edgewright.texts;
+
+import fluent.bundle.FluentResource;
+import fluent.syntax.AST.Message;
+import fluent.syntax.AST.Pattern;
+import fluent.syntax.AST.Term;
+import fluent.syntax.parser.FTLParser;
+import fluent.syntax.parser.FTLStream;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * The messages of one bundle in one language, written in Fluent. A tilde in the file is a blank at which no line is broken.
+ *
+ * <p>A message without values costs a look into a map. Any other is parsed by the library when it is first wanted, since a
+ * command says few of the messages that there are. Immutable to those who use it, and safe for any thread.
+ *
+ * @see <a href="https://projectfluent.org/fluent/guide/">how messages are written</a>
+ */
+public final class Messages {
+    private final Language language;
+    private final String file;
+    private final MessageSources sources;
+    private final Map<String, Pattern> parsed = new ConcurrentHashMap<>();
+
+    private Messages(Language language, String file, MessageSources sources) {
+        this.language = language;
+        this.file = file;
+        this.sources = sources;
+    }
+
+    static Messages read(Language language, String bundle) {
+        String file = "edgewright/language/" + language.tag() + "/" + bundle + ".ftl";
+        return new Messages(language, file, MessageSources.read(file));
+    }
+
+    /**
+     * The text of a message.
+     *
+     * @param key a literal, one of two literals, or a literal with the name of a case behind it; so tests can read from the
+     *     source which messages are used, and with which values
+     * @param values each value that the message names; one more does no harm here, but no test lets it pass
+     * @throws IllegalArgumentException if there is no such message, a value that it names is missing, or it has a mistake
+     */
+    public String text(String key, Arg... values) {
+        String plain = sources.plain().get(key);
+        return plain == null ? new MessageFilling(this, key, values).text() : plain;
+    }
+
+    /** Whether there is a message with this key. */
+    public boolean has(String key) {
+        return sources.plain().containsKey(key) || sources.others().containsKey(key);
+    }
+
+    /** The keys of all messages, without the terms that only other messages use. */
+    public Set<String> keys() {
+        return sources.keys();
+    }
+
+    Language language() {
+        return language;
+    }
+
+    String file() {
+        return file;
+    }
+
+    /** What stands in a message, or in a term whose key begins with a hyphen. */
+    Pattern pattern(String key) {
+        return parsed.computeIfAbsent(key, this::parse);
+    }
+
+    private Pattern parse(String key) {
+        String source = sources.others().get(key);
+        if (source == null && sources.plain().containsKey(key)) {
+            source = key + " = " + sources.plain().get(key);
+        }
+        if (source == null) {
+            throw new IllegalArgumentException(file + " has no message " + key);
+        }
+        FluentResource resource = FTLParser.parse(FTLStream.of(source), true);
+        if (!resource.errors().isEmpty()) {
+            throw new IllegalArgumentException(
+                    file + ", message " + key + ": " + resource.errors().get(0).getMessage());
+        }
+        return resource.entries().get(0) instanceof Term term
+                ? term.value()
+                : ((Message) resource.entries().get(0)).pattern().orElseThrow();
+    }
+}

@@ -1,0 +1,46 @@
+# Words in pictures.
+base = base
+direction = direction of work
+repeat = repeat, { $stitches ->
+    [one] 1 stitch
+   *[other] { $stitches } stitches
+    }
+surplus = +{ $stitches }
+
+legend-back-loop = back-loop stitch
+legend-plain = plain stitch, through both loops
+legend-long = long stitch, dropped two rounds down
+legend-chain = chain over one stitch
+legend-corner = corner: { $chains ->
+    [one] 1 chain
+   *[other] { $chains } chains
+    }
+legend-base = base round, on the piece already
+legend-tenth = heavier lines: every 10 rounds, every 10 stitches
+legend-missing = stitch missing
+legend-yarn = { $yarn }
+legend-error = cannot be worked; see the list
+legend-warning = to be looked at; see the list
+
+corner-title = { $title }: chart of one corner
+# $shown: how often the repeat is drawn on a limb; $stitches: of the repeat
+corner-description = One corner of the border { $title }, { $rounds ->
+    [one] 1 round
+   *[other] { $rounds } rounds
+    }. The limb worked to the corner shows { $shown } and the stitches to the corner, the limb worked from the corner the stitches from it and { $shown }. The repeat has { $stitches ->
+    [one] 1 stitch
+   *[other] { $stitches } stitches
+    }.
+corner-repeats = { $repeats ->
+    [one] 1 repeat
+   *[other] { $repeats } repeats
+    }
+border-title = { $title }: the whole border
+border-description = The whole border { $title } around a piece, as it looks from the right side when it is done.
+legend-title = { $title }: what the marks mean
+legend-description = Each mark of the chart with its meaning, and the yarns.
+
+draft = DRAFT: not yet to be worked.
+draft-finding = { $finding }  { $place }: { $rule }
+draft-more = and { $findings } more
+draft-title = { $title } (draft)

@@ -1,0 +1,2 @@
+-maker = söm
+plain = södra
