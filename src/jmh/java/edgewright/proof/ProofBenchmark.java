@@ -45,7 +45,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @Fork(1)
 public class ProofBenchmark {
     private Chart chart;
-    private PerSide repeats;
+    private PerSide<Integer> repeats;
     private String text;
     private Instructions pattern;
     private SideCounts base;

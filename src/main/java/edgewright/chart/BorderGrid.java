@@ -11,7 +11,7 @@ package edgewright.chart;
  * @param repeats how often the repeat is worked on each side, from 0. For a border that lies flat opposite sides are equal;
  *     the grid is only for such.
  */
-public record BorderGrid(SideShape shape, PerSide repeats) {
+public record BorderGrid(SideShape shape, PerSide<Integer> repeats) {
     public BorderGrid {
         if (repeats.top() != repeats.bottom() || repeats.left() != repeats.right()) {
             throw new IllegalArgumentException("opposite sides must be equal to lie on squared paper: " + repeats);

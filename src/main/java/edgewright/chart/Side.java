@@ -1,5 +1,9 @@
 package edgewright.chart;
 
+import java.util.List;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+
 /**
  * One of the four sides of the piece, in the order in which a right-handed maker comes to them: anticlockwise, seen from
  * the right side.
@@ -18,6 +22,11 @@ public enum Side {
             case BOTTOM -> RIGHT;
             case RIGHT -> TOP;
         };
+    }
+
+    /** The sides of which something is true, in this order. */
+    public static List<Side> where(Predicate<Side> isTrue) {
+        return Stream.of(values()).filter(isTrue).toList();
     }
 
     /** The side across the piece. */

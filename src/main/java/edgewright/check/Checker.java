@@ -31,7 +31,7 @@ public final class Checker {
      *
      * @param baseStitches the stitches on each side of the base round, corner chains not counted
      */
-    public static Verdict check(Chart chart, PerSide baseStitches) {
+    public static Verdict check(Chart chart, PerSide<Integer> baseStitches) {
         return check(chart, Optional.of(baseStitches));
     }
 
@@ -46,7 +46,7 @@ public final class Checker {
         return recheckRounds(before, edited);
     }
 
-    private static Verdict check(Chart chart, Optional<PerSide> baseStitches) {
+    private static Verdict check(Chart chart, Optional<PerSide<Integer>> baseStitches) {
         SideShape shape = chart.shape();
         List<Round> rounds = chart.rounds();
         for (int i = 0; i < rounds.size(); i++) {
@@ -68,7 +68,7 @@ public final class Checker {
                 new Verdict.Parts(unclosed, AllRules.LOW_CONTRAST.flags(chart), byRound, judge.longs()));
     }
 
-    private static Verdict ragged(Chart chart, Optional<PerSide> baseStitches) {
+    private static Verdict ragged(Chart chart, Optional<PerSide<Integer>> baseStitches) {
         return new Verdict(
                 chart,
                 baseStitches,

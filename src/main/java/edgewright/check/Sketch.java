@@ -44,7 +44,7 @@ import java.util.regex.Pattern;
  * @param text the sketch as it was written down, with its marks
  * @param sides the stitches a side of the base round, where the sketch gives them
  */
-public record Sketch(String text, Chart chart, Optional<PerSide> sides) {
+public record Sketch(String text, Chart chart, Optional<PerSide<Integer>> sides) {
     private static final Pattern ROUND = Pattern.compile("(\\d+) +(\\w+) +([bplc]*)\\|([bplc]*)\\|([bplc]*)");
     private static final Pattern YARN = Pattern.compile("(\\w+) +(.+) +(#[0-9a-f]{6})");
     private static final Pattern SETTING = Pattern.compile("(\\w+) +(\\S+)");
@@ -69,7 +69,7 @@ public record Sketch(String text, Chart chart, Optional<PerSide> sides) {
         private final Map<String, Yarn> yarns = new LinkedHashMap<>();
         private final List<Round> outsideIn = new ArrayList<>();
         private Rules rules = Rules.DEFAULT;
-        private Optional<PerSide> sides = Optional.empty();
+        private Optional<PerSide<Integer>> sides = Optional.empty();
         private final String text;
         private int nextRound;
 

@@ -25,10 +25,10 @@ final class UnclosedSide implements Rule {
     }
 
     /** One flag for each side that does not close, in the order in which they are worked. */
-    List<Violation> flags(SideShape shape, PerSide baseStitches) {
+    List<Violation> flags(SideShape shape, PerSide<Integer> baseStitches) {
         List<Violation> flags = new ArrayList<>();
         for (Side side : Side.values()) {
-            int stitches = baseStitches.of(side);
+            int stitches = baseStitches.get(side);
             if (!shape.closes(0, stitches)) {
                 flags.add(new Violation(
                         this,
@@ -49,7 +49,7 @@ final class UnclosedSide implements Rule {
     public List<Stream<Remedy>> remedies(Verdict verdict, Violation flag) {
         SideShape shape = verdict.chart().shape();
         int stitches =
-                verdict.baseStitches().orElseThrow().of(flag.where().side().orElseThrow());
+                verdict.baseStitches().orElseThrow().get(flag.where().side().orElseThrow());
         int more = Math.floorMod(stitches - shape.fewestStitches(0), shape.w());
         List<Stream<Remedy>> remedies = new ArrayList<>();
         for (int change : new int[] {more, more - shape.w()}) {

@@ -17,7 +17,7 @@ import java.util.stream.Stream;
  */
 public final class Verdict {
     private final Chart chart;
-    private final Optional<PerSide> baseStitches;
+    private final Optional<PerSide<Integer>> baseStitches;
     private final Parts parts;
     /** Made when first asked for. Whoever is second makes an equal list. */
     private List<Finding> findings;
@@ -33,7 +33,7 @@ public final class Verdict {
     @SuppressWarnings("ArrayRecordComponent") // parts are handed on, never compared
     record Parts(List<Violation> outside, List<Violation> contrast, Violation[][] byRound, int longs) {}
 
-    Verdict(Chart chart, Optional<PerSide> baseStitches, Parts parts) {
+    Verdict(Chart chart, Optional<PerSide<Integer>> baseStitches, Parts parts) {
         this.chart = chart;
         this.baseStitches = baseStitches;
         this.parts = parts;
@@ -45,7 +45,7 @@ public final class Verdict {
     }
 
     /** The stitches a side of the base round that it was checked for; empty if it was checked for every size. */
-    public Optional<PerSide> baseStitches() {
+    public Optional<PerSide<Integer>> baseStitches() {
         return baseStitches;
     }
 

@@ -30,7 +30,7 @@ final class ChartArgument {
         }
 
         /** How often the repeat is worked on each side; empty for every size. */
-        Optional<PerSide> repeats() {
+        Optional<PerSide<Integer>> repeats() {
             return size.repeats();
         }
     }

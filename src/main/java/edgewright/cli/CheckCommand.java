@@ -28,7 +28,7 @@ final class CheckCommand implements Callable<Integer> {
     private List<Path> charts;
 
     @Option(names = "--sides", paramLabel = "N,N,N,N", converter = PerSideConverter.class)
-    private PerSide sides;
+    private PerSide<Integer> sides;
 
     @Option(names = "--json")
     private boolean json;

@@ -144,7 +144,7 @@ final class DrawCommand implements Callable<Integer> {
             drawing = ChartPicture.corner(
                     chart, style, Emphasis.of(judged.verdict().findings()));
         } else {
-            PerSide repeats = judged.repeats().orElse(PerSide.all(USUAL_REPEATS));
+            PerSide<Integer> repeats = judged.repeats().orElse(PerSide.all(USUAL_REPEATS));
             if (repeats.top() != repeats.bottom() || repeats.left() != repeats.right()) {
                 throw new BadInput(CommandTexts.of("draw.oblong"));
             }

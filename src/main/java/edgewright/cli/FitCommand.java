@@ -182,8 +182,8 @@ final class FitCommand implements Callable<Integer> {
     private FittedSide fitted(FitAnswer answer, Optional<Targets> targets, Side side) {
         return new FittedSide(
                 name(side),
-                piece.counts().of(side),
-                targets.map(closing -> counting.shown(closing.wanted().of(side)))
+                piece.counts().get(side),
+                targets.map(closing -> counting.shown(closing.wanted().get(side)))
                         .orElse(null),
                 targets.map(closing -> closing.change(side)).orElse(null),
                 answer instanceof FitPlan plan ? plan.change(side).numbers(counting) : List.of());

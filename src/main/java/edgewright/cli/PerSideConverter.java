@@ -5,9 +5,9 @@ import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
 /** Numbers a side, as {@link PerSide#parse} takes them. */
-final class PerSideConverter implements ITypeConverter<PerSide> {
+final class PerSideConverter implements ITypeConverter<PerSide<Integer>> {
     @Override
-    public PerSide convert(String text) {
+    public PerSide<Integer> convert(String text) {
         try {
             return PerSide.parse(text);
         } catch (IllegalArgumentException e) {

@@ -39,7 +39,7 @@ final class PieceOption {
                 paramLabel = "N,N,N,N",
                 required = true,
                 converter = PerSideConverter.class)
-        private PerSide counts;
+        private PerSide<Integer> counts;
     }
 
     /** What is wanted other than the least change with opposite sides equal; one at a time. */
@@ -56,7 +56,7 @@ final class PieceOption {
                 descriptionKey = "target",
                 paramLabel = "N,N,N,N",
                 converter = PerSideConverter.class)
-        private PerSide target;
+        private PerSide<Integer> target;
     }
 
     /** Which opposite sides may come out with different counts. */
@@ -89,12 +89,12 @@ final class PieceOption {
     }
 
     /** What was counted, as it was stated. */
-    PerSide counts() {
+    PerSide<Integer> counts() {
         return counted.counts;
     }
 
     /** The stitches of each side of the base round as they were stated; empty if they were not, or in repeats. */
-    Optional<PerSide> sides() {
+    Optional<PerSide<Integer>> sides() {
         return Optional.ofNullable(wish.sides());
     }
 
@@ -132,7 +132,7 @@ final class PieceOption {
     }
 
     /** Where a chain is counted at each end, a side has those two at the least. */
-    private static void requireChains(PerSide stated, Counting counting, String option) {
+    private static void requireChains(PerSide<Integer> stated, Counting counting, String option) {
         stated.stream().filter(count -> count < counting.shown(0)).findFirst().ifPresent(count -> {
             throw new BadInput(CommandTexts.of("fit.counts", count, option));
         });

@@ -17,18 +17,18 @@ final class SizeOption {
     /** Either of the two ways to state it, or neither. */
     static class Size {
         @Option(names = "--sides", paramLabel = "N,N,N,N", converter = PerSideConverter.class)
-        private PerSide sides;
+        private PerSide<Integer> sides;
 
         @Option(names = "--repeats", paramLabel = "N,N,N,N", converter = PerSideConverter.class)
-        private PerSide repeats;
+        private PerSide<Integer> repeats;
 
         /** The stitches of each side as they were stated; null if they were not, or in repeats. */
-        PerSide sides() {
+        PerSide<Integer> sides() {
             return sides;
         }
 
         /** The stitches of each side of the base round; empty for every size. */
-        Optional<PerSide> baseStitches(Chart chart) {
+        Optional<PerSide<Integer>> baseStitches(Chart chart) {
             if (sides == null && repeats == null) {
                 return Optional.empty();
             }
@@ -42,7 +42,7 @@ final class SizeOption {
         }
 
         /** How often the repeat is worked on each side; empty for every size, and for sides that do not all close. */
-        Optional<PerSide> repeats(Chart chart) {
+        Optional<PerSide<Integer>> repeats(Chart chart) {
             return baseStitches(chart)
                     .filter(base ->
                             base.stream().allMatch(stitches -> chart.shape().closes(0, stitches)))

@@ -112,7 +112,7 @@ final class WorkCommand implements Callable<Integer> {
             return plan.map(counted -> workPiece(chart, counted)).orElse(ExitStatus.NO);
         }
         PatternSize size = piece.size(chart);
-        PerSide repeats = size.repeats().orElseThrow(() -> usage("work.size"));
+        PerSide<Integer> repeats = size.repeats().orElseThrow(() -> usage("work.size"));
         return answer(
                 new Prover(chart).prove(words(chart, size), repeats),
                 "work.agrees",
@@ -131,7 +131,8 @@ final class WorkCommand implements Callable<Integer> {
         if (from == null) {
             throw usage("work.nothing");
         }
-        PerSide base = piece.sides().filter(sides -> !piece.isCounted()).orElseThrow(() -> usage("work.sides"));
+        PerSide<Integer> base =
+                piece.sides().filter(sides -> !piece.isCounted()).orElseThrow(() -> usage("work.sides"));
         ProofResult result = Prover.workText(text(from), base);
         int status = answer(result, "work.done", base);
         return status == ExitStatus.DONE && to != null ? draw((ProofResult.Agrees) result) : status;
@@ -173,7 +174,7 @@ final class WorkCommand implements Callable<Integer> {
     }
 
     /** @param done what is said if all is well; the rounds, the stitches and the base round come into it */
-    private int answer(ProofResult result, String done, PerSide base) {
+    private int answer(ProofResult result, String done, PerSide<Integer> base) {
         if (result instanceof ProofResult.Unread unread) {
             String source = from == null ? CommandTexts.of("work.freshWords") : CommandTexts.name(from);
             List<String> sentences = ProofSentences.of(unread);
@@ -196,7 +197,7 @@ final class WorkCommand implements Callable<Integer> {
         return result.agrees() ? ExitStatus.DONE : ExitStatus.NO;
     }
 
-    private void print(ProofResult result, List<String> problems, String done, PerSide base) {
+    private void print(ProofResult result, List<String> problems, String done, PerSide<Integer> base) {
         if (result.agrees()) {
             Fabric fabric = result.fabric().orElseThrow();
             root.terminal()

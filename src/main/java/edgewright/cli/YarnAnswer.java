@@ -46,11 +46,11 @@ record YarnAnswer(
     record Exchange(List<Integer> rounds, String from, List<String> to) {}
 
     static YarnAnswer of(
-            Chart chart, PerSide repeats, WhatIsLeft answer, List<YarnPair> meetings, List<YarnSwap> swaps) {
+            Chart chart, PerSide<Integer> repeats, WhatIsLeft answer, List<YarnPair> meetings, List<YarnSwap> swaps) {
         Amounts amounts = answer.amounts();
         return new YarnAnswer(
                 chart.title(),
-                repeats.stream().boxed().toList(),
+                repeats.stream().toList(),
                 Amounts.MARGIN,
                 amounts.estimated().stream().map(YarnAnswer::member).toList(),
                 amounts.rounds().stream().map(YarnAnswer::round).toList(),

@@ -42,7 +42,7 @@ final class YarnCommand implements Callable<Integer> {
             return ExitStatus.NO;
         }
         Chart chart = judged.get().chart();
-        PerSide repeats = judged.get()
+        PerSide<Integer> repeats = judged.get()
                 .repeats()
                 .orElseThrow(() -> new ParameterException(spec.commandLine(), CommandTexts.of("yarn.size")));
         WhatIsLeft answer = WhatIsLeft.of(chart, repeats);

@@ -17,9 +17,9 @@ import java.util.stream.Stream;
 final class YarnText {
     private final YarnSentences sentences;
     private final Chart chart;
-    private final PerSide base;
+    private final PerSide<Integer> base;
 
-    YarnText(Chart chart, PerSide repeats, Language language) {
+    YarnText(Chart chart, PerSide<Integer> repeats, Language language) {
         this.sentences = new YarnSentences(language);
         this.chart = chart;
         this.base = repeats.map(m -> chart.shape().stitches(0, m));

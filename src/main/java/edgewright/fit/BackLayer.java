@@ -32,10 +32,10 @@ public record BackLayer(SideShape shape, int frontRounds) {
      * @param stitches the stitches on each side, corner chains not counted
      * @param chains the chains of each corner
      */
-    public record Joining(PerSide stitches, int chains) {
+    public record Joining(PerSide<Integer> stitches, int chains) {
         /** All slip stitches of the round. */
-        public int total() {
-            return stitches.sum() + 4 * chains;
+        public long total() {
+            return PerSide.sum(stitches) + 4L * chains;
         }
     }
 
@@ -63,7 +63,7 @@ public record BackLayer(SideShape shape, int frontRounds) {
     }
 
     /** The stitches on each side in a back round when the repeat is worked that often on the front. */
-    public PerSide stitches(int number, PerSide repeats) {
+    public PerSide<Integer> stitches(int number, PerSide<Integer> repeats) {
         return repeats.map(m -> shape.stitches(round(number).frontRound(), m));
     }
 
@@ -72,7 +72,7 @@ public record BackLayer(SideShape shape, int frontRounds) {
      *
      * @param chains the chains of each corner
      */
-    public Joining joining(PerSide repeats, int chains) {
+    public Joining joining(PerSide<Integer> repeats, int chains) {
         return new Joining(repeats.map(m -> shape.stitches(frontRounds, m)), chains);
     }
 
@@ -88,7 +88,7 @@ public record BackLayer(SideShape shape, int frontRounds) {
      * What is asked when the sides were counted in a back round, 0 for the base round. Its answer is about front rounds, but
      * targets and places hold for the back round as they stand; the changes are worked in the back round after it.
      */
-    public FitQuestion question(int backRound, PerSide counts, Counting counting) {
+    public FitQuestion question(int backRound, PerSide<Integer> counts, Counting counting) {
         return FitQuestion.of(backRound == 0 ? 0 : round(backRound).frontRound(), counts, counting);
     }
 }

@@ -86,7 +86,7 @@ public final class BackSentences {
     /** The way along a side. A plan with changes has a round after the one that was counted, or it would be a refusal. */
     private String way(FitPlan plan, Side side) {
         BackStitch stitch = layer.round(round + 1).stitch();
-        int stitches = plan.targets().wanted().of(side) + stitch.growth();
+        int stitches = plan.targets().wanted().get(side) + stitch.growth();
         return texts.text(
                 "back.way",
                 Bundle.capital(texts.text("side." + side)),

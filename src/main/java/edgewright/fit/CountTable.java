@@ -15,7 +15,7 @@ import java.util.stream.IntStream;
  */
 public record CountTable(Counting counting, List<Row> rows) {
     /** The counts in one round, in the table's way of counting. */
-    public record Row(int round, PerSide counts) {}
+    public record Row(int round, PerSide<Integer> counts) {}
 
     public CountTable {
         Objects.requireNonNull(counting);
@@ -27,7 +27,7 @@ public record CountTable(Counting counting, List<Row> rows) {
      *
      * @param rounds the last round of the table
      */
-    public static CountTable of(SideShape shape, int rounds, PerSide repeats, Counting counting) {
+    public static CountTable of(SideShape shape, int rounds, PerSide<Integer> repeats, Counting counting) {
         return new CountTable(
                 counting,
                 IntStream.rangeClosed(0, rounds)

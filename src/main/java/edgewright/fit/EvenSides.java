@@ -17,7 +17,7 @@ import java.util.stream.IntStream;
  */
 public sealed interface EvenSides {
     /** Every side closes. */
-    record Closes(PerSide repeats) implements EvenSides {}
+    record Closes(PerSide<Integer> repeats) implements EvenSides {}
 
     /**
      * These sides are shorter than the corner sections alone.
@@ -59,16 +59,16 @@ public sealed interface EvenSides {
      * Judges sides with these stitches in that round, corner chains not counted. What is said first of several is what
      * stands first in the list above.
      */
-    static EvenSides of(SideShape shape, int round, PerSide stitches) {
+    static EvenSides of(SideShape shape, int round, PerSide<Integer> stitches) {
         int fewest = shape.fewestStitches(round);
-        List<Side> shorts = Sides.where(side -> stitches.of(side) < fewest);
+        List<Side> shorts = Side.where(side -> stitches.get(side) < fewest);
         if (!shorts.isEmpty()) {
             return new TooShort(shorts, fewest);
         }
-        List<Side> apart = Sides.where(side -> (stitches.of(side) - stitches.top()) % shape.w() != 0);
+        List<Side> apart = Side.where(side -> (stitches.get(side) - stitches.top()) % shape.w() != 0);
         if (!apart.isEmpty()) {
             Side side = apart.get(0);
-            return new SidesDiffer(side, Math.abs(stitches.of(side) - stitches.top()), widths(stitches));
+            return new SidesDiffer(side, Math.abs(stitches.get(side) - stitches.top()), widths(stitches));
         }
         int longer = shape.toLose(round, stitches.top()).orElseThrow();
         return longer == 0
@@ -76,7 +76,7 @@ public sealed interface EvenSides {
                 : new CornersMiss(longer, shape.w() - longer);
     }
 
-    private static List<Integer> widths(PerSide stitches) {
+    private static List<Integer> widths(PerSide<Integer> stitches) {
         int common = stitches.map(count -> Math.abs(count - stitches.top())).stream()
                 .reduce(0, EvenSides::greatestCommonDivisor);
         List<Integer> widths = new ArrayList<>();

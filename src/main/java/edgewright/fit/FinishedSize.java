@@ -36,7 +36,7 @@ public record FinishedSize(double acrossMm, double downMm, double borderMm, doub
      * @param base the stitches of the base round, corner chains not counted
      * @param rounds the rounds worked round the base round
      */
-    public static FinishedSize onStitches(PerSide base, int rounds, Swatch swatch) {
+    public static FinishedSize onStitches(PerSide<Integer> base, int rounds, Swatch swatch) {
         return around(
                 (base.top() + base.bottom()) / 2.0 * swatch.stitchMm(),
                 (base.left() + base.right()) / 2.0 * swatch.stitchMm(),

@@ -80,13 +80,13 @@ public final class Fit {
 
     private FitAnswer answer() {
         int round = question.round();
-        PerSide stitches = question.stitches();
+        PerSide<Integer> stitches = question.stitches();
         int fewest = shape.fewestStitches(round);
-        List<Side> shorts = Sides.where(side -> stitches.of(side) < fewest);
+        List<Side> shorts = Side.where(side -> stitches.get(side) < fewest);
         if (!shorts.isEmpty()) {
             return new FitRefusal.TooSmall(question, fewest, shorts);
         }
-        PerSide wanted = question.wantedStitches().orElse(stitches);
+        PerSide<Integer> wanted = question.wantedStitches().orElse(stitches);
         EvenSides closing = EvenSides.of(shape, round, wanted);
         if (!(closing instanceof EvenSides.Closes) && !wanted.equals(stitches)) {
             return new FitRefusal.WantedOpen(question, open(wanted));
@@ -107,12 +107,12 @@ public final class Fit {
         return plan(targets);
     }
 
-    private List<FitRefusal.WantedOpen.OpenSide> open(PerSide wanted) {
+    private List<FitRefusal.WantedOpen.OpenSide> open(PerSide<Integer> wanted) {
         int round = question.round();
         return Arrays.stream(Side.values())
-                .filter(side -> !shape.closes(round, wanted.of(side)))
+                .filter(side -> !shape.closes(round, wanted.get(side)))
                 .map(side -> {
-                    int count = wanted.of(side);
+                    int count = wanted.get(side);
                     OptionalInt lose = shape.toLose(round, count);
                     return new FitRefusal.WantedOpen.OpenSide(
                             side,
@@ -123,8 +123,8 @@ public final class Fit {
     }
 
     private FitAnswer plan(Targets targets) {
-        List<Side> full = Sides.where(side -> Math.abs(targets.change(side))
-                > SideChange.most(targets.counted().of(side), targets.change(side)));
+        List<Side> full = Side.where(side -> Math.abs(targets.change(side))
+                > SideChange.most(targets.counted().get(side), targets.change(side)));
         if (!full.isEmpty()) {
             List<TooManyChangesRemedy> reliefs = full.stream()
                     .flatMap(side -> reliefs(targets, side).stream())
@@ -132,15 +132,13 @@ public final class Fit {
                     .toList();
             return new FitRefusal.NoRoom(question, targets, full, reliefs);
         }
-        List<SideChange> changes = Arrays.stream(Side.values())
-                .map(side ->
-                        new SideChange(side, targets.round(), targets.counted().of(side), targets.change(side)))
-                .toList();
+        PerSide<SideChange> changes = PerSide.each(
+                side -> new SideChange(side, targets.round(), targets.counted().get(side), targets.change(side)));
         ChangeRounds rounds = ChangeRounds.of(chart);
         return new FitPlan(question, targets, changes, rounds, warnings(targets, changes, rounds));
     }
 
-    private List<FitWarning> warnings(Targets targets, List<SideChange> changes, ChangeRounds rounds) {
+    private List<FitWarning> warnings(Targets targets, PerSide<SideChange> changes, ChangeRounds rounds) {
         if (targets.totalChange() == 0) {
             return List.of();
         }
@@ -150,12 +148,12 @@ public final class Fit {
             warnings.add(new FitWarning.TooLate(changing, rounds));
         }
         List<SideStitch> across = changes.stream()
-                .flatMap(change -> across(change, targets.repeats().of(change.side())).stream())
+                .flatMap(change -> across(change, targets.repeats().get(change.side())).stream())
                 .toList();
         if (!across.isEmpty()) {
             warnings.add(new FitWarning.LandsAcross(changing, across));
         }
-        for (SideChange change : changes) {
+        for (SideChange change : changes.stream().toList()) {
             if (change.isCrowded()) {
                 warnings.add(new FitWarning.Crowded(
                         change.side(), change.change(), change.stitches(), reliefs(targets, change.side())));
@@ -184,9 +182,9 @@ public final class Fit {
         List<TooManyChangesRemedy> reliefs = new ArrayList<>();
         Ties ties = question.tiesThatHold();
         List<Side> group = ties.group(side);
-        int[] counts = group.stream().mapToInt(targets.counted()::of).toArray();
+        int[] counts = group.stream().mapToInt(targets.counted()::get).toArray();
         int least = IntStream.of(counts).min().orElseThrow();
-        int most = targets.wanted().of(side) + shape.w();
+        int most = targets.wanted().get(side) + shape.w();
         IntStream.iterate(most, wanted -> wanted - shape.w())
                 .takeWhile(wanted -> wanted >= Math.max(least - shape.w(), shape.fewestStitches(targets.round())))
                 .filter(wanted -> IntStream.of(counts).noneMatch(count -> SideChange.isCrowded(count, wanted - count)))
@@ -200,7 +198,7 @@ public final class Fit {
         if (group.size() > 1) {
             Targets untied = Targets.closest(shape, targets.round(), targets.counted(), ties.without(side));
             if (group.stream()
-                    .noneMatch(one -> SideChange.isCrowded(targets.counted().of(one), untied.change(one)))) {
+                    .noneMatch(one -> SideChange.isCrowded(targets.counted().get(one), untied.change(one)))) {
                 reliefs.add(new TooManyChangesRemedy.Untie(side));
             }
         }

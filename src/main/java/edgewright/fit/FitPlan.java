@@ -10,18 +10,22 @@ import java.util.Objects;
  * How a piece is made to fit a border: the counts to reach, what to change on each side and where, and in which rounds.
  * Numbers are of stitches, corner chains not counted, unless a way of counting is asked for.
  *
- * @param changes one a side in working order, also where nothing is changed
+ * @param changes of each side, also where nothing is changed
  * @param rounds the rounds in which the chart's counts are best put right; the question's round may be another
  * @param warnings in the order in which they stand in {@link FitWarning}; empty if the plan is a good one
  */
 public record FitPlan(
-        FitQuestion question, Targets targets, List<SideChange> changes, ChangeRounds rounds, List<FitWarning> warnings)
+        FitQuestion question,
+        Targets targets,
+        PerSide<SideChange> changes,
+        ChangeRounds rounds,
+        List<FitWarning> warnings)
         implements FitAnswer {
     public FitPlan {
         Objects.requireNonNull(question);
         Objects.requireNonNull(targets);
         Objects.requireNonNull(rounds);
-        changes = List.copyOf(changes);
+        Objects.requireNonNull(changes);
         warnings = List.copyOf(warnings);
     }
 
@@ -37,7 +41,7 @@ public record FitPlan(
 
     /** What is changed on this side. */
     public SideChange change(Side side) {
-        return changes.get(side.ordinal());
+        return changes.get(side);
     }
 
     /** Whether every side has the wanted count already. */
@@ -51,13 +55,13 @@ public record FitPlan(
     }
 
     /** The stitches that each side has in this round: up to the counting round as they are, from the next one on as wanted. */
-    public PerSide stitches(int round) {
-        PerSide counting = round <= question.round() ? targets.counted() : targets.wanted();
+    public PerSide<Integer> stitches(int round) {
+        PerSide<Integer> counting = round <= question.round() ? targets.counted() : targets.wanted();
         return counting.map(stitches -> stitches + 2 * (round - question.round()));
     }
 
     /** The stitches that each side has when the changing round is done: two more than the target of the counting round. */
-    public PerSide stitchesAfterwards() {
+    public PerSide<Integer> stitchesAfterwards() {
         return targets.wanted().map(stitches -> stitches + 2);
     }
 }

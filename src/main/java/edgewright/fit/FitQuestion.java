@@ -15,7 +15,8 @@ import java.util.Optional;
  * @param wanted the counts that the maker wants to have in that round. The very counts of the piece ask whether it can stay
  *     as it is. Empty asks for the counts with the least change
  */
-public record FitQuestion(int round, PerSide counts, Counting counting, Ties ties, Optional<PerSide> wanted) {
+public record FitQuestion(
+        int round, PerSide<Integer> counts, Counting counting, Ties ties, Optional<PerSide<Integer>> wanted) {
     /** @throws IllegalArgumentException for a round below 0, or a count lower than the chains counted with it */
     public FitQuestion {
         Objects.requireNonNull(ties);
@@ -27,17 +28,17 @@ public record FitQuestion(int round, PerSide counts, Counting counting, Ties tie
     }
 
     /** Asks for the least change that makes the piece close, opposite sides equal. */
-    public static FitQuestion of(int round, PerSide counts, Counting counting) {
+    public static FitQuestion of(int round, PerSide<Integer> counts, Counting counting) {
         return new FitQuestion(round, counts, counting, Ties.OPPOSITE, Optional.empty());
     }
 
     /** The stitches on each side, corner chains not counted. */
-    public PerSide stitches() {
+    public PerSide<Integer> stitches() {
         return counts.map(counting::stitches);
     }
 
     /** The stitches wanted on each side, corner chains not counted. */
-    public Optional<PerSide> wantedStitches() {
+    public Optional<PerSide<Integer>> wantedStitches() {
         return wanted.map(counts -> counts.map(counting::stitches));
     }
 
@@ -62,11 +63,11 @@ public record FitQuestion(int round, PerSide counts, Counting counting, Ties tie
     }
 
     /** This question with counts that the maker wants, in this question's way of counting. */
-    public FitQuestion wanting(PerSide wantedCounts) {
+    public FitQuestion wanting(PerSide<Integer> wantedCounts) {
         return new FitQuestion(round, counts, counting, ties, Optional.of(wantedCounts));
     }
 
-    private static void requireSides(PerSide counts, Counting counting) {
+    private static void requireSides(PerSide<Integer> counts, Counting counting) {
         int fewest = counting.shown(0);
         if (counts.stream().anyMatch(count -> count < fewest)) {
             throw new IllegalArgumentException("counts " + counts + ": expected " + fewest + " or more on each side");

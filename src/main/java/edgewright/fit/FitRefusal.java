@@ -22,7 +22,7 @@ public sealed interface FitRefusal extends FitAnswer {
 
         /** How many stitches this side is short of the fewest. */
         public int missing(Side side) {
-            return fewest - question.stitches().of(side);
+            return fewest - question.stitches().get(side);
         }
     }
 
@@ -78,7 +78,7 @@ public sealed interface FitRefusal extends FitAnswer {
 
         /** The most changes that this side has room for, away from the two stitches next to each corner. */
         public int most(Side side) {
-            return SideChange.most(targets.counted().of(side), targets.change(side));
+            return SideChange.most(targets.counted().get(side), targets.change(side));
         }
     }
 

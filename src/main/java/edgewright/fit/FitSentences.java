@@ -28,8 +28,8 @@ public final class FitSentences {
     public String of(FitPlan plan, Side side) {
         Counting counting = plan.question().counting();
         SideChange change = plan.change(side);
-        int counted = plan.question().counts().of(side);
-        String repeats = repeats(plan.targets().repeats().of(side));
+        int counted = plan.question().counts().get(side);
+        String repeats = repeats(plan.targets().repeats().get(side));
         if (change.change() == 0) {
             return texts.text("plan.closes", name(side), counted, repeats);
         }
@@ -37,7 +37,7 @@ public final class FitSentences {
                 change.change() > 0 ? "plan.add" : "plan.lose",
                 change.changes(),
                 Bundle.and(numbers(change, counting)));
-        int wanted = counting.shown(plan.targets().wanted().of(side));
+        int wanted = counting.shown(plan.targets().wanted().get(side));
         return texts.text("plan.change", name(side), counted, wanted, repeats, what);
     }
 
@@ -49,7 +49,7 @@ public final class FitSentences {
                 name(side),
                 round(plan.changing()),
                 steps(plan.change(side), counting),
-                counting.shown(plan.stitchesAfterwards().of(side)));
+                counting.shown(plan.stitchesAfterwards().get(side)));
     }
 
     /** The next smaller and the next larger count of a side. */
@@ -130,7 +130,7 @@ public final class FitSentences {
         for (Side side : Side.values()) {
             said.add(of(plan, side));
         }
-        for (SideChange change : plan.changes()) {
+        for (SideChange change : plan.changes().stream().toList()) {
             if (change.change() != 0) {
                 said.add(way(plan, change.side()));
             }
@@ -194,7 +194,7 @@ public final class FitSentences {
                 "refusal.tooSmall", round(question.round()), counting.shown(refusal.fewest()), way(counting)));
         for (Side side : refusal.sides()) {
             said.add(texts.text(
-                    "refusal.tooSmall.side", name(side), question.counts().of(side), refusal.missing(side)));
+                    "refusal.tooSmall.side", name(side), question.counts().get(side), refusal.missing(side)));
         }
         said.add(texts.text("refusal.tooSmall.help"));
         return said;
@@ -203,12 +203,12 @@ public final class FitSentences {
     /** The same of opposite sides that are wanted with the same count. */
     private String open(FitRefusal.WantedOpen refusal, FitRefusal.WantedOpen.OpenSide open) {
         Counting counting = refusal.question().counting();
-        PerSide wanted = refusal.question().wanted().orElseThrow();
+        PerSide<Integer> wanted = refusal.question().wanted().orElseThrow();
         List<Side> alike = Ties.OPPOSITE.group(open.side()).stream()
-                .filter(other -> wanted.of(other) == wanted.of(open.side()))
+                .filter(other -> wanted.get(other) == wanted.get(open.side()))
                 .toList();
         String name = Bundle.capital(sides(alike));
-        int count = wanted.of(open.side());
+        int count = wanted.get(open.side());
         int larger = counting.shown(open.larger());
         return open.smaller().isPresent()
                 ? texts.text(
@@ -226,9 +226,9 @@ public final class FitSentences {
     }
 
     /** The four sides with their counts, within a sentence. */
-    String counts(PerSide counts) {
+    String counts(PerSide<Integer> counts) {
         return Bundle.commas(Stream.of(Side.values())
-                .map(side -> texts.text("plan.count", side(side), counts.of(side)))
+                .map(side -> texts.text("plan.count", side(side), counts.get(side)))
                 .toList());
     }
 
@@ -247,7 +247,7 @@ public final class FitSentences {
                 change > 0 ? "refusal.noRoom.add" : "refusal.noRoom.lose",
                 name(side),
                 Math.abs(change),
-                texts.counted("stitches", full.targets().counted().of(side)),
+                texts.counted("stitches", full.targets().counted().get(side)),
                 full.most(side));
     }
 
@@ -281,8 +281,8 @@ public final class FitSentences {
     /** Sides of which the same is said: this one, and the opposite one if it has the same target. */
     private static List<Side> equals(FitPlan plan, Side side) {
         return Ties.OPPOSITE.group(side).stream()
-                .filter(other -> plan.targets().wanted().of(other)
-                        == plan.targets().wanted().of(side))
+                .filter(other -> plan.targets().wanted().get(other)
+                        == plan.targets().wanted().get(side))
                 .toList();
     }
 

@@ -21,7 +21,7 @@ public final class GuideSentences {
     }
 
     /** What a maker should see in a round of a piece with so many repeats, a sentence for each landmark. */
-    public List<String> landmarks(List<Landmark> landmarks, PerSide repeats) {
+    public List<String> landmarks(List<Landmark> landmarks, PerSide<Integer> repeats) {
         return landmarks.stream()
                 .map(landmark ->
                         landmark instanceof Landmark.LongsOnSide longs ? onSides(longs, repeats) : of(landmark))
@@ -103,11 +103,11 @@ public final class GuideSentences {
         return texts.counted("landmark.longs", number);
     }
 
-    private String onSides(Landmark.LongsOnSide longs, PerSide repeats) {
+    private String onSides(Landmark.LongsOnSide longs, PerSide<Integer> repeats) {
         return texts.text(
                 "landmark.onSides",
                 Bundle.commas(Stream.of(Side.values())
-                        .map(side -> texts.text("plan.count", texts.text("side." + side), longs.on(repeats.of(side))))
+                        .map(side -> texts.text("plan.count", texts.text("side." + side), longs.on(repeats.get(side))))
                         .toList()));
     }
 

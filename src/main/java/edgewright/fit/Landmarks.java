@@ -50,8 +50,8 @@ public final class Landmarks {
     }
 
     /** What is true of this round on the four sides of a piece with so many repeats. */
-    public static List<Landmark> of(Chart chart, int round, PerSide repeats) {
-        return new Landmarks(chart, round, repeats.stream().distinct().boxed().toList()).all();
+    public static List<Landmark> of(Chart chart, int round, PerSide<Integer> repeats) {
+        return new Landmarks(chart, round, repeats.stream().distinct().toList()).all();
     }
 
     private List<Landmark> all() {

@@ -13,12 +13,12 @@ public sealed interface PatternSize {
     }
 
     /** Of this size, or of any if there is none. */
-    static PatternSize of(Optional<PerSide> repeats) {
+    static PatternSize of(Optional<PerSide<Integer>> repeats) {
         return repeats.<PatternSize>map(OfRepeats::new).orElseGet(Any::new);
     }
 
     /** How often the repeat is worked on each side, at last; empty for any size. */
-    Optional<PerSide> repeats();
+    Optional<PerSide<Integer>> repeats();
 
     /** How one piece is put right; empty where the pattern is not for one piece, or where nothing has to be put right. */
     default Optional<FitPlan> changes() {
@@ -30,7 +30,7 @@ public sealed interface PatternSize {
      *
      * @param shape of the sides of the chart
      */
-    default Optional<PerSide> stitches(SideShape shape, int round) {
+    default Optional<PerSide<Integer>> stitches(SideShape shape, int round) {
         return changes()
                 .map(plan -> plan.stitches(round))
                 .or(() -> repeats().map(perSide -> perSide.map(times -> shape.stitches(round, times))));
@@ -39,7 +39,7 @@ public sealed interface PatternSize {
     /** Any size. */
     record Any() implements PatternSize {
         @Override
-        public Optional<PerSide> repeats() {
+        public Optional<PerSide<Integer>> repeats() {
             return Optional.empty();
         }
     }
@@ -49,13 +49,13 @@ public sealed interface PatternSize {
      *
      * @param perSide how often the repeat is worked on each side
      */
-    record OfRepeats(PerSide perSide) implements PatternSize {
+    record OfRepeats(PerSide<Integer> perSide) implements PatternSize {
         public OfRepeats {
             Objects.requireNonNull(perSide);
         }
 
         @Override
-        public Optional<PerSide> repeats() {
+        public Optional<PerSide<Integer>> repeats() {
             return Optional.of(perSide);
         }
     }
@@ -71,7 +71,7 @@ public sealed interface PatternSize {
         }
 
         @Override
-        public Optional<PerSide> repeats() {
+        public Optional<PerSide<Integer>> repeats() {
             return Optional.of(plan.targets().repeats());
         }
 

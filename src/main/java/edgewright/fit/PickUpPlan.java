@@ -4,7 +4,6 @@ import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.chart.SideShape;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 
@@ -13,19 +12,19 @@ import java.util.Objects;
  * closes.
  *
  * @param targets round 0; what was counted is what lies flat
- * @param sides one a side in working order
+ * @param sides what is picked up on each side
  */
-public record PickUpPlan(Targets targets, List<PickUp> sides) implements PickUpAnswer {
+public record PickUpPlan(Targets targets, PerSide<PickUp> sides) implements PickUpAnswer {
     public PickUpPlan {
         Objects.requireNonNull(targets);
-        sides = List.copyOf(sides);
+        Objects.requireNonNull(sides);
     }
 
     /** The base round for a design, or that an edge is too short for its corner sections. */
-    public static PickUpAnswer of(SideShape shape, Edges edges, Ties ties) {
-        PerSide natural = Sides.each(side -> edges.of(side).natural());
+    public static PickUpAnswer of(SideShape shape, PerSide<Edge> edges, Ties ties) {
+        PerSide<Integer> natural = edges.map(Edge::natural);
         int fewest = shape.fewestStitches(0);
-        List<Side> shorts = Sides.where(side -> natural.of(side) < fewest);
+        List<Side> shorts = Side.where(side -> natural.get(side) < fewest);
         if (!shorts.isEmpty()) {
             return new FitRefusal.TooSmall(
                     FitQuestion.of(0, natural, Counting.STITCHES).with(ties), fewest, shorts);
@@ -33,14 +32,12 @@ public record PickUpPlan(Targets targets, List<PickUp> sides) implements PickUpA
         Targets targets = Targets.closest(shape, 0, natural, ties);
         return new PickUpPlan(
                 targets,
-                Arrays.stream(Side.values())
-                        .map(side -> new PickUp(
-                                side, edges.of(side), targets.wanted().of(side)))
-                        .toList());
+                PerSide.each(side ->
+                        new PickUp(side, edges.get(side), targets.wanted().get(side))));
     }
 
     /** What is picked up on this side. */
     public PickUp on(Side side) {
-        return sides.get(side.ordinal());
+        return sides.get(side);
     }
 }

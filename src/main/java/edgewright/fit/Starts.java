@@ -57,7 +57,7 @@ public final class Starts {
      *
      * @throws IllegalArgumentException if the plan's column lies past the first repeat
      */
-    public static List<RoundStart> of(Chart chart, Start plan, PerSide repeats) {
+    public static List<RoundStart> of(Chart chart, Start plan, PerSide<Integer> repeats) {
         SideShape shape = whole(chart);
         int column = plan.column().orElseGet(() -> bestColumn(chart));
         if (column > shape.a() + shape.w()) {
@@ -68,8 +68,9 @@ public final class Starts {
                 .toList();
     }
 
-    private static RoundStart start(Chart chart, SideShape shape, int column, int round, Start sides, PerSide repeats) {
-        int m = repeats.of(sides.of(round));
+    private static RoundStart start(
+            Chart chart, SideShape shape, int column, int round, Start sides, PerSide<Integer> repeats) {
+        int m = repeats.get(sides.of(round));
         int inColumn = Math.min(column, shape.stitches(0, m)) + round;
         Stitches side = chart.round(round).side(m);
         int moves = movesOn(side, inColumn, shape.w());

@@ -17,7 +17,7 @@ import java.util.stream.IntStream;
  * @param counted the stitches that the sides have
  * @param wanted the stitches that they should have; each side closes
  */
-public record Targets(SideShape shape, int round, PerSide counted, PerSide wanted) {
+public record Targets(SideShape shape, int round, PerSide<Integer> counted, PerSide<Integer> wanted) {
     /** @throws IllegalArgumentException if a side would not close */
     public Targets {
         if (!wanted.stream().allMatch(stitches -> shape.closes(round, stitches))) {
@@ -31,40 +31,40 @@ public record Targets(SideShape shape, int round, PerSide counted, PerSide wante
      *
      * @param counted the stitches on each side; a side may have fewer than A + B + 2R
      */
-    public static Targets closest(SideShape shape, int round, PerSide counted, Ties ties) {
+    public static Targets closest(SideShape shape, int round, PerSide<Integer> counted, Ties ties) {
         return new Targets(
                 shape,
                 round,
                 counted,
-                Sides.each(side -> closest(
+                PerSide.each(side -> closest(
                         shape,
                         round,
-                        ties.group(side).stream().mapToInt(counted::of).toArray())));
+                        ties.group(side).stream().mapToInt(counted::get).toArray())));
     }
 
     /** Target less count: above 0 where stitches must be added, below 0 where they must be lost. */
     public int change(Side side) {
-        return wanted.of(side) - counted.of(side);
+        return wanted.get(side) - counted.get(side);
     }
 
     /** The stitches added and the stitches lost on all four sides, together. */
-    public int totalChange() {
-        return Sides.each(side -> Math.abs(change(side))).sum();
+    public long totalChange() {
+        return PerSide.sum(PerSide.each(side -> Math.abs(change(side))));
     }
 
     /** How often the repeat is worked on each side. */
-    public PerSide repeats() {
+    public PerSide<Integer> repeats() {
         return wanted.map(stitches -> shape.repeats(round, stitches).orElseThrow());
     }
 
     /** The next larger number that closes on this side: one repeat more. */
     public int larger(Side side) {
-        return wanted.of(side) + shape.w();
+        return wanted.get(side) + shape.w();
     }
 
     /** The next smaller number that closes on this side: one repeat less. Empty if no repeat is left to leave out. */
     public OptionalInt smaller(Side side) {
-        int smaller = wanted.of(side) - shape.w();
+        int smaller = wanted.get(side) - shape.w();
         return smaller < shape.fewestStitches(round) ? OptionalInt.empty() : OptionalInt.of(smaller);
     }
 

@@ -26,6 +26,6 @@ public record Ties(boolean topAndBottom, boolean leftAndRight) {
 
     /** The sides that must have the same count as this one, itself among them, in working order. */
     List<Side> group(Side side) {
-        return tied(side) ? Sides.where(other -> other.isLevel() == side.isLevel()) : List.of(side);
+        return tied(side) ? Side.where(other -> other.isLevel() == side.isLevel()) : List.of(side);
     }
 }

@@ -29,13 +29,13 @@ import java.util.Optional;
 final class Comparison {
     private final Chart chart;
     private final SideShape shape;
-    private final PerSide repeats;
+    private final PerSide<Integer> repeats;
     private final Fabric fabric;
     private final List<PatternYarn> yarns;
     private final int first;
     private final List<Difference> differences = new ArrayList<>();
 
-    private Comparison(Chart chart, PerSide repeats, Fabric fabric, List<PatternYarn> yarns, int first) {
+    private Comparison(Chart chart, PerSide<Integer> repeats, Fabric fabric, List<PatternYarn> yarns, int first) {
         this.chart = chart;
         this.shape = chart.shape();
         this.repeats = repeats;
@@ -50,7 +50,7 @@ final class Comparison {
      * @param repeats how often the repeat was to be worked on each side
      * @param yarns the yarns of the pattern that was worked
      */
-    static List<Difference> of(Chart chart, PerSide repeats, Fabric fabric, List<PatternYarn> yarns) {
+    static List<Difference> of(Chart chart, PerSide<Integer> repeats, Fabric fabric, List<PatternYarn> yarns) {
         return of(chart, repeats, fabric, yarns, 0);
     }
 
@@ -60,7 +60,8 @@ final class Comparison {
      *
      * @param first the first round whose stitches are compared; 0 for all
      */
-    static List<Difference> of(Chart chart, PerSide repeats, Fabric fabric, List<PatternYarn> yarns, int first) {
+    static List<Difference> of(
+            Chart chart, PerSide<Integer> repeats, Fabric fabric, List<PatternYarn> yarns, int first) {
         Comparison comparison = new Comparison(chart, repeats, fabric, yarns, first);
         comparison.compareRounds();
         comparison.compareBack();
@@ -109,12 +110,12 @@ final class Comparison {
                     high);
             compare(Difference.Kind.CORNER, r, 0, 0, chart.corner().chains(), made.cornerChains(r));
             for (Side side : Side.values()) {
-                int expected = layer().stitches(r, repeats).of(side);
+                int expected = layer().stitches(r, repeats).get(side);
                 int found = made.side(r, side.ordinal()).size();
                 compare(Difference.Kind.BACK_COUNT, r, side.ordinal(), 0, expected, found);
             }
         }
-        int joins = layer().joining(repeats, chart.corner().chains()).total();
+        long joins = layer().joining(repeats, chart.corner().chains()).total();
         compare(Difference.Kind.JOINS, 0, 0, 0, joins, made.joins());
     }
 
@@ -147,7 +148,7 @@ final class Comparison {
     }
 
     private void compareSide(int round, Side side) {
-        int times = repeats.of(side);
+        int times = repeats.get(side);
         int index = side.ordinal();
         List<FabricStitch> made = fabric.side(round, index);
         int expected = shape.stitches(round, times);
@@ -206,7 +207,7 @@ final class Comparison {
         return "nowhere";
     }
 
-    private void compare(Difference.Kind kind, int round, int side, int stitch, int expected, int found) {
+    private void compare(Difference.Kind kind, int round, int side, int stitch, long expected, long found) {
         if (expected != found) {
             add(kind, round, side, stitch, String.valueOf(expected), String.valueOf(found));
         }

@@ -48,12 +48,12 @@ public final class Prover {
     }
 
     /** Works the words that the writer writes now, as it prints them for these options, on sides of so many repeats. */
-    public ProofResult prove(WordingOptions options, PerSide repeats) {
+    public ProofResult prove(WordingOptions options, PerSide<Integer> repeats) {
         return prove(PlainText.of(PatternWriter.write(chart, options)), repeats);
     }
 
     /** Works a written pattern on sides of so many repeats of the chart. */
-    public ProofResult prove(String text, PerSide repeats) {
+    public ProofResult prove(String text, PerSide<Integer> repeats) {
         ReadingResult reading = PatternReader.read(text, cancelled);
         return reading instanceof ReadingResult.Understood understood
                 ? prove(understood.pattern(), repeats)
@@ -61,12 +61,12 @@ public final class Prover {
     }
 
     /** Works a tree of instructions on sides of so many repeats of the chart. */
-    public ProofResult prove(Instructions pattern, PerSide repeats) {
+    public ProofResult prove(Instructions pattern, PerSide<Integer> repeats) {
         WorkOutcome outcome = new Maker(houseRules(chart), cancelled).work(pattern, base(chart, repeats));
         return result(pattern, outcome, repeats, 0);
     }
 
-    private ProofResult result(Instructions pattern, WorkOutcome outcome, PerSide repeats, int first) {
+    private ProofResult result(Instructions pattern, WorkOutcome outcome, PerSide<Integer> repeats, int first) {
         if (outcome instanceof WorkOutcome.Stopped stopped) {
             return new ProofResult.Stopped(stopped.fabric(), stopped.stop());
         }
@@ -108,7 +108,7 @@ public final class Prover {
      * Works a written pattern for which there is no chart, on a piece with so many stitches a side in the base round. Whatever
      * hands can do is allowed; the words agree if they can be worked to the end.
      */
-    public static ProofResult workText(String text, PerSide baseStitches) {
+    public static ProofResult workText(String text, PerSide<Integer> baseStitches) {
         ReadingResult reading = PatternReader.read(text);
         if (reading instanceof ReadingResult.Refused refused) {
             return new ProofResult.Unread(refused.problems());
@@ -124,12 +124,12 @@ public final class Prover {
      * Works the cells of a chart with no words between: the second judge of what can be worked. The chart may have findings,
      * but no ragged sections.
      */
-    public static WorkOutcome workCells(Chart chart, PerSide repeats) {
+    public static WorkOutcome workCells(Chart chart, PerSide<Integer> repeats) {
         List<Maker.Cells> rounds = new ArrayList<>();
         for (Round round : chart.rounds()) {
             List<List<Stitch>> sides = new ArrayList<>();
             for (Side side : Side.values()) {
-                sides.add(stitches(round.side(repeats.of(side))));
+                sides.add(stitches(round.side(repeats.get(side))));
             }
             rounds.add(new Maker.Cells(round.yarn(), sides, chart.corner().chains()));
         }
@@ -142,11 +142,11 @@ public final class Prover {
         return new HouseRules(chart.rules().landOnCornerChain(), chart.rules().stackLongStitches());
     }
 
-    private static SideCounts base(Chart chart, PerSide repeats) {
+    private static SideCounts base(Chart chart, PerSide<Integer> repeats) {
         return counts(repeats.map(times -> chart.shape().stitches(0, times)));
     }
 
-    private static SideCounts counts(PerSide base) {
+    private static SideCounts counts(PerSide<Integer> base) {
         return new SideCounts(base.top(), base.left(), base.bottom(), base.right());
     }
 

@@ -19,14 +19,14 @@ import java.util.function.Consumer;
  */
 public final class SizeProofs {
     /** Repeats a side that bring out what goes wrong: none, one, two, odd and even, many, and sides that differ. */
-    public static final List<PerSide> USUAL = List.of(
+    public static final List<PerSide<Integer>> USUAL = List.of(
             PerSide.all(0),
             PerSide.all(1),
             PerSide.all(2),
             PerSide.all(5),
-            new PerSide(3, 4, 3, 4),
-            new PerSide(0, 1, 2, 3),
-            new PerSide(12, 9, 12, 9));
+            PerSide.of(3, 4, 3, 4),
+            PerSide.of(0, 1, 2, 3),
+            PerSide.of(12, 9, 12, 9));
 
     /**
      * How the words fared on one piece.
@@ -36,7 +36,7 @@ public final class SizeProofs {
      * @param stitches what came off the hook, corner chains not counted
      * @param problems what stands against the words, a sentence each; none if they made the chart
      */
-    public record Trial(PerSide repeats, PerSide baseStitches, int stitches, List<String> problems) {
+    public record Trial(PerSide<Integer> repeats, PerSide<Integer> baseStitches, int stitches, List<String> problems) {
         public Trial {
             problems = List.copyOf(problems);
         }
@@ -76,15 +76,19 @@ public final class SizeProofs {
      *     java.util.concurrent.CancellationException}
      */
     public static List<Trial> run(
-            Chart chart, WordingOptions options, List<PerSide> sizes, Consumer<Trial> done, BooleanSupplier cancelled) {
+            Chart chart,
+            WordingOptions options,
+            List<PerSide<Integer>> sizes,
+            Consumer<Trial> done,
+            BooleanSupplier cancelled) {
         Prover prover = new Prover(chart, cancelled);
         WordingOptions everySize = options.withoutRepeats();
         Instructions tree = PatternWriter.tree(chart, everySize);
         String forEverySize = PlainText.of(PatternWriter.write(tree));
         int fewest = tree.base().fewest().orElse(0);
         List<Trial> trials = new ArrayList<>();
-        for (PerSide repeats : sizes) {
-            PerSide base = repeats.map(times -> chart.shape().stitches(0, times));
+        for (PerSide<Integer> repeats : sizes) {
+            PerSide<Integer> base = repeats.map(times -> chart.shape().stitches(0, times));
             ProofResult ofThisSize = prover.prove(everySize.withRepeats(repeats), repeats);
             // The pattern for every size says itself how short a side may be.
             boolean isLongEnough = base.stream().allMatch(stitches -> stitches >= fewest);

@@ -35,7 +35,7 @@ final class StartFromWords {
         }
         Side odd = written.get(0).side();
         Side even = written.size() > 1 ? written.get(1).side() : odd.opposite();
-        PerSide times = new PerSide(
+        PerSide<Integer> times = PerSide.of(
                 repeats.applyAsInt(chart.shape(), Side.TOP),
                 repeats.applyAsInt(chart.shape(), Side.LEFT),
                 repeats.applyAsInt(chart.shape(), Side.BOTTOM),

@@ -86,7 +86,7 @@ public record Amounts(List<OfRound> rounds, List<OfYarn> yarns, List<YarnStitch>
      *
      * @param repeats how often the repeat is worked on each side
      */
-    public static Amounts of(Chart chart, PerSide repeats) {
+    public static Amounts of(Chart chart, PerSide<Integer> repeats) {
         StitchLengths lengths = StitchLengths.of(chart.making());
         Map<String, Double> soFar = new HashMap<>();
         Set<YarnStitch> estimated = EnumSet.noneOf(YarnStitch.class);

@@ -63,7 +63,7 @@ public sealed interface WhatIsLeft {
      *
      * @param repeats how often the repeat is worked on each side
      */
-    static WhatIsLeft of(Chart chart, PerSide repeats) {
+    static WhatIsLeft of(Chart chart, PerSide<Integer> repeats) {
         return of(chart, repeats, () -> false);
     }
 
@@ -74,7 +74,7 @@ public sealed interface WhatIsLeft {
      * @param cancelled asked again and again during a search; once it answers true the search ends with a {@link
      *     java.util.concurrent.CancellationException}
      */
-    static WhatIsLeft of(Chart chart, PerSide repeats, BooleanSupplier cancelled) {
+    static WhatIsLeft of(Chart chart, PerSide<Integer> repeats, BooleanSupplier cancelled) {
         Amounts amounts = Amounts.of(chart, repeats);
         if (chart.yarns().stream().allMatch(yarn -> yarn.metresInHand().isEmpty())) {
             return new Unknown(amounts);

@@ -45,7 +45,7 @@ public record WorkedRound(Layer layer, int number, String yarn, Map<YarnStitch, 
      *
      * @param repeats how often the repeat is worked on each side
      */
-    public static List<WorkedRound> of(Chart chart, PerSide repeats) {
+    public static List<WorkedRound> of(Chart chart, PerSide<Integer> repeats) {
         List<WorkedRound> rounds = new ArrayList<>();
         int last = chart.rounds().size();
         for (int r = 1; r <= last; r++) {
@@ -71,14 +71,11 @@ public record WorkedRound(Layer layer, int number, String yarn, Map<YarnStitch, 
         return stitches.values().stream().mapToLong(Long::longValue).sum();
     }
 
-    private static WorkedRound front(Chart chart, int number, PerSide repeats) {
+    private static WorkedRound front(Chart chart, int number, PerSide<Integer> repeats) {
         Map<YarnStitch, Long> counts = new EnumMap<>(YarnStitch.class);
         Round round = chart.round(number);
         add(counts, round.section(Section.FROM_CORNER), 4);
-        add(
-                counts,
-                round.section(Section.REPEAT),
-                repeats.stream().asLongStream().sum());
+        add(counts, round.section(Section.REPEAT), PerSide.sum(repeats));
         add(counts, round.section(Section.TO_CORNER), 4);
         counts.merge(YarnStitch.CHAIN, 4L * chart.corner().chains(), Long::sum);
         return new WorkedRound(Layer.FRONT, number, round.yarn(), counts);
@@ -96,9 +93,9 @@ public record WorkedRound(Layer layer, int number, String yarn, Map<YarnStitch, 
         }
     }
 
-    private static WorkedRound back(BackLayer back, BackLayer.Round round, String yarn, PerSide repeats, int chains) {
-        long stitches =
-                back.stitches(round.number(), repeats).stream().asLongStream().sum();
+    private static WorkedRound back(
+            BackLayer back, BackLayer.Round round, String yarn, PerSide<Integer> repeats, int chains) {
+        long stitches = PerSide.sum(back.stitches(round.number(), repeats));
         YarnStitch kind = round.stitch() == BackStitch.TALL ? YarnStitch.TALL : YarnStitch.PLAIN;
         return backRound(round.number(), kind, stitches, yarn, chains);
     }

@@ -91,7 +91,7 @@ public class BookletStandardsTest {
                         BookletOptions.of(chart, English.LANGUAGE)
                                 .withPaper(Paper.LETTER)
                                 .withTerms(Terms.US)
-                                .withRepeats(new PerSide(3, 2, 3, 2))
+                                .withRepeats(PerSide.of(3, 2, 3, 2))
                                 .withCellMm(7)));
     }
 

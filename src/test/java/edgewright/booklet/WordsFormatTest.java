@@ -72,7 +72,7 @@ class WordsFormatTest {
                 new WordingOptions(
                         Terms.US,
                         WordingOptions.of(chart).counting(),
-                        Optional.of(new PerSide(4, 3, 5, 2)),
+                        Optional.of(PerSide.of(4, 3, 5, 2)),
                         true,
                         HookHand.LEFT))) {
             EmbeddedValidator validator = new EmbeddedValidator();

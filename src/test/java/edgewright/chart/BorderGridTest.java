@@ -9,14 +9,14 @@ import org.junit.jupiter.api.Test;
 
 class BorderGridTest {
     private static final SideShape SHAPE = new SideShape(1, 4, 2);
-    private static final BorderGrid GRID = new BorderGrid(SHAPE, new PerSide(2, 1, 2, 1));
+    private static final BorderGrid GRID = new BorderGrid(SHAPE, PerSide.of(2, 1, 2, 1));
 
     @Test
     void every_ring_is_filled_without_gap_or_overlap_and_the_next_one_fits_round_it() {
         for (int r = 0; r <= 6; r++) {
             Map<GridCell, GridContent> ring = new HashMap<>();
             for (Side side : Side.values()) {
-                for (int p = 1; p <= SHAPE.stitches(r, GRID.repeats().of(side)); p++) {
+                for (int p = 1; p <= SHAPE.stitches(r, GRID.repeats().get(side)); p++) {
                     SidePlace stitch = new SidePlace(r, p);
                     put(ring, GRID.cellOf(side, stitch), new GridContent.SideStitch(side, stitch));
                 }
@@ -54,7 +54,7 @@ class BorderGridTest {
     void each_side_follows_the_corner_at_the_end_of_the_side_before() {
         for (Side side : Side.values()) {
             for (int r = 0; r <= 3; r++) {
-                int last = SHAPE.stitches(r, GRID.repeats().of(side));
+                int last = SHAPE.stitches(r, GRID.repeats().get(side));
                 GridCell corner = GRID.cornerCell(side, r);
                 assertThat(distance(GRID.cellOf(side, new SidePlace(r, last)), corner))
                         .isEqualTo(1);
@@ -66,7 +66,7 @@ class BorderGridTest {
 
     @Test
     void a_piece_whose_opposite_sides_differ_does_not_lie_on_squared_paper() {
-        assertThatThrownBy(() -> new BorderGrid(SHAPE, new PerSide(1, 2, 3, 2)))
+        assertThatThrownBy(() -> new BorderGrid(SHAPE, PerSide.of(1, 2, 3, 2)))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 

@@ -93,8 +93,8 @@ class ChartTest {
 
     @Test
     void two_numbers_stand_for_top_and_bottom_then_left_and_right() {
-        assertThat(PerSide.parse("29, 41")).isEqualTo(new PerSide(29, 41, 29, 41));
-        assertThat(PerSide.parse("1,2,3,4")).isEqualTo(new PerSide(1, 2, 3, 4));
+        assertThat(PerSide.parse("29, 41")).isEqualTo(PerSide.of(29, 41, 29, 41));
+        assertThat(PerSide.parse("1,2,3,4")).isEqualTo(PerSide.of(1, 2, 3, 4));
     }
 
     @ParameterizedTest

@@ -33,7 +33,8 @@ class FastAndPlainJudgeTest {
         for (int i = 0; i < 6_000; i++) {
             Chart chart = charts.small();
             Random random = charts.random();
-            PerSide sides = new PerSide(random.nextInt(30), random.nextInt(30), random.nextInt(30), random.nextInt(30));
+            PerSide<Integer> sides =
+                    PerSide.of(random.nextInt(30), random.nextInt(30), random.nextInt(30), random.nextInt(30));
             assertAgreement(chart);
             assertAgreement(chart, Checker.check(chart, sides), Optional.of(sides));
         }
@@ -70,7 +71,7 @@ class FastAndPlainJudgeTest {
         assertAgreement(chart, Checker.check(chart), Optional.empty());
     }
 
-    private static void assertAgreement(Chart chart, Verdict verdict, Optional<PerSide> sides) {
+    private static void assertAgreement(Chart chart, Verdict verdict, Optional<PerSide<Integer>> sides) {
         List<PlainJudge.Found> fast = found(verdict);
         List<PlainJudge.Found> plain = PlainJudge.judge(chart, sides);
         if (!fast.equals(plain) || !verdict.judged() || verdict.longStitchesJudged() != longs(chart)) {

@@ -76,7 +76,7 @@ class LengthRulesTest {
     void a_side_that_misses_says_by_how_many_stitches() {
         Verdict verdict = Checker.check(Sketches.chart("""
                         1 A bbb|bbbb|bb
-                        """), new PerSide(10, 2, 11, 13));
+                        """), PerSide.of(10, 2, 11, 13));
         assertThat(verdict.findings().stream()
                         .map(finding -> FindingSentences.english().of(finding).replaceAll("^.*whole, ", "")))
                 .containsExactly("3 too many or 1 too few.", "1 too few.", "2 too many or 2 too few.");

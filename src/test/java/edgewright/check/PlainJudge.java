@@ -57,11 +57,11 @@ final class PlainJudge {
         this.last = chart.rounds().size();
     }
 
-    static List<Found> judge(Chart chart, Optional<PerSide> baseStitches) {
+    static List<Found> judge(Chart chart, Optional<PerSide<Integer>> baseStitches) {
         return new PlainJudge(chart).everything(baseStitches);
     }
 
-    private List<Found> everything(Optional<PerSide> baseStitches) {
+    private List<Found> everything(Optional<PerSide<Integer>> baseStitches) {
         List<Found> found = ragged();
         if (!found.isEmpty()) {
             return found;
@@ -109,9 +109,9 @@ final class PlainJudge {
         return found;
     }
 
-    private void unclosed(PerSide stitches, List<Found> found) {
+    private void unclosed(PerSide<Integer> stitches, List<Found> found) {
         for (Side side : Side.values()) {
-            int left = stitches.of(side) - a - b;
+            int left = stitches.get(side) - a - b;
             while (left > 0) {
                 left -= w;
             }

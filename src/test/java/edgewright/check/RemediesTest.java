@@ -194,7 +194,7 @@ class RemediesTest {
         RandomCharts charts = new RandomCharts(31);
         Map<String, Integer> tried = new TreeMap<>();
         for (int i = 0; i < 800; i++) {
-            Optional<PerSide> sides =
+            Optional<PerSide<Integer>> sides =
                     i % 4 == 0 ? Optional.of(PerSide.all(charts.random().nextInt(20))) : Optional.empty();
             Chart chart = i % 10 == 0 ? charts.ragged() : charts.small();
             tryRemedies(chart, sides, tried);
@@ -242,13 +242,13 @@ class RemediesTest {
         }
     }
 
-    private static void tryRemedies(Chart chart, Optional<PerSide> sides, Map<String, Integer> tried) {
+    private static void tryRemedies(Chart chart, Optional<PerSide<Integer>> sides, Map<String, Integer> tried) {
         Verdict verdict = sides.map(stitches -> Checker.check(chart, stitches)).orElseGet(() -> Checker.check(chart));
         verdict.findings().forEach(finding -> tryRemedies(verdict, finding, sides, tried));
     }
 
     private static void tryRemedies(
-            Verdict verdict, Finding finding, Optional<PerSide> sides, Map<String, Integer> tried) {
+            Verdict verdict, Finding finding, Optional<PerSide<Integer>> sides, Map<String, Integer> tried) {
         Chart chart = verdict.chart();
         String before = chart.toString();
         for (Remedy remedy : finding.remedies()) {

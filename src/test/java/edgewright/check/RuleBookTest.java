@@ -124,7 +124,9 @@ class RuleBookTest {
         count += (int)
                 a.yarns().stream().filter(yarn -> !b.yarns().contains(yarn)).count();
         for (Side side : Side.values()) {
-            count += one.sides().map(s -> s.of(side)).equals(two.sides().map((PerSide s) -> s.of(side))) ? 0 : 1;
+            count += one.sides().map(s -> s.get(side)).equals(two.sides().map((PerSide<Integer> s) -> s.get(side)))
+                    ? 0
+                    : 1;
         }
         return count;
     }

@@ -63,7 +63,7 @@ class VerdictTest {
     @Test
     void a_verdict_says_how_many_long_stitches_it_judged() {
         assertThat(SKETCH.verdict().longStitchesJudged()).isEqualTo(4);
-        assertThat(SKETCH.verdict().baseStitches()).contains(new PerSide(2, 2, 3, 2));
+        assertThat(SKETCH.verdict().baseStitches()).contains(PerSide.of(2, 2, 3, 2));
         assertThat(Checker.check(Sketches.chart("1 A b|b|b"))).hasToString("0 long stitches judged: []");
     }
 

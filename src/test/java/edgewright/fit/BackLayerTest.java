@@ -76,9 +76,9 @@ class BackLayerTest {
 
     @Test
     void the_joining_round_has_a_slip_stitch_for_every_stitch_and_corner_chain_and_no_more() {
-        BackLayer.Joining joining = new BackLayer(SHAPE, 8).joining(new PerSide(10, 8, 10, 8), 2);
+        BackLayer.Joining joining = new BackLayer(SHAPE, 8).joining(PerSide.of(10, 8, 10, 8), 2);
 
-        assertThat(joining.stitches()).isEqualTo(new PerSide(59, 51, 59, 51));
+        assertThat(joining.stitches()).isEqualTo(PerSide.of(59, 51, 59, 51));
         assertThat(joining.total()).isEqualTo(59 + 51 + 59 + 51 + 8);
     }
 
@@ -86,12 +86,12 @@ class BackLayerTest {
     void a_piece_counted_in_a_back_round_is_fitted_as_in_the_front_round_that_it_matches() {
         Chart front = TestCharts.chart(SHAPE, 8, 5);
         BackLayer back = new BackLayer(SHAPE, 8);
-        PerSide counts = new PerSide(52, 43, 51, 43);
+        PerSide<Integer> counts = PerSide.of(52, 43, 51, 43);
 
         FitQuestion question = back.question(2, counts, Counting.STITCHES);
 
         assertThat(question).isEqualTo(FitQuestion.of(4, counts, Counting.STITCHES));
-        assertThat(((FitPlan) Fit.answer(front, question)).targets().wanted()).isEqualTo(new PerSide(51, 43, 51, 43));
+        assertThat(((FitPlan) Fit.answer(front, question)).targets().wanted()).isEqualTo(PerSide.of(51, 43, 51, 43));
         assertThat(back.question(0, counts, Counting.STITCHES).round()).isZero();
     }
 

@@ -15,27 +15,27 @@ class EvenSidesTest {
 
     @Test
     void a_design_closes_on_sides_of_whole_repeats() {
-        assertThat(EvenSides.of(SHAPE, 3, new PerSide(29, 41, 33, 9)))
-                .isEqualTo(new EvenSides.Closes(new PerSide(5, 8, 6, 0)));
+        assertThat(EvenSides.of(SHAPE, 3, PerSide.of(29, 41, 33, 9)))
+                .isEqualTo(new EvenSides.Closes(PerSide.of(5, 8, 6, 0)));
     }
 
     @Test
     void sides_shorter_than_the_corner_sections_are_named() {
-        assertThat(EvenSides.of(SHAPE, 3, new PerSide(29, 8, 29, 0)))
+        assertThat(EvenSides.of(SHAPE, 3, PerSide.of(29, 8, 29, 0)))
                 .isEqualTo(new EvenSides.TooShort(List.of(Side.LEFT, Side.RIGHT), 9));
     }
 
     @Test
     void where_all_sides_miss_alike_other_corner_sections_would_close() {
         // 30 = 9 + 5 * 4 + 1: with A + B one longer it closes, or with A + B three shorter.
-        assertThat(EvenSides.of(SHAPE, 3, new PerSide(30, 42, 30, 42))).isEqualTo(new EvenSides.CornersMiss(1, 3));
+        assertThat(EvenSides.of(SHAPE, 3, PerSide.of(30, 42, 30, 42))).isEqualTo(new EvenSides.CornersMiss(1, 3));
         assertThat(new SideShape(2, 4, 2).closes(3, 30)).isTrue();
         assertThat(new SideShape(0, 4, 0).closes(3, 42)).isTrue();
     }
 
     @Test
     void where_sides_differ_by_no_multiple_of_the_repeat_only_other_widths_could_close() {
-        assertThat(EvenSides.of(SHAPE, 3, new PerSide(30, 36, 30, 42)))
+        assertThat(EvenSides.of(SHAPE, 3, PerSide.of(30, 36, 30, 42)))
                 .isEqualTo(new EvenSides.SidesDiffer(Side.LEFT, 6, List.of(6, 3, 2, 1)));
     }
 
@@ -44,7 +44,7 @@ class EvenSidesTest {
         Random random = new Random(7);
         for (int i = 0; i < 2_000; i++) {
             SideShape shape = new SideShape(random.nextInt(3), 1 + random.nextInt(8), random.nextInt(3));
-            PerSide sides = Sides.each(side -> 20 + random.nextInt(20));
+            PerSide<Integer> sides = PerSide.each(side -> 20 + random.nextInt(20));
             EvenSides closing = EvenSides.of(shape, 2, sides);
             boolean cornersHelp = IntStream.range(0, shape.w())
                     .anyMatch(longer -> closes(new SideShape(shape.a() + longer, shape.w(), shape.b()), sides));
@@ -65,13 +65,13 @@ class EvenSidesTest {
         }
     }
 
-    private static boolean someCornersClose(int width, PerSide sides) {
+    private static boolean someCornersClose(int width, PerSide<Integer> sides) {
         // Remainders of a large multiple, so that no side is too short for any of the corners tried.
         return IntStream.range(0, width)
                 .anyMatch(corners -> sides.stream().allMatch(s -> Math.floorMod(s - corners, width) == 0));
     }
 
-    private static boolean closes(SideShape shape, PerSide sides) {
+    private static boolean closes(SideShape shape, PerSide<Integer> sides) {
         return sides.stream().allMatch(stitches -> shape.closes(2, stitches));
     }
 }

@@ -17,7 +17,7 @@ class FitSentencesTest {
 
     @Test
     void a_plan_is_told_side_by_side_with_the_way_to_work_it() {
-        assertThat(said(CHART, FitQuestion.of(2, new PerSide(47, 36, 48, 38), Counting.STITCHES)))
+        assertThat(said(CHART, FitQuestion.of(2, PerSide.of(47, 36, 48, 38), Counting.STITCHES)))
                 .isEqualTo("""
                         Counted in round 2, stitches only: top 47, left 36, bottom 48, right 38.
                         Top: 47 comes out even, with the repeat 10 times.
@@ -39,7 +39,7 @@ class FitSentencesTest {
 
     @Test
     void a_plan_counted_with_chains_says_so_and_numbers_the_corner_chain_as_the_first_stitch() {
-        assertThat(said(CHART, FitQuestion.of(2, new PerSide(49, 38, 50, 41), Counting.WITH_CHAINS)))
+        assertThat(said(CHART, FitQuestion.of(2, PerSide.of(49, 38, 50, 41), Counting.WITH_CHAINS)))
                 .isEqualTo("""
                         Counted in round 2, with one corner chain at each end: top 49, left 38, bottom 50, right 41.
                         Top: 49 comes out even, with the repeat 10 times.
@@ -59,7 +59,7 @@ class FitSentencesTest {
 
     @Test
     void a_piece_that_comes_out_even_is_left_alone() {
-        FitQuestion question = FitQuestion.of(2, new PerSide(47, 47, 47, 7), Counting.STITCHES);
+        FitQuestion question = FitQuestion.of(2, PerSide.of(47, 47, 47, 7), Counting.STITCHES);
 
         assertThat(said(CHART, question.with(Ties.NONE))).isEqualTo("""
                         Counted in round 2, stitches only: top 47, left 47, bottom 47, right 7.
@@ -78,7 +78,7 @@ class FitSentencesTest {
 
     @Test
     void a_piece_that_is_too_small_is_told_what_it_lacks() {
-        assertThat(said(CHART, FitQuestion.of(2, new PerSide(47, 6, 47, 5), Counting.WITH_CHAINS)))
+        assertThat(said(CHART, FitQuestion.of(2, PerSide.of(47, 6, 47, 5), Counting.WITH_CHAINS)))
                 .isEqualTo("""
                         The piece is too small for this border. In round 2 a side must have at least 9, with one corner \
                         chain at each end.
@@ -90,7 +90,7 @@ class FitSentencesTest {
 
     @Test
     void counts_that_all_sides_miss_alike_are_refused_with_the_corners_that_would_do() {
-        PerSide counts = new PerSide(48, 36, 48, 36);
+        PerSide<Integer> counts = PerSide.of(48, 36, 48, 36);
 
         assertThat(said(CHART, FitQuestion.of(2, counts, Counting.STITCHES).wanting(counts)))
                 .isEqualTo("""
@@ -105,7 +105,7 @@ class FitSentencesTest {
 
     @Test
     void sides_that_no_corners_bring_together_are_refused_with_the_repeats_that_would_do() {
-        assertThat(said(CHART, FitQuestion.of(8, new PerSide(59, 65, 59, 65), Counting.STITCHES)))
+        assertThat(said(CHART, FitQuestion.of(8, PerSide.of(59, 65, 59, 65), Counting.STITCHES)))
                 .isEqualTo("""
                         Counted in round 8, stitches only: top 59, left 65, bottom 59, right 65.
                         The border does not come out even, and round 8 is its last: no round is left to change the counts \
@@ -118,7 +118,7 @@ class FitSentencesTest {
 
     @Test
     void too_many_changes_for_one_round_are_refused() {
-        assertThat(said(WIDE, FitQuestion.of(2, new PerSide(11, 39, 11, 39), Counting.STITCHES)))
+        assertThat(said(WIDE, FitQuestion.of(2, PerSide.of(11, 39, 11, 39), Counting.STITCHES)))
                 .isEqualTo("""
                         Counted in round 2, stitches only: top 11, left 39, bottom 11, right 39.
                         There are too many changes for one round.
@@ -130,7 +130,7 @@ class FitSentencesTest {
 
     @Test
     void a_warning_of_the_edge_stands_at_the_end_with_what_would_help_and_one_of_the_design_at_the_start() {
-        String said = said(CHART, FitQuestion.of(3, new PerSide(45, 35, 57, 33), Counting.STITCHES));
+        String said = said(CHART, FitQuestion.of(3, PerSide.of(45, 35, 57, 33), Counting.STITCHES));
 
         assertThat(said.lines().skip(said.lines().count() - 1).toList())
                 .containsExactly(
@@ -173,8 +173,8 @@ class FitSentencesTest {
 
     @Test
     void wanted_counts_below_the_corner_sections_are_refused_with_the_fewest() {
-        FitQuestion question = FitQuestion.of(2, new PerSide(47, 35, 47, 35), Counting.WITH_CHAINS)
-                .wanting(new PerSide(49, 7, 49, 7));
+        FitQuestion question = FitQuestion.of(2, PerSide.of(47, 35, 47, 35), Counting.WITH_CHAINS)
+                .wanting(PerSide.of(49, 7, 49, 7));
 
         assertThat(said(CHART, question)).isEqualTo("""
                         Counted in round 2, with one corner chain at each end: top 47, left 35, bottom 47, right 35.
@@ -185,7 +185,7 @@ class FitSentencesTest {
     @Test
     void too_many_to_add_are_refused_with_the_other_size_that_would_do() {
         // The top is 60 stitches shorter than the bottom; the two are tied, and the count that adds most is taken.
-        FitQuestion question = FitQuestion.of(2, new PerSide(51, 39, 111, 39), Counting.STITCHES);
+        FitQuestion question = FitQuestion.of(2, PerSide.of(51, 39, 111, 39), Counting.STITCHES);
 
         assertThat(said(CHART, question)).isEqualTo("""
                         Counted in round 2, stitches only: top 51, left 39, bottom 111, right 39.
@@ -200,8 +200,7 @@ class FitSentencesTest {
     void one_side_can_be_asked_for_alone_and_changes_side_by_side_leave_nothing_to_work_between() {
         FitPlan plan = (FitPlan) Fit.answer(
                 WIDE,
-                FitQuestion.of(2, new PerSide(10, 39, 39, 39), Counting.STITCHES)
-                        .with(Ties.NONE));
+                FitQuestion.of(2, PerSide.of(10, 39, 39, 39), Counting.STITCHES).with(Ties.NONE));
         FitSentences sentences = new FitSentences();
 
         assertThat(sentences.way(plan, Side.TOP))

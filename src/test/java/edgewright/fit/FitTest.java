@@ -23,17 +23,17 @@ class FitTest {
     @Test
     void a_piece_is_answered_with_targets_changes_and_places() {
         // Round 2 closes on a multiple of 4 plus 3.
-        FitPlan plan = plan(CHART, FitQuestion.of(2, new PerSide(47, 36, 48, 37), Counting.STITCHES));
+        FitPlan plan = plan(CHART, FitQuestion.of(2, PerSide.of(47, 36, 48, 37), Counting.STITCHES));
 
-        assertThat(plan.targets().wanted()).isEqualTo(new PerSide(47, 35, 47, 35));
-        assertThat(plan.changes())
+        assertThat(plan.targets().wanted()).isEqualTo(PerSide.of(47, 35, 47, 35));
+        assertThat(plan.changes().stream())
                 .containsExactly(
                         new SideChange(Side.TOP, 2, 47, 0),
                         new SideChange(Side.LEFT, 2, 36, -1),
                         new SideChange(Side.BOTTOM, 2, 48, -1),
                         new SideChange(Side.RIGHT, 2, 37, -2));
         assertThat(plan.change(Side.LEFT).places()).containsExactly(new SidePlace(2, 18));
-        assertThat(plan.stitchesAfterwards()).isEqualTo(new PerSide(49, 37, 49, 37));
+        assertThat(plan.stitchesAfterwards()).isEqualTo(PerSide.of(49, 37, 49, 37));
         assertThat(plan.changing()).isEqualTo(3);
         assertThat(plan.warnings()).isEmpty();
         assertThat(plan.isDone()).isFalse();
@@ -41,8 +41,8 @@ class FitTest {
 
     @Test
     void a_piece_counted_with_chains_gets_the_same_plan() {
-        FitQuestion stitches = FitQuestion.of(2, new PerSide(47, 36, 48, 37), Counting.STITCHES);
-        FitQuestion chains = FitQuestion.of(2, new PerSide(49, 38, 50, 39), Counting.WITH_CHAINS);
+        FitQuestion stitches = FitQuestion.of(2, PerSide.of(47, 36, 48, 37), Counting.STITCHES);
+        FitQuestion chains = FitQuestion.of(2, PerSide.of(49, 38, 50, 39), Counting.WITH_CHAINS);
 
         assertThat(stitches.in(Counting.WITH_CHAINS)).isEqualTo(chains);
         assertThat(plan(CHART, chains).changes())
@@ -51,7 +51,7 @@ class FitTest {
 
     @Test
     void a_side_shorter_than_the_corner_sections_is_refused_as_too_small() {
-        FitQuestion question = FitQuestion.of(2, new PerSide(47, 6, 47, 5), Counting.STITCHES);
+        FitQuestion question = FitQuestion.of(2, PerSide.of(47, 6, 47, 5), Counting.STITCHES);
 
         FitRefusal.TooSmall refusal = (FitRefusal.TooSmall) Fit.answer(CHART, question);
 
@@ -61,8 +61,8 @@ class FitTest {
 
     @Test
     void counts_that_are_wanted_but_do_not_close_are_refused_with_the_reason() {
-        FitQuestion question = FitQuestion.of(2, new PerSide(48, 36, 48, 36), Counting.STITCHES)
-                .wanting(new PerSide(48, 36, 48, 36));
+        FitQuestion question =
+                FitQuestion.of(2, PerSide.of(48, 36, 48, 36), Counting.STITCHES).wanting(PerSide.of(48, 36, 48, 36));
 
         assertThat(Fit.answer(CHART, question))
                 .isEqualTo(new FitRefusal.CannotClose(
@@ -72,8 +72,8 @@ class FitTest {
     @Test
     void wanted_counts_that_the_piece_has_not_are_refused_with_the_counts_beside_them() {
         // Round 2 closes on 7, 11, 15 and so on: a multiple of 4 plus 3.
-        FitQuestion question = FitQuestion.of(2, new PerSide(48, 36, 48, 36), Counting.STITCHES)
-                .wanting(new PerSide(49, 35, 50, 5));
+        FitQuestion question =
+                FitQuestion.of(2, PerSide.of(48, 36, 48, 36), Counting.STITCHES).wanting(PerSide.of(49, 35, 50, 5));
 
         assertThat(Fit.answer(CHART, question))
                 .isEqualTo(new FitRefusal.WantedOpen(
@@ -86,7 +86,7 @@ class FitTest {
 
     @Test
     void in_the_last_round_nothing_can_be_changed_any_more() {
-        FitQuestion question = FitQuestion.of(8, new PerSide(59, 62, 59, 62), Counting.STITCHES);
+        FitQuestion question = FitQuestion.of(8, PerSide.of(59, 62, 59, 62), Counting.STITCHES);
 
         assertThat(Fit.answer(CHART, question))
                 .isEqualTo(new FitRefusal.CannotClose(
@@ -113,25 +113,25 @@ class FitTest {
     @Test
     void more_changes_than_a_side_has_room_for_are_refused() {
         Chart wide = TestCharts.chart(new SideShape(1, 16, 2), 8, 5);
-        FitQuestion question = FitQuestion.of(2, new PerSide(11, 39, 11, 39), Counting.STITCHES);
+        FitQuestion question = FitQuestion.of(2, PerSide.of(11, 39, 11, 39), Counting.STITCHES);
 
         FitRefusal.NoRoom refusal = (FitRefusal.NoRoom) Fit.answer(wide, question);
 
         // 11 is 4 more than 7 and 12 fewer than 23. Away from the corners 7 stitches are left: three pairs.
-        assertThat(refusal.targets().wanted()).isEqualTo(new PerSide(7, 39, 7, 39));
+        assertThat(refusal.targets().wanted()).isEqualTo(PerSide.of(7, 39, 7, 39));
         assertThat(refusal.sides()).containsExactly(Side.TOP, Side.BOTTOM);
         assertThat(refusal.most(Side.TOP)).isEqualTo(3);
         assertThat(refusal.reliefs()).isEmpty();
-        assertThat(Fit.answer(wide, FitQuestion.of(2, new PerSide(10, 39, 10, 39), Counting.STITCHES)))
+        assertThat(Fit.answer(wide, FitQuestion.of(2, PerSide.of(10, 39, 10, 39), Counting.STITCHES)))
                 .isInstanceOf(FitPlan.class);
     }
 
     @Test
     void more_than_one_change_in_six_is_warned_of_with_what_would_help() {
         // Tied sides far apart: any count between the two costs the same, and the largest is taken.
-        FitPlan plan = plan(CHART, FitQuestion.of(2, new PerSide(43, 35, 55, 35), Counting.STITCHES));
+        FitPlan plan = plan(CHART, FitQuestion.of(2, PerSide.of(43, 35, 55, 35), Counting.STITCHES));
 
-        assertThat(plan.targets().wanted()).isEqualTo(new PerSide(55, 35, 55, 35));
+        assertThat(plan.targets().wanted()).isEqualTo(PerSide.of(55, 35, 55, 35));
         assertThat(plan.warnings())
                 .containsExactly(new FitWarning.Crowded(
                         Side.TOP,
@@ -149,8 +149,8 @@ class FitTest {
         // are stitches 18 and 19 of round 4; over them stand 19 and 20 of round 5. Two worked into 34 are 36 and 37;
         // over
         // them stand 37 and 38.
-        FitQuestion question = FitQuestion.of(3, new PerSide(45, 45, 45, 51), Counting.STITCHES)
-                .with(Ties.NONE);
+        FitQuestion question =
+                FitQuestion.of(3, PerSide.of(45, 45, 45, 51), Counting.STITCHES).with(Ties.NONE);
 
         FitPlan plan = plan(CHART, question);
 
@@ -164,11 +164,11 @@ class FitTest {
     void a_whole_pattern_is_refused_where_its_words_could_not_be_worked_and_else_is_the_plan() {
         ChangeRounds best = ChangeRounds.of(CHART);
         // In round 2 of 8 all is plain before the changes; long stitches begin in round 5.
-        FitQuestion plain = FitQuestion.of(2, new PerSide(47, 36, 48, 37), Counting.STITCHES);
+        FitQuestion plain = FitQuestion.of(2, PerSide.of(47, 36, 48, 37), Counting.STITCHES);
         assertThat(Fit.inWords(CHART, plain)).isEqualTo(Fit.answer(CHART, plain));
 
-        FitQuestion below = FitQuestion.of(3, new PerSide(45, 45, 45, 51), Counting.STITCHES)
-                .with(Ties.NONE);
+        FitQuestion below =
+                FitQuestion.of(3, PerSide.of(45, 45, 45, 51), Counting.STITCHES).with(Ties.NONE);
         assertThat(Fit.inWords(CHART, below))
                 .isEqualTo(new FitRefusal.NotInWords(
                         below,
@@ -192,8 +192,8 @@ class FitTest {
 
     @Test
     void changes_right_below_long_stitches_that_stand_clear_of_them_are_not_warned_of() {
-        FitQuestion question = FitQuestion.of(3, new PerSide(45, 45, 45, 44), Counting.STITCHES)
-                .with(Ties.NONE);
+        FitQuestion question =
+                FitQuestion.of(3, PerSide.of(45, 45, 45, 44), Counting.STITCHES).with(Ties.NONE);
 
         FitPlan plan = plan(CHART, question);
 
@@ -248,7 +248,7 @@ class FitTest {
         Counting counting = random.nextBoolean() ? Counting.STITCHES : Counting.WITH_CHAINS;
         int level = 10 + random.nextInt(100);
         int upright = 10 + random.nextInt(100);
-        PerSide counts = Sides.each(side -> (side.isLevel() ? level : upright) + random.nextInt(4));
+        PerSide<Integer> counts = PerSide.each(side -> (side.isLevel() ? level : upright) + random.nextInt(4));
         return FitQuestion.of(random.nextInt(chart.rounds().size()), counts, counting)
                 .with(new Ties(random.nextInt(5) > 0, random.nextInt(5) > 0));
     }
@@ -258,9 +258,9 @@ class FitTest {
         FitQuestion question = plan.question();
         List<SideStitch> across = new ArrayList<>();
         for (Side side : Side.values()) {
-            int counted = question.counting().stitches(question.counts().of(side));
+            int counted = question.counting().stitches(question.counts().get(side));
             List<Integer> feet = workedFeet(counted, plan.change(side));
-            assertThat(feet).hasSize(plan.targets().wanted().of(side) + 2);
+            assertThat(feet).hasSize(plan.targets().wanted().get(side) + 2);
             assertThat(chart.shape().closes(plan.changing(), feet.size())).isTrue();
             assertThat(plan.change(side).places())
                     .allSatisfy(place -> assertThat(place.stitch())

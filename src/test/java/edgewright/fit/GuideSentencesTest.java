@@ -56,7 +56,7 @@ class GuideSentencesTest {
 
     @Test
     void the_long_stitches_of_a_piece_are_counted_on_its_sides() {
-        assertThat(sentences.landmarks(List.of(new Landmark.LongsOnSide(4, 2)), new PerSide(10, 7, 10, 0)))
+        assertThat(sentences.landmarks(List.of(new Landmark.LongsOnSide(4, 2)), PerSide.of(10, 7, 10, 0)))
                 .containsExactly("Long stitches: top 24, left 18, bottom 24, right 4.");
     }
 

@@ -100,9 +100,9 @@ class LandmarksTest {
             for (int round = 1; round <= 4; round++) {
                 List<Landmark> said = Landmarks.of(chart, round);
                 assertThat(said).isEqualTo(byEye(chart, round, List.of(0, 1, 2, 3, 4, 7)));
-                PerSide repeats = Sides.each(side -> random.nextInt(5));
+                PerSide<Integer> repeats = PerSide.each(side -> random.nextInt(5));
                 assertThat(Landmarks.of(chart, round, repeats))
-                        .isEqualTo(byEye(chart, round, repeats.stream().boxed().toList()));
+                        .isEqualTo(byEye(chart, round, repeats.stream().toList()));
                 said.forEach(landmark -> {
                     met.add(landmark.getClass());
                     if (landmark instanceof Landmark.EachLong each) {

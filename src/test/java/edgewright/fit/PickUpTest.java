@@ -124,10 +124,10 @@ class PickUpTest {
         Edge top = new Edge.OfLength(1200, BORDER);
         Edge left = new Edge.OfRows(198, new Ratio(3, 4));
 
-        PickUpPlan plan = (PickUpPlan) PickUpPlan.of(new SideShape(2, 6, 3), Edges.rectangle(top, left), Ties.OPPOSITE);
+        PickUpPlan plan = (PickUpPlan) PickUpPlan.of(new SideShape(2, 6, 3), PerSide.pairs(top, left), Ties.OPPOSITE);
 
-        assertThat(plan.targets().counted()).isEqualTo(new PerSide(240, 149, 240, 149));
-        assertThat(plan.targets().wanted()).isEqualTo(new PerSide(239, 149, 239, 149));
+        assertThat(plan.targets().counted()).isEqualTo(PerSide.of(240, 149, 240, 149));
+        assertThat(plan.targets().wanted()).isEqualTo(PerSide.of(239, 149, 239, 149));
         assertThat(plan.on(Side.BOTTOM)).isEqualTo(new PickUp(Side.BOTTOM, top, 239));
         assertThat(plan.on(Side.LEFT).spread()).isEqualTo(Optional.of(new RowSpread(198, 149)));
         assertThat(plan.on(Side.BOTTOM).spread()).isEmpty();
@@ -135,11 +135,11 @@ class PickUpTest {
 
     @Test
     void an_edge_of_stitches_has_one_in_each_but_for_the_few_that_make_it_close() {
-        Edges edges = Edges.rectangle(new Edge.OfStitches(120), new Edge.OfStitches(125));
+        PerSide<Edge> edges = PerSide.pairs(new Edge.OfStitches(120), new Edge.OfStitches(125));
 
         PickUpPlan plan = (PickUpPlan) PickUpPlan.of(new SideShape(2, 6, 3), edges, Ties.OPPOSITE);
 
-        assertThat(plan.targets().wanted()).isEqualTo(new PerSide(119, 125, 119, 125));
+        assertThat(plan.targets().wanted()).isEqualTo(PerSide.of(119, 125, 119, 125));
         assertThat(plan.on(Side.TOP).spread().orElseThrow().runs())
                 .containsExactly(new RowSpread.Run(60, 1), new RowSpread.Run(1, 0), new RowSpread.Run(59, 1));
         assertThat(plan.on(Side.LEFT).spread().orElseThrow().exactly()).isEqualTo(Optional.of(new Ratio(1, 1)));
@@ -147,11 +147,11 @@ class PickUpTest {
 
     @Test
     void an_edge_too_short_for_the_corners_is_refused() {
-        Edges edges = Edges.rectangle(new Edge.OfStitches(120), new Edge.OfStitches(4));
+        PerSide<Edge> edges = PerSide.pairs(new Edge.OfStitches(120), new Edge.OfStitches(4));
 
         assertThat(PickUpPlan.of(new SideShape(2, 6, 3), edges, Ties.OPPOSITE))
                 .isEqualTo(new FitRefusal.TooSmall(
-                        FitQuestion.of(0, new PerSide(120, 4, 120, 4), Counting.STITCHES),
+                        FitQuestion.of(0, PerSide.of(120, 4, 120, 4), Counting.STITCHES),
                         5,
                         List.of(Side.LEFT, Side.RIGHT)));
     }

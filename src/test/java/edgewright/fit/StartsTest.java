@@ -112,10 +112,10 @@ class StartsTest {
             SideShape shape = new SideShape(random.nextInt(4), 1 + random.nextInt(8), random.nextInt(4));
             Chart chart = TestCharts.random(random, shape, 6, random.nextDouble());
             int column = 1 + random.nextInt(shape.a() + shape.w());
-            PerSide repeats = Sides.each(side -> 1 + random.nextInt(3));
+            PerSide<Integer> repeats = PerSide.each(side -> 1 + random.nextInt(3));
             for (RoundStart start : Starts.of(chart, plan(column), repeats)) {
                 String side = chart.round(start.round())
-                        .side(repeats.of(start.side()))
+                        .side(repeats.get(start.side()))
                         .letters();
                 int inColumn = column + start.round();
                 assertThat(start.number()).isEqualTo(inColumn + start.movedOn());

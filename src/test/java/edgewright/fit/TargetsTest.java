@@ -7,6 +7,7 @@ import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.chart.SideShape;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalInt;
@@ -24,13 +25,13 @@ class TargetsTest {
 
     @Test
     void a_piece_that_closes_is_left_alone() {
-        PerSide counted = new PerSide(29, 41, 29, 41);
+        PerSide<Integer> counted = PerSide.of(29, 41, 29, 41);
 
         Targets targets = Targets.closest(SHAPE, 3, counted, Ties.OPPOSITE);
 
         assertThat(targets.wanted()).isEqualTo(counted);
         assertThat(targets.totalChange()).isZero();
-        assertThat(targets.repeats()).isEqualTo(new PerSide(5, 8, 5, 8));
+        assertThat(targets.repeats()).isEqualTo(PerSide.of(5, 8, 5, 8));
     }
 
     @ParameterizedTest
@@ -43,20 +44,20 @@ class TargetsTest {
 
     @Test
     void opposite_sides_come_out_equal_unless_untied() {
-        PerSide counted = new PerSide(29, 41, 33, 44);
+        PerSide<Integer> counted = PerSide.of(29, 41, 33, 44);
 
-        assertThat(Targets.closest(SHAPE, 3, counted, Ties.OPPOSITE).wanted()).isEqualTo(new PerSide(33, 41, 33, 41));
-        assertThat(Targets.closest(SHAPE, 3, counted, Ties.NONE).wanted()).isEqualTo(new PerSide(29, 41, 33, 45));
+        assertThat(Targets.closest(SHAPE, 3, counted, Ties.OPPOSITE).wanted()).isEqualTo(PerSide.of(33, 41, 33, 41));
+        assertThat(Targets.closest(SHAPE, 3, counted, Ties.NONE).wanted()).isEqualTo(PerSide.of(29, 41, 33, 45));
         assertThat(Targets.closest(SHAPE, 3, counted, Ties.OPPOSITE.without(Side.BOTTOM))
                         .wanted())
-                .isEqualTo(new PerSide(29, 41, 33, 41));
+                .isEqualTo(PerSide.of(29, 41, 33, 41));
     }
 
     @Test
     void the_next_sizes_are_one_repeat_more_and_one_less_if_there_is_one() {
-        Targets targets = Targets.closest(SHAPE, 3, new PerSide(9, 14, 9, 14), Ties.OPPOSITE);
+        Targets targets = Targets.closest(SHAPE, 3, PerSide.of(9, 14, 9, 14), Ties.OPPOSITE);
 
-        assertThat(targets.wanted()).isEqualTo(new PerSide(9, 13, 9, 13));
+        assertThat(targets.wanted()).isEqualTo(PerSide.of(9, 13, 9, 13));
         assertThat(targets.larger(Side.TOP)).isEqualTo(13);
         assertThat(targets.smaller(Side.TOP)).isEmpty();
         assertThat(targets.larger(Side.LEFT)).isEqualTo(17);
@@ -75,7 +76,7 @@ class TargetsTest {
         for (int i = 0; i < 3_000; i++) {
             SideShape shape = new SideShape(random.nextInt(4), 1 + random.nextInt(9), random.nextInt(4));
             int round = random.nextInt(5);
-            PerSide counted = Sides.each(side -> random.nextInt(40));
+            PerSide<Integer> counted = PerSide.each(side -> random.nextInt(40));
             Ties ties = new Ties(random.nextBoolean(), random.nextBoolean());
 
             assertThat(Targets.closest(shape, round, counted, ties).wanted())
@@ -90,7 +91,7 @@ class TargetsTest {
         for (int i = 0; i < 60; i++) {
             SideShape shape = new SideShape(random.nextInt(4), 2 + random.nextInt(15), random.nextInt(4));
             int round = random.nextInt(5);
-            PerSide counted = Sides.each(side -> shape.fewestStitches(round) + random.nextInt(60));
+            PerSide<Integer> counted = PerSide.each(side -> shape.fewestStitches(round) + random.nextInt(60));
             Ties ties = new Ties(random.nextBoolean(), random.nextBoolean());
 
             assertThat(Targets.closest(shape, round, counted, ties).wanted())
@@ -100,38 +101,39 @@ class TargetsTest {
     }
 
     /** Every way to choose four counts, one pair of opposite sides after the other. */
-    private static PerSide bySearch(SideShape shape, int round, PerSide counted, Ties ties) {
+    private static PerSide<Integer> bySearch(SideShape shape, int round, PerSide<Integer> counted, Ties ties) {
         List<Integer> closing = IntStream.rangeClosed(0, 70)
                 .filter(s -> shape.closes(round, s))
                 .boxed()
                 .toList();
-        List<PerSide> all = new ArrayList<>();
+        List<PerSide<Integer>> all = new ArrayList<>();
         for (int one : closing) {
             for (int other : closing) {
                 if (one == other || !ties.topAndBottom() || !ties.leftAndRight()) {
-                    all.add(new PerSide(one, one, other, other));
+                    all.add(PerSide.of(one, one, other, other));
                 }
             }
         }
         // The pairs are independent, so each is chosen among the ways in which the other does not matter.
-        PerSide level = best(all, counted, ties.topAndBottom(), Side.TOP, Side.BOTTOM);
-        PerSide upright = best(all, counted, ties.leftAndRight(), Side.LEFT, Side.RIGHT);
-        return new PerSide(level.top(), upright.left(), level.bottom(), upright.right());
+        PerSide<Integer> level = best(all, counted, ties.topAndBottom(), Side.TOP, Side.BOTTOM);
+        PerSide<Integer> upright = best(all, counted, ties.leftAndRight(), Side.LEFT, Side.RIGHT);
+        return PerSide.of(level.top(), upright.left(), level.bottom(), upright.right());
     }
 
-    private static PerSide best(List<PerSide> all, PerSide counted, boolean tied, Side one, Side other) {
+    private static PerSide<Integer> best(
+            List<PerSide<Integer>> all, PerSide<Integer> counted, boolean tied, Side one, Side other) {
         return all.stream()
-                .filter(way -> !tied || way.of(one) == way.of(other))
-                .min(Comparator.comparingInt((PerSide way) ->
-                                Math.abs(way.of(one) - counted.of(one)) + Math.abs(way.of(other) - counted.of(other)))
-                        .thenComparingInt(way -> -way.of(one) - way.of(other)))
+                .filter(way -> !tied || way.get(one) == way.get(other))
+                .min(Comparator.comparingInt((PerSide<Integer> way) -> Math.abs(way.get(one) - counted.get(one))
+                                + Math.abs(way.get(other) - counted.get(other)))
+                        .thenComparingInt(way -> -way.get(one) - way.get(other)))
                 .orElseThrow();
     }
 
     /** The law put to a solver as it stands: S = A + B + 2R + m * w, least total change, then most stitches. */
-    private static PerSide bySolver(SideShape shape, int round, PerSide counted, Ties ties) {
+    private static PerSide<Integer> bySolver(SideShape shape, int round, PerSide<Integer> counted, Ties ties) {
         Model model = new Model();
-        int most = counted.stream().max().orElseThrow() + 2 * shape.w();
+        int most = Collections.max(counted.stream().toList()) + 2 * shape.w();
         IntVar[] wanted = new IntVar[4];
         IntVar[] change = new IntVar[4];
         for (Side side : Side.values()) {
@@ -145,7 +147,7 @@ class TargetsTest {
                             "=",
                             shape.a() + shape.b() + 2 * round)
                     .post();
-            model.distance(wanted[i], model.intVar(counted.of(side)), "=", change[i])
+            model.distance(wanted[i], model.intVar(counted.get(side)), "=", change[i])
                     .post();
         }
         tie(model, ties.topAndBottom(), wanted[0], wanted[2]);
@@ -157,7 +159,7 @@ class TargetsTest {
         model.scalar(all, new int[] {weight, weight, weight, weight, -1, -1, -1, -1}, "=", cost)
                 .post();
         Solution best = model.getSolver().findOptimalSolution(cost, Model.MINIMIZE);
-        return Sides.each(side -> best.getIntVal(wanted[side.ordinal()]));
+        return PerSide.each(side -> best.getIntVal(wanted[side.ordinal()]));
     }
 
     private static void tie(Model model, boolean tied, IntVar one, IntVar other) {

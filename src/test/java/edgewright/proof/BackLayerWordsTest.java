@@ -30,7 +30,7 @@ class BackLayerWordsTest {
     void both_layers_of_a_thousand_charts_are_made_from_their_words_and_joined() {
         for (int i = 0; i < 1_000; i++) {
             Chart chart = chart();
-            PerSide repeats = repeats();
+            PerSide<Integer> repeats = repeats();
             WordingOptions options = WordingOptions.of(chart)
                     .withTerms(Terms.values()[i % 2])
                     .withCounting(Counting.values()[random.nextInt(2)])
@@ -81,7 +81,7 @@ class BackLayerWordsTest {
         int spoilt = 0;
         for (int i = 0; i < 60; i++) {
             Chart chart = chart();
-            PerSide repeats = repeats();
+            PerSide<Integer> repeats = repeats();
             String text = PlainText.of(PatternWriter.write(
                     chart,
                     WordingOptions.of(chart).withTerms(Terms.values()[i % 2]).withRepeats(repeats)));
@@ -122,7 +122,7 @@ class BackLayerWordsTest {
     }
 
     /** Enough for every start. */
-    private PerSide repeats() {
+    private PerSide<Integer> repeats() {
         return PerSide.all(0).map(zero -> 2 + random.nextInt(3));
     }
 }

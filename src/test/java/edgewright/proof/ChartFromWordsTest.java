@@ -78,9 +78,8 @@ class ChartFromWordsTest {
         for (int i = 0; i < 200; i++) {
             Chart chart = charts.started(charts.workable());
             chart = chart.withMaking(chart.making().withBack(Optional.of(Back.DEFAULT)));
-            PerSide repeats = PerSide.all(3);
-            Instructions pattern =
-                    PatternWriter.tree(chart, WordingOptions.of(chart).withRepeats(repeats));
+            PerSide<Integer> repeats = PerSide.all(3);
+            Instructions pattern = PatternWriter.tree(chart, WordingOptions.of(chart).withRepeats(repeats));
             WorkOutcome outcome = work(pattern, SideCounts.all(chart.shape().stitches(0, 3)));
             Chart drawn = ((Answer.Drawn) ChartFromWords.of(pattern, outcome.fabric())).chart();
             int times = drawn.shape().repeats(0, chart.shape().stitches(0, 3)).orElseThrow();

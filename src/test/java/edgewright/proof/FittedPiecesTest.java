@@ -85,13 +85,13 @@ class FittedPiecesTest {
     }
 
     private static void assertPutRight(SideShape shape, FitPlan plan, Fabric fabric, Side side) {
-        int target = plan.targets().wanted().of(side);
+        int target = plan.targets().wanted().get(side);
         assertThat(shape.closes(plan.question().round(), target)).isTrue();
         List<FabricStitch> made = fabric.side(plan.changing(), side.ordinal());
         if (plan.isDone()) {
             return;
         }
-        assertThat(made).hasSize(plan.stitchesAfterwards().of(side)).hasSize(target + 2);
+        assertThat(made).hasSize(plan.stitchesAfterwards().get(side)).hasSize(target + 2);
         SideChange change = plan.change(side);
         List<Integer> feet = new ArrayList<>();
         for (FabricStitch stitch : made) {
@@ -175,7 +175,7 @@ class FittedPiecesTest {
     private Optional<FitPlan> plan(Chart chart, int counting) {
         int fewest = chart.shape().fewestStitches(counting);
         int spread = 1 + random.nextInt(60);
-        PerSide counts = PerSide.all(0).map(zero -> fewest + random.nextInt(spread));
+        PerSide<Integer> counts = PerSide.all(0).map(zero -> fewest + random.nextInt(spread));
         Ties ties = new Ties(random.nextBoolean(), random.nextBoolean());
         FitQuestion question = new FitQuestion(counting, counts, Counting.STITCHES, ties, Optional.empty());
         return Fit.answer(chart, question) instanceof FitPlan plan ? Optional.of(plan) : Optional.empty();

@@ -174,7 +174,7 @@ class LandmarksOnFabricTest {
         RandomCharts charts = new RandomCharts(41);
         Random random = charts.random();
         Set<String> met = new TreeSet<>();
-        PerSide repeats = new PerSide(0, 1, 2, 3);
+        PerSide<Integer> repeats = PerSide.of(0, 1, 2, 3);
         for (int i = 0; i < CHARTS; i++) {
             SideShape shape = new SideShape(random.nextInt(3), 1 + random.nextInt(4), random.nextInt(3));
             Chart chart = workable(charts.chart(shape, ROUNDS), random.nextBoolean());
@@ -197,7 +197,7 @@ class LandmarksOnFabricTest {
                         CLAIMS.keySet().stream().map(Pattern::pattern).toList()));
     }
 
-    private static void hold(List<String> said, Fabric fabric, int round, PerSide repeats, Set<String> met) {
+    private static void hold(List<String> said, Fabric fabric, int round, PerSide<Integer> repeats, Set<String> met) {
         for (String sentence : said) {
             Map.Entry<Pattern, Claim> claim = CLAIMS.entrySet().stream()
                     .filter(entry -> entry.getKey().matcher(sentence).matches())
@@ -209,7 +209,10 @@ class LandmarksOnFabricTest {
             Predicate<Side> holds = side -> claim.getValue().isTrue(side, match.toMatchResult());
             for (int side = 0; side < 4; side++) {
                 Side made = new Side(
-                        side, repeats.stream().toArray()[side], fabric.side(round, side), fabric.side(round - 1, side));
+                        side,
+                        repeats.stream().toList().get(side),
+                        fabric.side(round, side),
+                        fabric.side(round - 1, side));
                 assertThat(made)
                         .as("'%s' of %s on %s", sentence, fabric.letters(round, side), below(fabric, round, side))
                         .matches(holds);

@@ -43,7 +43,7 @@ class LeftHandTest {
             chart = random.nextBoolean() ? charts.started(chart) : chart;
             int level = 1 + random.nextInt(3);
             int upright = 1 + random.nextInt(3);
-            PerSide repeats = new PerSide(level, upright, level, upright);
+            PerSide<Integer> repeats = PerSide.of(level, upright, level, upright);
             Map<GridCell, String> right = worked(chart, repeats, HookHand.RIGHT);
             Map<GridCell, String> left = worked(chart, repeats, HookHand.LEFT);
             int width = chart.shape().stitches(0, level);
@@ -52,7 +52,7 @@ class LeftHandTest {
         }
     }
 
-    private static Map<GridCell, String> worked(Chart chart, PerSide repeats, HookHand hand) {
+    private static Map<GridCell, String> worked(Chart chart, PerSide<Integer> repeats, HookHand hand) {
         WordingOptions options = WordingOptions.of(chart).withHand(hand).withRepeats(repeats);
         ProofResult result = new Prover(chart).prove(PlainText.of(PatternWriter.write(chart, options)), repeats);
         assertThat(result.agrees()).isTrue();
@@ -84,7 +84,7 @@ class LeftHandTest {
         return paper;
     }
 
-    private static Map<GridCell, String> charted(Chart chart, PerSide repeats) {
+    private static Map<GridCell, String> charted(Chart chart, PerSide<Integer> repeats) {
         BorderGrid grid = new BorderGrid(chart.shape(), repeats);
         int out = chart.rounds().size() + 1;
         Map<GridCell, String> paper = new HashMap<>();
@@ -93,7 +93,7 @@ class LeftHandTest {
                 GridCell cell = new GridCell(x, y);
                 if (grid.contentOf(cell) instanceof GridContent.SideStitch in
                         && in.place().round() > 0) {
-                    int m = repeats.of(in.side());
+                    int m = repeats.get(in.side());
                     var place = chart.shape().placeOf(in.place(), m);
                     paper.put(cell, place.round() + " " + chart.stitch(place).letter());
                 }

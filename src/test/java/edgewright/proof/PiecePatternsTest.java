@@ -61,12 +61,12 @@ class PiecePatternsTest {
     private static void assertCountsAsPlanned(FitPlan plan, Fabric fabric) {
         int counting = plan.question().round();
         for (int round = 0; round <= fabric.rounds(); round++) {
-            PerSide meant = round <= counting
+            PerSide<Integer> meant = round <= counting
                     ? plan.question().stitches()
                     : plan.targets().wanted();
             for (Side side : Side.values()) {
                 // Each side grows by two stitches a round.
-                assertThat(fabric.side(round, side.ordinal())).hasSize(meant.of(side) + 2 * (round - counting));
+                assertThat(fabric.side(round, side.ordinal())).hasSize(meant.get(side) + 2 * (round - counting));
             }
         }
     }
@@ -129,7 +129,7 @@ class PiecePatternsTest {
         Counting counting = Counting.values()[random.nextInt(2)];
         int fewest = chart.shape().fewestStitches(round);
         int spread = 1 + random.nextInt(60);
-        PerSide stitches = PerSide.all(0).map(zero -> fewest + random.nextInt(spread));
+        PerSide<Integer> stitches = PerSide.all(0).map(zero -> fewest + random.nextInt(spread));
         Ties ties = new Ties(random.nextBoolean(), random.nextBoolean());
         FitQuestion question = new FitQuestion(round, stitches.map(counting::shown), counting, ties, Optional.empty());
         return random.nextInt(4) > 0 ? question : wanting(chart, question);

@@ -30,7 +30,7 @@ import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 
 class ProverTest {
-    private static final PerSide REPEATS = new PerSide(0, 1, 2, 3);
+    private static final PerSide<Integer> REPEATS = PerSide.of(0, 1, 2, 3);
 
     @Test
     void the_words_of_thousands_of_charts_make_their_charts_in_either_terms_for_any_size() {
@@ -39,7 +39,8 @@ class ProverTest {
         for (int i = 0; i < 1_500; i++) {
             Chart chart = charts.workable();
             chart = chart.withCorner(chart.corner().withChains(1 + random.nextInt(3)));
-            PerSide repeats = new PerSide(random.nextInt(4), random.nextInt(4), random.nextInt(4), random.nextInt(4));
+            PerSide<Integer> repeats =
+                    PerSide.of(random.nextInt(4), random.nextInt(4), random.nextInt(4), random.nextInt(4));
             WordingOptions options = new WordingOptions(
                     Terms.values()[i % 2],
                     Counting.values()[random.nextInt(2)],
@@ -58,10 +59,10 @@ class ProverTest {
         for (int i = 0; i < 2_000; i++) {
             Chart chart = charts.started(charts.workable());
             chart = chart.withCorner(chart.corner().withChains(1 + random.nextInt(3)));
-            PerSide repeats = new PerSide(random.nextInt(4), random.nextInt(4), random.nextInt(4), random.nextInt(4));
-            WordingOptions everySize = WordingOptions.of(chart)
-                    .withTerms(Terms.values()[i % 2])
-                    .withHand(HookHand.values()[random.nextInt(2)]);
+            PerSide<Integer> repeats =
+                    PerSide.of(random.nextInt(4), random.nextInt(4), random.nextInt(4), random.nextInt(4));
+            WordingOptions everySize =
+                    WordingOptions.of(chart).withTerms(Terms.values()[i % 2]).withHand(HookHand.values()[random.nextInt(2)]);
             assertAgrees(chart, everySize.withRepeats(repeats), repeats);
             int fewest = PatternWriter.tree(chart, everySize).base().fewest().orElse(0);
             SideShape shape = chart.shape();
@@ -69,7 +70,7 @@ class ProverTest {
         }
     }
 
-    private static void assertAgrees(Chart chart, WordingOptions options, PerSide repeats) {
+    private static void assertAgrees(Chart chart, WordingOptions options, PerSide<Integer> repeats) {
         assertThat(new Prover(chart).prove(options, repeats))
                 .as("%s%n%s", repeats, PlainText.of(PatternWriter.write(chart, options)))
                 .isInstanceOf(ProofResult.Agrees.class);
@@ -95,8 +96,7 @@ class ProverTest {
     @Test
     void words_for_one_size_do_not_make_another() {
         Chart chart = new RandomCharts(3).workable();
-        ProofResult result =
-                new Prover(chart).prove(WordingOptions.of(chart).withRepeats(REPEATS), new PerSide(0, 1, 2, 4));
+        ProofResult result = new Prover(chart).prove(WordingOptions.of(chart).withRepeats(REPEATS), PerSide.of(0, 1, 2, 4));
         assertThat(result).isInstanceOf(ProofResult.Stopped.class);
     }
 

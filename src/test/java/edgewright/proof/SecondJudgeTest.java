@@ -56,7 +56,7 @@ class SecondJudgeTest {
             List.of(new Yarn("A", "Peat", Colour.parse("#2b2a33")), new Yarn("B", "Chalk", Colour.parse("#f2ead8")));
 
     /** The repeat is worked once on the first side, so that every stitch of the chart is come to there; then not, then twice. */
-    private static final PerSide REPEATS = new PerSide(1, 0, 2, 0);
+    private static final PerSide<Integer> REPEATS = PerSide.of(1, 0, 2, 0);
 
     private int judged;
     private int stopped;
@@ -145,7 +145,7 @@ class SecondJudgeTest {
     }
 
     private static Place placeOf(Chart chart, Stop stop) {
-        int repeats = REPEATS.of(Side.values()[stop.side()]);
+        int repeats = REPEATS.get(Side.values()[stop.side()]);
         return chart.shape().placeOf(new SidePlace(stop.round(), stop.stitch()), repeats);
     }
 

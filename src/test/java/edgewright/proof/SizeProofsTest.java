@@ -25,12 +25,11 @@ class SizeProofsTest {
         assertThat(trials).extracting(SizeProofs.Trial::repeats).isEqualTo(SizeProofs.USUAL);
         assertThat(trials).allMatch(SizeProofs.Trial::agrees);
         for (SizeProofs.Trial trial : trials) {
-            int stitches = 0;
+            long stitches = 0;
             for (int r = 1; r <= CHART.rounds().size(); r++) {
                 int round = r;
-                stitches += trial.repeats()
-                        .map(times -> CHART.shape().stitches(round, times))
-                        .sum();
+                stitches +=
+                        PerSide.sum(trial.repeats().map(times -> CHART.shape().stitches(round, times)));
             }
             assertThat(trial.stitches()).isEqualTo(stitches);
         }

@@ -61,7 +61,7 @@ class WordMutationsTest {
         int spoiltPatterns = 0;
         for (int i = 0; i < patterns; i++) {
             Chart chart = charts.workable();
-            PerSide repeats = new PerSide(2, 1, random.nextInt(4), random.nextInt(3));
+            PerSide<Integer> repeats = PerSide.of(2, 1, random.nextInt(4), random.nextInt(3));
             boolean started = i % 2 == 0;
             if (started) {
                 chart = charts.started(chart);
@@ -94,7 +94,7 @@ class WordMutationsTest {
         assertThat(refused.values().stream().mapToInt(Integer::intValue).sum()).isGreaterThan(spoiltPatterns / 2);
     }
 
-    private void judge(Chart chart, PerSide repeats, String text, Spoilt spoilt, Change change) {
+    private void judge(Chart chart, PerSide<Integer> repeats, String text, Spoilt spoilt, Change change) {
         ProofResult result = new Prover(chart).prove(spoilt.text(), repeats);
         ReadingResult reading = PatternReader.read(spoilt.text());
         boolean sameFabric = reading instanceof ReadingResult.Understood understood
@@ -198,23 +198,23 @@ class WordMutationsTest {
     }
 
     /** What the chart says, side by side: yarn, corner chains and stitches. */
-    private static List<String> fabric(Chart chart, PerSide repeats) {
+    private static List<String> fabric(Chart chart, PerSide<Integer> repeats) {
         List<String> fabric = new ArrayList<>();
         for (int r = 1; r <= chart.rounds().size(); r++) {
             for (Side side : Side.values()) {
                 fabric.add(chart.yarnOf(r).name() + " " + chart.corner().chains() + " "
-                        + chart.round(r).side(repeats.of(side)));
+                        + chart.round(r).side(repeats.get(side)));
             }
         }
         return fabric;
     }
 
     /** What a tree says, worked out by counting alone; whatever does not come out is written down as it stands. */
-    private static List<String> fabric(Instructions pattern, Chart chart, PerSide repeats) {
+    private static List<String> fabric(Instructions pattern, Chart chart, PerSide<Integer> repeats) {
         List<String> fabric = new ArrayList<>();
         for (WrittenRound round : pattern.rounds()) {
             for (Side side : Side.values()) {
-                int stitches = chart.shape().stitches(round.number(), repeats.of(side));
+                int stitches = chart.shape().stitches(round.number(), repeats.get(side));
                 String letters =
                         round.start().isPresent() && round.start().get().side() == side
                                 ? startedSide(round.start().get(), stitches)

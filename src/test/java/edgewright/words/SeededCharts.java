@@ -101,16 +101,16 @@ public final class SeededCharts {
     public WordingOptions options() {
         Terms terms = Terms.values()[random.nextInt(2)];
         Counting counting = Counting.values()[random.nextInt(2)];
-        Optional<PerSide> repeats = switch (random.nextInt(4)) {
+        Optional<PerSide<Integer>> repeats = switch (random.nextInt(4)) {
             case 0 -> Optional.empty();
             case 1 -> Optional.of(PerSide.all(random.nextInt(4)));
             case 2 -> {
                 int level = random.nextInt(4);
                 int upright = random.nextInt(4);
-                yield Optional.of(new PerSide(level, upright, level, upright));
+                yield Optional.of(PerSide.of(level, upright, level, upright));
             }
             default ->
-                Optional.of(new PerSide(random.nextInt(4), random.nextInt(4), random.nextInt(4), random.nextInt(4)));
+                Optional.of(PerSide.of(random.nextInt(4), random.nextInt(4), random.nextInt(4), random.nextInt(4)));
         };
         return new WordingOptions(
                 terms, counting, repeats, random.nextInt(8) == 0, HookHand.values()[random.nextInt(2)]);

@@ -29,7 +29,7 @@ class WhatIsLeftTest {
     private static final Yarn PEAT = new Yarn("A", "Peat", Colour.parse("#2b2a33"));
     private static final Yarn CHALK = new Yarn("B", "Chalk", Colour.parse("#f2ead8"));
     private static final Yarn FOG = new Yarn("C", "Fog", Colour.parse("#e4dccb"));
-    private static final PerSide SIZE = PerSide.all(2);
+    private static final PerSide<Integer> SIZE = PerSide.all(2);
 
     /** Six striped rounds in turn: nothing is dropped, so each round may go its own way. */
     private static final Chart STRIPES = Chart.blank("Stripes", new SideShape(1, 4, 1), 6, List.of(PEAT, CHALK, FOG))

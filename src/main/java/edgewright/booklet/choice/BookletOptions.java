@@ -82,7 +82,7 @@ public record BookletOptions(
     }
 
     /** How often the repeat is worked on each side; empty for a pattern of any size. */
-    public Optional<PerSide> repeats() {
+    public Optional<PerSide<Integer>> repeats() {
         return telling.size().repeats();
     }
 
@@ -137,7 +137,7 @@ public record BookletOptions(
     }
 
     /** For a piece on which the repeat is worked that often. */
-    public BookletOptions withRepeats(PerSide perSide) {
+    public BookletOptions withRepeats(PerSide<Integer> perSide) {
         return with(telling.withRepeats(perSide));
     }
 

@@ -37,7 +37,7 @@ public record WordingChoice(PrintedTerms terms, Counting counting, HookHand hand
     }
 
     /** For a piece on which the repeat is worked that often. */
-    public WordingChoice withRepeats(PerSide perSide) {
+    public WordingChoice withRepeats(PerSide<Integer> perSide) {
         return withSize(new PatternSize.OfRepeats(perSide));
     }
 

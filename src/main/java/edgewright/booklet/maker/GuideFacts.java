@@ -57,12 +57,12 @@ final class GuideFacts {
     RoundFacts of(int round) {
         List<String> counted = new ArrayList<>();
         List<String> counts = new ArrayList<>(List.of(BookletTexts.of("guide.counts." + options.counting())));
-        Optional<PerSide> sides = options.size().stitches(chart.shape(), round);
+        Optional<PerSide<Integer>> sides = options.size().stitches(chart.shape(), round);
         if (sides.isPresent()) {
             counted.add(BookletTexts.of("guide.counts.sides"));
             for (Side side : options.hand().workingOrder()) {
                 counted.add(BookletTexts.of("side." + side));
-                counts.add(Integer.toString(options.counting().shown(sides.get().of(side))));
+                counts.add(Integer.toString(options.counting().shown(sides.get().get(side))));
             }
         } else {
             // In large type the whole name would take the room of two columns from the counts.
@@ -102,7 +102,7 @@ final class GuideFacts {
     }
 
     /** How often the repeat is worked in this round; where it does not come out even yet, as often as at last. */
-    private Optional<PerSide> repeats(int round) {
+    private Optional<PerSide<Integer>> repeats(int round) {
         return options.size()
                 .stitches(chart.shape(), round)
                 .filter(sides ->

@@ -47,11 +47,11 @@ final class PieceSheet {
             strips.addAll(line(side)
                     .field(
                             BookletTexts.of("worksheet.counted"),
-                            number(plan.question().counts().of(side)),
+                            number(plan.question().counts().get(side)),
                             numberPt())
                     .field(
                             BookletTexts.of("worksheet.minusTarget"),
-                            number(shown(plan.targets().wanted().of(side))),
+                            number(shown(plan.targets().wanted().get(side))),
                             numberPt())
                     .field(BookletTexts.of("worksheet.equalsChange"), number(Math.abs(change)), numberPt())
                     .say(change == 0 ? "" : BookletTexts.of(change < 0 ? "worksheet.lose" : "worksheet.add"))
@@ -79,7 +79,7 @@ final class PieceSheet {
                     .field(BookletTexts.of("worksheet.counted"), numberPt())
                     .field(
                             BookletTexts.of("worksheet.target"),
-                            number(shown(plan.stitchesAfterwards().of(side))),
+                            number(shown(plan.stitchesAfterwards().get(side))),
                             numberPt())
                     .tick(BookletTexts.of("worksheet.right"))
                     .set(parent));

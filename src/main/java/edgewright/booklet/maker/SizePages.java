@@ -187,7 +187,7 @@ final class SizePages {
                 .ifPresentOrElse(
                         size -> plan.options().hand().workingOrder().forEach(side -> {
                             columns.add(BookletTexts.of("side." + side));
-                            sizes.add(size.of(side));
+                            sizes.add(size.get(side));
                         }),
                         () -> CountsPages.repeats(shape).forEach(repeats -> {
                             columns.add(BookletTexts.counted("counts.repeats", repeats));

@@ -14,7 +14,7 @@ import java.util.Optional;
  *
  * @param size how often the repeat is worked on each side, if that is known
  */
-record WorksheetPlan(Chart chart, BookletOptions options, ChangeRounds rounds, Optional<PerSide> size) {
+record WorksheetPlan(Chart chart, BookletOptions options, ChangeRounds rounds, Optional<PerSide<Integer>> size) {
     static WorksheetPlan of(Chart chart, BookletOptions options) {
         return new WorksheetPlan(chart, options, ChangeRounds.of(chart), options.repeats());
     }
@@ -34,7 +34,7 @@ record WorksheetPlan(Chart chart, BookletOptions options, ChangeRounds rounds, O
 
     /** What a side should count in a round, if its size is known. */
     Optional<String> target(Side side, int round) {
-        return size.map(repeats -> count(round, repeats.of(side)));
+        return size.map(repeats -> count(round, repeats.get(side)));
     }
 
     /** What a side counts in a round when the repeat is worked that often, in the way of counting of the pattern. */

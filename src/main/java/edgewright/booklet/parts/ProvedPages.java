@@ -44,8 +44,8 @@ public final class ProvedPages {
      */
     public List<ColumnSlice> set(Tag parent, Anchor anchor) {
         WordingOptions written = options.words(false).withoutRepeats();
-        List<PerSide> sizes = sizes();
-        List<PerSide> small =
+        List<PerSide<Integer>> sizes = sizes();
+        List<PerSide<Integer>> small =
                 sizes.stream().filter(size -> stitches(size) <= MOST_STITCHES).toList();
         Optional<FitPlan> piece = options.size().changes();
         List<Trial> trials = piece.isPresent() && !small.isEmpty()
@@ -76,11 +76,11 @@ public final class ProvedPages {
     }
 
     /** All that is worked on a piece, corner chains not counted. */
-    private long stitches(PerSide repeats) {
+    private long stitches(PerSide<Integer> repeats) {
         long stitches = 0;
         for (int round = 1; round <= chart.rounds().size(); round++) {
             for (Side side : Side.values()) {
-                stitches += chart.shape().stitches(round, repeats.of(side));
+                stitches += chart.shape().stitches(round, repeats.get(side));
             }
         }
         return stitches;
@@ -93,11 +93,11 @@ public final class ProvedPages {
     }
 
     /** The size of the pattern, or where it is for any size those that the counts show and those that bring out mistakes. */
-    private List<PerSide> sizes() {
+    private List<PerSide<Integer>> sizes() {
         if (options.repeats().isPresent()) {
             return List.of(options.repeats().get());
         }
-        List<PerSide> sizes = new ArrayList<>(SizeProofs.USUAL);
+        List<PerSide<Integer>> sizes = new ArrayList<>(SizeProofs.USUAL);
         CountsPages.repeats(chart.shape()).stream()
                 .map(PerSide::all)
                 .filter(size -> !sizes.contains(size))
@@ -107,7 +107,7 @@ public final class ProvedPages {
 
     /** In a few words: a maker wants to know how well the pattern was tried, not on what. */
     private String sizes(List<Trial> trials) {
-        List<PerSide> bases = trials.stream()
+        List<PerSide<Integer>> bases = trials.stream()
                 .map(trial -> trial.baseStitches().map(options.counting()::shown))
                 .toList();
         String alike = bases.stream()
@@ -117,7 +117,8 @@ public final class ProvedPages {
                 .sorted()
                 .map(String::valueOf)
                 .collect(Collectors.collectingAndThen(Collectors.toList(), Bundle::and));
-        List<PerSide> others = bases.stream().filter(base -> !isAlike(base)).toList();
+        List<PerSide<Integer>> others =
+                bases.stream().filter(base -> !isAlike(base)).toList();
         if (alike.isEmpty()) {
             return others.stream().map(this::four).collect(Collectors.joining("; "));
         }
@@ -125,12 +126,11 @@ public final class ProvedPages {
         return others.isEmpty() ? first : BookletTexts.counted("proved.others", others.size(), first);
     }
 
-    private String four(PerSide base) {
-        return BookletTexts.of(
-                "proved.four." + options.counting(), base.top(), base.left(), base.bottom(), base.right());
+    private String four(PerSide<Integer> base) {
+        return BookletTexts.of("proved.four." + options.counting(), base.top(), base.left(), base.bottom(), base.right());
     }
 
-    private static boolean isAlike(PerSide base) {
+    private static boolean isAlike(PerSide<Integer> base) {
         return base.stream().distinct().count() == 1;
     }
 }

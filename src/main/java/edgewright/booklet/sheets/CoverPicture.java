@@ -55,7 +55,7 @@ public final class CoverPicture {
         }
         FabricFill look = stitches > MOST_WITH_BODY ? FabricFill.FLAT : FabricFill.WORKED;
         return ChartPicture.wholeBorder(
-                chart, new PerSide(across, down, across, down), style(options).withLook(look));
+                chart, PerSide.of(across, down, across, down), style(options).withLook(look));
     }
 
     /** Fabric as an edition shows it, for either hand. */

@@ -1,11 +1,11 @@
 package edgewright.desk.fitting;
 
 import edgewright.chart.Chart;
+import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.chart.Swatch;
 import edgewright.desk.work.DeskTexts;
 import edgewright.fit.Edge;
-import edgewright.fit.Edges;
 import edgewright.fit.FinishedSize;
 import edgewright.fit.FitRefusal;
 import edgewright.fit.FitSentences;
@@ -43,11 +43,7 @@ final class BarePiece {
         if (piece.way() == Piece.Way.ROWS && ratio.isEmpty()) {
             return mistake("piece.ratio.needed");
         }
-        Edges edges = new Edges(
-                edge(Side.TOP, swatch, ratio),
-                edge(Side.LEFT, swatch, ratio),
-                edge(Side.BOTTOM, swatch, ratio),
-                edge(Side.RIGHT, swatch, ratio));
+        PerSide<Edge> edges = PerSide.each(side -> edge(side, swatch, ratio));
         PickUpAnswer answer = PickUpPlan.of(chart.shape(), edges, piece.ties());
         if (answer instanceof FitRefusal.TooSmall small) {
             return PieceOutcome.saying(
@@ -69,16 +65,16 @@ final class BarePiece {
         return side.isLevel() ? new Edge.OfStitches((int) number) : new Edge.OfRows((int) number, ratio.orElseThrow());
     }
 
-    private PieceOutcome planned(Targets nearest, Edges edges) {
+    private PieceOutcome planned(Targets nearest, PerSide<Edge> edges) {
         Targets targets =
                 new Targets(nearest.shape(), nearest.round(), nearest.counted(), PieceAnswers.wanted(piece, nearest));
         return new PieceOutcome(
                 PieceOutcome.Mood.CHANGES,
-                DeskTexts.of("piece.pickUp", targets.wanted().sum()),
+                DeskTexts.of("piece.pickUp", PerSide.sum(targets.wanted())),
                 List.of(DeskTexts.of("piece.pickUp.text")),
                 List.of(),
                 Arrays.stream(Side.values())
-                        .map(side -> of(targets, side, edges.of(side)))
+                        .map(side -> of(targets, side, edges.get(side)))
                         .toList(),
                 List.of(),
                 PieceAnswers.sized(piece, swatch -> size(targets, swatch)),
@@ -87,12 +83,12 @@ final class BarePiece {
     }
 
     private PieceOutcome.OfSide of(Targets targets, Side side, Edge edge) {
-        PickUp pickUp = new PickUp(side, edge, targets.wanted().of(side));
+        PickUp pickUp = new PickUp(side, edge, targets.wanted().get(side));
         return new PieceOutcome.OfSide(
                 side,
-                targets.wanted().of(side),
+                targets.wanted().get(side),
                 targets.change(side),
-                targets.repeats().of(side),
+                targets.repeats().get(side),
                 targets.smaller(side),
                 targets.larger(side),
                 pickUp.quarters().stream()

@@ -29,11 +29,11 @@ final class CountedPiece {
     private final Piece piece;
     private final Chart chart;
     private final Counting counting;
-    private final PerSide counts;
+    private final PerSide<Integer> counts;
     private final int round;
     private final Optional<BackSentences> back;
 
-    CountedPiece(Piece piece, PerSide counts) {
+    CountedPiece(Piece piece, PerSide<Integer> counts) {
         this.piece = piece;
         this.counts = counts;
         chart = piece.chart();
@@ -59,7 +59,7 @@ final class CountedPiece {
     }
 
     private PieceOutcome planned(FitPlan plan) {
-        int changes = plan.targets().totalChange();
+        long changes = plan.targets().totalChange();
         List<String> warnings = back.map(layer -> layer.warnings(plan))
                 .orElseGet(() -> plan.warnings().stream()
                         .map(warning -> says.of(warning, plan.question()))
@@ -116,9 +116,9 @@ final class CountedPiece {
         OptionalInt smaller = targets.smaller(side);
         return new PieceOutcome.OfSide(
                 side,
-                counting.shown(targets.wanted().of(side)),
+                counting.shown(targets.wanted().get(side)),
                 targets.change(side),
-                targets.repeats().of(side),
+                targets.repeats().get(side),
                 smaller.isPresent() ? OptionalInt.of(counting.shown(smaller.getAsInt())) : smaller,
                 counting.shown(targets.larger(side)),
                 marks,
@@ -157,7 +157,7 @@ final class CountedPiece {
     }
 
     private List<String> size(Targets targets) {
-        PerSide base = targets.repeats().map(m -> chart.shape().stitches(0, m));
+        PerSide<Integer> base = targets.repeats().map(m -> chart.shape().stitches(0, m));
         return PieceAnswers.sized(
                 piece, swatch -> FinishedSize.onStitches(base, chart.rounds().size(), swatch));
     }

@@ -50,10 +50,10 @@ final class PieceAnswers {
     }
 
     /** The nearest targets, or those with so many repeats more or fewer as the piece asks for. */
-    static PerSide wanted(Piece piece, Targets nearest) {
+    static PerSide<Integer> wanted(Piece piece, Targets nearest) {
         SideShape shape = piece.chart().shape();
         int fewest = shape.fewestStitches(nearest.round());
-        return new PerSide(
+        return PerSide.of(
                 wanted(piece, nearest, Side.TOP, fewest),
                 wanted(piece, nearest, Side.LEFT, fewest),
                 wanted(piece, nearest, Side.BOTTOM, fewest),
@@ -61,7 +61,7 @@ final class PieceAnswers {
     }
 
     private static int wanted(Piece piece, Targets nearest, Side side, int fewest) {
-        int stitches = nearest.wanted().of(side)
+        int stitches = nearest.wanted().get(side)
                 + piece.steps(side) * piece.chart().shape().w();
         return Math.max(fewest, stitches);
     }

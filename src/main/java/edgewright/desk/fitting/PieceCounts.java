@@ -12,6 +12,7 @@ import edgewright.fit.CountTable;
 import edgewright.fit.SizeTable;
 import edgewright.fit.Targets;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -88,7 +89,7 @@ public final class PieceCounts {
             List<String> cells = new ArrayList<>();
             cells.add(row.round() == 0 ? DeskTexts.of("piece.cell.base") : String.valueOf(row.round()));
             (before ? asCounted(row.round()) : row.counts())
-                    .stream().mapToObj(String::valueOf).forEach(cells::add);
+                    .stream().map(String::valueOf).forEach(cells::add);
             if (layered) {
                 OptionalInt match = back.matching(row.round());
                 cells.add(match.isPresent() ? DeskTexts.of("piece.cell.back", match.getAsInt()) : "");
@@ -104,7 +105,7 @@ public final class PieceCounts {
     }
 
     /** What the piece has, or had, in a round up to the one in which it was counted: two less a side for each round. */
-    private PerSide asCounted(int round) {
+    private PerSide<Integer> asCounted(int round) {
         return targets.counted().map(stitches -> counting.shown(stitches - 2 * (targets.round() - round)));
     }
 
@@ -121,9 +122,9 @@ public final class PieceCounts {
     }
 
     private Table sizes() {
-        PerSide repeats = targets.repeats();
-        int fewest = Math.max(0, repeats.stream().min().orElseThrow() - SIZES_AROUND);
-        int most = repeats.stream().max().orElseThrow() + SIZES_AROUND;
+        PerSide<Integer> repeats = targets.repeats();
+        int fewest = Math.max(0, Collections.min(repeats.stream().toList()) - SIZES_AROUND);
+        int most = Collections.max(repeats.stream().toList()) + SIZES_AROUND;
         List<Integer> about = List.copyOf(
                 new TreeSet<>(List.of(0, targets.round(), chart.rounds().size())));
         Optional<Swatch> swatch = PieceNumbers.swatch(piece);
@@ -159,7 +160,7 @@ public final class PieceCounts {
                 marked);
     }
 
-    private static List<Integer> listed(PerSide repeats, int fewest, int most) {
+    private static List<Integer> listed(PerSide<Integer> repeats, int fewest, int most) {
         List<Integer> listed = new ArrayList<>();
         for (int m = fewest; m <= most; m++) {
             int size = m;
@@ -170,10 +171,10 @@ public final class PieceCounts {
         return listed;
     }
 
-    private static String sides(PerSide repeats, int m) {
+    private static String sides(PerSide<Integer> repeats, int m) {
         List<String> sides = new ArrayList<>();
         for (Side side : Side.values()) {
-            if (repeats.of(side) == m) {
+            if (repeats.get(side) == m) {
                 sides.add(PieceNumbers.sideName(side));
             }
         }

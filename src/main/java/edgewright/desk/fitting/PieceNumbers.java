@@ -63,8 +63,8 @@ public record PieceNumbers(Map<Side, Double> values, Map<Side, String> mistakes)
     }
 
     /** The numbers as whole ones. */
-    PerSide counts() {
-        return new PerSide(count(Side.TOP), count(Side.LEFT), count(Side.BOTTOM), count(Side.RIGHT));
+    PerSide<Integer> counts() {
+        return PerSide.of(count(Side.TOP), count(Side.LEFT), count(Side.BOTTOM), count(Side.RIGHT));
     }
 
     private int count(Side side) {

@@ -178,7 +178,7 @@ public final class GuideWindow extends JDialog {
             RoundGuide guide = RoundGuide.of(bench.chart(), round(), options());
             guide.rows().forEach(row -> column.add(said(row)));
             counts.forEach((side, count) ->
-                    count.setText(DeskTexts.of("guide.count", guide.counts().of(side))));
+                    count.setText(DeskTexts.of("guide.count", guide.counts().get(side))));
         } else {
             column.prose(DeskTexts.of("words.ragged"));
             counts.values().forEach(count -> count.setText(DeskTexts.of("guide.noCount")));

@@ -109,16 +109,16 @@ public final class PictureDialog extends FormDialog {
         return content.getItemAt(content.getSelectedIndex());
     }
 
-    private PerSide sides() {
+    private PerSide<Integer> sides() {
         int across = value(level);
         int down = value(upright);
-        return new PerSide(across, down, across, down);
+        return PerSide.of(across, down, across, down);
     }
 
     /** The picture, made when it is asked for; that can take a while. Nothing that is chosen later changes it. */
     Supplier<Drawing> drawing() {
         PictureStyle style = style();
-        PerSide sides = sides();
+        PerSide<Integer> sides = sides();
         return part() == Part.CORNER
                 ? () -> ChartPicture.corner(chart, style, Emphasis.NONE)
                 : () -> ChartPicture.wholeBorder(chart, sides, style);

@@ -35,9 +35,8 @@ public final class ProofCommands {
         if (!dialog.ask()) {
             return;
         }
-        WordingOptions options =
-                WordingOptions.of(chart).withTerms(dialog.terms()).withCounting(view.counting());
-        List<PerSide> sizes = dialog.sizes();
+        WordingOptions options = WordingOptions.of(chart).withTerms(dialog.terms()).withCounting(view.counting());
+        List<PerSide<Integer>> sizes = dialog.sizes();
         jobs.beginStoppable(
                 DeskTexts.of("job.prove"),
                 worker -> work(chart, options, sizes, worker),
@@ -45,7 +44,7 @@ public final class ProofCommands {
                 problem -> DeskTexts.of(problem instanceof CancellationException ? "job.cancelled" : "news.notProved"));
     }
 
-    private static List<Trial> work(Chart chart, WordingOptions options, List<PerSide> sizes, Jobs.Worker worker) {
+    private static List<Trial> work(Chart chart, WordingOptions options, List<PerSide<Integer>> sizes, Jobs.Worker worker) {
         AtomicInteger done = new AtomicInteger();
         return SizeProofs.run(
                 chart,

@@ -44,7 +44,7 @@ final class ProveDialog extends FormDialog {
     }
 
     /** How often the repeat is worked on each side, for each size. */
-    List<PerSide> sizes() {
+    List<PerSide<Integer>> sizes() {
         return sizes.getText()
                 .lines()
                 .filter(line -> !line.isBlank())
@@ -53,8 +53,8 @@ final class ProveDialog extends FormDialog {
     }
 
     @Override
-    protected Optional<String> objection() {
-        List<PerSide> read;
+    Optional<String> objection() {
+        List<PerSide<Integer>> read;
         try {
             read = sizes();
         } catch (IllegalArgumentException e) {
@@ -63,13 +63,13 @@ final class ProveDialog extends FormDialog {
         if (read.isEmpty() || read.size() > MOST_SIZES) {
             return Optional.of(DeskTexts.of("prove.howMany", MOST_SIZES));
         }
-        boolean tooLong = read.stream().flatMapToInt(PerSide::stream).anyMatch(times -> times > MOST_REPEATS);
+        boolean tooLong = read.stream().flatMap(PerSide::stream).anyMatch(times -> times > MOST_REPEATS);
         return tooLong ? Optional.of(DeskTexts.of("prove.tooLong", MOST_REPEATS)) : Optional.empty();
     }
 
     /** Two numbers where opposite sides are alike, else four. */
-    static String line(PerSide size) {
-        return size.top() == size.bottom() && size.left() == size.right()
+    static String line(PerSide<Integer> size) {
+        return size.oppositeSidesAreAlike()
                 ? size.top() + ", " + size.left()
                 : size.top() + ", " + size.left() + ", " + size.bottom() + ", " + size.right();
     }

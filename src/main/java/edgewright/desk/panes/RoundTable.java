@@ -42,7 +42,7 @@ public final class RoundTable extends AbstractTableModel {
 
     private final transient Workbench bench;
     private transient Map<Integer, Tally> tallies = Map.of();
-    private PerSide repeats;
+    private PerSide<Integer> repeats;
     private Counting counting;
 
     public RoundTable(Workbench bench, ChartView view) {
@@ -63,7 +63,7 @@ public final class RoundTable extends AbstractTableModel {
         return getRowCount() - round;
     }
 
-    private void count(Counting way, PerSide size) {
+    private void count(Counting way, PerSide<Integer> size) {
         if (counting != way || !repeats.equals(size)) {
             counting = way;
             repeats = size;

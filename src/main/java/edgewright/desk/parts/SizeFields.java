@@ -46,10 +46,10 @@ public final class SizeFields {
     }
 
     /** How often the repeat is worked on each side; empty for any size. */
-    public Optional<PerSide> repeats() {
+    Optional<PerSide<Integer>> repeats() {
         int across = FormDialog.value(level);
         int down = FormDialog.value(upright);
-        return oneSize.isSelected() ? Optional.of(new PerSide(across, down, across, down)) : Optional.empty();
+        return oneSize.isSelected() ? Optional.of(PerSide.of(across, down, across, down)) : Optional.empty();
     }
 
     private void follow() {

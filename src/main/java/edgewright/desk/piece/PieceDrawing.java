@@ -133,7 +133,7 @@ final class PieceDrawing extends JComponent {
     }
 
     private PieceBox box() {
-        Optional<PerSide> known = piece.outcome().targets().map(targets -> targets.wanted());
+        Optional<PerSide<Integer>> known = piece.outcome().targets().map(targets -> targets.wanted());
         double proportion = known.map(stitches ->
                         (stitches.top() + stitches.bottom() + 0.0) / Math.max(1, stitches.left() + stitches.right()))
                 .orElse(0.0);

@@ -35,7 +35,7 @@ public final class ChartView {
     private Layers layers = Layers.BOTH;
     private Counting counting;
     private final Language language;
-    private PerSide repeats = PerSide.all(USUAL_REPEATS);
+    private PerSide<Integer> repeats = PerSide.all(USUAL_REPEATS);
 
     public ChartView(Counting counting, Language language) {
         this.counting = counting;
@@ -78,11 +78,11 @@ public final class ChartView {
     }
 
     /** How often the repeat is worked on each side wherever the desk speaks of one size; opposite sides alike. */
-    public PerSide repeats() {
+    PerSide<Integer> repeats() {
         return repeats;
     }
 
-    public void resize(PerSide size) {
+    void resize(PerSide<Integer> size) {
         if (!repeats.equals(size)) {
             repeats = size;
             tell();

@@ -19,7 +19,7 @@ import java.util.OptionalInt;
  * @param rows what there is to say, in working order; nothing is said where nothing is true
  * @param counts the stitches of each side in the way of counting that was asked for
  */
-public record RoundGuide(int round, Yarn yarn, List<Row> rows, PerSide counts) {
+record RoundGuide(int round, Yarn yarn, List<Row> rows, PerSide<Integer> counts) {
     /**
      * One thing that is said.
      *
@@ -36,8 +36,8 @@ public record RoundGuide(int round, Yarn yarn, List<Row> rows, PerSide counts) {
      *
      * @param options for one size
      */
-    public static RoundGuide of(Chart chart, int round, WordingOptions options) {
-        PerSide repeats = options.repeats().orElseThrow();
+    static RoundGuide of(Chart chart, int round, WordingOptions options) {
+        PerSide<Integer> repeats = options.repeats().orElseThrow();
         RoundParts parts = PatternWriter.parts(chart, round, options);
         List<Row> rows = new ArrayList<>();
         chart.making().hook().ifPresent(hook -> add(rows, "guide.hook", DeskTexts.of("guide.mm", hook.toString())));
@@ -51,7 +51,8 @@ public record RoundGuide(int round, Yarn yarn, List<Row> rows, PerSide counts) {
         GuideSentences sentences = new GuideSentences();
         add(rows, "guide.seen", String.join(" ", sentences.landmarks(Landmarks.of(chart, round, repeats), repeats)));
         add(rows, "guide.back", back(chart, round));
-        PerSide counts = repeats.map(m -> options.counting().shown(chart.shape().stitches(round, m)));
+        PerSide<Integer> counts =
+                repeats.map(m -> options.counting().shown(chart.shape().stitches(round, m)));
         return new RoundGuide(round, chart.yarnOf(round), rows, counts);
     }
 

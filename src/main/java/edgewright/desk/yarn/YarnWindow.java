@@ -53,7 +53,7 @@ public final class YarnWindow extends JDialog {
     private final TextColumn notes = new TextColumn(4, 14, 10);
     private final ColumnScroll contrast = new ColumnScroll("yarns.contrast");
     private final ColumnScroll left = new ColumnScroll("yarns.left");
-    private transient PerSide asked;
+    private transient PerSide<Integer> asked;
     private transient Optional<SwingWorker<YarnReport, Void>> working = Optional.empty();
 
     public YarnWindow(Window owner, Workbench bench, ChartView view) {
@@ -143,9 +143,9 @@ public final class YarnWindow extends JDialog {
     private void begin() {
         working.ifPresent(worker -> worker.cancel(false));
         Chart chart = bench.chart();
-        PerSide repeats = view.repeats();
+        PerSide<Integer> repeats = view.repeats();
         asked = repeats;
-        PerSide stitches = repeats.map(m -> chart.shape().stitches(0, m));
+        PerSide<Integer> stitches = repeats.map(m -> chart.shape().stitches(0, m));
         base.setText(DeskTexts.of("yarns.base", stitches.top(), stitches.left()));
         SwingWorker<YarnReport, Void> worker = new SwingWorker<>() {
             @Override

@@ -40,7 +40,7 @@ final class BorderPicture {
     private final List<Mark> fabric = new ArrayList<>();
     private final List<Mark> toDo = new ArrayList<>();
 
-    BorderPicture(Chart chart, PerSide repeats, PictureStyle style) {
+    BorderPicture(Chart chart, PerSide<Integer> repeats, PictureStyle style) {
         this.chart = chart;
         this.style = style;
         this.grid = new BorderGrid(chart.shape(), repeats);
@@ -52,7 +52,7 @@ final class BorderPicture {
     Drawing drawing() {
         for (int round = 0; round <= rounds; round++) {
             for (Side side : Side.values()) {
-                int stitches = grid.shape().stitches(round, grid.repeats().of(side));
+                int stitches = grid.shape().stitches(round, grid.repeats().get(side));
                 for (int p = 1; p <= stitches; p++) {
                     stitch(side, new SidePlace(round, p));
                 }
@@ -89,7 +89,7 @@ final class BorderPicture {
     private void stitch(Side side, SidePlace stitch) {
         GridCell cell = grid.cellOf(side, stitch);
         Frame frame = frame(cell, side);
-        Place place = grid.shape().placeOf(stitch, grid.repeats().of(side));
+        Place place = grid.shape().placeOf(stitch, grid.repeats().get(side));
         if (place.round() == 0) {
             base(cell, frame);
             return;

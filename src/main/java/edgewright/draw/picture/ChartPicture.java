@@ -23,7 +23,7 @@ public final class ChartPicture {
     }
 
     /** About how many stitches the whole border has, at least as many as there are. */
-    public static long stitchesOfBorder(Chart chart, PerSide repeats) {
+    public static long stitchesOfBorder(Chart chart, PerSide<Integer> repeats) {
         int rounds = chart.rounds().size();
         return rounds
                 * repeats.stream()
@@ -32,7 +32,7 @@ public final class ChartPicture {
     }
 
     /** The sheet of the whole border, with the paper around it. */
-    public static Area sheetOfBorder(Chart chart, PerSide repeats, PictureStyle style) {
+    public static Area sheetOfBorder(Chart chart, PerSide<Integer> repeats, PictureStyle style) {
         return new BorderPicture(chart, repeats, style).sheet();
     }
 
@@ -46,7 +46,7 @@ public final class ChartPicture {
      *
      * @param repeats how often the repeat is worked on each side; opposite sides equal
      */
-    public static Drawing wholeBorder(Chart chart, PerSide repeats, PictureStyle style) {
+    public static Drawing wholeBorder(Chart chart, PerSide<Integer> repeats, PictureStyle style) {
         return new BorderPicture(chart, repeats, style).drawing();
     }
 }

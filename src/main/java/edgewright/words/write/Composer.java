@@ -92,7 +92,7 @@ final class Composer {
     }
 
     /** In a pattern for every size the multiple with examples, in one for a given size the counts. */
-    private static SideSize size(int fewest, int w, Optional<PerSide> repeats) {
+    private static SideSize size(int fewest, int w, Optional<PerSide<Integer>> repeats) {
         if (w == 0) {
             return new SideSize(Optional.empty(), Optional.of(SideCounts.all(fewest)));
         }
@@ -101,7 +101,7 @@ final class Composer {
             List<Integer> examples = EXAMPLES.stream().map(m -> fewest + m * w).toList();
             return new SideSize(Optional.of(multiple.withExamples(examples)), Optional.empty());
         }
-        PerSide counts = repeats.get().map(m -> Math.addExact(fewest, Math.multiplyExact(m, w)));
+        PerSide<Integer> counts = repeats.get().map(m -> Math.addExact(fewest, Math.multiplyExact(m, w)));
         return new SideSize(
                 w == 1 ? Optional.empty() : Optional.of(multiple),
                 Optional.of(new SideCounts(counts.top(), counts.left(), counts.bottom(), counts.right())));

@@ -96,14 +96,14 @@ final class FittedRounds {
 
     /** The stitches that the sides have as they are, up to the counting round. */
     private SideSize actual(int round) {
-        PerSide counts = plan.stitches(round);
+        PerSide<Integer> counts = plan.stitches(round);
         return new SideSize(
                 Optional.empty(),
                 Optional.of(new SideCounts(counts.top(), counts.left(), counts.bottom(), counts.right())));
     }
 
     /** How often the repeat fits on the sides as they are. */
-    private PerSide repeatsBefore() {
+    private PerSide<Integer> repeatsBefore() {
         int round = plan.question().round();
         int fewest = chart.shape().fewestStitches(round);
         return plan.targets()
@@ -114,7 +114,7 @@ final class FittedRounds {
     private List<ChangingStep> sideWork(Side side) {
         SideChange change = plan.change(side);
         String row = chart.round(plan.changing())
-                .side(plan.targets().repeats().of(side))
+                .side(plan.targets().repeats().get(side))
                 .letters();
         List<Integer> gaps = change.gaps();
         List<List<ChangingStep>> stretches = new ArrayList<>();

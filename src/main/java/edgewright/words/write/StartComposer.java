@@ -22,10 +22,10 @@ import java.util.Optional;
  */
 final class StartComposer {
     private final Chart chart;
-    private final Optional<PerSide> repeats;
+    private final Optional<PerSide<Integer>> repeats;
     private final List<RoundStart> starts;
 
-    private StartComposer(Chart chart, Optional<PerSide> repeats, List<RoundStart> starts) {
+    private StartComposer(Chart chart, Optional<PerSide<Integer>> repeats, List<RoundStart> starts) {
         this.chart = chart;
         this.repeats = repeats;
         this.starts = starts;
@@ -62,7 +62,7 @@ final class StartComposer {
 
     private WrittenStart written(RoundStart start) {
         // Any side that has the start begins with the same stitches.
-        int times = repeats.map(size -> size.of(start.side())).orElseGet(this::manyRepeats);
+        int times = repeats.map(size -> size.get(start.side())).orElseGet(this::manyRepeats);
         String side = chart.round(start.round()).side(times).letters();
         return new WrittenStart(
                 start.side(),

@@ -27,17 +27,17 @@ public record WordingOptions(Terms terms, Counting counting, PatternSize size, b
     }
 
     /** A pattern for a size, or for every size. */
-    public WordingOptions(Terms terms, Counting counting, Optional<PerSide> repeats, boolean draft, HookHand hand) {
+    public WordingOptions(Terms terms, Counting counting, Optional<PerSide<Integer>> repeats, boolean draft, HookHand hand) {
         this(terms, counting, PatternSize.of(repeats), draft, hand);
     }
 
     /** A pattern for the right hand. */
-    public WordingOptions(Terms terms, Counting counting, Optional<PerSide> repeats, boolean draft) {
+    public WordingOptions(Terms terms, Counting counting, Optional<PerSide<Integer>> repeats, boolean draft) {
         this(terms, counting, repeats, draft, HookHand.RIGHT);
     }
 
     /** A finished pattern for the right hand. */
-    public WordingOptions(Terms terms, Counting counting, Optional<PerSide> repeats) {
+    public WordingOptions(Terms terms, Counting counting, Optional<PerSide<Integer>> repeats) {
         this(terms, counting, repeats, false);
     }
 
@@ -47,7 +47,7 @@ public record WordingOptions(Terms terms, Counting counting, PatternSize size, b
     }
 
     /** How often the repeat is worked on each side; empty for a pattern for every size. */
-    public Optional<PerSide> repeats() {
+    public Optional<PerSide<Integer>> repeats() {
         return size.repeats();
     }
 
@@ -62,7 +62,7 @@ public record WordingOptions(Terms terms, Counting counting, PatternSize size, b
     }
 
     /** These options for one size. */
-    public WordingOptions withRepeats(PerSide times) {
+    public WordingOptions withRepeats(PerSide<Integer> times) {
         return new WordingOptions(terms, counting, Optional.of(times), draft, hand);
     }
 

@@ -110,9 +110,9 @@ class GuidePagesTest {
     @FieldSource("SAMPLES")
     void whatAMakerShouldSeeIsSaidOfTheSizeThatIsWorked(String sample) throws IOException {
         Chart chart = Published.sample(sample);
-        PerSide repeats = new PerSide(5, 4, 5, 4);
+        PerSide<Integer> repeats = PerSide.of(5, 4, 5, 4);
         GuideSentences sentences = new GuideSentences();
-        for (Optional<PerSide> size : List.of(Optional.of(repeats), Optional.<PerSide>empty())) {
+        for (Optional<PerSide<Integer>> size : List.of(Optional.of(repeats), Optional.<PerSide<Integer>>empty())) {
             BookletOptions options = size.map(options(chart)::withRepeats).orElse(options(chart));
             try (ReadBack read = Published.read(chart, options)) {
                 List<List<Heard>> blocks = blocks(read, chart);
@@ -131,7 +131,7 @@ class GuidePagesTest {
     @Test
     void theCountsOfEverySideStandInEveryBlockInTheWayOfCounting() throws IOException {
         Chart chart = Published.sample("tide-steps");
-        PerSide repeats = new PerSide(5, 4, 3, 2);
+        PerSide<Integer> repeats = PerSide.of(5, 4, 3, 2);
         for (Counting counting : Counting.values()) {
             try (ReadBack read =
                     Published.read(chart, options(chart).withRepeats(repeats).withCounting(counting))) {
@@ -151,7 +151,7 @@ class GuidePagesTest {
                                     counting == Counting.STITCHES ? "Stitches only" : "With corner chains");
                     assertThat(texts(block, "TD"))
                             .isEqualTo(repeats.stream()
-                                    .mapToObj(m -> Integer.toString(
+                                    .map(m -> Integer.toString(
                                             more + m * chart.shape().w()))
                                     .toList());
                 }

@@ -25,7 +25,7 @@ class RoundGuideTest {
     }
 
     private static WordingOptions options(Counting counting) {
-        return new WordingOptions(Terms.UK, counting, Optional.of(new PerSide(5, 4, 3, 2)));
+        return new WordingOptions(Terms.UK, counting, Optional.of(PerSide.of(5, 4, 3, 2)));
     }
 
     private static List<String> said(RoundGuide guide) {
@@ -70,7 +70,8 @@ class RoundGuideTest {
     @Test
     void counts_are_in_the_way_of_counting_that_was_asked_for() {
         Chart chart = sample("tide-steps");
-        PerSide stitches = new PerSide(5, 4, 3, 2).map(m -> chart.shape().stitches(7, m));
+        PerSide<Integer> stitches =
+                PerSide.of(5, 4, 3, 2).map(m -> chart.shape().stitches(7, m));
 
         assertThat(RoundGuide.of(chart, 7, options(Counting.STITCHES)).counts()).isEqualTo(stitches);
         assertThat(RoundGuide.of(chart, 7, options(Counting.WITH_CHAINS)).counts())

@@ -25,7 +25,7 @@ class BorderPictureTest {
     void every_cell_around_the_piece_is_drawn_once_in_the_yarn_that_shows_there() {
         for (int seed = 0; seed < 20; seed++) {
             Chart chart = new RandomCharts(seed).small();
-            PerSide repeats = new PerSide(2, seed % 3, 2, seed % 3);
+            PerSide<Integer> repeats = PerSide.of(2, seed % 3, 2, seed % 3);
             BorderGrid grid = new BorderGrid(chart.shape(), repeats);
             List<Mark> cells = ChartPicture.wholeBorder(chart, repeats, EnglishStyle.FABRIC).marks().stream()
                     .filter(mark -> mark.cell().isPresent())
@@ -50,7 +50,7 @@ class BorderPictureTest {
         GridContent content = grid.contentOf(cell);
         int round;
         if (content instanceof GridContent.SideStitch stitch) {
-            Place place = grid.shape().placeOf(stitch.place(), grid.repeats().of(stitch.side()));
+            Place place = grid.shape().placeOf(stitch.place(), grid.repeats().get(stitch.side()));
             round = place.round() == 0 ? 0 : chart.shownRound(place);
         } else {
             round = ((GridContent.CornerChains) content).round();

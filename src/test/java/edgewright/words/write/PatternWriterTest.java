@@ -151,7 +151,7 @@ class PatternWriterTest {
                 B bbb  bbbb bb
                 A bbbb bbbb bbb
                 """);
-        assertThat(sizes(chart, UK.withRepeats(new PerSide(38, 25, 38, 25))))
+        assertThat(sizes(chart, UK.withRepeats(PerSide.of(38, 25, 38, 25))))
                 .containsExactly(
                         "Top and bottom: 155 sts, left and right: 103 sts; corner chains not counted (multiple of 4 plus 3).",
                         "Top and bottom: 157 sts, left and right: 105 sts; corner chains not counted (multiple of 4 plus 1).",
@@ -171,7 +171,7 @@ class PatternWriterTest {
 
     @Test
     void fourDifferentSidesAreNamed() {
-        assertThat(sizes(TestCharts.chart("A bb bbbb b"), UK.withRepeats(new PerSide(1, 2, 3, 4))))
+        assertThat(sizes(TestCharts.chart("A bb bbbb b"), UK.withRepeats(PerSide.of(1, 2, 3, 4))))
                 .containsExactly("Top: 7 sts, left: 11 sts, bottom: 15 sts, right: 19 sts; corner chains not counted "
                         + "(multiple of 4 plus 3).");
     }
@@ -239,7 +239,7 @@ class PatternWriterTest {
 
     @Test
     void theTableOfCountsHasARowForEachRound() {
-        assertThat(counts(UK.withRepeats(new PerSide(2, 3, 2, 3))))
+        assertThat(counts(UK.withRepeats(PerSide.of(2, 3, 2, 3))))
                 .isEqualTo(new TextBlock.CountsTable(
                         "Stitches on a side, corner chains not counted.",
                         List.of("Round", "Yarn", "Top, bottom", "Left, right"),
@@ -262,7 +262,7 @@ class PatternWriterTest {
     @Test
     void aPatternForOneSizeReadsWell() throws Exception {
         WordingOptions options =
-                UK.withTerms(Terms.US).withCounting(Counting.WITH_CHAINS).withRepeats(new PerSide(6, 9, 6, 9));
+                UK.withTerms(Terms.US).withCounting(Counting.WITH_CHAINS).withRepeats(PerSide.of(6, 9, 6, 9));
         Chart chart =
                 TestCharts.ROPE_WALK.withCorner(TestCharts.ROPE_WALK.corner().withChains(3));
         assertThat(text(chart, options)).isEqualTo(golden("rope-walk-us.txt"));
@@ -280,7 +280,7 @@ class PatternWriterTest {
         Chart chart = TestCharts.ROPE_WALK;
         Start start = new Start(OptionalInt.of(2), Side.LEFT, Side.BOTTOM);
         chart = chart.withMaking(chart.making().withStart(Optional.of(start)));
-        WordingOptions options = UK.withHand(HookHand.LEFT).withRepeats(new PerSide(6, 9, 6, 8));
+        WordingOptions options = UK.withHand(HookHand.LEFT).withRepeats(PerSide.of(6, 9, 6, 8));
         assertThat(text(chart, options)).isEqualTo(golden("rope-walk-left-uk.txt"));
     }
 
@@ -320,7 +320,7 @@ class PatternWriterTest {
     @Test
     void aPatternForAPieceThatIsPutRightOnTheWayReadsWell() throws Exception {
         // Counted in round 1: 42, 35, 42 and 37 stitches, where a multiple of 4 plus 1 is wanted.
-        FitQuestion question = FitQuestion.of(1, new PerSide(42, 35, 42, 37), Counting.STITCHES);
+        FitQuestion question = FitQuestion.of(1, PerSide.of(42, 35, 42, 37), Counting.STITCHES);
         FitPlan plan = (FitPlan) Fit.answer(TestCharts.TIDE_LADDER, question);
         assertThat(PlainText.of(PatternWriter.write(TestCharts.TIDE_LADDER, UK.withPiece(plan))))
                 .isEqualTo(golden("tide-ladder-fitted-uk.txt"));
