@@ -16,7 +16,6 @@ import edgewright.words.page.PlainText;
 import edgewright.words.read.PatternReader;
 import edgewright.words.read.ReadingResult;
 import edgewright.words.tree.Instructions;
-import edgewright.words.tree.SideCounts;
 import edgewright.words.write.PatternWriter;
 import edgewright.words.write.WordingOptions;
 import java.util.ArrayList;
@@ -48,7 +47,7 @@ public class ProofBenchmark {
     private PerSide<Integer> repeats;
     private String text;
     private Instructions pattern;
-    private SideCounts base;
+    private PerSide<Integer> base;
 
     /** A chart with a long stitch in every third column, none of them over another. */
     @Setup
@@ -66,7 +65,7 @@ public class ProofBenchmark {
         chart = Edits.setStitches(chart, longs, Stitch.LONG);
         int times = (400 - shape.fewestStitches(0)) / shape.w();
         repeats = PerSide.all(times);
-        base = SideCounts.all(shape.stitches(0, times));
+        base = PerSide.all(shape.stitches(0, times));
         text = PlainText.of(PatternWriter.write(chart, WordingOptions.of(chart)));
         pattern = ((ReadingResult.Understood) PatternReader.read(text)).pattern();
         if (!new Prover(chart).prove(text, repeats).agrees()) {

@@ -228,7 +228,7 @@ final class WorkCommand implements Callable<Integer> {
             for (int r = 1; r <= back.rounds(); r++) {
                 List<Integer> sides = new ArrayList<>();
                 for (Side side : Side.values()) {
-                    sides.add(back.side(r, side.ordinal()).size());
+                    sides.add(back.side(r, side).size());
                 }
                 rounds.add(new BackRound(
                         r, sides, sides.stream().mapToInt(Integer::intValue).sum()));
@@ -243,7 +243,7 @@ final class WorkCommand implements Callable<Integer> {
         for (int r = 1; r <= fabric.rounds(); r++) {
             List<String> sides = new ArrayList<>();
             for (Side side : Side.values()) {
-                sides.add(fabric.letters(r, side.ordinal()));
+                sides.add(fabric.letters(r, side));
             }
             rounds.add(new WorkedRound(r, fabric.yarn(r), sides, fabric.total(r)));
         }

@@ -1,5 +1,7 @@
 package edgewright.hands;
 
+import edgewright.chart.PerSide;
+import edgewright.chart.Side;
 import edgewright.words.tree.BackRound;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -8,26 +10,23 @@ import java.util.List;
 /**
  * The back layer as it came off the hook: its own base round and every round made so far.
  *
- * <p>Rounds count from 0, the base round. Sides count from 0: top, left, bottom, right, as they are named on the right side of
- * the piece.
+ * <p>Rounds count from 0, the base round. Sides are named as they are on the right side of the piece.
  */
 public final class BackFabric {
     /** One round; the stitches of each side in working order, those in the corner chains among them. */
-    record Layer(List<List<FabricStitch>> sides, int chains) {}
+    record Layer(PerSide<List<FabricStitch>> sides, int chains) {}
 
     private final List<Layer> rounds = new ArrayList<>();
     private final List<BackRound.Height> heights = new ArrayList<>();
     private int joins;
 
     /** A base round of so many stitches on each side. */
-    BackFabric(List<Integer> baseStitches, int chains) {
-        List<List<FabricStitch>> sides = new ArrayList<>();
-        for (int side = 0; side < Fabric.SIDES; side++) {
-            List<FabricStitch> made = new ArrayList<>();
+    BackFabric(PerSide<Integer> baseStitches, int chains) {
+        PerSide<List<FabricStitch>> sides = PerSide.each(side -> new ArrayList<>());
+        for (Side side : Side.values()) {
             for (int number = 1; number <= baseStitches.get(side); number++) {
-                made.add(FabricStitch.base(side, number));
+                sides.get(side).add(FabricStitch.base(side, number));
             }
-            sides.add(made);
         }
         rounds.add(new Layer(sides, chains));
     }
@@ -38,9 +37,9 @@ public final class BackFabric {
      */
     void make(BackRound words) {
         int round = rounds.size();
-        List<List<FabricStitch>> sides = new ArrayList<>();
-        for (int side = 0; side < Fabric.SIDES; side++) {
-            List<FabricStitch> made = new ArrayList<>();
+        PerSide<List<FabricStitch>> sides = PerSide.each(side -> new ArrayList<>());
+        for (Side side : Side.values()) {
+            List<FabricStitch> made = sides.get(side);
             for (int i = 0; i < words.atEachArm(); i++) {
                 made.add(FabricStitch.ofBack(round, side, made.size() + 1));
             }
@@ -52,7 +51,6 @@ public final class BackFabric {
             for (int i = 0; i < words.atEachArm(); i++) {
                 made.add(FabricStitch.ofBack(round, side, made.size() + 1));
             }
-            sides.add(made);
         }
         rounds.add(new Layer(sides, words.cornerChains()));
         heights.add(words.height());
@@ -83,7 +81,7 @@ public final class BackFabric {
     }
 
     /** The stitches made on a side in a round. */
-    public List<FabricStitch> side(int round, int side) {
+    public List<FabricStitch> side(int round, Side side) {
         return Collections.unmodifiableList(rounds.get(round).sides().get(side));
     }
 

@@ -1,8 +1,9 @@
 package edgewright.hands;
 
+import edgewright.chart.PerSide;
+import edgewright.chart.Side;
 import edgewright.hands.Stop.Reason;
 import edgewright.words.tree.BackRound;
-import edgewright.words.tree.SideCounts;
 import edgewright.words.tree.SideSize;
 import edgewright.words.tree.WrittenBack;
 import java.util.List;
@@ -26,8 +27,9 @@ final class BackMaker {
 
     /** Makes the back of a front that is finished, and leaves it with the front. */
     static Optional<Stop> work(WrittenBack words, Fabric front) {
-        List<Integer> base =
-                words.base().counts().map(SideCounts::inWorkingOrder).orElseGet(() -> sizes(front, 0));
+        PerSide<Integer> base = words.base()
+                .counts()
+                .orElseGet(() -> PerSide.each(side -> front.side(0, side).size()));
         BackMaker maker = new BackMaker(front, new BackFabric(base, front.cornerChains(0)));
         front.setBack(maker.back);
         Optional<Stop> stop = maker.base(words.base());
@@ -37,18 +39,10 @@ final class BackMaker {
         return stop.isEmpty() && words.joined() ? maker.join() : stop;
     }
 
-    private static List<Integer> sizes(Fabric front, int round) {
-        return List.of(
-                front.side(round, 0).size(),
-                front.side(round, 1).size(),
-                front.side(round, 2).size(),
-                front.side(round, 3).size());
-    }
-
     private Optional<Stop> base(SideSize stated) {
         Optional<Stop> stop = Optional.empty();
-        for (int side = 0; side < Fabric.SIDES && stop.isEmpty(); side++) {
-            stop = compare(stated, 0, side, back.side(0, side).size());
+        for (Side side : Side.values()) {
+            stop = stop.isEmpty() ? compare(stated, 0, side, back.side(0, side).size()) : stop;
         }
         return stop;
     }
@@ -56,7 +50,7 @@ final class BackMaker {
     private Optional<Stop> round(BackRound words) {
         back.make(words);
         int round = back.rounds();
-        for (int side = 0; side < Fabric.SIDES; side++) {
+        for (Side side : Side.values()) {
             int made = back.side(round, side).size();
             Optional<Stop> stop = compare(words.side(), round, side, made);
             if (stop.isEmpty() && words.frontRound().isPresent()) {
@@ -69,12 +63,12 @@ final class BackMaker {
         return Optional.empty();
     }
 
-    private static Optional<Stop> compare(SideSize stated, int round, int side, int made) {
+    private static Optional<Stop> compare(SideSize stated, int round, Side side, int made) {
         return new StatedSize(stated, Reason.BACK_COUNT_NOT_MET, Reason.BACK_MULTIPLE_NOT_MET)
                 .against(round, side, made);
     }
 
-    private Optional<Stop> compareWithFront(int frontRound, int round, int side, int made) {
+    private Optional<Stop> compareWithFront(int frontRound, int round, Side side, int made) {
         int expected =
                 frontRound <= front.rounds() ? front.side(frontRound, side).size() : 0;
         return expected == made
@@ -87,9 +81,10 @@ final class BackMaker {
         int last = front.rounds();
         int round = back.rounds();
         if (front.cornerChains(last) != back.cornerChains(round)) {
-            return Stop.atCount(Reason.CORNERS_DIFFER, round, 0, front.cornerChains(last), back.cornerChains(round));
+            return Stop.atCount(
+                    Reason.CORNERS_DIFFER, round, Side.TOP, front.cornerChains(last), back.cornerChains(round));
         }
-        for (int side = 0; side < Fabric.SIDES; side++) {
+        for (Side side : Side.values()) {
             List<FabricStitch> before = front.side(last, side);
             List<FabricStitch> behind = back.side(round, side);
             for (int i = 0; i < Math.min(before.size(), behind.size()); i++) {

@@ -1,32 +1,31 @@
 package edgewright.hands;
 
+import edgewright.chart.PerSide;
+import edgewright.chart.Side;
 import edgewright.chart.Stitch;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
  * What has come off the hook: the base round and every round made so far, stitch by stitch.
  *
- * <p>Rounds count from 0, the base round. Sides count from 0: top, left, bottom, right, whatever way the maker travels.
+ * <p>Rounds count from 0, the base round. Sides keep their names, whatever way the maker travels.
  */
 public final class Fabric {
-    static final int SIDES = 4;
-
     /** One round: the stitches of its four sides, and the two arms of the corner before and after each. */
     static final class MadeRound {
         final String yarn;
-        final List<List<FabricStitch>> sides = new ArrayList<>();
-        final FabricStitch[] openingArms = new FabricStitch[SIDES];
-        final FabricStitch[] closingArms = new FabricStitch[SIDES];
+        final PerSide<List<FabricStitch>> sides = PerSide.each(side -> new ArrayList<>());
+        final Map<Side, FabricStitch> openingArms = new EnumMap<>(Side.class);
+        final Map<Side, FabricStitch> closingArms = new EnumMap<>(Side.class);
         int chains;
 
         MadeRound(String yarn) {
             this.yarn = yarn;
-            for (int side = 0; side < SIDES; side++) {
-                sides.add(new ArrayList<>());
-            }
         }
 
         /**
@@ -34,18 +33,18 @@ public final class Fabric {
          *
          * @param stitches how many stitches the side has that ends here
          */
-        void turnCorner(int round, int side, int stitches, int nextSide, int cornerChains) {
+        void turnCorner(int round, Side side, int stitches, Side nextSide, int cornerChains) {
             chains = cornerChains;
-            closingArms[side] = FabricStitch.corner(round, side, stitches + 1);
-            openingArms[nextSide] = FabricStitch.corner(round, nextSide, 0);
+            closingArms.put(side, FabricStitch.corner(round, side, stitches + 1));
+            openingArms.put(nextSide, FabricStitch.corner(round, nextSide, 0));
         }
 
         /** Everything that a side of the next round is worked over, in order: corner, stitches, corner. */
-        List<FabricStitch> feet(int side) {
+        List<FabricStitch> feet(Side side) {
             List<FabricStitch> feet = new ArrayList<>(sides.get(side).size() + 2);
-            feet.add(openingArms[side]);
+            feet.add(openingArms.get(side));
             feet.addAll(sides.get(side));
-            feet.add(closingArms[side]);
+            feet.add(closingArms.get(side));
             return feet;
         }
     }
@@ -54,9 +53,9 @@ public final class Fabric {
     private BackFabric back;
 
     /** A piece with its base round on it, of so many stitches on its top, left, bottom and right side. */
-    Fabric(List<Integer> baseStitches, int cornerChains, Travel travel) {
+    Fabric(PerSide<Integer> baseStitches, int cornerChains, Travel travel) {
         MadeRound base = new MadeRound("");
-        for (int side = 0; side < SIDES; side++) {
+        for (Side side : Side.values()) {
             for (int number = 1; number <= baseStitches.get(side); number++) {
                 base.sides.get(side).add(FabricStitch.base(side, number));
             }
@@ -98,12 +97,12 @@ public final class Fabric {
     }
 
     /** The stitches made on a side in a round, in working order from its own corner. */
-    public List<FabricStitch> side(int round, int side) {
+    public List<FabricStitch> side(int round, Side side) {
         return Collections.unmodifiableList(rounds.get(round).sides.get(side));
     }
 
     /** The same as letters, one a stitch, as in a chart; only for rounds from 1. */
-    public String letters(int round, int side) {
+    public String letters(int round, Side side) {
         StringBuilder letters = new StringBuilder();
         for (FabricStitch made : side(round, side)) {
             letters.append(made.stitch().map(Stitch::letter).orElseThrow());

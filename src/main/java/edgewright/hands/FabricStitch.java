@@ -1,5 +1,6 @@
 package edgewright.hands;
 
+import edgewright.chart.Side;
 import edgewright.chart.Stitch;
 import java.util.Optional;
 
@@ -29,7 +30,7 @@ public final class FabricStitch {
     private final Kind kind;
     private final Optional<Stitch> stitch;
     private final int round;
-    private final int side;
+    private final Side side;
     private final int number;
     private final FabricStitch below;
     private final FabricStitch into;
@@ -38,14 +39,7 @@ public final class FabricStitch {
     private boolean frontFree = true;
     private boolean backFree = true;
 
-    private FabricStitch(
-            Kind kind,
-            Optional<Stitch> stitch,
-            int round,
-            int side,
-            int number,
-            FabricStitch below,
-            FabricStitch into) {
+    private FabricStitch(Kind kind, Optional<Stitch> stitch, int round, Side side, int number, FabricStitch below, FabricStitch into) {
         this.kind = kind;
         this.stitch = stitch;
         this.round = round;
@@ -55,19 +49,19 @@ public final class FabricStitch {
         this.into = into;
     }
 
-    static FabricStitch base(int side, int number) {
+    static FabricStitch base(Side side, int number) {
         return new FabricStitch(Kind.BASE, Optional.empty(), 0, side, number, null, null);
     }
 
-    static FabricStitch corner(int round, int side, int number) {
+    static FabricStitch corner(int round, Side side, int number) {
         return new FabricStitch(Kind.CORNER, Optional.empty(), round, side, number, null, null);
     }
 
-    static FabricStitch ofBack(int round, int side, int number) {
+    static FabricStitch ofBack(int round, Side side, int number) {
         return new FabricStitch(Kind.BACK, Optional.empty(), round, side, number, null, null);
     }
 
-    static FabricStitch worked(Stitch stitch, int round, int side, int number, FabricStitch below, FabricStitch into) {
+    static FabricStitch worked(Stitch stitch, int round, Side side, int number, FabricStitch below, FabricStitch into) {
         return new FabricStitch(Kind.WORKED, Optional.of(stitch), round, side, number, below, into);
     }
 
@@ -86,8 +80,8 @@ public final class FabricStitch {
         return round;
     }
 
-    /** The side it belongs to, 0 to 3 in working order. An arm of a corner belongs to the side whose stitch it takes. */
-    public int side() {
+    /** The side it belongs to. An arm of a corner belongs to the side whose stitch it takes. */
+    public Side side() {
         return side;
     }
 

@@ -1,5 +1,6 @@
 package edgewright.hands;
 
+import edgewright.chart.Side;
 import edgewright.chart.Stitch;
 import edgewright.hands.Stop.Reason;
 import java.util.List;
@@ -14,7 +15,7 @@ import java.util.Optional;
 final class Hook {
     private final HouseRules rules;
     private final int round;
-    private final int side;
+    private final Side side;
     private final List<FabricStitch> feet;
     private final int first;
     private final int end;
@@ -22,14 +23,7 @@ final class Hook {
     /** How many things below have been worked over. */
     private int used;
 
-    private Hook(
-            HouseRules rules,
-            int round,
-            int side,
-            List<FabricStitch> feet,
-            int first,
-            int end,
-            List<FabricStitch> made) {
+    private Hook(HouseRules rules, int round, Side side, List<FabricStitch> feet, int first, int end, List<FabricStitch> made) {
         this.rules = rules;
         this.round = round;
         this.side = side;
@@ -45,7 +39,7 @@ final class Hook {
      * @param feet everything that the side is worked over, in order: corner, stitches, corner
      * @param made takes up what is made
      */
-    Hook(HouseRules rules, int round, int side, List<FabricStitch> feet, List<FabricStitch> made) {
+    Hook(HouseRules rules, int round, Side side, List<FabricStitch> feet, List<FabricStitch> made) {
         this(rules, round, side, feet, 0, feet.size(), made);
     }
 

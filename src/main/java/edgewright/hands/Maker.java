@@ -1,5 +1,7 @@
 package edgewright.hands;
 
+import edgewright.chart.PerSide;
+import edgewright.chart.Side;
 import edgewright.chart.Stitch;
 import edgewright.hands.Stop.Reason;
 import edgewright.words.tree.BaseRound;
@@ -7,7 +9,6 @@ import edgewright.words.tree.ChangingStep;
 import edgewright.words.tree.Group;
 import edgewright.words.tree.Instructions;
 import edgewright.words.tree.Run;
-import edgewright.words.tree.SideCounts;
 import edgewright.words.tree.SideInstructions;
 import edgewright.words.tree.SideSize;
 import edgewright.words.tree.WrittenRound;
@@ -27,13 +28,10 @@ import java.util.function.BooleanSupplier;
  * left; for the work itself the order is all that matters.
  */
 public final class Maker {
-    /** One round given as stitches instead of words: the four sides in working order, each from its own corner. */
-    public record Cells(String yarn, List<List<Stitch>> sides, int cornerChains) {
+    /** One round given as stitches instead of words, each side in working order from its own corner. */
+    public record Cells(String yarn, PerSide<List<Stitch>> sides, int cornerChains) {
         public Cells {
-            sides = sides.stream().map(List::copyOf).toList();
-            if (sides.size() != Fabric.SIDES) {
-                throw new IllegalArgumentException("a round has four sides, not " + sides.size());
-            }
+            sides = sides.map(List::copyOf);
         }
     }
 
@@ -61,12 +59,12 @@ public final class Maker {
      *
      * @param base the stitches on each side of the base round, corner chains not counted
      */
-    public WorkOutcome work(Instructions pattern, SideCounts base) {
+    public WorkOutcome work(Instructions pattern, PerSide<Integer> base) {
         int baseChains = pattern.base()
                 .cornerChains()
                 .orElse(pattern.rounds().isEmpty() ? 2 : pattern.rounds().get(0).cornerChains());
         Travel travel = Travel.of(pattern.hand());
-        Fabric fabric = new Fabric(base.inWorkingOrder(), baseChains, travel);
+        Fabric fabric = new Fabric(base, baseChains, travel);
         Optional<Stop> stop = lookAt(pattern.base(), base);
         for (WrittenRound round : pattern.rounds()) {
             if (stop.isPresent()) {
@@ -85,22 +83,25 @@ public final class Maker {
      *
      * @param base the stitches on each side of the base round, corner chains not counted
      */
-    public WorkOutcome work(List<Cells> rounds, SideCounts base, int baseChains) {
+    public WorkOutcome work(List<Cells> rounds, PerSide<Integer> base, int baseChains) {
         Travel travel = Travel.ANTICLOCKWISE;
-        Fabric fabric = new Fabric(base.inWorkingOrder(), baseChains, travel);
+        Fabric fabric = new Fabric(base, baseChains, travel);
         Optional<Stop> stop = Optional.empty();
         for (Cells round : rounds) {
             if (stop.isPresent()) {
                 break;
             }
             Fabric.MadeRound made = begin(round.yarn());
-            for (int side = 0; side < Fabric.SIDES && stop.isEmpty(); side++) {
+            for (Side side : travel.from(Side.TOP)) {
                 Hook hook = hook(fabric, made, side);
                 stop = make(hook, round.sides().get(side));
                 if (stop.isEmpty() && hook.left() > 0) {
                     stop = hook.stop(Reason.STITCHES_LEFT, 0, hook.left());
                 }
                 turnCorner(fabric, made, side, travel, hook.room(), round.cornerChains());
+                if (stop.isPresent()) {
+                    break;
+                }
             }
             fabric.add(made);
         }
@@ -111,19 +112,19 @@ public final class Maker {
         Fabric.MadeRound made = begin(round.yarn());
         Optional<Stop> stop = round.start().isPresent()
                 ? workFromStart(fabric, made, round, round.start().get(), travel)
-                : workSides(fabric, made, round, travel, travel.from(0));
+                : workSides(fabric, made, round, travel, travel.from(Side.TOP));
         fabric.add(made);
         return stop;
     }
 
     /** Whole sides, each from its corner to the next one and round that. */
     private Optional<Stop> workSides(
-            Fabric fabric, Fabric.MadeRound made, WrittenRound round, Travel travel, List<Integer> sides) {
+            Fabric fabric, Fabric.MadeRound made, WrittenRound round, Travel travel, List<Side> sides) {
         Optional<Stop> stop = Optional.empty();
-        for (int side : sides) {
+        for (Side side : sides) {
             Hook hook = hook(fabric, made, side);
             stop = round.changes().isPresent()
-                    ? change(hook, round.changes().get().sides().get(side))
+                    ? change(hook, round.changes().get().get(side))
                     : work(hook, round.stretch());
             int stitches = made.sides.get(side).size();
             if (stop.isEmpty()) {
@@ -143,7 +144,7 @@ public final class Maker {
      */
     private Optional<Stop> workFromStart(
             Fabric fabric, Fabric.MadeRound made, WrittenRound round, WrittenStart start, Travel travel) {
-        int side = start.side().ordinal();
+        Side side = start.side();
         Hook whole = hook(fabric, made, side);
         if (start.stitch() > whole.room()) {
             return whole.stop(Reason.NO_PLACE_TO_JOIN, start.stitch(), whole.room());
@@ -151,7 +152,7 @@ public final class Maker {
         Optional<Stop> stop = work(whole.past(start.stitch(), made.sides.get(side)), start.toCorner());
         turnCorner(fabric, made, side, travel, whole.room(), round.cornerChains());
         if (stop.isEmpty()) {
-            List<Integer> others = travel.from(side).subList(1, Fabric.SIDES);
+            List<Side> others = travel.from(side).subList(1, Side.values().length);
             stop = workSides(fabric, made, round, travel, others);
         }
         if (stop.isPresent()) {
@@ -171,7 +172,7 @@ public final class Maker {
     }
 
     private static void turnCorner(
-            Fabric fabric, Fabric.MadeRound made, int side, Travel travel, int stitches, int chains) {
+            Fabric fabric, Fabric.MadeRound made, Side side, Travel travel, int stitches, int chains) {
         made.turnCorner(fabric.rounds() + 1, side, stitches, travel.after(side), chains);
     }
 
@@ -257,9 +258,9 @@ public final class Maker {
     }
 
     /** Compares the piece with what the pattern says of the base round. */
-    private static Optional<Stop> lookAt(BaseRound stated, SideCounts base) {
-        for (int side = 0; side < Fabric.SIDES; side++) {
-            int stitches = base.inWorkingOrder().get(side);
+    private static Optional<Stop> lookAt(BaseRound stated, PerSide<Integer> base) {
+        for (Side side : Side.values()) {
+            int stitches = base.get(side);
             if (stated.fewest().isPresent() && stitches < stated.fewest().getAsInt()) {
                 return Stop.atCount(
                         Reason.BASE_TOO_SHORT, 0, side, stated.fewest().getAsInt(), stitches);
@@ -272,7 +273,7 @@ public final class Maker {
         return Optional.empty();
     }
 
-    private static Optional<Stop> compare(SideSize stated, int round, int side, int made) {
+    private static Optional<Stop> compare(SideSize stated, int round, Side side, int made) {
         return new StatedSize(stated, Reason.COUNT_NOT_MET, Reason.MULTIPLE_NOT_MET).against(round, side, made);
     }
 
@@ -280,7 +281,7 @@ public final class Maker {
         return new Fabric.MadeRound(yarn);
     }
 
-    private Hook hook(Fabric fabric, Fabric.MadeRound made, int side) {
+    private Hook hook(Fabric fabric, Fabric.MadeRound made, Side side) {
         if (cancelled.getAsBoolean()) {
             throw new CancellationException();
         }

@@ -1,5 +1,6 @@
 package edgewright.hands;
 
+import edgewright.chart.Side;
 import edgewright.hands.Stop.Reason;
 import edgewright.words.tree.Multiple;
 import edgewright.words.tree.SideSize;
@@ -14,9 +15,9 @@ import java.util.Optional;
 record StatedSize(SideSize size, Reason otherCount, Reason noMultiple) {
 
     /** The stop, if so many stitches on this side are not what is stated. */
-    Optional<Stop> against(int round, int side, int made) {
+    Optional<Stop> against(int round, Side side, int made) {
         if (size.counts().isPresent()) {
-            int expected = size.counts().get().inWorkingOrder().get(side);
+            int expected = size.counts().get().get(side);
             if (expected != made) {
                 return Stop.atCount(otherCount, round, side, expected, made);
             }

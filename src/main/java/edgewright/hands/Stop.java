@@ -1,5 +1,6 @@
 package edgewright.hands;
 
+import edgewright.chart.Side;
 import edgewright.chart.Stitch;
 import java.util.Optional;
 
@@ -7,13 +8,13 @@ import java.util.Optional;
  * Where and why a maker had to stop.
  *
  * @param round the round being worked; 0 where the base round is not what the pattern asks for
- * @param side 0 to 3: top, left, bottom, right
+ * @param side where; of something that is not of one side, the first of them
  * @param stitch which stitch of that side was to be made next, counted from 1; for a count, the last one made
  * @param wanted the stitch that was to be made, where it was one
  * @param expected what the words ask for, where it is a number; else 0
  * @param found what there is, where it is a number; else 0
  */
-public record Stop(Reason reason, int round, int side, int stitch, Optional<Stitch> wanted, int expected, int found) {
+public record Stop(Reason reason, int round, Side side, int stitch, Optional<Stitch> wanted, int expected, int found) {
 
     /** Why hands stop. */
     public enum Reason {
@@ -71,7 +72,7 @@ public record Stop(Reason reason, int round, int side, int stitch, Optional<Stit
     }
 
     /** A stop at a count: so many stitches were expected on a side, and so many are there. */
-    static Optional<Stop> atCount(Reason reason, int round, int side, int expected, int found) {
+    static Optional<Stop> atCount(Reason reason, int round, Side side, int expected, int found) {
         return Optional.of(new Stop(reason, round, side, found, Optional.empty(), expected, found));
     }
 }

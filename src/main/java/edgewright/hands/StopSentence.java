@@ -1,5 +1,6 @@
 package edgewright.hands;
 
+import edgewright.chart.Side;
 import edgewright.chart.Stitch;
 import edgewright.hands.Stop.Reason;
 import java.text.MessageFormat;
@@ -24,7 +25,7 @@ public final class StopSentence {
     }
 
     /** The side's name: top, left, bottom or right. */
-    public static String side(int side) {
+    public static String side(Side side) {
         return text("side." + side);
     }
 

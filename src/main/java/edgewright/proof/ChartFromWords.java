@@ -112,13 +112,13 @@ public final class ChartFromWords {
 
     /** How often the repeat was worked on a side, if the chart is drawn with this shape. */
     private int repeats(SideShape shape, Side side) {
-        return shape.repeats(0, fabric.side(0, side.ordinal()).size()).orElseThrow();
+        return shape.repeats(0, fabric.side(0, side).size()).orElseThrow();
     }
 
     /** Whether a long stitch was dropped onto a long stitch anywhere. */
     private boolean stacks() {
         for (int r = 1; r <= rounds; r++) {
-            for (int side = 0; side < 4; side++) {
+            for (Side side : Side.values()) {
                 if (fabric.side(r, side).stream().anyMatch(ChartFromWords::standsOnLong)) {
                     return true;
                 }
@@ -136,7 +136,8 @@ public final class ChartFromWords {
     private Optional<Integer> repeatWidth() {
         long width = 1;
         for (WrittenRound round : pattern.rounds()) {
-            int group = round.group().map(Group::runs).map(Run::stitches).orElse(1);
+            int group =
+                    round.stretch().group().map(Group::runs).map(Run::stitches).orElse(1);
             width = width / gcd(width, group) * group;
             if (width > Chart.MOST_STITCHES) {
                 return Optional.empty();
@@ -152,7 +153,7 @@ public final class ChartFromWords {
     /** The rounds cut into sections, with the fewest stitches in the corner sections; empty if no cut fits. */
     private Optional<List<Round>> sections(int w) {
         int shortest = Integer.MAX_VALUE;
-        for (int side = 0; side < 4; side++) {
+        for (Side side : Side.values()) {
             shortest = Math.min(shortest, fabric.side(0, side).size());
         }
         for (int corners = shortest % w; corners <= shortest; corners += w) {
@@ -177,8 +178,9 @@ public final class ChartFromWords {
     private int groupsBeginningAt(int a, int w) {
         int begins = 0;
         for (WrittenRound round : pattern.rounds()) {
-            int before = Run.stitches(round.before());
-            boolean isLong = round.group().map(Group::runs).map(Run::stitches).orElse(1) > 1;
+            int before = Run.stitches(round.stretch().before());
+            boolean isLong =
+                    round.stretch().group().map(Group::runs).map(Run::stitches).orElse(1) > 1;
             if (isLong && Math.floorMod(before - a - round.number(), w) == 0) {
                 begins++;
             }
@@ -203,7 +205,7 @@ public final class ChartFromWords {
         String from = null;
         String to = null;
         String repeat = null;
-        for (int side = 0; side < 4; side++) {
+        for (Side side : Side.values()) {
             String letters = fabric.letters(r, side);
             int between = letters.length() - (a + r) - (b + r);
             if (between < 0 || between % w != 0) {

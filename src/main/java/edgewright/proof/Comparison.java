@@ -72,51 +72,47 @@ final class Comparison {
         int rounds = chart.rounds().size();
         for (int r = 1; r <= Math.min(rounds, fabric.rounds()); r++) {
             compareYarn(r);
-            compare(Difference.Kind.CORNER, r, 0, 0, chart.corner().chains(), fabric.cornerChains(r));
+            int round = r;
+            compare(
+                    chart.corner().chains(),
+                    fabric.cornerChains(r),
+                    (e, f) -> new Difference.CornerChains(round, e, f));
             for (Side side : Side.values()) {
                 if (r >= first) {
                     compareSide(r, side);
                 }
             }
         }
-        compare(Difference.Kind.ROUNDS, Math.min(rounds, fabric.rounds()), 0, 0, rounds, fabric.rounds());
+        compare(rounds, fabric.rounds(), Difference.Rounds::new);
     }
 
     private void compareBack() {
-        Optional<BackFabric> back = fabric.back();
-        if (chart.making().back().isEmpty() || back.isEmpty()) {
-            int expected =
-                    chart.making().back().isEmpty() ? 0 : layer().rounds().size();
-            compare(
-                    Difference.Kind.BACK_ROUNDS,
-                    0,
-                    0,
-                    0,
-                    expected,
-                    back.map(BackFabric::rounds).orElse(0));
+        Optional<BackFabric> made = fabric.back();
+        List<BackLayer.Round> rounds = chart.making().back().isEmpty() ? List.of() : layer().rounds();
+        compare(rounds.size(), made.map(BackFabric::rounds).orElse(0), Difference.BackRounds::new);
+        if (rounds.isEmpty() || made.isEmpty()) {
             return;
         }
-        BackFabric made = back.get();
-        List<BackLayer.Round> rounds = layer().rounds();
-        compare(Difference.Kind.BACK_ROUNDS, 0, 0, 0, rounds.size(), made.rounds());
-        for (int r = 1; r <= Math.min(rounds.size(), made.rounds()); r++) {
-            int high = made.height(r) == BackRound.Height.TALL ? 2 : 1;
-            compare(
-                    Difference.Kind.BACK_HEIGHT,
-                    r,
-                    0,
-                    0,
-                    rounds.get(r - 1).stitch().frontRounds(),
-                    high);
-            compare(Difference.Kind.CORNER, r, 0, 0, chart.corner().chains(), made.cornerChains(r));
-            for (Side side : Side.values()) {
-                int expected = layer().stitches(r, repeats).get(side);
-                int found = made.side(r, side.ordinal()).size();
-                compare(Difference.Kind.BACK_COUNT, r, side.ordinal(), 0, expected, found);
-            }
+        for (BackLayer.Round round :
+                rounds.subList(0, Math.min(rounds.size(), made.get().rounds()))) {
+            compareBackRound(round, made.get());
         }
-        long joins = layer().joining(repeats, chart.corner().chains()).total();
-        compare(Difference.Kind.JOINS, 0, 0, 0, joins, made.joins());
+        long expected = layer().joining(repeats, chart.corner().chains()).total();
+        long found = made.get().joins();
+        if (expected != found) {
+            differences.add(new Difference.Joins(expected, found));
+        }
+    }
+
+    private void compareBackRound(BackLayer.Round round, BackFabric made) {
+        int r = round.number();
+        int high = made.height(r) == BackRound.Height.TALL ? 2 : 1;
+        compare(round.stitch().frontRounds(), high, (e, f) -> new Difference.BackHeight(r, e, f));
+        compare(chart.corner().chains(), made.cornerChains(r), (e, f) -> new Difference.BackCornerChains(r, e, f));
+        PerSide<Integer> expected = layer().stitches(r, repeats);
+        for (Side side : Side.values()) {
+            compare(expected.get(side), made.side(r, side).size(), (e, f) -> new Difference.BackCount(r, side, e, f));
+        }
     }
 
     private BackLayer layer() {
@@ -137,22 +133,16 @@ final class Comparison {
                 ? same(found.name(), expected.name())
                 : found.id().equals(expected.id());
         if (!agree) {
-            add(
-                    Difference.Kind.YARN,
-                    round,
-                    0,
-                    0,
-                    label(expected.name(), expected.id()),
-                    label(found.name(), found.id()));
+            differences.add(new Difference.OtherYarn(
+                    round, label(expected.name(), expected.id()), label(found.name(), found.id())));
         }
     }
 
     private void compareSide(int round, Side side) {
         int times = repeats.get(side);
-        int index = side.ordinal();
-        List<FabricStitch> made = fabric.side(round, index);
+        List<FabricStitch> made = fabric.side(round, side);
         int expected = shape.stitches(round, times);
-        compare(Difference.Kind.COUNT, round, index, 0, expected, made.size());
+        compare(expected, made.size(), (e, f) -> new Difference.Count(round, side, e, f));
         for (int p = 1; p <= Math.min(expected, made.size()); p++) {
             compareStitch(shape.placeOf(new SidePlace(round, p), times), made.get(p - 1), times);
         }
@@ -162,59 +152,52 @@ final class Comparison {
         Stitch expected = chart.stitch(place);
         Stitch found = made.stitch().orElseThrow();
         if (expected != found) {
-            add(
-                    Difference.Kind.STITCH,
-                    made.round(),
-                    made.side(),
-                    made.number(),
-                    String.valueOf(expected.letter()),
-                    String.valueOf(found.letter()));
+            differences.add(new Difference.OtherStitch(FabricPlace.of(made), expected, found));
             return;
         }
         // What lies below the changed round is numbered otherwise than in the chart.
         if (expected == Stitch.LONG && made.round() - 2 >= first) {
-            String landed =
-                    made.into().map(into -> into.round() + ":" + into.number()).orElse("nowhere");
-            String sideOfLanding =
-                    made.into().map(into -> " side " + into.side()).orElse("");
-            String meant = landing(place, made, times);
-            if (!meant.equals(landed) || !sideOfLanding.equals(" side " + made.side())) {
-                add(Difference.Kind.LANDING, made.round(), made.side(), made.number(), meant, landed + sideOfLanding);
-            }
+            compareLanding(place, made, times);
         }
         compare(
-                Difference.Kind.SHOWN,
-                made.round(),
-                made.side(),
-                made.number(),
                 chart.shownRound(place),
-                Fabric.shownRound(made));
+                Fabric.shownRound(made),
+                (e, f) -> new Difference.OtherShown(FabricPlace.of(made), e, f));
     }
 
-    /** Where the chart has a long stitch land: round and number on its side. Corners are 0 and one past the last. */
-    private String landing(Place place, FabricStitch made, int times) {
+    private void compareLanding(Place place, FabricStitch made, int times) {
+        Optional<FabricPlace> expected = landing(place, made, times);
+        Optional<FabricPlace> found = made.into().map(FabricPlace::of);
+        if (!expected.equals(found)) {
+            differences.add(new Difference.OtherLanding(FabricPlace.of(made), expected, found));
+        }
+    }
+
+    /** Where the chart has a long stitch land. */
+    private Optional<FabricPlace> landing(Place place, FabricStitch made, int times) {
         Landing landing = shape.landing(place);
         if (landing instanceof Landing.InStitch in) {
             int inRepeats = made.number() - shape.length(Section.FROM_CORNER, place.round());
             int occurrence = (inRepeats - 1) / shape.w() + 1;
             SidePlace lands = shape.sidePlaceOf(in.place(), times, Math.max(1, occurrence));
-            return lands.round() + ":" + lands.stitch();
+            return Optional.of(new FabricPlace(lands.round(), made.side(), lands.stitch()));
         }
         if (landing instanceof Landing.InCornerChain in) {
             int number = in.corner() == CornerEnd.START ? 0 : shape.stitches(in.round(), times) + 1;
-            return in.round() + ":" + number;
+            return Optional.of(new FabricPlace(in.round(), made.side(), number));
         }
-        return "nowhere";
+        return Optional.empty();
     }
 
-    private void compare(Difference.Kind kind, int round, int side, int stitch, long expected, long found) {
+    /** What differs in a number. */
+    private interface InNumber {
+        Difference of(int expected, int found);
+    }
+
+    private void compare(int expected, int found, InNumber difference) {
         if (expected != found) {
-            add(kind, round, side, stitch, String.valueOf(expected), String.valueOf(found));
+            differences.add(difference.of(expected, found));
         }
-    }
-
-    private void add(Difference.Kind kind, int round, int side, int stitch, String expected, String found) {
-        differences.add(new Difference(kind, round, side, stitch, expected, found));
     }
 
     private static String label(String name, String id) {

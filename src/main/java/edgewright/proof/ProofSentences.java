@@ -1,14 +1,13 @@
 package edgewright.proof;
 
-import edgewright.chart.Stitch;
 import edgewright.hands.StopSentence;
-import edgewright.proof.Difference.Kind;
 import edgewright.words.read.ReadingProblem;
 import java.text.MessageFormat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
+import java.util.stream.Stream;
 
 /** Says what a proof has found, in sentences for people. */
 public final class ProofSentences {
@@ -34,9 +33,9 @@ public final class ProofSentences {
     }
 
     private static List<String> of(List<Difference> differences) {
-        boolean onlyShown = differences.stream().allMatch(difference -> difference.kind() == Kind.SHOWN);
+        boolean onlyShown = differences.stream().allMatch(Difference.OtherShown.class::isInstance);
         List<Difference> told = differences.stream()
-                .filter(difference -> onlyShown || difference.kind() != Kind.SHOWN)
+                .filter(difference -> onlyShown || !(difference instanceof Difference.OtherShown))
                 .toList();
         List<String> sentences = new ArrayList<>();
         told.stream().limit(MOST).forEach(difference -> sentences.add(of(difference)));
@@ -48,21 +47,67 @@ public final class ProofSentences {
 
     /** The sentence for one difference. */
     public static String of(Difference difference) {
-        return text(
-                "difference." + difference.kind(),
-                difference.round(),
-                StopSentence.side(difference.side()),
-                difference.stitch(),
-                value(difference.kind(), difference.expected()),
-                value(difference.kind(), difference.found()));
+        if (difference instanceof Difference.Rounds rounds) {
+            return text("difference.ROUNDS", rounds.expected(), rounds.found());
+        }
+        if (difference instanceof Difference.OtherYarn yarn) {
+            return text("difference.YARN", yarn.round(), yarn.expected(), yarn.found());
+        }
+        if (difference instanceof Difference.CornerChains corner) {
+            return text("difference.CORNER", corner.round(), corner.expected(), corner.found());
+        }
+        if (difference instanceof Difference.Count count) {
+            return text(
+                    "difference.COUNT",
+                    count.round(),
+                    StopSentence.side(count.side()),
+                    count.expected(),
+                    count.found());
+        }
+        if (difference instanceof Difference.OtherStitch other) {
+            return at(
+                    other.place(),
+                    "difference.STITCH",
+                    StopSentence.stitch(other.expected()),
+                    StopSentence.stitch(other.found()));
+        }
+        if (difference instanceof Difference.OtherLanding landing) {
+            return at(landing.place(), "difference.LANDING");
+        }
+        return difference instanceof Difference.OtherShown shown
+                ? at(shown.place(), "difference.SHOWN", shown.expected(), shown.found())
+                : ofBack(difference);
     }
 
-    private static Object value(Kind kind, String value) {
-        return switch (kind) {
-            case STITCH -> StopSentence.stitch(Stitch.ofLetter(value.charAt(0)).orElseThrow());
-            case ROUNDS, CORNER, COUNT, SHOWN, BACK_ROUNDS, BACK_HEIGHT, BACK_COUNT, JOINS -> Integer.valueOf(value);
-            case YARN, LANDING -> value;
-        };
+    private static String ofBack(Difference difference) {
+        if (difference instanceof Difference.BackRounds rounds) {
+            return text("difference.BACK_ROUNDS", rounds.expected(), rounds.found());
+        }
+        if (difference instanceof Difference.BackHeight height) {
+            return text("difference.BACK_HEIGHT", height.round(), height.expected(), height.found());
+        }
+        if (difference instanceof Difference.BackCornerChains corner) {
+            return text("difference.BACK_CORNER", corner.round(), corner.expected(), corner.found());
+        }
+        if (difference instanceof Difference.BackCount count) {
+            return text(
+                    "difference.BACK_COUNT",
+                    count.round(),
+                    StopSentence.side(count.side()),
+                    count.expected(),
+                    count.found());
+        }
+        Difference.Joins joins = (Difference.Joins) difference;
+        return joins.found() == 0
+                ? text("difference.NOT_JOINED", joins.expected())
+                : text("difference.JOINS", joins.expected(), joins.found());
+    }
+
+    private static String at(FabricPlace place, String key, Object... values) {
+        Object[] all = Stream.concat(
+                        Stream.of(place.round(), StopSentence.side(place.side()), place.stitch()), Stream.of(values))
+                .toArray();
+        return text(key, all);
     }
 
     private static String text(String key, Object... values) {

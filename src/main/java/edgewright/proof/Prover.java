@@ -3,7 +3,6 @@ package edgewright.proof;
 import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
 import edgewright.chart.Round;
-import edgewright.chart.Side;
 import edgewright.chart.Stitch;
 import edgewright.chart.Stitches;
 import edgewright.fit.FitPlan;
@@ -15,7 +14,6 @@ import edgewright.words.page.PlainText;
 import edgewright.words.read.PatternReader;
 import edgewright.words.read.ReadingResult;
 import edgewright.words.tree.Instructions;
-import edgewright.words.tree.SideCounts;
 import edgewright.words.write.PatternWriter;
 import edgewright.words.write.WordingOptions;
 import java.util.ArrayList;
@@ -99,7 +97,7 @@ public final class Prover {
             return new ProofResult.Unread(refused.problems());
         }
         Instructions pattern = ((ReadingResult.Understood) reading).pattern();
-        WorkOutcome outcome = new Maker(houseRules(chart), cancelled).work(pattern, counts(plan.stitches(0)));
+        WorkOutcome outcome = new Maker(houseRules(chart), cancelled).work(pattern, plan.stitches(0));
         int first = plan.isDone() ? 0 : plan.changing();
         return result(pattern, outcome, plan.targets().repeats(), first);
     }
@@ -114,7 +112,7 @@ public final class Prover {
             return new ProofResult.Unread(refused.problems());
         }
         Instructions pattern = ((ReadingResult.Understood) reading).pattern();
-        WorkOutcome outcome = new Maker(HouseRules.ALL_ALLOWED).work(pattern, counts(baseStitches));
+        WorkOutcome outcome = new Maker(HouseRules.ALL_ALLOWED).work(pattern, baseStitches);
         return outcome instanceof WorkOutcome.Stopped stopped
                 ? new ProofResult.Stopped(stopped.fabric(), stopped.stop())
                 : new ProofResult.Agrees(pattern, outcome.fabric());
@@ -127,10 +125,7 @@ public final class Prover {
     public static WorkOutcome workCells(Chart chart, PerSide<Integer> repeats) {
         List<Maker.Cells> rounds = new ArrayList<>();
         for (Round round : chart.rounds()) {
-            List<List<Stitch>> sides = new ArrayList<>();
-            for (Side side : Side.values()) {
-                sides.add(stitches(round.side(repeats.get(side))));
-            }
+            PerSide<List<Stitch>> sides = repeats.map(times -> stitches(round.side(times)));
             rounds.add(new Maker.Cells(round.yarn(), sides, chart.corner().chains()));
         }
         return new Maker(houseRules(chart))
@@ -142,12 +137,8 @@ public final class Prover {
         return new HouseRules(chart.rules().landOnCornerChain(), chart.rules().stackLongStitches());
     }
 
-    private static SideCounts base(Chart chart, PerSide<Integer> repeats) {
-        return counts(repeats.map(times -> chart.shape().stitches(0, times)));
-    }
-
-    private static SideCounts counts(PerSide<Integer> base) {
-        return new SideCounts(base.top(), base.left(), base.bottom(), base.right());
+    private static PerSide<Integer> base(Chart chart, PerSide<Integer> repeats) {
+        return repeats.map(times -> chart.shape().stitches(0, times));
     }
 
     private static List<Stitch> stitches(Stitches row) {

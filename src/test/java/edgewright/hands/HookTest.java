@@ -2,9 +2,10 @@ package edgewright.hands;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import edgewright.chart.PerSide;
+import edgewright.chart.Side;
 import edgewright.chart.Stitch;
 import edgewright.hands.Stop.Reason;
-import edgewright.words.tree.SideCounts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,32 +17,35 @@ class HookTest {
     void each_side_takes_two_stitches_more_in_every_round() {
         // Source: common practice, no source: a corner of chains with a stitch at each arm makes each side two longer.
         Fabric fabric = finished("bbbbb", "bbbbbbb", "bbbbbbbbb");
-        assertThat(List.of(fabric.side(1, 0).size(), fabric.side(2, 2).size(), fabric.total(3)))
+        assertThat(List.of(
+                        fabric.side(1, Side.TOP).size(),
+                        fabric.side(2, Side.BOTTOM).size(),
+                        fabric.total(3)))
                 .containsExactly(5, 7, 36);
     }
 
     @Test
     void a_long_stitch_goes_into_what_the_stitch_between_was_worked_into_and_covers_it() {
         Fabric fabric = finished("bbbbb", "bbbbbbb", "bbbblbbbb");
-        FabricStitch drop = fabric.side(3, 1).get(4);
-        assertThat(drop.into()).contains(fabric.side(1, 1).get(2));
-        assertThat(fabric.side(2, 1).get(3).inFront()).contains(drop);
-        assertThat(Fabric.shownRound(fabric.side(2, 1).get(3))).isEqualTo(3);
-        assertThat(Fabric.shownRound(fabric.side(1, 1).get(2))).isEqualTo(1);
+        FabricStitch drop = fabric.side(3, Side.LEFT).get(4);
+        assertThat(drop.into()).contains(fabric.side(1, Side.LEFT).get(2));
+        assertThat(fabric.side(2, Side.LEFT).get(3).inFront()).contains(drop);
+        assertThat(Fabric.shownRound(fabric.side(2, Side.LEFT).get(3))).isEqualTo(3);
+        assertThat(Fabric.shownRound(fabric.side(1, Side.LEFT).get(2))).isEqualTo(1);
     }
 
     @Test
     void the_second_and_the_last_but_one_land_in_the_corner_of_the_round_two_below() {
         // Source: common practice, no source.
         Fabric fabric = finished("bbb", "blblb");
-        assertThat(fabric.side(2, 3).get(1).into().map(FabricStitch::kind)).contains(FabricStitch.Kind.CORNER);
-        assertThat(fabric.side(2, 3).get(3).into().map(FabricStitch::kind)).contains(FabricStitch.Kind.CORNER);
-        assertThat(fabric.side(2, 3).get(1).into().map(FabricStitch::round)).contains(0);
+        assertThat(fabric.side(2, Side.RIGHT).get(1).into().map(FabricStitch::kind)).contains(FabricStitch.Kind.CORNER);
+        assertThat(fabric.side(2, Side.RIGHT).get(3).into().map(FabricStitch::kind)).contains(FabricStitch.Kind.CORNER);
+        assertThat(fabric.side(2, Side.RIGHT).get(1).into().map(FabricStitch::round)).contains(0);
     }
 
     @Test
     void the_base_round_can_be_dropped_into_from_round_2() {
-        assertThat(finished("bbbb", "bblbbb").side(2, 0).get(2).into().map(FabricStitch::kind))
+        assertThat(finished("bbbb", "bblbbb").side(2, Side.TOP).get(2).into().map(FabricStitch::kind))
                 .contains(FabricStitch.Kind.BASE);
     }
 
@@ -100,15 +104,15 @@ class HookTest {
     @Test
     void stitches_left_over_and_stitches_too_many_are_noticed_at_the_corner() {
         assertThat(stop(work(HouseRules.ALL_ALLOWED, "bb")))
-                .isEqualTo(new Stop(Reason.STITCHES_LEFT, 1, 0, 3, Optional.empty(), 0, 1));
+                .isEqualTo(new Stop(Reason.STITCHES_LEFT, 1, Side.TOP, 3, Optional.empty(), 0, 1));
         assertThat(stop(work(HouseRules.ALL_ALLOWED, "bbbb")))
-                .isEqualTo(new Stop(Reason.SIDE_FULL, 1, 0, 4, Optional.of(Stitch.BACK_LOOP), 0, 3));
+                .isEqualTo(new Stop(Reason.SIDE_FULL, 1, Side.TOP, 4, Optional.of(Stitch.BACK_LOOP), 0, 3));
     }
 
     private static void assertStops(Reason reason, int stitch, String... rounds) {
         Stop stop = stop(work(new HouseRules(true, false), rounds));
         assertThat(List.of(stop.reason(), stop.round(), stop.side(), stop.stitch()))
-                .containsExactly(reason, rounds.length, 0, stitch);
+                .containsExactly(reason, rounds.length, Side.TOP, stitch);
     }
 
     private static Fabric finished(String... rounds) {
@@ -130,8 +134,8 @@ class HookTest {
             List<Stitch> side = round.chars()
                     .mapToObj(letter -> Stitch.ofLetter((char) letter).orElseThrow())
                     .toList();
-            cells.add(new Maker.Cells("A", List.of(side, side, side, side), 2));
+            cells.add(new Maker.Cells("A", PerSide.all(side), 2));
         }
-        return new Maker(rules).work(cells, SideCounts.all(base), 2);
+        return new Maker(rules).work(cells, PerSide.all(base), 2);
     }
 }

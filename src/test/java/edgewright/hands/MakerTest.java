@@ -5,19 +5,18 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import edgewright.chart.Counting;
 import edgewright.chart.HookHand;
+import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.chart.Stitch;
 import edgewright.chart.Terms;
 import edgewright.hands.Stop.Reason;
 import edgewright.words.tree.BaseRound;
-import edgewright.words.tree.ChangedSides;
 import edgewright.words.tree.ChangingStep;
 import edgewright.words.tree.Group;
 import edgewright.words.tree.Instructions;
 import edgewright.words.tree.Multiple;
 import edgewright.words.tree.PatternYarn;
 import edgewright.words.tree.Run;
-import edgewright.words.tree.SideCounts;
 import edgewright.words.tree.SideInstructions;
 import edgewright.words.tree.SideSize;
 import edgewright.words.tree.WrittenRound;
@@ -36,8 +35,12 @@ class MakerTest {
     @Test
     void a_group_is_worked_as_often_as_it_fits_on_each_side() {
         WrittenRound round = round(1, runs("1b 1p"), group("1p 3b", 3), runs("1p 1b 1p"));
-        Fabric fabric = finished(pattern(round), new SideCounts(3, 7, 11, 15));
-        assertThat(List.of(fabric.letters(1, 0), fabric.letters(1, 1), fabric.letters(1, 2), fabric.letters(1, 3)))
+        Fabric fabric = finished(pattern(round), PerSide.of(3, 7, 11, 15));
+        assertThat(List.of(
+                        fabric.letters(1, Side.TOP),
+                        fabric.letters(1, Side.LEFT),
+                        fabric.letters(1, Side.BOTTOM),
+                        fabric.letters(1, Side.RIGHT)))
                 .containsExactly("bppbp", "bppbbbpbp", "bppbbbpbbbpbp", "bppbbbpbbbpbbbpbp");
         assertThat(fabric.total(1)).isEqualTo(5 + 9 + 13 + 17);
     }
@@ -45,51 +48,50 @@ class MakerTest {
     @Test
     void a_round_without_a_group_is_worked_as_it_stands() {
         assertThat(finished(
-                                pattern(new WrittenRound(
-                                        1, "A", SideSize.UNSTATED, runs("5b"), Optional.empty(), List.of(), 2)),
-                                SideCounts.all(3))
-                        .letters(1, 3))
+                                pattern(new WrittenRound.AtCorner(
+                                        1, "A", SideSize.UNSTATED, SideInstructions.of(runs("5b")), 2)),
+                                PerSide.all(3))
+                        .letters(1, Side.RIGHT))
                 .isEqualTo("bbbbb");
     }
 
     @Test
     void a_group_that_does_not_come_out_before_the_last_stitches_stops_the_hands() {
-        assertThat(stop(pattern(FIRST), new SideCounts(7, 8, 7, 8)))
-                .isEqualTo(new Stop(Reason.GROUP_DOES_NOT_FIT, 1, 1, 7, Optional.empty(), 3, 4));
+        assertThat(stop(pattern(FIRST), PerSide.of(7, 8, 7, 8)))
+                .isEqualTo(new Stop(Reason.GROUP_DOES_NOT_FIT, 1, Side.LEFT, 7, Optional.empty(), 3, 4));
     }
 
     @Test
     void last_stitches_that_are_not_what_follows_are_noticed_at_the_corner() {
         Instructions tooFew = pattern(round(1, runs("2b"), group("4b", 3), runs("2b")));
-        assertThat(stop(tooFew, SideCounts.all(7)))
-                .isEqualTo(new Stop(Reason.STITCHES_LEFT, 1, 0, 9, Optional.empty(), 0, 1));
+        assertThat(stop(tooFew, PerSide.all(7)))
+                .isEqualTo(new Stop(Reason.STITCHES_LEFT, 1, Side.TOP, 9, Optional.empty(), 0, 1));
         Instructions tooMany = pattern(round(1, runs("2b"), group("4b", 3), runs("4b")));
-        assertThat(stop(tooMany, SideCounts.all(7)).reason()).isEqualTo(Reason.SIDE_FULL);
+        assertThat(stop(tooMany, PerSide.all(7)).reason()).isEqualTo(Reason.SIDE_FULL);
     }
 
     @Test
     void a_side_too_short_for_what_stands_before_the_group_is_full() {
         Instructions pattern = pattern(round(1, runs("6b"), group("4b", 3), runs("3b")));
-        assertThat(stop(pattern, SideCounts.all(3)))
-                .isEqualTo(new Stop(Reason.SIDE_FULL, 1, 0, 6, Optional.of(Stitch.BACK_LOOP), 0, 5));
+        assertThat(stop(pattern, PerSide.all(3)))
+                .isEqualTo(new Stop(Reason.SIDE_FULL, 1, Side.TOP, 6, Optional.of(Stitch.BACK_LOOP), 0, 5));
     }
 
     @Test
     void a_stated_count_that_is_not_reached_stops_the_hands_on_its_side() {
-        SideSize stated = new SideSize(Optional.empty(), Optional.of(new SideCounts(9, 9, 9, 13)));
-        WrittenRound round = new WrittenRound(1, "A", stated, FIRST.before(), FIRST.group(), FIRST.after(), 2);
-        assertThat(stop(pattern(round), SideCounts.all(7)))
-                .isEqualTo(new Stop(Reason.COUNT_NOT_MET, 1, 3, 9, Optional.empty(), 13, 9));
-        assertThat(finished(pattern(round), new SideCounts(7, 7, 7, 11)).total(1))
-                .isEqualTo(40);
+        SideSize stated = new SideSize(Optional.empty(), Optional.of(PerSide.of(9, 9, 9, 13)));
+        WrittenRound round = new WrittenRound.AtCorner(1, "A", stated, FIRST.stretch(), 2);
+        assertThat(stop(pattern(round), PerSide.all(7)))
+                .isEqualTo(new Stop(Reason.COUNT_NOT_MET, 1, Side.RIGHT, 9, Optional.empty(), 13, 9));
+        assertThat(finished(pattern(round), PerSide.of(7, 7, 7, 11)).total(1)).isEqualTo(40);
     }
 
     @Test
     void a_stated_multiple_that_is_not_met_stops_the_hands() {
         SideSize stated = new SideSize(Optional.of(new Multiple(4, 2, List.of())), Optional.empty());
-        WrittenRound round = new WrittenRound(1, "A", stated, FIRST.before(), FIRST.group(), FIRST.after(), 2);
-        assertThat(stop(pattern(round), SideCounts.all(7)))
-                .isEqualTo(new Stop(Reason.MULTIPLE_NOT_MET, 1, 0, 9, Optional.empty(), 3, 9));
+        WrittenRound round = new WrittenRound.AtCorner(1, "A", stated, FIRST.stretch(), 2);
+        assertThat(stop(pattern(round), PerSide.all(7)))
+                .isEqualTo(new Stop(Reason.MULTIPLE_NOT_MET, 1, Side.TOP, 9, Optional.empty(), 3, 9));
     }
 
     @Test
@@ -99,56 +101,49 @@ class MakerTest {
                 OptionalInt.of(7),
                 OptionalInt.of(2));
         Instructions pattern = pattern(base, FIRST);
-        assertThat(stop(pattern, new SideCounts(7, 7, 3, 7)))
-                .isEqualTo(new Stop(Reason.BASE_TOO_SHORT, 0, 2, 3, Optional.empty(), 7, 3));
-        assertThat(stop(pattern, new SideCounts(7, 9, 7, 9)))
-                .isEqualTo(new Stop(Reason.MULTIPLE_NOT_MET, 0, 1, 9, Optional.empty(), 2, 9));
-        assertThat(finished(pattern, SideCounts.all(7)).rounds()).isEqualTo(1);
+        assertThat(stop(pattern, PerSide.of(7, 7, 3, 7)))
+                .isEqualTo(new Stop(Reason.BASE_TOO_SHORT, 0, Side.BOTTOM, 3, Optional.empty(), 7, 3));
+        assertThat(stop(pattern, PerSide.of(7, 9, 7, 9)))
+                .isEqualTo(new Stop(Reason.MULTIPLE_NOT_MET, 0, Side.LEFT, 9, Optional.empty(), 2, 9));
+        assertThat(finished(pattern, PerSide.all(7)).rounds()).isEqualTo(1);
     }
 
     @Test
     void the_hands_stop_at_the_first_stitch_that_cannot_be_made_and_keep_what_they_have() {
         WrittenRound second = round(2, runs("3b"), group("3b 1l", 4), runs("4b"));
         WrittenRound third = round(3, runs("4b"), group("3b 1l", 5), runs("5b"));
-        WorkOutcome outcome = new Maker(HouseRules.ALL_ALLOWED).work(pattern(FIRST, second, third), SideCounts.all(11));
+        WorkOutcome outcome = new Maker(HouseRules.ALL_ALLOWED).work(pattern(FIRST, second, third), PerSide.all(11));
         assertThat(((WorkOutcome.Stopped) outcome).stop())
-                .isEqualTo(new Stop(Reason.COVERED, 3, 0, 8, Optional.of(Stitch.LONG), 0, 0));
-        assertThat(outcome.fabric().letters(3, 0)).isEqualTo("bbbbbbb");
+                .isEqualTo(new Stop(Reason.COVERED, 3, Side.TOP, 8, Optional.of(Stitch.LONG), 0, 0));
+        assertThat(outcome.fabric().letters(3, Side.TOP)).isEqualTo("bbbbbbb");
     }
 
     @Test
     void the_yarn_and_the_corner_of_each_round_are_kept() {
-        WrittenRound round =
-                new WrittenRound(1, "B", SideSize.UNSTATED, FIRST.before(), FIRST.group(), FIRST.after(), 3);
-        Fabric fabric = finished(pattern(round), SideCounts.all(7));
+        WrittenRound round = new WrittenRound.AtCorner(1, "B", SideSize.UNSTATED, FIRST.stretch(), 3);
+        Fabric fabric = finished(pattern(round), PerSide.all(7));
         assertThat(fabric.yarn(1)).isEqualTo("B");
         assertThat(fabric.cornerChains(1)).isEqualTo(3);
     }
 
     /** The sides have 7 stitches below, so places 1 to 9; the yarn is joined in place 4 on the left. */
     private static WrittenRound started(int stitch, String toCorner, String toJoin) {
-        return new WrittenRound(
+        return new WrittenRound.AlongSide(
                 1,
                 "A",
                 SideSize.UNSTATED,
-                FIRST.before(),
-                FIRST.group(),
-                FIRST.after(),
+                FIRST.stretch(),
                 2,
-                Optional.of(new WrittenStart(
-                        Side.LEFT,
-                        stitch,
-                        new SideInstructions(runs(toCorner), Optional.empty(), List.of()),
-                        runs(toJoin))));
+                new WrittenStart(Side.LEFT, stitch, SideInstructions.of(runs(toCorner)), runs(toJoin)));
     }
 
     @Test
     void a_round_that_begins_along_a_side_comes_back_to_its_join() {
         // Source of the way round, and of the last stitch in the place of the join: common practice, no source.
-        Fabric fabric = finished(pattern(started(4, "1p 4b", "3b 1p")), SideCounts.all(7));
-        assertThat(fabric.letters(1, 1)).isEqualTo("bbbppbbbb");
-        assertThat(fabric.side(1, 1)).extracting(FabricStitch::number).containsExactly(1, 2, 3, 4, 5, 6, 7, 8, 9);
-        assertThat(fabric.side(1, 1))
+        Fabric fabric = finished(pattern(started(4, "1p 4b", "3b 1p")), PerSide.all(7));
+        assertThat(fabric.letters(1, Side.LEFT)).isEqualTo("bbbppbbbb");
+        assertThat(fabric.side(1, Side.LEFT)).extracting(FabricStitch::number).containsExactly(1, 2, 3, 4, 5, 6, 7, 8, 9);
+        assertThat(fabric.side(1, Side.LEFT))
                 .extracting(made -> made.below().orElseThrow().number())
                 .containsExactly(0, 1, 2, 3, 4, 5, 6, 7, 8);
         assertThat(fabric.total(1)).isEqualTo(36);
@@ -156,20 +151,20 @@ class MakerTest {
 
     @Test
     void a_round_that_ends_before_its_join_or_goes_past_it_stops_the_hands() {
-        assertThat(stop(pattern(started(4, "5b", "3b")), SideCounts.all(7)))
-                .isEqualTo(new Stop(Reason.SHORT_OF_THE_JOIN, 1, 1, 4, Optional.empty(), 0, 1));
-        assertThat(stop(pattern(started(4, "5b", "5b")), SideCounts.all(7)))
-                .isEqualTo(new Stop(Reason.PAST_THE_JOIN, 1, 1, 5, Optional.of(Stitch.BACK_LOOP), 0, 4));
+        assertThat(stop(pattern(started(4, "5b", "3b")), PerSide.all(7)))
+                .isEqualTo(new Stop(Reason.SHORT_OF_THE_JOIN, 1, Side.LEFT, 4, Optional.empty(), 0, 1));
+        assertThat(stop(pattern(started(4, "5b", "5b")), PerSide.all(7)))
+                .isEqualTo(new Stop(Reason.PAST_THE_JOIN, 1, Side.LEFT, 5, Optional.of(Stitch.BACK_LOOP), 0, 4));
     }
 
     @Test
     void a_wrong_number_for_the_join_is_noticed_at_the_corner_or_at_the_end() {
-        assertThat(stop(pattern(started(5, "5b", "4b")), SideCounts.all(7)).reason())
+        assertThat(stop(pattern(started(5, "5b", "4b")), PerSide.all(7)).reason())
                 .isEqualTo(Reason.SIDE_FULL);
-        assertThat(stop(pattern(started(3, "5b", "4b")), SideCounts.all(7)))
-                .isEqualTo(new Stop(Reason.STITCHES_LEFT, 1, 1, 9, Optional.empty(), 0, 1));
-        assertThat(stop(pattern(started(10, "1b", "4b")), SideCounts.all(7)))
-                .isEqualTo(new Stop(Reason.NO_PLACE_TO_JOIN, 1, 1, 1, Optional.empty(), 10, 9));
+        assertThat(stop(pattern(started(3, "5b", "4b")), PerSide.all(7)))
+                .isEqualTo(new Stop(Reason.STITCHES_LEFT, 1, Side.LEFT, 9, Optional.empty(), 0, 1));
+        assertThat(stop(pattern(started(10, "1b", "4b")), PerSide.all(7)))
+                .isEqualTo(new Stop(Reason.NO_PLACE_TO_JOIN, 1, Side.LEFT, 1, Optional.empty(), 10, 9));
     }
 
     @Test
@@ -188,15 +183,15 @@ class MakerTest {
                 right.base(),
                 right.rounds(),
                 right.back());
-        SideCounts base = new SideCounts(8, 7, 8, 7);
-        assertThat(stop(right, base).side()).isEqualTo(2);
-        assertThat(stop(left, base).side()).isEqualTo(0);
+        PerSide<Integer> base = PerSide.of(8, 7, 8, 7);
+        assertThat(stop(right, base).side()).isEqualTo(Side.BOTTOM);
+        assertThat(stop(left, base).side()).isEqualTo(Side.TOP);
     }
 
     private static WrittenRound changed(ChangingStep... left) {
         List<ChangingStep> plain = List.of(work("9b"));
-        return new WrittenRound(
-                1, "A", SideSize.UNSTATED, 2, new ChangedSides(List.of(plain, List.of(left), plain, plain)));
+        return new WrittenRound.PuttingRight(
+                1, "A", SideSize.UNSTATED, PerSide.of(plain, List.of(left), plain, plain), 2);
     }
 
     private static ChangingStep work(String run) {
@@ -207,19 +202,18 @@ class MakerTest {
     void two_in_one_make_a_side_longer_and_two_together_make_it_shorter() {
         ChangingStep two = new ChangingStep.TwoInOne(Stitch.BACK_LOOP, Stitch.BACK_LOOP);
         ChangingStep together = new ChangingStep.Together(Stitch.BACK_LOOP);
-        Fabric more = finished(pattern(changed(work("3b"), two, work("5b"))), SideCounts.all(7));
+        Fabric more = finished(pattern(changed(work("3b"), two, work("5b"))), PerSide.all(7));
         assertThat(feet(more)).containsExactly(0, 1, 2, 3, 3, 4, 5, 6, 7, 8);
         Fabric fewer = finished(
-                pattern(changed(new ChangingStep.Times(List.of(work("2b"), together), 2), work("1b"))),
-                SideCounts.all(7));
+                pattern(changed(new ChangingStep.Times(List.of(work("2b"), together), 2), work("1b"))), PerSide.all(7));
         assertThat(feet(fewer)).containsExactly(0, 1, 2, 4, 5, 6, 8);
-        assertThat(fewer.side(1, 1))
+        assertThat(fewer.side(1, Side.LEFT))
                 .extracting(FabricStitch::isUneven)
                 .containsExactly(false, false, true, false, false, true, false);
     }
 
     private static List<Integer> feet(Fabric fabric) {
-        return fabric.side(1, 1).stream()
+        return fabric.side(1, Side.LEFT).stream()
                 .map(made -> made.below().orElseThrow().number())
                 .toList();
     }
@@ -227,12 +221,12 @@ class MakerTest {
     @Test
     void a_changed_side_that_does_not_come_out_at_its_corner_stops_the_hands() {
         ChangingStep together = new ChangingStep.Together(Stitch.PLAIN);
-        assertThat(stop(pattern(changed(work("3b"), together)), SideCounts.all(7)))
-                .isEqualTo(new Stop(Reason.STITCHES_LEFT, 1, 1, 5, Optional.empty(), 0, 4));
-        assertThat(stop(pattern(changed(work("8b"), together)), SideCounts.all(7)))
-                .isEqualTo(new Stop(Reason.SIDE_FULL, 1, 1, 9, Optional.of(Stitch.PLAIN), 0, 9));
+        assertThat(stop(pattern(changed(work("3b"), together)), PerSide.all(7)))
+                .isEqualTo(new Stop(Reason.STITCHES_LEFT, 1, Side.LEFT, 5, Optional.empty(), 0, 4));
+        assertThat(stop(pattern(changed(work("8b"), together)), PerSide.all(7)))
+                .isEqualTo(new Stop(Reason.SIDE_FULL, 1, Side.LEFT, 9, Optional.of(Stitch.PLAIN), 0, 9));
         ChangingStep drops = new ChangingStep.TwoInOne(Stitch.LONG, Stitch.LONG);
-        assertThat(stop(pattern(changed(work("8b"), drops)), SideCounts.all(7)).reason())
+        assertThat(stop(pattern(changed(work("8b"), drops)), PerSide.all(7)).reason())
                 .isEqualTo(Reason.CHANGE_NOT_PLAIN);
     }
 
@@ -240,28 +234,28 @@ class MakerTest {
     void a_long_stitch_does_not_drop_past_a_stitch_that_shares_its_foot_or_stands_on_two() {
         // A loop for two stitches, or two loops for one: common practice, no source.
         ChangingStep two = new ChangingStep.TwoInOne(Stitch.BACK_LOOP, Stitch.BACK_LOOP);
-        WrittenRound above =
-                new WrittenRound(2, "A", SideSize.UNSTATED, runs("5b 1l"), Optional.of(group("1b", 0)), List.of(), 2);
-        assertThat(stop(pattern(changed(work("4b"), two, work("4b")), above), SideCounts.all(7)))
-                .isEqualTo(new Stop(Reason.ACROSS_A_CHANGE, 2, 1, 6, Optional.of(Stitch.LONG), 0, 0));
-        assertThat(finished(pattern(changed(work("2b"), two, work("6b")), above), SideCounts.all(7))
-                        .letters(2, 1))
+        WrittenRound above = new WrittenRound.AtCorner(
+                2, "A", SideSize.UNSTATED, SideInstructions.of(runs("5b 1l"), group("1b", 0), List.of()), 2);
+        assertThat(stop(pattern(changed(work("4b"), two, work("4b")), above), PerSide.all(7)))
+                .isEqualTo(new Stop(Reason.ACROSS_A_CHANGE, 2, Side.LEFT, 6, Optional.of(Stitch.LONG), 0, 0));
+        assertThat(finished(pattern(changed(work("2b"), two, work("6b")), above), PerSide.all(7))
+                        .letters(2, Side.LEFT))
                 .isEqualTo("bbbbblbbbbbb");
     }
 
     @Test
     void a_maker_can_be_called_away_between_rounds() {
-        assertThatThrownBy(() -> new Maker(HouseRules.ALL_ALLOWED, () -> true).work(pattern(FIRST), SideCounts.all(7)))
+        assertThatThrownBy(() -> new Maker(HouseRules.ALL_ALLOWED, () -> true).work(pattern(FIRST), PerSide.all(7)))
                 .isInstanceOf(CancellationException.class);
     }
 
-    private static Fabric finished(Instructions pattern, SideCounts base) {
+    private static Fabric finished(Instructions pattern, PerSide<Integer> base) {
         WorkOutcome outcome = new Maker(HouseRules.ALL_ALLOWED).work(pattern, base);
         assertThat(outcome).isInstanceOf(WorkOutcome.Finished.class);
         return outcome.fabric();
     }
 
-    private static Stop stop(Instructions pattern, SideCounts base) {
+    private static Stop stop(Instructions pattern, PerSide<Integer> base) {
         WorkOutcome outcome = new Maker(HouseRules.ALL_ALLOWED).work(pattern, base);
         assertThat(outcome).isInstanceOf(WorkOutcome.Stopped.class);
         return ((WorkOutcome.Stopped) outcome).stop();
@@ -285,7 +279,7 @@ class MakerTest {
     }
 
     private static WrittenRound round(int number, List<Run> before, Group group, List<Run> after) {
-        return new WrittenRound(number, "A", SideSize.UNSTATED, before, Optional.of(group), after, 2);
+        return new WrittenRound.AtCorner(number, "A", SideSize.UNSTATED, SideInstructions.of(before, group, after), 2);
     }
 
     private static Group group(String runs, int lastStitches) {

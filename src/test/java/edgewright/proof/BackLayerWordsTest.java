@@ -8,6 +8,7 @@ import edgewright.chart.Counting;
 import edgewright.chart.HookHand;
 import edgewright.chart.HookSize;
 import edgewright.chart.PerSide;
+import edgewright.chart.Side;
 import edgewright.chart.Terms;
 import edgewright.hands.BackFabric;
 import edgewright.hands.Stop;
@@ -19,6 +20,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** The words of the back layer of a double border, worked back to the join of both layers. */
@@ -66,8 +68,8 @@ class BackLayerWordsTest {
         assertThat(result.agrees()).isTrue();
         BackFabric made = result.fabric().orElseThrow().back().orElseThrow();
         assertThat(IntStream.rangeClosed(0, 5)
-                        .map(r -> IntStream.range(0, 4)
-                                .map(side -> made.side(r, side).size())
+                        .map(r -> Stream.of(Side.values())
+                                .mapToInt(side -> made.side(r, side).size())
                                 .sum())
                         .boxed())
                 .isEqualTo(List.of(28, 44, 60, 76, 92, 108));
@@ -103,7 +105,7 @@ class BackLayerWordsTest {
         String tall = "Back round 1. tr in every stitch between the corners; corner: 2 tr, %d ch, 2 tr.\n\n";
         String low = "Back round 1. dc in every stitch between the corners; corner: 1 dc, 2 ch, 1 dc.\n\n";
         assertThat(stop(front + tall.formatted(2) + joining))
-                .isEqualTo(new Stop(Stop.Reason.LAYERS_DIFFER, 1, 0, 11, Optional.empty(), 9, 11));
+                .isEqualTo(new Stop(Stop.Reason.LAYERS_DIFFER, 1, Side.TOP, 11, Optional.empty(), 9, 11));
         assertThat(stop(front + tall.formatted(1) + joining).reason()).isEqualTo(Stop.Reason.CORNERS_DIFFER);
         assertThat(Prover.workText(front + low + joining, PerSide.all(7)).agrees())
                 .isTrue();

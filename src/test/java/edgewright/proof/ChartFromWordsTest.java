@@ -16,7 +16,6 @@ import edgewright.testing.RandomCharts;
 import edgewright.words.read.PatternReader;
 import edgewright.words.read.ReadingResult;
 import edgewright.words.tree.Instructions;
-import edgewright.words.tree.SideCounts;
 import edgewright.words.write.PatternWriter;
 import edgewright.words.write.WordingOptions;
 import java.util.List;
@@ -36,7 +35,7 @@ class ChartFromWordsTest {
 
     @Test
     void typed_words_become_the_chart_they_describe() {
-        Chart chart = drawn(TYPED, SideCounts.all(15));
+        Chart chart = drawn(TYPED, PerSide.all(15));
         assertThat(chart.shape()).isEqualTo(new SideShape(1, 4, 2));
         assertThat(chart.rounds())
                 .extracting(round -> round.fromCorner() + " " + round.repeat() + " " + round.toCorner())
@@ -57,7 +56,7 @@ class ChartFromWordsTest {
         for (int i = 0; i < 300; i++) {
             Chart chart = charts.workable();
             Instructions pattern = PatternWriter.tree(chart, WordingOptions.of(chart));
-            WorkOutcome outcome = work(pattern, SideCounts.all(chart.shape().stitches(0, 2)));
+            WorkOutcome outcome = work(pattern, PerSide.all(chart.shape().stitches(0, 2)));
             if (ChartFromWords.of(pattern, outcome.fabric()) instanceof Answer.Drawn answer) {
                 drawn++;
                 int times = answer.chart()
@@ -80,7 +79,7 @@ class ChartFromWordsTest {
             chart = chart.withMaking(chart.making().withBack(Optional.of(Back.DEFAULT)));
             PerSide<Integer> repeats = PerSide.all(3);
             Instructions pattern = PatternWriter.tree(chart, WordingOptions.of(chart).withRepeats(repeats));
-            WorkOutcome outcome = work(pattern, SideCounts.all(chart.shape().stitches(0, 3)));
+            WorkOutcome outcome = work(pattern, PerSide.all(chart.shape().stitches(0, 3)));
             Chart drawn = ((Answer.Drawn) ChartFromWords.of(pattern, outcome.fabric())).chart();
             int times = drawn.shape().repeats(0, chart.shape().stitches(0, 3)).orElseThrow();
             assertThat(drawn.making().back()).hasValue(Back.DEFAULT);
@@ -107,30 +106,30 @@ class ChartFromWordsTest {
     @Test
     void rounds_that_turn_their_corners_in_different_ways_are_not_one_chart() {
         String other = TYPED.replaceFirst("corner: 2 ch", "corner: 3 ch");
-        assertThat(answer(other, SideCounts.all(15))).isEqualTo(new Answer.NotOneChart(Why.CORNERS_DIFFER));
+        assertThat(answer(other, PerSide.all(15))).isEqualTo(new Answer.NotOneChart(Why.CORNERS_DIFFER));
     }
 
     @Test
     void rounds_that_share_no_repeat_within_the_side_are_not_one_chart() {
         String other = TYPED + "\nRound 4, Chalk. 4 dc blo; *4 dc blo, 1 dc; repeat from * to the last 4 sts;"
                 + " 4 dc blo; corner: 2 ch.\n";
-        assertThat(answer(other, SideCounts.all(15))).isEqualTo(new Answer.NotOneChart(Why.NO_COMMON_REPEAT));
+        assertThat(answer(other, PerSide.all(15))).isEqualTo(new Answer.NotOneChart(Why.NO_COMMON_REPEAT));
     }
 
-    private static Chart drawn(String text, SideCounts base) {
+    private static Chart drawn(String text, PerSide<Integer> base) {
         Answer answer = answer(text, base);
         assertThat(answer).isInstanceOf(Answer.Drawn.class);
         return ((Answer.Drawn) answer).chart();
     }
 
-    private static Answer answer(String text, SideCounts base) {
+    private static Answer answer(String text, PerSide<Integer> base) {
         ReadingResult reading = PatternReader.read(text);
         assertThat(reading).isInstanceOf(ReadingResult.Understood.class);
         Instructions pattern = ((ReadingResult.Understood) reading).pattern();
         return ChartFromWords.of(pattern, work(pattern, base).fabric());
     }
 
-    private static WorkOutcome work(Instructions pattern, SideCounts base) {
+    private static WorkOutcome work(Instructions pattern, PerSide<Integer> base) {
         WorkOutcome outcome = new Maker(HouseRules.ALL_ALLOWED).work(pattern, base);
         assertThat(outcome).isInstanceOf(WorkOutcome.Finished.class);
         return outcome;

@@ -87,7 +87,7 @@ class FittedPiecesTest {
     private static void assertPutRight(SideShape shape, FitPlan plan, Fabric fabric, Side side) {
         int target = plan.targets().wanted().get(side);
         assertThat(shape.closes(plan.question().round(), target)).isTrue();
-        List<FabricStitch> made = fabric.side(plan.changing(), side.ordinal());
+        List<FabricStitch> made = fabric.side(plan.changing(), side);
         if (plan.isDone()) {
             return;
         }
@@ -134,7 +134,7 @@ class FittedPiecesTest {
                         .isEqualTo(new Stop(
                                 Stop.Reason.ACROSS_A_CHANGE,
                                 across.get(0).place().round(),
-                                across.get(0).side().ordinal(),
+                                across.get(0).side(),
                                 across.get(0).place().stitch(),
                                 Optional.of(Stitch.LONG),
                                 0,

@@ -207,12 +207,9 @@ class LandmarksOnFabricTest {
             assertThat(match.matches()).isTrue();
             met.add(claim.getKey().pattern());
             Predicate<Side> holds = side -> claim.getValue().isTrue(side, match.toMatchResult());
-            for (int side = 0; side < 4; side++) {
+            for (edgewright.chart.Side side : edgewright.chart.Side.values()) {
                 Side made = new Side(
-                        side,
-                        repeats.stream().toList().get(side),
-                        fabric.side(round, side),
-                        fabric.side(round - 1, side));
+                        side.ordinal(), repeats.get(side), fabric.side(round, side), fabric.side(round - 1, side));
                 assertThat(made)
                         .as("'%s' of %s on %s", sentence, fabric.letters(round, side), below(fabric, round, side))
                         .matches(holds);
@@ -220,7 +217,7 @@ class LandmarksOnFabricTest {
         }
     }
 
-    private static String below(Fabric fabric, int round, int side) {
+    private static String below(Fabric fabric, int round, edgewright.chart.Side side) {
         return round == 1 ? "the base round" : fabric.letters(round - 1, side);
     }
 

@@ -62,13 +62,13 @@ class LeftHandTest {
     /** Each round walked from its first corner: along a side, over the corner's cell, and round it to the next side. */
     private static Map<GridCell, String> laidOut(Fabric fabric, HookHand hand) {
         boolean clockwise = hand == HookHand.LEFT;
-        int width = fabric.side(0, Side.TOP.ordinal()).size();
+        int width = fabric.side(0, Side.TOP).size();
         Map<GridCell, String> paper = new HashMap<>();
         for (int r = 1; r <= fabric.rounds(); r++) {
             int x = clockwise ? -r : width + r - 1;
             int y = -r - 1;
             Step step = new Step(clockwise ? 1 : -1, 0);
-            int side = Side.TOP.ordinal();
+            Side side = Side.TOP;
             for (int turns = 0; turns < 4; turns++) {
                 for (char letter : fabric.letters(r, side).toCharArray()) {
                     paper.put(new GridCell(x, y), r + " " + letter);
@@ -78,7 +78,7 @@ class LeftHandTest {
                 step = step.turned(clockwise);
                 x += step.x();
                 y += step.y();
-                side = (side + (clockwise ? 3 : 1)) % 4;
+                side = clockwise ? side.next().opposite() : side.next();
             }
         }
         return paper;

@@ -66,7 +66,7 @@ class PiecePatternsTest {
                     : plan.targets().wanted();
             for (Side side : Side.values()) {
                 // Each side grows by two stitches a round.
-                assertThat(fabric.side(round, side.ordinal())).hasSize(meant.get(side) + 2 * (round - counting));
+                assertThat(fabric.side(round, side)).hasSize(meant.get(side) + 2 * (round - counting));
             }
         }
     }

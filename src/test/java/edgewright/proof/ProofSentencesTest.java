@@ -2,34 +2,34 @@ package edgewright.proof;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import edgewright.proof.Difference.Kind;
+import edgewright.chart.Side;
+import edgewright.chart.Stitch;
 import edgewright.words.read.ReadingProblem;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.ResourceBundle;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class ProofSentencesTest {
     @Test
     void a_difference_says_where_it_is_and_both_sides_of_it() {
-        assertThat(ProofSentences.of(new Difference(Kind.STITCH, 7, 2, 13, "l", "b")))
+        assertThat(ProofSentences.of(stitch(7, Side.BOTTOM, 13)))
                 .isEqualTo(
                         "Round 7, bottom side, stitch 13: the chart has a long stitch, but a back-loop stitch was made.");
-        assertThat(ProofSentences.of(new Difference(Kind.COUNT, 7, 2, 0, "41", "40")))
+        assertThat(ProofSentences.of(new Difference.Count(7, Side.BOTTOM, 41, 40)))
                 .isEqualTo("Round 7, bottom side: the chart has 41 stitches, but 40 were made.");
-        assertThat(ProofSentences.of(new Difference(Kind.YARN, 7, 0, 0, "Peat", "Chalk")))
+        assertThat(ProofSentences.of(new Difference.OtherYarn(7, "Peat", "Chalk")))
                 .isEqualTo("Round 7: the chart has it in Peat, but it was worked in Chalk.");
-        assertThat(ProofSentences.of(new Difference(Kind.ROUNDS, 1, 0, 0, "3", "1")))
+        assertThat(ProofSentences.of(new Difference.Rounds(3, 1)))
                 .isEqualTo("The chart has 3 rounds, but 1 round came off the hook.");
     }
 
     @Test
     void a_long_list_of_differences_is_cut_short_and_says_so() {
         List<Difference> many = IntStream.rangeClosed(1, 20)
-                .mapToObj(p -> new Difference(Kind.STITCH, 3, 0, p, "l", "b"))
+                .mapToObj(p -> stitch(3, Side.TOP, p))
                 .toList();
         assertThat(ProofSentences.of(new ProofResult.Differs(null, many)))
                 .hasSize(13)
@@ -39,7 +39,7 @@ class ProofSentencesTest {
     @Test
     void another_yarn_showing_because_of_another_stitch_is_not_told_twice() {
         List<Difference> differences =
-                List.of(new Difference(Kind.SHOWN, 2, 0, 4, "3", "2"), new Difference(Kind.STITCH, 3, 0, 5, "l", "b"));
+                List.of(new Difference.OtherShown(new FabricPlace(2, Side.TOP, 4), 3, 2), stitch(3, Side.TOP, 5));
         assertThat(ProofSentences.of(new ProofResult.Differs(null, differences)))
                 .singleElement()
                 .asString()
@@ -58,13 +58,33 @@ class ProofSentencesTest {
     }
 
     @Test
-    void no_text_is_left_over() {
-        Set<String> used = new TreeSet<>(Set.of("difference.more"));
-        for (Kind kind : Kind.values()) {
-            used.add("difference." + kind);
-        }
-        assertThat(new TreeSet<>(ResourceBundle.getBundle("edgewright.proof.proof", Locale.ROOT)
-                        .keySet()))
-                .isEqualTo(used);
+    void every_difference_has_a_sentence_of_its_own_and_no_text_is_left_over() {
+        FabricPlace place = new FabricPlace(3, Side.LEFT, 4);
+        List<Difference> all = List.of(
+                new Difference.Rounds(3, 1),
+                new Difference.OtherYarn(3, "Peat", "Chalk"),
+                new Difference.CornerChains(3, 2, 1),
+                new Difference.Count(3, Side.LEFT, 9, 8),
+                stitch(3, Side.LEFT, 4),
+                new Difference.OtherLanding(place, Optional.empty(), Optional.empty()),
+                new Difference.OtherShown(place, 3, 2),
+                new Difference.BackRounds(3, 1),
+                new Difference.BackHeight(3, 2, 1),
+                new Difference.BackCornerChains(3, 2, 1),
+                new Difference.BackCount(3, Side.LEFT, 9, 8),
+                new Difference.Joins(40, 38),
+                new Difference.Joins(40, 0));
+        assertThat(all.stream().map(Object::getClass).distinct())
+                .containsExactlyInAnyOrder(Difference.class.getPermittedSubclasses());
+        assertThat(all.stream().map(ProofSentences::of).distinct())
+                .hasSize(all.size())
+                .noneMatch(sentence -> sentence.contains("{") || sentence.contains("null"));
+        assertThat(ResourceBundle.getBundle("edgewright.proof.proof", Locale.ROOT)
+                        .keySet())
+                .hasSize(all.size() + 1);
+    }
+
+    private static Difference stitch(int round, Side side, int stitch) {
+        return new Difference.OtherStitch(new FabricPlace(round, side, stitch), Stitch.LONG, Stitch.BACK_LOOP);
     }
 }

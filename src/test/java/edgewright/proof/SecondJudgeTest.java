@@ -12,7 +12,6 @@ import edgewright.chart.Place;
 import edgewright.chart.Round;
 import edgewright.chart.Rules;
 import edgewright.chart.Section;
-import edgewright.chart.Side;
 import edgewright.chart.SidePlace;
 import edgewright.chart.SideShape;
 import edgewright.chart.Stitch;
@@ -145,7 +144,7 @@ class SecondJudgeTest {
     }
 
     private static Place placeOf(Chart chart, Stop stop) {
-        int repeats = REPEATS.get(Side.values()[stop.side()]);
+        int repeats = REPEATS.get(stop.side());
         return chart.shape().placeOf(new SidePlace(stop.round(), stop.stitch()), repeats);
     }
 

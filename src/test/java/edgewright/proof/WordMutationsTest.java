@@ -7,6 +7,7 @@ import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.chart.Terms;
+import edgewright.hands.Fabric;
 import edgewright.testing.RandomCharts;
 import edgewright.words.page.PlainText;
 import edgewright.words.read.PatternReader;
@@ -124,10 +125,33 @@ class WordMutationsTest {
         }
         return ((ProofResult.Differs) result)
                 .differences().stream()
-                        .filter(difference -> difference.kind() != Difference.Kind.SHOWN)
-                        .mapToInt(Difference::round)
+                        .filter(difference -> !(difference instanceof Difference.OtherShown))
+                        .mapToInt(
+                                difference -> round(difference, result.fabric().orElseThrow()))
                         .min()
                         .orElseThrow();
+    }
+
+    private static int round(Difference difference, Fabric fabric) {
+        if (difference instanceof Difference.OtherYarn yarn) {
+            return yarn.round();
+        }
+        if (difference instanceof Difference.CornerChains corner) {
+            return corner.round();
+        }
+        if (difference instanceof Difference.Count count) {
+            return count.round();
+        }
+        if (difference instanceof Difference.OtherStitch stitch) {
+            return stitch.place().round();
+        }
+        if (difference instanceof Difference.OtherLanding landing) {
+            return landing.place().round();
+        }
+        if (difference instanceof Difference.Rounds) {
+            return fabric.rounds();
+        }
+        throw new AssertionError("no difference of a front: " + difference);
     }
 
     private static Optional<Spoilt> spoil(String text, Terms terms, Change change, Random random) {

@@ -1,13 +1,14 @@
 package edgewright.words.read;
 
+import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.chart.Stitch;
-import edgewright.words.tree.ChangedSides;
 import edgewright.words.tree.ChangingStep;
 import edgewright.words.tree.Run;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -24,7 +25,7 @@ final class ChangesReader {
     }
 
     /** What was read, and the chains of its corners. */
-    record Read(ChangedSides sides, int cornerChains) {}
+    record Read(PerSide<List<ChangingStep>> sides, int cornerChains) {}
 
     /** The four sides in any order; empty if this is another kind of round. */
     Optional<Read> read() {
@@ -37,19 +38,19 @@ final class ChangesReader {
         if (!announced && !cursor.is("along")) {
             return Optional.empty();
         }
-        List<List<ChangingStep>> sides = new ArrayList<>(Arrays.asList(null, null, null, null));
+        Map<Side, List<ChangingStep>> sides = new EnumMap<>(Side.class);
         OptionalInt chains = OptionalInt.empty();
-        for (int i = 0; i < sides.size(); i++) {
+        for (int i = 0; i < Side.values().length; i++) {
             cursor.require("along", "along");
             Token named = cursor.peek();
             Side side = round.edge();
-            if (sides.get(side.ordinal()) != null) {
+            if (sides.containsKey(side)) {
                 throw cursor.stopAt(named, "otherWords");
             }
             cursor.skip(BETWEEN);
             cursor.take("from");
             cursor.skip(":");
-            sides.set(side.ordinal(), upToTheCorner());
+            sides.put(side, upToTheCorner());
             Token corner = cursor.peek();
             int here = round.corner();
             if (chains.orElse(here) != here) {
@@ -58,7 +59,7 @@ final class ChangesReader {
             chains = OptionalInt.of(here);
             cursor.skip(BETWEEN);
         }
-        return Optional.of(new Read(new ChangedSides(sides), chains.getAsInt()));
+        return Optional.of(new Read(PerSide.each(sides::get), chains.getAsInt()));
     }
 
     private List<ChangingStep> upToTheCorner() {

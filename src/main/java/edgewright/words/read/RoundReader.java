@@ -68,8 +68,7 @@ final class RoundReader {
         }
         SideSize said = size.map(SizeReader.Said::size).orElse(SideSize.UNSTATED);
         return new ReadRound(
-                new WrittenRound(number, yarn, said, work.before(), work.group(), work.after(), chains, start),
-                size.map(SizeReader.Said::counting));
+                WrittenRound.of(number, yarn, said, work, chains, start), size.map(SizeReader.Said::counting));
     }
 
     private ReadRound changed(int number, String yarn, Optional<SizeReader.Said> size, ChangesReader.Read changes) {
@@ -78,7 +77,7 @@ final class RoundReader {
         }
         SideSize said = size.map(SizeReader.Said::size).orElse(SideSize.UNSTATED);
         return new ReadRound(
-                new WrittenRound(number, yarn, said, changes.cornerChains(), changes.sides()),
+                new WrittenRound.PuttingRight(number, yarn, said, changes.sides(), changes.cornerChains()),
                 size.map(SizeReader.Said::counting));
     }
 
@@ -187,7 +186,7 @@ final class RoundReader {
                 if (!mayBeEmpty && work.before.isEmpty() && work.group == null) {
                     throw cursor.stop("work");
                 }
-                return new SideInstructions(work.before, Optional.ofNullable(work.group), work.after);
+                return work.group == null ? SideInstructions.of(work.before) : SideInstructions.of(work.before, work.group, work.after);
             }
             if (cursor.is("repeat")) {
                 throw cursor.stop("asteriskBefore");

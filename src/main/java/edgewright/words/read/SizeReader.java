@@ -1,22 +1,26 @@
 package edgewright.words.read;
 
 import edgewright.chart.Counting;
+import edgewright.chart.PerSide;
+import edgewright.chart.Side;
 import edgewright.words.tree.Multiple;
-import edgewright.words.tree.SideCounts;
 import edgewright.words.tree.SideSize;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Reads what a round says of the stitches on a side. What is said in two ways of counting must agree; all is turned into
  * stitches, corner chains not counted.
  */
 final class SizeReader {
-    private static final List<String> SIDES = List.of("side.TOP", "side.LEFT", "side.BOTTOM", "side.RIGHT");
+    private static final String SIDE = "side.";
 
     private final TokenCursor cursor;
     private final boolean mayStateFewest;
@@ -38,13 +42,13 @@ final class SizeReader {
         if (cursor.isSign("(")) {
             return parenthesis();
         }
-        if (SIDES.stream().anyMatch(cursor::is)) {
+        if (isSideName()) {
             return Optional.of(counts(eachSideByName()));
         }
         if (cursor.take("eachSide")) {
             cursor.skip(":");
             int stitches = count();
-            return Optional.of(counts(new int[] {stitches, stitches, stitches, stitches}));
+            return Optional.of(counts(PerSide.all(stitches)));
         }
         if (!cursor.is("side") && !cursor.is("multiple") && !cursor.is("any")) {
             return Optional.empty();
@@ -54,7 +58,7 @@ final class SizeReader {
         cursor.skip(":");
         if (cursor.isNumber()) {
             int stitches = count();
-            return Optional.of(counts(new int[] {stitches, stitches, stitches, stitches}));
+            return Optional.of(counts(PerSide.all(stitches)));
         }
         return Optional.of(multiples(way));
     }
@@ -67,52 +71,54 @@ final class SizeReader {
         cursor.take("perSide");
         Counting way = way(",;").orElse(Counting.STITCHES);
         cursor.requireSign(")", "close");
-        return Optional.of(
-                new Said(new SideSize(Optional.empty(), Optional.of(all(stitches, way))), OptionalInt.empty(), way));
+        return Optional.of(new Said(
+                new SideSize(Optional.empty(), Optional.of(sides(PerSide.all(stitches), way))),
+                OptionalInt.empty(),
+                way));
     }
 
-    private SideCounts all(int shown, Counting way) {
-        return sides(new int[] {shown, shown, shown, shown}, way);
-    }
-
-    private SideCounts sides(int[] shown, Counting way) {
-        if (Arrays.stream(shown).anyMatch(count -> way.stitches(count) < 0)) {
+    private PerSide<Integer> sides(PerSide<Integer> shown, Counting way) {
+        if (shown.stream().anyMatch(count -> way.stitches(count) < 0)) {
             throw cursor.stop("count");
         }
-        return new SideCounts(
-                way.stitches(shown[0]), way.stitches(shown[1]), way.stitches(shown[2]), way.stitches(shown[3]));
+        return shown.map(way::stitches);
     }
 
-    private int[] eachSideByName() {
-        int[] counts = {-1, -1, -1, -1};
-        while (Arrays.stream(counts).anyMatch(count -> count < 0)) {
-            List<Integer> named = new ArrayList<>();
+    private PerSide<Integer> eachSideByName() {
+        Map<Side, Integer> counts = new EnumMap<>(Side.class);
+        while (counts.size() < Side.values().length) {
+            List<Side> named = new ArrayList<>();
             do {
-                named.add(sideName(counts));
+                named.add(sideName(counts.keySet()));
             } while (cursor.take("and"));
             cursor.skip(":");
             int stitches = count();
-            named.forEach(side -> counts[side] = stitches);
+            named.forEach(side -> counts.put(side, stitches));
             int mark = cursor.mark();
             cursor.skip(",;");
-            if (SIDES.stream().noneMatch(cursor::is)) {
+            if (!isSideName()) {
                 cursor.reset(mark);
                 break;
             }
         }
-        if (Arrays.stream(counts).anyMatch(count -> count < 0)) {
+        if (counts.size() < Side.values().length) {
             throw cursor.stop("fourSides");
         }
-        return counts;
+        return PerSide.each(counts::get);
     }
 
-    private int sideName(int[] counts) {
-        for (int side = 0; side < SIDES.size(); side++) {
-            if (cursor.is(SIDES.get(side))) {
-                if (counts[side] >= 0) {
+    private boolean isSideName() {
+        return Stream.of(Side.values()).anyMatch(side -> cursor.is(SIDE + side));
+    }
+
+    /** @param said the sides that have their counts */
+    private Side sideName(Set<Side> said) {
+        for (Side side : Side.values()) {
+            if (cursor.is(SIDE + side)) {
+                if (said.contains(side)) {
                     throw cursor.stop("otherSide");
                 }
-                cursor.take(SIDES.get(side));
+                cursor.take(SIDE + side);
                 return side;
             }
         }
@@ -125,9 +131,9 @@ final class SizeReader {
         return count;
     }
 
-    private Said counts(int[] shown) {
+    private Said counts(PerSide<Integer> shown) {
         Counting way = way(",;").orElse(Counting.STITCHES);
-        SideCounts counts = sides(shown, way);
+        PerSide<Integer> counts = sides(shown, way);
         Optional<Multiple> multiple = Optional.empty();
         if (cursor.takeSign("(")) {
             Stated stated = stated(way, "multiple", 0);

@@ -1,97 +1,118 @@
 package edgewright.words.tree;
 
+import edgewright.chart.PerSide;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 
 /**
- * The instructions for one round: one side from the corner just turned to the next one, and that corner. All four sides are
- * worked alike; a round may begin along one of them.
- *
- * <p>A round of one stitch throughout is a group of one such stitch that goes on to the corner.
- *
- * @param number the round, counted outwards from 1
- * @param yarn the id of its yarn
- * @param side what is said of the stitches on a side; what is said need not be true, and a maker finds out
- * @param before the runs from the corner to the group; all of them if there is no group
- * @param after the runs from the group to the next corner; none if there is no group
- * @param cornerChains the chains of each corner, 1 to 3
- * @param start where it begins; empty if with the first stitch after any corner
- * @param changes what is worked on each side where stitches are added or lost. Then there is no group, nothing stands before
- *     or after it, and the round begins at a corner
+ * The instructions for one round. Most rounds are worked alike on all four sides, and begin at a corner or along a side; one in
+ * which the counts are put right has words for each side.
  */
-public record WrittenRound(
-        int number,
-        String yarn,
-        SideSize side,
-        List<Run> before,
-        Optional<Group> group,
-        List<Run> after,
-        int cornerChains,
-        Optional<WrittenStart> start,
-        Optional<ChangedSides> changes) {
-    public WrittenRound {
+public sealed interface WrittenRound {
+    /**
+     * A round that is worked alike on all sides and begins with the first stitch after any corner.
+     *
+     * @param stretch from the corner just turned to the next one; not empty. A round of one stitch throughout is a group of
+     *     one such stitch that goes on to the corner
+     */
+    record AtCorner(int number, String yarn, SideSize side, SideInstructions stretch, int cornerChains) implements WrittenRound {
+        public AtCorner {
+            requireRound(number, yarn, side, cornerChains);
+            requireWork(stretch);
+        }
+    }
+
+    /**
+     * A round that is worked alike on all sides and begins along one of them.
+     *
+     * @param stretch a whole side, from the corner just turned to the next one; not empty
+     * @param begun where it begins, and what is worked there before the first corner and after the last one
+     */
+    record AlongSide(int number, String yarn, SideSize side, SideInstructions stretch, int cornerChains, WrittenStart begun)
+            implements WrittenRound {
+        public AlongSide {
+            requireRound(number, yarn, side, cornerChains);
+            requireWork(stretch);
+            Objects.requireNonNull(begun);
+        }
+
+        @Override
+        public Optional<WrittenStart> start() {
+            return Optional.of(begun);
+        }
+    }
+
+    /**
+     * A round in which stitches are added or lost. It begins at a corner.
+     *
+     * @param work what is worked on each side, from the corner just turned to the next one; something on each
+     */
+    record PuttingRight(int number, String yarn, SideSize side, PerSide<List<ChangingStep>> work, int cornerChains)
+            implements WrittenRound {
+        public PuttingRight {
+            requireRound(number, yarn, side, cornerChains);
+            work = work.map(List::copyOf);
+            if (work.stream().anyMatch(List::isEmpty)) {
+                throw new IllegalArgumentException("words for four sides are expected, not " + work);
+            }
+        }
+
+        @Override
+        public SideInstructions stretch() {
+            return SideInstructions.of(List.of());
+        }
+
+        @Override
+        public Optional<PerSide<List<ChangingStep>>> changes() {
+            return Optional.of(work);
+        }
+    }
+
+    /** A round that is worked alike on all sides, and where it begins; at a corner if nothing is said. */
+    static WrittenRound of(
+            int number, String yarn, SideSize side, SideInstructions stretch, int cornerChains, Optional<WrittenStart> start) {
+        return start.<WrittenRound>map(begun -> new AlongSide(number, yarn, side, stretch, cornerChains, begun))
+                .orElseGet(() -> new AtCorner(number, yarn, side, stretch, cornerChains));
+    }
+
+    /** The round, counted outwards from 1. */
+    int number();
+
+    /** The id of its yarn. */
+    String yarn();
+
+    /** What is said of the stitches on a side; what is said need not be true, and a maker finds out. */
+    SideSize side();
+
+    /** The chains of each corner, 1 to 3. */
+    int cornerChains();
+
+    /** What is worked along every side alike; empty only where each side has words of its own. */
+    SideInstructions stretch();
+
+    /** Where it begins; empty if at a corner. */
+    default Optional<WrittenStart> start() {
+        return Optional.empty();
+    }
+
+    /** The words of each side, in a round in which stitches are added or lost. */
+    default Optional<PerSide<List<ChangingStep>>> changes() {
+        return Optional.empty();
+    }
+
+    private static void requireRound(int number, String yarn, SideSize side, int cornerChains) {
         Objects.requireNonNull(yarn);
         Objects.requireNonNull(side);
-        Objects.requireNonNull(group);
-        Objects.requireNonNull(start);
-        Objects.requireNonNull(changes);
-        before = List.copyOf(before);
-        after = List.copyOf(after);
         if (number < 1) {
             throw new IllegalArgumentException("round " + number);
-        }
-        boolean isEmpty = before.isEmpty() && group.isEmpty() && after.isEmpty();
-        if (changes.isPresent() && (!isEmpty || start.isPresent())) {
-            throw new IllegalArgumentException("a round with changes has other words and begins at a corner");
-        }
-        if (changes.isEmpty() && group.isEmpty() && (before.isEmpty() || !after.isEmpty())) {
-            throw new IllegalArgumentException("without a group every run stands before it, and there is one at least");
         }
         BaseRound.requireCorner(cornerChains);
     }
 
-    /** A round without changes. */
-    public WrittenRound(
-            int number,
-            String yarn,
-            SideSize side,
-            List<Run> before,
-            Optional<Group> group,
-            List<Run> after,
-            int cornerChains,
-            Optional<WrittenStart> start) {
-        this(number, yarn, side, before, group, after, cornerChains, start, Optional.empty());
-    }
-
-    /** A round with changes. */
-    public WrittenRound(int number, String yarn, SideSize side, int cornerChains, ChangedSides changes) {
-        this(
-                number,
-                yarn,
-                side,
-                List.of(),
-                Optional.empty(),
-                List.of(),
-                cornerChains,
-                Optional.empty(),
-                Optional.of(changes));
-    }
-
-    /** A round that begins at a corner. */
-    public WrittenRound(
-            int number,
-            String yarn,
-            SideSize side,
-            List<Run> before,
-            Optional<Group> group,
-            List<Run> after,
-            int cornerChains) {
-        this(number, yarn, side, before, group, after, cornerChains, Optional.empty());
-    }
-
-    /** What is worked along a whole side. */
-    public SideInstructions stretch() {
-        return new SideInstructions(before, group, after);
+    private static void requireWork(SideInstructions stretch) {
+        if (stretch.isEmpty()) {
+            throw new IllegalArgumentException("a round in which nothing is worked");
+        }
     }
 }

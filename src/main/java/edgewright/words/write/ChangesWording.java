@@ -1,11 +1,11 @@
 package edgewright.words.write;
 
 import edgewright.chart.HookHand;
+import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.chart.Stitch;
 import edgewright.chart.Terms;
 import edgewright.words.terms.Phrasebook;
-import edgewright.words.tree.ChangedSides;
 import edgewright.words.tree.ChangingStep;
 import edgewright.words.tree.Run;
 import java.util.List;
@@ -32,10 +32,10 @@ final class ChangesWording {
      *
      * @param corner what is said of each corner
      */
-    List<String> lines(ChangedSides changes, String corner) {
+    List<String> lines(PerSide<List<ChangingStep>> changes, String corner) {
         return Stream.concat(
                         Stream.of(texts.text("round.putsRight")),
-                        hand.workingOrder().stream().map(side -> line(side, changes.of(side), corner)))
+                        hand.workingOrder().stream().map(side -> line(side, changes.get(side), corner)))
                 .toList();
     }
 

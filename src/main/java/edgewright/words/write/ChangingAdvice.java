@@ -43,15 +43,15 @@ final class ChangingAdvice {
     /** Whether its repeat is one stitch throughout, worked into the stitch below. */
     private static boolean isPlain(WrittenRound round) {
         boolean isOneStitch =
-                round.group().stream().anyMatch(group -> group.runs().size() == 1);
+                round.stretch().group().stream().anyMatch(group -> group.runs().size() == 1);
         return isOneStitch && !has(round, Stitch.LONG) && !has(round, Stitch.CHAIN);
     }
 
     private static boolean has(WrittenRound round, Stitch stitch) {
         return Stream.of(
-                        round.before().stream(),
-                        round.group().stream().flatMap(group -> group.runs().stream()),
-                        round.after().stream())
+                        round.stretch().before().stream(),
+                        round.stretch().group().stream().flatMap(group -> group.runs().stream()),
+                        round.stretch().after().stream())
                 .flatMap(runs -> runs)
                 .anyMatch(run -> run.stitch() == stitch);
     }

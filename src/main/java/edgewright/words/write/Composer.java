@@ -8,7 +8,6 @@ import edgewright.words.tree.BaseRound;
 import edgewright.words.tree.Instructions;
 import edgewright.words.tree.Multiple;
 import edgewright.words.tree.PatternYarn;
-import edgewright.words.tree.SideCounts;
 import edgewright.words.tree.SideInstructions;
 import edgewright.words.tree.SideSize;
 import edgewright.words.tree.WrittenRound;
@@ -69,13 +68,11 @@ final class Composer {
         Round round = chart.round(number);
         SideInstructions said = GroupedSide.of(round.fromCorner(), round.repeat(), round.toCorner());
         int fewest = round.fromCorner().length() + round.toCorner().length();
-        return new WrittenRound(
+        return WrittenRound.of(
                 number,
                 round.yarn(),
                 size(fewest, round.repeat().length(), options.repeats()),
-                said.before(),
-                said.group(),
-                said.after(),
+                said,
                 chart.corner().chains(),
                 beginnings.of(number));
     }
@@ -94,7 +91,7 @@ final class Composer {
     /** In a pattern for every size the multiple with examples, in one for a given size the counts. */
     private static SideSize size(int fewest, int w, Optional<PerSide<Integer>> repeats) {
         if (w == 0) {
-            return new SideSize(Optional.empty(), Optional.of(SideCounts.all(fewest)));
+            return new SideSize(Optional.empty(), Optional.of(PerSide.all(fewest)));
         }
         Multiple multiple = Multiple.containing(w, fewest);
         if (repeats.isEmpty()) {
@@ -102,9 +99,7 @@ final class Composer {
             return new SideSize(Optional.of(multiple.withExamples(examples)), Optional.empty());
         }
         PerSide<Integer> counts = repeats.get().map(m -> Math.addExact(fewest, Math.multiplyExact(m, w)));
-        return new SideSize(
-                w == 1 ? Optional.empty() : Optional.of(multiple),
-                Optional.of(new SideCounts(counts.top(), counts.left(), counts.bottom(), counts.right())));
+        return new SideSize(w == 1 ? Optional.empty() : Optional.of(multiple), Optional.of(counts));
     }
 
     /** Text from a chart may hold line breaks and other blanks; a line of a pattern holds single spaces. */

@@ -1,12 +1,12 @@
 package edgewright.words.write;
 
 import edgewright.chart.Counting;
+import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.words.page.TextBlock;
 import edgewright.words.terms.Phrasebook;
 import edgewright.words.tree.Instructions;
 import edgewright.words.tree.Multiple;
-import edgewright.words.tree.SideCounts;
 import edgewright.words.tree.SideSize;
 import edgewright.words.tree.WrittenRound;
 import java.util.ArrayList;
@@ -35,7 +35,7 @@ final class CountsWording {
                 .toList();
         String caption = texts.text("counts.caption." + counting);
         if (sizes.stream().allMatch(size -> size.counts().isPresent())) {
-            List<SideCounts> counts =
+            List<PerSide<Integer>> counts =
                     sizes.stream().map(size -> size.counts().orElseThrow()).toList();
             return Optional.of(ofOneSize(caption, counts));
         }
@@ -52,13 +52,13 @@ final class CountsWording {
         return Optional.of(table(texts.text("counts.caption.examples", caption), columns, examples));
     }
 
-    private TextBlock.CountsTable ofOneSize(String caption, List<SideCounts> counts) {
-        if (counts.stream().allMatch(c -> c.equals(SideCounts.all(c.top())))) {
+    private TextBlock.CountsTable ofOneSize(String caption, List<PerSide<Integer>> counts) {
+        if (counts.stream().allMatch(PerSide::allSidesAreAlike)) {
             List<List<Integer>> numbers =
                     counts.stream().map(c -> List.of(c.top())).toList();
             return table(caption, List.of(texts.text("counts.each")), numbers);
         }
-        if (counts.stream().allMatch(SideCounts::oppositeSidesAreAlike)) {
+        if (counts.stream().allMatch(PerSide::oppositeSidesAreAlike)) {
             List<List<Integer>> numbers =
                     counts.stream().map(c -> List.of(c.top(), c.left())).toList();
             return table(caption, List.of(texts.text("counts.topBottom"), texts.text("counts.leftRight")), numbers);
@@ -68,7 +68,7 @@ final class CountsWording {
                 caption,
                 order.stream().map(side -> texts.text("counts." + side)).toList(),
                 counts.stream()
-                        .map(each -> order.stream().map(each::of).toList())
+                        .map(each -> order.stream().map(each::get).toList())
                         .toList());
     }
 

@@ -10,17 +10,14 @@ import edgewright.fit.CountChange;
 import edgewright.fit.FitPlan;
 import edgewright.fit.SideChange;
 import edgewright.words.tree.BaseRound;
-import edgewright.words.tree.ChangedSides;
 import edgewright.words.tree.ChangingStep;
 import edgewright.words.tree.Instructions;
-import edgewright.words.tree.SideCounts;
 import edgewright.words.tree.SideSize;
 import edgewright.words.tree.WrittenRound;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * Says the rounds of a chart for a piece whose counts are put right on the way: up to the counting round on the sides as they
@@ -71,24 +68,20 @@ final class FittedRounds {
         if (all.count(Stitch.LONG) + all.count(Stitch.CHAIN) > 0) {
             throw new IllegalArgumentException("round " + plan.changing() + " is no plain round");
         }
-        List<List<ChangingStep>> sides =
-                Stream.of(Side.values()).map(this::sideWork).toList();
-        return new WrittenRound(
+        return new WrittenRound.PuttingRight(
                 fitting.number(),
                 fitting.yarn(),
                 new SideSize(Optional.empty(), fitting.side().counts()),
-                fitting.cornerChains(),
-                new ChangedSides(sides));
+                PerSide.each(this::sideWork),
+                fitting.cornerChains());
     }
 
     private WrittenRound asItIs(WrittenRound round, StartComposer before) {
-        return new WrittenRound(
+        return WrittenRound.of(
                 round.number(),
                 round.yarn(),
                 actual(round.number()),
-                round.before(),
-                round.group(),
-                round.after(),
+                round.stretch(),
                 round.cornerChains(),
                 before.of(round.number())
                         .filter(start -> start.toCorner().group().isPresent()));
@@ -96,10 +89,7 @@ final class FittedRounds {
 
     /** The stitches that the sides have as they are, up to the counting round. */
     private SideSize actual(int round) {
-        PerSide<Integer> counts = plan.stitches(round);
-        return new SideSize(
-                Optional.empty(),
-                Optional.of(new SideCounts(counts.top(), counts.left(), counts.bottom(), counts.right())));
+        return new SideSize(Optional.empty(), Optional.of(plan.stitches(round)));
     }
 
     /** How often the repeat fits on the sides as they are. */

@@ -7,7 +7,6 @@ import edgewright.words.tree.Run;
 import edgewright.words.tree.SideInstructions;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * A side of any size as runs before a group, the group, and runs after it.
@@ -22,7 +21,7 @@ final class GroupedSide {
     /** The simplest way to say these three sections. A repeat without stitches, which only a ragged chart has, is not said. */
     static SideInstructions of(Stitches fromCorner, Stitches repeat, Stitches toCorner) {
         if (repeat.length() == 0) {
-            return new SideInstructions(runs(fromCorner.letters() + toCorner.letters()), Optional.empty(), List.of());
+            return SideInstructions.of(runs(fromCorner.letters() + toCorner.letters()));
         }
         String from = fromCorner.letters();
         String to = toCorner.letters();
@@ -31,9 +30,9 @@ final class GroupedSide {
         int cut = Math.floorMod(-taken.first(), period.length());
         String group = period.substring(cut) + period.substring(0, cut);
         String after = to.substring(taken.last());
-        return new SideInstructions(
+        return SideInstructions.of(
                 runs(from.substring(0, from.length() - taken.first())),
-                Optional.of(new Group(runs(group), after.length())),
+                new Group(runs(group), after.length()),
                 runs(after));
     }
 

@@ -75,7 +75,7 @@ final class PieceWording {
     }
 
     private boolean hasStep(Predicate<ChangingStep> said) {
-        return changing.changes().orElseThrow().sides().stream()
+        return changing.changes().orElseThrow().stream()
                 .flatMap(List::stream)
                 .flatMap(step -> step instanceof ChangingStep.Times times
                         ? Stream.concat(Stream.of(step), times.steps().stream())

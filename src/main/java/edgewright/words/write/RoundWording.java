@@ -2,6 +2,7 @@ package edgewright.words.write;
 
 import edgewright.chart.Counting;
 import edgewright.chart.HookHand;
+import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.chart.Stitch;
 import edgewright.chart.Terms;
@@ -13,7 +14,6 @@ import edgewright.words.tree.BaseRound;
 import edgewright.words.tree.Group;
 import edgewright.words.tree.Multiple;
 import edgewright.words.tree.Run;
-import edgewright.words.tree.SideCounts;
 import edgewright.words.tree.SideInstructions;
 import edgewright.words.tree.SideSize;
 import edgewright.words.tree.WrittenRound;
@@ -74,14 +74,15 @@ final class RoundWording {
             List<String> sides = changes.lines(round.changes().get(), corner(round.cornerChains()));
             return new RoundParts(head(round, yarn), "", "", "", "", "", sides, "", "");
         }
-        boolean alone = round.before().isEmpty() && round.after().isEmpty();
+        boolean alone =
+                round.stretch().before().isEmpty() && round.stretch().after().isEmpty();
         String corner = corner(round.cornerChains());
         return new RoundParts(
                 head(round, yarn),
                 round.start().map(start -> start(start, corner)).orElse(""),
-                runs(round.before()),
-                round.group().map(group -> group(group, alone)).orElse(""),
-                runs(round.after()),
+                runs(round.stretch().before()),
+                round.stretch().group().map(group -> group(group, alone)).orElse(""),
+                runs(round.stretch().after()),
                 corner,
                 List.of(),
                 texts.text(round.start().isPresent() ? "round.nextSides" : "round.sides"),
@@ -104,15 +105,15 @@ final class RoundWording {
 
     private String instructions(WrittenRound round, RoundParts parts) {
         List<String> clauses = new ArrayList<>();
-        boolean opens = round.before().isEmpty();
+        boolean opens = round.stretch().before().isEmpty();
         if (!opens) {
             clauses.add(texts.text("round.from") + " " + parts.fromCorner());
         }
-        round.group().ifPresent(group -> {
+        round.stretch().group().ifPresent(group -> {
             String from = opens && !isEveryStitch(group) ? texts.text("round.from") + " " : "";
             clauses.add(from + parts.repeat());
         });
-        if (!round.after().isEmpty()) {
+        if (!round.stretch().after().isEmpty()) {
             clauses.add(parts.toCorner());
         }
         clauses.add(parts.corner());
@@ -226,9 +227,9 @@ final class RoundWording {
         return plus == 0 ? multiple(multiple, way) : texts.text("size.plus", plus);
     }
 
-    private String counts(SideCounts counts) {
+    private String counts(PerSide<Integer> counts) {
         IntFunction<String> shown = stitches -> texts.counted("round.sts", counting.shown(stitches));
-        if (counts.equals(SideCounts.all(counts.top()))) {
+        if (counts.allSidesAreAlike()) {
             return texts.text("size.each", shown.apply(counts.top()));
         }
         if (counts.oppositeSidesAreAlike()) {

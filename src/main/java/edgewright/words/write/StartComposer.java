@@ -77,14 +77,14 @@ final class StartComposer {
         Group group = said.group().orElseThrow();
         int inGroups = done - before;
         if (inGroups <= 0) {
-            return new SideInstructions(dropped(said.before(), done), said.group(), said.after());
+            return SideInstructions.of(dropped(said.before(), done), group, said.after());
         }
         if (done > side.length() - group.lastStitches()) {
-            return new SideInstructions(GroupedSide.runs(side.substring(done)), Optional.empty(), List.of());
+            return SideInstructions.of(GroupedSide.runs(side.substring(done)));
         }
         int begun = inGroups % Run.stitches(group.runs());
         List<Run> restOfGroup = begun == 0 ? List.of() : dropped(group.runs(), begun);
-        return new SideInstructions(restOfGroup, said.group(), said.after());
+        return SideInstructions.of(restOfGroup, group, said.after());
     }
 
     /** These runs without their first stitches. */

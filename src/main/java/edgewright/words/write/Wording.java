@@ -1,6 +1,7 @@
 package edgewright.words.write;
 
 import edgewright.chart.HookHand;
+import edgewright.chart.PerSide;
 import edgewright.chart.Stitch;
 import edgewright.words.page.PatternPart;
 import edgewright.words.page.PatternText;
@@ -125,7 +126,7 @@ final class Wording {
         Stitch example = used().contains(Stitch.BACK_LOOP) ? Stitch.BACK_LOOP : Stitch.PLAIN;
         blocks.add(prose("notes.number", terms.of(example, "short"), terms.of(Stitch.CHAIN, "short")));
         List<Group> groups = pattern.rounds().stream()
-                .flatMap(round -> round.group().stream())
+                .flatMap(round -> round.stretch().group().stream())
                 .toList();
         List<Group> starred = groups.stream()
                 .filter(group -> !RoundWording.isEveryStitch(group))
@@ -170,13 +171,13 @@ final class Wording {
     /** What is said of a stitch that stands on both sides of an asterisk, with the first of them as the example. */
     private Optional<TextBlock> besideAsterisk() {
         for (WrittenRound round : pattern.rounds()) {
-            if (round.before().isEmpty()
-                    || round.group().isEmpty()
-                    || RoundWording.isEveryStitch(round.group().get())) {
+            if (round.stretch().before().isEmpty()
+                    || round.stretch().group().isEmpty()
+                    || RoundWording.isEveryStitch(round.stretch().group().get())) {
                 continue;
             }
-            Run before = round.before().get(round.before().size() - 1);
-            Run after = round.group().get().runs().get(0);
+            Run before = round.stretch().before().get(round.stretch().before().size() - 1);
+            Run after = round.stretch().group().get().runs().get(0);
             if (before.stitch() == after.stitch() && before.stitch() != Stitch.CHAIN) {
                 Run both = new Run(before.count() + after.count(), before.stitch());
                 return Optional.of(
@@ -261,7 +262,7 @@ final class Wording {
                 || pattern.base().side().counts().isPresent()
                 || pattern.rounds().stream()
                         .anyMatch(round -> round.side().counts().isPresent()
-                                || round.group().stream().anyMatch(group -> group.lastStitches() > 0));
+                                || round.stretch().group().stream().anyMatch(group -> group.lastStitches() > 0));
     }
 
     private Set<Integer> cornerChains() {
@@ -272,16 +273,16 @@ final class Wording {
     }
 
     private static Stream<Run> allRuns(WrittenRound round) {
-        Stream<Run> group = round.group().stream().flatMap(g -> g.runs().stream());
+        Stream<Run> group = round.stretch().group().stream().flatMap(g -> g.runs().stream());
         Stream<Run> changed = changes(round).flatMap(Wording::runs);
-        return Stream.of(round.before().stream(), group, round.after().stream(), changed)
+        return Stream.of(round.stretch().before().stream(), group, round.stretch().after().stream(), changed)
                 .flatMap(runs -> runs);
     }
 
     /** All that is done in a round with changes, step by step. */
     private static Stream<ChangingStep> changes(WrittenRound round) {
         return round.changes().stream()
-                .flatMap(changes -> changes.sides().stream())
+                .flatMap(PerSide::stream)
                 .flatMap(List::stream)
                 .flatMap(step -> step instanceof ChangingStep.Times times ? times.steps().stream() : Stream.of(step));
     }
@@ -304,11 +305,11 @@ final class Wording {
     /** Whether the second or the last but one stitch of a side can be long, with the group worked not at all or more often. */
     private static boolean hasLongAtCorner(WrittenRound round) {
         for (int times = 0; times <= 2; times++) {
-            List<Run> side = new ArrayList<>(round.before());
+            List<Run> side = new ArrayList<>(round.stretch().before());
             for (int i = 0; i < times; i++) {
-                round.group().ifPresent(group -> side.addAll(group.runs()));
+                round.stretch().group().ifPresent(group -> side.addAll(group.runs()));
             }
-            side.addAll(round.after());
+            side.addAll(round.stretch().after());
             int last = Run.stitches(side);
             if (isLong(side, 2) || isLong(side, last - 1)) {
                 return true;

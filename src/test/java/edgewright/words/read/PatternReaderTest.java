@@ -14,14 +14,12 @@ import edgewright.words.TestCharts;
 import edgewright.words.page.PlainText;
 import edgewright.words.tree.BackRound;
 import edgewright.words.tree.BaseRound;
-import edgewright.words.tree.ChangedSides;
 import edgewright.words.tree.ChangingStep;
 import edgewright.words.tree.Group;
 import edgewright.words.tree.Instructions;
 import edgewright.words.tree.Multiple;
 import edgewright.words.tree.PatternYarn;
 import edgewright.words.tree.Run;
-import edgewright.words.tree.SideCounts;
 import edgewright.words.tree.SideInstructions;
 import edgewright.words.tree.SideSize;
 import edgewright.words.tree.WrittenBack;
@@ -99,11 +97,11 @@ class PatternReaderTest {
         WrittenStart start = new WrittenStart(
                 Side.LEFT,
                 4,
-                new SideInstructions(List.of(new Run(1, Stitch.PLAIN)), Optional.of(group), List.of()),
+                SideInstructions.of(List.of(new Run(1, Stitch.PLAIN)), group, List.of()),
                 List.of(new Run(4, Stitch.PLAIN)));
         assertThat(rounds(STARTED))
-                .containsExactly(new WrittenRound(
-                        1, "A", SideSize.UNSTATED, List.of(), Optional.of(group), List.of(), 2, Optional.of(start)));
+                .containsExactly(new WrittenRound.AlongSide(
+                        1, "A", SideSize.UNSTATED, SideInstructions.of(List.of(), group, List.of()), 2, start));
     }
 
     @ParameterizedTest
@@ -149,19 +147,19 @@ class PatternReaderTest {
     void aRoundWithChangesHasWordsForEachSide() {
         ChangingStep together = new ChangingStep.Together(Stitch.PLAIN);
         assertThat(rounds(CHANGED))
-                .containsExactly(new WrittenRound(
+                .containsExactly(new WrittenRound.PuttingRight(
                         1,
                         "A",
                         SideSize.UNSTATED,
-                        2,
-                        new ChangedSides(List.of(
+                        PerSide.of(
                                 List.of(dc(4), new ChangingStep.TwoInOne(Stitch.PLAIN, Stitch.PLAIN), dc(3)),
                                 List.of(new ChangingStep.Times(List.of(dc(2), together), 2), dc(1)),
                                 List.of(
                                         dc(1),
                                         new ChangingStep.TwoInOne(Stitch.BACK_LOOP, Stitch.PLAIN),
                                         new ChangingStep.Together(Stitch.BACK_LOOP)),
-                                List.of(dc(9))))));
+                                List.of(dc(9))),
+                        2));
     }
 
     private static ChangingStep dc(int stitches) {
@@ -195,8 +193,8 @@ class PatternReaderTest {
 
     @Test
     void aBackLayerIsReadWithItsJoin() {
-        SideSize base = new SideSize(Optional.empty(), Optional.of(SideCounts.all(7)));
-        SideSize second = new SideSize(Optional.empty(), Optional.of(SideCounts.all(13)));
+        SideSize base = new SideSize(Optional.empty(), Optional.of(PerSide.all(7)));
+        SideSize second = new SideSize(Optional.empty(), Optional.of(PerSide.all(13)));
         assertThat(pattern(BACK).back())
                 .hasValue(new WrittenBack(
                         Optional.of(HookSize.ofMm(4.5)),
@@ -251,7 +249,12 @@ class PatternReaderTest {
     @Test
     void theTermsAtTheHeadDecideWhatAWordMeans() {
         String text = " terms\nRound 1, Peat: 3 dc, 1 ch, %s 1 st, 3 dc; corner: 2 ch";
-        assertThat(rounds("UK" + text.formatted("miss")).get(0).before().get(0)).isEqualTo(new Run(3, Stitch.PLAIN));
+        assertThat(rounds("UK" + text.formatted("miss"))
+                        .get(0)
+                        .stretch()
+                        .before()
+                        .get(0))
+                .isEqualTo(new Run(3, Stitch.PLAIN));
         assertThat(problems("US" + text.formatted("skip")))
                 .containsExactly("line 2, column 18: 'dc', but expected a stitch in US terms: sc blo, sc, drop dc, ch");
     }
@@ -299,13 +302,11 @@ class PatternReaderTest {
                                 new SideSize(Optional.of(new Multiple(4, 3, List.of(7, 11))), Optional.empty()),
                                 OptionalInt.empty(),
                                 OptionalInt.of(2)),
-                        List.of(new WrittenRound(
+                        List.of(new WrittenRound.AtCorner(
                                 1,
                                 "B",
                                 SideSize.UNSTATED,
-                                List.of(),
-                                Optional.of(new Group(List.of(new Run(1, Stitch.PLAIN)), 0)),
-                                List.of(),
+                                SideInstructions.of(List.of(), new Group(List.of(new Run(1, Stitch.PLAIN)), 0), List.of()),
                                 2))));
     }
 
@@ -364,7 +365,7 @@ class PatternReaderTest {
     void aSideWithItsTwoCornerChainsCountsTwoAtLeast() {
         String text =
                 "UK terms\nRound 1, Peat. Each side: %d sts; with one corner chain at each end. 1 dc; corner: 2 ch";
-        assertThat(rounds(text.formatted(2)).get(0).side().counts()).contains(SideCounts.all(0));
+        assertThat(rounds(text.formatted(2)).get(0).side().counts()).contains(PerSide.all(0));
         assertThat(problems(text.formatted(1))).hasSize(1);
     }
 
@@ -399,7 +400,7 @@ class PatternReaderTest {
             })
     void countsAreReadAsStitchesOnEachSide(String typed, String counts) {
         List<WrittenRound> rounds = rounds("UK terms\nRound 1, Peat. " + typed + " dc in every stitch; corner: 2 ch");
-        assertThat(rounds.get(0).side().counts().orElseThrow().inWorkingOrder())
+        assertThat(rounds.get(0).side().counts().orElseThrow().stream())
                 .isEqualTo(List.of(counts.split(" ")).stream()
                         .map(Integer::valueOf)
                         .toList());
@@ -411,7 +412,7 @@ class PatternReaderTest {
                         .get(0)
                         .side()
                         .counts())
-                .contains(SideCounts.all(41));
+                .contains(PerSide.all(41));
     }
 
     @ParameterizedTest
@@ -532,7 +533,7 @@ class PatternReaderTest {
     }
 
     private static WrittenRound round(List<Run> before, Group group, List<Run> after, SideSize side) {
-        return new WrittenRound(1, "A", side, before, Optional.of(group), after, 2);
+        return new WrittenRound.AtCorner(1, "A", side, SideInstructions.of(before, group, after), 2);
     }
 
     private static Instructions pattern(String text) {

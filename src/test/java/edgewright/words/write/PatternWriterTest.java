@@ -25,7 +25,6 @@ import edgewright.words.page.TextBlock;
 import edgewright.words.terms.Phrasebook;
 import edgewright.words.tree.Instructions;
 import edgewright.words.tree.PatternYarn;
-import edgewright.words.tree.SideCounts;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -182,11 +181,11 @@ class PatternWriterTest {
         for (long seed = 0; seed < 500; seed++) {
             Chart chart = new SeededCharts(seed).any();
             Instructions tree = PatternWriter.tree(chart, UK.withRepeats(PerSide.all((int) repeats)));
-            List<SideCounts> stated = tree.rounds().stream()
+            List<PerSide<Integer>> stated = tree.rounds().stream()
                     .map(round -> round.side().counts().orElseThrow())
                     .toList();
-            List<SideCounts> charted = chart.rounds().stream()
-                    .map(round -> SideCounts.all(round.side((int) repeats).length()))
+            List<PerSide<Integer>> charted = chart.rounds().stream()
+                    .map(round -> PerSide.all(round.side((int) repeats).length()))
                     .toList();
             assertThat(stated).as("seed %d", seed).isEqualTo(charted);
             for (int r = 1; r <= tree.rounds().size(); r++) {
