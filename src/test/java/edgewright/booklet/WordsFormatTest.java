@@ -334,10 +334,8 @@ class WordsFormatTest {
 
             @Override
             public void round(TextBlock.RoundWords round) {
-                words.addAll(List.of(round.name(), round.afterName()));
-                words.addAll(round.lines().subList(1, round.lines().size()));
-                assertThat(round.name() + ". " + round.afterName())
-                        .isEqualTo(round.lines().get(0));
+                words.addAll(List.of(round.name(), round.counts()));
+                words.addAll(round.steps());
             }
 
             @Override

@@ -45,16 +45,11 @@ final class GuideBlock {
     List<ColumnSlice> set(Tag parent, GuideFacts.RoundFacts facts, RoundParts parts) {
         List<ColumnSlice> strips = new ArrayList<>(head(parent, facts));
         Tag list = parent.child(Role.LIST);
-        strips.addAll(stitches(list, "guide.start", parts.start()));
-        boolean alike = parts.fromCorner().isEmpty() && parts.toCorner().isEmpty();
-        strips.addAll(stitches(list, "guide.fromCorner", parts.fromCorner()));
-        strips.addAll(stitches(list, alike ? "guide.eachSide" : "guide.repeat", parts.repeat()));
-        strips.addAll(stitches(list, "guide.toCorner", parts.toCorner()));
-        if (parts.changes().isEmpty()) {
-            strips.addAll(stitches(list, "guide.corner", afterColon(parts.corner())));
+        if (parts instanceof RoundParts.OfAllSides alike) {
+            strips.addAll(ofAllSides(list, alike));
+        } else {
+            strips.addAll(ofEachSide(list, (RoundParts.OfEachSide) parts));
         }
-        strips.addAll(changes(list, parts));
-        strips.addAll(stitches(list, "guide.end", parts.end()));
         strips.addAll(prose(list, "guide.seen", facts.seen()));
         strips.addAll(prose(list, "guide.back", facts.back()));
         strips.addAll(counts(parent, facts));
@@ -68,9 +63,15 @@ final class GuideBlock {
         return strips;
     }
 
-    /** What stands beside the label needs no name of its own. */
-    private static String afterColon(String named) {
-        return named.substring(named.indexOf(':') + 1).strip();
+    private List<ColumnSlice> ofAllSides(Tag list, RoundParts.OfAllSides parts) {
+        List<ColumnSlice> strips = new ArrayList<>();
+        parts.begun().ifPresent(begun -> strips.addAll(stitches(list, "guide.start", begun.start())));
+        strips.addAll(stitches(list, "guide.fromCorner", parts.fromCorner()));
+        strips.addAll(stitches(list, parts.isGroupAlone() ? "guide.eachSide" : "guide.repeat", parts.repeat()));
+        strips.addAll(stitches(list, "guide.toCorner", parts.toCorner()));
+        strips.addAll(stitches(list, "guide.corner", parts.corner()));
+        parts.begun().ifPresent(begun -> strips.addAll(stitches(list, "guide.end", begun.end())));
+        return strips;
     }
 
     /** Round, yarn and hook on one line; where there is but one column on a line each. */
@@ -118,10 +119,7 @@ final class GuideBlock {
     }
 
     /** The words for each side in a round that puts the counts right. */
-    private List<ColumnSlice> changes(Tag list, RoundParts parts) {
-        if (parts.changes().isEmpty()) {
-            return List.of();
-        }
+    private List<ColumnSlice> ofEachSide(Tag list, RoundParts.OfEachSide parts) {
         Tag item = list.child(Role.ITEM);
         Tag body = item.child(Role.BODY);
         return entries.entry(
@@ -130,7 +128,7 @@ final class GuideBlock {
                 styles.smallStrong(),
                 List.of(),
                 0,
-                parts.changes().stream()
+                parts.lines().stream()
                         .map(line -> new LabelledEntries.Line(body.child(Role.PARAGRAPH), line, styles.text(), true))
                         .toList());
     }

@@ -35,11 +35,8 @@ public final class CoverFacts {
                                 "cover.piece.one",
                                 new FitSentences().counted(plan.question().in(options.counting())),
                                 plan.changing())));
-        String base = baseRound(words);
-        int end = PartPages.endOfName(base, "");
-        all.add(new Fact(
-                base.substring(0, end).strip().replaceAll("\\.$", ""),
-                base.substring(end).strip()));
+        TextBlock.RoundWords base = baseRound(words);
+        all.add(new Fact(base.name(), base.counts()));
         add("cover.rounds", Integer.toString(chart.rounds().size()));
         add("cover.skill", chart.making().skill().strip());
         add("cover.version", options.imprint().version());
@@ -56,15 +53,13 @@ public final class CoverFacts {
         }
     }
 
-    /** The line that names the base round and its counts. */
-    private static String baseRound(PatternText words) {
-        TextBlock.RoundWords base = words.parts().stream()
+    private static TextBlock.RoundWords baseRound(PatternText words) {
+        return words.parts().stream()
                 .filter(part -> part.kind() == PatternPart.Kind.SET_UP)
                 .flatMap(part -> part.blocks().stream())
                 .filter(TextBlock.RoundWords.class::isInstance)
                 .map(TextBlock.RoundWords.class::cast)
                 .findFirst()
                 .orElseThrow();
-        return base.lines().get(0);
     }
 }

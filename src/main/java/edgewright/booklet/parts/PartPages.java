@@ -107,21 +107,19 @@ public final class PartPages implements TextBlockPrinter {
         list = null;
         Optional<Yarn> yarn = round.round() == 0 ? Optional.empty() : Optional.of(chart.yarnOf(round.round()));
         List<PageItem> chip = yarn.map(y -> List.of(setter.chips().of(y, 0, 0))).orElse(List.of());
-        String head = round.lines().get(0);
-        int end = endOfName(head, yarn.map(Yarn::name).orElse(""));
         List<LabelledEntries.Line> lines = new ArrayList<>();
         lines.add(new LabelledEntries.Line(
                 parent.child(Role.PARAGRAPH),
-                head.substring(end).strip(),
+                round.counts(),
                 setter.styles().text(),
                 true));
-        for (String line : round.lines().subList(1, round.lines().size())) {
+        for (String line : round.steps()) {
             lines.add(new LabelledEntries.Line(
                     parent.child(Role.PARAGRAPH), line, setter.styles().text(), true));
         }
         List<ColumnSlice> set = entries.entry(
                 parent.child(Role.H3),
-                head.substring(0, end).strip(),
+                round.label(),
                 setter.styles().label(),
                 chip,
                 chip.isEmpty() ? 0 : setter.chips().indentPt(),
@@ -145,13 +143,6 @@ public final class PartPages implements TextBlockPrinter {
                                 x,
                                 setter.sheet().textPt()),
                 setter.sheet().halfLinePt());
-    }
-
-    /** Where the sentence that names a round and its yarn ends; the yarn's name may hold full stops of its own. */
-    static int endOfName(String head, String yarn) {
-        int named = Math.max(0, head.indexOf(yarn)) + yarn.length();
-        int end = head.indexOf(". ", Math.min(named, head.length()));
-        return end < 0 ? head.length() : end + 1;
     }
 
     private void add(List<ColumnSlice> more, double abovePt) {

@@ -41,13 +41,11 @@ record RoundGuide(int round, Yarn yarn, List<Row> rows, PerSide<Integer> counts)
         RoundParts parts = PatternWriter.parts(chart, round, options);
         List<Row> rows = new ArrayList<>();
         chart.making().hook().ifPresent(hook -> add(rows, "guide.hook", DeskTexts.of("guide.mm", hook.toString())));
-        add(rows, "guide.start", parts.start());
-        boolean alike = parts.fromCorner().isEmpty() && parts.toCorner().isEmpty();
-        add(rows, "guide.fromCorner", parts.fromCorner());
-        add(rows, alike ? "guide.eachSide" : "guide.repeat", parts.repeat());
-        add(rows, "guide.toCorner", parts.toCorner());
-        add(rows, "guide.corner", afterColon(parts.corner()) + ". " + parts.sides());
-        add(rows, "guide.end", parts.end());
+        if (parts instanceof RoundParts.OfAllSides alike) {
+            ofAllSides(rows, alike);
+        } else {
+            add(rows, "guide.eachSide", String.join(" ", ((RoundParts.OfEachSide) parts).lines()));
+        }
         GuideSentences sentences = new GuideSentences();
         add(rows, "guide.seen", String.join(" ", sentences.landmarks(Landmarks.of(chart, round, repeats), repeats)));
         add(rows, "guide.back", back(chart, round));
@@ -56,9 +54,13 @@ record RoundGuide(int round, Yarn yarn, List<Row> rows, PerSide<Integer> counts)
         return new RoundGuide(round, chart.yarnOf(round), rows, counts);
     }
 
-    /** What stands beside the label needs no name of its own. A no-break space is no white space to Java. */
-    private static String afterColon(String named) {
-        return named.substring(named.indexOf(':') + 1).replace('\u00a0', ' ').strip();
+    private static void ofAllSides(List<Row> rows, RoundParts.OfAllSides parts) {
+        parts.begun().ifPresent(begun -> add(rows, "guide.start", begun.start()));
+        add(rows, "guide.fromCorner", parts.fromCorner());
+        add(rows, parts.isGroupAlone() ? "guide.eachSide" : "guide.repeat", parts.repeat());
+        add(rows, "guide.toCorner", parts.toCorner());
+        add(rows, "guide.corner", parts.corner().replace('\u00a0', ' ') + ". " + parts.sides());
+        parts.begun().ifPresent(begun -> add(rows, "guide.end", begun.end()));
     }
 
     private static String back(Chart chart, int round) {

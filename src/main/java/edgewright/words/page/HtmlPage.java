@@ -199,12 +199,12 @@ public final class HtmlPage implements TextBlockPrinter {
                 .append(round.round())
                 .append("\">\n");
         element(single ? "h3" : "h4", round.name());
-        if (!round.afterName().isEmpty()) {
+        if (!round.counts().isEmpty()) {
             html.append("<p class=\"counts\">")
-                    .append(escape(round.afterName()))
+                    .append(escape(round.counts()))
                     .append("</p>\n");
         }
-        round.lines().stream().skip(1).forEach(line -> element("p", line));
+        round.steps().stream().forEach(line -> element("p", line));
         html.append("</div>\n");
     }
 

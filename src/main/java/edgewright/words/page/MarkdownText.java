@@ -75,10 +75,10 @@ public final class MarkdownText implements TextBlockPrinter {
     @Override
     public void round(TextBlock.RoundWords round) {
         paragraph(level + "# " + escape(round.name()));
-        if (!round.afterName().isEmpty()) {
-            paragraph(atStart(round.afterName()));
+        if (!round.counts().isEmpty()) {
+            paragraph(atStart(round.counts()));
         }
-        round.lines().stream().skip(1).forEach(line -> paragraph(atStart(line)));
+        round.steps().stream().forEach(line -> paragraph(atStart(line)));
     }
 
     @Override

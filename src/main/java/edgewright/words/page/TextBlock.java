@@ -1,6 +1,8 @@
 package edgewright.words.page;
 
 import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
 
 /**
  * What a part of a written pattern is made of. A line holds no line breaks; where a number must not be parted from its
@@ -27,27 +29,29 @@ public sealed interface TextBlock {
     }
 
     /**
-     * The words of one round: a line that names the round, its yarn and its counts, then the lines of what to do.
+     * The words of one round.
      *
      * @param round its number; 0 for the base round
+     * @param name names the round and its yarn, with no full stop
+     * @param counts what is said of the stitches on a side; may be empty
+     * @param steps what to do, a line each
      */
-    record RoundWords(int round, List<String> lines) implements TextBlock {
+    record RoundWords(int round, String name, String counts, List<String> steps) implements TextBlock {
         public RoundWords {
-            lines = List.copyOf(lines);
+            Objects.requireNonNull(name);
+            Objects.requireNonNull(counts);
+            steps = List.copyOf(steps);
         }
 
-        /** What names the round and its yarn: the first line as far as its first full stop, which is left out. */
-        public String name() {
-            String first = lines.get(0);
-            int end = first.indexOf(". ");
-            return end < 0 ? first.replaceAll("\\.$", "") : first.substring(0, end);
+        /** The name as a sentence of its own. */
+        public String label() {
+            return name + ".";
         }
 
-        /** What the first line says after the {@link #name}; may be empty. */
-        public String afterName() {
-            String first = lines.get(0);
-            int end = first.indexOf(". ");
-            return end < 0 ? "" : first.substring(end + 2).strip();
+        /** All lines: the first names the round and says its counts, the others say what to do. */
+        public List<String> lines() {
+            String first = counts.isEmpty() ? label() : label() + " " + counts;
+            return Stream.concat(Stream.of(first), steps.stream()).toList();
         }
 
         @Override

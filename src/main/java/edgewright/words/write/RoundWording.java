@@ -41,59 +41,49 @@ final class RoundWording {
 
     /** The base round and what is said of it. */
     TextBlock.RoundWords base(BaseRound base) {
-        List<String> line = new ArrayList<>();
-        line.add(texts.text("setUp.title") + ".");
-        size(base.side(), base.fewest(), line);
-        List<String> lines = new ArrayList<>();
-        lines.add(String.join(" ", line));
-        base.cornerChains().ifPresent(chains -> lines.add(Bundle.capital(corner(chains)) + "."));
-        return new TextBlock.RoundWords(0, lines);
+        List<String> corner = base.cornerChains().stream()
+                .mapToObj(chains -> Bundle.capital(corner(chains)) + ".")
+                .toList();
+        return new TextBlock.RoundWords(0, texts.text("setUp.title"), said(base.side(), base.fewest()), corner);
     }
 
     /** A round of the border; {@code yarn} is what its yarn is called. */
     TextBlock.RoundWords round(WrittenRound round, String yarn) {
-        RoundParts parts = parts(round, yarn);
-        List<String> lines = new ArrayList<>(List.of(parts.head()));
-        if (round.changes().isPresent()) {
-            lines.addAll(parts.changes());
-            return new TextBlock.RoundWords(round.number(), lines);
+        String name = texts.text("round.title", round.number(), yarn);
+        String counts = said(round.side(), OptionalInt.empty());
+        RoundParts parts = parts(round);
+        if (parts instanceof RoundParts.OfEachSide sides) {
+            return new TextBlock.RoundWords(round.number(), name, counts, sides.lines());
         }
-        if (round.start().isPresent()) {
-            lines.add(parts.start());
-        }
-        lines.add(instructions(round, parts));
-        if (round.start().isPresent()) {
-            lines.add(parts.end());
-        }
-        return new TextBlock.RoundWords(round.number(), lines);
+        RoundParts.OfAllSides alike = (RoundParts.OfAllSides) parts;
+        List<String> steps = new ArrayList<>();
+        alike.begun().ifPresent(begun -> steps.add(begun.start()));
+        steps.add(instructions(round, alike));
+        alike.begun().ifPresent(begun -> steps.add(begun.end()));
+        return new TextBlock.RoundWords(round.number(), name, counts, steps);
     }
 
-    /** The same, taken apart. */
-    RoundParts parts(WrittenRound round, String yarn) {
-        if (round.changes().isPresent()) {
-            List<String> sides = changes.lines(round.changes().get(), corner(round.cornerChains()));
-            return new RoundParts(head(round, yarn), "", "", "", "", "", sides, "", "");
-        }
-        boolean alone =
-                round.stretch().before().isEmpty() && round.stretch().after().isEmpty();
+    /** What is to be done, taken apart. */
+    RoundParts parts(WrittenRound round) {
         String corner = corner(round.cornerChains());
-        return new RoundParts(
-                head(round, yarn),
-                round.start().map(start -> start(start, corner)).orElse(""),
-                runs(round.stretch().before()),
-                round.stretch().group().map(group -> group(group, alone)).orElse(""),
-                runs(round.stretch().after()),
-                corner,
-                List.of(),
+        if (round instanceof WrittenRound.PuttingRight right) {
+            return new RoundParts.OfEachSide(changes.lines(right.work(), corner));
+        }
+        SideInstructions stretch = round.stretch();
+        boolean alone = stretch.before().isEmpty() && stretch.after().isEmpty();
+        return new RoundParts.OfAllSides(
+                runs(stretch.before()),
+                stretch.group().map(group -> group(group, alone)).orElse(""),
+                runs(stretch.after()),
+                chains(round.cornerChains()),
                 texts.text(round.start().isPresent() ? "round.nextSides" : "round.sides"),
-                round.start().map(this::end).orElse(""));
+                round.start().map(start -> new RoundParts.Begun(start(start, corner), end(start))));
     }
 
-    private String head(WrittenRound round, String yarn) {
-        List<String> line = new ArrayList<>();
-        line.add(texts.text("round.title", round.number(), yarn));
-        size(round.side(), OptionalInt.empty(), line);
-        return String.join(" ", line);
+    private String said(SideSize size, OptionalInt fewest) {
+        List<String> said = new ArrayList<>();
+        size(size, fewest, said);
+        return String.join(" ", said);
     }
 
     /** Whether a group is so simple that it is said without an asterisk: one stitch into each stitch of the side. */
@@ -103,7 +93,7 @@ final class RoundWording {
         return group.runs().size() == 1 && first.count() == 1 && intoTheStitchBelow;
     }
 
-    private String instructions(WrittenRound round, RoundParts parts) {
+    private String instructions(WrittenRound round, RoundParts.OfAllSides parts) {
         List<String> clauses = new ArrayList<>();
         boolean opens = round.stretch().before().isEmpty();
         if (!opens) {
@@ -116,7 +106,7 @@ final class RoundWording {
         if (!round.stretch().after().isEmpty()) {
             clauses.add(parts.toCorner());
         }
-        clauses.add(parts.corner());
+        clauses.add(corner(round.cornerChains()));
         return String.join("; ", clauses) + ". " + parts.sides();
     }
 
@@ -175,7 +165,11 @@ final class RoundWording {
     }
 
     private String corner(int chains) {
-        return texts.text("round.corner", chains, name(Stitch.CHAIN));
+        return texts.text("round.corner", chains(chains));
+    }
+
+    private String chains(int chains) {
+        return texts.text("round.run", chains, name(Stitch.CHAIN));
     }
 
     private String name(Stitch stitch) {

@@ -65,7 +65,7 @@ final class Wording {
     }
 
     RoundParts parts(WrittenRound round) {
-        return rounds.parts(round, yarns.of(pattern.yarnOf(round)));
+        return rounds.parts(round);
     }
 
     private List<TextBlock> blocks(PatternPart.Kind kind) {

@@ -92,7 +92,7 @@ class GuidePagesTest {
                         .as("pages of round " + round)
                         .hasSize(1);
                 assertThat(texts(block, "H3")).containsExactly("Round " + round);
-                RoundParts parts = PatternWriter.parts(
+                RoundParts.OfAllSides parts = (RoundParts.OfAllSides) PatternWriter.parts(
                         chart, round, new WordingOptions(options.terms(), options.counting(), options.repeats()));
                 List<String> worded = Stream.of(parts.fromCorner(), parts.repeat(), parts.toCorner())
                         .filter(part -> !part.isEmpty())
@@ -100,7 +100,7 @@ class GuidePagesTest {
                         .toList();
                 assertThat(rows(block)).containsSubsequence(worded);
                 assertThat(rows(block).stream())
-                        .contains(plain(parts.corner().replace("corner:", "")).strip());
+                        .contains(plain(parts.corner()));
             }
             OffThePage.assertNothing(read.document());
         }

@@ -54,24 +54,21 @@ class PatternWriterTest {
 
     @Test
     void aRoundCanBeTakenApart() {
-        RoundParts parts = PatternWriter.parts(TestCharts.TIDE_LADDER, 3, UK);
-        assertThat(Stream.of(
-                                parts.start(),
-                                parts.fromCorner(),
-                                parts.repeat(),
-                                parts.toCorner(),
-                                parts.corner(),
-                                parts.end())
+        RoundParts.OfAllSides parts = parts(3);
+        assertThat(parts.begun()).isEmpty();
+        assertThat(Stream.of(parts.fromCorner(), parts.repeat(), parts.toCorner(), parts.corner(), parts.sides())
                         .map(part -> part.replace(Phrasebook.NO_BREAK, ' ')))
                 .containsExactly(
-                        "",
                         "1 dc blo, 1 drop tr, 2 dc blo",
                         "*1 drop tr, 3 dc blo; repeat from * to the last 5 sts",
                         "1 drop tr, 2 dc blo, 1 drop tr, 1 dc blo",
-                        "corner: 2 ch",
-                        "");
-        assertThat(PatternWriter.parts(TestCharts.TIDE_LADDER, 1, UK).repeat().replace(Phrasebook.NO_BREAK, ' '))
-                .isEqualTo("dc blo in every stitch");
+                        "2 ch",
+                        "Work this on all four sides.");
+        assertThat(parts(1).repeat().replace(Phrasebook.NO_BREAK, ' ')).isEqualTo("dc blo in every stitch");
+    }
+
+    private static RoundParts.OfAllSides parts(int round) {
+        return (RoundParts.OfAllSides) PatternWriter.parts(TestCharts.TIDE_LADDER, round, UK);
     }
 
     @Test
