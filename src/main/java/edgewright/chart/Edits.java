@@ -105,8 +105,8 @@ public final class Edits {
             throw new IllegalArgumentException("a chart has at least one round");
         }
         List<Round> rounds = new ArrayList<>(chart.rounds().subList(0, first - 1));
-        for (Round round : chart.rounds().subList(last, chart.rounds().size())) {
-            rounds.add(movedOut(round, -gone));
+        for (int r = last + 1; r <= chart.rounds().size(); r++) {
+            rounds.add(movedOut(chart, r, r - gone));
         }
         return chart.withRounds(rounds);
     }
@@ -269,9 +269,21 @@ public final class Edits {
         List<Round> rounds = new ArrayList<>();
         for (int i = 0; i < oldNumbers.size(); i++) {
             int old = oldNumbers.get(i);
-            rounds.add(movedOut(chart.round(old), i + 1 - old));
+            rounds.add(movedOut(chart, old, i + 1));
         }
         return chart.withRounds(rounds);
+    }
+
+    /**
+     * A round under another number, every stitch in its fabric column. Round 1 gives the chart its shape, so a ragged round is
+     * evened out before it becomes the first.
+     */
+    private static Round movedOut(Chart chart, int old, int number) {
+        Chart even = chart;
+        for (Section section : Section.values()) {
+            even = number == 1 ? evenOut(even, old, section) : even;
+        }
+        return movedOut(even.round(old), number - old);
     }
 
     /** A round that goes that many rounds out (or in, if negative), every stitch in its fabric column. */
