@@ -89,8 +89,11 @@ public final class Booklet {
             TextSetter setter =
                     new TextSetter(sheet, TextStyles.of(type, sheet), new YarnChips(chart, sheet, options.edition()));
             String language = PatternPages.language(options.terms());
-            List<List<Placed>> pages = new Paginator(sheet.heightPt())
-                    .pages(new PatternPages(setter, chart, options, verdict, progress).strips());
+            PatternPages content = new PatternPages(setter, chart, options, verdict, progress);
+            List<List<Placed>> pages = new Paginator(sheet.heightPt()).pages(content.strips());
+            if (!content.problems().isEmpty() && !options.draft()) {
+                return new PublishOutcome.NotProved(content.problems());
+            }
             StructureTree structure = new StructureTree(document, language);
             HeaderFooter running = new HeaderFooter(setter, chart, options, draft);
             if (!new Press(document, sheet, type, options.edition(), structure).print(pages, running, progress)) {

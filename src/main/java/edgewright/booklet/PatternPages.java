@@ -56,6 +56,7 @@ public final class PatternPages {
     private final Tag root = Tag.document();
     private final ChartLinks links;
     private final List<ColumnSlice> body = new ArrayList<>();
+    private final List<String> problems = new ArrayList<>();
 
     public PatternPages(TextSetter setter, Chart chart, BookletOptions options, Verdict verdict, Progress progress) {
         this.setter = setter;
@@ -89,6 +90,11 @@ public final class PatternPages {
                     .set(section(root), new Anchor(BookletTexts.of("worksheet.heading"), 1)));
         }
         return withFirstPages(words);
+    }
+
+    /** What stands against the words of the strips that were set, a sentence each; none if they make the chart. */
+    List<String> problems() {
+        return List.copyOf(problems);
     }
 
     /** The chart leads to rounds that are yet to come. */
@@ -193,8 +199,9 @@ public final class PatternPages {
 
     private void proved(Tag parent, BookletOptions in) {
         if (!draft) {
-            body.addAll(
-                    new ProvedPages(setter, chart, in, progress).set(section(parent), anchor("proved.heading", in)));
+            ProvedPages proved = new ProvedPages(setter, chart, in, progress);
+            body.addAll(proved.set(section(parent), anchor("proved.heading", in)));
+            problems.addAll(proved.problems());
         }
     }
 

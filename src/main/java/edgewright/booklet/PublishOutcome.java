@@ -1,6 +1,7 @@
 package edgewright.booklet;
 
 import edgewright.check.Verdict;
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
@@ -36,6 +37,17 @@ public sealed interface PublishOutcome {
 
     /** The chart has error findings and no draft was asked for. */
     record Refused(Verdict verdict) implements PublishOutcome {}
+
+    /**
+     * The words do not make the chart, and no draft was asked for.
+     *
+     * @param problems what stands against them, a sentence each
+     */
+    record NotProved(List<String> problems) implements PublishOutcome {
+        public NotProved {
+            problems = List.copyOf(problems);
+        }
+    }
 
     /** The caller's {@code Progress} asked to stop. */
     record Cancelled() implements PublishOutcome {}

@@ -13,6 +13,9 @@ import java.util.Optional;
  * @param hundredthsMm the thickness in hundredths of a millimetre; above 0. Hooks between the listed sizes exist
  */
 public record HookSize(int hundredthsMm) implements Comparable<HookSize> {
+    /** The thickest hook that a chart file or a written pattern may name. */
+    public static final int MOST_HUNDREDTHS_MM = 100_000_000;
+
     private static final List<HookSize> LISTED = List.of(
                     200, 225, 250, 275, 300, 325, 350, 375, 400, 450, 500, 550, 600, 650, 700, 800, 900, 1000, 1200,
                     1500)

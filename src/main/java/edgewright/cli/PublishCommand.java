@@ -68,6 +68,10 @@ final class PublishCommand implements Callable<Integer> {
         if (outcome instanceof PublishOutcome.TooLarge large) {
             throw new BadInput(CommandTexts.of("publish.stitches", large.stitches(), Booklet.MOST_STITCHES));
         }
+        if (outcome instanceof PublishOutcome.NotProved no) {
+            terminal.err().println(CommandTexts.of("publish.notProved", no.problems().get(0)));
+            return ExitStatus.NO;
+        }
         if (!(outcome instanceof PublishOutcome.Published published)) {
             throw new IllegalStateException("a draft that nobody stops is published, not " + outcome);
         }

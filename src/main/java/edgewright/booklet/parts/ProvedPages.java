@@ -29,6 +29,7 @@ public final class ProvedPages {
     private final Chart chart;
     private final BookletOptions options;
     private final Progress progress;
+    private final List<String> problems = new ArrayList<>();
 
     public ProvedPages(TextSetter setter, Chart chart, BookletOptions options, Progress progress) {
         this.setter = setter;
@@ -61,6 +62,7 @@ public final class ProvedPages {
                     piece.map(plan -> BookletTexts.of("proved.how.piece", plan.changing(), agreed))
                             .orElseGet(() -> BookletTexts.of("proved.how", agreed))));
         }
+        failed.forEach(trial -> problems.addAll(trial.problems()));
         if (!failed.isEmpty()) {
             strips.addAll(setter.paragraph(
                     parent,
@@ -73,6 +75,11 @@ public final class ProvedPages {
             strips.addAll(paragraph(parent, BookletTexts.of("proved.tooLarge", MOST_STITCHES)));
         }
         return strips;
+    }
+
+    /** What stands against the words, a sentence each; none if they made the chart in every size, or were not worked yet. */
+    List<String> problems() {
+        return List.copyOf(problems);
     }
 
     /** All that is worked on a piece, corner chains not counted. */

@@ -128,9 +128,11 @@ public final class PublishCommands {
             asking.tell("news.tooLarge", large.stitches(), Booklet.MOST_STITCHES);
             return DeskTexts.of("news.notWritten", file.getFileName());
         }
-        return outcome instanceof PublishOutcome.Cancelled
-                ? DeskTexts.of("job.cancelled")
-                : DeskTexts.of("news.refused");
+        if (outcome instanceof PublishOutcome.NotProved no) {
+            asking.tell("news.notProved", no.problems().get(0));
+            return DeskTexts.of("news.notWritten", file.getFileName());
+        }
+        return outcome instanceof PublishOutcome.Cancelled ? DeskTexts.of("job.cancelled") : DeskTexts.of("news.refused");
     }
 
     private Optional<Path> where(String title, String kind, String ending) {

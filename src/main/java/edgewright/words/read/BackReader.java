@@ -62,11 +62,7 @@ final class BackReader {
     private HookSize hook(TokenCursor cursor) {
         cursor.skip(":");
         Token start = cursor.peek();
-        int whole = cursor.number(1, "back.hook");
-        if (whole > 99) {
-            throw cursor.stopAt(start, "back.hook");
-        }
-        int hundredths = 100 * whole;
+        long hundredths = 100L * cursor.number(0, "back.hook");
         if (cursor.takeSign(".")) {
             String digits = cursor.peek().text();
             int fraction = cursor.number(0, "back.hook");
@@ -76,7 +72,10 @@ final class BackReader {
             hundredths += digits.length() == 1 ? 10 * fraction : fraction;
         }
         cursor.require("back.mm", "back.hook");
-        return new HookSize(hundredths);
+        if (hundredths < 1 || hundredths > HookSize.MOST_HUNDREDTHS_MM) {
+            throw cursor.stopAt(start, "back.hook");
+        }
+        return new HookSize((int) hundredths);
     }
 
     private BackRound round(TokenCursor cursor) {
