@@ -3,6 +3,7 @@ package edgewright.cli;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
+import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.check.Checker;
 import edgewright.check.Verdict;
@@ -23,6 +24,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -60,6 +62,23 @@ final class FitCommand implements Callable<Integer> {
             defaultValue = "front",
             converter = ChoiceConverter.OfLayerCounted.class)
     private LayerCounted layer;
+
+    @ArgGroup(exclusive = false)
+    private Front front;
+
+    /** What was counted on the front of a double border, and in which round; neither is of use without the other. */
+    static final class Front {
+        @Option(names = "--front-round", descriptionKey = "front-round", paramLabel = "R", required = true)
+        private int round;
+
+        @Option(
+                names = "--front-counts",
+                descriptionKey = "front-counts",
+                paramLabel = "N,N,N,N",
+                required = true,
+                converter = PerSideConverter.class)
+        private PerSide<Integer> counts;
+    }
 
     @Option(names = "--json")
     private boolean json;
@@ -113,9 +132,35 @@ final class FitCommand implements Callable<Integer> {
     }
 
     private FitQuestion question(Chart chart) {
-        return layer == LayerCounted.BACK
-                ? piece.question(frontRound(chart), chart, counting)
-                : piece.question(file, chart, counting);
+        if (layer == LayerCounted.FRONT) {
+            if (front != null) {
+                throw new ParameterException(spec.commandLine(), CommandTexts.of("fit.frontOnly"));
+            }
+            return piece.question(file, chart, counting);
+        }
+        int round = frontRound(chart);
+        if (front == null && !piece.isSized()) {
+            throw new ParameterException(spec.commandLine(), CommandTexts.of("fit.front"));
+        }
+        if (front == null) {
+            return piece.question(round, chart, counting);
+        }
+        if (piece.isSized()) {
+            throw new ParameterException(spec.commandLine(), CommandTexts.of("fit.frontOrSize"));
+        }
+        return back(chart).question(piece.round(), piece.question(round, chart, counting).counts(), counting, repeats(chart));
+    }
+
+    /** How often the repeat is worked on the front that was counted. */
+    private PerSide<Integer> repeats(Chart chart) {
+        int last = chart.rounds().size();
+        if (front.round < 0 || front.round > last) {
+            throw new BadInput(CommandTexts.of("fit.round", CommandTexts.name(file), String.valueOf(front.round), last));
+        }
+        return back(chart)
+                .repeats(front.round, front.counts, counting)
+                .orElseThrow(() -> new BadInput(
+                        CommandTexts.of("fit.frontOpen", CommandTexts.name(file), String.valueOf(front.round))));
     }
 
     /** The round of the front that has the counts of the round of the back that was counted. */

@@ -83,6 +83,11 @@ final class PieceOption {
         return counted != null;
     }
 
+    /** Whether the counts that are wanted were stated. */
+    boolean isSized() {
+        return wish.target != null || wish.isStated();
+    }
+
     /** The round in which the piece was counted. */
     int round() {
         return counted.round;

@@ -22,6 +22,11 @@ final class SizeOption {
         @Option(names = "--repeats", paramLabel = "N,N,N,N", converter = PerSideConverter.class)
         private PerSide<Integer> repeats;
 
+        /** Whether a size was stated. */
+        boolean isStated() {
+            return sides != null || repeats != null;
+        }
+
         /** The stitches of each side as they were stated; null if they were not, or in repeats. */
         PerSide<Integer> sides() {
             return sides;

@@ -4,6 +4,7 @@ import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
 import edgewright.chart.SideShape;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 
@@ -85,10 +86,27 @@ public record BackLayer(SideShape shape, int frontRounds) {
     }
 
     /**
-     * What is asked when the sides were counted in a back round, 0 for the base round. Its answer is about front rounds, but
-     * targets and places hold for the back round as they stand; the changes are worked in the back round after it.
+     * What is asked when the sides were counted in a back round, 0 for the base round. The layers are joined stitch for stitch, so
+     * the counts that are wanted are those of the front and no others. The answer is about front rounds, but targets and places
+     * hold for the back round as they stand; the changes are worked in the back round after it.
+     *
+     * @param repeats how often the repeat is worked on each side of the front
      */
-    public FitQuestion question(int backRound, PerSide<Integer> counts, Counting counting) {
-        return FitQuestion.of(backRound == 0 ? 0 : round(backRound).frontRound(), counts, counting);
+    public FitQuestion question(int backRound, PerSide<Integer> counts, Counting counting, PerSide<Integer> repeats) {
+        int frontRound = backRound == 0 ? 0 : round(backRound).frontRound();
+        return FitQuestion.of(frontRound, counts, counting)
+                .wanting(repeats.map(m -> counting.shown(shape.stitches(frontRound, m))));
+    }
+
+    /**
+     * How often the repeat is worked on a front whose sides were counted; empty if it does not come out even on all of them.
+     *
+     * @param frontRound the round that was counted, 0 for the base round
+     */
+    public Optional<PerSide<Integer>> repeats(int frontRound, PerSide<Integer> counts, Counting counting) {
+        PerSide<OptionalInt> repeats = counts.map(count -> shape.repeats(frontRound, counting.stitches(count)));
+        return repeats.stream().allMatch(OptionalInt::isPresent)
+                ? Optional.of(repeats.map(OptionalInt::getAsInt))
+                : Optional.empty();
     }
 }

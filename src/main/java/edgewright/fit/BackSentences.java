@@ -76,7 +76,6 @@ public final class BackSentences {
         plan.changes().stream()
                 .filter(change -> change.change() != 0)
                 .forEach(change -> said.add(way(plan, change.side())));
-        said.addAll(front.nextSizes(plan));
         if (!plan.isDone()) {
             said.add(changing());
         }

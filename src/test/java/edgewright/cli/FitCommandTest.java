@@ -294,7 +294,7 @@ class FitCommandTest {
     void the_sides_may_be_counted_in_a_round_of_the_back_layer() throws IOException {
         Path chart = folder.resolve("double.border.json");
         Files.writeString(chart, Files.readString(Path.of(HERON_WALK)).replace("\"terms\"", "\"back\": {}, \"terms\""));
-        assertThat(run("fit", chart, "--layer", "back", "--at-round", 2, "--counts", "53,38,53,36"))
+        assertThat(run("fit", chart, "--layer", "back", "--at-round", 2, "--counts", "53,38,53,36", "--repeats", "2,1"))
                 .isEqualTo(new Ended(0, """
                 Counted in back round 2, stitches only: top 53, left 38, bottom 53, right 36. It has the counts of \
                 round 4 of the front.
@@ -306,13 +306,31 @@ class FitCommandTest {
                 stitches in the next corner chain. The side then has 41.
                 Right, in back round 3: 2 stitches in the corner chain, work 17, two in the next, work 18; then 2 \
                 stitches in the next corner chain. The side then has 41.
-                Top and bottom: the next sizes are 37 and 69.
-                Left and right: the next sizes are 21 and 53.
                 Make the changes in back round 3.
                 """, ""));
-        assertThat(run("fit", chart, "--layer", "back", "--at-round", 2, "--counts", "53,37", "--json")
+        assertThat(run("fit", chart, "--layer", "back", "--at-round", 2, "--counts", "53,37", "--repeats", "2,1", "--json")
                         .out())
                 .startsWith("{\n  \"round\": 2,\n");
+    }
+
+    @Test
+    void a_back_layer_is_put_right_to_the_counts_of_the_front_and_never_to_the_nearest() throws IOException {
+        Path chart = folder.resolve("double.border.json");
+        Files.writeString(chart, Files.readString(Path.of(HERON_WALK)).replace("\"terms\"", "\"back\": {}, \"terms\""));
+        Ended alone = run("fit", chart, "--layer", "back", "--at-round", 2, "--counts", "40,40");
+        assertThat(alone.status()).isEqualTo(2);
+        assertThat(alone.out()).isEmpty();
+        assertThat(alone.err()).contains("the back must have the very counts of the front");
+        // 45 stitches in the base round are the 53 of round 4: with 40 counted, the nearest size would be 37.
+        assertThat(run("fit", chart, "--layer", "back", "--at-round", 2, "--counts", "50,52", "--front-round", 0,
+                                "--front-counts", "45,45")
+                        .out())
+                .contains("Top: 50 should be 53", "Right: 52 should be 53", "Make the changes in back round 3.")
+                .doesNotContain("next sizes");
+        assertThat(run("fit", chart, "--layer", "back", "--at-round", 2, "--counts", "50,52", "--front-round", 0,
+                                "--front-counts", "45,44")
+                        .status())
+                .isEqualTo(2);
     }
 
     @Test
