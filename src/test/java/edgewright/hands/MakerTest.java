@@ -188,6 +188,16 @@ class MakerTest {
         assertThat(stop(left, base).side()).isEqualTo(Side.TOP);
     }
 
+    @Test
+    void the_side_on_which_a_round_is_joined_is_counted_like_the_others() {
+        WrittenRound.AlongSide right = (WrittenRound.AlongSide) started(4, "5b", "4b");
+        SideSize stated = new SideSize(Optional.empty(), Optional.of(PerSide.all(9).with(Side.LEFT, 10)));
+        WrittenRound wrong = new WrittenRound.AlongSide(1, "A", stated, right.stretch(), 2, right.begun());
+        assertThat(finished(pattern(right), PerSide.all(7)).total(1)).isEqualTo(36);
+        assertThat(stop(pattern(wrong), PerSide.all(7)))
+                .isEqualTo(new Stop(Reason.COUNT_NOT_MET, 1, Side.LEFT, 9, Optional.empty(), 10, 9));
+    }
+
     private static WrittenRound changed(ChangingStep... left) {
         List<ChangingStep> plain = List.of(work("9b"));
         return new WrittenRound.PuttingRight(

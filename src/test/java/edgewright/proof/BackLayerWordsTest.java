@@ -14,6 +14,8 @@ import edgewright.hands.BackFabric;
 import edgewright.hands.Stop;
 import edgewright.testing.RandomCharts;
 import edgewright.words.page.PlainText;
+import edgewright.words.tree.Instructions;
+import edgewright.words.tree.WrittenBack;
 import edgewright.words.write.PatternWriter;
 import edgewright.words.write.WordingOptions;
 import java.util.List;
@@ -109,6 +111,33 @@ class BackLayerWordsTest {
         assertThat(stop(front + tall.formatted(1) + joining).reason()).isEqualTo(Stop.Reason.CORNERS_DIFFER);
         assertThat(Prover.workText(front + low + joining, PerSide.all(7)).agrees())
                 .isTrue();
+    }
+
+    @Test
+    void a_double_border_whose_words_do_not_join_the_layers_does_not_make_the_chart() {
+        for (int i = 0; i < 20; i++) {
+            Chart chart = chart();
+            PerSide<Integer> repeats = repeats();
+            Instructions whole = PatternWriter.tree(chart, WordingOptions.of(chart).withRepeats(repeats));
+            WrittenBack back = whole.back().orElseThrow();
+            Instructions unjoined = new Instructions(
+                    whole.title(),
+                    whole.designer(),
+                    whole.notes(),
+                    whole.draft(),
+                    whole.terms(),
+                    whole.counting(),
+                    whole.hand(),
+                    whole.yarns(),
+                    whole.base(),
+                    whole.rounds(),
+                    Optional.of(new WrittenBack(back.hook(), back.base(), back.rounds(), false)));
+            int rounds = chart.rounds().size();
+            long joins = PerSide.sum(repeats.map(m -> chart.shape().stitches(rounds, m)))
+                    + 4L * chart.corner().chains();
+            ProofResult result = new Prover(chart).prove(unjoined, repeats);
+            assertThat(((ProofResult.Differs) result).differences()).containsExactly(new Difference.Joins(joins, 0));
+        }
     }
 
     private static Stop stop(String text) {

@@ -45,7 +45,44 @@ final class CountedPiece {
     }
 
     PieceOutcome outcome() {
-        FitAnswer answer = Fit.answer(chart, question());
+        if (back.isPresent()) {
+            return behindTheFront();
+        }
+        return answered(question());
+    }
+
+    /** A back layer is put right to the counts of the front, whatever is nearest, or the layers could not be joined. */
+    private PieceOutcome behindTheFront() {
+        if (piece.frontCounts().isBlank()) {
+            return PieceOutcome.saying(
+                    PieceOutcome.Mood.ASKING,
+                    DeskTexts.of("piece.ask.front"),
+                    List.of(DeskTexts.of("piece.ask.front.text")),
+                    List.of());
+        }
+        PerSide<Integer> front;
+        try {
+            front = PerSide.parse(piece.frontCounts());
+        } catch (IllegalArgumentException e) {
+            return PieceOutcome.saying(
+                    PieceOutcome.Mood.MISTAKE,
+                    DeskTexts.of("piece.mistake"),
+                    List.of(DeskTexts.of("piece.front.unread")),
+                    List.of());
+        }
+        BackLayer layer = new BackLayer(chart.shape(), chart.rounds().size());
+        return layer.repeats(piece.frontRound(), front, counting)
+                .map(repeats -> answered(
+                        layer.question(piece.countedIn().round(), counts, counting, repeats)))
+                .orElseGet(() -> PieceOutcome.saying(
+                        PieceOutcome.Mood.NO,
+                        DeskTexts.of("piece.front.open"),
+                        List.of(DeskTexts.of("piece.front.open.text", PieceTexts.round(piece.frontRound()))),
+                        List.of()));
+    }
+
+    private PieceOutcome answered(FitQuestion question) {
+        FitAnswer answer = Fit.answer(chart, question);
         return answer instanceof FitPlan plan ? planned(plan) : refused((FitRefusal) answer);
     }
 

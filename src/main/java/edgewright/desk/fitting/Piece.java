@@ -50,6 +50,8 @@ public final class Piece {
     private Ties ties = Ties.OPPOSITE;
     private String swatchStitches = "";
     private String swatchRounds = "";
+    private int frontRound;
+    private String frontCounts = "";
     private String ratioStitches = "3";
     private String ratioRows = "4";
     private PieceOutcome outcome;
@@ -83,6 +85,7 @@ public final class Piece {
         Swatch swatch = chart.making().swatch().orElse(GUESS);
         swatchStitches = DeskTexts.of("piece.decimal", swatch.stitchesIn10Cm());
         swatchRounds = DeskTexts.of("piece.decimal", swatch.roundsIn10Cm());
+        frontRound = 0;
         steps.clear();
     }
 
@@ -183,7 +186,26 @@ public final class Piece {
         return steps.values().stream().allMatch(step -> step == 0);
     }
 
-    public String swatchStitches() {
+    /** The round of the front of a double border in which its sides were counted, 0 for the base round. */
+    int frontRound() {
+        return frontRound;
+    }
+
+    /** What was counted there, as it was typed: four numbers, or two; empty at first. */
+    String frontCounts() {
+        return frontCounts;
+    }
+
+    /** What was counted on the front. A back layer is put right to it. */
+    void front(int inRound, String counts) {
+        if (frontRound != inRound || !frontCounts.equals(counts)) {
+            frontRound = inRound;
+            frontCounts = counts;
+            changed();
+        }
+    }
+
+    String swatchStitches() {
         return swatchStitches;
     }
 

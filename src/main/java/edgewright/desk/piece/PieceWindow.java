@@ -21,6 +21,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import javax.swing.DefaultComboBoxModel;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
@@ -49,6 +50,9 @@ public final class PieceWindow extends JDialog {
     private final JComboBox<Piece.CountedIn> round = new JComboBox<>();
     private final JLabel roundLabel = Forms.label("piece.countedIn", round);
     private final JComboBox<Counting> counting = new JComboBox<>(Counting.values());
+    private final JPanel front = new JPanel(new MigLayout("insets 0, gap 6"));
+    private final JTextField frontCounts = new JTextField(12);
+    private final JComboBox<Integer> frontRound = new JComboBox<>();
     private final JPanel ratio = row("[][66!, fill][][66!, fill][]");
     private final JTextArea size = Forms.prose("");
     private boolean following;
@@ -132,6 +136,16 @@ public final class PieceWindow extends JDialog {
         above.add(roundLabel);
         above.add(round, "wmin 90");
         above.add(counting, "wmin 90");
+        front.add(Forms.label("piece.front", frontCounts));
+        frontCounts.setName("piece.front");
+        front.add(frontCounts, "wmin 120");
+        frontRound.setName("piece.frontRound");
+        frontRound.getAccessibleContext().setAccessibleName(DeskTexts.of("piece.front.round"));
+        frontRound.setRenderer(Forms.renderer((Integer in) -> PieceTexts.round(in)));
+        frontRound.addActionListener(event -> countFront());
+        front.add(frontRound, "wmin 90");
+        onTyping(this::countFront, frontCounts);
+        above.add(front, "newline, span");
         JTextField stitches = number("piece.ratio.stitches", piece.ratioStitches());
         JTextField rows = number("piece.ratio.rows", piece.ratioRows());
         onTyping(() -> piece.ratio(stitches.getText(), rows.getText()), stitches, rows);
@@ -203,6 +217,12 @@ public final class PieceWindow extends JDialog {
         return field;
     }
 
+    private void countFront() {
+        if (!following && frontRound.getSelectedItem() instanceof Integer in) {
+            piece.front(in, frontCounts.getText());
+        }
+    }
+
     private static void onTyping(Runnable deed, JTextField... fields) {
         for (JTextField field : fields) {
             field.getDocument().addDocumentListener(new TypingListener(deed));
@@ -228,6 +248,8 @@ public final class PieceWindow extends JDialog {
                     .forEach(back -> all.add(new Piece.CountedIn(true, back.number())));
         }
         round.setModel(new DefaultComboBoxModel<>(all.toArray(Piece.CountedIn[]::new)));
+        frontRound.setModel(new DefaultComboBoxModel<>(
+                IntStream.rangeClosed(0, rounds).boxed().toArray(Integer[]::new)));
     }
 
     private void follow() {
@@ -245,6 +267,8 @@ public final class PieceWindow extends JDialog {
         roundLabel.setVisible(counted);
         counting.setVisible(counted);
         ratio.setVisible(piece.way() == Piece.Way.ROWS);
+        front.setVisible(counted && piece.countedIn().back());
+        frontRound.setSelectedItem(piece.frontRound());
         String said = String.join(" ", piece.outcome().size());
         if (!size.getText().equals(said)) {
             size.setText(said);

@@ -183,6 +183,18 @@ class PieceTest {
         piece.lay(CHART.withMaking(CHART.making().withBack(Optional.of(Back.DEFAULT))));
         piece.countIn(new Piece.CountedIn(true, 2));
         type("52", "51", "51", "51");
+        assertThat(piece.outcome().mood()).isEqualTo(PieceOutcome.Mood.ASKING);
+        assertThat(piece.outcome().headline()).isEqualTo("What counts has the front?");
+        piece.front(0, "43, 4");
+        assertThat(piece.outcome().mood()).isEqualTo(PieceOutcome.Mood.NO);
+        piece.front(0, "43");
+        assertThat(piece.outcome().mood()).isEqualTo(PieceOutcome.Mood.MISTAKE);
+        // One repeat less than the nearest size: what the front has is owed, not what is near.
+        piece.front(0, "39, 43");
+        assertThat(piece.outcome().sides())
+                .extracting(PieceOutcome.OfSide::wanted)
+                .containsExactly(47, 51, 47, 51);
+        piece.front(8, "59, 59");
         assertThat(piece.outcome().sides())
                 .extracting(PieceOutcome.OfSide::wanted)
                 .containsExactly(51, 51, 51, 51);
