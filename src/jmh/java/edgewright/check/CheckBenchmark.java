@@ -108,7 +108,7 @@ public class CheckBenchmark {
     private static Chart withoutFindings(Chart chart) {
         Verdict verdict = Checker.check(chart);
         List<Place> places = verdict.findings().stream()
-                .map(finding -> finding.where().stitch().orElseThrow())
+                .map(finding -> finding.place().oneStitch().orElseThrow())
                 .toList();
         return Edits.setStitches(chart, places, Stitch.BACK_LOOP);
     }

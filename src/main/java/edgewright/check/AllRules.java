@@ -16,13 +16,14 @@ final class AllRules {
     static final ChainAtCorner CHAIN_AT_CORNER = new ChainAtCorner();
     static final OtherYarn OTHER_YARN = new OtherYarn();
     static final DeepGap DEEP_GAP = new DeepGap();
+    static final UnseenLong UNSEEN_LONG = new UnseenLong();
     static final LooseRun LOOSE_RUN = new LooseRun();
     static final RaggedSection RAGGED_SECTION = new RaggedSection();
     static final UnclosedSide UNCLOSED_SIDE = new UnclosedSide();
     static final LowContrast LOW_CONTRAST = new LowContrast();
 
     /** The rules about one stitch, in the order in which the findings of a stitch stand: errors first. */
-    static final List<StitchRule> ABOUT_STITCHES = List.of(
+    static final List<StitchRule<?>> ABOUT_STITCHES = List.of(
             NO_ROUND_BELOW,
             PAST_CORNER,
             COVERED_LOOP,
@@ -32,10 +33,11 @@ final class AllRules {
             LANDS_ON_CORNER_CHAIN,
             CHAIN_AT_CORNER,
             OTHER_YARN,
-            DEEP_GAP);
+            DEEP_GAP,
+            UNSEEN_LONG);
 
     /** Every rule, sorted by id. */
-    static final List<Rule> BY_ID = Stream.concat(
+    static final List<Rule<?>> BY_ID = Stream.<Rule<?>>concat(
                     ABOUT_STITCHES.stream(), Stream.of(LOOSE_RUN, RAGGED_SECTION, UNCLOSED_SIDE, LOW_CONTRAST))
             .sorted(Comparator.comparing(Rule::id))
             .toList();
@@ -56,6 +58,7 @@ final class AllRules {
                 | LANDS_ON_CORNER_CHAIN.flagged(look)
                 | CHAIN_AT_CORNER.flagged(look)
                 | OTHER_YARN.flagged(look)
-                | DEEP_GAP.flagged(look);
+                | DEEP_GAP.flagged(look)
+                | UNSEEN_LONG.flagged(look);
     }
 }

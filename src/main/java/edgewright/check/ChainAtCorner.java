@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** A chain as the first or last stitch of a side: nothing is then worked into the corner below to hold the corner. */
-final class ChainAtCorner implements StitchRule {
+final class ChainAtCorner implements StitchRule<Violation.ChainAtCorner> {
     @Override
     public String id() {
         return "chain-at-corner";
@@ -23,12 +23,12 @@ final class ChainAtCorner implements StitchRule {
     }
 
     @Override
-    public List<Object> values(Chart chart, Place place) {
-        return List.of(PastCorner.cornerOf(place));
+    public Violation.ChainAtCorner violation(Chart chart, Place stitch) {
+        return new Violation.ChainAtCorner(stitch);
     }
 
     @Override
-    public List<Stream<Remedy>> remedies(Verdict verdict, Violation flag) {
-        return List.of(Remedies.fillIn(flag.place()));
+    public List<Stream<RemedyEdit>> remedies(Verdict verdict, Violation.ChainAtCorner violation) {
+        return List.of(Remedies.fillIn(violation.stitch()));
     }
 }

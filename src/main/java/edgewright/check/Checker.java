@@ -55,24 +55,24 @@ public final class Checker {
             }
         }
         RoundJudge judge = new RoundJudge(chart);
-        Violation[][] byRound = new Violation[rounds.size()][];
+        RuleBreach<?>[][] byRound = new RuleBreach<?>[rounds.size()][];
         for (int i = 0; i < byRound.length; i++) {
-            byRound[i] = judge.flags(i + 1);
+            byRound[i] = judge.breaches(i + 1);
         }
-        List<Violation> unclosed = baseStitches
-                .map(stitches -> AllRules.UNCLOSED_SIDE.flags(shape, stitches))
+        List<RuleBreach<?>> unclosed = baseStitches
+                .map(stitches -> AllRules.UNCLOSED_SIDE.breaches(shape, stitches))
                 .orElse(List.of());
         return new Verdict(
                 chart,
                 baseStitches,
-                new Verdict.Parts(unclosed, AllRules.LOW_CONTRAST.flags(chart), byRound, judge.longs()));
+                new Verdict.Parts(unclosed, AllRules.LOW_CONTRAST.breaches(chart), byRound, judge.longs()));
     }
 
     private static Verdict ragged(Chart chart, Optional<PerSide<Integer>> baseStitches) {
         return new Verdict(
                 chart,
                 baseStitches,
-                new Verdict.Parts(AllRules.RAGGED_SECTION.flags(chart), List.of(), new Violation[0][], 0));
+                new Verdict.Parts(AllRules.RAGGED_SECTION.breaches(chart), List.of(), new RuleBreach<?>[0][], 0));
     }
 
     private static Verdict recheckRounds(Verdict before, Chart edited) {
@@ -83,17 +83,18 @@ public final class Checker {
             return ragged(edited, before.baseStitches());
         }
         Verdict.Parts parts = before.parts();
-        Violation[][] byRound = Arrays.copyOf(parts.byRound(), now.size());
+        RuleBreach<?>[][] byRound = Arrays.copyOf(parts.byRound(), now.size());
         RoundJudge judge = new RoundJudge(edited);
         int touched = Math.min(changed.end() + REACH, now.size());
         for (int i = changed.start(); i < touched; i++) {
-            byRound[i] = judge.flags(i + 1);
+            byRound[i] = judge.breaches(i + 1);
         }
         int longs = parts.longs()
                 - longs(old, changed.start(), changed.endBefore())
                 + longs(now, changed.start(), changed.end());
-        List<Violation> contrast =
-                hasSameYarns(before.chart(), edited, changed) ? parts.contrast() : AllRules.LOW_CONTRAST.flags(edited);
+        List<RuleBreach<?>> contrast = hasSameYarns(before.chart(), edited, changed)
+                ? parts.contrast()
+                : AllRules.LOW_CONTRAST.breaches(edited);
         return new Verdict(edited, before.baseStitches(), new Verdict.Parts(parts.outside(), contrast, byRound, longs));
     }
 

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** A long stitch directly above a long stitch, which lies in front of the loop that the upper one wants. */
-final class CoveredLoop implements StitchRule {
+final class CoveredLoop implements StitchRule<Violation.CoveredLoop> {
     @Override
     public String id() {
         return "covered-loop";
@@ -23,15 +23,15 @@ final class CoveredLoop implements StitchRule {
     }
 
     @Override
-    public List<Object> values(Chart chart, Place place) {
-        return List.of(place.round() - 1);
+    public Violation.CoveredLoop violation(Chart chart, Place stitch) {
+        return new Violation.CoveredLoop(stitch);
     }
 
     @Override
-    public List<Stream<Remedy>> remedies(Verdict verdict, Violation flag) {
+    public List<Stream<RemedyEdit>> remedies(Verdict verdict, Violation.CoveredLoop violation) {
         return List.of(
-                Remedies.takeOut(flag.place()),
-                Remedies.move(verdict, flag.place()),
-                Remedies.backLoopBelow(verdict, flag.place()));
+                Remedies.takeOut(verdict, violation.stitch()),
+                Remedies.move(verdict, violation.stitch()),
+                Remedies.backLoopBelow(verdict, violation.stitch()));
     }
 }

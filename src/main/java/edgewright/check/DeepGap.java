@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** A chain directly above a chain inside the side: a hole two rounds high. A chain above a corner chain is another matter. */
-final class DeepGap implements StitchRule {
+final class DeepGap implements StitchRule<Violation.DeepGap> {
     @Override
     public String id() {
         return "deep-gap";
@@ -23,12 +23,12 @@ final class DeepGap implements StitchRule {
     }
 
     @Override
-    public List<Object> values(Chart chart, Place place) {
-        return List.of(place.round() - 1);
+    public Violation.DeepGap violation(Chart chart, Place stitch) {
+        return new Violation.DeepGap(stitch);
     }
 
     @Override
-    public List<Stream<Remedy>> remedies(Verdict verdict, Violation flag) {
-        return List.of(Remedies.fillIn(flag.place()), Remedies.backLoopBelow(verdict, flag.place()));
+    public List<Stream<RemedyEdit>> remedies(Verdict verdict, Violation.DeepGap violation) {
+        return List.of(Remedies.fillIn(violation.stitch()), Remedies.backLoopBelow(verdict, violation.stitch()));
     }
 }

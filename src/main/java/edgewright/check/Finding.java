@@ -1,52 +1,56 @@
 package edgewright.check;
 
+import edgewright.chart.Place;
+import edgewright.chart.Section;
+import edgewright.chart.Side;
 import java.util.List;
-import java.util.Objects;
 
 /**
  * That a chart breaks a rule somewhere, as data; {@link FindingSentences} makes the sentence.
  *
- * <p>Two findings are equal if they have the same rule, place and values: remedies follow from the finding and its chart.
+ * <p>Two findings are equal if they have the same rule and the same violation of it: remedies follow from the finding and its
+ * chart.
  */
 public final class Finding {
-    private final Violation flag;
+    private final RuleBreach<?> breach;
     private final Verdict verdict;
     /** Worked out when first asked for, since each has to be tried. Whoever is second does it again, to the same result. */
     private List<Remedy> remedies;
 
-    Finding(Violation flag, Verdict verdict) {
-        this.flag = flag;
+    Finding(RuleBreach<?> breach, Verdict verdict) {
+        this.breach = breach;
         this.verdict = verdict;
     }
 
     /** The id of the rule that is broken. */
     public String rule() {
-        return flag.rule().id();
+        return breach.rule().id();
     }
 
     /** The weight of that rule. */
     public Severity severity() {
-        return flag.rule().severity();
+        return breach.rule().severity();
     }
 
     /** What the finding is about. */
-    public FindingPlace where() {
-        return flag.where();
+    public FindingPlace place() {
+        return breach.place();
     }
 
-    /** What the sentence has to name, in the order in which the sentence of this rule takes it. */
-    public List<Object> values() {
-        return flag.values();
+    /** How the rule is broken there. */
+    public Violation violation() {
+        return breach.violation();
     }
 
     /**
-     * The edits that help, best first; each was tried on the chart, did away with this finding and brought no error. May be
-     * empty.
+     * The edits that help; each was tried on the chart, did away with this finding and brought no other, neither error nor
+     * warning. They stand in the order of how many cells of the fabric change their colour, least first; one that leaves the
+     * fabric as it is and has a rule say less in the whole chart stands last. May be empty.
      */
     public List<Remedy> remedies() {
         List<Remedy> known = remedies;
         if (known == null) {
-            known = RemedyTrial.serving(verdict, flag);
+            known = RemedyTrial.serving(verdict, breach);
             remedies = known;
         }
         return known;
@@ -54,24 +58,36 @@ public final class Finding {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Finding that
-                && rule().equals(that.rule())
-                && where().equals(that.where())
-                && values().equals(that.values());
+        return other instanceof Finding that && breach.equals(that.breach);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(rule(), where(), values());
+        return breach.hashCode();
     }
 
     @Override
     public String toString() {
-        StringBuilder text = new StringBuilder(rule());
-        where().round().ifPresent(round -> text.append(", round ").append(round));
-        where().section().ifPresent(section -> text.append(", ").append(section.member()));
-        where().place().ifPresent(place -> text.append(' ').append(place));
-        where().side().ifPresent(side -> text.append(", ").append(side));
-        return text.toString();
+        return place().accept(new FindingPlace.Visitor<String>() {
+            @Override
+            public String stitch(Place stitch) {
+                return rule() + ", " + stitch;
+            }
+
+            @Override
+            public String section(int round, Section section) {
+                return rule() + ", round " + round + ", " + section.member();
+            }
+
+            @Override
+            public String round(int round) {
+                return rule() + ", round " + round;
+            }
+
+            @Override
+            public String side(Side side) {
+                return rule() + ", " + side;
+            }
+        });
     }
 }

@@ -6,50 +6,93 @@ import edgewright.chart.Side;
 import java.util.Optional;
 import java.util.OptionalInt;
 
-/**
- * What a finding is about: a stitch, a section of a round, a whole round, a side, or the chart. Whatever is not meant is
- * empty.
- *
- * @param round counted outwards from 1
- * @param place counted from 1 in its section, in working order; only with a section and a round
- */
-public record FindingPlace(OptionalInt round, Optional<Section> section, OptionalInt place, Optional<Side> side) {
-    private static final FindingPlace CHART =
-            new FindingPlace(OptionalInt.empty(), Optional.empty(), OptionalInt.empty(), Optional.empty());
-
+/** What a finding is about: one stitch, a section of a round, a whole round, or a side of the piece in every round. */
+public sealed interface FindingPlace {
     /** One stitch of the chart. */
-    public static FindingPlace at(Place place) {
-        return new FindingPlace(
-                OptionalInt.of(place.round()),
-                Optional.of(place.section()),
-                OptionalInt.of(place.place()),
-                Optional.empty());
+    record OfStitch(Place stitch) implements FindingPlace {
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.stitch(stitch);
+        }
     }
 
-    /** A section of a round, as a whole. */
-    public static FindingPlace inSection(int round, Section section) {
-        return new FindingPlace(OptionalInt.of(round), Optional.of(section), OptionalInt.empty(), Optional.empty());
+    /**
+     * A section of a round, as a whole.
+     *
+     * @param round counted outwards from 1
+     */
+    record OfSection(int round, Section section) implements FindingPlace {
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.section(round, section);
+        }
     }
 
-    /** A round as a whole. */
-    public static FindingPlace inRound(int round) {
-        return new FindingPlace(OptionalInt.of(round), Optional.empty(), OptionalInt.empty(), Optional.empty());
+    /**
+     * A round as a whole.
+     *
+     * @param round counted outwards from 1
+     */
+    record OfRound(int round) implements FindingPlace {
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.round(round);
+        }
     }
 
     /** A side of the piece, in every round. */
-    public static FindingPlace onSide(Side side) {
-        return new FindingPlace(OptionalInt.empty(), Optional.empty(), OptionalInt.empty(), Optional.of(side));
+    record OfSide(Side side) implements FindingPlace {
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.side(side);
+        }
     }
 
-    /** The chart as a whole. */
-    public static FindingPlace chart() {
-        return CHART;
+    /** What is to be done with each kind of place; whoever forgets one does not compile. */
+    interface Visitor<R> {
+        /** For one stitch. */
+        R stitch(Place stitch);
+
+        /** For a section of a round. */
+        R section(int round, Section section);
+
+        /** For a whole round. */
+        R round(int round);
+
+        /** For a side. */
+        R side(Side side);
     }
+
+    /** Has the visitor do what it does with this kind of place. */
+    <R> R accept(Visitor<R> visitor);
 
     /** The stitch that is meant; empty if it is more than one stitch. */
-    public Optional<Place> stitch() {
-        return place.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new Place(round.orElseThrow(), section.orElseThrow(), place.getAsInt()));
+    default Optional<Place> oneStitch() {
+        return this instanceof OfStitch of ? Optional.of(of.stitch()) : Optional.empty();
+    }
+
+    /** The round that is meant or that holds what is meant, counted outwards from 1; empty for a side. */
+    default OptionalInt inRound() {
+        return accept(new Visitor<>() {
+            @Override
+            public OptionalInt stitch(Place stitch) {
+                return OptionalInt.of(stitch.round());
+            }
+
+            @Override
+            public OptionalInt section(int round, Section section) {
+                return OptionalInt.of(round);
+            }
+
+            @Override
+            public OptionalInt round(int round) {
+                return OptionalInt.of(round);
+            }
+
+            @Override
+            public OptionalInt side(Side side) {
+                return OptionalInt.empty();
+            }
+        });
     }
 }

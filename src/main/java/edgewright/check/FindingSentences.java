@@ -1,15 +1,12 @@
 package edgewright.check;
 
-import edgewright.chart.Colour;
 import edgewright.chart.CornerEnd;
 import edgewright.chart.Place;
 import edgewright.chart.Section;
 import edgewright.chart.Side;
 import edgewright.chart.Yarn;
 import java.text.MessageFormat;
-import java.util.List;
 import java.util.Locale;
-import java.util.OptionalInt;
 import java.util.ResourceBundle;
 
 /** Says findings, remedies and places in words, from the bundle {@code edgewright/check/sentences}. */
@@ -37,68 +34,65 @@ public final class FindingSentences {
         return in(Locale.ENGLISH);
     }
 
-    /** One sentence: what is wrong and why hands cannot do it. It does not say where; see {@link #of(Where)}. */
+    /** One sentence: what is wrong and why hands cannot do it. It does not say where; see {@link #of(FindingPlace)}. */
     public String of(Finding finding) {
-        return sentence("rule." + finding.rule(), finding.values());
+        return finding.violation().accept(new ViolationSentences(this));
     }
 
-    /** What the remedy does, as on a button, without a full stop. */
+    /** What the remedy does and how much of the fabric then looks otherwise, without a full stop. */
     public String of(Remedy remedy) {
-        return sentence("remedy." + remedy.id(), remedy.values());
+        return text("remedy", action(remedy), remedy.changedCells());
+    }
+
+    /** What the remedy does alone, as in the name of an edit, without a full stop. */
+    public String action(Remedy remedy) {
+        return remedy.edit().accept(new RemedySentences(this));
     }
 
     /** Where a finding is, with a capital letter and without a full stop. */
-    public String of(FindingPlace where) {
-        if (where.stitch().isPresent()) {
-            Place place = where.stitch().get();
-            return sentence("where.stitch", List.of(place.round(), place.section(), place.place()));
-        }
-        if (where.section().isPresent()) {
-            return sentence(
-                    "where.section",
-                    List.of(where.round().orElseThrow(), where.section().get()));
-        }
-        if (where.round().isPresent()) {
-            return sentence("where.round", List.of(where.round().getAsInt()));
-        }
-        return where.side()
-                .map(side -> sentence("where.side", List.of(side)))
-                .orElseGet(() -> sentence("where.chart", List.of()));
+    public String of(FindingPlace place) {
+        return place.accept(new FindingPlace.Visitor<String>() {
+            @Override
+            public String stitch(Place stitch) {
+                return text("where.stitch", stitch.round(), of(stitch.section()), stitch.place());
+            }
+
+            @Override
+            public String section(int round, Section section) {
+                return text("where.section", round, of(section));
+            }
+
+            @Override
+            public String round(int round) {
+                return text("where.round", round);
+            }
+
+            @Override
+            public String side(Side side) {
+                return text("where.side", bundle.getString("side." + side));
+            }
+        });
     }
 
     /** The name of a rule, as a heading. */
     public String title(String rule) {
-        return sentence("title." + rule, List.of());
+        return text("title." + rule);
     }
 
-    private String sentence(String key, List<Object> values) {
-        Object[] said = values.stream().map(this::said).toArray();
-        return new MessageFormat(bundle.getString(key), locale).format(said);
+    String of(CornerEnd corner) {
+        return bundle.getString("corner." + corner);
     }
 
-    /** A value as the sentences take it: a number, or the words for anything else. */
-    private Object said(Object value) {
-        if (value instanceof Integer) {
-            return value;
-        }
-        if (value instanceof OptionalInt number) {
-            return number.orElse(0);
-        }
-        if (value instanceof CornerEnd corner) {
-            return bundle.getString("corner." + corner);
-        }
-        if (value instanceof Section section) {
-            return bundle.getString("section." + section);
-        }
-        if (value instanceof Side side) {
-            return bundle.getString("side." + side);
-        }
-        if (value instanceof Yarn yarn) {
-            return sentence("yarn", List.of(yarn.name(), yarn.id()));
-        }
-        if (value instanceof String || value instanceof Colour) {
-            return value.toString();
-        }
-        throw new IllegalArgumentException("no words for " + value);
+    String of(Yarn yarn) {
+        return text("yarn", yarn.name(), yarn.id());
+    }
+
+    /** A text with numbers and words in its gaps. */
+    String text(String key, Object... numbersAndWords) {
+        return new MessageFormat(bundle.getString(key), locale).format(numbersAndWords);
+    }
+
+    private String of(Section section) {
+        return bundle.getString("section." + section);
     }
 }

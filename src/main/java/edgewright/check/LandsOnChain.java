@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** A long stitch that lands on a chain inside the side, where there is a gap and no stitch. */
-final class LandsOnChain implements StitchRule {
+final class LandsOnChain implements StitchRule<Violation.LandsOnChain> {
     @Override
     public String id() {
         return "lands-on-chain";
@@ -23,15 +23,15 @@ final class LandsOnChain implements StitchRule {
     }
 
     @Override
-    public List<Object> values(Chart chart, Place place) {
-        return List.of(place.round() - 2);
+    public Violation.LandsOnChain violation(Chart chart, Place stitch) {
+        return new Violation.LandsOnChain(stitch);
     }
 
     @Override
-    public List<Stream<Remedy>> remedies(Verdict verdict, Violation flag) {
+    public List<Stream<RemedyEdit>> remedies(Verdict verdict, Violation.LandsOnChain violation) {
         return List.of(
-                Remedies.backLoopTwoBelow(verdict, flag.place()),
-                Remedies.takeOut(flag.place()),
-                Remedies.move(verdict, flag.place()));
+                Remedies.backLoopTwoBelow(verdict, violation.stitch()),
+                Remedies.takeOut(verdict, violation.stitch()),
+                Remedies.move(verdict, violation.stitch()));
     }
 }

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** A long stitch that lands in a corner chain, in a chart that keeps its corner chains free of long stitches. */
-final class LandsOnCornerChain implements StitchRule {
+final class LandsOnCornerChain implements StitchRule<Violation.LandsOnCornerChain> {
     @Override
     public String id() {
         return "lands-on-corner-chain";
@@ -23,13 +23,15 @@ final class LandsOnCornerChain implements StitchRule {
     }
 
     @Override
-    public List<Object> values(Chart chart, Place place) {
-        return List.of(PastCorner.cornerOf(place), place.round() - 2);
+    public Violation.LandsOnCornerChain violation(Chart chart, Place stitch) {
+        return new Violation.LandsOnCornerChain(stitch);
     }
 
     @Override
-    public List<Stream<Remedy>> remedies(Verdict verdict, Violation flag) {
+    public List<Stream<RemedyEdit>> remedies(Verdict verdict, Violation.LandsOnCornerChain violation) {
         return List.of(
-                Remedies.allowCornerChains(), Remedies.takeOut(flag.place()), Remedies.move(verdict, flag.place()));
+                Remedies.allowCornerChains(),
+                Remedies.takeOut(verdict, violation.stitch()),
+                Remedies.move(verdict, violation.stitch()));
     }
 }

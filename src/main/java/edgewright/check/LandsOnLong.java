@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** A long stitch that lands on a long stitch, in a chart that does not allow stacking. */
-final class LandsOnLong implements StitchRule {
+final class LandsOnLong implements StitchRule<Violation.LandsOnLong> {
     @Override
     public String id() {
         return "lands-on-long";
@@ -23,16 +23,16 @@ final class LandsOnLong implements StitchRule {
     }
 
     @Override
-    public List<Object> values(Chart chart, Place place) {
-        return List.of(place.round() - 2);
+    public Violation.LandsOnLong violation(Chart chart, Place stitch) {
+        return new Violation.LandsOnLong(stitch);
     }
 
     @Override
-    public List<Stream<Remedy>> remedies(Verdict verdict, Violation flag) {
+    public List<Stream<RemedyEdit>> remedies(Verdict verdict, Violation.LandsOnLong violation) {
         return List.of(
                 Remedies.allowStacking(),
-                Remedies.takeOut(flag.place()),
-                Remedies.move(verdict, flag.place()),
-                Remedies.backLoopTwoBelow(verdict, flag.place()));
+                Remedies.takeOut(verdict, violation.stitch()),
+                Remedies.move(verdict, violation.stitch()),
+                Remedies.backLoopTwoBelow(verdict, violation.stitch()));
     }
 }

@@ -1,7 +1,6 @@
 package edgewright.check;
 
 import edgewright.chart.Chart;
-import edgewright.chart.Edits;
 import edgewright.chart.Place;
 import edgewright.chart.Round;
 import edgewright.chart.Stitch;
@@ -14,9 +13,9 @@ import java.util.stream.Stream;
 
 /**
  * More long stitches side by side than the chart's {@code looseRun}: the stitches that they skip hang loose behind them.
- * {@link LongRun} says what a run is. One flag a run, at its first stitch.
+ * {@link LongRun} says what a run is. One breach a run, at its first stitch.
  */
-final class LooseRun implements Rule {
+final class LooseRun implements Rule<Violation.LooseRun> {
     @Override
     public String id() {
         return "loose-run";
@@ -27,40 +26,29 @@ final class LooseRun implements Rule {
         return Severity.WARNING;
     }
 
-    /** The flags of a round of a chart that is not ragged, in working order. */
-    List<Violation> flags(Round round, int number, int looseRun) {
-        return LongRun.longerThan(looseRun, round, number).stream()
-                .map(run -> Violation.at(this, run.first(), run.length(), looseRun))
-                .toList();
+    /** The breaches of a round of a chart that is not ragged, in working order. */
+    List<RuleBreach<?>> breaches(Round round, int number, int looseRun) {
+        List<RuleBreach<?>> breaches = new ArrayList<>();
+        for (LongRun run : LongRun.longerThan(looseRun, round, number)) {
+            breaches.add(new RuleBreach<>(this, new Violation.LooseRun(run.first(), run.length(), looseRun)));
+        }
+        return breaches;
     }
 
     @Override
-    public List<Stream<Remedy>> remedies(Verdict verdict, Violation flag) {
+    public List<Stream<RemedyEdit>> remedies(Verdict verdict, Violation.LooseRun loose) {
         Chart chart = verdict.chart();
-        int looseRun = chart.rules().looseRun();
-        int number = flag.place().round();
-        Optional<LongRun> run = LongRun.longerThan(looseRun, chart.round(number), number).stream()
-                .filter(candidate -> candidate.first().equals(flag.place()))
+        int number = loose.stitch().round();
+        Optional<LongRun> run = LongRun.longerThan(loose.allowed(), chart.round(number), number).stream()
+                .filter(candidate -> candidate.first().equals(loose.stitch()))
                 .findFirst();
-        return run.map(found -> List.of(breakUp(chart, found), allow(found))).orElse(List.of());
-    }
-
-    private static Stream<Remedy> breakUp(Chart chart, LongRun run) {
-        Set<Place> breaks = breaks(chart, run);
-        return Stream.of(new Remedy(
-                "break-run", List.of(breaks.size()), edited -> Edits.setStitches(edited, breaks, Stitch.BACK_LOOP)));
-    }
-
-    private static Stream<Remedy> allow(LongRun run) {
-        return run.length().stream()
-                .mapToObj(length -> new Remedy(
-                        "allow-run",
-                        List.of(length),
-                        edited -> edited.withRules(edited.rules().withLooseRun(length))));
+        return List.of(
+                run.stream().map(found -> new RemedyEdit.BreakRun(breaks(chart, found))),
+                loose.length().stream().mapToObj(RemedyEdit.AllowRun::new));
     }
 
     /** Where back-loop stitches leave no run too long among these stitches: few of them, the pieces about as long. */
-    private static Set<Place> breaks(Chart chart, LongRun run) {
+    static Set<Place> breaks(Chart chart, LongRun run) {
         int looseRun = chart.rules().looseRun();
         int number = run.first().round();
         Set<Place> breaks = new TreeSet<>();

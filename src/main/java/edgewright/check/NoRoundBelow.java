@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** A long stitch in round 1: there is no round two below it. Round 2 lands on the base round, which is fine. */
-final class NoRoundBelow implements StitchRule {
+final class NoRoundBelow implements StitchRule<Violation.NoRoundBelow> {
     @Override
     public String id() {
         return "no-round-below";
@@ -23,12 +23,12 @@ final class NoRoundBelow implements StitchRule {
     }
 
     @Override
-    public List<Object> values(Chart chart, Place place) {
-        return List.of();
+    public Violation.NoRoundBelow violation(Chart chart, Place stitch) {
+        return new Violation.NoRoundBelow(stitch);
     }
 
     @Override
-    public List<Stream<Remedy>> remedies(Verdict verdict, Violation flag) {
-        return List.of(Remedies.move(verdict, flag.place()), Remedies.takeOut(flag.place()));
+    public List<Stream<RemedyEdit>> remedies(Verdict verdict, Violation.NoRoundBelow violation) {
+        return List.of(Remedies.move(verdict, violation.stitch()), Remedies.takeOut(verdict, violation.stitch()));
     }
 }

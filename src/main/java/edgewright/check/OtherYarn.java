@@ -1,9 +1,7 @@
 package edgewright.check;
 
 import edgewright.chart.Chart;
-import edgewright.chart.Edits;
 import edgewright.chart.Place;
-import edgewright.chart.Yarn;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -11,7 +9,7 @@ import java.util.stream.Stream;
  * A long stitch that lands on a round worked in another yarn, so that it is no line of its own colour. A corner chain belongs
  * to its round. The base round has no yarn in the chart, so nothing is said of round 2.
  */
-final class OtherYarn implements StitchRule {
+final class OtherYarn implements StitchRule<Violation.OtherYarn> {
     @Override
     public String id() {
         return "other-yarn";
@@ -28,17 +26,16 @@ final class OtherYarn implements StitchRule {
     }
 
     @Override
-    public List<Object> values(Chart chart, Place place) {
-        return List.of(chart.yarnOf(place.round()), place.round() - 2, chart.yarnOf(place.round() - 2));
+    public Violation.OtherYarn violation(Chart chart, Place stitch) {
+        return new Violation.OtherYarn(stitch, chart.yarnOf(stitch.round()), chart.yarnOf(stitch.round() - 2));
     }
 
     @Override
-    public List<Stream<Remedy>> remedies(Verdict verdict, Violation flag) {
-        Chart chart = verdict.chart();
-        int round = flag.place().round();
-        Yarn below = chart.yarnOf(round - 2);
-        Remedy sameYarn =
-                new Remedy("change-yarn", List.of(round, below), edited -> Edits.changeYarn(edited, round, below.id()));
-        return List.of(Stream.of(sameYarn), Remedies.move(verdict, flag.place()), Remedies.takeOut(flag.place()));
+    public List<Stream<RemedyEdit>> remedies(Verdict verdict, Violation.OtherYarn violation) {
+        Place stitch = violation.stitch();
+        return List.of(
+                Stream.of(new RemedyEdit.ChangeYarn(stitch.round(), violation.landing())),
+                Remedies.move(verdict, stitch),
+                Remedies.takeOut(verdict, stitch));
     }
 }

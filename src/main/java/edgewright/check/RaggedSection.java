@@ -7,6 +7,7 @@ import edgewright.chart.Section;
 import edgewright.chart.SideShape;
 import edgewright.chart.Stitch;
 import edgewright.chart.Stitches;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -14,7 +15,7 @@ import java.util.stream.Stream;
  * A section whose length does not go with its round: not A + r, w or B + r. Round 1 is never ragged, since A, w and B follow
  * from it. Columns do not line up in such a chart, so while there is one, no other rule is run.
  */
-final class RaggedSection implements Rule {
+final class RaggedSection implements Rule<Violation.RaggedSection> {
     @Override
     public String id() {
         return "ragged-section";
@@ -32,30 +33,32 @@ final class RaggedSection implements Rule {
                 || round.toCorner().length() != shape.b() + number;
     }
 
-    /** One flag for each ragged section, in working order. */
-    List<Violation> flags(Chart chart) {
-        return chart.raggedSections().stream()
-                .map(ragged -> new Violation(
-                        this,
-                        FindingPlace.inSection(ragged.round(), ragged.section()),
-                        List.of(ragged.length(), ragged.expected())))
-                .toList();
+    /** One breach for each ragged section, in working order. */
+    List<RuleBreach<?>> breaches(Chart chart) {
+        List<RuleBreach<?>> breaches = new ArrayList<>();
+        for (Chart.RaggedSection ragged : chart.raggedSections()) {
+            breaches.add(new RuleBreach<>(
+                    this,
+                    new Violation.RaggedSection(ragged.round(), ragged.section(), ragged.length(), ragged.expected())));
+        }
+        return breaches;
     }
 
     @Override
-    public List<Stream<Remedy>> remedies(Verdict verdict, Violation flag) {
-        int round = flag.where().round().orElseThrow();
-        Section section = flag.where().section().orElseThrow();
-        Remedy thisOne = new Remedy(
-                "even-out",
-                List.of(flag.values().get(1)),
-                chart -> atCorner(Edits.evenOut(chart, round, section), round, section));
+    public List<Stream<RemedyEdit>> remedies(Verdict verdict, Violation.RaggedSection ragged) {
         int all = verdict.chart().raggedSections().size();
-        Remedy allOfThem = new Remedy("even-out-all", List.of(all), RaggedSection::evenOutAll);
-        return List.of(Stream.of(thisOne), all > 1 ? Stream.of(allOfThem) : Stream.of());
+        return List.of(
+                Stream.of(new RemedyEdit.EvenOut(ragged.round(), ragged.section(), ragged.expected())),
+                all > 1 ? Stream.of(new RemedyEdit.EvenOutAll(all)) : Stream.of());
     }
 
-    private static Chart evenOutAll(Chart chart) {
+    /** One section at the length of its round, with an end that can stand at the corner. */
+    static Chart evenOut(Chart chart, int round, Section section) {
+        return atCorner(Edits.evenOut(chart, round, section), round, section);
+    }
+
+    /** All ragged sections likewise. */
+    static Chart evenOutAll(Chart chart) {
         Chart even = Edits.evenOut(chart);
         for (Chart.RaggedSection ragged : chart.raggedSections()) {
             even = atCorner(even, ragged.round(), ragged.section());
@@ -71,7 +74,8 @@ final class RaggedSection implements Rule {
         Round round = chart.round(number);
         Stitches row = round.section(section);
         int end = section == Section.FROM_CORNER ? 1 : row.length();
-        boolean stands = row.at(end) == Stitch.BACK_LOOP || row.at(end) == Stitch.PLAIN;
-        return stands ? chart : chart.withRound(number, round.with(section, row.with(end, Stitch.BACK_LOOP)));
+        return row.at(end).standsInStitchBelow()
+                ? chart
+                : chart.withRound(number, round.with(section, row.with(end, Stitch.BACK_LOOP)));
     }
 }

@@ -1,14 +1,12 @@
 package edgewright.check;
 
 import edgewright.chart.Chart;
-import edgewright.chart.Edits;
 import edgewright.chart.Place;
 import edgewright.chart.Section;
 import edgewright.chart.SideShape;
-import edgewright.chart.Stitch;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -16,40 +14,56 @@ import java.util.stream.Stream;
 final class Remedies {
     private Remedies() {}
 
-    /** The long stitch becomes a back-loop stitch. */
-    static Stream<Remedy> takeOut(Place place) {
-        return Stream.of(backLoop("take-out", place, List.of()));
+    /**
+     * The long stitch becomes a back-loop stitch. Where that leaves a row of long stitches that begins beside it and is still too
+     * long, which would be a finding at another place, the row is broken up too.
+     */
+    static Stream<RemedyEdit> takeOut(Verdict verdict, Place stitch) {
+        return Stream.concat(
+                Stream.of(new RemedyEdit.TakeOut(stitch)),
+                Stream.of(stitch)
+                        .map(out -> new RemedyEdit.TakeOutOfRun(out, breaksBeside(verdict.chart(), out)))
+                        .filter(edit -> !edit.breaks().isEmpty()));
+    }
+
+    private static Set<Place> breaksBeside(Chart chart, Place stitch) {
+        int number = stitch.round();
+        int looseRun = chart.rules().looseRun();
+        Set<Place> before = LongRun.longerThan(looseRun, chart.round(number), number).stream()
+                .map(LongRun::first)
+                .collect(Collectors.toSet());
+        Chart without = new RemedyEdit.TakeOut(stitch).applyTo(chart);
+        return LongRun.longerThan(looseRun, without.round(number), number).stream()
+                .filter(run -> !before.contains(run.first()))
+                .flatMap(run -> LooseRun.breaks(without, run).stream())
+                .collect(Collectors.toSet());
     }
 
     /** The chain becomes a back-loop stitch. */
-    static Stream<Remedy> fillIn(Place place) {
-        return Stream.of(backLoop("fill-in", place, List.of()));
+    static Stream<RemedyEdit> fillIn(Place chain) {
+        return Stream.of(new RemedyEdit.FillIn(chain));
     }
 
     /** The stitch directly below becomes a back-loop stitch. */
-    static Stream<Remedy> backLoopBelow(Verdict verdict, Place place) {
-        return backLoopIn(verdict, "back-loop-below", place, place.round() - 1);
+    static Stream<RemedyEdit> backLoopBelow(Verdict verdict, Place stitch) {
+        return inColumn(verdict.chart().shape(), stitch, stitch.round() - 1).stream()
+                .map(RemedyEdit.BackLoopBelow::new);
     }
 
     /** The stitch two rounds below becomes a back-loop stitch. */
-    static Stream<Remedy> backLoopTwoBelow(Verdict verdict, Place place) {
-        return backLoopIn(verdict, "back-loop-two-below", place, place.round() - 2);
+    static Stream<RemedyEdit> backLoopTwoBelow(Verdict verdict, Place stitch) {
+        return inColumn(verdict.chart().shape(), stitch, stitch.round() - 2).stream()
+                .map(RemedyEdit.BackLoopTwoBelow::new);
     }
 
     /** Long stitches may land on long stitches in this chart. */
-    static Stream<Remedy> allowStacking() {
-        return Stream.of(new Remedy(
-                "allow-stacking",
-                List.of(),
-                chart -> chart.withRules(chart.rules().withStackLongStitches(true))));
+    static Stream<RemedyEdit> allowStacking() {
+        return Stream.of(new RemedyEdit.AllowStacking());
     }
 
     /** Long stitches may land in corner chains in this chart. */
-    static Stream<Remedy> allowCornerChains() {
-        return Stream.of(new Remedy(
-                "allow-corner-chains",
-                List.of(),
-                chart -> chart.withRules(chart.rules().withLandOnCornerChain(true))));
+    static Stream<RemedyEdit> allowCornerChains() {
+        return Stream.of(new RemedyEdit.AllowCornerChains());
     }
 
     /**
@@ -57,19 +71,16 @@ final class Remedies {
      * yarn, or on the base round. Of two that are as near, the outer one. It takes the place of a back-loop or plain stitch
      * and leaves a back-loop stitch behind.
      */
-    static Stream<Remedy> move(Verdict verdict, Place place) {
+    static Stream<RemedyEdit> move(Verdict verdict, Place stitch) {
         Chart chart = verdict.chart();
         int last = chart.rounds().size();
         return IntStream.range(1, last)
-                .flatMap(distance -> IntStream.of(place.round() + distance, place.round() - distance))
+                .flatMap(distance -> IntStream.of(stitch.round() + distance, stitch.round() - distance))
                 .filter(round -> round >= 2 && round <= last && landsOnOwnYarn(chart, round))
                 .boxed()
-                .flatMap(round -> inColumn(chart.shape(), place, round).stream())
-                .filter(target -> canGive(chart.stitch(target)))
-                .map(target -> new Remedy(
-                        "move",
-                        List.of(target.round()),
-                        edited -> Edits.setStitches(edited, Map.of(place, Stitch.BACK_LOOP, target, Stitch.LONG))));
+                .flatMap(round -> inColumn(chart.shape(), stitch, round).stream())
+                .filter(target -> chart.stitch(target).standsInStitchBelow())
+                .map(target -> new RemedyEdit.Move(stitch, target));
     }
 
     /** The place in the same fabric column and section in another round; empty where the side is not so long there. */
@@ -84,18 +95,5 @@ final class Remedies {
     private static boolean landsOnOwnYarn(Chart chart, int round) {
         return round == 2
                 || chart.round(round).yarn().equals(chart.round(round - 2).yarn());
-    }
-
-    private static boolean canGive(Stitch stitch) {
-        return stitch == Stitch.BACK_LOOP || stitch == Stitch.PLAIN;
-    }
-
-    private static Stream<Remedy> backLoopIn(Verdict verdict, String id, Place place, int round) {
-        return inColumn(verdict.chart().shape(), place, round).stream()
-                .map(below -> backLoop(id, below, List.of(round)));
-    }
-
-    private static Remedy backLoop(String id, Place place, List<Object> values) {
-        return new Remedy(id, values, chart -> Edits.setStitches(chart, List.of(place), Stitch.BACK_LOOP));
     }
 }

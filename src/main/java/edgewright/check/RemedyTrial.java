@@ -1,7 +1,7 @@
 package edgewright.check;
 
 import edgewright.chart.Chart;
-import edgewright.chart.Place;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,82 +10,89 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * Tries remedies: only what does away with the finding and brings no error is offered.
+ * Tries remedies: only what does away with the finding and brings no other is offered, neither error nor warning.
  *
- * <p>An error is new if its rule was not broken at its place before. Where columns were put in or taken out, places say
+ * <p>A finding is new if its rule was not broken at its place before. Where columns were put in or taken out, places say
  * nothing any more; then no rule may be broken more often than before. Of a ragged chart only the lengths of its sections
  * have been judged, so only these are compared: what else comes to light when it is evened out was there before.
  */
 final class RemedyTrial {
+    /** What changes least of the fabric first; what only has a rule say less, in the whole chart, last. */
+    private static final Comparator<Remedy> ORDER =
+            Comparator.comparing((Remedy remedy) -> remedy.edit().relaxesRule()).thenComparingInt(Remedy::changedCells);
+
     private RemedyTrial() {}
 
-    /** The remedies against one flag that serve, best first. */
-    static List<Remedy> serving(Verdict verdict, Violation flag) {
-        return flag.rule().remedies(verdict, flag).stream()
-                .flatMap(variants -> variants.filter(remedy -> serves(verdict, flag, remedy)).findFirst().stream())
+    /** The remedies against one breach that serve, in the order in which they are offered; of as much change, as the rule has them. */
+    static List<Remedy> serving(Verdict verdict, RuleBreach<?> breach) {
+        return breach.remedies(verdict).stream()
+                .flatMap(variants ->
+                        variants.flatMap(edit -> tried(verdict, breach, edit).stream()).findFirst().stream())
+                .sorted(ORDER)
                 .toList();
     }
 
-    private static boolean serves(Verdict before, Violation flag, Remedy remedy) {
-        Chart edited = remedy.applyTo(before.chart());
+    private static Optional<Remedy> tried(Verdict before, RuleBreach<?> breach, RemedyEdit edit) {
+        Chart edited = edit.applyTo(before.chart());
         Verdict after = Checker.recheck(before, edited);
-        return !hasTrouble(after, flag) && !bringsError(before, after);
+        return hasTrouble(after, breach) || bringsTrouble(before, after)
+                ? Optional.empty()
+                : Optional.of(new Remedy(edit, ChangedCells.between(before.chart(), edited)));
     }
 
-    private static boolean hasTrouble(Verdict after, Violation flag) {
-        Optional<Place> stitch = flag.where().stitch();
+    private static boolean hasTrouble(Verdict after, RuleBreach<?> breach) {
+        var stitch = breach.place().oneStitch();
         if (stitch.isPresent() && after.judged()) {
-            return Stream.of(after.inRound(stitch.get().round())).anyMatch(flag::isSameTrouble);
+            return Stream.of(after.inRound(stitch.get().round())).anyMatch(breach::isSameTrouble);
         }
         return Stream.concat(after.parts().outside().stream(), after.parts().contrast().stream())
-                .anyMatch(flag::isSameTrouble);
+                .anyMatch(breach::isSameTrouble);
     }
 
-    private static boolean bringsError(Verdict before, Verdict after) {
+    private static boolean bringsTrouble(Verdict before, Verdict after) {
         if (!before.judged()) {
-            return !after.judged() && bringsError(before.parts().outside().stream(), after.parts().outside().stream());
+            return !after.judged()
+                    && bringsTrouble(before.parts().outside().stream(), after.parts().outside().stream());
         }
         if (!after.judged()) {
             return true;
         }
         return before.chart().shape().equals(after.chart().shape())
-                ? bringsErrorInPlace(before, after)
-                : bringsMoreErrors(before, after);
+                ? bringsTroubleInPlace(before, after)
+                : bringsMoreTrouble(before, after);
     }
 
-    /** Rounds that were not judged again still have their old array of flags. */
-    private static boolean bringsErrorInPlace(Verdict before, Verdict after) {
+    /** Rounds that were not judged again still have their old array of breaches. */
+    private static boolean bringsTroubleInPlace(Verdict before, Verdict after) {
         for (int round = 1; round <= after.chart().rounds().size(); round++) {
-            Violation[] old = before.inRound(round);
-            Violation[] now = after.inRound(round);
-            if (old != now && bringsError(Stream.of(old), Stream.of(now))) {
+            RuleBreach<?>[] old = before.inRound(round);
+            RuleBreach<?>[] now = after.inRound(round);
+            if (old != now && bringsTrouble(Stream.of(old), Stream.of(now))) {
                 return true;
             }
         }
-        return false;
+        return bringsTrouble(before.parts().contrast().stream(), after.parts().contrast().stream());
     }
 
-    private static boolean bringsError(Stream<Violation> before, Stream<Violation> after) {
+    private static boolean bringsTrouble(Stream<RuleBreach<?>> before, Stream<RuleBreach<?>> after) {
         Set<Trouble> old = before.map(Trouble::of).collect(Collectors.toSet());
-        return after.filter(Violation::isError).map(Trouble::of).anyMatch(trouble -> !old.contains(trouble));
+        return after.map(Trouble::of).anyMatch(trouble -> !old.contains(trouble));
     }
 
-    private static boolean bringsMoreErrors(Verdict before, Verdict after) {
-        Map<Rule, Long> old = errorsByRule(before);
-        return errorsByRule(after).entrySet().stream()
+    private static boolean bringsMoreTrouble(Verdict before, Verdict after) {
+        Map<Rule<?>, Long> old = countByRule(before);
+        return countByRule(after).entrySet().stream()
                 .anyMatch(entry -> entry.getValue() > old.getOrDefault(entry.getKey(), 0L));
     }
 
-    private static Map<Rule, Long> errorsByRule(Verdict verdict) {
-        return verdict.flags()
-                .filter(Violation::isError)
-                .collect(Collectors.groupingBy(Violation::rule, Collectors.counting()));
+    private static Map<Rule<?>, Long> countByRule(Verdict verdict) {
+        return verdict.breaches().collect(Collectors.groupingBy(RuleBreach::rule, Collectors.counting()));
     }
 
-    /** A flag without what there is to say about it. */
-    private record Trouble(Rule rule, FindingPlace where) {
-        static Trouble of(Violation flag) {
-            return new Trouble(flag.rule(), flag.where());
+    /** A breach without what there is to say about it. */
+    private record Trouble(Rule<?> rule, FindingPlace place) {
+        static Trouble of(RuleBreach<?> breach) {
+            return new Trouble(breach.rule(), breach.place());
         }
     }
 }

@@ -11,7 +11,7 @@ import java.util.List;
 
 /**
  * Judges the rounds of one chart that is not ragged, one at a time, by all rules about stitches and runs. What it says of a
- * round depends on that round, the two below and the chart's rules alone. Nothing is made for a round without flags.
+ * round depends on that round, the two below and the chart's rules alone. Nothing is made for a round without breaches.
  */
 final class RoundJudge {
     private final Chart chart;
@@ -26,8 +26,8 @@ final class RoundJudge {
         this.looseRun = chart.rules().looseRun();
     }
 
-    /** The flags of a round in working order, and at one stitch in the order of the rules. */
-    Violation[] flags(int number) {
+    /** The breaches of a round in working order, and at one stitch in the order of the rules. */
+    RuleBreach<?>[] breaches(int number) {
         Round round = look.enter(number);
         crowded = 0;
         long flagged = screen(Section.FROM_CORNER);
@@ -38,7 +38,7 @@ final class RoundJudge {
         boolean loose = number > 1
                 && LongRunLimit.mayBeLongerThan(looseRun, crowded, repeatIsLong)
                 && LongRunLimit.anyLongerThan(looseRun, round);
-        return flagged == 0 && !loose ? Violation.NONE : collect(number, round, loose);
+        return flagged == 0 && !loose ? RuleBreach.NONE : collect(number, round, loose);
     }
 
     /** How many long stitches there are in all rounds that were judged, each charted one counted once. */
@@ -46,7 +46,7 @@ final class RoundJudge {
         return longs;
     }
 
-    /** Whether a section has flags at all: not 0 if so. This is all that is run on a round without flags. */
+    /** Whether a section has breaches at all: not 0 if so. This is all that is run on a round without breaches. */
     private long screen(Section section) {
         long flagged = 0;
         Stitches row = look.enter(section);
@@ -60,30 +60,30 @@ final class RoundJudge {
         return flagged;
     }
 
-    private Violation[] collect(int number, Round round, boolean loose) {
-        List<Violation> flags = new ArrayList<>();
+    private RuleBreach<?>[] collect(int number, Round round, boolean loose) {
+        List<RuleBreach<?>> breaches = new ArrayList<>();
         for (Section section : Section.values()) {
             Stitches row = look.enter(section);
             for (int word = 0; word < row.words(); word++) {
                 if (look.lookAt(word)) {
-                    addWord(number, section, word, AllRules.flagged(look), flags);
+                    addWord(number, section, word, AllRules.flagged(look), breaches);
                 }
             }
         }
         if (loose) {
-            flags.addAll(AllRules.LOOSE_RUN.flags(round, number, looseRun));
-            flags.sort(Comparator.comparing(Violation::place));
+            breaches.addAll(AllRules.LOOSE_RUN.breaches(round, number, looseRun));
+            breaches.sort(Comparator.comparing(RuleBreach::stitch));
         }
-        return flags.toArray(Violation.NONE);
+        return breaches.toArray(RuleBreach.NONE);
     }
 
-    private void addWord(int number, Section section, int word, long flagged, List<Violation> flags) {
+    private void addWord(int number, Section section, int word, long flagged, List<RuleBreach<?>> breaches) {
         for (long left = flagged; left != 0; left &= left - 1) {
             int bit = Long.numberOfTrailingZeros(left);
             Place place = new Place(number, section, Long.SIZE * word + bit + 1);
-            for (StitchRule rule : AllRules.ABOUT_STITCHES) {
+            for (StitchRule<?> rule : AllRules.ABOUT_STITCHES) {
                 if ((rule.flagged(look) >>> bit & 1) != 0) {
-                    flags.add(new Violation(rule, FindingPlace.at(place), rule.values(chart, place)));
+                    breaches.add(RuleBreach.at(rule, chart, place));
                 }
             }
         }

@@ -6,9 +6,9 @@ import java.util.stream.Stream;
 /**
  * One law of the craft, as far as a chart can break it. Its page in the rule book says why; see {@link RulePage}.
  *
- * <p>A rule answers with flags and never touches the chart. It has no state.
+ * <p>A rule answers with breaches and never touches the chart. It has no state.
  */
-interface Rule {
+interface Rule<V extends Violation> {
     /** Its name in files, on screens and in the bundles: small letters and hyphens. */
     String id();
 
@@ -16,9 +16,9 @@ interface Rule {
     Severity severity();
 
     /**
-     * The edits that may help against one of its flags, best first; which of them do is tried by {@link RemedyTrial}.
+     * The edits that may help against one of its breaches, best first; which of them do is tried by {@link RemedyTrial}.
      *
      * @return for each remedy its variants, the best first, of which at most one is offered
      */
-    List<Stream<Remedy>> remedies(Verdict verdict, Violation flag);
+    List<Stream<RemedyEdit>> remedies(Verdict verdict, V violation);
 }

@@ -32,7 +32,7 @@ public final class RuleBook {
      * @throws NoSuchElementException if there is no rule with that id
      */
     public static RulePage page(String id) {
-        Rule rule = AllRules.BY_ID.stream()
+        Rule<?> rule = AllRules.BY_ID.stream()
                 .filter(candidate -> candidate.id().equals(id))
                 .findFirst()
                 .orElseThrow(() -> new NoSuchElementException("no rule is called '" + id + "'"));

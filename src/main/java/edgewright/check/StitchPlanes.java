@@ -31,6 +31,7 @@ final class StitchPlanes {
 
     private boolean isFirstRound;
     private boolean isOverOtherYarn;
+    private boolean isOnOwnYarn;
     private Round round = NO_ROUND;
     private Round roundBelow = NO_ROUND;
     private Round roundTwoBelow = NO_ROUND;
@@ -59,6 +60,7 @@ final class StitchPlanes {
         roundTwoBelow = number > 2 ? rounds.get(number - 3) : NO_ROUND;
         isFirstRound = number == 1;
         isOverOtherYarn = number > 2 && !round.yarn().equals(roundTwoBelow.yarn());
+        isOnOwnYarn = number > 1 && round.yarn().equals(roundBelow.yarn());
         return round;
     }
 
@@ -150,6 +152,11 @@ final class StitchPlanes {
     /** Whether the round two below is charted and worked in another yarn. */
     boolean isOverOtherYarn() {
         return isOverOtherYarn;
+    }
+
+    /** Whether the round directly below is charted and worked in the same yarn. */
+    boolean isOnOwnYarn() {
+        return isOnOwnYarn;
     }
 
     /** Whether this chart wants no long stitch in a corner chain. */

@@ -1,7 +1,6 @@
 package edgewright.check;
 
 import edgewright.chart.Chart;
-import edgewright.chart.Edits;
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.chart.SideShape;
@@ -13,7 +12,7 @@ import java.util.stream.Stream;
  * A side with a count in the base round that is not A + B and a whole number of repeats: the last repeat does not come out
  * before the corner, or there are not even A + B stitches.
  */
-final class UnclosedSide implements Rule {
+final class UnclosedSide implements Rule<Violation.UnclosedSide> {
     @Override
     public String id() {
         return "unclosed-side";
@@ -24,34 +23,24 @@ final class UnclosedSide implements Rule {
         return Severity.ERROR;
     }
 
-    /** One flag for each side that does not close, in the order in which they are worked. */
-    List<Violation> flags(SideShape shape, PerSide<Integer> baseStitches) {
-        List<Violation> flags = new ArrayList<>();
+    /** One breach for each side that does not close, in the order in which they are worked. */
+    List<RuleBreach<?>> breaches(SideShape shape, PerSide<Integer> baseStitches) {
+        List<RuleBreach<?>> breaches = new ArrayList<>();
         for (Side side : Side.values()) {
             int stitches = baseStitches.get(side);
             if (!shape.closes(0, stitches)) {
-                flags.add(new Violation(
-                        this,
-                        FindingPlace.onSide(side),
-                        List.of(
-                                stitches,
-                                shape.w(),
-                                shape.fewestStitches(0),
-                                shape.toLose(0, stitches),
-                                shape.toAdd(0, stitches))));
+                breaches.add(new RuleBreach<>(this, new Violation.UnclosedSide(side, stitches, shape)));
             }
         }
-        return flags;
+        return breaches;
     }
 
     /** Columns beside the repeat put in or taken out, so that A + B fits the count of this side and opens no other side. */
     @Override
-    public List<Stream<Remedy>> remedies(Verdict verdict, Violation flag) {
-        SideShape shape = verdict.chart().shape();
-        int stitches =
-                verdict.baseStitches().orElseThrow().get(flag.where().side().orElseThrow());
-        int more = Math.floorMod(stitches - shape.fewestStitches(0), shape.w());
-        List<Stream<Remedy>> remedies = new ArrayList<>();
+    public List<Stream<RemedyEdit>> remedies(Verdict verdict, Violation.UnclosedSide unclosed) {
+        SideShape shape = unclosed.shape();
+        int more = Math.floorMod(unclosed.stitches() - shape.fewestStitches(0), shape.w());
+        List<Stream<RemedyEdit>> remedies = new ArrayList<>();
         for (int change : new int[] {more, more - shape.w()}) {
             int atStart = Math.floorDiv(change, 2);
             remedies.add(Stream.of(
@@ -63,14 +52,10 @@ final class UnclosedSide implements Rule {
         return remedies;
     }
 
-    private static Stream<Remedy> widened(SideShape shape, int moreOfA, int moreOfB) {
+    private static Stream<RemedyEdit> widened(SideShape shape, int moreOfA, int moreOfB) {
         int a = shape.a() + moreOfA;
         int b = shape.b() + moreOfB;
-        if (!isWidth(a) || !isWidth(b)) {
-            return Stream.of();
-        }
-        return Stream.of(new Remedy(
-                "change-corners", List.of(a, b), chart -> Edits.changeToCorner(Edits.changeFromCorner(chart, a), b)));
+        return isWidth(a) && isWidth(b) ? Stream.of(new RemedyEdit.ChangeCorners(a, b)) : Stream.of();
     }
 
     private static boolean isWidth(int stitches) {

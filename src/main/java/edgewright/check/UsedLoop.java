@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** A long stitch directly above a plain stitch, which is worked through both loops and so leaves none to land in. */
-final class UsedLoop implements StitchRule {
+final class UsedLoop implements StitchRule<Violation.UsedLoop> {
     @Override
     public String id() {
         return "used-loop";
@@ -23,15 +23,15 @@ final class UsedLoop implements StitchRule {
     }
 
     @Override
-    public List<Object> values(Chart chart, Place place) {
-        return List.of(place.round() - 1, place.round() - 2);
+    public Violation.UsedLoop violation(Chart chart, Place stitch) {
+        return new Violation.UsedLoop(stitch);
     }
 
     @Override
-    public List<Stream<Remedy>> remedies(Verdict verdict, Violation flag) {
+    public List<Stream<RemedyEdit>> remedies(Verdict verdict, Violation.UsedLoop violation) {
         return List.of(
-                Remedies.backLoopBelow(verdict, flag.place()),
-                Remedies.takeOut(flag.place()),
-                Remedies.move(verdict, flag.place()));
+                Remedies.backLoopBelow(verdict, violation.stitch()),
+                Remedies.takeOut(verdict, violation.stitch()),
+                Remedies.move(verdict, violation.stitch()));
     }
 }

@@ -25,13 +25,13 @@ public final class Verdict {
     /**
      * What a verdict is put together from, and what a later one may take over.
      *
-     * @param outside flags about no round: ragged sections or unclosed sides
-     * @param contrast flags about yarns, by round
-     * @param byRound flags about the stitches of each round; element 0 is round 1; never changed
+     * @param outside breaches about no round: ragged sections or unclosed sides
+     * @param contrast breaches about yarns, by round
+     * @param byRound breaches about the stitches of each round; element 0 is round 1; never changed
      * @param longs how many long stitches were judged
      */
     @SuppressWarnings("ArrayRecordComponent") // parts are handed on, never compared
-    record Parts(List<Violation> outside, List<Violation> contrast, Violation[][] byRound, int longs) {}
+    record Parts(List<RuleBreach<?>> outside, List<RuleBreach<?>> contrast, RuleBreach<?>[][] byRound, int longs) {}
 
     Verdict(Chart chart, Optional<PerSide<Integer>> baseStitches, Parts parts) {
         this.chart = chart;
@@ -56,7 +56,7 @@ public final class Verdict {
     public List<Finding> findings() {
         List<Finding> known = findings;
         if (known == null) {
-            known = flags().map(flag -> new Finding(flag, this)).toList();
+            known = breaches().map(breach -> new Finding(breach, this)).toList();
             findings = known;
         }
         return known;
@@ -71,15 +71,15 @@ public final class Verdict {
 
     /** The findings about one stitch. */
     public List<Finding> at(Place place) {
-        FindingPlace where = FindingPlace.at(place);
+        FindingPlace stitch = new FindingPlace.OfStitch(place);
         return findings().stream()
-                .filter(finding -> finding.where().equals(where))
+                .filter(finding -> finding.place().equals(stitch))
                 .toList();
     }
 
     /** Whether hands cannot work the chart as it stands. */
     public boolean hasErrors() {
-        return flags().anyMatch(Violation::isError);
+        return breaches().anyMatch(RuleBreach::isError);
     }
 
     /** How many long stitches of the chart were judged, those of the repeat counted once; 0 if the chart was not judged. */
@@ -96,27 +96,27 @@ public final class Verdict {
         return parts;
     }
 
-    /** The flags about the stitches of a round. */
-    Violation[] inRound(int round) {
+    /** The breaches about the stitches of a round. */
+    RuleBreach<?>[] inRound(int round) {
         return parts.byRound()[round - 1];
     }
 
-    /** All flags, in the order of the findings. */
-    Stream<Violation> flags() {
-        List<Violation> flags = new ArrayList<>(parts.outside());
+    /** All breaches, in the order of the findings. */
+    Stream<RuleBreach<?>> breaches() {
+        List<RuleBreach<?>> breaches = new ArrayList<>(parts.outside());
         int next = 0;
         for (int i = 0; i < parts.byRound().length; i++) {
             while (next < parts.contrast().size() && roundOf(parts.contrast().get(next)) == i + 1) {
-                flags.add(parts.contrast().get(next));
+                breaches.add(parts.contrast().get(next));
                 next++;
             }
-            flags.addAll(Arrays.asList(parts.byRound()[i]));
+            breaches.addAll(Arrays.asList(parts.byRound()[i]));
         }
-        return flags.stream();
+        return breaches.stream();
     }
 
-    private static int roundOf(Violation flag) {
-        return flag.where().round().orElseThrow();
+    private static int roundOf(RuleBreach<?> breach) {
+        return breach.place().inRound().orElseThrow();
     }
 
     @Override

@@ -2,7 +2,9 @@ package edgewright.cli;
 
 import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
+import edgewright.chart.Place;
 import edgewright.chart.Section;
+import edgewright.chart.Side;
 import edgewright.check.Checker;
 import edgewright.check.Finding;
 import edgewright.check.FindingPlace;
@@ -83,15 +85,38 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     private static FoundHere answer(Finding finding, FindingSentences sentences) {
-        FindingPlace where = finding.where();
-        // Which side is meant has no member of its own.
-        String side = where.side().isPresent() ? sentences.of(where) + ": " : "";
-        return new FoundHere(
-                finding.rule(),
-                finding.severity().name().toLowerCase(Locale.ROOT),
-                where.round().isPresent() ? where.round().getAsInt() : null,
-                where.section().map(Section::member).orElse(null),
-                where.place().isPresent() ? where.place().getAsInt() : null,
-                side + sentences.of(finding));
+        String message = sentences.of(finding);
+        return finding.place().accept(new FindingPlace.Visitor<FoundHere>() {
+            @Override
+            public FoundHere stitch(Place stitch) {
+                return found(stitch.round(), stitch.section().member(), stitch.place(), message);
+            }
+
+            @Override
+            public FoundHere section(int round, Section section) {
+                return found(round, section.member(), null, message);
+            }
+
+            @Override
+            public FoundHere round(int round) {
+                return found(round, null, null, message);
+            }
+
+            /** Which side is meant has no member of its own. */
+            @Override
+            public FoundHere side(Side side) {
+                return found(null, null, null, sentences.of(finding.place()) + ": " + message);
+            }
+
+            private FoundHere found(Integer round, String section, Integer place, String said) {
+                return new FoundHere(
+                        finding.rule(),
+                        finding.severity().name().toLowerCase(Locale.ROOT),
+                        round,
+                        section,
+                        place,
+                        said);
+            }
+        });
     }
 }

@@ -69,7 +69,7 @@ final class FindingsText {
         to.println(CommandTexts.of(
                 "check.finding",
                 coloured,
-                sentences.of(finding.where()),
+                sentences.of(finding.place()),
                 CommandTexts.oneLine(sentences.of(finding)),
                 finding.rule()));
         String key = "check.remedy";

@@ -27,17 +27,17 @@ class CleanRoundsTest {
     }
 
     @Test
-    void a_workable_chart_has_no_flags_in_any_round() {
+    void a_workable_chart_breaks_no_rule_in_any_round() {
         Chart chart = withoutWarnings(new RandomCharts(52).workable());
         Verdict verdict = Checker.check(chart);
         for (int round = 1; round <= chart.rounds().size(); round++) {
-            assertThat(verdict.inRound(round)).isSameAs(Violation.NONE);
+            assertThat(verdict.inRound(round)).isSameAs(RuleBreach.NONE);
         }
     }
 
     private static void judgeAll(RoundJudge judge, Chart chart) {
         for (int round = 1; round <= chart.rounds().size(); round++) {
-            judge.flags(round);
+            judge.breaches(round);
         }
     }
 
@@ -45,9 +45,9 @@ class CleanRoundsTest {
     private static Chart withoutWarnings(Chart chart) {
         Verdict verdict = Checker.check(chart);
         while (verdict.findings().stream()
-                .anyMatch(finding -> finding.where().stitch().isPresent())) {
+                .anyMatch(finding -> finding.place().oneStitch().isPresent())) {
             Finding first = verdict.findings().stream()
-                    .filter(finding -> finding.where().stitch().isPresent())
+                    .filter(finding -> finding.place().oneStitch().isPresent())
                     .findFirst()
                     .orElseThrow();
             verdict = Checker.recheck(verdict, first.remedies().get(0).applyTo(verdict.chart()));

@@ -93,26 +93,20 @@ class FindingSentencesTest {
         assertThat(verdict.findings().get(0).remedies())
                 .extracting(SENTENCES::of)
                 .containsExactly(
-                        "Allow long stitches on long stitches in this chart",
-                        "Take the long stitch out and work a back-loop stitch",
-                        "Make the stitch two below, in round 2, back-loop");
+                        "Take the long stitch out and work a back-loop stitch (1 cell changes colour)",
+                        "Make the stitch two below, in round 2, back-loop (1 cell changes colour)",
+                        "Allow long stitches on long stitches in this chart (no cell changes colour)");
     }
 
     @Test
     void places_are_said_as_far_as_they_are_given() {
         assertThat(Stream.of(
-                                FindingPlace.chart(),
-                                FindingPlace.onSide(Side.RIGHT),
-                                FindingPlace.inRound(7),
-                                FindingPlace.inSection(7, Section.TO_CORNER),
-                                FindingPlace.at(new Place(7, Section.REPEAT, 3)))
+                                new FindingPlace.OfSide(Side.RIGHT),
+                                new FindingPlace.OfRound(7),
+                                new FindingPlace.OfSection(7, Section.TO_CORNER),
+                                new FindingPlace.OfStitch(new Place(7, Section.REPEAT, 3)))
                         .map(SENTENCES::of))
-                .containsExactly(
-                        "The whole chart",
-                        "The right side",
-                        "Round 7",
-                        "Round 7, to the corner",
-                        "Round 7, repeat, stitch 3");
+                .containsExactly("The right side", "Round 7", "Round 7, to the corner", "Round 7, repeat, stitch 3");
     }
 
     @Test
@@ -137,6 +131,7 @@ class FindingSentencesTest {
             offered.addAll(remedies(Checker.check(charts.ragged())));
         }
         assertThat(keys("remedy.")).isEqualTo(offered);
+        assertThat(keys("remedy")).hasSize(offered.size() + 1);
     }
 
     @Test
@@ -145,9 +140,9 @@ class FindingSentencesTest {
         Stream.of(Section.values()).forEach(section -> rest.add("section." + section));
         Stream.of(Side.values()).forEach(side -> rest.add("side." + side));
         Stream.of(CornerEnd.values()).forEach(corner -> rest.add("corner." + corner));
-        rest.addAll(List.of("where.chart", "where.round", "where.section", "where.side", "where.stitch", "yarn"));
+        rest.addAll(List.of("where.round", "where.section", "where.side", "where.stitch", "yarn"));
         assertThat(keys("section.", "side.", "corner.", "where.", "yarn")).isEqualTo(rest);
-        assertThat(keys("title.", "rule.", "remedy.", "section.", "side.", "corner.", "where.", "yarn"))
+        assertThat(keys("title.", "rule.", "remedy", "section.", "side.", "corner.", "where.", "yarn"))
                 .isEqualTo(new TreeSet<>(BUNDLE.keySet()));
     }
 
@@ -172,7 +167,7 @@ class FindingSentencesTest {
 
     private static List<String> sentences(String sketch) {
         return Sketch.read(sketch).verdict().findings().stream()
-                .map(finding -> SENTENCES.of(finding.where()) + ": " + SENTENCES.of(finding))
+                .map(finding -> SENTENCES.of(finding.place()) + ": " + SENTENCES.of(finding))
                 .toList();
     }
 

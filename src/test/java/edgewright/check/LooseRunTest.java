@@ -127,7 +127,7 @@ class LooseRunTest {
                 .mapToObj(length -> length == 0 ? OptionalInt.empty() : OptionalInt.of(length))
                 .toList();
         assertThat(Checker.check(chart).findings())
-                .extracting(finding -> finding.values().get(0))
+                .extracting(finding -> ((Violation.LooseRun) finding.violation()).length())
                 .containsExactlyElementsOf(expected);
     }
 }

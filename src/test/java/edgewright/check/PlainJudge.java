@@ -32,9 +32,9 @@ final class PlainJudge {
         static Found of(Finding finding) {
             return new Found(
                     finding.rule(),
-                    finding.where(),
-                    finding.rule().equals("loose-run")
-                            ? Optional.of((OptionalInt) finding.values().get(0))
+                    finding.place(),
+                    finding.violation() instanceof Violation.LooseRun run
+                            ? Optional.of(run.length())
                             : Optional.empty());
         }
     }
@@ -81,10 +81,11 @@ final class PlainJudge {
                 for (int i = 1; i <= chart.round(r).section(section).length(); i++) {
                     Place place = new Place(r, section, i);
                     for (String rule : atStitches.get(place)) {
-                        found.add(new Found(rule, FindingPlace.at(place)));
+                        found.add(new Found(rule, new FindingPlace.OfStitch(place)));
                     }
                     if (runs.containsKey(place)) {
-                        found.add(new Found("loose-run", FindingPlace.at(place), Optional.of(runs.get(place))));
+                        found.add(
+                                new Found("loose-run", new FindingPlace.OfStitch(place), Optional.of(runs.get(place))));
                     }
                 }
             }
@@ -97,13 +98,13 @@ final class PlainJudge {
         for (int r = 1; r <= last; r++) {
             Round round = chart.round(r);
             if (round.fromCorner().length() != a + r) {
-                found.add(new Found("ragged-section", FindingPlace.inSection(r, Section.FROM_CORNER)));
+                found.add(new Found("ragged-section", new FindingPlace.OfSection(r, Section.FROM_CORNER)));
             }
             if (round.repeat().length() != w) {
-                found.add(new Found("ragged-section", FindingPlace.inSection(r, Section.REPEAT)));
+                found.add(new Found("ragged-section", new FindingPlace.OfSection(r, Section.REPEAT)));
             }
             if (round.toCorner().length() != b + r) {
-                found.add(new Found("ragged-section", FindingPlace.inSection(r, Section.TO_CORNER)));
+                found.add(new Found("ragged-section", new FindingPlace.OfSection(r, Section.TO_CORNER)));
             }
         }
         return found;
@@ -116,7 +117,7 @@ final class PlainJudge {
                 left -= w;
             }
             if (left != 0) {
-                found.add(new Found("unclosed-side", FindingPlace.onSide(side)));
+                found.add(new Found("unclosed-side", new FindingPlace.OfSide(side)));
             }
         }
     }
@@ -132,7 +133,7 @@ final class PlainJudge {
                                     chart.yarnOf(r).colour())
                             .isLow();
             if (low && reported.add(pair)) {
-                found.put(r, new Found("low-contrast", FindingPlace.inRound(r)));
+                found.put(r, new Found("low-contrast", new FindingPlace.OfRound(r)));
             }
         }
         return found;
@@ -184,6 +185,7 @@ final class PlainJudge {
         }
         addIf(inCornerChain && !chart.rules().landOnCornerChain(), "lands-on-corner-chain", rules);
         addIf(r > 2 && !yarn(r).equals(yarn(r - 2)), "other-yarn", rules);
+        addIf(yarn(r).equals(yarn(r - 1)), "unseen-long", rules);
         return rules;
     }
 

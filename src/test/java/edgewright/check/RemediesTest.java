@@ -3,12 +3,15 @@ package edgewright.check;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import edgewright.chart.Chart;
+import edgewright.chart.Colour;
 import edgewright.chart.PerSide;
+import edgewright.chart.Place;
+import edgewright.chart.Section;
 import edgewright.testing.RandomCharts;
 import edgewright.testing.Sketches;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,19 +25,19 @@ import org.junit.jupiter.api.Test;
 class RemediesTest {
 
     @Test
-    void what_is_offered_against_a_hidden_loop_is_tried_in_this_order() {
+    void what_is_offered_against_a_hidden_loop_stands_in_this_order() {
         assertRemedies("""
                 4 B bbbb|bb|bbbb
                 3 A  bbb|lb|bbb
                 2 B   bb|lb|bb
                 1 A    b|bb|b
                 """, """
-                take-out[]
+                take-out 1
                 4 B bbbb|bb|bbbb
                 3 A  bbb|bb|bbb
                 2 B   bb|lb|bb
                 1 A    b|bb|b
-                back-loop-below[2]
+                back-loop-below 1
                 4 B bbbb|bb|bbbb
                 3 A  bbb|lb|bbb
                 2 B   bb|bb|bb
@@ -52,26 +55,26 @@ class RemediesTest {
                 2 B     bl|b|bb
                 1 A      b|b|b
                 """, """
-                take-out[]
+                take-out 1
                 6 B bbbbbb|b|bbbbbb
                 5 A  bbbbb|b|bbbbb
                 4 B   bbbb|b|bbbb
                 3 A    bbb|b|bbb
                 2 B     bl|b|bb
                 1 A      b|b|b
-                move[5]
-                6 B bbbbbb|b|bbbbbb
-                5 A  bbbbl|b|bbbbb
-                4 B   bbbb|b|bbbb
-                3 A    bbb|b|bbb
-                2 B     bl|b|bb
-                1 A      b|b|b
-                back-loop-below[2]
+                back-loop-below 1
                 6 B bbbbbb|b|bbbbbb
                 5 A  bbbbb|b|bbbbb
                 4 B   bbbb|b|bbbb
                 3 A    bbl|b|bbb
                 2 B     bb|b|bb
+                1 A      b|b|b
+                move 2
+                6 B bbbbbb|b|bbbbbb
+                5 A  bbbbl|b|bbbbb
+                4 B   bbbb|b|bbbb
+                3 A    bbb|b|bbb
+                2 B     bl|b|bb
                 1 A      b|b|b
                 """);
     }
@@ -82,37 +85,37 @@ class RemediesTest {
                 2 B bb|lb|bb
                 1 A  b|pb|b
                 """, """
-                back-loop-below[1]
+                back-loop-below 0
                 2 B bb|lb|bb
                 1 A  b|bb|b
-                take-out[]
+                take-out 1
                 2 B bb|bb|bb
                 1 A  b|pb|b
                 """);
     }
 
     @Test
-    void stacking_can_be_allowed() {
+    void stacking_can_be_allowed_after_all_else() {
         assertRemedies("""
                 4 B bbbb|lb|bbbb
                 3 A  bbb|bb|bbb
                 2 B   bb|lb|bb
                 1 A    b|bb|b
                 """, """
-                allow-stacking[]
-                4 B bbbb|lb|bbbb
-                3 A  bbb|bb|bbb
-                2 B   bb|lb|bb
-                1 A    b|bb|b
-                take-out[]
+                take-out 1
                 4 B bbbb|bb|bbbb
                 3 A  bbb|bb|bbb
                 2 B   bb|lb|bb
                 1 A    b|bb|b
-                back-loop-two-below[2]
+                back-loop-two-below 1
                 4 B bbbb|lb|bbbb
                 3 A  bbb|bb|bbb
                 2 B   bb|bb|bb
+                1 A    b|bb|b
+                allow-stacking 0
+                4 B bbbb|lb|bbbb
+                3 A  bbb|bb|bbb
+                2 B   bb|lb|bb
                 1 A    b|bb|b
                 """);
     }
@@ -124,10 +127,10 @@ class RemediesTest {
                 2 B bb|b|lllllb
                 1 A  b|b|bbbbb
                 """, """
-                break-run[1]
+                break-run 1
                 2 B bb|b|llbllb
                 1 A  b|b|bbbbb
-                allow-run[5]
+                allow-run 0
                 2 B bb|b|lllllb
                 1 A  b|b|bbbbb
                 """);
@@ -136,7 +139,7 @@ class RemediesTest {
                 2 B bb|llllllll|bb
                 1 A  b|bbbbbbbb|b
                 """, """
-                break-run[2]
+                break-run 2
                 2 B bb|llblllbl|bb
                 1 A  b|bbbbbbbb|b
                 """);
@@ -148,7 +151,7 @@ class RemediesTest {
                 2 B bb|b|blp
                 1 A  b|b|b
                 """, """
-                even-out[2]
+                even-out 1
                 2 B bb|b|bb
                 1 A  b|b|b
                 """);
@@ -156,12 +159,75 @@ class RemediesTest {
                 2 B bbb|bb|blp
                 1 A   b|b|b
                 """, """
-                even-out[2]
+                even-out 1
                 2 B bb|bb|blp
                 1 A  b|b|b
-                even-out-all[3]
+                even-out-all 3
                 2 B bb|b|bb
                 1 A  b|b|b
+                """);
+    }
+
+    @Test
+    void a_long_stitch_that_is_not_seen_is_taken_out_or_the_round_that_it_covers_is_worked_in_another_yarn() {
+        assertRemedies("""
+                4 B bbbb|bb|bbbb
+                3 A  bbb|lb|bbb
+                2 A   bb|bb|bb
+                1 A    b|bb|b
+                """, """
+                take-out 0
+                4 B bbbb|bb|bbbb
+                3 A  bbb|bb|bbb
+                2 A   bb|bb|bb
+                1 A    b|bb|b
+                change-yarn 5
+                4 B bbbb|bb|bbbb
+                3 A  bbb|lb|bbb
+                2 B   bb|bb|bb
+                1 A    b|bb|b
+                """);
+    }
+
+    @Test
+    void a_stitch_taken_out_of_the_start_of_a_long_row_leaves_no_row_too_long() {
+        assertRemedies("""
+                looseRun 3
+                2 B  bb|llllllb|bb
+                1 A   b|pbbbbbb|b
+                """, """
+                back-loop-below 0
+                2 B bb|llllllb|bb
+                1 A  b|bbbbbbb|b
+                take-out-of-run 2
+                2 B bb|bllbllb|bb
+                1 A  b|pbbbbbb|b
+                """);
+    }
+
+    /** With round 3 in Peat the long stitch of round 5 would land on another yarn. */
+    @Test
+    void no_yarn_is_changed_where_that_brings_a_warning() {
+        assertRemedies("""
+                C Rust #a9502f
+                5 C bbbbb|lb|bbbbb
+                4 B  bbbb|bb|bbbb
+                3 C   bbb|lb|bbb
+                2 B    bb|bb|bb
+                1 A     b|bb|b
+                """, """
+                take-out 1
+                5 C bbbbb|lb|bbbbb
+                4 B  bbbb|bb|bbbb
+                3 C   bbb|bb|bbb
+                2 B    bb|bb|bb
+                1 A     b|bb|b
+                move 2
+                5 C bbbbb|lb|bbbbb
+                4 B  bbbb|bb|bbbb
+                3 C   bbb|bb|bbb
+                2 B    bb|lb|bb
+                1 A     b|bb|b
                 """);
     }
 
@@ -171,9 +237,9 @@ class RemediesTest {
                         1 A bb|bbbb|bb
                         """), PerSide.all(8));
         assertThat(verdict.findings().get(0).remedies())
-                .extracting(remedy -> remedy + " "
+                .extracting(remedy -> told(remedy) + " "
                         + Sketches.rounds(remedy.applyTo(verdict.chart())).strip())
-                .containsExactly("change-corners[2, 2] 1 A bbb|bbbb|bbb", "change-corners[0, 0] 1 A b|bbbb|b");
+                .containsExactly("change-corners 2 1 A bbb|bbbb|bbb", "change-corners 2 1 A b|bbbb|b");
     }
 
     @Test
@@ -190,7 +256,7 @@ class RemediesTest {
 
     /** Held against the plain judge, which knows nothing of remedies. */
     @Test
-    void every_remedy_removes_its_finding_and_brings_no_error() {
+    void every_remedy_removes_its_finding_and_brings_no_other() {
         RandomCharts charts = new RandomCharts(31);
         Map<String, Integer> tried = new TreeMap<>();
         for (int i = 0; i < 800; i++) {
@@ -199,7 +265,7 @@ class RemediesTest {
             Chart chart = i % 10 == 0 ? charts.ragged() : charts.small();
             tryRemedies(chart, sides, tried);
         }
-        assertThat(tried.keySet()).hasSize(15);
+        assertThat(tried.keySet()).hasSize(16);
     }
 
     @Test
@@ -251,6 +317,10 @@ class RemediesTest {
             Verdict verdict, Finding finding, Optional<PerSide<Integer>> sides, Map<String, Integer> tried) {
         Chart chart = verdict.chart();
         String before = chart.toString();
+        assertThat(finding.remedies())
+                .isSortedAccordingTo(
+                        Comparator.comparing((Remedy remedy) -> remedy.id().startsWith("allow-"))
+                                .thenComparing(Remedy::changedCells));
         for (Remedy remedy : finding.remedies()) {
             Chart mended = remedy.applyTo(chart);
             List<PlainJudge.Found> left = PlainJudge.judge(mended, sides);
@@ -259,42 +329,60 @@ class RemediesTest {
             assertThat(left)
                     .as(told)
                     .noneMatch(found ->
-                            found.rule().equals(finding.rule()) && found.where().equals(finding.where()));
-            assertThat(newErrors(verdict, mended, left)).as(told).isEmpty();
+                            found.rule().equals(finding.rule()) && found.where().equals(finding.place()));
+            assertThat(newFindings(verdict, mended, left)).as(told).isEmpty();
+            if (verdict.judged() && chart.shape().equals(mended.shape())) {
+                assertThat(remedy.changedCells()).as(told).isEqualTo(changedCells(chart, mended));
+            }
             assertThat(chart).as("the chart to go back to").hasToString(before);
             tried.merge(remedy.id(), 1, Integer::sum);
         }
     }
 
     /**
-     * Errors that were not there before: rules and places, or the number of a rule's errors if the columns have moved. A
-     * ragged chart was judged by its lengths alone.
+     * What was not found before: rules and places, or the number of a rule's findings if the columns have moved. A ragged chart
+     * was judged by its lengths alone.
      */
-    private static Set<String> newErrors(Verdict before, Chart mended, List<PlainJudge.Found> left) {
-        Set<String> errors = RuleBook.all().stream()
-                .filter(rule -> rule.severity() == Severity.ERROR)
-                .map(RuleEntry::id)
-                .filter(rule -> before.judged() || rule.equals("ragged-section"))
-                .collect(Collectors.toSet());
+    private static Set<String> newFindings(Verdict before, Chart mended, List<PlainJudge.Found> left) {
         boolean moved = !before.chart().shape().equals(mended.shape());
-        List<String> now = left.stream()
-                .filter(found -> errors.contains(found.rule()))
+        List<String> added = new ArrayList<>(left.stream()
+                .filter(found -> before.judged() || found.rule().equals("ragged-section"))
                 .map(found -> found.rule() + (moved ? "" : found.where()))
-                .toList();
-        List<String> old = before.findings().stream()
-                .map(finding -> finding.rule() + (moved ? "" : finding.where()))
-                .toList();
-        List<String> added = new ArrayList<>(now);
-        old.forEach(added::remove);
-        return new TreeSet<>(new HashSet<>(added));
+                .toList());
+        before.findings().stream()
+                .map(finding -> finding.rule() + (moved ? "" : finding.place()))
+                .forEach(added::remove);
+        return new TreeSet<>(added);
+    }
+
+    /** Cells that show another colour, each looked at on its own. */
+    private static int changedCells(Chart chart, Chart mended) {
+        int changed = 0;
+        for (int r = 1; r <= chart.rounds().size(); r++) {
+            for (Section section : Section.values()) {
+                for (int i = 1; i <= chart.round(r).section(section).length(); i++) {
+                    Place cell = new Place(r, section, i);
+                    changed += shown(chart, cell).equals(shown(mended, cell)) ? 0 : 1;
+                }
+            }
+        }
+        return changed;
+    }
+
+    private static Colour shown(Chart chart, Place cell) {
+        return chart.yarnOf(chart.shownRound(cell)).colour();
     }
 
     /** The remedies of the first finding, each with the rounds that it leads to. */
     private static void assertRemedies(String sketch, String expected) {
         Chart chart = Sketches.chart(sketch);
         String told = Checker.check(chart).findings().get(0).remedies().stream()
-                .map(remedy -> remedy + "\n" + Sketches.rounds(remedy.applyTo(chart)))
+                .map(remedy -> told(remedy) + "\n" + Sketches.rounds(remedy.applyTo(chart)))
                 .collect(Collectors.joining());
         assertThat(told).isEqualTo(expected);
+    }
+
+    private static String told(Remedy remedy) {
+        return remedy.id() + " " + remedy.changedCells();
     }
 }

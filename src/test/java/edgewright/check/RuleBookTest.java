@@ -31,7 +31,7 @@ class RuleBookTest {
     }
 
     @Test
-    void the_book_holds_the_fourteen_rules_sorted_by_name() {
+    void the_book_holds_the_fifteen_rules_sorted_by_name() {
         assertThat(RuleBook.all())
                 .containsExactly(
                         new RuleEntry("chain-at-corner", Severity.ERROR),
@@ -47,6 +47,7 @@ class RuleBookTest {
                         new RuleEntry("past-corner", Severity.ERROR),
                         new RuleEntry("ragged-section", Severity.ERROR),
                         new RuleEntry("unclosed-side", Severity.ERROR),
+                        new RuleEntry("unseen-long", Severity.WARNING),
                         new RuleEntry("used-loop", Severity.ERROR));
     }
 

@@ -1,12 +1,16 @@
 package edgewright.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import edgewright.chart.PerSide;
 import edgewright.chart.Place;
 import edgewright.chart.Section;
 import edgewright.chart.Side;
 import edgewright.testing.Sketches;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 class VerdictTest {
@@ -78,12 +82,18 @@ class VerdictTest {
     }
 
     @Test
-    void where_says_no_more_than_is_meant() {
+    void a_place_says_no_more_than_is_meant() {
         Place place = new Place(4, Section.REPEAT, 2);
-        assertThat(FindingPlace.at(place).stitch()).contains(place);
-        assertThat(FindingPlace.inSection(4, Section.REPEAT).stitch()).isEmpty();
-        assertThat(FindingPlace.inRound(4).section()).isEmpty();
-        assertThat(FindingPlace.onSide(Side.LEFT).round()).isEmpty();
-        assertThat(FindingPlace.chart().side()).isEmpty();
+        assertThat(List.of(
+                        new FindingPlace.OfStitch(place),
+                        new FindingPlace.OfSection(4, Section.REPEAT),
+                        new FindingPlace.OfRound(4),
+                        new FindingPlace.OfSide(Side.LEFT)))
+                .extracting(FindingPlace::oneStitch, FindingPlace::inRound)
+                .containsExactly(
+                        tuple(Optional.of(place), OptionalInt.of(4)),
+                        tuple(Optional.empty(), OptionalInt.of(4)),
+                        tuple(Optional.empty(), OptionalInt.of(4)),
+                        tuple(Optional.empty(), OptionalInt.empty()));
     }
 }

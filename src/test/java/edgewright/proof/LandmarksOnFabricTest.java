@@ -227,7 +227,7 @@ class LandmarksOnFabricTest {
         List<Finding> errors = Checker.check(chart).errors();
         while (!errors.isEmpty()) {
             for (Finding error : errors) {
-                var place = error.where().stitch().orElseThrow();
+                var place = error.place().oneStitch().orElseThrow();
                 Round round = chart.round(place.round());
                 chart = chart.withRound(
                         place.round(),

@@ -37,7 +37,7 @@ import org.junit.jupiter.api.Test;
  * first error stands at the very stitch at which the maker stops, for the same reason.
  *
  * <p>The maker judges loops only. By design it is silent where the rules only warn: {@code other-yarn}, {@code deep-gap},
- * {@code loose-run} and {@code low-contrast} are about how the fabric looks and wears, not about whether it can be made.
+ * {@code loose-run}, {@code low-contrast} and {@code unseen-long} are about how the fabric looks and wears, not about whether it can be made.
  */
 class SecondJudgeTest {
     /** Which rule speaks of what stops a maker. */
@@ -130,11 +130,11 @@ class SecondJudgeTest {
             stopped++;
             Place place = placeOf(chart, stop.stop());
             assertThat(findings.stream()
-                            .filter(finding -> finding.where().stitch().equals(Optional.of(place)))
+                            .filter(finding -> finding.place().oneStitch().equals(Optional.of(place)))
                             .map(Finding::rule))
                     .as("at %s of %s", place, chart.rounds())
                     .contains(RULE_OF.get(stop.stop().reason()));
-            assertThat(firstError.orElseThrow().where().stitch())
+            assertThat(firstError.orElseThrow().place().oneStitch())
                     .as("first error of %s", chart.rounds())
                     .contains(place);
             return false;

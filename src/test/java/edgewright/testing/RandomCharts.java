@@ -61,7 +61,7 @@ public final class RandomCharts {
         List<Finding> errors = Checker.check(chart).errors();
         while (!errors.isEmpty()) {
             for (Finding error : errors) {
-                var place = error.where().stitch().orElseThrow();
+                var place = error.place().oneStitch().orElseThrow();
                 Round round = chart.round(place.round());
                 Stitches row = round.section(place.section()).with(place.place(), Stitch.BACK_LOOP);
                 chart = chart.withRound(place.round(), round.with(place.section(), row));

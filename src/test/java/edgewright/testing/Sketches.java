@@ -51,7 +51,9 @@ public final class Sketches {
     public static String marked(Verdict verdict) {
         List<String> lines = new ArrayList<>();
         for (Finding finding : verdict.findings()) {
-            finding.where().side().ifPresent(side -> lines.add("! " + side + " " + finding.rule()));
+            if (finding.place() instanceof FindingPlace.OfSide of) {
+                lines.add("! " + of.side() + " " + finding.rule());
+            }
         }
         Layout layout = new Layout(verdict.chart());
         for (int round = verdict.chart().rounds().size(); round >= 1; round--) {
@@ -114,17 +116,13 @@ public final class Sketches {
             List<String> lines = new ArrayList<>();
             Map<Place, List<String>> rulesAt = new TreeMap<>();
             for (Finding finding : findings) {
-                FindingPlace where = finding.where();
-                if (where.round().orElse(0) == round) {
-                    where.stitch()
+                if (finding.place().inRound().orElse(0) == round) {
+                    finding.place()
+                            .oneStitch()
                             .ifPresentOrElse(
-                                    place -> rulesAt.computeIfAbsent(place, any -> new ArrayList<>())
+                                    stitch -> rulesAt.computeIfAbsent(stitch, any -> new ArrayList<>())
                                             .add(finding.rule()),
-                                    () -> lines.add("! "
-                                            + where.section()
-                                                    .map(section -> section.member() + " ")
-                                                    .orElse("")
-                                            + finding.rule()));
+                                    () -> lines.add("! " + section(finding.place()) + finding.rule()));
                 }
             }
             Map<String, Set<Integer>> columns = new LinkedHashMap<>();
@@ -132,6 +130,10 @@ public final class Sketches {
                     .add(column(place)));
             columns.forEach((rules, at) -> lines.add(carets(at) + " " + rules));
             return lines;
+        }
+
+        private static String section(FindingPlace place) {
+            return place instanceof FindingPlace.OfSection of ? of.section().member() + " " : "";
         }
 
         private int column(Place place) {

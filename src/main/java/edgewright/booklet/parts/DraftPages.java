@@ -58,7 +58,7 @@ public final class DraftPages {
                     0,
                     List.of(new LabelledEntries.Line(
                             item.child(Role.BODY),
-                            sentences.of(finding.where()) + ": " + sentences.of(finding),
+                            sentences.of(finding.place()) + ": " + sentences.of(finding),
                             styles.text(),
                             false))));
             entry.set(0, entry.get(0).spaced(setter.sheet().halfLinePt()));

@@ -106,7 +106,7 @@ public final class FindingsPane extends JPanel {
     /** Does what helps, and goes on to the finding that now stands in the place of the one that it was for. */
     private void remedy(Remedy remedy) {
         int at = list.getSelectedIndex();
-        bench.edit(DeskTexts.of("edit.remedy", sentences.of(remedy)), remedy::applyTo);
+        bench.edit(DeskTexts.of("edit.remedy", sentences.action(remedy)), remedy::applyTo);
         if (rows.getSize() > 0) {
             int next = Math.min(Math.max(0, at), rows.getSize() - 1);
             list.setSelectedIndex(next);
@@ -225,7 +225,7 @@ public final class FindingsPane extends JPanel {
             icon.setIcon(
                     SeverityIcon.of(finding.severity() == Severity.ERROR, chosen ? of.getSelectionForeground() : null));
             title.setText(DeskTexts.of("findings.number", index + 1, sentences.title(finding.rule())));
-            where.setText(sentences.of(finding.where()));
+            where.setText(sentences.of(finding.place()));
             getAccessibleContext().setAccessibleName(sentences.of(finding));
             return this;
         }

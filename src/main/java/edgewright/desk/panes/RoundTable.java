@@ -152,8 +152,8 @@ public final class RoundTable extends AbstractTableModel {
     private void count() {
         Map<Integer, Tally> counted = new HashMap<>();
         for (Finding finding : bench.verdict().findings()) {
-            finding.where()
-                    .round()
+            finding.place()
+                    .inRound()
                     .ifPresent(
                             round -> counted.merge(round, Tally.NONE.and(finding), (tally, one) -> tally.and(finding)));
         }

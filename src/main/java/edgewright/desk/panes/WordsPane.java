@@ -112,7 +112,7 @@ public final class WordsPane extends JPanel {
     /** What stands before words that nobody should follow, and is copied with them. */
     private String objection() {
         long errors = bench.verdict().errors().stream()
-                .filter(finding -> finding.where().round().orElse(0) == shownRound)
+                .filter(finding -> finding.place().inRound().orElse(0) == shownRound)
                 .count();
         return errors == 0 ? "" : DeskTexts.of("words.unworkable", errors) + "\n";
     }

@@ -6,6 +6,7 @@ import edgewright.chart.Footing;
 import edgewright.chart.Landing;
 import edgewright.chart.Place;
 import edgewright.chart.Section;
+import edgewright.chart.Side;
 import edgewright.chart.SideShape;
 import edgewright.chart.Stitch;
 import edgewright.check.Finding;
@@ -17,17 +18,30 @@ public final class PlaceTexts {
     private PlaceTexts() {}
 
     /** The place that a finding is about, or the nearest thing to it that the chart has. */
-    public static Optional<Place> of(Finding finding, Chart chart) {
-        FindingPlace where = finding.where();
-        if (where.round().isEmpty()) {
-            return Optional.empty();
-        }
-        int round = where.round().getAsInt();
-        if (round < 1 || round > chart.rounds().size()) {
-            return Optional.empty();
-        }
-        return Optional.of(new Place(
-                round, where.section().orElse(Section.REPEAT), where.place().orElse(1)));
+    static Optional<Place> of(Finding finding, Chart chart) {
+        return finding.place()
+                .accept(new FindingPlace.Visitor<Optional<Place>>() {
+                    @Override
+                    public Optional<Place> stitch(Place stitch) {
+                        return Optional.of(stitch);
+                    }
+
+                    @Override
+                    public Optional<Place> section(int round, Section section) {
+                        return Optional.of(new Place(round, section, 1));
+                    }
+
+                    @Override
+                    public Optional<Place> round(int round) {
+                        return section(round, Section.REPEAT);
+                    }
+
+                    @Override
+                    public Optional<Place> side(Side side) {
+                        return Optional.empty();
+                    }
+                })
+                .filter(place -> place.round() <= chart.rounds().size());
     }
 
     static String inWords(Place place) {

@@ -49,9 +49,9 @@ public record Emphasis(List<Flag> flags) {
         List<Flag> flags = new ArrayList<>();
         for (Finding finding : findings) {
             int number = flags.size() + 1;
-            Optional<Place> stitch = finding.where().stitch();
+            Optional<Place> stitch = finding.place().oneStitch();
             OptionalInt round =
-                    stitch.isPresent() ? OptionalInt.empty() : finding.where().round();
+                    stitch.isPresent() ? OptionalInt.empty() : finding.place().inRound();
             flags.add(new Flag(number, finding.severity(), stitch, round));
         }
         return new Emphasis(flags);

@@ -71,7 +71,7 @@ public final class DraftFindings {
             lines.add(says.text(
                     "draft-finding",
                     number("finding", i + 1),
-                    arg("place", sentences.of(finding.where())),
+                    arg("place", sentences.of(finding.place())),
                     arg("rule", sentences.title(finding.rule()))));
         }
         if (findings.size() > MOST_FINDINGS) {
