@@ -17,6 +17,7 @@ import edgewright.booklet.press.StructureTree;
 import edgewright.chart.Chart;
 import edgewright.check.Checker;
 import edgewright.check.Verdict;
+import edgewright.draw.picture.ChartPicture;
 import edgewright.draw.picture.PictureStyle;
 import edgewright.file.SafeFile;
 import java.io.ByteArrayOutputStream;
@@ -33,7 +34,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
  */
 public final class Booklet {
     /** The most stitches that the chart of a pattern shows; some 400 rounds with a repeat of a dozen stitches. */
-    public static final long MOST_STITCHES = 400_000;
+    public static final long MOST_STITCHES = ChartPicture.MOST_STITCHES;
 
     private Booklet() {}
 

@@ -8,6 +8,15 @@ import java.util.Locale;
  * @param rgb red in bits 16 to 23, green in bits 8 to 15, blue in bits 0 to 7; nothing above
  */
 public record Colour(int rgb) {
+    private static final double[] LINEAR = new double[256];
+
+    static {
+        for (int channel = 0; channel < LINEAR.length; channel++) {
+            double c = channel / 255.0;
+            LINEAR[channel] = c <= 0.04045 ? c / 12.92 : Math.pow((c + 0.055) / 1.055, 2.4);
+        }
+    }
+
     public Colour {
         if ((rgb & 0xff000000) != 0) {
             throw new IllegalArgumentException("a colour has 24 bits, not " + Integer.toHexString(rgb));
@@ -44,6 +53,20 @@ public record Colour(int rgb) {
     /** The blue channel, 0 to 255. */
     public int blue() {
         return rgb & 0xff;
+    }
+
+    /** The relative luminance, from 0 (black) to 1 (white). Source: https://www.w3.org/TR/WCAG21/#dfn-relative-luminance */
+    public double luminance() {
+        return 0.2126 * linear(red()) + 0.7152 * linear(green()) + 0.0722 * linear(blue());
+    }
+
+    /**
+     * The light of a channel from 0 to 1, as it adds up. Source: IEC 61966-2-1, from memory.
+     *
+     * @param channel 0 to 255
+     */
+    public static double linear(int channel) {
+        return LINEAR[channel];
     }
 
     /** {@code #rrggbb} in small letters, as in a chart file. */

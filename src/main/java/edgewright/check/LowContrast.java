@@ -41,8 +41,8 @@ final class LowContrast implements Rule<Violation.LowContrast> {
     /** The lighter yarn made lighter, or the darker one darker, by as little as is enough. */
     @Override
     public List<Stream<RemedyEdit>> remedies(Verdict verdict, Violation.LowContrast low) {
-        boolean innerIsLighter = Contrast.luminance(low.inner().colour())
-                > Contrast.luminance(low.outer().colour());
+        boolean innerIsLighter =
+                low.inner().colour().luminance() > low.outer().colour().luminance();
         Yarn lighter = innerIsLighter ? low.inner() : low.outer();
         Yarn darker = innerIsLighter ? low.outer() : low.inner();
         return List.of(

@@ -19,14 +19,6 @@ public final class ColourSuggestion {
     /** How many of the nearest are looked at again, channel value by channel value. */
     private static final int FINALISTS = 12;
 
-    private static final double[] LINEAR = new double[256];
-
-    static {
-        for (int channel = 0; channel < LINEAR.length; channel++) {
-            LINEAR[channel] = Lab.linear(channel);
-        }
-    }
-
     private record Candidate(Colour colour, double difference) {
         static final Comparator<Candidate> NEAREST_FIRST = Comparator.comparingDouble(Candidate::difference)
                 .thenComparingInt(candidate -> candidate.colour().rgb());
@@ -101,9 +93,9 @@ public final class ColourSuggestion {
 
     /** The same as asking {@link Contrast}, but without the difference of colours where the ratio alone tells. */
     private boolean passes(Colour colour) {
-        double one = luminance(colour);
+        double one = colour.luminance();
         for (Colour other : others) {
-            double two = luminance(other);
+            double two = other.luminance();
             double ratio = (Math.max(one, two) + 0.05) / (Math.min(one, two) + 0.05);
             if (ratio < Contrast.LEAST_RATIO) {
                 return false;
@@ -113,9 +105,5 @@ public final class ColourSuggestion {
             }
         }
         return true;
-    }
-
-    private static double luminance(Colour colour) {
-        return 0.2126 * LINEAR[colour.red()] + 0.7152 * LINEAR[colour.green()] + 0.0722 * LINEAR[colour.blue()];
     }
 }

@@ -26,8 +26,8 @@ public record Contrast(double ratio, double difference) {
 
     /** The contrast of two colours. */
     public static Contrast between(Colour one, Colour two) {
-        double l1 = luminance(one);
-        double l2 = luminance(two);
+        double l1 = one.luminance();
+        double l2 = two.luminance();
         double ratio = (Math.max(l1, l2) + 0.05) / (Math.min(l1, l2) + 0.05);
         return new Contrast(ratio, Ciede2000.between(Lab.of(one), Lab.of(two)));
     }
@@ -35,13 +35,6 @@ public record Contrast(double ratio, double difference) {
     /** Whether the two are hard to tell apart in the fabric. */
     public boolean isLow() {
         return ratio < LEAST_RATIO || (ratio < CLEAR_RATIO && difference < LEAST_DIFFERENCE);
-    }
-
-    /** The relative luminance of WCAG 2, from 0 (black) to 1 (white). */
-    public static double luminance(Colour colour) {
-        return 0.2126 * Lab.linear(colour.red())
-                + 0.7152 * Lab.linear(colour.green())
-                + 0.0722 * Lab.linear(colour.blue());
     }
 
     /** The grey that is as light as a colour: what is left of it in a picture without colours. */

@@ -28,7 +28,7 @@ public record Lab(double lightness, double a, double b) {
 
     /** The colour of a screen in this space. */
     public static Lab of(Colour colour) {
-        double[] rgb = {linear(colour.red()), linear(colour.green()), linear(colour.blue())};
+        double[] rgb = {Colour.linear(colour.red()), Colour.linear(colour.green()), Colour.linear(colour.blue())};
         double[] f = new double[3];
         for (int i = 0; i < 3; i++) {
             double t = product(XYZ_OF_RGB[i], rgb) / WHITE[i];
@@ -56,16 +56,6 @@ public record Lab(double lightness, double a, double b) {
     /** This colour with another lightness. */
     public Lab withLightness(double newLightness) {
         return new Lab(newLightness, a, b);
-    }
-
-    /**
-     * The light that a channel of a screen gives, from 0 to 1.
-     *
-     * @param channel 0 to 255
-     */
-    static double linear(int channel) {
-        double c = channel / 255.0;
-        return c <= 0.04045 ? c / 12.92 : Math.pow((c + 0.055) / 1.055, 2.4);
     }
 
     private static int channel(double linear) {

@@ -23,7 +23,8 @@ public record YarnPair(Yarn inner, Yarn outer, int round) {
         for (int r = 2; r <= chart.rounds().size(); r++) {
             String inner = chart.round(r - 1).yarn();
             String outer = chart.round(r).yarn();
-            if (!inner.equals(outer) && met.add(Set.of(inner, outer))) {
+            boolean metJustNow = r > 2 && outer.equals(chart.round(r - 2).yarn()); // most charts take two yarns in turn
+            if (!metJustNow && !inner.equals(outer) && met.add(Set.of(inner, outer))) {
                 meetings.add(new YarnPair(chart.yarnOf(r - 1), chart.yarnOf(r), r));
             }
         }

@@ -33,7 +33,7 @@ class ContrastTest {
     @ParameterizedTest
     @CsvSource({"#000000, 0", "#777777, 0.184475", "#767676, 0.181164", "#ffffff, 1"})
     void the_luminance_is_that_of_wcag(String colour, double luminance) {
-        assertThat(Contrast.luminance(Colour.parse(colour))).isCloseTo(luminance, within(0.0000005));
+        assertThat(Colour.parse(colour).luminance()).isCloseTo(luminance, within(0.0000005));
     }
 
     /** L*, a* and b* of the corners of sRGB under D65: from memory. */

@@ -13,8 +13,8 @@ public final class ColourMixing {
     private ColourMixing() {}
 
     /** Nearly black or white, whichever stands out better on this ground. */
-    public static Colour on(Colour ground) {
-        return luminance(ground) > MIDDLE_LUMINANCE ? DARK : LIGHT;
+    static Colour on(Colour ground) {
+        return ground.luminance() > MIDDLE_LUMINANCE ? DARK : LIGHT;
     }
 
     /** A part of the way from one colour to another, channel by channel. */
@@ -35,17 +35,7 @@ public final class ColourMixing {
         return mix(colour, LIGHT, part);
     }
 
-    /** Relative luminance, 0 to 1; https://www.w3.org/TR/WCAG21/#dfn-relative-luminance. */
-    static double luminance(Colour colour) {
-        return 0.2126 * linear(colour.red()) + 0.7152 * linear(colour.green()) + 0.0722 * linear(colour.blue());
-    }
-
     private static int mix(int from, int to, double part) {
         return (int) Math.round(from + (to - from) * part);
-    }
-
-    private static double linear(int channel) {
-        double c = channel / 255.0;
-        return c <= 0.04045 ? c / 12.92 : Math.pow((c + 0.055) / 1.055, 2.4);
     }
 }

@@ -82,7 +82,7 @@ public enum Hatch {
         List<Yarn> used = chart.yarns().stream()
                 .filter(yarn ->
                         chart.rounds().stream().anyMatch(round -> round.yarn().equals(yarn.id())))
-                .sorted(Comparator.comparingDouble((Yarn yarn) -> ColourMixing.luminance(yarn.colour()))
+                .sorted(Comparator.comparingDouble((Yarn yarn) -> yarn.colour().luminance())
                         .reversed())
                 .toList();
         List<Hatch> hatches = new ArrayList<>(CHOSEN.subList(0, Math.min(used.size(), CHOSEN.size())));
