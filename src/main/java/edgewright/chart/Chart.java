@@ -159,7 +159,7 @@ public record Chart(
             return place.round();
         }
         Place above = shape().above(place);
-        return has(above) && stitch(above) == Stitch.LONG ? above.round() : place.round();
+        return has(above) && stitch(above).coversStitchBelow() ? above.round() : place.round();
     }
 
     /** The sections whose length does not go with their round, in working order. Empty for a chart that can be judged. */

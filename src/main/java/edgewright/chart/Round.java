@@ -1,5 +1,8 @@
 package edgewright.chart;
 
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+
 /**
  * One round of the border, worked in one yarn: the stitches of a side in its three sections. All four sides are the same.
  *
@@ -48,6 +51,18 @@ public record Round(String yarn, Stitches fromCorner, Stitches repeat, Stitches 
     /** The stitches of a whole side in working order, with the repeat worked that often. */
     public Stitches side(int repeats) {
         return Stitches.of(fromCorner.letters() + repeat.letters().repeat(repeats) + toCorner.letters());
+    }
+
+    /** Whether there is such a stitch in the round, in any of its sections. */
+    public boolean has(Predicate<Stitch> such) {
+        return Stream.of(Stitch.values())
+                .filter(such)
+                .anyMatch(stitch -> fromCorner.has(stitch) || repeat.has(stitch) || toCorner.has(stitch));
+    }
+
+    /** Whether every stitch of the round is worked into the stitch directly below it. */
+    public boolean standsInRoundBelow() {
+        return !has(stitch -> !stitch.standsInStitchBelow());
     }
 
     /** Whether every stitch of the round is of this kind. */

@@ -27,7 +27,7 @@ public record ChangeRounds(OptionalInt firstLong, OptionalInt counting, int chan
     public static ChangeRounds of(Chart chart) {
         return of(
                 chart.rounds().size(),
-                round -> has(chart.round(round), Stitch.LONG),
+                round -> chart.round(round).has(Stitch::coversStitchBelow),
                 round -> isPatterned(chart.round(round)));
     }
 
@@ -53,21 +53,8 @@ public record ChangeRounds(OptionalInt firstLong, OptionalInt counting, int chan
 
     /** Whether a round can only be worked on sides on which the repeat comes out even. */
     static boolean isPatterned(Round round) {
-        boolean isOneStitch =
-                round.repeat().isAll(Stitch.BACK_LOOP) || round.repeat().isAll(Stitch.PLAIN);
-        return isMoreThanWork(round) || !isOneStitch;
-    }
-
-    /** Whether a round has stitches that do not stand in the stitch below. */
-    static boolean isMoreThanWork(Round round) {
-        return has(round, Stitch.LONG) || has(round, Stitch.CHAIN);
-    }
-
-    private static boolean has(Round round, Stitch stitch) {
-        return round.fromCorner().count(stitch)
-                        + round.repeat().count(stitch)
-                        + round.toCorner().count(stitch)
-                > 0;
+        boolean isOneStitch = Stitch.inStitchBelow().stream().anyMatch(round.repeat()::isAll);
+        return !round.standsInRoundBelow() || !isOneStitch;
     }
 
     private static OptionalInt first(int rounds, IntPredicate said) {

@@ -5,7 +5,6 @@ import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.chart.SidePlace;
 import edgewright.chart.SideShape;
-import edgewright.chart.Stitch;
 import edgewright.chart.Stitches;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -72,7 +71,7 @@ public final class Fit {
                 patterned.add(round);
             }
         }
-        if (ChangeRounds.isMoreThanWork(chart.round(plan.changing()))) {
+        if (!chart.round(plan.changing()).standsInRoundBelow()) {
             patterned.add(plan.changing());
         }
         return patterned;
@@ -172,7 +171,8 @@ public final class Fit {
         return change.unevenStitches().stream()
                 .map(uneven -> new SidePlace(above, uneven.stitch() + 1))
                 // A ragged round may end before its place; whatever stands there has a finding of its own.
-                .filter(place -> place.stitch() <= row.length() && row.at(place.stitch()) == Stitch.LONG)
+                .filter(place ->
+                        place.stitch() <= row.length() && row.at(place.stitch()).coversStitchBelow())
                 .map(place -> new SideStitch(change.side(), place))
                 .toList();
     }

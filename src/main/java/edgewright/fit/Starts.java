@@ -5,7 +5,6 @@ import edgewright.chart.PerSide;
 import edgewright.chart.SidePlace;
 import edgewright.chart.SideShape;
 import edgewright.chart.Start;
-import edgewright.chart.Stitch;
 import edgewright.chart.Stitches;
 import java.util.Comparator;
 import java.util.List;
@@ -97,8 +96,7 @@ public final class Starts {
     }
 
     private static boolean isFree(Stitches side, int stitch) {
-        Stitch worked = side.at(stitch);
-        return worked != Stitch.LONG && worked != Stitch.CHAIN;
+        return side.at(stitch).standsInStitchBelow();
     }
 
     private static List<Stitches> sides(Chart chart, int repeats) {

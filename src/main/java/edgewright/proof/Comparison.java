@@ -156,7 +156,7 @@ final class Comparison {
             return;
         }
         // What lies below the changed round is numbered otherwise than in the chart.
-        if (expected == Stitch.LONG && made.round() - 2 >= first) {
+        if (expected.coversStitchBelow() && made.round() - expected.roundsDown() >= first) {
             compareLanding(place, made, times);
         }
         compare(

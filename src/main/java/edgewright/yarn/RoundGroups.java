@@ -1,8 +1,6 @@
 package edgewright.yarn;
 
 import edgewright.chart.Chart;
-import edgewright.chart.Round;
-import edgewright.chart.Section;
 import edgewright.chart.Stitch;
 import edgewright.chart.Yarn;
 import java.util.ArrayList;
@@ -59,7 +57,9 @@ final class RoundGroups {
             if (r >= 2 && chart.round(r - 1).yarn().equals(yarn)) {
                 join(leader, r - 1, r);
             }
-            if (r >= 3 && chart.round(r - 2).yarn().equals(yarn) && hasLong(chart.round(r))) {
+            if (r >= 3
+                    && chart.round(r - 2).yarn().equals(yarn)
+                    && chart.round(r).has(Stitch::coversStitchBelow)) {
                 join(leader, r - 2, r);
             }
         }
@@ -107,15 +107,6 @@ final class RoundGroups {
         YarnPair.of(chart)
                 .forEach(meeting ->
                         mayMeet.add(Set.of(meeting.inner().id(), meeting.outer().id())));
-    }
-
-    private static boolean hasLong(Round round) {
-        for (Section section : Section.values()) {
-            if (round.section(section).letters().indexOf(Stitch.LONG.letter()) >= 0) {
-                return true;
-            }
-        }
-        return false;
     }
 
     private static int find(int[] leader, int round) {

@@ -44,12 +44,12 @@ class CheckCommandTest {
                         : 'Lantern Posts', 2 rounds: 2 errors, no warnings; 2 long stitches judged.
                           error  Round 1, repeat, stitch 3: A long stitch drops two rounds down, and under round 1 there is \
                         the base round alone: the hook has no loop to reach for. [no-round-below]
-                              try: Move the long stitch to round 2, in the same fabric column
-                              or:  Take the long stitch out and work a back-loop stitch
+                              try: Take the long stitch out and work a back-loop stitch (no cell changes colour)
+                              or:  Move the long stitch to round 2, in the same fabric column (1 cell changes colour)
                           error  Round 2, from the corner, stitch 1: A long stitch cannot be the first stitch of a side: it \
                         stands on a corner chain, and under that chain there is nothing of this side for the hook to reach. \
                         [past-corner]
-                              try: Take the long stitch out and work a back-loop stitch
+                              try: Take the long stitch out and work a back-loop stitch (no cell changes colour)
                         """);
     }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.chart.Stitch;
+import edgewright.chart.StitchLoop;
 import edgewright.hands.Stop.Reason;
 import java.util.ArrayList;
 import java.util.List;
@@ -32,6 +33,31 @@ class HookTest {
         assertThat(fabric.side(2, Side.LEFT).get(3).inFront()).contains(drop);
         assertThat(Fabric.shownRound(fabric.side(2, Side.LEFT).get(3))).isEqualTo(3);
         assertThat(Fabric.shownRound(fabric.side(1, Side.LEFT).get(2))).isEqualTo(1);
+    }
+
+    /** Hands and chart each have a table of their own: what was really worked, loop by loop, is what the chart says of it. */
+    @Test
+    void a_stitch_takes_and_leaves_the_loops_that_the_chart_says() {
+        for (Stitch stitch : Stitch.values()) {
+            String between = stitch.coversStitchBelow() ? "bbcbb" : "bbbbb"; // a chain between takes no loop itself
+            Fabric fabric = finished("bbb", between, "bbb" + stitch.letter() + "bbb");
+            FabricStitch worked = fabric.side(3, 0).get(3);
+            FabricStitch below = fabric.side(2, 0).get(2);
+            Optional<FabricStitch> foot = stitch.roundsDown() == 0
+                    ? Optional.empty()
+                    : Optional.of(fabric.side(3 - stitch.roundsDown(), 0).get(3 - stitch.roundsDown()));
+            assertThat(worked.into()).as("%s is worked into", stitch).isEqualTo(foot);
+            assertThat(below.inFront().isPresent()).as("%s covers", stitch).isEqualTo(stitch.coversStitchBelow());
+            for (Loop loop : Loop.values()) {
+                StitchLoop same = StitchLoop.valueOf(loop.name());
+                assertThat(foot.isPresent() && !foot.get().isFree(loop))
+                        .as("%s takes %s", stitch, loop)
+                        .isEqualTo(stitch.takes(same));
+                assertThat(below.isFree(loop) && below.inFront().isEmpty())
+                        .as("%s leaves %s", stitch, loop)
+                        .isEqualTo(stitch.leavesFree(same));
+            }
+        }
     }
 
     @Test

@@ -57,7 +57,7 @@ public final class PlaceTexts {
         }
         SideShape shape = chart.shape();
         String stands = standsOn(chart, shape.footing(place));
-        return stitch == Stitch.LONG
+        return stitch.coversStitchBelow()
                 ? DeskTexts.of("status.long", inWords(place), what, stands, landsIn(chart, shape.landing(place)))
                 : DeskTexts.of("status.short", inWords(place), what, stands);
     }

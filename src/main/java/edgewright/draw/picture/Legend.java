@@ -174,7 +174,7 @@ public final class Legend {
     }
 
     private double stitch(Stitch stitch, double x, double y) {
-        int cells = stitch == Stitch.LONG ? 3 : 1;
+        int cells = stitch.coversStitchBelow() ? 1 + stitch.roundsDown() : 1;
         Yarn yarn = yarnOf(stitch);
         Colour ground = ground(yarn.colour());
         List<Shape> shapes = new ArrayList<>();

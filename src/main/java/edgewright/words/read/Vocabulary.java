@@ -30,7 +30,7 @@ final class Vocabulary {
         for (Stitch stitch : Stitch.values()) {
             stitches.put(stitch, Spellings.of(trade.words(Phrasebook.stitchKey(stitch) + ".read").stream()));
         }
-        for (Stitch stitch : List.of(Stitch.BACK_LOOP, Stitch.PLAIN)) {
+        for (Stitch stitch : Stitch.inStitchBelow()) {
             together.put(stitch, Spellings.of(trade.words(Phrasebook.stitchKey(stitch) + ".togetherRead").stream()));
         }
         tall = Spellings.of(trade.words("tall.read").stream());

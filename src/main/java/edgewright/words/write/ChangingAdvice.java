@@ -6,6 +6,7 @@ import edgewright.words.page.TextBlock;
 import edgewright.words.terms.Phrasebook;
 import edgewright.words.tree.WrittenRound;
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
@@ -24,7 +25,7 @@ final class ChangingAdvice {
     TextBlock paragraph() {
         ChangeRounds best = ChangeRounds.of(
                 rounds.size(),
-                round -> has(rounds.get(round - 1), Stitch.LONG),
+                round -> has(rounds.get(round - 1), Stitch::coversStitchBelow),
                 round -> !isPlain(rounds.get(round - 1)));
         if (best.counting().isEmpty()) {
             return new TextBlock.Prose(texts.text("setUp.rightAtOnce"));
@@ -44,15 +45,15 @@ final class ChangingAdvice {
     private static boolean isPlain(WrittenRound round) {
         boolean isOneStitch =
                 round.stretch().group().stream().anyMatch(group -> group.runs().size() == 1);
-        return isOneStitch && !has(round, Stitch.LONG) && !has(round, Stitch.CHAIN);
+        return isOneStitch && !has(round, stitch -> !stitch.standsInStitchBelow());
     }
 
-    private static boolean has(WrittenRound round, Stitch stitch) {
+    private static boolean has(WrittenRound round, Predicate<Stitch> such) {
         return Stream.of(
                         round.stretch().before().stream(),
                         round.stretch().group().stream().flatMap(group -> group.runs().stream()),
                         round.stretch().after().stream())
                 .flatMap(runs -> runs)
-                .anyMatch(run -> run.stitch() == stitch);
+                .anyMatch(run -> such.test(run.stitch()));
     }
 }

@@ -5,7 +5,6 @@ import edgewright.chart.PerSide;
 import edgewright.chart.Round;
 import edgewright.chart.Side;
 import edgewright.chart.Stitch;
-import edgewright.chart.Stitches;
 import edgewright.fit.CountChange;
 import edgewright.fit.FitPlan;
 import edgewright.fit.SideChange;
@@ -64,8 +63,7 @@ final class FittedRounds {
     /** The changing round; it is begun at a corner. */
     private WrittenRound changing(WrittenRound fitting) {
         Round round = chart.round(plan.changing());
-        Stitches all = round.side(1);
-        if (all.count(Stitch.LONG) + all.count(Stitch.CHAIN) > 0) {
+        if (!round.standsInRoundBelow()) {
             throw new IllegalArgumentException("round " + plan.changing() + " is no plain round");
         }
         return new WrittenRound.PuttingRight(

@@ -89,8 +89,7 @@ final class RoundWording {
     /** Whether a group is so simple that it is said without an asterisk: one stitch into each stitch of the side. */
     static boolean isEveryStitch(Group group) {
         Run first = group.runs().get(0);
-        boolean intoTheStitchBelow = first.stitch() == Stitch.BACK_LOOP || first.stitch() == Stitch.PLAIN;
-        return group.runs().size() == 1 && first.count() == 1 && intoTheStitchBelow;
+        return group.runs().size() == 1 && first.count() == 1 && first.stitch().standsInStitchBelow();
     }
 
     private String instructions(WrittenRound round, RoundParts.OfAllSides parts) {

@@ -324,7 +324,7 @@ final class Wording {
             int start = end;
             end += run.count();
             if (place > start && place <= end) {
-                return run.stitch() == Stitch.LONG;
+                return run.stitch().coversStitchBelow();
             }
         }
         return false;
