@@ -3,6 +3,7 @@ package edgewright.booklet;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import edgewright.booklet.choice.BookletOptions;
+import edgewright.texts.English;
 import edgewright.booklet.choice.Progress;
 import edgewright.chart.Back;
 import edgewright.chart.Chart;
@@ -21,7 +22,7 @@ class ProvedBeforePrintTest {
     void wordsThatDoNotMakeTheChartAreNotPublished() throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         Chart chart = unreadable();
-        PublishOutcome outcome = Booklet.publish(chart, BookletOptions.of(chart), out, Progress.NONE);
+        PublishOutcome outcome = Booklet.publish(chart, BookletOptions.of(chart, English.LANGUAGE), out, Progress.NONE);
         assertThat(outcome).isInstanceOf(PublishOutcome.NotProved.class);
         assertThat(((PublishOutcome.NotProved) outcome).problems()).isNotEmpty().allMatch(said -> said.contains("hook"));
         assertThat(out.size()).isZero();
@@ -31,7 +32,7 @@ class ProvedBeforePrintTest {
     void aDraftOfThemIsPublishedAndSaysSo() throws IOException {
         Chart chart = unreadable();
         try (ReadBack read =
-                new ReadBack(Published.fresh(chart, BookletOptions.of(chart).withDraft(true)))) {
+                new ReadBack(Published.fresh(chart, BookletOptions.of(chart, English.LANGUAGE).withDraft(true)))) {
             assertThat(read.aloud()).contains("do not make the chart");
         }
     }

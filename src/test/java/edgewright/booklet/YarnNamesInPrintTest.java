@@ -3,6 +3,7 @@ package edgewright.booklet;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import edgewright.booklet.choice.BookletOptions;
+import edgewright.texts.English;
 import edgewright.chart.Chart;
 import java.io.IOException;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,7 +25,7 @@ class YarnNamesInPrintTest {
         Chart chart = sample.withYarns(sample.yarns().stream()
                 .map(yarn -> yarn.id().equals(sample.round(1).yarn()) ? yarn.withName(name) : yarn)
                 .toList());
-        try (ReadBack read = Published.read(chart, BookletOptions.of(chart))) {
+        try (ReadBack read = Published.read(chart, BookletOptions.of(chart, English.LANGUAGE))) {
             String first = read.texts("H3").stream()
                     .filter(heading -> heading.startsWith("Round 1,"))
                     .findFirst()

@@ -41,11 +41,11 @@ class HookTest {
         for (Stitch stitch : Stitch.values()) {
             String between = stitch.coversStitchBelow() ? "bbcbb" : "bbbbb"; // a chain between takes no loop itself
             Fabric fabric = finished("bbb", between, "bbb" + stitch.letter() + "bbb");
-            FabricStitch worked = fabric.side(3, 0).get(3);
-            FabricStitch below = fabric.side(2, 0).get(2);
+            FabricStitch worked = fabric.side(3, Side.TOP).get(3);
+            FabricStitch below = fabric.side(2, Side.TOP).get(2);
             Optional<FabricStitch> foot = stitch.roundsDown() == 0
                     ? Optional.empty()
-                    : Optional.of(fabric.side(3 - stitch.roundsDown(), 0).get(3 - stitch.roundsDown()));
+                    : Optional.of(fabric.side(3 - stitch.roundsDown(), Side.TOP).get(3 - stitch.roundsDown()));
             assertThat(worked.into()).as("%s is worked into", stitch).isEqualTo(foot);
             assertThat(below.inFront().isPresent()).as("%s covers", stitch).isEqualTo(stitch.coversStitchBelow());
             for (Loop loop : Loop.values()) {

@@ -78,7 +78,7 @@ public final class ProvedPages {
     }
 
     /** What stands against the words, a sentence each; none if they made the chart in every size, or were not worked yet. */
-    List<String> problems() {
+    public List<String> problems() {
         return List.copyOf(problems);
     }
 

@@ -187,7 +187,7 @@ public final class Piece {
     }
 
     /** The round of the front of a double border in which its sides were counted, 0 for the base round. */
-    int frontRound() {
+    public int frontRound() {
         return frontRound;
     }
 
@@ -197,7 +197,7 @@ public final class Piece {
     }
 
     /** What was counted on the front. A back layer is put right to it. */
-    void front(int inRound, String counts) {
+    public void front(int inRound, String counts) {
         if (frontRound != inRound || !frontCounts.equals(counts)) {
             frontRound = inRound;
             frontCounts = counts;
@@ -205,7 +205,7 @@ public final class Piece {
         }
     }
 
-    String swatchStitches() {
+    public String swatchStitches() {
         return swatchStitches;
     }
 

@@ -96,7 +96,7 @@ public record PieceOutcome(
     }
 
     /** What comes of this side; empty where there is nothing to say of the sides. */
-    Optional<OfSide> of(Side side) {
+    public Optional<OfSide> of(Side side) {
         return sides.stream().filter(one -> one.side() == side).findFirst();
     }
 }

@@ -53,7 +53,7 @@ final class ProveDialog extends FormDialog {
     }
 
     @Override
-    Optional<String> objection() {
+    public Optional<String> objection() {
         List<PerSide<Integer>> read;
         try {
             read = sizes();

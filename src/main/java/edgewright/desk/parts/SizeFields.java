@@ -46,7 +46,7 @@ public final class SizeFields {
     }
 
     /** How often the repeat is worked on each side; empty for any size. */
-    Optional<PerSide<Integer>> repeats() {
+    public Optional<PerSide<Integer>> repeats() {
         int across = FormDialog.value(level);
         int down = FormDialog.value(upright);
         return oneSize.isSelected() ? Optional.of(PerSide.of(across, down, across, down)) : Optional.empty();

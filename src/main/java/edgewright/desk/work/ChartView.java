@@ -78,11 +78,11 @@ public final class ChartView {
     }
 
     /** How often the repeat is worked on each side wherever the desk speaks of one size; opposite sides alike. */
-    PerSide<Integer> repeats() {
+    public PerSide<Integer> repeats() {
         return repeats;
     }
 
-    void resize(PerSide<Integer> size) {
+    public void resize(PerSide<Integer> size) {
         if (!repeats.equals(size)) {
             repeats = size;
             tell();

@@ -18,7 +18,7 @@ public final class PlaceTexts {
     private PlaceTexts() {}
 
     /** The place that a finding is about, or the nearest thing to it that the chart has. */
-    static Optional<Place> of(Finding finding, Chart chart) {
+    public static Optional<Place> of(Finding finding, Chart chart) {
         return finding.place()
                 .accept(new FindingPlace.Visitor<Optional<Place>>() {
                     @Override

@@ -19,7 +19,7 @@ import java.util.OptionalInt;
  * @param rows what there is to say, in working order; nothing is said where nothing is true
  * @param counts the stitches of each side in the way of counting that was asked for
  */
-record RoundGuide(int round, Yarn yarn, List<Row> rows, PerSide<Integer> counts) {
+public record RoundGuide(int round, Yarn yarn, List<Row> rows, PerSide<Integer> counts) {
     /**
      * One thing that is said.
      *
@@ -36,7 +36,7 @@ record RoundGuide(int round, Yarn yarn, List<Row> rows, PerSide<Integer> counts)
      *
      * @param options for one size
      */
-    static RoundGuide of(Chart chart, int round, WordingOptions options) {
+    public static RoundGuide of(Chart chart, int round, WordingOptions options) {
         PerSide<Integer> repeats = options.repeats().orElseThrow();
         RoundParts parts = PatternWriter.parts(chart, round, options);
         List<Row> rows = new ArrayList<>();

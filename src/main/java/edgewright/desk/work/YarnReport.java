@@ -30,7 +30,7 @@ public record YarnReport(
      * @param cancelled asked again and again during a long search; once it answers true the work ends with a {@link
      *     java.util.concurrent.CancellationException}
      */
-    static YarnReport of(Chart chart, PerSide<Integer> repeats, BooleanSupplier cancelled) {
+    public static YarnReport of(Chart chart, PerSide<Integer> repeats, BooleanSupplier cancelled) {
         List<YarnPair> meetings = YarnPair.of(chart);
         Map<Yarn, Optional<Colour>> suggestions = new LinkedHashMap<>();
         for (YarnPair meeting : meetings) {

@@ -13,7 +13,7 @@ public final class ColourMixing {
     private ColourMixing() {}
 
     /** Nearly black or white, whichever stands out better on this ground. */
-    static Colour on(Colour ground) {
+    public static Colour on(Colour ground) {
         return ground.luminance() > MIDDLE_LUMINANCE ? DARK : LIGHT;
     }
 
