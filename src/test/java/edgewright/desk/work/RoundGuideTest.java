@@ -39,15 +39,16 @@ class RoundGuideTest {
         Chart bare = sample("mooring-rope");
         Chart chart = bare.withMaking(bare.making().withStart(Optional.empty()).withBack(Optional.empty()));
 
-        assertThat(said(RoundGuide.of(chart, 5, options(Counting.STITCHES))))
+        assertThat(said(RoundGuide.of(chart, 6, options(Counting.STITCHES))))
                 .endsWith(
-                        "guide.fromCorner: 1 dc blo",
-                        "guide.repeat: *1 drop tr, 3 dc blo; repeat from * to the last st",
-                        "guide.toCorner: 1 dc blo",
+                        "guide.fromCorner: 1 dc blo, 2 drop tr",
+                        "guide.repeat: *4 dc blo, 2 drop tr; repeat from * to the last 2 sts",
+                        "guide.toCorner: 2 dc blo",
                         "guide.corner: 1 ch. Work this on all four sides.",
-                        "guide.seen: The first long stitch after a corner is stitch 2 (the one in the corner chain is 1): it goes into"
+                        "guide.seen: The long stitches stand in groups of 2."
+                                + " The first long stitch after a corner is stitch 2 (the one in the corner chain is 1): it goes into"
                                 + " the corner chain two rounds below."
-                                + " Long stitches: top 7, left 6, bottom 5, right 4.");
+                                + " Long stitches: top 16, left 14, bottom 12, right 10.");
     }
 
     @Test
