@@ -3,7 +3,6 @@ package edgewright.yarn;
 import static java.util.Map.entry;
 
 import edgewright.chart.HookSize;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -39,30 +38,24 @@ public final class HookNames {
             entry(mm(19), "S"));
 
     /**
-     * The UK numbers of three tables that do not agree everywhere; where they differ, each stands. Sources:
+     * The old UK numbers in which two tables agree; a hook on which they do not has none. Sources:
      * https://matifs.com/crochet-hooks-size-chart
-     * https://cdn.shopify.com/s/files/1/0218/9234/files/Tangled_Yarn_Needle_Conversion_Chart_1.pdf
      * https://cdn.shopify.com/s/files/1/2284/3931/files/Knitting_Needle_Conversion_Chart_0abb8724-d65e-4ae3-84d1-9a41893c7f1d.pdf
      */
-    private static final Map<HookSize, List<String>> UK = Map.ofEntries(
-            entry(mm(2), List.of("14")),
-            entry(mm(2.25), List.of("13")),
-            entry(mm(2.5), List.of("12")),
-            entry(mm(2.75), List.of("12", "11")),
-            entry(mm(3), List.of("11")),
-            entry(mm(3.25), List.of("10")),
-            entry(mm(3.5), List.of("9")),
-            entry(mm(3.75), List.of("9")),
-            entry(mm(4), List.of("8")),
-            entry(mm(4.5), List.of("7")),
-            entry(mm(5), List.of("6")),
-            entry(mm(5.5), List.of("5")),
-            entry(mm(6), List.of("4", "3")),
-            entry(mm(6.5), List.of("3", "2")),
-            entry(mm(7), List.of("1", "2")),
-            entry(mm(8), List.of("0")),
-            entry(mm(9), List.of("00")),
-            entry(mm(10), List.of("000")));
+    private static final Map<HookSize, String> UK = Map.ofEntries(
+            entry(mm(2), "14"),
+            entry(mm(2.25), "13"),
+            entry(mm(2.75), "12"),
+            entry(mm(3.25), "10"),
+            entry(mm(4), "8"),
+            entry(mm(4.5), "7"),
+            entry(mm(5), "6"),
+            entry(mm(5.5), "5"),
+            entry(mm(6), "4"),
+            entry(mm(6.5), "3"),
+            entry(mm(8), "0"),
+            entry(mm(9), "00"),
+            entry(mm(10), "000"));
 
     private HookNames() {}
 
@@ -71,9 +64,9 @@ public final class HookNames {
         return Optional.ofNullable(US.get(hook));
     }
 
-    /** The old UK numbers of the hook: none, one, or several where tables differ. */
-    public static List<String> uk(HookSize hook) {
-        return UK.getOrDefault(hook, List.of());
+    /** The old UK number of the hook, such as {@code 6}; empty where two tables do not agree in one. */
+    public static Optional<String> uk(HookSize hook) {
+        return Optional.ofNullable(UK.get(hook));
     }
 
     private static HookSize mm(double mm) {

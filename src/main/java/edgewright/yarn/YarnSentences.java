@@ -212,7 +212,7 @@ public final class YarnSentences {
     public String hook(HookSize hook) {
         List<String> names = new ArrayList<>();
         HookNames.us(hook).ifPresent(name -> names.add(says.text("hook-us", arg("name", name))));
-        HookNames.uk(hook).forEach(name -> names.add(says.text("hook-uk", arg("name", name))));
+        HookNames.uk(hook).ifPresent(name -> names.add(says.text("hook-uk", arg("name", name))));
         return names.isEmpty()
                 ? says.text("hook-mm", shortest("mm", hook.mm(), 2))
                 : says.text("hook-names", shortest("mm", hook.mm(), 2), commas("names", names));

@@ -68,7 +68,7 @@ public class EditionsTest {
     /**
      * Advice for readers with low vision: 22 to 24 points, no italics, wide margins, and nothing of substance in heads and feet.
      * https://accessiblepatternsindex.com/accessibility-tips and
-     * https://snooptiggercrafts.com/2020/09/03/low-vision-pattern-checklist-2/ ; at least 20 points:
+     * https://snooptiggercrafts.com/2020/09/03/low-vision-pattern-checklist-2/ ; at least 18, better 20 points:
      * https://www.w3.org/WAI/GL/low-vision-a11y-tf/wiki/ACBguidelines
      */
     @Test

@@ -82,11 +82,11 @@ class AmountsTest {
     }
 
     /**
-     * 20 stitches took 44 inches, so 196 take 431.2 inches, which are 12.0 yards:
+     * 20 stitches took 44 inches, so 196 take 431.2 inches. Derived, not published: these are 12.0 yards.
      * http://crochetpatterns09.blogspot.com/2013/09/several-tips-for-finding-yardage-on.html
      */
     @Test
-    void a_published_row_takes_its_published_yards() {
+    void a_published_row_takes_its_published_inches() {
         // 4 sides of 49 stitches are 196; the chains and the tails of our round come off again.
         Chart chart = made(
                 chart(Round.of("A", "p", "p".repeat(47), "p")), use(44 * CM_IN_INCH, 44 * CM_IN_INCH, 1, 60, 1, 1));

@@ -132,7 +132,7 @@ class YarnSentencesTest {
                         says.hook(HookSize.ofMm(6)),
                         says.hook(HookSize.ofMm(4.25)),
                         says.weight(4)))
-                .containsExactly("5 mm (US H-8, UK 6)", "6 mm (US J-10, UK 4, UK 3)", "4.25 mm", "4 Medium");
+                .containsExactly("5 mm (US H-8, UK 6)", "6 mm (US J-10, UK 4)", "4.25 mm", "4 Medium");
         assertThat(List.of(says.usual(4), says.usual(7)))
                 .containsExactly(
                         "usually a hook of 5.5 to 6.5 mm, 11 to 14 plain stitches in 10 cm",

@@ -42,6 +42,10 @@ class TradeTermsTest {
 
     private static final Pattern ONLY_UK = Pattern.compile("\\b(tr|treble|tension|miss\\w*|UK)\\b");
 
+    /**
+     * dc and sc, tr and dc, ch: the tables above. That the long stitch is called 'drop tr' in UK terms, and that 'blo' follows the
+     * stitch: common practice, no source.
+     */
     @ParameterizedTest
     @CsvSource({"PLAIN, dc, sc", "BACK_LOOP, dc blo, sc blo", "LONG, drop tr, drop dc", "CHAIN, ch, ch"})
     void everyStitchHasItsNameInBothTerms(Stitch stitch, String uk, String us) {
