@@ -12,14 +12,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class SideShapeTest {
-    private static final SideShape SHAPE = new SideShape(1, 4, 2);
+    private static final SideShape SHAPE = new SideShape(1, 8, 2);
 
     @Test
-    void a_side_of_round_3_with_five_and_eight_repeats_has_29_and_41_stitches() {
-        // Source: the project's own worked example, w = 4, A = 1, B = 2.
-        assertThat(SHAPE.stitches(3, 5)).isEqualTo(29);
-        assertThat(SHAPE.stitches(3, 8)).isEqualTo(41);
-        assertThat(SHAPE.repeats(3, 41)).isEqualTo(OptionalInt.of(8));
+    void a_side_of_round_3_with_five_and_eight_repeats_has_49_and_73_stitches() {
+        // Source: the project's own worked example, w = 8, A = 1, B = 2.
+        assertThat(SHAPE.stitches(3, 5)).isEqualTo(49);
+        assertThat(SHAPE.stitches(3, 8)).isEqualTo(73);
+        assertThat(SHAPE.repeats(3, 73)).isEqualTo(OptionalInt.of(8));
     }
 
     @ParameterizedTest
@@ -144,7 +144,7 @@ class SideShapeTest {
         assertThatThrownBy(() -> SHAPE.placeOf(new SidePlace(1, 6), 0))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("5 stitches");
-        assertThatThrownBy(() -> SHAPE.landing(new Place(3, Section.REPEAT, 5)))
+        assertThatThrownBy(() -> SHAPE.landing(new Place(3, Section.REPEAT, 9)))
                 .isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> SHAPE.footing(new Place(0, Section.REPEAT, 1)))
                 .isInstanceOf(IllegalArgumentException.class);

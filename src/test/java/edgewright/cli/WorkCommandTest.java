@@ -22,9 +22,9 @@ class WorkCommandTest {
     private static final String TYPED = """
             UK terms
 
-            Round 1, Peat. 2 dc blo; *4 dc blo; repeat from * to the last 3 sts; 3 dc blo; corner: 2 ch.
+            Round 1, Peat. 2 dc blo; *8 dc blo; repeat from * to the last 3 sts; 3 dc blo; corner: 2 ch.
             Round 2, Chalk. dc blo in every stitch; corner: 2 ch.
-            Round 3, Peat. 4 dc blo; *1 drop tr, 3 dc blo; repeat from * to the last 5 sts; 5 dc blo; corner: 2 ch.
+            Round 3, Peat. 4 dc blo; *3 drop tr, 5 dc blo; repeat from * to the last 5 sts; 5 dc blo; corner: 2 ch.
             """;
 
     private static final String REED_BANK = "sample-charts/reed-bank.border.json";
@@ -95,8 +95,8 @@ class WorkCommandTest {
 
     @Test
     void words_that_cannot_be_read_are_bad_input_with_line_and_column() throws IOException {
-        Path typed = Files.writeString(folder.resolve("typed.txt"), TYPED.replaceFirst("4 dc blo", "4 dcc blo"));
-        Ended ended = run("work", "--from", typed, "--sides", "15,15");
+        Path typed = Files.writeString(folder.resolve("typed.txt"), TYPED.replaceFirst("8 dc blo", "8 dcc blo"));
+        Ended ended = run("work", "--from", typed, "--sides", "27,27");
         assertThat(ended.status()).isEqualTo(2);
         assertThat(ended.out()).isEmpty();
         assertThat(ended.err().lines())
@@ -110,14 +110,14 @@ class WorkCommandTest {
     void words_without_a_chart_are_worked_and_drawn() throws IOException {
         Path typed = Files.writeString(folder.resolve("typed.txt"), TYPED);
         Path drawn = folder.resolve("drawn.border.json");
-        Ended ended = run("work", "--from", typed, "--sides", "15,19", "--to", drawn);
+        Ended ended = run("work", "--from", typed, "--sides", "27,35", "--to", drawn);
         assertThat(ended)
                 .isEqualTo(new Ended(
                         0,
-                        "The words can be worked: 3 rounds, 252 stitches, worked on a base round of 15, 19, 15 and 19"
+                        "The words can be worked: 3 rounds, 420 stitches, worked on a base round of 27, 35, 27 and 35"
                                 + " stitches.\n",
                         ""));
-        assertThat(run("work", drawn, "--sides", "15,19", "--from", typed).status())
+        assertThat(run("work", drawn, "--sides", "27,35", "--from", typed).status())
                 .isZero();
         assertThat(run("check", drawn).status()).isZero();
     }
@@ -125,11 +125,11 @@ class WorkCommandTest {
     @Test
     void words_that_do_not_come_out_on_the_piece_stop_the_hands() throws IOException {
         Path typed = Files.writeString(folder.resolve("typed.txt"), TYPED);
-        Ended ended = run("work", "--from", typed, "--sides", "15,16");
+        Ended ended = run("work", "--from", typed, "--sides", "27,28");
         assertThat(ended)
                 .isEqualTo(new Ended(
                         1,
-                        "Round 1, left side, stitch 15: 4 stitches are left, and the group after the asterisk does not"
+                        "Round 1, left side, stitch 27: 4 stitches are left, and the group after the asterisk does not"
                                 + " come out before the last 3.\n",
                         ""));
     }

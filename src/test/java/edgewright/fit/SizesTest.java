@@ -58,13 +58,13 @@ class SizesTest {
 
     @Test
     void a_side_closes_on_a_multiple_of_the_repeat_plus_what_the_corners_leave() {
-        // Round 3 of A = 1, w = 4, B = 2: multiple of 4 plus 1 (29, 41); with chains plus 3 (31, 43).
+        // Round 3 of A = 1, w = 8, B = 2: multiple of 8 plus 1 (49, 73); with chains plus 3 (51, 75).
         // Source: the project's own worked example.
-        SideShape shape = new SideShape(1, 4, 2);
+        SideShape shape = new SideShape(1, 8, 2);
         assertThat(SideMultiple.of(shape, 3, Counting.STITCHES))
-                .isEqualTo(new SideMultiple(4, 1, 9, Counting.STITCHES));
+                .isEqualTo(new SideMultiple(8, 1, 9, Counting.STITCHES));
         assertThat(SideMultiple.of(shape, 3, Counting.WITH_CHAINS))
-                .isEqualTo(new SideMultiple(4, 3, 11, Counting.WITH_CHAINS));
+                .isEqualTo(new SideMultiple(8, 3, 11, Counting.WITH_CHAINS));
         // Source: 'multiple of 3 plus 2 on each side' in a base round,
         // https://www.yarntalecollective.com/crochet/sideways-puff-stitch-single-crochet-borderedging-patterntutorial/
         SideMultiple three = SideMultiple.of(new SideShape(1, 3, 1), 0, Counting.STITCHES);

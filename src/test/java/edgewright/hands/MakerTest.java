@@ -29,7 +29,7 @@ import org.junit.jupiter.api.Test;
 
 /** What a maker does with words: groups, last stitches, corners and stated counts. */
 class MakerTest {
-    /** Round 1 of the worked example: w = 4, A = 1, B = 2, all back-loop, as 1; *4; to the last 3. */
+    /** All back-loop: 2; *4; to the last 3. */
     private static final WrittenRound FIRST = round(1, runs("2b"), group("4b", 3), runs("3b"));
 
     @Test

@@ -27,19 +27,19 @@ class ChartFromWordsTest {
             Tide Steps
             UK terms
 
-            Round 1, Peat. 2 dc blo; *4 dc blo; repeat from * to the last 3 sts; 3 dc blo; corner: 2 ch.
+            Round 1, Peat. 2 dc blo; *8 dc blo; repeat from * to the last 3 sts; 3 dc blo; corner: 2 ch.
             Round 2, Chalk. dc blo in every stitch; corner: 2 ch.
-            Round 3, Peat. 1 dc blo, 1 drop tr, 2 dc blo; *1 drop tr, 3 dc blo; rep from * to the last 5 sts;
-              1 drop tr, 2 dc blo, 1 drop tr, 1 dc blo; corner: 2 ch.
+            Round 3, Peat. 4 dc blo; *1 drop tr, 1 dc blo, 1 drop tr, 1 dc blo, 1 drop tr, 3 dc blo; rep from * to the
+              last 5 sts; 1 drop tr, 1 dc blo, 1 drop tr, 2 dc blo; corner: 2 ch.
             """;
 
     @Test
     void typed_words_become_the_chart_they_describe() {
-        Chart chart = drawn(TYPED, PerSide.all(15));
-        assertThat(chart.shape()).isEqualTo(new SideShape(1, 4, 2));
+        Chart chart = drawn(TYPED, PerSide.all(27));
+        assertThat(chart.shape()).isEqualTo(new SideShape(1, 8, 2));
         assertThat(chart.rounds())
                 .extracting(round -> round.fromCorner() + " " + round.repeat() + " " + round.toCorner())
-                .containsExactly("bb bbbb bbb", "bbb bbbb bbbb", "blbb lbbb lbblb");
+                .containsExactly("bb bbbbbbbb bbb", "bbb bbbbbbbb bbbb", "bbbb lblblbbb lblbb");
         assertThat(chart.rounds())
                 .extracting(Round::yarn)
                 .containsExactly(
@@ -106,14 +106,14 @@ class ChartFromWordsTest {
     @Test
     void rounds_that_turn_their_corners_in_different_ways_are_not_one_chart() {
         String other = TYPED.replaceFirst("corner: 2 ch", "corner: 3 ch");
-        assertThat(answer(other, PerSide.all(15))).isEqualTo(new Answer.NotOneChart(Why.CORNERS_DIFFER));
+        assertThat(answer(other, PerSide.all(27))).isEqualTo(new Answer.NotOneChart(Why.CORNERS_DIFFER));
     }
 
     @Test
     void rounds_that_share_no_repeat_within_the_side_are_not_one_chart() {
-        String other = TYPED + "\nRound 4, Chalk. 4 dc blo; *4 dc blo, 1 dc; repeat from * to the last 4 sts;"
+        String other = TYPED + "\nRound 4, Chalk. 4 dc blo; *8 dc blo, 1 dc; repeat from * to the last 4 sts;"
                 + " 4 dc blo; corner: 2 ch.\n";
-        assertThat(answer(other, PerSide.all(15))).isEqualTo(new Answer.NotOneChart(Why.NO_COMMON_REPEAT));
+        assertThat(answer(other, PerSide.all(27))).isEqualTo(new Answer.NotOneChart(Why.NO_COMMON_REPEAT));
     }
 
     private static Chart drawn(String text, PerSide<Integer> base) {

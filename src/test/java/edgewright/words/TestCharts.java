@@ -14,14 +14,14 @@ import edgewright.words.write.WordingOptions;
 import java.util.List;
 
 /** Small charts that hands can work, drawn in letters: yarn, from the corner, repeat, to the corner. */
-public final class TestCharts {
-    /** A = 1, w = 4, B = 2. Round 3 is the example of the format. */
-    public static final Chart TIDE_LADDER = chart("""
-            A bb    bbbb bbb
-            B bbb   bbbb bbbb
-            A blbb  lbbb lbblb
-            B bbbbb bbcb bbcbbb
-            A pppppp pppp ppppppp
+final class TestCharts {
+    /** A = 1, w = 8, B = 2. Round 3 is the example of the format. */
+    static final Chart TIDE_LADDER = chart("""
+            A bb     bbbbbbbb bbb
+            B bbb    bbbbbbbb bbbb
+            A bbbb   lblblbbb lblbb
+            B bbbbb  bbbbbcbb bbbblb
+            A pppppp pppppppp ppppppp
             """);
 
     /** A = 0, w = 6, B = 0; the repeat has the period 3 in round 3, and the corner sections go on with it. */

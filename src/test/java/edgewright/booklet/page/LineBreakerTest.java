@@ -94,7 +94,7 @@ class LineBreakerTest {
     @Test
     void everyWordOfAnyTextComesOnceAndInItsOrder() {
         String text =
-                "From the corner: 1 dc blo, 1 drop tr, 12 dc blo; *1 drop tr, 3 dc blo; repeat from * to the last 5 sts";
+                "From the corner: 1 dc blo, 1 drop tr, 12 dc blo; *2 drop tr, 6 dc blo; repeat from * to the last 5 sts";
         for (double width = 8; width < 400; width += 7) {
             List<String> lines = LineBreaker.forStitches(face, SIZE_PT).lines(text, width);
             assertThat(String.join("", lines).replace(" ", "")).isEqualTo(text.replace(" ", ""));

@@ -33,10 +33,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Pictures in one ink: nothing that a photocopier would lose. */
 class BlackAndWhiteTest {
     private static final Chart REEDS = Sketches.chart("""
-            4 B bbbbb|blbb|bbbbbb
-            3 A  blbb|lbbb|lbblb
-            2 B   bbb|bpcb|bbbb
-            1 A    bb|bbbb|bbb
+            4 B bbbbb|bbbblb|bbbbbb
+            3 A  blbb|llbbbb|llblb
+            2 B   bbb|bbbpcb|bbbb
+            1 A    bb|bbbbbb|bbb
             """);
 
     /** Hears of every colour that is used. */

@@ -37,10 +37,10 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 class CornerPictureTest {
     private static final Chart REEDS = Sketches.chart("""
-            4 B bbbbb|blbb|bbbbbb
-            3 A  blbb|lbbb|lbblb
-            2 B   bbb|bpcb|bbbb
-            1 A    bb|bbbb|bbb
+            4 B bbbbb|bbbblb|bbbbbb
+            3 A  blbb|llbbbb|llblb
+            2 B   bbb|bbbpcb|bbbb
+            1 A    bb|bbbbbb|bbb
             """);
 
     private static Drawing draw(Chart chart, PictureStyle style) {
@@ -166,7 +166,7 @@ class CornerPictureTest {
                 .hasSize(2);
         assertThat(textsOf(drawing, MarkKind.YARN_LETTER))
                 .containsExactlyInAnyOrder("A", "A", "A", "A", "B", "B", "B", "B");
-        assertThat(textsOf(drawing, MarkKind.REPEAT)).containsExactly("repeat, 4 stitches", "repeat, 4 stitches");
+        assertThat(textsOf(drawing, MarkKind.REPEAT)).containsExactly("repeat, 6 stitches", "repeat, 6 stitches");
         assertThat(textsOf(drawing, MarkKind.DIRECTION)).containsExactly("direction of work");
     }
 

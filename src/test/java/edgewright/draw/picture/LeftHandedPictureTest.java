@@ -32,10 +32,10 @@ import org.junit.jupiter.params.provider.EnumSource;
  */
 class LeftHandedPictureTest {
     private static final Chart REEDS = Sketches.chart("""
-            4 B bbbbb|blbb|bbbbbb
-            3 A  blbb|lbbb|lbblb
-            2 B   bbb|bpcb|bbbb
-            1 A    bb|bbbb|bbb
+            4 B bbbbb|bbbblb|bbbbbb
+            3 A  blbb|llbbbb|llblb
+            2 B   bbb|bbbpcb|bbbb
+            1 A    bb|bbbbbb|bbb
             """);
 
     /** The points of all lines and fills, and all texts, of one mark. */

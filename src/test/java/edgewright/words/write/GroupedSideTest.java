@@ -27,13 +27,13 @@ class GroupedSideTest {
         "bbl, bbbb, bbb, bb l *b* 0",
         "lbb, bbbb, bbl, l *b* 1 l",
         // The example round of the format: nothing is gained, the group stays in its place.
-        "blbb, lbbb, lbblb, b l bb *l bbb* 5 l bb l b",
+        "bbbb, lblblbbb, lblbb, bbbb *l b l b l bbb* 5 l b l bb",
         // A shorter period.
         "b, lbblbb, b, b *l bb* 1 b",
         "b, lblb, l, *b l* 0",
         // Corner sections that continue the period, by whole periods together.
         "bb, lbbb, lb, *bb l b* 0",
-        "blbbb, lbbb, lb, b *l bbb* 2 l b",
+        "bbllbbb, llbbb, ll, bb *ll bbb* 2 ll",
         "b, lbbb, lbbbl, b *l bbb* 1 l",
         "bbbb, lbb, lbb, bbbb *l bb* 0",
         // The end of the period alone is not enough.

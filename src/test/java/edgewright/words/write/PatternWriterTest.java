@@ -43,13 +43,14 @@ class PatternWriterTest {
 
     @Test
     void theExampleRoundIsWrittenAsTheFormatShowsIt() {
-        // Counts from the geometry: 1 + 2 + 6 + 4m, so 29 for m = 5 and 41 for m = 8.
+        // Counts from the geometry: 1 + 2 + 6 + 8m, so 49 for m = 5 and 73 for m = 8.
         assertThat(TestCharts.lines(TestCharts.TIDE_LADDER, 3, UK))
                 .containsExactly(
-                        "Round 3, Peat. Side: multiple of 4 plus 1 (29, 41); "
-                                + "with one corner chain at each end: plus 3 (31, 43).",
-                        "From the corner: 1 dc blo, 1 drop tr, 2 dc blo; *1 drop tr, 3 dc blo; repeat from * to the last 5 sts; "
-                                + "1 drop tr, 2 dc blo, 1 drop tr, 1 dc blo; corner: 2 ch. Work this on all four sides.");
+                        "Round 3, Peat. Side: multiple of 8 plus 1 (49, 73); "
+                                + "with one corner chain at each end: plus 3 (51, 75).",
+                        "From the corner: 4 dc blo; *1 drop tr, 1 dc blo, 1 drop tr, 1 dc blo, 1 drop tr, 3 dc blo; "
+                                + "repeat from * to the last 5 sts; 1 drop tr, 1 dc blo, 1 drop tr, 2 dc blo; "
+                                + "corner: 2 ch. Work this on all four sides.");
     }
 
     @Test
@@ -59,9 +60,9 @@ class PatternWriterTest {
         assertThat(Stream.of(parts.fromCorner(), parts.repeat(), parts.toCorner(), parts.corner(), parts.sides())
                         .map(part -> part.replace(Phrasebook.NO_BREAK, ' ')))
                 .containsExactly(
-                        "1 dc blo, 1 drop tr, 2 dc blo",
-                        "*1 drop tr, 3 dc blo; repeat from * to the last 5 sts",
-                        "1 drop tr, 2 dc blo, 1 drop tr, 1 dc blo",
+                        "4 dc blo",
+                        "*1 drop tr, 1 dc blo, 1 drop tr, 1 dc blo, 1 drop tr, 3 dc blo; repeat from * to the last 5 sts",
+                        "1 drop tr, 1 dc blo, 1 drop tr, 2 dc blo",
                         "2 ch",
                         "Work this on all four sides.");
         assertThat(parts(1).repeat().replace(Phrasebook.NO_BREAK, ' ')).isEqualTo("dc blo in every stitch");
@@ -75,8 +76,8 @@ class PatternWriterTest {
     void theSameRoundInUSTermsDiffersInTheStitchesOnly() {
         assertThat(TestCharts.lines(TestCharts.TIDE_LADDER, 3, UK.withTerms(Terms.US))
                         .get(1))
-                .isEqualTo("From the corner: 1 sc blo, 1 drop dc, 2 sc blo; *1 drop dc, 3 sc blo; "
-                        + "repeat from * to the last 5 sts; 1 drop dc, 2 sc blo, 1 drop dc, 1 sc blo; corner: 2 ch. "
+                .isEqualTo("From the corner: 4 sc blo; *1 drop dc, 1 sc blo, 1 drop dc, 1 sc blo, 1 drop dc, 3 sc blo; "
+                        + "repeat from * to the last 5 sts; 1 drop dc, 1 sc blo, 1 drop dc, 2 sc blo; corner: 2 ch. "
                         + "Work this on all four sides.");
     }
 
@@ -117,8 +118,8 @@ class PatternWriterTest {
     void aSideIsCountedWithTheChainsFirstIfThatIsTheWayOfCounting() {
         assertThat(TestCharts.lines(TestCharts.TIDE_LADDER, 3, UK.withCounting(Counting.WITH_CHAINS))
                         .get(0))
-                .isEqualTo("Round 3, Peat. Side, with one corner chain at each end: multiple of 4 plus 3 (31, 43); "
-                        + "stitches only: plus 1 (29, 41).");
+                .isEqualTo("Round 3, Peat. Side, with one corner chain at each end: multiple of 8 plus 3 (51, 75); "
+                        + "stitches only: plus 1 (49, 73).");
     }
 
     @Test
@@ -240,14 +241,14 @@ class PatternWriterTest {
                         "Stitches on a side, corner chains not counted.",
                         List.of("Round", "Yarn", "Top, bottom", "Left, right"),
                         List.of(
-                                List.of("0", "base round", "11", "15"),
-                                List.of("1", "Peat", "13", "17"),
-                                List.of("2", "Chalk", "15", "19"),
-                                List.of("3", "Peat", "17", "21"),
-                                List.of("4", "Chalk", "19", "23"),
-                                List.of("5", "Peat", "21", "25"))));
-        assertThat(counts(UK).columns()).containsExactly("Round", "Yarn", "23 sts", "35 sts");
-        assertThat(counts(UK).rows().get(0)).containsExactly("0", "base round", "23", "35");
+                                List.of("0", "base round", "19", "27"),
+                                List.of("1", "Peat", "21", "29"),
+                                List.of("2", "Chalk", "23", "31"),
+                                List.of("3", "Peat", "25", "33"),
+                                List.of("4", "Chalk", "27", "35"),
+                                List.of("5", "Peat", "29", "37"))));
+        assertThat(counts(UK).columns()).containsExactly("Round", "Yarn", "43 sts", "67 sts");
+        assertThat(counts(UK).rows().get(0)).containsExactly("0", "base round", "43", "67");
     }
 
     @Test
@@ -315,8 +316,8 @@ class PatternWriterTest {
 
     @Test
     void aPatternForAPieceThatIsPutRightOnTheWayReadsWell() throws Exception {
-        // Counted in round 1: 42, 35, 42 and 37 stitches, where a multiple of 4 plus 1 is wanted.
-        FitQuestion question = FitQuestion.of(1, PerSide.of(42, 35, 42, 37), Counting.STITCHES);
+        // Counted in round 1: 46, 35, 46 and 37 stitches, where a multiple of 8 plus 5 is wanted.
+        FitQuestion question = FitQuestion.of(1, PerSide.of(46, 35, 46, 37), Counting.STITCHES);
         FitPlan plan = (FitPlan) Fit.answer(TestCharts.TIDE_LADDER, question);
         assertThat(PlainText.of(PatternWriter.write(TestCharts.TIDE_LADDER, UK.withPiece(plan))))
                 .isEqualTo(golden("tide-ladder-fitted-uk.txt"));
