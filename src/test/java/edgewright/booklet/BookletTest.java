@@ -195,7 +195,7 @@ class BookletTest {
                             "Chart",
                             "Rounds",
                             "Finishing",
-                            "How the words were checked",
+                            "How the words were proved",
                             "Stitch counts",
                             "Yarn round by round",
                             "Round guide",
@@ -275,7 +275,7 @@ class BookletTest {
         }
         Chart flawed = Published.sample("first-try-unfinished");
         try (ReadBack read = Published.read(flawed, options(flawed).withDraft(true))) {
-            assertThat(read.texts("H2")).doesNotContain("How the words were checked");
+            assertThat(read.texts("H2")).doesNotContain("How the words were proved");
         }
     }
 

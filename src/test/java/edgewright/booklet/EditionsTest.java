@@ -79,7 +79,7 @@ public class EditionsTest {
             List<String> small = new ArrayList<>();
             List<String> margins = new ArrayList<>();
             int chartFrom = firstPage(read, "Chart");
-            int chartTo = firstPage(read, "How the words were checked") - 1;
+            int chartTo = firstPage(read, "How the words were proved") - 1;
             PDFTextStripper stripper = new PDFTextStripper() {
                 @Override
                 protected void processTextPosition(TextPosition letter) {
@@ -182,7 +182,7 @@ public class EditionsTest {
                             "Joining and closing a round, UK terms",
                             "Rounds, UK terms",
                             "Finishing, UK terms",
-                            "How the words were checked, UK terms",
+                            "How the words were proved, UK terms",
                             "US terms",
                             "Notes, US terms",
                             "Abbreviations, US terms",
@@ -190,7 +190,7 @@ public class EditionsTest {
                             "Joining and closing a round, US terms",
                             "Rounds, US terms",
                             "Finishing, US terms",
-                            "How the words were checked, US terms",
+                            "How the words were proved, US terms",
                             "Stitch counts");
             String aloud = plain(read.aloud());
             String uk = aloud.substring(aloud.indexOf(" UK terms. An abbreviation"), aloud.indexOf(" US terms. An"));

@@ -31,16 +31,16 @@ class FindingSentencesTest {
                         1 A   b|bbbb|b
                         """))
                 .containsExactly(
-                        "The left side: A side of 3 stitches in the base round does not close, since it is not a"
-                                + " multiple of 4: the maker comes to the corner before the row is whole, 3 too many"
+                        "The left-hand edge: A side of 3 stitches in the base round does not come out even, since it is not a"
+                                + " multiple of 4: the maker comes to the corner before the repeat is whole, 3 too many"
                                 + " or 1 too few.",
-                        "The right side: A side of 3 stitches in the base round does not close, since it is not a"
-                                + " multiple of 4: the maker comes to the corner before the row is whole, 3 too many"
+                        "The right-hand edge: A side of 3 stitches in the base round does not come out even, since it is not a"
+                                + " multiple of 4: the maker comes to the corner before the repeat is whole, 3 too many"
                                 + " or 1 too few.",
-                        "Round 3, from the corner, stitch 3: The stitch directly below, in round 2, is long too: it lies in"
-                                + " front of the loop that this one wants, so the hook cannot get at it.",
-                        "Round 3, repeat, stitch 1: The stitch directly below, in round 2, is long too: it lies in front of"
-                                + " the loop that this one wants, so the hook cannot get at it.");
+                        "Round 3, from the corner, stitch 3: The stitch directly below, in round 2, is long too: it lies in front"
+                                + " of the loop that this one needs, so the hook cannot get at it.",
+                        "Round 3, repeat, stitch 1: The stitch directly below, in round 2, is long too: it lies in front"
+                                + " of the loop that this one needs, so the hook cannot get at it.");
     }
 
     @Test
@@ -51,15 +51,13 @@ class FindingSentencesTest {
                         1 A  p|pb|b
                         """))
                 .containsExactly(
-                        "Round 2, from the corner, stitch 2: The stitch directly below, in round 1, is plain: it is worked"
-                                + " through both loops of what it stands on in the base round, so no front loop is left to"
-                                + " drop into.",
+                        "Round 2, from the corner, stitch 2: The stitch directly below, in round 1, is plain: it is worked through both loops of"
+                                + " the stitch it stands on in the base round, so no front loop is left to drop into.",
                         "Round 2, from the corner, stitch 2: The stitch next to the first one of a side lands in a corner"
                                 + " chain of the base round, and this chart keeps its corner chains free: a long stitch"
                                 + " there pulls the corner together.",
-                        "Round 2, repeat, stitch 1: The stitch directly below, in round 1, is plain: it is worked through"
-                                + " both loops of what it stands on in the base round, so no front loop is left to drop"
-                                + " into.");
+                        "Round 2, repeat, stitch 1: The stitch directly below, in round 1, is plain: it is worked through both loops of"
+                                + " the stitch it stands on in the base round, so no front loop is left to drop into.");
     }
 
     @Test
@@ -70,15 +68,15 @@ class FindingSentencesTest {
                         1 A  b|bb|bbbbb
                         """))
                 .containsExactly(
-                        "Round 2, to the corner, stitch 1: 5 long stitches stand side by side, where this chart lets 3"
-                                + " pass: nothing holds the skipped stitches behind them, and they hang loose at the back.");
+                        "Round 2, to the corner, stitch 1: 5 long stitches stand side by side, where this chart allows 3"
+                                + ": nothing holds the stitches behind them, and they hang loose at the back.");
         assertThat(sentences("""
                         2 B bb|l|bb
                         1 A  b|b|b
                         """))
                 .containsExactly(
-                        "Round 2, repeat, stitch 1: Long stitches stand side by side as long as the repeat is worked, where"
-                                + " this chart lets 9 pass: nothing holds the skipped stitches behind them, and they hang"
+                        "Round 2, repeat, stitch 1: Long stitches stand side by side for as long as the repeat is worked, where"
+                                + " this chart allows 9: nothing holds the stitches behind them, and they hang"
                                 + " loose at the back.");
     }
 
@@ -93,9 +91,9 @@ class FindingSentencesTest {
         assertThat(verdict.findings().get(0).remedies())
                 .extracting(SENTENCES::of)
                 .containsExactly(
-                        "Take the long stitch out and work a back-loop stitch (1 cell changes colour)",
-                        "Make the stitch two below, in round 2, back-loop (1 cell changes colour)",
-                        "Allow long stitches on long stitches in this chart (no cell changes colour)");
+                        "Take the long stitch out and work a back-loop stitch (1 square changes colour)",
+                        "Make the stitch two below, in round 2, a back-loop stitch (1 square changes colour)",
+                        "Allow long stitches on long stitches in this chart (no square changes colour)");
     }
 
     @Test
@@ -106,7 +104,7 @@ class FindingSentencesTest {
                                 new FindingPlace.OfSection(7, Section.TO_CORNER),
                                 new FindingPlace.OfStitch(new Place(7, Section.REPEAT, 3)))
                         .map(SENTENCES::of))
-                .containsExactly("The right side", "Round 7", "Round 7, to the corner", "Round 7, repeat, stitch 3");
+                .containsExactly("The right-hand edge", "Round 7", "Round 7, to the corner", "Round 7, repeat, stitch 3");
     }
 
     @Test

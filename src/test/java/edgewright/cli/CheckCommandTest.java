@@ -42,14 +42,14 @@ class CheckCommandTest {
         assertThat(ended.err()).isEmpty();
         assertThat(ended.out()).isEqualTo(chart + """
                         : 'Lantern Posts', 2 rounds: 2 errors, no warnings; 2 long stitches judged.
-                          error  Round 1, repeat, stitch 3: A long stitch drops two rounds down, and under round 1 there is \
-                        the base round alone: the hook has no loop to reach for. [no-round-below]
-                              try: Take the long stitch out and work a back-loop stitch (no cell changes colour)
-                              or:  Move the long stitch to round 2, in the same fabric column (1 cell changes colour)
+                          error  Round 1, repeat, stitch 3: A long stitch drops two rounds down, and under round 1 there \
+                        is only the base round: the hook has no loop to reach for. [no-round-below]
+                              try: Take the long stitch out and work a back-loop stitch (no square changes colour)
+                              or:  Move the long stitch to round 2, in the same fabric column (1 square changes colour)
                           error  Round 2, from the corner, stitch 1: A long stitch cannot be the first stitch of a side: it \
                         stands on a corner chain, and under that chain there is nothing of this side for the hook to reach. \
                         [past-corner]
-                              try: Take the long stitch out and work a back-loop stitch (no cell changes colour)
+                              try: Take the long stitch out and work a back-loop stitch (no square changes colour)
                         """);
     }
 
@@ -77,7 +77,7 @@ class CheckCommandTest {
         assertThat(run("check", "--sides", "11, 15, 11, 7", chart).status()).isZero();
         Ended ended = run("check", "--sides", "11,15,12,15", chart);
         assertThat(ended.status()).isEqualTo(1);
-        assertThat(ended.out()).contains("1 error").contains("The bottom: A side of 12 stitches");
+        assertThat(ended.out()).contains("1 error").contains("The bottom edge: A side of 12 stitches");
     }
 
     @Test
@@ -103,15 +103,15 @@ class CheckCommandTest {
                 {"charts": [
                   {"file": "%s", "title": "Lantern Posts", "findings": [
                     {"rule": "no-round-below", "severity": "error", "round": 1, "section": "repeat", "place": 3,
-                     "message": "A long stitch drops two rounds down, and under round 1 there is the base round alone: the \
-                hook has no loop to reach for."},
+                     "message": "A long stitch drops two rounds down, and under round 1 there \
+                is only the base round: the hook has no loop to reach for."},
                     {"rule": "past-corner", "severity": "error", "round": 2, "section": "fromCorner", "place": 1,
                      "message": "A long stitch cannot be the first stitch of a side: it stands on a corner chain, and under \
                 that chain there is nothing of this side for the hook to reach."}]},
                   {"file": "%s", "title": "Lantern Posts", "findings": [
                     {"rule": "ragged-section", "severity": "error", "round": 2, "section": "repeat", "place": null,
-                     "message": "This section has 3 stitches where its round needs 4: the stitches after it have none to \
-                stand on in their own fabric column, so nothing else can be judged."}]}
+                     "message": "This section has 3 stitches where its round needs 4: the stitches after it have \
+                none to stand on in their own fabric column, so no stitch can be judged."}]}
                 ]}""".formatted(unworkable, ragged)));
     }
 
@@ -137,7 +137,7 @@ class CheckCommandTest {
         JsonNode finding = json(ended).at("/charts/0/findings/0");
         assertThat(finding.get("rule").asText()).isEqualTo("unclosed-side");
         assertThat(finding.get("round").isNull()).isTrue();
-        assertThat(finding.get("message").asText()).startsWith("The bottom: ");
+        assertThat(finding.get("message").asText()).startsWith("The bottom edge: ");
     }
 
     @Test

@@ -197,8 +197,8 @@ class FitCommandTest {
                 Counted in round 2, stitches only: top 60, left 41, bottom 60, right 41.
                 The border cannot come out even in round 2 on the counts that are asked for: top 60, left 41, \
                 bottom 60, right 41.
-                Left and top differ by 19, which is no multiple of the repeat of 6: whatever the corners, one of \
-                the two is always out. Only a repeat of 19 or 1 stitches could close on all sides of this piece.
+                Left and top differ by 19, which is not a multiple of the repeat of 6: whatever the corners, one of the two \
+                is always out. Only a repeat of 19 or 1 stitches could come out even on all sides of this piece.
                 Let a few stitches be added or lost.
                 """, ""));
     }
@@ -225,7 +225,7 @@ class FitCommandTest {
                         .out())
                 .endsWith("""
                 Top and bottom: 63 does not come out even; 59 and 65 do.
-                Left and right: 10 does not come out even; the smallest that does is 11.
+                Left and right: 10 does not come out even; the smallest count that does is 11.
                 """);
     }
 
@@ -254,8 +254,8 @@ class FitCommandTest {
         assertThat(ended).isEqualTo(new Ended(1, """
                 Counted in round 2, stitches only: top 21, left 53, bottom 21, right 53.
                 There are too many changes for one round.
-                Top: 76 to add to 21 stitches, and away from the corners there is room for 17.
-                Bottom: 76 to add to 21 stitches, and away from the corners there is room for 17.
+                Top: 76 to add to 21 stitches, but away from the corners there is room for only 17.
+                Bottom: 76 to add to 21 stitches, but away from the corners there is room for only 17.
                 Choose another size, or work the base round again with more suitable counts.
                 """, ""));
     }
@@ -338,7 +338,9 @@ class FitCommandTest {
         Path chart = Charts.sound(folder);
         assertThat(run("fit", chart, "--layer", "back", "--at-round", 1, "--counts", "11,15"))
                 .isEqualTo(new Ended(
-                        2, "", chart + ": this chart has no back layer; expected one that has, or --layer front\n"));
+                        2,
+                        "",
+                        chart + ": this chart has no back layer; expected one with a back layer, or --layer front\n"));
         Files.writeString(chart, Files.readString(chart).replace("\"terms\"", "\"back\": {}, \"terms\""));
         assertThat(run("fit", chart, "--layer", "back", "--at-round", 0, "--counts", "11,15"))
                 .isEqualTo(new Ended(2, "", chart + ": there is no round 0 in the back layer; expected 1 to 1\n"));

@@ -87,8 +87,8 @@ class PublishCommandTest {
                 .isEqualTo(new Ended(
                         2,
                         "",
-                        "the chart of this pattern would show 8,596,900 stitches; expected 400,000 at most, as with"
-                                + " fewer rounds\n"));
+                        "the chart of this pattern would show 8,596,900 stitches;"
+                                + " expected at most 400,000, for example with fewer rounds\n"));
         assertThat(to).doesNotExist();
     }
 
@@ -99,8 +99,9 @@ class PublishCommandTest {
         Ended ended = run("publish", chart, "--to", folder.resolve("script.pdf"));
         assertThat(ended.status()).isZero();
         assertThat(ended.err())
-                .isEqualTo("characters that the print faces lack stand as ? in the pattern: \u7269 (U+7269),"
-                        + " \u7de8 (U+7DE8)\n");
+                .isEqualTo(
+                        "characters that the printed typeface does not have are shown as ? in the pattern: \u7269 (U+7269),"
+                                + " \u7de8 (U+7DE8)\n");
     }
 
     @Test
@@ -145,7 +146,7 @@ class PublishCommandTest {
     void aDraftForSidesThatDoNotCloseSaysSo() throws IOException {
         assertThat(draft(Charts.sound(folder), "--sides", "12,15"))
                 .contains("DRAFT")
-                .contains("does not close");
+                .contains("does not come out even");
     }
 
     @ParameterizedTest

@@ -31,10 +31,10 @@ class UsageTest {
                 "draw x --to= | --to: found '', expected the name of a file",
                 "check --sides | --sides: found nothing after it, expected N,N,N,N",
                 "work | found no CHART, no --from TEXTFILE; expected a chart, or a pattern in words",
-                "work --from x | found no --sides N,N,N,N; expected the stitches of each side in the base round where no CHART tells them",
+                "work --from x | found no --sides N,N,N,N; expected the stitches of each side in the base round, since there is no CHART to say them",
                 "work sample-charts/reed-bank.border.json | found no size to work, expected --sides or --repeats, or a piece with --at-round and --counts",
-                "yarn sample-charts/reed-bank.border.json | found no size on which all sides close, expected --sides or --repeats of such a border to count yarn for",
-                "fit x | found no --at-round R, no --counts N,N,N,N; expected both: in which round the piece was counted, and what"
+                "yarn sample-charts/reed-bank.border.json | found no size on which all sides come out even, expected --sides or --repeats to count yarn for",
+                "fit x | found no --at-round R, no --counts N,N,N,N; expected both: the round in which the piece was counted, and the counts"
             })
     void whatIsMissingIsNamed(String line, String said) {
         assertSaid(line, said);
@@ -79,7 +79,7 @@ class UsageTest {
             value = {
                 "write x --sides 1,1 --repeats 1,1 | --sides, --repeats: found together, expected one of them",
                 "fit x --at-round 1 --counts 1,2 --untie both --target=3,4 | --untie, --target: found together, expected one of them",
-                "work x --to y.border.json | --to: found with a CHART, expected it where there is none and words are drawn",
+                "work x --to y.border.json | --to: found with a CHART, expected it only without one, where a chart is drawn from words",
                 "draw x --to x.svg --to y.svg | --to: found more than once, expected it once",
                 "draw x --to x.svg --draft --draft | --draft: found more than once, expected it once",
                 "write x --sides 1,1 --sides 2,2 | --sides: found more than once, expected it once"
@@ -95,7 +95,7 @@ class UsageTest {
             value = {
                 "draw x --to y.svg --repeats 4,3 | --repeats: found for a picture of a corner, which has no size; expected it with --view border",
                 "draw x --to y.svg --sides 4,3 --view corner | --sides: found for a picture of a corner, which has no size; expected it with --view border",
-                "draw x --to y.png --turn 90 --view border | --turn: found for a picture of a whole border, which is not turned; expected it with --view corner",
+                "draw x --to y.png --turn 90 --view border | --turn: found for a picture of a whole border, which is not rotated; expected it with --view corner",
                 "draw x --to Y.SVG --dpi 100 | --dpi: found for 'Y.SVG', which has no pixels; expected it with a name that ends in .png"
             })
     void anOptionThatWouldChangeNothingIsRefused(String line, String said) {

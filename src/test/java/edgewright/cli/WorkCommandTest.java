@@ -84,7 +84,7 @@ class WorkCommandTest {
         Ended ended = run("work", chart, "--sides", "11,15", "--from", spoilt);
         assertThat(ended.status()).isEqualTo(1);
         assertThat(ended.out())
-                .contains("top side, stitch")
+                .contains("top edge, stitch")
                 .contains("the chart has a long stitch, but a plain stitch was made.");
         JsonNode answer = new ObjectMapper()
                 .readTree(run("work", chart, "--sides", "11,15", "--from", spoilt, "--json")
@@ -129,8 +129,8 @@ class WorkCommandTest {
         assertThat(ended)
                 .isEqualTo(new Ended(
                         1,
-                        "Round 1, left side, stitch 27: 4 stitches are left, and the group after the asterisk does not"
-                                + " come out before the last 3.\n",
+                        "Round 1, left-hand edge, stitch 27: 4 stitches are left, and the group after the asterisk"
+                                + " does not come out even before the last 3.\n",
                         ""));
     }
 

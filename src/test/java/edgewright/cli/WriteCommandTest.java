@@ -77,7 +77,7 @@ class WriteCommandTest {
         assertThat(ended.out()).isEmpty();
         assertThat(ended.err().lines().filter(line -> line.matches("  (error|warning)  .*")))
                 .hasSize(10);
-        assertThat(ended.err()).endsWith("  and 10 more; the command check tells them" + System.lineSeparator());
+        assertThat(ended.err()).endsWith("  and 10 more; the command check lists them" + System.lineSeparator());
     }
 
     @Test
@@ -251,8 +251,8 @@ class WriteCommandTest {
         Ended late = run("write", REED_BANK, "--at-round", 6, "--counts", "60,41,58,36");
         assertThat(late.status()).isEqualTo(1);
         assertThat(late.err()).contains("""
-                It can be made to fit, but a pattern in words for this piece could not be worked.
-                Rounds 5, 6 and 7 have a pattern already, and on counts that are not right yet it does not come out.
+                It can be made to fit, but no pattern in words for this piece could be worked.
+                Rounds 5, 6 and 7 already have a pattern, and on counts that are not right yet they do not come out even.
                 """);
     }
 
@@ -270,7 +270,7 @@ class WriteCommandTest {
                 found no --counts N,N,N,N; expected one; 'edgewright write --help' shows how
                 """));
         assertThat(run("write", REED_BANK, "--untie", "both")).isEqualTo(new Ended(2, "", """
-                --untie or --target: found without --at-round and --counts, expected these with it: what was counted on the piece; \
+                --untie or --target: found without --at-round and --counts, expected these too: what was counted on the piece; \
                 'edgewright write --help' shows how
                 """));
         assertThat(run("write", REED_BANK, "--at-round", 99, "--counts", "60,41")

@@ -51,14 +51,14 @@ class YarnCommandTest {
                         "2      B Chalk        52   2.7 m                2.7 m",
                         "3      A Peat         60   3.3 m                5.6 m",
                         "",
-                        "Yarn     To have  Grams   Balls  In hand",
-                        "A Peat       7 m    2 g  1 ball        -",
-                        "B Chalk      3 m      -       -        -",
-                        "C Fog        0 m      -       -        -");
+                        "Yarn     Needed  Grams   Balls  In hand",
+                        "A Peat      7 m    2 g  1 ball        -",
+                        "B Chalk     3 m      -       -        -",
+                        "C Fog       0 m      -       -        -");
         assertThat(ended.out())
                 .contains("The lengths come from the designer's own stitches.")
                 .contains("Peat and Chalk can be told apart")
-                .contains("Nobody has said how much yarn is in hand.");
+                .contains("No yarn in hand is entered.");
     }
 
     @Test
@@ -67,8 +67,8 @@ class YarnCommandTest {
         assertThat(ended.status()).isEqualTo(1);
         assertThat(ended.err()).isEmpty();
         assertThat(ended.out())
-                .contains("Chalk: 1.0 m are missing.\n")
-                .contains("It is enough, and the picture stays, with round 2 in Fog.\n")
+                .contains("Chalk: 1.0 m short.\n")
+                .contains("With round 2 in Fog it is enough, and the picture stays the same.\n")
                 .contains("Round 2 (Chalk) could be worked in Fog.\n")
                 .contains("Rounds 1 and 3 (Peat) cannot be worked in another of these yarns.\n");
     }
@@ -84,7 +84,7 @@ class YarnCommandTest {
     void enoughIsAYes() throws IOException {
         Ended ended = run("yarn", chart(", \"inHand\": 3", ""), "--repeats", "1,1");
         assertThat(ended.status()).isZero();
-        assertThat(ended.out()).contains("What is in hand is enough.\n");
+        assertThat(ended.out()).contains("The yarn in hand is enough.\n");
     }
 
     @Test
@@ -124,7 +124,7 @@ class YarnCommandTest {
         assertThat(ended.status()).isEqualTo(2);
         assertThat(ended.err())
                 .isEqualTo(
-                        "found no size on which all sides close, expected --sides or --repeats of such a border to count yarn for;"
+                        "found no size on which all sides come out even, expected --sides or --repeats to count yarn for;"
                                 + " 'edgewright yarn --help' shows how\n");
     }
 
@@ -133,7 +133,7 @@ class YarnCommandTest {
         Path chart = Charts.unworkable(folder);
         assertThat(run("yarn", chart, "--repeats", "1,1").status()).isEqualTo(1);
         assertThat(run("yarn", chart, "--repeats", "1,1").out()).isEmpty();
-        assertThat(run("yarn", chart, "--repeats", "1,1", "--draft").out()).contains("To have");
+        assertThat(run("yarn", chart, "--repeats", "1,1", "--draft").out()).contains("Needed");
     }
 
     @Test

@@ -126,7 +126,7 @@ class DeskWindowTest {
         click(IN_ROUND_1, MouseButton.LEFT_BUTTON);
         window.close();
         answer(3);
-        until("the question is gone", () -> window.label("news").text().equals("Nothing was closed."));
+        until("the question is gone", () -> window.label("news").text().equals("The desk stays open."));
 
         assertThat(execute(() -> desk.isDisplayable())).isTrue();
         assertThat(execute(() -> desk.bench().hasUnsavedWork())).isTrue();
@@ -260,7 +260,7 @@ class DeskWindowTest {
         assertThat(outcome.table("proofTable").contents()).isDeepEqualTo(new String[][] {
             {"0, 1", "5, 11", "2,520", "make the chart"}, {"2, 3, 4, 5", "17, 23, 29, 35", "4,032", "make the chart"}
         });
-        until("it is said", () -> window.label("news").text().equals("The words make the chart, in all 2 sizes"));
+        until("it is said", () -> window.label("news").text().equals("The words make the chart in all 2 sizes"));
         outcome.close();
     }
 

@@ -71,9 +71,9 @@ class PanesWindowTest {
         execute(() -> desk.bench().undo());
         assertThat(text("news")).isEqualTo("Undone: 1 long stitch");
         execute(() -> desk.bench().redo());
-        assertThat(text("news")).isEqualTo("Done again: 1 long stitch");
+        assertThat(text("news")).isEqualTo("Redone: 1 long stitch");
         execute(() -> desk.bench().edit("the same", chart -> chart));
-        assertThat(text("news")).as("an edit that changes nothing is none").isEqualTo("Done again: 1 long stitch");
+        assertThat(text("news")).as("an edit that changes nothing is none").isEqualTo("Redone: 1 long stitch");
     }
 
     @Test
@@ -147,7 +147,7 @@ class PanesWindowTest {
     void wordsOfARoundThatCannotBeWorkedSaySoFirst() {
         execute(() -> desk.bench().work(List.of(new Place(1, Section.REPEAT, 2)), Stitch.LONG));
         assertThat(execute(() -> ((JTextComponent) named(desk, "words")).getText()))
-                .startsWith("An error finding stands against this round: hands cannot work it as it is.\nRound");
+                .startsWith("There is an error finding in this round: it cannot be worked as it is.\nRound");
 
         execute(() -> desk.bench().undo());
         assertThat(execute(() -> ((JTextComponent) named(desk, "words")).getText()))

@@ -97,8 +97,8 @@ class FitSentencesTest {
                         Counted in round 2, stitches only: top 48, left 36, bottom 48, right 36.
                         The border cannot come out even in round 2 on the counts that are asked for: top 48, left 36, \
                         bottom 48, right 36.
-                        Every side is out by the same number: the design would close only with corner sections that \
-                        together have 1 stitch more or 3 fewer.
+                        Every side is out by the same number: the design would come out even only \
+                        with corner sections that together have 1 stitch more or 3 fewer.
                         Let a few stitches be added or lost.
                         """);
     }
@@ -108,11 +108,11 @@ class FitSentencesTest {
         assertThat(said(CHART, FitQuestion.of(8, PerSide.of(59, 65, 59, 65), Counting.STITCHES)))
                 .isEqualTo("""
                         Counted in round 8, stitches only: top 59, left 65, bottom 59, right 65.
-                        The border does not come out even, and round 8 is its last: no round is left to change the counts \
-                        in.
-                        Left and top differ by 6, which is no multiple of the repeat of 4: whatever the corners, one of the \
-                        two is always out. Only a repeat of 6, 3, 2 or 1 stitches could close on all sides of this piece.
-                        Take the border back to its last plain rounds and put the counts right there.
+                        The border does not come out even, and round 8 is its \
+                        last: there is no round left to change the counts in.
+                        Left and top differ by 6, which is not a multiple of the repeat of 4: whatever the corners, one of the two \
+                        is always out. Only a repeat of 6, 3, 2 or 1 stitches could come out even on all sides of this piece.
+                        Pull the border back to its last plain rounds and put the counts right there.
                         """);
     }
 
@@ -122,8 +122,8 @@ class FitSentencesTest {
                 .isEqualTo("""
                         Counted in round 2, stitches only: top 11, left 39, bottom 11, right 39.
                         There are too many changes for one round.
-                        Top: 4 to lose of 11 stitches, and away from the corners there is room for 3.
-                        Bottom: 4 to lose of 11 stitches, and away from the corners there is room for 3.
+                        Top: 4 to lose of 11 stitches, but away from the corners there is room for only 3.
+                        Bottom: 4 to lose of 11 stitches, but away from the corners there is room for only 3.
                         Choose another size, or work the base round again with more suitable counts.
                         """);
     }
@@ -150,9 +150,8 @@ class FitSentencesTest {
         String said = said(CHART, FitQuestion.of(6, PerSide.all(56), Counting.STITCHES));
 
         assertThat(said.lines().limit(1).toList())
-                .containsExactly(
-                        "Changes in round 7 come too late: the first long stitches are in round 5, and until the "
-                                + "counts are right the design does not meet itself.");
+                .containsExactly("Changes in round 7 come too late: the first long stitches are in round"
+                        + " 5, and until the counts are right the design does not come out even.");
     }
 
     @Test
@@ -161,8 +160,8 @@ class FitSentencesTest {
         FitSentences sentences = new FitSentences();
 
         assertThat(sentences.of(ChangeRounds.of(TestCharts.chart(shape, 5, 2))))
-                .isEqualTo("Have the counts right when the base round is on: no plain round is left to change them in"
-                        + " before the design begins.");
+                .isEqualTo("Have the counts right when the base round is done: no plain round"
+                        + " is left in which to change them before the design begins.");
         assertThat(sentences.of(new ChangeRounds(OptionalInt.of(5), OptionalInt.of(0), 1, OptionalInt.empty())))
                 .isEqualTo(
                         "Best for this chart: count in the base round, change in round 1, and count that round again."
@@ -178,7 +177,7 @@ class FitSentencesTest {
 
         assertThat(said(CHART, question)).isEqualTo("""
                         Counted in round 2, with one corner chain at each end: top 47, left 35, bottom 47, right 35.
-                        Left and right: 7 does not come out even; the smallest that does is 9.
+                        Left and right: 7 does not come out even; the smallest count that does is 9.
                         """);
     }
 
@@ -190,7 +189,7 @@ class FitSentencesTest {
         assertThat(said(CHART, question)).isEqualTo("""
                         Counted in round 2, stitches only: top 51, left 39, bottom 111, right 39.
                         There are too many changes for one round.
-                        Top: 60 to add to 51 stitches, and away from the corners there is room for 47.
+                        Top: 60 to add to 51 stitches, but away from the corners there is room for only 47.
                         Choose another size, or work the base round again with more suitable counts. It would help to \
                         let top and bottom have different counts.
                         """);

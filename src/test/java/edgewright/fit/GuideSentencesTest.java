@@ -49,7 +49,7 @@ class GuideSentencesTest {
                         "The first long stitch after a corner is stitch 4 (the one in the corner chain is 1).",
                         "The first long stitch after a corner is stitch 2 (the one in the corner chain is 1): it goes into"
                                 + " the corner chain two rounds below.",
-                        "Each side has 4 long stitches beside its corners, and 2 more in each repeat of the chart.",
+                        "Each side has 4 long stitches near its corners, and 2 more in each repeat of the chart.",
                         "Each repeat of the chart has 1 long stitch, and the corners have none.",
                         "Each side has 1 long stitch.");
     }
@@ -125,11 +125,11 @@ class GuideSentencesTest {
         assertThat(sentences.of(FinishedSize.around(1000, 1200, 20, SWATCH)))
                 .containsExactly(
                         "The border is 8.0 cm (3¼ in) wide. With it the piece measures 116.0 by 136.0 cm (45¾ by 53½ in).",
-                        "The last round is 4.0 cm longer than each side of the piece has room for: the edge may ruffle.");
+                        "The last round is 4.0 cm too long for each side of the piece: the edge may ruffle.");
         assertThat(sentences.of(FinishedSize.around(1000, 1200, 20, new Swatch(25, 20))))
                 .containsExactly(
                         "The border is 10.0 cm (4 in) wide. With it the piece measures 120.0 by 140.0 cm (47¼ by 55 in).",
-                        "The last round is 4.0 cm shorter than each side of the piece: the corners may cup.");
+                        "The last round is 4.0 cm too short for each side of the piece: the corners may cup.");
         assertThat(sentences.of(FinishedSize.around(1000, 1200, 4, SWATCH))).hasSize(1);
     }
 }

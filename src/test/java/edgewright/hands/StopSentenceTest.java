@@ -18,21 +18,21 @@ class StopSentenceTest {
     @Test
     void a_stop_says_round_side_stitch_and_what_is_missing() {
         assertThat(StopSentence.of(new Stop(Reason.COVERED, 3, Side.TOP, 1008, Optional.of(Stitch.LONG), 0, 0)))
-                .isEqualTo("Round 3, top side, stitch 1,008: a long stitch is asked for, but the loop two rounds below"
-                        + " lies behind the long stitch of the round between.");
+                .isEqualTo("Round 3, top edge, stitch 1,008: a long stitch is asked for, but the loop two rounds"
+                        + " below lies behind the long stitch between.");
         assertThat(StopSentence.of(new Stop(Reason.STITCHES_LEFT, 12, Side.RIGHT, 9, Optional.empty(), 0, 1)))
                 .isEqualTo(
-                        "Round 12, right side, stitch 9: the words turn the corner here, but 1 stitch of this side is"
+                        "Round 12, right-hand edge, stitch 9: the words turn the corner here, but 1 stitch of this side is"
                                 + " still to be worked.");
         assertThat(StopSentence.of(new Stop(Reason.STITCHES_LEFT, 12, Side.RIGHT, 9, Optional.empty(), 0, 2)))
                 .contains("but 2 stitches of this side are still");
         assertThat(StopSentence.of(new Stop(Reason.BASE_TOO_SHORT, 0, Side.BOTTOM, 3, Optional.empty(), 7, 3)))
-                .isEqualTo("Base round, bottom side: 3 stitches, but the pattern needs at least 7.");
+                .isEqualTo("Base round, bottom edge: 3 stitches, but the pattern needs at least 7.");
         assertThat(StopSentence.of(new Stop(Reason.BACK_MULTIPLE_NOT_MET, 0, Side.BOTTOM, 9, Optional.empty(), 1, 9)))
-                .isEqualTo("Back base round, bottom side: 9 stitches made, which is 1 more than the multiple that the"
+                .isEqualTo("Back base round, bottom edge: 9 stitches made, which is 1 more than the multiple that the"
                         + " pattern states.");
         assertThat(StopSentence.of(new Stop(Reason.COUNT_NOT_MET, 4, Side.LEFT, 9, Optional.empty(), 13, 9)))
-                .isEqualTo("Round 4, left side: 9 stitches made, but the pattern states 13.");
+                .isEqualTo("Round 4, left-hand edge: 9 stitches made, but the pattern states 13.");
     }
 
     @ParameterizedTest
@@ -40,9 +40,9 @@ class StopSentenceTest {
     void every_reason_has_a_sentence_with_its_place_and_no_gap(Reason reason) {
         String sentence = StopSentence.of(new Stop(reason, 5, Side.LEFT, 17, Optional.of(Stitch.LONG), 4, 2));
         String place = switch (reason) {
-            case BACK_COUNT_NOT_MET, BACK_MULTIPLE_NOT_MET, BACK_NOT_AS_FRONT -> "Back round 5, left side";
-            case CORNERS_DIFFER, LAYERS_DIFFER -> "Joining round, left side";
-            default -> "Round 5, left side";
+            case BACK_COUNT_NOT_MET, BACK_MULTIPLE_NOT_MET, BACK_NOT_AS_FRONT -> "Back round 5, left-hand edge";
+            case CORNERS_DIFFER, LAYERS_DIFFER -> "Joining round, left-hand edge";
+            default -> "Round 5, left-hand edge";
         };
         assertThat(sentence).startsWith(place).endsWith(".").doesNotContain("{").doesNotContain("null");
     }

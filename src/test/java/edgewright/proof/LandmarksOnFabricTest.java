@@ -77,7 +77,7 @@ class LandmarksOnFabricTest {
                 "Each repeat of the chart has (\\d+) long stitch(?:es)?, and the corners have none.",
                 (side, said) -> side.longs().size() == side.repeats() * number(said, 1));
         claim(
-                "Each side has (\\d+) long stitch(?:es)? beside its corners, and (\\d+) more in each repeat of the chart.",
+                "Each side has (\\d+) long stitch(?:es)? near its corners, and (\\d+) more in each repeat of the chart.",
                 (side, said) -> side.longs().size() == number(said, 1) + side.repeats() * number(said, 2));
         claim(
                 "Long stitches: top (\\d+), left (\\d+), bottom (\\d+), right (\\d+).",

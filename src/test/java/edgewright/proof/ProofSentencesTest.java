@@ -17,13 +17,13 @@ class ProofSentencesTest {
     void a_difference_says_where_it_is_and_both_sides_of_it() {
         assertThat(ProofSentences.of(stitch(7, Side.BOTTOM, 13)))
                 .isEqualTo(
-                        "Round 7, bottom side, stitch 13: the chart has a long stitch, but a back-loop stitch was made.");
+                        "Round 7, bottom edge, stitch 13: the chart has a long stitch, but a back-loop stitch was made.");
         assertThat(ProofSentences.of(new Difference.Count(7, Side.BOTTOM, 41, 40)))
-                .isEqualTo("Round 7, bottom side: the chart has 41 stitches, but 40 were made.");
+                .isEqualTo("Round 7, bottom edge: the chart has 41 stitches, but 40 were made.");
         assertThat(ProofSentences.of(new Difference.OtherYarn(7, "Peat", "Chalk")))
                 .isEqualTo("Round 7: the chart has it in Peat, but it was worked in Chalk.");
         assertThat(ProofSentences.of(new Difference.Rounds(3, 1)))
-                .isEqualTo("The chart has 3 rounds, but 1 round came off the hook.");
+                .isEqualTo("The chart has 3 rounds, but 1 round was made.");
     }
 
     @Test
@@ -46,7 +46,7 @@ class ProofSentencesTest {
                 .startsWith("Round 3");
         assertThat(ProofSentences.of(new ProofResult.Differs(null, differences.subList(0, 1))))
                 .containsExactly(
-                        "Round 2, top side, stitch 4: the yarn of round 3 should show, but that of round 2 does.");
+                        "Round 2, top edge, stitch 4: the yarn of round 3 should show, but that of round 2 does.");
     }
 
     @Test

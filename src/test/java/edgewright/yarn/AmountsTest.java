@@ -43,7 +43,7 @@ class AmountsTest {
 
     @Test
     void stitches_are_counted_by_kind_with_the_chains_of_the_corners() {
-        // Sides of 5, 2, 5 and 2 repeats: 14 in all. Two chains at each of four corners.
+        // Sides with 5, 2, 5 and 2 repeats: 14 in all. Two chains at each of four corners.
         assertThat(WorkedRound.of(BANKS, PerSide.of(5, 2, 5, 2)))
                 .containsExactly(
                         front(1, "A", Map.of(BACK_LOOP, 4 * 4L + 14 * 3, CHAIN, 8L)),

@@ -44,8 +44,8 @@ class YarnSentencesTest {
     void what_was_not_measured_is_said_to_be_estimated() {
         assertThat(says.notes(Amounts.of(STRIPES, PerSide.all(1))))
                 .containsExactly(
-                        "The two ends of a round are counted with 15 cm (6 in) each. Totals have 10 % more, for hands, joins and"
-                                + " mistakes. The base round is not counted.",
+                        "The two ends of a round are counted with 15 cm (6 in) each. Totals include 10 % more,"
+                                + " for differences of hand, joins and mistakes. The base round is not counted.",
                         "These lengths are estimates: back-loop stitches and chains.",
                         "Measure twenty of each kind, or buy one ball more.");
     }
@@ -57,7 +57,9 @@ class YarnSentencesTest {
         assertThat(Amounts.of(border, PerSide.all(2)).rounds().stream().map(amount -> says.round(amount.round())))
                 .startsWith("1", "2", "3", "4", "back base", "back 1")
                 .endsWith("joining");
-        assertThat(says.swapLaw()).startsWith("Rounds that long stitches join").endsWith(".");
+        assertThat(says.swapLaw())
+                .startsWith("Rounds that are joined by long stitches")
+                .endsWith(".");
     }
 
     @Test
@@ -77,17 +79,15 @@ class YarnSentencesTest {
 
     @Test
     void each_answer_says_what_is_missing_and_what_helps() {
-        String missing = "Chalk: 2.0 m are missing.";
-        String margin =
-                "Lengths are with their margin. A yarn without a length in hand counts as one that can be bought.";
-        assertThat(says.left(STRIPES, new WhatIsLeft.Unknown(SHORT)))
-                .containsExactly("Nobody has said how much yarn is in hand.");
+        String missing = "Chalk: 2.0 m short.";
+        String margin = "Lengths include the margin. A yarn with no length in hand is taken as one that can be bought.";
+        assertThat(says.left(STRIPES, new WhatIsLeft.Unknown(SHORT))).containsExactly("No yarn in hand is entered.");
         assertThat(says.left(STRIPES, new WhatIsLeft.NotEnough(SHORT)))
                 .containsExactly(missing, "No other choice among these yarns is enough and keeps the picture.", margin);
         assertThat(says.left(STRIPES, new WhatIsLeft.Undecided(SHORT)))
                 .containsExactly(
                         missing,
-                        "No way with other yarns was found before the search was ended; there may be one.",
+                        "The search was ended before it found a way with other yarns; there may be one.",
                         margin);
         // Round 2 goes from B to C, round 6 from C to A, rounds 7 to 9 from A, B and C to B, C and A.
         WhatIsLeft others =
@@ -95,9 +95,9 @@ class YarnSentencesTest {
         assertThat(says.left(STRIPES, others))
                 .containsExactly(
                         missing,
-                        "It is enough, and the picture stays, with rounds 6 and 9 in Peat, round 7 in Chalk and rounds 2"
-                                + " and 8 in Fog.",
-                        "There may be a way that changes fewer rounds; the search was ended before it was through.",
+                        "With rounds 6 and 9 in Peat, round 7 in Chalk and rounds 2 and 8 in Fog it is enough, and the picture"
+                                + " stays the same.",
+                        "There may be a way that changes fewer rounds; the search was ended before it had tried them all.",
                         margin);
     }
 
@@ -113,7 +113,7 @@ class YarnSentencesTest {
                         "Hook: 5 mm (US H-8, UK 6).",
                         "Hook of the back layer: 4.5 mm (US 7, UK 7).",
                         "Yarn of weight 4 Medium: usually a hook of 5.5 to 6.5 mm, 11 to 14 plain stitches in 10 cm.",
-                        "The hook of this border is another; go by the swatch.");
+                        "The hook of this border is a different one; go by the swatch.");
         assertThat(says.tools(making.withYarnWeight(OptionalInt.of(3)))).hasSize(3);
     }
 

@@ -15,19 +15,19 @@ legend-corner = corner: { $chains ->
     [one] 1 chain
    *[other] { $chains } chains
     }
-legend-base = base round, on the piece already
+legend-base = base round, already on the piece
 legend-tenth = heavier lines: every 10 rounds, every 10 stitches
 legend-missing = stitch missing
 legend-yarn = { $yarn }
 legend-error = cannot be worked; see the list
-legend-warning = to be looked at; see the list
+legend-warning = needs a look; see the list
 
 corner-title = { $title }: chart of one corner
-# $shown: how often the repeat is drawn on a limb; $stitches: of the repeat
+# $shown: how often the repeat is drawn on an arm; $stitches: of the repeat
 corner-description = One corner of the border { $title }, { $rounds ->
     [one] 1 round
    *[other] { $rounds } rounds
-    }. The limb worked to the corner shows { $shown } and the stitches to the corner, the limb worked from the corner the stitches from it and { $shown }. The repeat has { $stitches ->
+    }. The side worked to the corner shows { $shown } and the stitches to the corner, the side worked from the corner the stitches from it and { $shown }. The repeat has { $stitches ->
     [one] 1 stitch
    *[other] { $stitches } stitches
     }.
@@ -36,7 +36,7 @@ corner-repeats = { $repeats ->
    *[other] { $repeats } repeats
     }
 border-title = { $title }: the whole border
-border-description = The whole border { $title } around a piece, as it looks from the right side when it is done.
+border-description = The whole border { $title } around a piece, seen from the right side when it is done.
 legend-title = { $title }: what the marks mean
 legend-description = Each mark of the chart with its meaning, and the yarns.
 

@@ -28,8 +28,8 @@ kind-TALL = tall stitches
 kind-SLIP = joining stitches
 
 # $tailCm, $tailInches: the length of one end; $margin: in per cent
-amounts-counted = The two ends of a round are counted with { $tailCm } cm ({ $tailInches } in) each. Totals have { $margin } % more, for hands, joins and mistakes. The base round is not counted.
-amounts-back = The back layer with its own base round and the joining round are counted in the yarn of the outermost round; any other will do.
+amounts-counted = The two ends of a round are counted with { $tailCm } cm ({ $tailInches } in) each. Totals include { $margin } % more, for differences of hand, joins and mistakes. The base round is not counted.
+amounts-back = The back layer, its own base round and the joining round are counted in the yarn of the outermost round; any other yarn will do.
 amounts-measured = The lengths come from the designer's own stitches.
 amounts-estimated = These lengths are estimates: { $kinds }.
 amounts-advice = Measure twenty of each kind, or buy one ball more.
@@ -41,19 +41,19 @@ contrast-limits = Told apart means a ratio of luminances (WCAG) of { $clearRatio
 contrast-nearest = The nearest colour for { $yarn } that can be told apart from all that it meets is { $colour }.
 contrast-none = No colour for { $yarn } can be told apart from all that it meets.
 
-left-unknown = Nobody has said how much yarn is in hand.
-left-enough = What is in hand is enough.
-left-missing = { $yarn }: { $length } are missing.
+left-unknown = No yarn in hand is entered.
+left-enough = The yarn in hand is enough.
+left-missing = { $yarn }: { $length } short.
 left-round = { $rounds } in { $yarn }
-left-otherYarns = It is enough, and the picture stays, with { $changes }.
+left-otherYarns = With { $changes } it is enough, and the picture stays the same.
 left-notEnough = No other choice among these yarns is enough and keeps the picture.
-left-undecided = No way with other yarns was found before the search was ended; there may be one.
-left-notProved = There may be a way that changes fewer rounds; the search was ended before it was through.
-left-margin = Lengths are with their margin. A yarn without a length in hand counts as one that can be bought.
+left-undecided = The search was ended before it found a way with other yarns; there may be one.
+left-notProved = There may be a way that changes fewer rounds; the search was ended before it had tried them all.
+left-margin = Lengths include the margin. A yarn with no length in hand is taken as one that can be bought.
 
 swap-can = { $rounds } ({ $yarn }) could be worked in { $yarns }.
 swap-cannot = { $rounds } ({ $yarn }) cannot be worked in another of these yarns.
-swap-why = Rounds that long stitches join, or that lie side by side in one yarn, go together. Neighbours stay different and are told apart.
+swap-why = Rounds that are joined by long stitches, or that lie side by side in one yarn, change together. Neighbouring rounds stay in different yarns that can be told apart.
 
 weightName-0 = Lace
 weightName-1 = Super Fine
@@ -73,7 +73,7 @@ weight-fromMm = { $from } mm and larger
 weight-upTo = up to { $to }
 
 weight-of = Yarn of weight { $weight }: { $usual }.
-weight-unusual = The hook of this border is another; go by the swatch.
+weight-unusual = The hook of this border is a different one; go by the swatch.
 hook-of = Hook: { $hook }.
 hook-ofBack = Hook of the back layer: { $hook }.
 hook-mm = { $mm } mm

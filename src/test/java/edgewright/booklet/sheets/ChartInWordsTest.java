@@ -71,10 +71,10 @@ class ChartInWordsTest {
         assertThat(words.ofSheet(2, 3, List.of(5, 6, 7)))
                 .startsWith(
                         "Sheet 2 of 3 of the chart of one corner of Tide Steps. It shows stitches of rounds 5 to 7. "
-                                + "Told with a sheet before this one: rounds 5 to 6. Round 7, Peat.");
+                                + "Given with a sheet before this one: rounds 5 to 6. Round 7, Peat.");
         List<Integer> all = IntStream.rangeClosed(1, 160).boxed().toList();
         String third = words.ofSheet(3, 3, all);
-        assertThat(third).contains("Told in the part of the pattern for the rounds: rounds ");
+        assertThat(third).contains("Given with the rounds in words: rounds ");
         // ISO 19005-2, 6.1.13: a string of at most 32,767 bytes.
         assertThat(third.getBytes(StandardCharsets.UTF_16)).hasSizeLessThan(32_767);
     }

@@ -37,7 +37,7 @@ class PieceTest {
         assertThat(piece.outcome().mood()).isEqualTo(Mood.ASKING);
         assertThat(piece.outcome().headline()).isEqualTo("How long are the sides?");
         piece.type(Side.BOTTOM, "47");
-        assertThat(piece.outcome().headline()).isEqualTo("And the left and right sides?");
+        assertThat(piece.outcome().headline()).isEqualTo("And left and right?");
         assertThat(piece.outcome().sides()).isEmpty();
     }
 
@@ -82,12 +82,12 @@ class PieceTest {
         assertThat(piece.outcome().wrong()).containsExactly(Side.LEFT, Side.BOTTOM);
         assertThat(piece.outcome().notes())
                 .containsExactly(
-                        "Left: \u201c3x\u201d is no whole number of at most 10,000.",
-                        "Bottom: \u201c10001\u201d is no whole number of at most 10,000.");
+                        "Left: \u201c3x\u201d is not a whole number up to 10,000.",
+                        "Bottom: \u201c10001\u201d is not a whole number up to 10,000.");
         piece.count(Counting.WITH_CHAINS);
         type("49", "1", "49", "41");
         assertThat(piece.outcome().notes())
-                .containsExactly("Left: with corner chains counted, a side has 2 or more, and 1 is fewer.");
+                .containsExactly("Left: with its corner chains counted, a side has at least 2; 1 is too few.");
     }
 
     @Test
@@ -149,7 +149,7 @@ class PieceTest {
         piece.step(Side.TOP, 3);
         assertThat(piece.outcome().headline()).isEqualTo("Too many changes for one round");
         assertThat(piece.outcome().notes())
-                .startsWith("Top: 12 to add to 11 stitches, and away from the corners there is room for 7.");
+                .startsWith("Top: 12 to add to 11 stitches, but away from the corners there is room for only 7.");
         assertThat(of(Side.TOP).smaller()).hasValue(19);
         piece.step(Side.TOP, -3);
         assertThat(piece.outcome().mood()).isEqualTo(Mood.FITS);
@@ -159,10 +159,10 @@ class PieceTest {
     void in_the_last_round_nothing_can_be_changed_any_more() {
         piece.countIn(new Piece.CountedIn(false, 8));
         type("60", "59", "59", "59");
-        assertThat(piece.outcome().headline()).isEqualTo("This cannot come out even");
+        assertThat(piece.outcome().headline()).isEqualTo("This does not come out even");
         assertThat(piece.outcome().notes())
-                .startsWith("The border does not come out even, and round 8 is its last: no round is left to change the"
-                        + " counts in.");
+                .startsWith("The border does not come out even, and round 8 is its"
+                        + " last: there is no round left to change the counts in.");
     }
 
     @Test
@@ -175,7 +175,7 @@ class PieceTest {
                 .startsWith("Changes in round 6 come too late");
         assertThat(piece.outcome().rounds())
                 .last()
-                .isEqualTo("As you counted in round 5, the changes go into round 6.");
+                .isEqualTo("As you counted in round 5, make the changes in round 6.");
     }
 
     @Test
@@ -214,7 +214,7 @@ class PieceTest {
     void a_ragged_chart_has_no_counts() {
         piece.lay(CHART.withRound(4, Round.of("A", "bb", "bbbb", "bbbbbb")));
         type("47", "39", "47", "39");
-        assertThat(piece.outcome().headline()).isEqualTo("Not while the chart is ragged");
+        assertThat(piece.outcome().headline()).isEqualTo("Not while a section has the wrong length");
         assertThat(PieceCounts.sizes(piece)).isEqualTo(PieceCounts.Table.NONE);
     }
 
@@ -241,7 +241,7 @@ class PieceTest {
         assertThat(piece.outcome().mood()).isEqualTo(Mood.MISTAKE);
         piece.swatch("16", "18");
         piece.type(Side.LEFT, "-3");
-        assertThat(piece.outcome().notes()).containsExactly("Left: \u201c-3\u201d is no length in centimetres.");
+        assertThat(piece.outcome().notes()).containsExactly("Left: \u201c-3\u201d is not a length in centimetres.");
     }
 
     @Test
@@ -266,9 +266,8 @@ class PieceTest {
         PieceCounts.Table rounds = PieceCounts.rounds(piece);
         assertThat(rounds.columns()).containsExactly("Round", "Top", "Left", "Bottom", "Right");
         assertThat(rounds.caption())
-                .isEqualTo(
-                        "The sides in every round, stitches only. Up to round 2 as you counted; from round 3 on with the"
-                                + " changes made.");
+                .isEqualTo("The sides in every round, stitches only: up to round 2 as"
+                        + " you counted them, from round 3 on with the changes made.");
         assertThat(rounds.rows().subList(5, 9))
                 .containsExactly(
                         List.of("3", "49", "41", "49", "41"),

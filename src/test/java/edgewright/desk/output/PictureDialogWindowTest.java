@@ -56,14 +56,14 @@ class PictureDialogWindowTest {
         set("size.upright", 400);
         set("picture.cell", 24);
         assertThat(execute(() -> dialog.objection()).orElseThrow())
-                .matches("[\\d,]+ million pixels, of 100 at most: make the cells smaller");
+                .matches("[\\d,]+ million pixels; 100 at most: make the squares smaller");
         set("picture.cell", 4);
         assertThat(execute(() -> dialog.objection())).isEmpty();
         choose("picture.kind", PictureDialog.Kind.SVG);
         set("size.level", 9_999);
         set("size.upright", 9_999);
         assertThat(execute(() -> dialog.objection()).orElseThrow())
-                .matches("[\\d,]+ stitches, of 400,000 at most: take fewer repeats");
+                .matches("[\\d,]+ stitches; 400,000 at most: take fewer repeats");
     }
 
     private void choose(String name, Object value) {

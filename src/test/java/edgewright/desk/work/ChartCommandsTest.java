@@ -27,7 +27,7 @@ class ChartCommandsTest {
 
         assertThat(yarns()).isEqualTo("ABABABA");
         assertThat(bench.cursor().round()).isEqualTo(7);
-        assertThat(bench.undoName()).contains("new round 7");
+        assertThat(bench.undoName()).contains("insert round 7");
     }
 
     @Test
@@ -36,11 +36,11 @@ class ChartCommandsTest {
         ChartCommands.move(bench, new RoundRange(2, 3), 1);
         assertThat(yarns()).isEqualTo("ABBAAB");
         assertThat(bench.cursor()).isEqualTo(new Place(3, Section.REPEAT, 3));
-        assertThat(bench.undoName()).contains("rounds 2 to 3 become 3 and on");
+        assertThat(bench.undoName()).contains("move rounds 2 to 3, now 3 and on");
 
         ChartCommands.duplicate(bench, RoundRange.of(3));
         assertThat(yarns()).isEqualTo("ABBBAAB");
-        assertThat(bench.undoName()).contains("round 3 again");
+        assertThat(bench.undoName()).contains("duplicate round 3");
     }
 
     @Test
@@ -60,7 +60,7 @@ class ChartCommandsTest {
 
         assertThat(bench.chart().shape()).isEqualTo(new SideShape(0, 4, 2));
         assertThat(bench.chart().rounds()).allMatch(round -> round.isAll(Stitch.BACK_LOOP));
-        assertThat(bench.undoName()).contains("column out, from the corner");
+        assertThat(bench.undoName()).contains("delete column, from the corner");
         assertThat(ChartCommands.canDeleteColumn(bench))
                 .as("one stitch is left of it in round 1")
                 .isFalse();
@@ -80,10 +80,10 @@ class ChartCommandsTest {
         bench.work(List.of(new Place(3, Section.REPEAT, 1)), Stitch.PLAIN);
         ChartCommands.shiftRepeat(bench, 1);
         assertThat(bench.chart().round(3).repeat().letters()).isEqualTo("bpbb");
-        assertThat(bench.undoName()).contains("repeat 1 column on");
+        assertThat(bench.undoName()).contains("shift the repeat 1 column on");
         ChartCommands.shiftRepeat(bench, -2);
         assertThat(bench.chart().round(3).repeat().letters()).isEqualTo("bbbp");
-        assertThat(bench.undoName()).contains("repeat 2 columns back");
+        assertThat(bench.undoName()).contains("shift the repeat 2 columns back");
     }
 
     @Test

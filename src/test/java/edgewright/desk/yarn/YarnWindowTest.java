@@ -67,7 +67,7 @@ class YarnWindowTest {
         AbstractButton swap = (AbstractButton) await(part -> "yarns.swap".equals(part.getName()));
         execute(() -> swap.doClick());
         assertThat(bench.chart().round(2).yarn()).isEqualTo("C");
-        await(part -> part instanceof JTextComponent text && text.getText().equals("What is in hand is enough."));
+        await(part -> part instanceof JTextComponent text && text.getText().equals("The yarn in hand is enough."));
         execute(() -> bench.undo());
         assertThat(bench.chart()).isEqualTo(STRIPES);
     }

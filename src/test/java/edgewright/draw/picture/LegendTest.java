@@ -34,7 +34,7 @@ class LegendTest {
                 .containsExactly(
                         "back-loop stitch",
                         "corner: 2 chains",
-                        "base round, on the piece already",
+                        "base round, already on the piece",
                         "heavier lines: every 10 rounds, every 10 stitches",
                         "Peat");
         Chart all = Sketches.chart("""
@@ -52,19 +52,19 @@ class LegendTest {
                         "long stitch, dropped two rounds down",
                         "chain over one stitch",
                         "corner: 1 chain",
-                        "base round, on the piece already",
+                        "base round, already on the piece",
                         "heavier lines: every 10 rounds, every 10 stitches",
                         "Peat",
                         "Chalk",
                         "cannot be worked; see the list",
-                        "to be looked at; see the list");
+                        "needs a look; see the list");
     }
 
     @Test
     void it_explains_nothing_that_the_style_leaves_out() {
         Chart chart = Sketches.chart("1 A bb|bb|bb\n");
         assertThat(rows(Legend.of(chart, EnglishStyle.PRINT.withMarks(false).withGrid(false), Emphasis.NONE)))
-                .containsExactly("base round, on the piece already", "Peat");
+                .containsExactly("base round, already on the piece", "Peat");
     }
 
     @Test

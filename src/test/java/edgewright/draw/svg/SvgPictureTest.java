@@ -183,9 +183,8 @@ class SvgPictureTest {
         assertThat(elements(document, "title").get(0).getTextContent()).isEqualTo("Tide Steps: chart of one corner");
         assertThat(elements(document, "desc").get(0).getTextContent())
                 .isEqualTo(
-                        "One corner of the border Tide Steps, 3 rounds. The limb worked to the corner shows 6 repeats and the "
-                                + "stitches to the corner, the limb worked from the corner the stitches from it and 6 repeats. The "
-                                + "repeat has 2 stitches.");
+                        "One corner of the border Tide Steps, 3 rounds. The side worked to the corner shows 6 repeats and the stitches"
+                                + " to the corner, the side worked from the corner the stitches from it and 6 repeats. The repeat has 2 stitches.");
     }
 
     @Test
