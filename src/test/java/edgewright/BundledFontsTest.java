@@ -51,7 +51,7 @@ class BundledFontsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"OFL.txt"})
+    @ValueSource(strings = {"OFL-AtkinsonHyperlegibleNext.txt", "OFL-NotoSans.txt"})
     void theLicenceTravelsWithTheFaces(String file) throws Exception {
         try (InputStream licence = BundledFontsTest.class.getResourceAsStream("/edgewright/fonts/" + file)) {
             assertThat(new String(licence.readAllBytes(), StandardCharsets.UTF_8))

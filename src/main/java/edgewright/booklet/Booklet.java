@@ -19,6 +19,7 @@ import edgewright.check.Checker;
 import edgewright.check.Verdict;
 import edgewright.draw.picture.ChartPicture;
 import edgewright.draw.picture.PictureStyle;
+import edgewright.draw.picture.UnprintedText;
 import edgewright.file.SafeFile;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -26,6 +27,7 @@ import java.io.OutputStream;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.CancellationException;
+import java.util.stream.Stream;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
 /**
@@ -102,10 +104,25 @@ public final class Booklet {
             }
             Metadata.write(document, title(chart), chart.designer(), language, seed(chart, options));
             document.save(out);
-            return new PublishOutcome.Published(pages.size(), draft, verdict, type.unprinted());
+            return new PublishOutcome.Published(pages.size(), draft, verdict);
         } catch (CancellationException e) {
             return new PublishOutcome.Cancelled();
         }
+    }
+
+    /**
+     * The texts with characters that no face has, to be named before the pattern is published: of the chart and of what the
+     * publisher says.
+     */
+    public static List<UnprintedText> unprinted(Chart chart, BookletOptions options) {
+        return Stream.of(
+                        UnprintedText.inPattern(chart).stream(),
+                        UnprintedText.of(
+                                UnprintedText.Where.VERSION, options.imprint().version()),
+                        UnprintedText.of(
+                                UnprintedText.Where.DATE, options.imprint().date()))
+                .flatMap(texts -> texts)
+                .toList();
     }
 
     /** As many as the two limbs of the corner have, and those in front of the outermost round. */

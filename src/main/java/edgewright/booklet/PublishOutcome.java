@@ -1,9 +1,6 @@
 package edgewright.booklet;
 
 import edgewright.check.Verdict;
-import java.util.List;
-import java.util.Locale;
-import java.util.stream.Collectors;
 
 /** How publishing a pattern ended. Where it was not published nothing was written. */
 public sealed interface PublishOutcome {
@@ -12,21 +9,8 @@ public sealed interface PublishOutcome {
      *
      * @param pages how many it has
      * @param draft whether it says on every page that it is a draft
-     * @param unprinted the characters that the faces lack, each once; a question mark stands for each of them
      */
-    record Published(int pages, boolean draft, Verdict verdict, String unprinted) implements PublishOutcome {
-        private static final int MOST_NAMED = 12;
-
-        /** The characters that could not be printed, each with its number in Unicode; of very many the first. */
-        public String unprintedNamed() {
-            String named = unprinted
-                    .codePoints()
-                    .limit(MOST_NAMED)
-                    .mapToObj(c -> String.format(Locale.ROOT, "%s (U+%04X)", Character.toString(c), c))
-                    .collect(Collectors.joining(", "));
-            return unprinted.codePoints().count() > MOST_NAMED ? named + " \u2026" : named;
-        }
-    }
+    record Published(int pages, boolean draft, Verdict verdict) implements PublishOutcome {}
 
     /**
      * The chart has more stitches than are printed.

@@ -12,6 +12,7 @@ import edgewright.draw.picture.DraftFindings;
 import edgewright.draw.picture.FabricFill;
 import edgewright.draw.picture.PictureStyle;
 import edgewright.draw.picture.Rotation;
+import edgewright.draw.picture.UnprintedText;
 import edgewright.draw.raster.RasterPicture;
 import edgewright.draw.svg.SvgPicture;
 import java.nio.charset.StandardCharsets;
@@ -103,6 +104,10 @@ final class DrawCommand implements Callable<Integer> {
             return ExitStatus.NO;
         }
         OutputFile output = new OutputFile(to, judged.get().file(), List.of(SVG, PNG));
+        if (view == View.CORNER) {
+            UnprintedText.inPicture(judged.get().chart(), true)
+                    .forEach(text -> terminal.err().println(text.sentence()));
+        }
         Drawing drawing = drawing(judged.get());
         if (output.hasEnding(SVG)) {
             output.write(out -> out.write(SvgPicture.of(drawing).getBytes(StandardCharsets.UTF_8)));

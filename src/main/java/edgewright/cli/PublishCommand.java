@@ -63,6 +63,8 @@ final class PublishCommand implements Callable<Integer> {
                 leaveOut.supplements(),
                 judged.isDraft(),
                 terminal.language());
+        Booklet.unprinted(judged.chart(), options)
+                .forEach(text -> terminal.err().println(text.sentence()));
         ByteArrayOutputStream pages = new ByteArrayOutputStream();
         PublishOutcome outcome = Booklet.publish(judged.verdict(), options, pages, Progress.NONE);
         if (outcome instanceof PublishOutcome.TooLarge large) {
@@ -77,9 +79,6 @@ final class PublishCommand implements Callable<Integer> {
         }
         output.write(pages::writeTo);
         terminal.out().println(CommandTexts.of("publish.done", CommandTexts.name(output.path()), published.pages()));
-        if (!published.unprinted().isEmpty()) {
-            terminal.err().println(CommandTexts.of("publish.unprinted", published.unprintedNamed()));
-        }
         return ExitStatus.DONE;
     }
 }

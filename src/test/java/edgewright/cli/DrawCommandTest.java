@@ -37,6 +37,17 @@ class DrawCommandTest {
     }
 
     @Test
+    void charactersOfItsTextsThatNoFaceHasAreNamed() throws Exception {
+        Path chart = folder.resolve("script.border.json");
+        Files.writeString(chart, BrokenCharts.sound().replace("Lantern Posts", "Lantern \u7269"));
+        Path to = folder.resolve("posts.svg");
+        assertThat(run("draw", chart, "--to", to).err())
+                .isEqualTo("in the title no typeface of this program has \u7269 (U+7269); its number stands for it\n");
+        assertThat(Files.readString(to)).contains(">Lantern \u2045U+7269\u2046</text>");
+        assertThat(run("draw", chart, "--to", to, "--view", "border").err()).isEmpty();
+    }
+
+    @Test
     void aPngHasThePixelsThatWereAskedFor() throws Exception {
         Path chart = Charts.sound(folder);
         Path svg = folder.resolve("posts.svg");

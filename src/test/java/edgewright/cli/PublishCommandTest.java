@@ -100,8 +100,13 @@ class PublishCommandTest {
         assertThat(ended.status()).isZero();
         assertThat(ended.err())
                 .isEqualTo(
-                        "characters that the printed typeface does not have are shown as ? in the pattern: \u7269 (U+7269),"
-                                + " \u7de8 (U+7DE8)\n");
+                        "in the title no typeface of this program has \u7269 (U+7269), \u7de8 (U+7DE8); their numbers"
+                                + " stand for them\n");
+        assertThat(run("publish", chart, "--to", folder.resolve("script.pdf"), "--pattern-date", "\u6625")
+                        .err())
+                .endsWith(
+                        "in the date of the pattern no typeface of this program has \u6625 (U+6625); its number stands"
+                                + " for it\n");
     }
 
     @Test

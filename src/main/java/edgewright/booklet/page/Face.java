@@ -1,23 +1,26 @@
 package edgewright.booklet.page;
 
+import edgewright.draw.paint.FontStack;
+import edgewright.draw.paint.Shape.Weight;
+import edgewright.draw.paint.Typeface;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.text.Normalizer;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
-import java.util.SortedSet;
-import java.util.TreeSet;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
 /**
- * A face of type that is embedded, as a subset, in one document. Widths are those that are printed: there is no kerning and
- * no ligature, so that what is measured, shown and read back is the same.
+ * The type of one weight in one document: the faces of {@link FontStack}, each embedded as a subset once something is printed
+ * in it. Widths are those that are printed: there is no kerning and no ligature, so that what is measured and shown is the
+ * same. Texts are measured and shown as the stack has them printed, with a number in brackets for what no face has.
  */
 public final class Face {
     /** How far a face reaches over the baseline, as a share of its size. */
@@ -25,97 +28,78 @@ public final class Face {
 
     private static final double UNITS = 1000;
 
-    /** What is printed for a character that the face does not have. */
-    private static final String STAND_IN = "?";
+    /** A face as it is embedded. Only the first has figures that are exchanged: no figure is ever printed in another. */
+    private record Cut(Typeface typeface, boolean tabular) {}
 
-    private final PDType0Font font;
-    private final Map<Integer, Double> widths = new HashMap<>();
-    private final SortedSet<Integer> unprinted = new TreeSet<>();
+    private final PDDocument document;
+    private final Weight weight;
+    private final boolean tabular;
+    private final Map<Cut, PDType0Font> fonts;
+    private final Map<Integer, Double> figures = new HashMap<>();
 
-    private Face(PDType0Font font) {
-        this.font = font;
+    private Face(PDDocument document, Weight weight, boolean tabular, Map<Cut, PDType0Font> fonts) {
+        this.document = document;
+        this.weight = weight;
+        this.tabular = tabular;
+        this.fonts = fonts;
     }
 
-    /**
-     * @param resource the file in {@code edgewright/fonts}
-     * @param tabular whether all figures are equally wide
-     */
-    static Face embedIn(PDDocument document, String resource, boolean tabular) {
-        try (InputStream in = Face.class.getResourceAsStream("/edgewright/fonts/" + resource)) {
-            if (in == null) {
-                throw new IllegalStateException("the face " + resource + " does not lie with the program");
-            }
-            TrueTypeFont outlines =
-                    new TTFParser().parse(new RandomAccessReadBuffer(new ByteArrayInputStream(in.readAllBytes())));
-            outlines.setEnableGsub(tabular);
-            if (tabular) {
-                outlines.enableGsubFeature("tnum");
-            }
-            return new Face(PDType0Font.load(document, outlines, true));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+    /** For running text. */
+    static Face in(PDDocument document, Weight weight) {
+        return new Face(document, weight, false, new HashMap<>());
+    }
+
+    /** The same with all figures equally wide, for columns. */
+    Face withTabularFigures() {
+        return new Face(document, weight, true, fonts);
+    }
+
+    /** How wide a text is as it is printed. */
+    double widthPt(String text, double sizePt) {
+        return FontStack.runs(text).stream().mapToDouble(this::width).sum() * sizePt;
+    }
+
+    /** Prints a text at the place to which the content has come, between its beginning and end of text. */
+    void show(PDPageContentStream content, String text, double size) throws IOException {
+        List<FontStack.Run> runs = FontStack.runs(text);
+        for (FontStack.Run run : runs) {
+            content.setFont(font(run.typeface()), (float) size);
+            content.showText(run.text());
         }
     }
 
-    public PDType0Font font() {
-        return font;
+    private double width(FontStack.Run run) {
+        return tabular && run.typeface() == Typeface.HYPERLEGIBLE
+                ? run.text().codePoints().mapToDouble(this::figure).sum()
+                : run.width(weight);
     }
 
-    /** The width of text that {@link #printable} gave back. */
-    public double widthPt(String text, double sizePt) {
-        return text.codePoints().mapToDouble(this::width).sum() * sizePt / UNITS;
-    }
-
-    /**
-     * The text with everything in it that this face can print. Blanks of any kind become plain blanks; a letter that is not
-     * there loses its accent; what is left over becomes a question mark.
-     */
-    public String printable(String text) {
-        StringBuilder out = new StringBuilder();
-        Normalizer.normalize(text, Normalizer.Form.NFC).codePoints().forEach(c -> out.append(printable(c)));
-        return out.toString();
-    }
-
-    private String printable(int c) {
-        if (Character.isWhitespace(c) || Character.isSpaceChar(c)) {
-            return " ";
-        }
-        if (Character.isISOControl(c) || Character.getType(c) == Character.FORMAT) {
-            return "";
-        }
-        if (Character.getType(c) == Character.NON_SPACING_MARK && !has(c)) {
-            return "";
-        }
-        if (has(c)) {
-            return Character.toString(c);
-        }
-        String bare = Normalizer.normalize(Character.toString(c), Normalizer.Form.NFKD)
-                .replaceAll("\\p{M}", "");
-        if (!bare.isEmpty() && bare.codePoints().allMatch(this::has)) {
-            return bare;
-        }
-        unprinted.add(c);
-        return STAND_IN;
-    }
-
-    /** The characters for which a question mark had to stand so far. */
-    SortedSet<Integer> unprinted() {
-        return unprinted;
-    }
-
-    private boolean has(int c) {
-        return c == ' ' || width(c) > 0;
-    }
-
-    private double width(int c) {
-        return widths.computeIfAbsent(c, key -> {
+    /** The width of a character as the printed file has it, since another glyph may stand for it in columns. */
+    private double figure(int c) {
+        return figures.computeIfAbsent(c, key -> {
             try {
-                return (double) font.getStringWidth(Character.toString(key));
-            } catch (IllegalArgumentException missing) {
-                return 0.0;
+                return font(Typeface.HYPERLEGIBLE).getStringWidth(Character.toString(key)) / UNITS;
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }
         });
+    }
+
+    private PDType0Font font(Typeface typeface) {
+        return fonts.computeIfAbsent(new Cut(typeface, tabular && typeface == Typeface.HYPERLEGIBLE), this::embedded);
+    }
+
+    private PDType0Font embedded(Cut cut) {
+        try (InputStream in = cut.typeface().open(weight)) {
+            TrueTypeFont outlines =
+                    new TTFParser().parse(new RandomAccessReadBuffer(new ByteArrayInputStream(in.readAllBytes())));
+            outlines.setEnableGsub(cut.tabular());
+            if (cut.tabular()) {
+                outlines.enableGsubFeature("tnum");
+            }
+            return PDType0Font.load(document, outlines, true);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 }

@@ -49,8 +49,8 @@ public final class LabelledEntries {
                 .lines(label, runsOver ? setter.sheet().widthPt() - indentPt : room);
         List<PageItem> labelInks = new ArrayList<>();
         for (int i = 0; i < labelLines.size(); i++) {
-            String text = i == labelLines.size() - 1 ? labelLines.get(i) : labelLines.get(i) + " ";
-            labelInks.add(setter.words(indentPt, i * style.leadingPt() + style.baselinePt(), text, style));
+            double baselinePt = i * style.leadingPt() + style.baselinePt();
+            labelInks.add(setter.words(indentPt, baselinePt, labelLines.get(i), style));
         }
         while (beside.size() < labelLines.size()) {
             beside.add(ColumnSlice.of(style.leadingPt(), List.of()));
@@ -102,8 +102,8 @@ public final class LabelledEntries {
                 pieces.add(Piece.of(labelTag, head));
             }
             if (!lines.get(i).isEmpty()) {
-                String words = TextSetter.ended(lines.get(i), i == lines.size() - 1);
-                pieces.add(Piece.of(line.tag(), setter.words(i == 0 ? beginsPt : 0, text.baselinePt(), words, text)));
+                double x = i == 0 ? beginsPt : 0;
+                pieces.add(Piece.of(line.tag(), setter.words(x, text.baselinePt(), lines.get(i), text)));
             }
             strips.add(ColumnSlice.of(text.leadingPt(), pieces));
         }

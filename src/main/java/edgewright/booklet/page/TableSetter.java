@@ -177,7 +177,11 @@ public final class TableSetter {
             inks.add(
                     flushLeft
                             ? setter.words(leftPt + paddingPt / 2, baseline, lines.get(i), style)
-                            : setter.wordsTo(leftPt + widthPt - paddingPt / 2, baseline, lines.get(i), style));
+                            : setter.wordsTo(
+                                    leftPt + widthPt - paddingPt / 2,
+                                    baseline,
+                                    lines.get(i).stripTrailing(),
+                                    style));
         }
         return inks;
     }
@@ -200,7 +204,7 @@ public final class TableSetter {
     }
 
     private static double width(String text, TextStyle style) {
-        return style.face().widthPt(style.face().printable(text), style.sizePt());
+        return style.face().widthPt(text, style.sizePt());
     }
 
     private static LineBreaker breaker(TextStyle style) {

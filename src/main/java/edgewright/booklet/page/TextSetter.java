@@ -2,6 +2,7 @@ package edgewright.booklet.page;
 
 import edgewright.booklet.page.ColumnSlice.Break;
 import edgewright.booklet.page.ColumnSlice.Piece;
+import edgewright.draw.paint.Shortened;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -52,7 +53,7 @@ public final class TextSetter {
                 pieces.add(Piece.ornament(PageItem.Box.filled(0, 0, sheet.widthPt(), 1.2, PageColour.MARSH)));
             }
             double baseline = sheet.nearestBaselinePt(top + (leading + Face.CAP_HEIGHT * style.sizePt()) / 2);
-            pieces.add(Piece.of(tag, words(0, baseline, ended(lines.get(i), last), style)));
+            pieces.add(Piece.of(tag, words(0, baseline, lines.get(i), style)));
             ColumnSlice strip = ColumnSlice.of(top + leading + (last ? sheet.halfLinePt() : 0), pieces)
                     .breaking(Break.NEVER);
             strips.add(first ? strip.spaced(1.5 * sheet.linePt()).anchored(anchor) : strip);
@@ -86,22 +87,13 @@ public final class TextSetter {
         return together(lines(tag, text, style, xPt, widthPt, true));
     }
 
-    /** One line, cut with an ellipsis if it is wider than its room. */
-    public String fitted(String text, TextStyle style, double widthPt) {
-        String printable = style.face().printable(text).strip();
-        if (style.face().widthPt(printable, style.sizePt()) <= widthPt) {
-            return printable;
-        }
-        int end = printable.length();
-        while (end > 0 && style.face().widthPt(printable.substring(0, end).strip() + "…", style.sizePt()) > widthPt) {
-            end = printable.offsetByCodePoints(end, -1);
-        }
-        return printable.substring(0, end).strip() + "…";
+    /** One line, cut with an ellipsis if it is wider than its room; not cut between a letter and its accent. */
+    String fitted(String text, TextStyle style, double widthPt) {
+        return Shortened.toFit(text, shorter -> style.face().widthPt(shorter, style.sizePt()) <= widthPt);
     }
 
-    public PageItem.Words words(double xPt, double baselinePt, String text, TextStyle style) {
-        return new PageItem.Words(
-                xPt, baselinePt, style.face().printable(text), style.face(), style.sizePt(), style.colour());
+    PageItem.Words words(double xPt, double baselinePt, String text, TextStyle style) {
+        return new PageItem.Words(xPt, baselinePt, text, style.face(), style.sizePt(), style.colour());
     }
 
     /** Words that end at {@code rightPt}. */
@@ -115,7 +107,7 @@ public final class TextSetter {
         List<String> lines = breaker(style, stitches).lines(text, widthPt);
         List<ColumnSlice> strips = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
-            String line = ended(lines.get(i), i == lines.size() - 1);
+            String line = lines.get(i);
             strips.add(ColumnSlice.of(
                     style.leadingPt(), List.of(Piece.of(tag, words(xPt, style.baselinePt(), line, style)))));
         }
@@ -127,11 +119,6 @@ public final class TextSetter {
         return stitches
                 ? LineBreaker.forStitches(style.face(), style.sizePt())
                 : LineBreaker.forProse(style.face(), style.sizePt());
-    }
-
-    /** A line that goes on ends with a blank, so that the last word and the next are two to whoever reads the text out. */
-    static String ended(String line, boolean last) {
-        return last ? line : line + " ";
     }
 
     /** No page ends after the first line of a paragraph or before its last. */

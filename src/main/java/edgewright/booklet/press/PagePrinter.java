@@ -63,9 +63,8 @@ public final class PagePrinter {
     private void show(PageItem.Words words) throws IOException {
         content.beginText();
         fill(words.colour());
-        content.setFont(words.face().font(), (float) words.sizePt());
         content.newLineAtOffset((float) (sheet.leftPt() + words.xPt()), (float) sheet.up(words.baselinePt()));
-        content.showText(words.text());
+        words.face().show(content, words.text(), words.sizePt());
         content.endText();
     }
 

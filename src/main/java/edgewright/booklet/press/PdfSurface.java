@@ -66,8 +66,7 @@ final class PdfSurface implements Surface {
     @Override
     public void text(Shape.Text text) {
         Face face = text.weight() == Shape.Weight.BOLD ? type.bold() : type.text();
-        String printable = face.printable(text.text());
-        double width = face.widthPt(printable, text.sizeMm());
+        double width = face.widthPt(text.text(), text.sizeMm());
         double before = switch (text.anchor()) {
             case START -> 0;
             case MIDDLE -> width / 2;
@@ -78,7 +77,6 @@ final class PdfSurface implements Surface {
         write(() -> {
             fillWith(text.colour());
             content.beginText();
-            content.setFont(face.font(), (float) text.sizeMm());
             content.setTextMatrix(new Matrix(
                     (float) alongX,
                     (float) alongY,
@@ -86,7 +84,7 @@ final class PdfSurface implements Surface {
                     (float) -alongX,
                     (float) (text.xMm() - before * alongX),
                     (float) (text.yMm() - before * alongY)));
-            content.showText(printable);
+            face.show(content, text.text(), text.sizeMm());
             content.endText();
         });
     }

@@ -210,7 +210,7 @@ final class TiledChart {
         Tag prose = parent.child(Role.PARAGRAPH);
         for (int i = 0; i < lines.size(); i++) {
             double baseline = (i + 1) * sheet.linePt() + styles.small().baselinePt();
-            pieces.add(Piece.of(prose, setter.words(0, baseline, lines.get(i) + " ", styles.small())));
+            pieces.add(Piece.of(prose, setter.words(0, baseline, lines.get(i), styles.small())));
         }
         pieces.add(new Piece(Optional.empty(), map(tiling, tile, page)));
         double height =

@@ -13,8 +13,10 @@ import edgewright.draw.picture.ChartPicture;
 import edgewright.draw.picture.CornerPicture;
 import edgewright.draw.picture.FabricFill;
 import edgewright.draw.picture.PictureStyle;
+import edgewright.draw.picture.UnprintedText;
 import edgewright.draw.raster.RasterPicture;
 import java.awt.Window;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -122,6 +124,13 @@ public final class PictureDialog extends FormDialog {
         return part() == Part.CORNER
                 ? () -> ChartPicture.corner(chart, style, Emphasis.NONE)
                 : () -> ChartPicture.wholeBorder(chart, sides, style);
+    }
+
+    /** The texts in the picture with characters that no face has. */
+    List<UnprintedText> unprinted() {
+        return part() == Part.CORNER && content() != Content.FABRIC
+                ? UnprintedText.inPicture(chart, legend.isSelected())
+                : List.of();
     }
 
     Kind kind() {

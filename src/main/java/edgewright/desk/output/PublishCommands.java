@@ -14,6 +14,7 @@ import edgewright.desk.work.DeskTexts;
 import edgewright.desk.work.Settings;
 import edgewright.desk.work.Workbench;
 import edgewright.draw.marks.Drawing;
+import edgewright.draw.picture.UnprintedText;
 import edgewright.file.FileProblemException;
 import edgewright.file.ProblemSentences;
 import edgewright.file.SafeFile;
@@ -25,6 +26,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 
 /** Publishes the pattern and writes pictures of the chart, beside the event thread. */
 public final class PublishCommands {
@@ -55,6 +57,7 @@ public final class PublishCommands {
         }
         dialog.remember();
         BookletOptions options = dialog.options();
+        name(Booklet.unprinted(chart, options));
         where("publish.title", "files.patterns", ".pdf").ifPresent(file -> publish(chart, options, file));
     }
 
@@ -68,6 +71,7 @@ public final class PublishCommands {
         Supplier<Drawing> drawing = dialog.drawing();
         double dotsPerInch = dialog.dotsPerInch();
         PictureDialog.Kind kind = dialog.kind();
+        name(dialog.unprinted());
         where("picture.title", "files.pictures." + kind.name(), kind.ending())
                 .ifPresent(file -> jobs.beginStoppable(
                         DeskTexts.of("job.picture", file.getFileName()),
@@ -76,6 +80,15 @@ public final class PublishCommands {
                                 ? DeskTexts.of("news.picture", file.getFileName())
                                 : DeskTexts.of("job.cancelled"),
                         problem -> failed(file, problem)));
+    }
+
+    /** Names what will stand as a number, while there is still time to turn back. */
+    private void name(List<UnprintedText> unprinted) {
+        if (!unprinted.isEmpty()) {
+            asking.tell(
+                    "news.unprinted",
+                    unprinted.stream().map(UnprintedText::sentence).collect(Collectors.joining("; ")));
+        }
     }
 
     /** Asks how and where, then writes the words of the chart as it is now. */
@@ -116,9 +129,6 @@ public final class PublishCommands {
 
     private String said(PublishOutcome outcome, Path file) {
         if (outcome instanceof PublishOutcome.Published published) {
-            if (!published.unprinted().isEmpty()) {
-                asking.tell("news.unprinted", file.getFileName(), published.unprintedNamed());
-            }
             return DeskTexts.of(
                     published.draft() ? "news.publishedDraft" : "news.published",
                     file.getFileName(),

@@ -2,6 +2,7 @@ package edgewright.draw.raster;
 
 import edgewright.chart.Colour;
 import edgewright.draw.paint.Area;
+import edgewright.draw.paint.FontStack;
 import edgewright.draw.paint.Lettering;
 import edgewright.draw.paint.PenPath;
 import edgewright.draw.paint.Shape;
@@ -12,6 +13,7 @@ import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import java.awt.font.GlyphVector;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
@@ -80,7 +82,6 @@ public final class RasterSurface implements Surface {
         graphics.setColor(color(text.colour()));
         // Set large and scaled down: fonts come in sizes that a millimetre is too coarse for.
         double factor = text.sizeMm() / RasterFonts.SIZE;
-        Font font = RasterFonts.of(text.weight());
         double width = Lettering.widthMm(text.text(), text.weight(), RasterFonts.SIZE);
         double left = switch (text.anchor()) {
             case START -> 0;
@@ -90,8 +91,14 @@ public final class RasterSurface implements Surface {
         graphics.translate(text.xMm(), text.yMm());
         graphics.rotate(Math.PI / 2 * text.quarterTurns());
         graphics.scale(factor, factor);
-        graphics.setFont(font);
-        graphics.drawString(text.text(), (float) left, 0);
+        double x = left;
+        for (FontStack.Run run : FontStack.runs(text.text())) {
+            Font font = RasterFonts.of(run.typeface(), text.weight());
+            // Glyph by glyph: what is shaped is not as wide as it was measured.
+            GlyphVector glyphs = font.createGlyphVector(graphics.getFontRenderContext(), run.text());
+            graphics.drawGlyphVector(glyphs, (float) x, 0);
+            x += RasterFonts.SIZE * run.width(text.weight());
+        }
         graphics.setTransform(toPixels);
     }
 

@@ -2,12 +2,6 @@ package edgewright.draw.svg;
 
 import edgewright.draw.marks.Drawing;
 import edgewright.draw.paint.LengthText;
-import edgewright.draw.paint.Lettering;
-import edgewright.draw.paint.Shape.Weight;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.util.Base64;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
 
@@ -16,8 +10,8 @@ import java.util.stream.Collectors;
  * and one yarn that look the same stand together, as one path, as texts or as uses of one sign; {@code class} is their kind and
  * {@code data-yarn} their yarn. Where marks overlap, the upper ones come later.
  *
- * <p>Text stays text, so that it can be searched, read aloud and edited. The face is embedded, for machines that lack it;
- * programs that cannot use an embedded face take their own sans serif, and the anchors keep the text in its place.
+ * <p>Text stays text, so that it can be searched, read aloud and edited. The faces that it needs are embedded, for machines that
+ * lack them; programs that cannot use an embedded face take their own sans serif, and the anchors keep the text in its place.
  */
 public final class SvgPicture {
     private SvgPicture() {}
@@ -36,8 +30,7 @@ public final class SvgPicture {
     public static String of(Drawing drawing, BooleanSupplier cancelled) {
         String size = " width=\"" + LengthText.mm(drawing.widthMm(), 3) + "mm\" height=\""
                 + LengthText.mm(drawing.heightMm(), 3) + "mm\"";
-        String style = face(Weight.REGULAR, 400) + face(Weight.BOLD, 700) + "text { font-family: '" + Lettering.FAMILY
-                + "', sans-serif; font-kerning: none; }\n";
+        String style = SvgFaces.of(drawing);
         return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
                 + element(
                         drawing,
@@ -65,16 +58,6 @@ public final class SvgPicture {
                 + "\"" + SvgSurface.USUAL + ">\n<title id=\"" + title + "\">" + escape(drawing.title())
                 + "</title>\n<desc id=\"" + description + "\">" + escape(drawing.description()) + "</desc>\n" + style
                 + groups.elements() + "</svg>\n";
-    }
-
-    private static String face(Weight weight, int number) {
-        try (InputStream font = Lettering.open(weight)) {
-            return "@font-face { font-family: '" + Lettering.FAMILY + "'; font-weight: " + number
-                    + "; src: url(data:font/ttf;base64,"
-                    + Base64.getEncoder().encodeToString(font.readAllBytes()) + ") format('truetype'); }\n";
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 
     /** Text for XML. Characters that XML 1.0 does not know become the sign for an unknown character. */

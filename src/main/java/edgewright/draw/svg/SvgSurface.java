@@ -1,6 +1,7 @@
 package edgewright.draw.svg;
 
 import edgewright.draw.marks.Mark;
+import edgewright.draw.paint.FontStack;
 import edgewright.draw.paint.Lettering;
 import edgewright.draw.paint.PenPath;
 import edgewright.draw.paint.Shape;
@@ -69,7 +70,9 @@ final class SvgSurface implements Surface {
                 ? " textLength=\"" + SvgNumbers.mm(Lettering.widthMm(text.text(), text.weight(), text.sizeMm()))
                         + "\" lengthAdjust=\"spacingAndGlyphs\""
                 : "";
-        SvgShape.Form letters = new SvgShape.Letters(SvgPicture.escape(text.text()), length, 90 * text.quarterTurns());
+        // A page has faces of its own, which may have what the bundled ones lack.
+        String words = foreignFace ? text.text() : FontStack.printable(text.text());
+        SvgShape.Form letters = new SvgShape.Letters(SvgPicture.escape(words), length, 90 * text.quarterTurns());
         shapes.add(new SvgShape(style, text.xMm(), text.yMm(), letters));
     }
 

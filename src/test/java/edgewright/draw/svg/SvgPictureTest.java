@@ -15,6 +15,7 @@ import edgewright.draw.marks.Emphasis;
 import edgewright.draw.marks.Mark;
 import edgewright.draw.marks.MarkKind;
 import edgewright.draw.paint.Area;
+import edgewright.draw.paint.FontStack;
 import edgewright.draw.paint.Lettering;
 import edgewright.draw.paint.Shape;
 import edgewright.draw.picture.ChartPicture;
@@ -196,7 +197,7 @@ class SvgPictureTest {
                 title.replace('\u0000', '\ufffd').replace('\u001b', '\ufffd').replace('\ufffe', '\ufffd');
         assertThat(elements(document, "title").get(0).getTextContent()).isEqualTo(readable + ": chart of one corner");
         assertThat(elements(document, "text"))
-                .anySatisfy(text -> assertThat(text.getTextContent()).isEqualTo(readable));
+                .anySatisfy(text -> assertThat(text.getTextContent()).isEqualTo(FontStack.printable(title)));
     }
 
     @Test
