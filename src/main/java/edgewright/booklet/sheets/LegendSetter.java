@@ -67,7 +67,7 @@ final class LegendSetter {
 
     /** Each row by itself: the sample, and beside it what it means in running text. */
     List<ColumnSlice> rows(Tag parent, double cellMm, TextSetter setter) {
-        Drawing legend = drawing(cellMm);
+        Drawing legend = Legend.withWholeWords(chart, style.withCellMm(cellMm), emphasis, this::named);
         List<ColumnSlice> rows = new ArrayList<>();
         for (Mark row : legend.marks()) {
             Shape.Text words = (Shape.Text) row.shapes().get(row.shapes().size() - 1);

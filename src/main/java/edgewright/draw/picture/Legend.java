@@ -21,7 +21,7 @@ import edgewright.draw.paint.Lettering;
 import edgewright.draw.paint.Palette;
 import edgewright.draw.paint.PenPath;
 import edgewright.draw.paint.Shape;
-import edgewright.texts.Messages;
+import edgewright.draw.paint.Shortened;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -38,22 +38,36 @@ public final class Legend {
     private static final double TEXT_AT = 1.65;
     private static final double ROW_GAP = 0.42;
 
+    /** How far from the left edge words may reach, in cells; longer ones are set smaller or cut. */
+    private static final double MOST_WIDE = 17;
+
+    /** The smallest size of a long title. */
+    private static final double SMALLEST_TITLE = 0.62;
+
     private final Chart chart;
     private final PictureStyle style;
     private final Emphasis emphasis;
     private final Function<Stitch, String> names;
     private final boolean titled;
+    private final boolean shortened;
     private final double c;
     private final List<Mark> marks = new ArrayList<>();
     private double widthMm;
     private double heightMm;
 
-    private Legend(Chart chart, PictureStyle style, Emphasis emphasis, Function<Stitch, String> names, boolean titled) {
+    private Legend(
+            Chart chart,
+            PictureStyle style,
+            Emphasis emphasis,
+            Function<Stitch, String> names,
+            boolean titled,
+            boolean shortened) {
         this.chart = chart;
         this.style = style;
         this.emphasis = emphasis;
         this.names = names;
         this.titled = titled;
+        this.shortened = shortened;
         this.c = style.cellMm();
         lay(0, 0);
     }
@@ -69,21 +83,30 @@ public final class Legend {
      * @param names what each stitch is called
      */
     public static Drawing of(Chart chart, PictureStyle style, Emphasis emphasis, Function<Stitch, String> names) {
-        Legend legend = new Legend(chart, style, emphasis, names, false);
+        return drawing(new Legend(chart, style, emphasis, names, false, true));
+    }
+
+    /** The same with all words whole, however long, for whoever breaks them into lines. */
+    public static Drawing withWholeWords(
+            Chart chart, PictureStyle style, Emphasis emphasis, Function<Stitch, String> names) {
+        return drawing(new Legend(chart, style, emphasis, names, false, false));
+    }
+
+    private static Drawing drawing(Legend legend) {
         // Rings stand out of their cells.
-        double edge = 0.3 * style.cellMm();
+        double edge = 0.3 * legend.c;
         legend.lay(edge, edge);
         return new Drawing(
                 legend.widthMm + 2 * edge,
                 legend.heightMm + 2 * edge,
-                style.says().text("legend-title", arg("title", chart.title())),
+                style.says().text("legend-title", arg("title", legend.chart.title())),
                 style.says().text("legend-description"),
                 legend.marks);
     }
 
     /** The legend to be set into the chart, with the title of the border above it. */
     static Legend inChart(Chart chart, PictureStyle style, Emphasis emphasis) {
-        return new Legend(chart, style, emphasis, stitch -> plainName(stitch, style.says()), true);
+        return new Legend(chart, style, emphasis, stitch -> plainName(stitch, style.says()), true, true);
     }
 
     double widthMm() {
@@ -96,7 +119,7 @@ public final class Legend {
 
     /** The marks with the legend's upper left corner at a point. */
     List<Mark> marksAt(double xMm, double yMm) {
-        Legend moved = new Legend(chart, style, emphasis, names, titled);
+        Legend moved = new Legend(chart, style, emphasis, names, titled, shortened);
         moved.lay(xMm, yMm);
         return List.copyOf(moved.marks);
     }
@@ -154,15 +177,21 @@ public final class Legend {
     }
 
     private double title(double x, double y) {
-        double size = TITLE * c;
+        double size = Math.max(
+                SMALLEST_TITLE * c, CornerSheet.fitted(chart.title(), Shape.Weight.BOLD, TITLE * c, MOST_WIDE * c));
         double base = y + Lettering.CAPITAL * size;
         List<Shape> shapes = new ArrayList<>();
         shapes.add(text(
-                chart.title(), x, base, size, Shape.Weight.BOLD, style.palette().ink()));
+                shortened(chart.title(), MOST_WIDE, Shape.Weight.BOLD, size),
+                x,
+                base,
+                size,
+                Shape.Weight.BOLD,
+                style.palette().ink()));
         if (!chart.designer().isBlank()) {
             base += 0.85 * c;
             shapes.add(text(
-                    chart.designer(),
+                    shortened(chart.designer(), MOST_WIDE, Shape.Weight.REGULAR, TEXT * c),
                     x,
                     base,
                     TEXT * c,
@@ -309,7 +338,7 @@ public final class Legend {
         List<Shape> shapes = new ArrayList<>(sample);
         double base = y + cells * c / 2 + Lettering.CAPITAL * size / 2;
         shapes.add(text(
-                words,
+                shortened(words, MOST_WIDE - textAt / c, Shape.Weight.REGULAR, size),
                 x + textAt,
                 base,
                 size,
@@ -317,6 +346,12 @@ public final class Legend {
                 style.palette().ink()));
         marks.add(new Mark(kind, Optional.empty(), Optional.empty(), yarn, shapes));
         return y + (cells + ROW_GAP) * c;
+    }
+
+    private String shortened(String words, double mostCells, Shape.Weight weight, double size) {
+        return shortened
+                ? Shortened.toFit(words, text -> Lettering.widthMm(text, weight, size) <= mostCells * c)
+                : words;
     }
 
     private Shape text(String words, double x, double base, double size, Shape.Weight weight, Colour colour) {
