@@ -8,8 +8,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.Optional;
-import java.util.SortedSet;
 import java.util.TreeSet;
 
 /**
@@ -86,8 +86,8 @@ public final class FontStack {
     }
 
     /** The characters of a text that no face has, each once, in the order of Unicode. */
-    public static SortedSet<Integer> lacking(String text) {
-        SortedSet<Integer> lacking = new TreeSet<>();
+    public static NavigableSet<Integer> lacking(String text) {
+        NavigableSet<Integer> lacking = new TreeSet<>();
         Normalizer.normalize(text, Normalizer.Form.NFC)
                 .codePoints()
                 .filter(c -> !isBlank(c) && !isUnseen(c) && faceOf(c).isEmpty())

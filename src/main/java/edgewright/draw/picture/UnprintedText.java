@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
-import java.util.SortedSet;
+import java.util.NavigableSet;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -20,11 +20,11 @@ import java.util.stream.Stream;
  * @param yarn the id of the yarn that it is about; empty for a text about no yarn
  * @param characters those that no face has, each once, in the order of Unicode; at least one
  */
-public record UnprintedText(Where where, String yarn, SortedSet<Integer> characters) {
+public record UnprintedText(Where where, String yarn, NavigableSet<Integer> characters) {
     private static final int MOST_NAMED = 12;
 
     public UnprintedText {
-        characters = Collections.unmodifiableSortedSet(new TreeSet<>(characters));
+        characters = Collections.unmodifiableNavigableSet(new TreeSet<>(characters));
     }
 
     /** The texts that somebody writes freely. */
@@ -86,7 +86,7 @@ public record UnprintedText(Where where, String yarn, SortedSet<Integer> charact
     }
 
     private static Stream<UnprintedText> of(Where where, String yarn, String text) {
-        SortedSet<Integer> lacking = FontStack.lacking(text);
+        NavigableSet<Integer> lacking = FontStack.lacking(text);
         return lacking.isEmpty() ? Stream.empty() : Stream.of(new UnprintedText(where, yarn, lacking));
     }
 }
