@@ -87,7 +87,7 @@ public final class PublishCommands {
         if (!unprinted.isEmpty()) {
             asking.tell(
                     "news.unprinted",
-                    unprinted.stream().map(UnprintedText::sentence).collect(Collectors.joining("; ")));
+                    unprinted.stream().map(text -> text.sentence(view.language())).collect(Collectors.joining("; ")));
         }
     }
 

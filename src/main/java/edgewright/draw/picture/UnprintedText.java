@@ -1,7 +1,13 @@
 package edgewright.draw.picture;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.choice;
+import static edgewright.texts.Arg.count;
+
 import edgewright.chart.Chart;
 import edgewright.chart.Yarn;
+import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import edgewright.draw.paint.FontStack;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -73,16 +79,17 @@ public record UnprintedText(Where where, String yarn, NavigableSet<Integer> char
     }
 
     /** A sentence, without its full stop: which characters, each with its number in Unicode, of many the first, and where. */
-    public String sentence() {
+    public String sentence(Language language) {
         String named = characters.stream()
                 .limit(MOST_NAMED)
                 .map(c -> String.format(Locale.ROOT, "%s (U+%04X)", Character.toString(c), c))
                 .collect(Collectors.joining(", "));
-        return PictureTexts.of(
+        Messages says = language.messages("draw");
+        return says.text(
                 "unprinted",
-                characters.size() > MOST_NAMED ? named + " \u2026" : named,
-                PictureTexts.of("unprinted." + where, yarn),
-                characters.size());
+                arg("characters", characters.size() > MOST_NAMED ? named + " \u2026" : named),
+                arg("place", says.text("unprinted-text", choice("text", where), arg("yarn", yarn))),
+                count("count", characters.size()));
     }
 
     private static Stream<UnprintedText> of(Where where, String yarn, String text) {

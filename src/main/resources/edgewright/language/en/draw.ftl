@@ -44,3 +44,21 @@ draft = DRAFT: not yet to be worked.
 draft-finding = { $finding }  { $place }: { $rule }
 draft-more = and { $findings } more
 draft-title = { $title } (draft)
+
+# Characters that no typeface has, before anything is written. $characters: each with its number in Unicode; $place: the
+# text that they stand in; $count: how many they are
+unprinted = in { $place } no typeface of this program has { $characters }; { $count ->
+    [one] its number stands for it
+   *[other] their numbers stand for them
+    }
+# $text: which text; $yarn: the yarn that it is about
+unprinted-text = { $text ->
+    [DESIGNER] the designer's name
+    [NOTES] the notes
+    [SKILL] the words about skill
+    [YARN_ID] the letter of yarn { $yarn }
+    [YARN_NAME] the name of yarn { $yarn }
+    [VERSION] the version of the pattern
+    [DATE] the date of the pattern
+   *[TITLE] the title
+    }
