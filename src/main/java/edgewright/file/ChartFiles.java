@@ -1,7 +1,6 @@
 package edgewright.file;
 
 import edgewright.chart.Chart;
-import edgewright.file.Problem.Kind;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
@@ -34,7 +33,7 @@ public final class ChartFiles {
             return ChartText.fromJson(TextFile.text(bytes), Fingerprint.of(bytes));
         } catch (FileProblemException e) {
             // A chart saved in another encoding wants the line; of a picture nobody wants it.
-            throw beginsAsChart(bytes) ? e : new FileProblemException(Problem.ofFile(Kind.NOT_TEXT), e);
+            throw beginsAsChart(bytes) ? e : new FileProblemException(Problem.ofFile(FileFault.Simple.NOT_TEXT), e);
         }
     }
 
@@ -57,7 +56,7 @@ public final class ChartFiles {
         byte[] bytes = ChartText.toJson(chart).getBytes(StandardCharsets.UTF_8);
         if (bytes.length > MOST_BYTES) {
             // It could not be opened again.
-            throw new FileProblemException(Problem.ofFile(Kind.TOO_LARGE, MOST_BYTES), null);
+            throw new FileProblemException(Problem.ofFile(new FileFault.TooLarge(MOST_BYTES)), null);
         }
         SafeFile.write(file, out -> out.write(bytes));
         return Fingerprint.of(bytes);

@@ -13,7 +13,6 @@ import edgewright.chart.Terms;
 import edgewright.chart.Yarn;
 import edgewright.file.ChartValues.KnownMembers;
 import edgewright.file.ChartValues.Members;
-import edgewright.file.Problem.Kind;
 import edgewright.file.Problem.Shape;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -79,11 +78,11 @@ final class ChartReader {
                 .filter(place -> !JsonWalk.isBlank(text.charAt(place)))
                 .findFirst();
         if (start.isEmpty()) {
-            return new ReadResult.Problems(List.of(Problem.ofFile(Kind.EMPTY)));
+            return new ReadResult.Problems(List.of(Problem.ofFile(FileFault.Simple.EMPTY)));
         }
         if (text.charAt(start.getAsInt()) != '{') {
             String found = JsonMistake.pieceAt(text, start.getAsInt());
-            return new ReadResult.Problems(List.of(Problem.ofFile(Kind.NO_OBJECT, found)));
+            return new ReadResult.Problems(List.of(Problem.ofFile(new JsonFault.NoObject(found))));
         }
         try {
             return new ChartReader(new JsonWalk(text)).read(fingerprint);
@@ -96,7 +95,7 @@ final class ChartReader {
         Members members = values.object(this::takeChartMember, RawJson::inLines).orElseThrow();
         json.end();
         if (!format.equals(ChartText.FORMAT)) {
-            return new ReadResult.Problems(List.of(Problem.ofFile(Kind.NOT_A_CHART, ChartText.FORMAT)));
+            return new ReadResult.Problems(List.of(Problem.ofFile(new ChartFault.NotAChart(ChartText.FORMAT))));
         }
         if (!newer.isEmpty()) {
             // What else was noted may be right in that version.
@@ -143,10 +142,10 @@ final class ChartReader {
                 .map(version -> version.compareTo(BigDecimal.valueOf(ChartText.VERSION)))
                 .orElse(0);
         if (order > 0) {
-            newer = List.of(
-                    Problem.atMember(Kind.NEWER_VERSION, json.line(), json.path(), json.text(), ChartText.VERSION));
+            newer = List.of(Problem.atMember(
+                    new ChartFault.NewerVersion(json.text(), ChartText.VERSION), json.line(), json.path()));
         } else if (order < 0) {
-            values.note(Kind.NO_SUCH_VERSION, json.text(), ChartText.VERSION);
+            values.note(new ChartFault.NoSuchVersion(json.text(), ChartText.VERSION));
         }
     }
 
@@ -190,7 +189,7 @@ final class ChartReader {
             }
         });
         if (length.isPresent() && (length.getAsInt() < 1 || length.getAsInt() > most)) {
-            values.note(Problem.atMember(Kind.WRONG_NUMBER, line, path, length.getAsInt(), 1, most));
+            values.note(Problem.atMember(new ChartFault.WrongNumber(length.getAsInt(), 1, most), line, path));
         }
         return length.orElse(0);
     }
@@ -202,7 +201,7 @@ final class ChartReader {
         for (YarnNamed named : yarnsNamed) {
             if (!yarnIds.contains(named.id())) {
                 values.note(Problem.atMember(
-                        Kind.NO_SUCH_YARN, named.line(), named.path(), named.id(), List.copyOf(yarnIds)));
+                        new ChartFault.NoSuchYarn(named.id(), List.copyOf(yarnIds)), named.line(), named.path()));
             }
         }
     }
@@ -267,11 +266,11 @@ final class ChartReader {
                 return;
             }
             if (!Yarn.isId(text.get())) {
-                values.note(Kind.NOT_AN_ID, text.get(), Yarn.LONGEST_ID);
+                values.note(new ChartFault.NotAnId(text.get(), Yarn.LONGEST_ID));
                 return;
             }
             if (!yarnIds.add(text.get())) {
-                values.note(Kind.SAME_ID, text.get());
+                values.note(new ChartFault.SameId(text.get()));
             }
             id = text;
         }
@@ -279,7 +278,7 @@ final class ChartReader {
         private Optional<Colour> takeColour() {
             Optional<String> text = values.text();
             if (text.isPresent() && !Colour.isColour(text.get())) {
-                values.note(Kind.NOT_A_COLOUR, text.get());
+                values.note(new ChartFault.NotAColour(text.get()));
                 return Optional.empty();
             }
             return text.map(Colour::parse);
@@ -328,12 +327,13 @@ final class ChartReader {
             String letters = text.get();
             for (int i = 0; i < letters.length(); i++) {
                 if (Stitch.ofLetter(letters.charAt(i)).isEmpty()) {
-                    values.note(Kind.NO_SUCH_STITCH, Character.toString(letters.codePointAt(i)), i + 1, LETTERS);
+                    values.note(
+                            new ChartFault.NoSuchStitch(Character.toString(letters.codePointAt(i)), i + 1, LETTERS));
                     return Optional.empty();
                 }
             }
             if (first && (letters.isEmpty() || letters.length() > Chart.MOST_STITCHES)) {
-                values.note(Kind.WRONG_NUMBER, letters.length(), 1, Chart.MOST_STITCHES);
+                values.note(new ChartFault.WrongNumber(letters.length(), 1, Chart.MOST_STITCHES));
                 return Optional.empty();
             }
             return Optional.of(Stitches.of(letters));

@@ -1,7 +1,6 @@
 package edgewright.file;
 
 import edgewright.chart.Extras;
-import edgewright.file.Problem.Kind;
 import edgewright.file.Problem.Shape;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -65,14 +64,14 @@ final class ChartValues {
     }
 
     /** Notes a problem of the current value. */
-    void note(Kind kind, Object... values) {
-        note(Problem.atMember(kind, json.line(), json.path(), values));
+    void note(Fault fault) {
+        note(Problem.atMember(fault, json.line(), json.path()));
     }
 
     /** Notes a problem if a member that every such object has is not there. */
     void require(Members members, String name, Shape expected) {
         if (!members.names().contains(name)) {
-            note(Problem.atMember(Kind.MISSING, members.line(), members.pathTo(name), expected));
+            note(Problem.atMember(new ChartFault.Missing(expected), members.line(), members.pathTo(name)));
         }
     }
 
@@ -128,7 +127,7 @@ final class ChartValues {
                 && number.get().compareTo(BigDecimal.valueOf(most)) <= 0;
         // Only a number in range is small enough to be looked at digit by digit: 1e999999999 is not.
         if (!inRange || !isWhole(number.get())) {
-            note(Kind.NOT_IN_RANGE, json.text(), least, most);
+            note(new ChartFault.NotInRange(json.text(), least, most));
             return Optional.empty();
         }
         return Optional.of(number.get().intValueExact());
@@ -171,7 +170,7 @@ final class ChartValues {
         boolean inRange =
                 number.get().compareTo(least) >= 0 && number.get().compareTo(BigDecimal.valueOf(LARGEST_MEASURE)) <= 0;
         if (!inRange) {
-            note(Kind.NOT_A_MEASURE, json.text(), least.toPlainString(), LARGEST_MEASURE);
+            note(new ChartFault.NotAMeasure(json.text(), least.toPlainString(), LARGEST_MEASURE));
             return OptionalDouble.empty();
         }
         return OptionalDouble.of(number.get().doubleValue());
@@ -194,10 +193,8 @@ final class ChartValues {
                 .filter(c -> written.apply(c).equals(name))
                 .findFirst());
         if (text.isPresent() && chosen.isEmpty()) {
-            note(
-                    Kind.NO_SUCH_CHOICE,
-                    text.get(),
-                    Arrays.stream(constants).map(written).toList());
+            note(new ChartFault.NoSuchChoice(
+                    text.get(), Arrays.stream(constants).map(written).toList()));
         }
         return chosen;
     }
@@ -205,7 +202,7 @@ final class ChartValues {
     private boolean is(Shape shape, Shape expected) {
         Shape found = json.shape();
         if (found != shape) {
-            note(Kind.WRONG_SHAPE, found, expected);
+            note(new ChartFault.WrongShape(found, expected));
             json.pass();
         }
         return found == shape;

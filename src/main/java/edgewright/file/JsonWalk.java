@@ -4,7 +4,6 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
-import edgewright.file.Problem.Kind;
 import edgewright.file.Problem.Shape;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -106,7 +105,7 @@ final class JsonWalk {
             path.add(name);
             Integer first = lines.putIfAbsent(name, line());
             if (first != null) {
-                throw new Refusal(Problem.atMember(Kind.TWICE, line(), path(), first));
+                throw new Refusal(Problem.atMember(new JsonFault.Twice(first), line(), path()));
             }
             advance();
             visitor.accept(name);
@@ -159,7 +158,7 @@ final class JsonWalk {
         }
         if (next < source.length()) {
             throw new Refusal(Problem.atLine(
-                    Kind.MORE_AFTER_END, lineOf(next), columnOf(next), JsonMistake.pieceAt(source, next)));
+                    new JsonFault.MoreAfterEnd(columnOf(next), JsonMistake.pieceAt(source, next)), lineOf(next)));
         }
     }
 
@@ -190,12 +189,12 @@ final class JsonWalk {
         if (token.isStructStart()) {
             levels++;
             if (levels > MOST_LEVELS) {
-                throw new Refusal(Problem.atLine(Kind.TOO_DEEP, line(), MOST_LEVELS));
+                throw new Refusal(Problem.atLine(new JsonFault.TooDeep(MOST_LEVELS), line()));
             }
         } else if (token.isStructEnd()) {
             levels--;
         } else if (token.isNumeric() && tokenEnd - tokenStart > LONGEST_NUMBER) {
-            throw new Refusal(Problem.atLine(Kind.LONG_NUMBER, line(), LONGEST_NUMBER));
+            throw new Refusal(Problem.atLine(new JsonFault.LongNumber(LONGEST_NUMBER), line()));
         }
     }
 
@@ -203,9 +202,10 @@ final class JsonWalk {
         JsonMistake mistake = JsonMistake.after(source, tokenEnd, before, inObject);
         int line = lineOf(mistake.offset());
         return mistake.atEnd()
-                ? Problem.atLine(Kind.ENDS_EARLY, line, mistake.expected())
+                ? Problem.atLine(new JsonFault.EndsEarly(mistake.expected()), line)
                 : Problem.atLine(
-                        Kind.NOT_JSON, line, columnOf(mistake.offset()), mistake.found(source), mistake.expected());
+                        new JsonFault.NotJson(columnOf(mistake.offset()), mistake.found(source), mistake.expected()),
+                        line);
     }
 
     private String currentName() {

@@ -12,7 +12,6 @@ import edgewright.chart.Swatch;
 import edgewright.chart.YarnUse;
 import edgewright.file.ChartValues.KnownMembers;
 import edgewright.file.ChartValues.Members;
-import edgewright.file.Problem.Kind;
 import edgewright.file.Problem.Shape;
 import java.util.HashMap;
 import java.util.Map;
@@ -62,7 +61,7 @@ final class PatternDetailsReader {
     void checkStart(Round first) {
         int last = first.fromCorner().length() - 1 + first.repeat().length();
         if (column.isPresent() && column.getAsInt() > last) {
-            values.note(Problem.atMember(Kind.NO_SUCH_COLUMN, columnLine, columnPath, column.getAsInt(), last));
+            values.note(Problem.atMember(new ChartFault.NoSuchColumn(column.getAsInt(), last), columnLine, columnPath));
         }
     }
 

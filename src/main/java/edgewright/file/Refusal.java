@@ -7,7 +7,7 @@ final class Refusal extends RuntimeException {
     private final transient Problem problem;
 
     Refusal(Problem problem) {
-        super(problem.kind().name(), null, false, false);
+        super(problem.fault().getClass().getSimpleName(), null, false, false);
         this.problem = problem;
     }
 

@@ -1,6 +1,5 @@
 package edgewright.file;
 
-import edgewright.file.Problem.Kind;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.channels.Channels;
@@ -94,16 +93,16 @@ public final class SafeFile {
     private static void refuseWhatCannotBeReplaced(Path target) throws FileProblemException {
         Path folder = target.toAbsolutePath().getParent();
         if (folder == null || Files.isDirectory(target)) {
-            throw new FileProblemException(Problem.ofFile(Kind.IS_A_FOLDER), null);
+            throw new FileProblemException(Problem.ofFile(FileFault.Simple.IS_A_FOLDER), null);
         }
         if (!Files.isDirectory(folder)) {
-            throw new FileProblemException(Problem.ofFile(Kind.NO_FOLDER, folder.toString()), null);
+            throw new FileProblemException(Problem.ofFile(new FileFault.NoFolder(folder.toString())), null);
         }
         if (Files.exists(target) && !Files.isRegularFile(target)) {
-            throw new FileProblemException(Problem.ofFile(Kind.NOT_A_FILE), null);
+            throw new FileProblemException(Problem.ofFile(FileFault.Simple.NOT_A_FILE), null);
         }
         if (Files.exists(target) && !Files.isWritable(target)) {
-            throw new FileProblemException(Problem.ofFile(Kind.NOT_WRITABLE), null);
+            throw new FileProblemException(Problem.ofFile(FileFault.Simple.NOT_WRITABLE), null);
         }
     }
 

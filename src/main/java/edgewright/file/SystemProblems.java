@@ -1,6 +1,5 @@
 package edgewright.file;
 
-import edgewright.file.Problem.Kind;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
@@ -14,16 +13,16 @@ final class SystemProblems {
     private SystemProblems() {}
 
     static Problem ofReading(Path file, IOException failure) {
-        return of(file, failure, Kind.NOT_FOUND, Kind.NOT_READABLE);
+        return of(file, failure, FileFault.Simple.NOT_FOUND, FileFault.Simple.NOT_READABLE);
     }
 
     static Problem ofWriting(Path file, IOException failure) {
-        return of(file, failure, Kind.NOT_CREATED, Kind.NOT_WRITABLE);
+        return of(file, failure, FileFault.Simple.NOT_CREATED, FileFault.Simple.NOT_WRITABLE);
     }
 
-    private static Problem of(Path file, IOException failure, Kind missing, Kind forbidden) {
+    private static Problem of(Path file, IOException failure, Fault missing, Fault forbidden) {
         if (Files.isDirectory(file)) {
-            return Problem.ofFile(Kind.IS_A_FOLDER);
+            return Problem.ofFile(FileFault.Simple.IS_A_FOLDER);
         }
         if (failure instanceof NoSuchFileException) {
             return Problem.ofFile(missing);
@@ -31,7 +30,7 @@ final class SystemProblems {
         if (failure instanceof AccessDeniedException) {
             return Problem.ofFile(forbidden);
         }
-        return Problem.ofFile(Kind.SYSTEM, reason(failure));
+        return Problem.ofFile(new FileFault.OfTheSystem(reason(failure)));
     }
 
     /** The system's own words, without the name of the file, which stands in the sentence already. */

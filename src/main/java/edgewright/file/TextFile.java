@@ -1,6 +1,5 @@
 package edgewright.file;
 
-import edgewright.file.Problem.Kind;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
@@ -30,7 +29,7 @@ public final class TextFile {
         try (InputStream in = Files.newInputStream(file)) {
             byte[] bytes = in.readNBytes(MOST_BYTES + 1);
             if (bytes.length > MOST_BYTES) {
-                throw new FileProblemException(Problem.ofFile(Kind.TOO_LARGE, MOST_BYTES), null);
+                throw new FileProblemException(Problem.ofFile(new FileFault.TooLarge(MOST_BYTES)), null);
             }
             return bytes;
         } catch (FileProblemException e) {
@@ -46,7 +45,7 @@ public final class TextFile {
         text.flip();
         if (result.isError()) {
             int line = 1 + (int) text.chars().filter(c -> c == '\n').count();
-            throw new FileProblemException(Problem.atLine(Kind.NOT_UTF8, line), null);
+            throw new FileProblemException(Problem.atLine(FileFault.Simple.NOT_UTF8, line), null);
         }
         return text.toString();
     }

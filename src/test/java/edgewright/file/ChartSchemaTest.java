@@ -14,14 +14,12 @@ import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
-import edgewright.file.Problem.Kind;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
@@ -45,8 +43,13 @@ class ChartSchemaTest {
             .build();
 
     /** What the reader refuses and no schema can say; the schema's description names these laws. */
-    private static final Set<Kind> BEYOND_A_SCHEMA = EnumSet.of(
-            Kind.SAME_ID, Kind.NO_SUCH_YARN, Kind.NO_SUCH_COLUMN, Kind.TWICE, Kind.TOO_DEEP, Kind.LONG_NUMBER);
+    private static final Set<Class<? extends Fault>> BEYOND_A_SCHEMA = Set.of(
+            ChartFault.SameId.class,
+            ChartFault.NoSuchYarn.class,
+            ChartFault.NoSuchColumn.class,
+            JsonFault.Twice.class,
+            JsonFault.TooDeep.class,
+            JsonFault.LongNumber.class);
 
     /** All that a chart may say of how it is made. */
     private static final String MAKING = """
@@ -167,16 +170,16 @@ class ChartSchemaTest {
 
     /** Whether the reader takes the text; fails if the schema sees it otherwise. */
     private static boolean agree(String text) throws JsonProcessingException {
-        List<Kind> kinds = ChartText.fromJson(text) instanceof ReadResult.Problems refused
-                ? refused.problems().stream().map(Problem::kind).toList()
+        List<Fault> faults = ChartText.fromJson(text) instanceof ReadResult.Problems refused
+                ? refused.problems().stream().map(Problem::fault).toList()
                 : List.of();
-        boolean breaksTheSchema = kinds.stream().anyMatch(kind -> !BEYOND_A_SCHEMA.contains(kind));
+        boolean breaksTheSchema = faults.stream().anyMatch(fault -> !BEYOND_A_SCHEMA.contains(fault.getClass()));
         if (SCHEMA.validate(JSON.readTree(text)).isEmpty() == breaksTheSchema) {
             assertThat(SCHEMA.validate(JSON.readTree(text)).toString())
-                    .as("the reader says %s of %s", kinds, text)
+                    .as("the reader says %s of %s", faults, text)
                     .isEqualTo(breaksTheSchema ? "anything but nothing" : "[]");
         }
-        return kinds.isEmpty();
+        return faults.isEmpty();
     }
 
     /** One change somewhere: a value replaced, taken out or put in twice, or a member that nobody knows. */

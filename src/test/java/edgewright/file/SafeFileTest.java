@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import com.google.common.jimfs.Configuration;
 import com.google.common.jimfs.Jimfs;
 import edgewright.chart.Chart;
-import edgewright.file.Problem.Kind;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystem;
@@ -205,31 +204,33 @@ class SafeFileTest {
     @Test
     void aFolderIsNotReplaced() throws IOException {
         Path inner = Files.createDirectory(folder.resolve("charts"));
-        refuses(inner, Kind.IS_A_FOLDER);
-        refuses(folder.getRoot(), Kind.IS_A_FOLDER);
+        refuses(inner, FileFault.Simple.IS_A_FOLDER);
+        refuses(folder.getRoot(), FileFault.Simple.IS_A_FOLDER);
         assertThat(inner).isEmptyDirectory();
     }
 
     @Test
     void aFolderIsNotMade() {
-        refuses(folder.resolve("no/such/folder/chart"), Kind.NO_FOLDER);
+        Path none = folder.resolve("no/such/folder");
+        refuses(none.resolve("chart"), new FileFault.NoFolder(none.toString()));
         assertThat(folder).isEmptyDirectory();
     }
 
     @Test
     void aFileIsNoFolder() throws IOException {
-        refuses(Files.writeString(folder.resolve("chart"), "old").resolve("inner"), Kind.NO_FOLDER);
+        Path chart = Files.writeString(folder.resolve("chart"), "old");
+        refuses(chart.resolve("inner"), new FileFault.NoFolder(chart.toString()));
     }
 
     @Test
     void aDeviceIsNotReplaced() {
-        refuses(Path.of("/dev/null"), Kind.NOT_A_FILE);
+        refuses(Path.of("/dev/null"), FileFault.Simple.NOT_A_FILE);
     }
 
     @Test
     void whereNobodyMayWriteTheSystemSaysSo() {
         // Not even an administrator can make a file there.
-        refuses(Path.of("/sys/chart"), Kind.NOT_WRITABLE);
+        refuses(Path.of("/sys/chart"), FileFault.Simple.NOT_WRITABLE);
     }
 
     @Test
@@ -261,11 +262,11 @@ class SafeFileTest {
         assertThat(ChartFiles.fingerprint(file)).isEmpty();
     }
 
-    private static void refuses(Path file, Kind kind) {
+    private static void refuses(Path file, Fault fault) {
         assertThatThrownBy(() -> SafeFile.write(file, text("new")))
                 .isInstanceOfSatisfying(
                         FileProblemException.class,
-                        refusal -> assertThat(refusal.problem().kind()).isEqualTo(kind));
+                        refusal -> assertThat(refusal.problem().fault()).isEqualTo(fault));
     }
 
     private static SafeFile.Content text(String text) {
