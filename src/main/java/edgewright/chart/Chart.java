@@ -14,16 +14,14 @@ import java.util.stream.Collectors;
  * <p>A chart may be ragged: sections past round 1 may have a length that does not go with their round. Everything else
  * that the file format asks for holds for every chart.
  *
- * @param terms the terms its pattern is written in unless others are asked for
+ * @param corner how its corners are turned
+ * @param rules what the designer allows
  * @param yarns 1 to 64, with unique ids
  * @param rounds 1 to 2,000; the first element is round 1
  * @param making what is said of how it is made; a start column lies on the side as round 1 gives it
  */
 public record Chart(
-        String title,
-        String designer,
-        String notes,
-        Terms terms,
+        Heading heading,
         Corner corner,
         Rules rules,
         List<Yarn> yarns,
@@ -47,10 +45,10 @@ public record Chart(
      *     a yarn that is not there, or a section of round 1 is empty or too long, or the start column lies past the first repeat
      */
     public Chart {
-        Objects.requireNonNull(title);
-        Objects.requireNonNull(designer);
-        Objects.requireNonNull(notes);
-        Objects.requireNonNull(terms);
+        Objects.requireNonNull(heading);
+        Objects.requireNonNull(corner);
+        Objects.requireNonNull(rules);
+        Objects.requireNonNull(extras);
         yarns = List.copyOf(yarns);
         rounds = List.copyOf(rounds);
         requireBetween("yarns", yarns.size(), MOST_YARNS);
@@ -79,18 +77,9 @@ public record Chart(
         }
     }
 
-    /** A chart of whose making nothing is said. */
-    public Chart(
-            String title,
-            String designer,
-            String notes,
-            Terms terms,
-            Corner corner,
-            Rules rules,
-            List<Yarn> yarns,
-            List<Round> rounds,
-            Extras extras) {
-        this(title, designer, notes, terms, corner, rules, yarns, rounds, PatternDetails.NONE, extras);
+    /** A chart with the usual corners and rules, of whose making nothing is said. */
+    public Chart(Heading heading, List<Yarn> yarns, List<Round> rounds) {
+        this(heading, Corner.DEFAULT, Rules.DEFAULT, yarns, rounds, PatternDetails.NONE, Extras.NONE);
     }
 
     /** A chart of plain back-loop rounds to begin a design with; its yarns are used in turn, from the first. */
@@ -100,8 +89,27 @@ public record Chart(
             blank.add(
                     Edits.blankRound(shape, r, yarns.get((r - 1) % yarns.size()).id()));
         }
-        return new Chart(
-                title, "", "", Terms.UK, Corner.DEFAULT, Rules.DEFAULT, yarns, blank, PatternDetails.NONE, Extras.NONE);
+        return new Chart(Heading.of(title), yarns, blank);
+    }
+
+    /** How the design is called. */
+    public String title() {
+        return heading.title();
+    }
+
+    /** Who made the design; may be empty. */
+    public String designer() {
+        return heading.designer();
+    }
+
+    /** What the designer has to say, in several lines perhaps; may be empty. */
+    public String notes() {
+        return heading.notes();
+    }
+
+    /** The terms its pattern is written in unless others are asked for. */
+    public Terms terms() {
+        return heading.terms();
     }
 
     /** A, w and B as they follow from round 1. */
@@ -180,48 +188,53 @@ public record Chart(
 
     /** This chart under another title. */
     public Chart withTitle(String newTitle) {
-        return new Chart(newTitle, designer, notes, terms, corner, rules, yarns, rounds, making, extras);
+        return withHeading(heading.withTitle(newTitle));
     }
 
     /** This chart by another designer. */
     public Chart withDesigner(String newDesigner) {
-        return new Chart(title, newDesigner, notes, terms, corner, rules, yarns, rounds, making, extras);
+        return withHeading(heading.withDesigner(newDesigner));
     }
 
     /** This chart with other notes. */
     public Chart withNotes(String newNotes) {
-        return new Chart(title, designer, newNotes, terms, corner, rules, yarns, rounds, making, extras);
+        return withHeading(heading.withNotes(newNotes));
     }
 
     /** This chart with its pattern in other terms. */
     public Chart withTerms(Terms newTerms) {
-        return new Chart(title, designer, notes, newTerms, corner, rules, yarns, rounds, making, extras);
+        return withHeading(heading.withTerms(newTerms));
+    }
+
+    /** This chart under another heading. */
+    public Chart withHeading(Heading newHeading) {
+        return new Chart(newHeading, corner, rules, yarns, rounds, making, extras);
     }
 
     /** This chart with its corners turned otherwise. */
     public Chart withCorner(Corner newCorner) {
-        return new Chart(title, designer, notes, terms, newCorner, rules, yarns, rounds, making, extras);
+        return new Chart(heading, newCorner, rules, yarns, rounds, making, extras);
     }
 
     /** This chart with other things allowed. */
     public Chart withRules(Rules newRules) {
-        return new Chart(title, designer, notes, terms, corner, newRules, yarns, rounds, making, extras);
+        return new Chart(heading, corner, newRules, yarns, rounds, making, extras);
     }
 
     /** This chart with other yarns; each round must find its own among them. */
     public Chart withYarns(List<Yarn> newYarns) {
-        return new Chart(title, designer, notes, terms, corner, rules, newYarns, rounds, making, extras);
+        return new Chart(heading, corner, rules, newYarns, rounds, making, extras);
     }
 
     /** This chart with other rounds. */
     public Chart withRounds(List<Round> newRounds) {
         PatternDetails kept = newRounds.isEmpty() ? making : making.on(shape(newRounds.get(0)));
-        return new Chart(title, designer, notes, terms, corner, rules, yarns, newRounds, kept, extras);
+        return new Chart(heading, corner, rules, yarns, newRounds, kept, extras);
     }
 
     /** This chart made otherwise. */
     public Chart withMaking(PatternDetails newMaking) {
-        return new Chart(title, designer, notes, terms, corner, rules, yarns, rounds, newMaking, extras);
+        return new Chart(heading, corner, rules, yarns, rounds, newMaking, extras);
     }
 
     /** This chart with one round replaced. */

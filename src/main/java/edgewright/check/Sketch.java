@@ -2,13 +2,11 @@ package edgewright.check;
 
 import edgewright.chart.Chart;
 import edgewright.chart.Colour;
-import edgewright.chart.Corner;
-import edgewright.chart.Extras;
+import edgewright.chart.Heading;
 import edgewright.chart.PerSide;
 import edgewright.chart.Round;
 import edgewright.chart.Rules;
 import edgewright.chart.Stitches;
-import edgewright.chart.Terms;
 import edgewright.chart.Yarn;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -129,16 +127,7 @@ public record Sketch(String text, Chart chart, Optional<PerSide<Integer>> sides)
             Collections.reverse(rounds);
             return new Sketch(
                     text,
-                    new Chart(
-                            "",
-                            "",
-                            "",
-                            Terms.UK,
-                            Corner.DEFAULT,
-                            rules,
-                            List.copyOf(yarns.values()),
-                            rounds,
-                            Extras.NONE),
+                    new Chart(Heading.of(""), List.copyOf(yarns.values()), rounds).withRules(rules),
                     sides);
         }
 

@@ -11,6 +11,8 @@ public final class ChartText {
     /** The version that is written, and the newest that is read. */
     public static final int VERSION = 1;
 
+    private static final ChartCodec CHART = new ChartCodec();
+
     private ChartText() {}
 
     /**
@@ -18,7 +20,7 @@ public final class ChartText {
      * line feed. Every member that version 1 knows is written, then those that it does not know.
      */
     public static String toJson(Chart chart) {
-        return new ChartWriter().text(chart);
+        return CHART.write(chart);
     }
 
     /** The chart that the text stands for, or all that is wrong with it. A byte order mark at its start does not matter. */

@@ -5,6 +5,7 @@ import edgewright.chart.Chart;
 import edgewright.chart.Colour;
 import edgewright.chart.Corner;
 import edgewright.chart.Extras;
+import edgewright.chart.Heading;
 import edgewright.chart.Round;
 import edgewright.chart.Rules;
 import edgewright.chart.Side;
@@ -95,16 +96,7 @@ public final class ChartFromWords {
         for (PatternYarn yarn : pattern.yarns()) {
             yarns.add(new Yarn(yarn.id(), yarn.name(), COLOURS.get(yarns.size() % COLOURS.size())));
         }
-        Chart drawn = new Chart(
-                pattern.title(),
-                pattern.designer(),
-                String.join("\n\n", pattern.notes()),
-                pattern.terms(),
-                new Corner(chains, Extras.NONE),
-                Rules.DEFAULT.withStackLongStitches(stacks()),
-                yarns,
-                worked,
-                Extras.NONE);
+        Chart drawn = new Chart(new Heading(pattern.title(), pattern.designer(), String.join("\n\n", pattern.notes()), pattern.terms()), yarns, worked).withCorner(new Corner(chains, Extras.NONE)).withRules(Rules.DEFAULT.withStackLongStitches(stacks()));
         Optional<Back> back = pattern.back().map(layer -> new Back(layer.hook()));
         return drawn.withMaking(
                 drawn.making().withBack(back).withStart(StartFromWords.of(pattern, drawn, this::repeats)));

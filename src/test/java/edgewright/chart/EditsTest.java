@@ -215,7 +215,7 @@ class EditsTest {
             String[] parts = line.split(" ");
             rounds.add(Round.of(rounds.size() % 2 == 0 ? "A" : "B", parts[0], parts[1], parts[2]));
         }
-        return new Chart("Mud Ripple", "", "", Terms.UK, Corner.DEFAULT, Rules.DEFAULT, YARNS, rounds, Extras.NONE);
+        return new Chart(Heading.of("Mud Ripple"), YARNS, rounds);
     }
 
     private static List<String> lines(Chart chart) {

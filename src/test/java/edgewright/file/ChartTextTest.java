@@ -6,6 +6,7 @@ import edgewright.chart.Chart;
 import edgewright.chart.Colour;
 import edgewright.chart.Corner;
 import edgewright.chart.Extras;
+import edgewright.chart.Heading;
 import edgewright.chart.Round;
 import edgewright.chart.Rules;
 import edgewright.chart.Terms;
@@ -41,16 +42,7 @@ class ChartTextTest {
             }
             """;
 
-    private static final Chart REED_BANK_CHART = new Chart(
-            "Reed Bank",
-            "Saltmarsh Studio",
-            "",
-            Terms.UK,
-            new Corner(2, Extras.NONE),
-            new Rules(true, false, 9, Extras.NONE),
-            List.of(new Yarn("A", "Peat", Colour.parse("#2b2a33")), new Yarn("B", "Chalk", Colour.parse("#f2ead8"))),
-            List.of(Round.of("A", "bb", "bbbbbb", "bbb"), Round.of("B", "bbb", "bbbbbb", "bbbb")),
-            Extras.NONE);
+    private static final Chart REED_BANK_CHART = new Chart(new Heading("Reed Bank", "Saltmarsh Studio", "", Terms.UK), List.of(new Yarn("A", "Peat", Colour.parse("#2b2a33")), new Yarn("B", "Chalk", Colour.parse("#f2ead8"))), List.of(Round.of("A", "bb", "bbbbbb", "bbb"), Round.of("B", "bbb", "bbbbbb", "bbbb"))).withCorner(new Corner(2, Extras.NONE)).withRules(new Rules(true, false, 9, Extras.NONE));
 
     @Test
     void aChartIsWrittenWithOneYarnAndOneRoundALine() {
@@ -69,16 +61,7 @@ class ChartTextTest {
                  "yarns":[{"colour":"#2B2A33","name":"Peat","id":"A"}], "title":"", "version":1.0,
                  "format":"edgewright-chart"}""";
         assertThat(read(short1))
-                .isEqualTo(new Chart(
-                        "",
-                        "",
-                        "",
-                        Terms.UK,
-                        Corner.DEFAULT,
-                        Rules.DEFAULT,
-                        List.of(new Yarn("A", "Peat", Colour.parse("#2b2a33"))),
-                        List.of(Round.of("A", "b", "bb", "b")),
-                        Extras.NONE));
+                .isEqualTo(new Chart(Heading.of(""), List.of(new Yarn("A", "Peat", Colour.parse("#2b2a33"))), List.of(Round.of("A", "b", "bb", "b"))));
     }
 
     @Test
@@ -180,7 +163,7 @@ class ChartTextTest {
                 .toList();
         List<Round> rounds = new ArrayList<>(Collections.nCopies(Chart.MOST_ROUNDS, Round.of("Y63", "b", "l", "c")));
         rounds.set(0, Round.of("Y0", row, row, row));
-        Chart chart = new Chart("", "", "", Terms.US, Corner.DEFAULT, Rules.DEFAULT, yarns, rounds, Extras.NONE);
+        Chart chart = new Chart(new Heading("", "", "", Terms.US), yarns, rounds);
         assertThat(read(ChartText.toJson(chart))).isEqualTo(chart);
     }
 

@@ -2,10 +2,8 @@ package edgewright.fit;
 
 import edgewright.chart.Chart;
 import edgewright.chart.Colour;
-import edgewright.chart.Corner;
-import edgewright.chart.Extras;
+import edgewright.chart.Heading;
 import edgewright.chart.Round;
-import edgewright.chart.Rules;
 import edgewright.chart.SideShape;
 import edgewright.chart.Stitch;
 import edgewright.chart.Stitches;
@@ -68,15 +66,6 @@ final class TestCharts {
     }
 
     private static Chart of(List<Round> rounds) {
-        return new Chart(
-                "Mud Ripple",
-                "Saltmarsh Studio",
-                "",
-                Terms.UK,
-                Corner.DEFAULT,
-                Rules.DEFAULT,
-                YARNS,
-                rounds,
-                Extras.NONE);
+        return new Chart(new Heading("Mud Ripple", "Saltmarsh Studio", "", Terms.UK), YARNS, rounds);
     }
 }

@@ -2,13 +2,11 @@ package edgewright.testing;
 
 import edgewright.chart.Chart;
 import edgewright.chart.Colour;
-import edgewright.chart.Corner;
-import edgewright.chart.Extras;
+import edgewright.chart.Heading;
 import edgewright.chart.Round;
 import edgewright.chart.Rules;
 import edgewright.chart.Section;
 import edgewright.chart.SideShape;
-import edgewright.chart.Terms;
 import edgewright.chart.Yarn;
 import java.util.ArrayList;
 import java.util.List;
@@ -70,7 +68,7 @@ public final class EveryChart {
             }
             worked.add(Round.of(r % 2 == 1 ? "A" : "B", rows[0], rows[1], rows[2]));
         }
-        return new Chart("Every", "", "", Terms.UK, Corner.DEFAULT, rules, YARNS, worked, Extras.NONE);
+        return new Chart(Heading.of("Every"), YARNS, worked).withRules(rules);
     }
 
     /** Counts on by one; false after the last. */

@@ -2,8 +2,8 @@ package edgewright.testing;
 
 import edgewright.chart.Chart;
 import edgewright.chart.Colour;
-import edgewright.chart.Corner;
 import edgewright.chart.Extras;
+import edgewright.chart.Heading;
 import edgewright.chart.Round;
 import edgewright.chart.Rules;
 import edgewright.chart.Section;
@@ -12,7 +12,6 @@ import edgewright.chart.SideShape;
 import edgewright.chart.Start;
 import edgewright.chart.Stitch;
 import edgewright.chart.Stitches;
-import edgewright.chart.Terms;
 import edgewright.chart.Yarn;
 import edgewright.check.Checker;
 import edgewright.check.Finding;
@@ -95,7 +94,7 @@ public final class RandomCharts {
                     row(shape.length(Section.REPEAT, r), weights),
                     row(shape.length(Section.TO_CORNER, r), weights)));
         }
-        return new Chart("By chance", "", "", Terms.UK, Corner.DEFAULT, rules(), yarns, worked, Extras.NONE);
+        return new Chart(Heading.of("By chance"), yarns, worked).withRules(rules());
     }
 
     /** A chart with one section or more of the wrong length, which round 1 never has. */

@@ -6,15 +6,14 @@ import edgewright.chart.Colour;
 import edgewright.chart.Corner;
 import edgewright.chart.Counting;
 import edgewright.chart.Edits;
-import edgewright.chart.Extras;
 import edgewright.chart.Footing;
+import edgewright.chart.Heading;
 import edgewright.chart.HookHand;
 import edgewright.chart.HookSize;
 import edgewright.chart.Landing;
 import edgewright.chart.PerSide;
 import edgewright.chart.Place;
 import edgewright.chart.Round;
-import edgewright.chart.Rules;
 import edgewright.chart.Section;
 import edgewright.chart.Side;
 import edgewright.chart.SideShape;
@@ -161,15 +160,6 @@ public final class SeededCharts {
     }
 
     private Chart chart(List<Round> rounds) {
-        return new Chart(
-                List.of("Reed Bank", "Rounds", "", "Round 1, Peat").get(random.nextInt(4)),
-                List.of("", "Saltmarsh Studio").get(random.nextInt(2)),
-                List.of("", "Work it loosely.\n\nRounds\nRound 1: ad lib.").get(random.nextInt(2)),
-                Terms.UK,
-                Corner.DEFAULT.withChains(1 + random.nextInt(3)),
-                Rules.DEFAULT,
-                YARNS,
-                rounds,
-                Extras.NONE);
+        return new Chart(new Heading(List.of("Reed Bank", "Rounds", "", "Round 1, Peat").get(random.nextInt(4)), List.of("", "Saltmarsh Studio").get(random.nextInt(2)), List.of("", "Work it loosely.\n\nRounds\nRound 1: ad lib.").get(random.nextInt(2)), Terms.UK), YARNS, rounds).withCorner(Corner.DEFAULT.withChains(1 + random.nextInt(3)));
     }
 }

@@ -2,10 +2,8 @@ package edgewright.words;
 
 import edgewright.chart.Chart;
 import edgewright.chart.Colour;
-import edgewright.chart.Corner;
-import edgewright.chart.Extras;
+import edgewright.chart.Heading;
 import edgewright.chart.Round;
-import edgewright.chart.Rules;
 import edgewright.chart.Terms;
 import edgewright.chart.Yarn;
 import edgewright.words.terms.Phrasebook;
@@ -39,18 +37,9 @@ final class TestCharts {
                 .map(line -> line.split(" +"))
                 .map(parts -> Round.of(parts[0], parts[1], parts[2], parts[3]))
                 .toList();
-        return new Chart(
-                "Tide Ladder",
-                "Saltmarsh Studio",
-                "The first rung stands on the base round.\nBlock the corners square before you measure.",
-                Terms.UK,
-                Corner.DEFAULT,
-                Rules.DEFAULT,
-                List.of(
+        return new Chart(new Heading("Tide Ladder", "Saltmarsh Studio", "The first rung stands on the base round.\nBlock the corners square before you measure.", Terms.UK), List.of(
                         new Yarn("A", "Peat", Colour.parse("#2b2a33")),
-                        new Yarn("B", "Chalk", Colour.parse("#f2ead8"))),
-                rounds,
-                Extras.NONE);
+                        new Yarn("B", "Chalk", Colour.parse("#f2ead8"))), rounds);
     }
 
     /** The rounds and no more, each line without its indentation; a no-break space is a blank. */

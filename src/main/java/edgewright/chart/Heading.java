@@ -1,0 +1,43 @@
+package edgewright.chart;
+
+import java.util.Objects;
+
+/**
+ * What stands over a design: how it is called, who made it, what the designer has to say, and in whose words.
+ *
+ * @param notes may have several lines
+ * @param terms the terms the pattern is written in unless others are asked for
+ */
+public record Heading(String title, String designer, String notes, Terms terms) {
+    public Heading {
+        Objects.requireNonNull(title);
+        Objects.requireNonNull(designer);
+        Objects.requireNonNull(notes);
+        Objects.requireNonNull(terms);
+    }
+
+    /** A title alone, with the pattern in UK terms. */
+    public static Heading of(String title) {
+        return new Heading(title, "", "", Terms.UK);
+    }
+
+    /** This heading with another title. */
+    public Heading withTitle(String other) {
+        return new Heading(other, designer, notes, terms);
+    }
+
+    /** This heading with another designer. */
+    public Heading withDesigner(String other) {
+        return new Heading(title, other, notes, terms);
+    }
+
+    /** This heading with other notes. */
+    public Heading withNotes(String other) {
+        return new Heading(title, designer, other, terms);
+    }
+
+    /** This heading over a pattern in other terms. */
+    public Heading withTerms(Terms other) {
+        return new Heading(title, designer, notes, other);
+    }
+}
