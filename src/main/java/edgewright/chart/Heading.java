@@ -5,14 +5,15 @@ import java.util.Objects;
 /**
  * What stands over a design: how it is called, who made it, what the designer has to say, and in whose words.
  *
- * @param notes may have several lines
+ * @param title in one line, as {@link CleanText#oneLine} leaves it; so is the designer
+ * @param notes may have several lines, as {@link CleanText#lines} leaves them
  * @param terms the terms the pattern is written in unless others are asked for
  */
 public record Heading(String title, String designer, String notes, Terms terms) {
     public Heading {
-        Objects.requireNonNull(title);
-        Objects.requireNonNull(designer);
-        Objects.requireNonNull(notes);
+        title = CleanText.oneLine(title);
+        designer = CleanText.oneLine(designer);
+        notes = CleanText.lines(notes);
         Objects.requireNonNull(terms);
     }
 

@@ -42,7 +42,7 @@ public record PatternDetails(
         Objects.requireNonNull(hook);
         Objects.requireNonNull(swatch);
         Objects.requireNonNull(use);
-        Objects.requireNonNull(skill);
+        skill = CleanText.lines(skill);
         if (yarnWeight.isPresent() && (yarnWeight.getAsInt() < 0 || yarnWeight.getAsInt() > MOST_WEIGHT)) {
             throw new IllegalArgumentException(
                     "yarn weight " + yarnWeight.getAsInt() + ": expected 0 to " + MOST_WEIGHT);

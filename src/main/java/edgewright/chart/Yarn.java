@@ -8,7 +8,7 @@ import java.util.OptionalDouble;
  * A yarn of the chart.
  *
  * @param id letters or digits, 1 to 8 of them; unique in a chart
- * @param name what the designer calls it
+ * @param name what the designer calls it, in one line as {@link CleanText#oneLine} leaves it
  * @param ball what the band of a ball says, if it is known
  * @param metresInHand how much of it is at hand, in metres; empty if nobody has said
  */
@@ -21,6 +21,7 @@ public record Yarn(
         if (!isId(id)) {
             throw new IllegalArgumentException("'" + id + "': expected a yarn id of 1 to 8 letters or digits");
         }
+        name = CleanText.oneLine(name);
         Objects.requireNonNull(ball);
         Objects.requireNonNull(extras);
         if (metresInHand.isPresent()

@@ -126,9 +126,7 @@ public record Sketch(String text, Chart chart, Optional<PerSide<Integer>> sides)
             List<Round> rounds = new ArrayList<>(outsideIn);
             Collections.reverse(rounds);
             return new Sketch(
-                    text,
-                    new Chart(Heading.of(""), List.copyOf(yarns.values()), rounds).withRules(rules),
-                    sides);
+                    text, new Chart(Heading.of(""), List.copyOf(yarns.values()), rounds).withRules(rules), sides);
         }
 
         private static IllegalArgumentException unreadable(String line) {

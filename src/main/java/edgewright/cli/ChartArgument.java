@@ -79,10 +79,10 @@ final class ChartArgument {
         if (answer instanceof FitPlan plan) {
             plan.warnings().stream()
                     .map(warning -> says.of(warning, plan.question()))
-                    .forEach(terminal.err()::println);
+                    .forEach(terminal::complain);
             return Optional.of(plan);
         }
-        says.of(answer).forEach(terminal.err()::println);
+        says.of(answer).forEach(terminal::complain);
         return Optional.empty();
     }
 

@@ -60,7 +60,7 @@ final class CheckCommand implements Callable<Integer> {
                     text.print(file, verdict);
                 }
             } catch (BadInput bad) {
-                terminal.err().println(bad.getMessage());
+                terminal.complain(bad.getMessage());
                 status = ExitStatus.BAD_INPUT;
             }
         }

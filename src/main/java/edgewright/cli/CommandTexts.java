@@ -1,5 +1,6 @@
 package edgewright.cli;
 
+import edgewright.chart.CleanText;
 import java.nio.file.Path;
 import java.text.MessageFormat;
 import java.util.Locale;
@@ -9,6 +10,8 @@ import java.util.ResourceBundle;
 final class CommandTexts {
     private static final ResourceBundle MESSAGES = ResourceBundle.getBundle("edgewright.cli.messages", Locale.ROOT);
 
+    private static final int UNKNOWN = 0xfffd;
+
     private CommandTexts() {}
 
     static String of(String key, Object... values) {
@@ -17,11 +20,23 @@ final class CommandTexts {
 
     /** The name of a file as it can stand in a line. */
     static String name(Path file) {
-        return file.toString().replaceAll("\\p{Cntrl}", "\ufffd");
+        return oneLine(file.toString());
     }
 
-    /** The text in one line: whatever would break it or steer a terminal is left out. */
+    /** The text in one line that is safe on a terminal. */
     static String oneLine(String text) {
-        return text.strip().replaceAll("\\s+", " ").replaceAll("\\p{Cntrl}", "");
+        return safe(text.strip().replaceAll("\\s+", " "));
+    }
+
+    /**
+     * The text as a terminal shows it and is not steered by it. All that commands say to people goes through here, once: a
+     * control or a mark of writing direction, but for the end of a line, becomes the sign for a character that is not known.
+     */
+    static String safe(String text) {
+        StringBuilder safe = new StringBuilder(text.length());
+        text.codePoints()
+                .map(c -> c != '\n' && CleanText.steers(c) ? UNKNOWN : c)
+                .forEach(safe::appendCodePoint);
+        return safe.toString();
     }
 }

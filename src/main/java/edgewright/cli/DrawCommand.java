@@ -53,27 +53,19 @@ final class DrawCommand implements Callable<Integer> {
     @Option(names = "--to", required = true, paramLabel = "FILE", converter = PathConverter.class)
     private Path to;
 
-    @Option(names = "--layer", paramLabel = "LAYER", defaultValue = "both", converter = ChoiceConverter.OfLayer.class)
+    @Option(names = "--layer", paramLabel = "LAYER", defaultValue = "both")
     private LayerChoice layer;
 
-    @Option(names = "--view", paramLabel = "VIEW", defaultValue = "corner", converter = ChoiceConverter.OfView.class)
+    @Option(names = "--view", paramLabel = "VIEW", defaultValue = "corner")
     private View view;
 
     @Option(names = "--turn", paramLabel = "DEGREES", defaultValue = "0", converter = RotationConverter.class)
     private Rotation turn;
 
-    @Option(
-            names = "--inking",
-            paramLabel = "colour|black",
-            defaultValue = "colour",
-            converter = ChoiceConverter.OfInking.class)
+    @Option(names = "--inking", paramLabel = "colour|black", defaultValue = "colour")
     private ColourMode inking;
 
-    @Option(
-            names = "--hand",
-            paramLabel = "right|left",
-            defaultValue = "right",
-            converter = ChoiceConverter.OfHand.class)
+    @Option(names = "--hand", paramLabel = "right|left", defaultValue = "right")
     private HookHand hand;
 
     @Option(names = "--cell-mm", paramLabel = "MM", defaultValue = "5", converter = NumberConverter.OfCellMm.class)
@@ -106,7 +98,7 @@ final class DrawCommand implements Callable<Integer> {
         OutputFile output = new OutputFile(to, judged.get().file(), List.of(SVG, PNG));
         if (view == View.CORNER) {
             UnprintedText.inPicture(judged.get().chart(), true)
-                    .forEach(text -> terminal.err().println(text.sentence()));
+                    .forEach(text -> terminal.complain(text.sentence(terminal.language())));
         }
         Drawing drawing = drawing(judged.get());
         if (output.hasEnding(SVG)) {
@@ -115,9 +107,7 @@ final class DrawCommand implements Callable<Integer> {
             requireRoom(drawing);
             output.write(out -> RasterPicture.writePng(drawing, dpi, out));
         }
-        terminal.out()
-                .println(CommandTexts.of(
-                        "draw.done", CommandTexts.name(output.path()), drawing.widthMm(), drawing.heightMm()));
+        terminal.sayWritten(CommandTexts.of("draw.done", CommandTexts.name(output.path()), drawing.widthMm(), drawing.heightMm()));
         return ExitStatus.DONE;
     }
 

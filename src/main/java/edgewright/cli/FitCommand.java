@@ -49,18 +49,10 @@ final class FitCommand implements Callable<Integer> {
     @Mixin
     private PieceOption piece;
 
-    @Option(
-            names = "--counting",
-            paramLabel = "stitches|with-chains",
-            defaultValue = "stitches",
-            converter = ChoiceConverter.OfCounting.class)
+    @Option(names = "--counting", paramLabel = "stitches|with-chains", defaultValue = "stitches")
     private Counting counting;
 
-    @Option(
-            names = "--layer",
-            paramLabel = "front|back",
-            defaultValue = "front",
-            converter = ChoiceConverter.OfLayerCounted.class)
+    @Option(names = "--layer", paramLabel = "front|back", defaultValue = "front")
     private LayerCounted layer;
 
     @ArgGroup(exclusive = false)
@@ -126,7 +118,7 @@ final class FitCommand implements Callable<Integer> {
         if (json) {
             JsonAnswer.print(document(chart, answer, sentences), root.terminal().out());
         } else {
-            sentences.forEach(root.terminal().out()::println);
+            sentences.forEach(root.terminal()::say);
         }
         return answer instanceof FitPlan plan && objections(plan).isEmpty() ? ExitStatus.DONE : ExitStatus.NO;
     }

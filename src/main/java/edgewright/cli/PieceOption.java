@@ -44,11 +44,7 @@ final class PieceOption {
 
     /** What is wanted other than the least change with opposite sides equal; one at a time. */
     static final class Wish extends SizeOption.Size {
-        @Option(
-                names = "--untie",
-                descriptionKey = "untie",
-                paramLabel = "SIDES",
-                converter = ChoiceConverter.OfUntied.class)
+        @Option(names = "--untie", descriptionKey = "untie", paramLabel = "SIDES")
         private Untied untied;
 
         @Option(

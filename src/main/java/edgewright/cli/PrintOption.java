@@ -9,21 +9,13 @@ import picocli.CommandLine.Option;
 
 /** How a printed pattern looks. */
 final class PrintOption {
-    @Option(
-            names = "--edition",
-            paramLabel = "EDITION",
-            defaultValue = "standard",
-            converter = ChoiceConverter.OfEdition.class)
+    @Option(names = "--edition", paramLabel = "EDITION", defaultValue = "standard")
     private Edition edition;
 
-    @Option(names = "--paper", paramLabel = "PAPER", defaultValue = "a4", converter = ChoiceConverter.OfPaper.class)
+    @Option(names = "--paper", paramLabel = "PAPER", defaultValue = "a4")
     private Paper paper;
 
-    @Option(
-            names = "--chart-paper",
-            paramLabel = "PAPER",
-            defaultValue = "same",
-            converter = ChoiceConverter.OfChartPaper.class)
+    @Option(names = "--chart-paper", paramLabel = "PAPER", defaultValue = "same")
     private ChartPaper chartPaper;
 
     @Option(names = "--cell-mm", paramLabel = "MM", converter = NumberConverter.OfPrintedCellMm.class)

@@ -38,6 +38,7 @@ public final class Program {
         // A chart may have a name that begins with '@'; the library would read arguments from it.
         commands.setExpandAtFiles(false);
         commands.registerConverter(int.class, new WholeNumberConverter());
+        ChoiceConverter.register(commands);
         commands.setParameterExceptionHandler(
                 (mistake, args) -> usageMistake(mistake, UsageSentence.of(mistake, List.of(args)), terminal));
         commands.setExecutionStrategy(parsed -> run(parsed, terminal));
@@ -80,7 +81,7 @@ public final class Program {
     }
 
     private static int refuse(Terminal terminal, String line) {
-        terminal.err().println(line);
+        terminal.complain(line);
         return ExitStatus.BAD_INPUT;
     }
 }

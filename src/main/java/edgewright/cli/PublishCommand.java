@@ -64,7 +64,7 @@ final class PublishCommand implements Callable<Integer> {
                 judged.isDraft(),
                 terminal.language());
         Booklet.unprinted(judged.chart(), options)
-                .forEach(text -> terminal.err().println(text.sentence()));
+                .forEach(text -> terminal.complain(text.sentence(terminal.language())));
         ByteArrayOutputStream pages = new ByteArrayOutputStream();
         PublishOutcome outcome = Booklet.publish(judged.verdict(), options, pages, Progress.NONE);
         if (outcome instanceof PublishOutcome.TooLarge large) {
@@ -78,7 +78,7 @@ final class PublishCommand implements Callable<Integer> {
             throw new IllegalStateException("a draft that nobody stops is published, not " + outcome);
         }
         output.write(pages::writeTo);
-        terminal.out().println(CommandTexts.of("publish.done", CommandTexts.name(output.path()), published.pages()));
+        terminal.sayWritten(CommandTexts.of("publish.done", CommandTexts.name(output.path()), published.pages()));
         return ExitStatus.DONE;
     }
 }

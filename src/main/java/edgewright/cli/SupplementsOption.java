@@ -14,11 +14,7 @@ final class SupplementsOption {
         YARN
     }
 
-    @Option(
-            names = "--leave-out",
-            paramLabel = "guide|worksheet|yarn",
-            split = ",",
-            converter = ChoiceConverter.OfSupplement.class)
+    @Option(names = "--leave-out", paramLabel = "guide|worksheet|yarn", split = ",")
     private Set<Supplement> leftOut = EnumSet.noneOf(Supplement.class);
 
     Supplements supplements() {

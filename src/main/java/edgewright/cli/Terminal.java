@@ -69,7 +69,33 @@ public final class Terminal {
         return screen && !refused && !environment.getOrDefault("TERM", "").equals("dumb");
     }
 
-    /** For answers. */
+    /** Says a line of the answer, made safe for a screen. */
+    void say(String line) {
+        out.println(CommandTexts.safe(line));
+    }
+
+    /** Gives an answer of several lines as it is, but for what would steer a screen. */
+    void give(String text) {
+        out.print(CommandTexts.safe(text));
+    }
+
+    /** Says a line about what went wrong, made safe for a screen. */
+    void complain(String line) {
+        err.println(CommandTexts.safe(line));
+    }
+
+    /**
+     * Says that a file is written. The file is the answer, so it is no failure if nobody is there to be told of it.
+     */
+    void sayWritten(String line) {
+        out.flush();
+        IOException before = output.failure;
+        say(line);
+        out.flush();
+        output.failure = before;
+    }
+
+    /** For answers that are not lines of text for people, and for what is coloured. */
     PrintStream out() {
         return out;
     }

@@ -27,12 +27,12 @@ public final class WithoutScreen {
      */
     public static int run(List<String> charts, Path folder, Terminal terminal) {
         if (!charts.isEmpty()) {
-            terminal.err().println(CommandTexts.of("screen.chart", CommandTexts.oneLine(charts.get(0))));
+            terminal.complain(CommandTexts.of("screen.chart", CommandTexts.oneLine(charts.get(0))));
             return ExitStatus.BAD_INPUT;
         }
         Path sample = sample(folder);
         if (!Files.exists(sample)) {
-            terminal.err().println(CommandTexts.of("screen.none"));
+            terminal.complain(CommandTexts.of("screen.none"));
             return ExitStatus.BAD_INPUT;
         }
         terminal.out().println(CommandTexts.of("screen.sample"));

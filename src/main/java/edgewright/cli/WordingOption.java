@@ -8,27 +8,17 @@ import picocli.CommandLine.Option;
 
 /** In which terms a pattern is written, how its sides are counted, and for which hand. */
 final class WordingOption {
-    @Option(
-            names = "--terms",
-            descriptionKey = "terms",
-            paramLabel = "UK|US|both",
-            converter = ChoiceConverter.OfPrintedTerms.class)
+    @Option(names = "--terms", descriptionKey = "terms", paramLabel = "UK|US|both")
     private PrintedTerms terms;
 
     @Option(
             names = "--counting",
             descriptionKey = "counting",
             paramLabel = "stitches|with-chains",
-            defaultValue = "stitches",
-            converter = ChoiceConverter.OfCounting.class)
+            defaultValue = "stitches")
     private Counting counting;
 
-    @Option(
-            names = "--hand",
-            descriptionKey = "hand",
-            paramLabel = "right|left",
-            defaultValue = "right",
-            converter = ChoiceConverter.OfHand.class)
+    @Option(names = "--hand", descriptionKey = "hand", paramLabel = "right|left", defaultValue = "right")
     private HookHand hand;
 
     /** The terms that were asked for, else those of the chart. */

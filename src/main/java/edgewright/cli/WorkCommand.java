@@ -7,6 +7,7 @@ import edgewright.chart.HookHand;
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.chart.Terms;
+import edgewright.chart.Yarn;
 import edgewright.check.Verdict;
 import edgewright.file.ChartFiles;
 import edgewright.file.FileProblemException;
@@ -57,18 +58,13 @@ final class WorkCommand implements Callable<Integer> {
             names = "--counting",
             descriptionKey = "counting",
             paramLabel = "stitches|with-chains",
-            defaultValue = "stitches",
-            converter = ChoiceConverter.OfCounting.class)
+            defaultValue = "stitches")
     private Counting counting;
 
-    @Option(names = "--terms", paramLabel = "UK|US", converter = ChoiceConverter.OfTerms.class)
+    @Option(names = "--terms", paramLabel = "UK|US")
     private Terms terms;
 
-    @Option(
-            names = "--hand",
-            paramLabel = "right|left",
-            defaultValue = "right",
-            converter = ChoiceConverter.OfHand.class)
+    @Option(names = "--hand", paramLabel = "right|left", defaultValue = "right")
     private HookHand hand;
 
     @Option(names = "--from", paramLabel = "TEXTFILE", converter = PathConverter.class)
@@ -146,8 +142,17 @@ final class WorkCommand implements Callable<Integer> {
                 case CORNERS_DIFFER -> "work.cornersDiffer";
                 case NO_COMMON_REPEAT -> "work.noCommonRepeat";
             };
-            root.terminal().err().println(CommandTexts.of(key, CommandTexts.name(from)));
+            root.terminal().complain(CommandTexts.of(key, CommandTexts.name(from)));
             return ExitStatus.NO;
+        }
+        if (answer instanceof Answer.BeyondLimit beyond) {
+            throw new BadInput(
+                    switch (beyond.limit()) {
+                        case YARN_ID -> beyond("work.longId", beyond, Yarn.LONGEST_ID);
+                        case YARNS -> beyond("work.manyYarns", beyond, Chart.MOST_YARNS);
+                        case ROUNDS -> beyond("work.manyRounds", beyond, Chart.MOST_ROUNDS);
+                        case STITCHES -> beyond("work.wideCorner", beyond, Chart.MOST_STITCHES);
+                    });
         }
         try {
             ChartFiles.write(output.path(), ((Answer.Drawn) answer).chart());
@@ -155,6 +160,10 @@ final class WorkCommand implements Callable<Integer> {
             throw new BadInput(ProblemSentences.of(to, e.problem()));
         }
         return ExitStatus.DONE;
+    }
+
+    private String beyond(String key, Answer.BeyondLimit beyond, int most) {
+        return CommandTexts.of(key, CommandTexts.name(from), beyond.found(), most);
     }
 
     private String words(Chart chart, PatternSize size) {
@@ -214,7 +223,7 @@ final class WorkCommand implements Callable<Integer> {
                     .ifPresent(back ->
                             root.terminal().out().println(CommandTexts.of("work.back", back.rounds(), back.joins())));
         } else {
-            problems.forEach(problem -> root.terminal().out().println(CommandTexts.oneLine(problem)));
+            problems.forEach(problem -> root.terminal().say(CommandTexts.oneLine(problem)));
         }
     }
 

@@ -31,7 +31,7 @@ final class WriteCommand implements Callable<Integer> {
     @Mixin
     private WordingOption wording;
 
-    @Option(names = "--format", paramLabel = "text|markdown|html", converter = ChoiceConverter.OfWordsFormat.class)
+    @Option(names = "--format", paramLabel = "text|markdown|html")
     private WordsFormat format;
 
     @Option(names = "--to", paramLabel = "FILE", converter = PathConverter.class)
@@ -53,15 +53,13 @@ final class WriteCommand implements Callable<Integer> {
                 wording.hand());
         List<Terms> terms = wording.terms(chart).inTurn();
         if (to == null) {
-            terminal.out()
-                    .print((format == null ? WordsFormat.TEXT : format)
-                            .write(chart, options, terms, terminal.language()));
+            terminal.give((format == null ? WordsFormat.TEXT : format).write(chart, options, terms, terminal.language()));
         } else {
             OutputFile output = new OutputFile(to, judged.get().file(), endings());
             WordsFormat named = WordsFormat.ofName(to.getFileName().toString()).orElseThrow();
             String words = named.write(chart, options, terms, terminal.language());
             output.write(out -> out.write(words.getBytes(StandardCharsets.UTF_8)));
-            terminal.out().println(CommandTexts.of("write.done", CommandTexts.name(output.path())));
+            terminal.sayWritten(CommandTexts.of("write.done", CommandTexts.name(output.path())));
         }
         return ExitStatus.DONE;
     }

@@ -53,7 +53,7 @@ final class YarnCommand implements Callable<Integer> {
         } else {
             new YarnText(chart, repeats, terminal.language())
                     .lines(answer, meetings, swaps)
-                    .forEach(terminal.out()::println);
+                    .forEach(terminal::say);
         }
         boolean canBeFinished = answer instanceof WhatIsLeft.Enough || answer instanceof WhatIsLeft.Unknown;
         return canBeFinished ? ExitStatus.DONE : ExitStatus.NO;

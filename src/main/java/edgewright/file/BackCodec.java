@@ -7,8 +7,7 @@ import java.util.Optional;
 
 /** The back layer. */
 final class BackCodec extends RecordCodec<Back> {
-    private final Member<Back, Optional<HookSize>> hook =
-            optional("hook", Measured.HOOK, Optional.empty(), Back::hook);
+    private final Member<Back, Optional<HookSize>> hook = optional("hook", Measured.HOOK, Optional.empty(), Back::hook);
 
     @Override
     Back make(Found found) {

@@ -39,21 +39,33 @@ final class ChartCodec extends RecordCodec<Chart> {
             usual("terms", Values.choice(Terms.values(), Terms::name), Terms.UK, Chart::terms);
     private final Member<Chart, Corner> corner = usual("corner", new CornerCodec(), Corner.DEFAULT, Chart::corner);
     private final Member<Chart, Rules> rules = usual("rules", new RulesCodec(), Rules.DEFAULT, Chart::rules);
-    private final Member<Chart, Optional<HookSize>> hook =
-            optional("hook", Measured.HOOK, Optional.empty(), chart -> chart.making().hook());
+    private final Member<Chart, Optional<HookSize>> hook = optional(
+            "hook", Measured.HOOK, Optional.empty(), chart -> chart.making().hook());
     private final Member<Chart, OptionalInt> yarnWeight = optional(
             "yarnWeight",
             Values.whole(0, PatternDetails.MOST_WEIGHT).as(OptionalInt::of, OptionalInt::getAsInt),
             OptionalInt.empty(),
             chart -> chart.making().yarnWeight());
-    private final Member<Chart, Optional<Swatch>> swatch =
-            optional("swatch", new SwatchCodec().orNone(), Optional.empty(), chart -> chart.making().swatch());
-    private final Member<Chart, Optional<Start>> start =
-            optional("start", new StartCodec().orNone(), Optional.empty(), chart -> chart.making().start());
-    private final Member<Chart, Optional<Back>> back =
-            optional("back", new BackCodec().orNone(), Optional.empty(), chart -> chart.making().back());
-    private final Member<Chart, Optional<YarnUse>> yarnUse =
-            optional("yarnUse", new YarnUseCodec().orNone(), Optional.empty(), chart -> chart.making().use());
+    private final Member<Chart, Optional<Swatch>> swatch = optional(
+            "swatch",
+            new SwatchCodec().orNone(),
+            Optional.empty(),
+            chart -> chart.making().swatch());
+    private final Member<Chart, Optional<Start>> start = optional(
+            "start",
+            new StartCodec().orNone(),
+            Optional.empty(),
+            chart -> chart.making().start());
+    private final Member<Chart, Optional<Back>> back = optional(
+            "back",
+            new BackCodec().orNone(),
+            Optional.empty(),
+            chart -> chart.making().back());
+    private final Member<Chart, Optional<YarnUse>> yarnUse = optional(
+            "yarnUse",
+            new YarnUseCodec().orNone(),
+            Optional.empty(),
+            chart -> chart.making().use());
     private final Member<Chart, String> skill =
             optional("skill", Values.TEXT, "", chart -> chart.making().skill());
     private final Member<Chart, List<Yarn>> yarns = required("yarns", new YarnsCodec(), Chart::yarns);

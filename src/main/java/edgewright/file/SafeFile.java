@@ -4,13 +4,20 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.PosixFileAttributes;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Locale;
 
 /**
  * Puts a new file in the place of an old one without a moment in which there is neither: the new file is written beside the
@@ -24,8 +31,13 @@ public final class SafeFile {
     /** Links that lead to links are followed this far, as on Linux. */
     private static final int MOST_LINKS = 40;
 
-    /** So many files of other savings that did not come to their end may lie in the folder. */
-    private static final int MOST_LEFTOVERS = 100;
+    /** Names of files that are being written, or were when the program was killed. */
+    private static final String PART = ".edgewright-%d.part";
+
+    private static final String PARTS = ".edgewright-*.part";
+
+    /** No saving takes so long; a file that was begun this much earlier is left from one that was killed. */
+    private static final Duration STALE = Duration.ofDays(1);
 
     private final Rename rename;
 
@@ -59,6 +71,7 @@ public final class SafeFile {
             refuseWhatCannotBeReplaced(target);
             Path folder = target.toAbsolutePath().getParent();
             Path fresh = claim(folder);
+            FileTime begun = Files.getLastModifiedTime(fresh);
             boolean done = false;
             try {
                 fill(fresh, content);
@@ -71,6 +84,7 @@ public final class SafeFile {
                 }
             }
             flushFolder(folder);
+            clearLeftovers(folder, begun);
         } catch (FileProblemException e) {
             throw e;
         } catch (IOException e) {
@@ -109,15 +123,28 @@ public final class SafeFile {
     /** Makes an empty file that nobody else writes to. */
     private static Path claim(Path folder) throws IOException {
         for (int i = 0; ; i++) {
-            Path fresh = folder.resolve(".edgewright-" + i + ".part");
+            Path fresh = folder.resolve(String.format(Locale.ROOT, PART, i));
             try {
                 // With the permissions of any new file; a temporary file of the library would be closed to others.
                 return Files.createFile(fresh);
             } catch (FileAlreadyExistsException e) {
-                if (i == MOST_LEFTOVERS) {
-                    throw e;
+                // Another saving has it, or had it when it was killed. There is always a next name.
+            }
+        }
+    }
+
+    /** Takes away what savings left that were killed long before this one began, by the clock of the disk. */
+    private static void clearLeftovers(Path folder, FileTime begun) {
+        Instant stale = begun.toInstant().minus(STALE);
+        try (DirectoryStream<Path> parts = Files.newDirectoryStream(folder, PARTS)) {
+            for (Path part : parts) {
+                boolean isOurs = Files.isRegularFile(part, LinkOption.NOFOLLOW_LINKS);
+                if (isOurs && Files.getLastModifiedTime(part).toInstant().isBefore(stale)) {
+                    Files.deleteIfExists(part);
                 }
             }
+        } catch (IOException | DirectoryIteratorException e) {
+            // The file is written; what lies beside it stands in nobody's way.
         }
     }
 

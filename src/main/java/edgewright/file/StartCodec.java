@@ -33,9 +33,8 @@ final class StartCodec extends RecordCodec<Start> {
     /** A side that is not given follows from the other one: rounds then start on opposite sides in turn. */
     @Override
     Start make(Found found) {
-        Side first = found.get(odd)
-                .or(() -> found.get(even).map(Side::opposite))
-                .orElse(Start.DEFAULT.odd());
+        Side first =
+                found.get(odd).or(() -> found.get(even).map(Side::opposite)).orElse(Start.DEFAULT.odd());
         return new Start(found.get(column), first, found.get(even).orElse(first.opposite()), found.extras());
     }
 

@@ -72,14 +72,15 @@ final class Values {
                 new Form.Measure(least, LARGEST_MEASURE),
                 in -> number(in, Shape.NUMBER).flatMap(number -> {
                     if (!isBetween(number, least, LARGEST_MEASURE)) {
-                        in.note(new ChartFault.NotAMeasure(
-                                in.json().text(), least.toPlainString(), LARGEST_MEASURE));
+                        in.note(new ChartFault.NotAMeasure(in.json().text(), least.toPlainString(), LARGEST_MEASURE));
                         return Optional.empty();
                     }
                     return Optional.of(number.doubleValue());
                 }),
                 // Without an exponent and without digits that say nothing.
-                number -> new BigDecimal(String.valueOf(number)).stripTrailingZeros().toPlainString());
+                number -> new BigDecimal(String.valueOf(number))
+                        .stripTrailingZeros()
+                        .toPlainString());
     }
 
     /** One of these constants, by its name in small letters. */

@@ -11,8 +11,7 @@ import java.util.OptionalDouble;
 final class YarnCodec extends RecordCodec<Yarn> {
     private static final int COLOUR_LENGTH = "#rrggbb".length();
 
-    private final Member<Yarn, String> id =
-            required("id", Values.text(1, Yarn.LONGEST_ID, YarnCodec::idLaw), Yarn::id);
+    private final Member<Yarn, String> id = required("id", Values.text(1, Yarn.LONGEST_ID, YarnCodec::idLaw), Yarn::id);
     private final Member<Yarn, String> name = required("name", Values.TEXT, Yarn::name);
     private final Member<Yarn, Colour> colour = required(
             "colour",
@@ -48,12 +47,7 @@ final class YarnCodec extends RecordCodec<Yarn> {
     @Override
     Yarn make(Found found) {
         return new Yarn(
-                found.get(id),
-                found.get(name),
-                found.get(colour),
-                found.get(ball),
-                found.get(inHand),
-                found.extras());
+                found.get(id), found.get(name), found.get(colour), found.get(ball), found.get(inHand), found.extras());
     }
 
     @Override

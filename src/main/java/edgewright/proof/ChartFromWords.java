@@ -38,6 +38,25 @@ public final class ChartFromWords {
 
         /** No one chart says what the words say. */
         record NotOneChart(Why why) implements Answer {}
+
+        /**
+         * The words go beyond what a chart can hold.
+         *
+         * @param found the yarn id, or how many there are
+         */
+        record BeyondLimit(Limit limit, String found) implements Answer {}
+    }
+
+    /** What a chart holds only so much of. */
+    public enum Limit {
+        /** The characters of a yarn id. */
+        YARN_ID,
+        /** Yarns. */
+        YARNS,
+        /** Rounds. */
+        ROUNDS,
+        /** Stitches in a section of round 1. */
+        STITCHES
     }
 
     /** Why there is no chart. */
@@ -79,6 +98,24 @@ public final class ChartFromWords {
     }
 
     private Answer answer() {
+        Optional<String> id = pattern.yarns().stream()
+                .map(PatternYarn::id)
+                .filter(one -> !Yarn.isId(one))
+                .findFirst();
+        if (id.isPresent()) {
+            return new Answer.BeyondLimit(Limit.YARN_ID, id.get());
+        }
+        if (pattern.yarns().size() > Chart.MOST_YARNS) {
+            return beyond(Limit.YARNS, pattern.yarns().size());
+        }
+        return rounds > Chart.MOST_ROUNDS ? beyond(Limit.ROUNDS, rounds) : drawn();
+    }
+
+    private static Answer beyond(Limit limit, int found) {
+        return new Answer.BeyondLimit(limit, String.valueOf(found));
+    }
+
+    private Answer drawn() {
         int chains = fabric.cornerChains(1);
         for (int r = 1; r <= rounds; r++) {
             if (fabric.cornerChains(r) != chains) {
@@ -87,8 +124,16 @@ public final class ChartFromWords {
         }
         return repeatWidth()
                 .flatMap(this::sections)
-                .<Answer>map(worked -> new Answer.Drawn(chart(chains, worked)))
+                .map(worked -> drawn(chains, worked))
                 .orElseGet(() -> new Answer.NotOneChart(Why.NO_COMMON_REPEAT));
+    }
+
+    private Answer drawn(int chains, List<Round> worked) {
+        int longest = Math.max(
+                worked.get(0).fromCorner().length(), worked.get(0).toCorner().length());
+        return longest > Chart.MOST_STITCHES
+                ? beyond(Limit.STITCHES, longest)
+                : new Answer.Drawn(chart(chains, worked));
     }
 
     private Chart chart(int chains, List<Round> worked) {
@@ -96,7 +141,16 @@ public final class ChartFromWords {
         for (PatternYarn yarn : pattern.yarns()) {
             yarns.add(new Yarn(yarn.id(), yarn.name(), COLOURS.get(yarns.size() % COLOURS.size())));
         }
-        Chart drawn = new Chart(new Heading(pattern.title(), pattern.designer(), String.join("\n\n", pattern.notes()), pattern.terms()), yarns, worked).withCorner(new Corner(chains, Extras.NONE)).withRules(Rules.DEFAULT.withStackLongStitches(stacks()));
+        Chart drawn = new Chart(
+                        new Heading(
+                                pattern.title(),
+                                pattern.designer(),
+                                String.join("\n\n", pattern.notes()),
+                                pattern.terms()),
+                        yarns,
+                        worked)
+                .withCorner(new Corner(chains, Extras.NONE))
+                .withRules(Rules.DEFAULT.withStackLongStitches(stacks()));
         Optional<Back> back = pattern.back().map(layer -> new Back(layer.hook()));
         return drawn.withMaking(
                 drawn.making().withBack(back).withStart(StartFromWords.of(pattern, drawn, this::repeats)));

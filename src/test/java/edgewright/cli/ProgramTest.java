@@ -151,6 +151,33 @@ class ProgramTest {
     }
 
     @Test
+    void aFileThatWasWrittenIsDoneWhereNobodyCanBeToldOfIt() throws IOException {
+        Path chart = Charts.sound(folder);
+        for (List<String> command : List.of(
+                List.of(
+                        "draw",
+                        chart.toString(),
+                        "--to",
+                        folder.resolve("y.svg").toString()),
+                List.of(
+                        "write",
+                        chart.toString(),
+                        "--to",
+                        folder.resolve("y.txt").toString()),
+                List.of(
+                        "publish",
+                        chart.toString(),
+                        "--to",
+                        folder.resolve("y.pdf").toString()))) {
+            ByteArrayOutputStream err = new ByteArrayOutputStream();
+            int status = Program.run(command, new Terminal(failing("Bad file descriptor"), err, false));
+            assertThat(err.toString(StandardCharsets.UTF_8)).isEmpty();
+            assertThat(status).isZero();
+            assertThat(Path.of(command.get(3))).isNotEmptyFile();
+        }
+    }
+
+    @Test
     void aReaderThatLeavesEarlyIsNoFailure() {
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         int status = Program.run(List.of("--help"), new Terminal(failing("Broken pipe"), err, false, English.LANGUAGE));

@@ -126,7 +126,14 @@ class ChartTextFuzzTest {
             rounds.add(
                     new Round(yarn, row(random, least), row(random, least), row(random, least), extras(random, true)));
         }
-        return new Chart(new Heading(words(random), words(random), words(random), random.nextBoolean() ? Terms.UK : Terms.US), new Corner(1 + random.nextInt(3), extras(random, true)), new Rules(random.nextBoolean(), random.nextBoolean(), 1 + random.nextInt(99), extras(random, true)), yarns, rounds, making(random, rounds.get(0)), extras(random, false));
+        return new Chart(
+                new Heading(words(random), words(random), words(random), random.nextBoolean() ? Terms.UK : Terms.US),
+                new Corner(1 + random.nextInt(3), extras(random, true)),
+                new Rules(random.nextBoolean(), random.nextBoolean(), 1 + random.nextInt(99), extras(random, true)),
+                yarns,
+                rounds,
+                making(random, rounds.get(0)),
+                extras(random, false));
     }
 
     private static PatternDetails making(Random random, Round first) {

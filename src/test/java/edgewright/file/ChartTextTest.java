@@ -42,7 +42,14 @@ class ChartTextTest {
             }
             """;
 
-    private static final Chart REED_BANK_CHART = new Chart(new Heading("Reed Bank", "Saltmarsh Studio", "", Terms.UK), List.of(new Yarn("A", "Peat", Colour.parse("#2b2a33")), new Yarn("B", "Chalk", Colour.parse("#f2ead8"))), List.of(Round.of("A", "bb", "bbbbbb", "bbb"), Round.of("B", "bbb", "bbbbbb", "bbbb"))).withCorner(new Corner(2, Extras.NONE)).withRules(new Rules(true, false, 9, Extras.NONE));
+    private static final Chart REED_BANK_CHART = new Chart(
+                    new Heading("Reed Bank", "Saltmarsh Studio", "", Terms.UK),
+                    List.of(
+                            new Yarn("A", "Peat", Colour.parse("#2b2a33")),
+                            new Yarn("B", "Chalk", Colour.parse("#f2ead8"))),
+                    List.of(Round.of("A", "bb", "bbbbbb", "bbb"), Round.of("B", "bbb", "bbbbbb", "bbbb")))
+            .withCorner(new Corner(2, Extras.NONE))
+            .withRules(new Rules(true, false, 9, Extras.NONE));
 
     @Test
     void aChartIsWrittenWithOneYarnAndOneRoundALine() {
@@ -61,7 +68,10 @@ class ChartTextTest {
                  "yarns":[{"colour":"#2B2A33","name":"Peat","id":"A"}], "title":"", "version":1.0,
                  "format":"edgewright-chart"}""";
         assertThat(read(short1))
-                .isEqualTo(new Chart(Heading.of(""), List.of(new Yarn("A", "Peat", Colour.parse("#2b2a33"))), List.of(Round.of("A", "b", "bb", "b"))));
+                .isEqualTo(new Chart(
+                        Heading.of(""),
+                        List.of(new Yarn("A", "Peat", Colour.parse("#2b2a33"))),
+                        List.of(Round.of("A", "b", "bb", "b"))));
     }
 
     @Test

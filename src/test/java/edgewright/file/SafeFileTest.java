@@ -12,6 +12,7 @@ import java.nio.file.FileSystem;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -105,6 +106,39 @@ class SafeFileTest {
                 .isInstanceOf(OutOfMemoryError.class);
         assertThat(file).hasContent("old");
         assertThat(namesIn(folder)).containsExactly("chart");
+    }
+
+    @Test
+    void anyNumberOfKilledSavesStandsInTheWayOfNoSave() throws IOException {
+        for (int i = 0; i < 300; i++) {
+            Files.createFile(folder.resolve(".edgewright-" + i + ".part"));
+        }
+        Path file = folder.resolve("chart");
+        SafeFile.write(file, text("new"));
+        assertThat(file).hasContent("new");
+    }
+
+    @Test
+    void aSaveThatCameToItsEndClearsAwayWhatKilledOnesLeftLongAgo() throws IOException {
+        Path old = Files.createFile(folder.resolve(".edgewright-0.part"));
+        Files.setLastModifiedTime(old, FileTime.fromMillis(0));
+        Path folderOfThatName = Files.createDirectory(folder.resolve(".edgewright-7.part"));
+        Files.setLastModifiedTime(folderOfThatName, FileTime.fromMillis(0));
+        // Another program may be saving right now.
+        Files.createFile(folder.resolve(".edgewright-1.part"));
+        SafeFile.write(folder.resolve("chart"), text("new"));
+        assertThat(namesIn(folder)).containsExactly(".edgewright-1.part", ".edgewright-7.part", "chart");
+    }
+
+    @Test
+    void aSaveThatFailedClearsNothingAway() throws IOException {
+        Path old = Files.createFile(folder.resolve(".edgewright-0.part"));
+        Files.setLastModifiedTime(old, FileTime.fromMillis(0));
+        assertThatThrownBy(() -> SafeFile.write(folder.resolve("chart"), out -> {
+                    throw new IOException("the paper is out");
+                }))
+                .isInstanceOf(FileProblemException.class);
+        assertThat(namesIn(folder)).containsExactly(".edgewright-0.part");
     }
 
     @Test

@@ -51,12 +51,16 @@ class SchemaMembersTest {
                             + node.path("maxLength").asInt(Integer.MAX_VALUE));
                 case "boolean" -> lines.add(place + " is true or false");
                 case "integer" -> lines.add(place + " is whole, " + node.get("minimum") + " to " + node.get("maximum"));
-                case "number" -> lines.add(place + " is a number, " + node.get("minimum") + " to " + node.get("maximum"));
+                case "number" ->
+                    lines.add(place + " is a number, " + node.get("minimum") + " to " + node.get("maximum"));
                 case "array" -> {
                     lines.add(place + " is a list of " + node.get("minItems") + " to " + node.get("maxItems"));
-                    describe(place + "[0]", node.path("prefixItems").path(0).isMissingNode()
-                            ? node.get("items")
-                            : node.get("prefixItems").get(0), lines);
+                    describe(
+                            place + "[0]",
+                            node.path("prefixItems").path(0).isMissingNode()
+                                    ? node.get("items")
+                                    : node.get("prefixItems").get(0),
+                            lines);
                     describe(place + "[1]", node.get("items"), lines);
                 }
                 case "object" -> {
@@ -77,7 +81,11 @@ class SchemaMembersTest {
             lines.add(place + " is " + one.number());
         } else if (form instanceof Form.Choice choice) {
             lines.add(place + " is one of "
-                    + choice.texts().stream().map(JsonText::quoted).toList().toString().replace(", ", ","));
+                    + choice.texts().stream()
+                            .map(JsonText::quoted)
+                            .toList()
+                            .toString()
+                            .replace(", ", ","));
         } else if (form instanceof Form.Text text) {
             lines.add(place + " is text of " + text.least() + " to " + text.most());
         } else if (form instanceof Form.Truth) {
@@ -92,8 +100,13 @@ class SchemaMembersTest {
             describe(place + "[1]", items.others(), lines);
         } else if (form instanceof Form.Members object) {
             lines.add(place + " is an object with "
-                    + object.members().stream().filter(Member::isRequired).map(Member::name).toList());
-            object.members().forEach(member -> describe(place + "." + member.name(), member.codec().form(), lines));
+                    + object.members().stream()
+                            .filter(Member::isRequired)
+                            .map(Member::name)
+                            .toList());
+            object.members()
+                    .forEach(member ->
+                            describe(place + "." + member.name(), member.codec().form(), lines));
         }
     }
 
@@ -125,11 +138,14 @@ class SchemaMembersTest {
     }
 
     private static <T> String readAndWritten(Codec<T> codec, JsonNode value) {
-        return codec.write(codec.read(new Reading(new JsonWalk(value.toString()))).orElseThrow());
+        return codec.write(
+                codec.read(new Reading(new JsonWalk(value.toString()))).orElseThrow());
     }
 
     private static List<String> names(JsonNode list) {
-        return StreamSupport.stream(list.spliterator(), false).map(JsonNode::asText).toList();
+        return StreamSupport.stream(list.spliterator(), false)
+                .map(JsonNode::asText)
+                .toList();
     }
 
     /** The node with what it refers to put in its place, and all that must hold together put together. */

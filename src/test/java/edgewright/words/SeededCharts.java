@@ -160,6 +160,16 @@ public final class SeededCharts {
     }
 
     private Chart chart(List<Round> rounds) {
-        return new Chart(new Heading(List.of("Reed Bank", "Rounds", "", "Round 1, Peat").get(random.nextInt(4)), List.of("", "Saltmarsh Studio").get(random.nextInt(2)), List.of("", "Work it loosely.\n\nRounds\nRound 1: ad lib.").get(random.nextInt(2)), Terms.UK), YARNS, rounds).withCorner(Corner.DEFAULT.withChains(1 + random.nextInt(3)));
+        return new Chart(
+                        new Heading(
+                                List.of("Reed Bank", "Rounds", "", "Round 1, Peat")
+                                        .get(random.nextInt(4)),
+                                List.of("", "Saltmarsh Studio").get(random.nextInt(2)),
+                                List.of("", "Work it loosely.\n\nRounds\nRound 1: ad lib.")
+                                        .get(random.nextInt(2)),
+                                Terms.UK),
+                        YARNS,
+                        rounds)
+                .withCorner(Corner.DEFAULT.withChains(1 + random.nextInt(3)));
     }
 }

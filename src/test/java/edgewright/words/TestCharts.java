@@ -37,9 +37,16 @@ final class TestCharts {
                 .map(line -> line.split(" +"))
                 .map(parts -> Round.of(parts[0], parts[1], parts[2], parts[3]))
                 .toList();
-        return new Chart(new Heading("Tide Ladder", "Saltmarsh Studio", "The first rung stands on the base round.\nBlock the corners square before you measure.", Terms.UK), List.of(
+        return new Chart(
+                new Heading(
+                        "Tide Ladder",
+                        "Saltmarsh Studio",
+                        "The first rung stands on the base round.\nBlock the corners square before you measure.",
+                        Terms.UK),
+                List.of(
                         new Yarn("A", "Peat", Colour.parse("#2b2a33")),
-                        new Yarn("B", "Chalk", Colour.parse("#f2ead8"))), rounds);
+                        new Yarn("B", "Chalk", Colour.parse("#f2ead8"))),
+                rounds);
     }
 
     /** The rounds and no more, each line without its indentation; a no-break space is a blank. */

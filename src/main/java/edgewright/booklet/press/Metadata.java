@@ -7,6 +7,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentCatalog;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
@@ -22,6 +25,7 @@ import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferenc
 public final class Metadata {
     private static final String SRGB = "sRGB IEC61966-2.1";
     private static final String PROGRAM = "Edgewright";
+    private static final Pattern GAP = Pattern.compile("\\{(title|creator|language|program)}");
 
     private Metadata() {}
 
@@ -64,11 +68,18 @@ public final class Metadata {
             String creator = author.isEmpty()
                     ? ""
                     : "<dc:creator><rdf:Seq><rdf:li>" + xml(author) + "</rdf:li></rdf:Seq></dc:creator>";
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8)
-                    .replace("{title}", xml(title))
-                    .replace("{creator}", creator)
-                    .replace("{language}", language.toLowerCase(Locale.ROOT))
-                    .replace("{program}", PROGRAM);
+            Map<String, String> values = Map.of(
+                    "title",
+                    xml(title),
+                    "creator",
+                    creator,
+                    "language",
+                    xml(language.toLowerCase(Locale.ROOT)),
+                    "program",
+                    PROGRAM);
+            // In one pass, so that a title that looks like a gap is no gap.
+            return GAP.matcher(new String(in.readAllBytes(), StandardCharsets.UTF_8))
+                    .replaceAll(gap -> Matcher.quoteReplacement(values.get(gap.group(1))));
         }
     }
 

@@ -5,13 +5,13 @@ import edgewright.desk.work.DeskTexts;
 import edgewright.desk.work.Settings;
 import edgewright.desk.work.Workbench;
 import edgewright.file.ChartFiles;
+import edgewright.file.FileNames;
 import edgewright.file.FileProblemException;
 import edgewright.file.Fingerprint;
 import edgewright.file.ProblemSentences;
 import edgewright.file.ReadResult;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
@@ -97,11 +97,8 @@ public final class FileCommands {
     }
 
     /** A title as the name of a file: its letters and digits in small, with hyphens between the words. */
-    public static String fileName(String title) {
-        String name = title.toLowerCase(Locale.ROOT)
-                .replaceAll("[^\\p{L}\\p{Nd}]+", "-")
-                .replaceAll("^-|-$", "");
-        return name.isEmpty() ? DeskTexts.of("files.nameless") : name;
+    static String fileName(String title) {
+        return FileNames.of(title).orElseGet(() -> DeskTexts.of("files.nameless"));
     }
 
     /**

@@ -8,7 +8,11 @@ import java.io.FilterOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.function.BooleanSupplier;
+import javax.imageio.IIOException;
 import javax.imageio.ImageIO;
+import javax.imageio.ImageWriter;
+import javax.imageio.stream.ImageOutputStream;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
 
 /** Drawings as pictures in pixels. */
 public final class RasterPicture {
@@ -62,8 +66,17 @@ public final class RasterPicture {
                 out.write(bytes, from, length);
             }
         };
-        if (!ImageIO.write(of(drawing, dpi, cancelled), "png", asking)) {
-            throw new IOException("this Java cannot write PNG");
+        BufferedImage image = of(drawing, dpi, cancelled);
+        ImageWriter writer = ImageIO.getImageWritersByFormatName("png").next();
+        // In memory: the library's usual stream needs a folder for temporary files.
+        try (ImageOutputStream stream = new MemoryCacheImageOutputStream(asking)) {
+            writer.setOutput(stream);
+            writer.write(image);
+        } catch (IIOException e) {
+            // What the library says is "I/O error"; the system knows more.
+            throw e.getCause() instanceof IOException reason ? reason : e;
+        } finally {
+            writer.dispose();
         }
     }
 

@@ -1,6 +1,7 @@
 package edgewright.draw.raster;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import edgewright.chart.Chart;
 import edgewright.chart.Colour;
@@ -29,11 +30,17 @@ import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
+import java.io.File;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -66,6 +73,38 @@ class RasterPictureTest {
             Area cell = picture.layout().areaOf(free);
             assertThat(at(image, cell.middleXMm(), cell.middleYMm())).isEqualTo(chalk);
         }
+    }
+
+    @Test
+    void a_png_needs_no_folder_for_temporary_files(@TempDir Path folder) throws IOException {
+        Path gone = Files.createDirectory(folder.resolve("gone"));
+        File before = ImageIO.getCacheDirectory();
+        ImageIO.setCacheDirectory(gone.toFile());
+        Files.delete(gone);
+        ByteArrayOutputStream png = new ByteArrayOutputStream();
+        try {
+            RasterPicture.writePng(drawing(), DPI, png);
+        } finally {
+            ImageIO.setCacheDirectory(before);
+        }
+        assertThat(ImageIO.read(new ByteArrayInputStream(png.toByteArray()))).isNotNull();
+    }
+
+    @Test
+    void a_png_that_cannot_be_written_fails_with_the_reason_of_the_system() {
+        OutputStream full = new OutputStream() {
+            @Override
+            public void write(int b) throws IOException {
+                throw new IOException("No space left on device");
+            }
+        };
+        assertThatThrownBy(() -> RasterPicture.writePng(drawing(), DPI, full))
+                .isInstanceOf(IOException.class)
+                .hasMessage("No space left on device");
+    }
+
+    private static Drawing drawing() {
+        return CornerPicture.of(POST, PictureStyle.FABRIC, Emphasis.NONE).drawing();
     }
 
     @Test
