@@ -1,5 +1,7 @@
 package edgewright.booklet;
 
+import java.util.List;
+
 import edgewright.check.Verdict;
 
 /** How publishing a pattern ended. Where it was not published nothing was written. */

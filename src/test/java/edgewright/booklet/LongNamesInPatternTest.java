@@ -1,5 +1,7 @@
 package edgewright.booklet;
 
+import edgewright.texts.English;
+
 import static org.assertj.core.api.Assertions.assertThat;
 
 import edgewright.booklet.choice.BookletOptions;
@@ -32,7 +34,7 @@ class LongNamesInPatternTest {
         for (boolean blanks : new boolean[] {false, true}) {
             Chart chart = LongNames.chart(letters, blanks);
             for (double cellMm : new double[] {0, 12}) {
-                BookletOptions options = BookletOptions.of(chart).withEdition(edition);
+                BookletOptions options = BookletOptions.of(chart, English.LANGUAGE).withEdition(edition);
                 ByteArrayOutputStream bytes = new ByteArrayOutputStream();
                 PublishOutcome outcome = Booklet.publish(
                         chart, cellMm == 0 ? options : options.withCellMm(cellMm), bytes, Progress.NONE);

@@ -67,15 +67,6 @@ class RaggedEditsTest {
     }
 
     private static Chart chart(Round... rounds) {
-        return new Chart(
-                "Reed Bank",
-                "",
-                "",
-                Terms.UK,
-                Corner.DEFAULT,
-                Rules.DEFAULT,
-                YARNS,
-                List.of(rounds),
-                Extras.NONE);
+        return new Chart(Heading.of("Reed Bank"), YARNS, List.of(rounds));
     }
 }

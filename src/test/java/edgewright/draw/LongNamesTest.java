@@ -27,7 +27,7 @@ class LongNamesTest {
         for (Rotation turn : Rotation.values()) {
             for (boolean blanks : new boolean[] {false, true}) {
                 Chart chart = LongNames.chart(letters, blanks);
-                Drawing drawing = ChartPicture.corner(chart, PictureStyle.PRINT.withTurn(turn), Emphasis.NONE);
+                Drawing drawing = ChartPicture.corner(chart, EnglishStyle.PRINT.withTurn(turn), Emphasis.NONE);
                 Area sheet = new Area(0, 0, drawing.widthMm(), drawing.heightMm());
                 assertThat(drawing.marks())
                         .allSatisfy(mark -> assertThat(sheet.grown(0.001).holds(mark.bounds()))
@@ -41,7 +41,7 @@ class LongNamesTest {
     @Test
     void the_rows_of_a_legend_do_not_overlap() {
         for (int letters : new int[] {1, 60, 300}) {
-            Drawing legend = Legend.of(LongNames.chart(letters, true), PictureStyle.PRINT, Emphasis.NONE);
+            Drawing legend = Legend.of(LongNames.chart(letters, true), EnglishStyle.PRINT, Emphasis.NONE);
             List<Area> rows = legend.marks().stream().map(Mark::bounds).toList();
             for (int i = 1; i < rows.size(); i++) {
                 assertThat(rows.get(i).yMm())

@@ -12,9 +12,9 @@ import edgewright.words.write.WordingOptions;
 import java.util.List;
 
 /** Small charts that hands can work, drawn in letters: yarn, from the corner, repeat, to the corner. */
-final class TestCharts {
+public final class TestCharts {
     /** A = 1, w = 8, B = 2. Round 3 is the example of the format. */
-    static final Chart TIDE_LADDER = chart("""
+    public static final Chart TIDE_LADDER = chart("""
             A bb     bbbbbbbb bbb
             B bbb    bbbbbbbb bbbb
             A bbbb   lblblbbb lblbb

@@ -55,12 +55,12 @@ public final class Face {
     }
 
     /** How wide a text is as it is printed. */
-    double widthPt(String text, double sizePt) {
+    public double widthPt(String text, double sizePt) {
         return FontStack.runs(text).stream().mapToDouble(this::width).sum() * sizePt;
     }
 
     /** Prints a text at the place to which the content has come, between its beginning and end of text. */
-    void show(PDPageContentStream content, String text, double size) throws IOException {
+    public void show(PDPageContentStream content, String text, double size) throws IOException {
         List<FontStack.Run> runs = FontStack.runs(text);
         for (FontStack.Run run : runs) {
             content.setFont(font(run.typeface()), (float) size);

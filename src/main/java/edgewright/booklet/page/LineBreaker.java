@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
  * only what is wider than a line between two of them is broken elsewhere. What must not be broken but is wider than a line
  * fills its lines all the same: it is broken at a blank or a hyphen, and a word without them where it has to be.
  */
-final class LineBreaker {
+public final class LineBreaker {
     private static final Pattern NUMBER = Pattern.compile("[*(\\[]*\\d[\\d.]*");
 
     /** Sums of widths are not exact. */
@@ -72,7 +72,7 @@ final class LineBreaker {
     }
 
     /** The lines of a text; no line is empty, unless the text is. A line that is broken at a blank ends with it. */
-    List<String> lines(String text, double widthPt) {
+    public List<String> lines(String text, double widthPt) {
         return lines(text, widthPt, widthPt);
     }
 
@@ -82,7 +82,7 @@ final class LineBreaker {
      *
      * @param firstPt the width of the first line, not more than that of the others
      */
-    List<String> lines(String text, double widthPt, double firstPt) {
+    public List<String> lines(String text, double widthPt, double firstPt) {
         List<Unit> units = held(words(text));
         Filling filling = new Filling(widthPt, firstPt);
         (atPauses ? phrases(units, widthPt) : units).forEach(filling::add);
@@ -133,7 +133,7 @@ final class LineBreaker {
             line = rest.text();
         }
 
-        List<String> lines() {
+        public List<String> lines() {
             List<String> lines = new ArrayList<>(full);
             lines.add(line);
             return List.copyOf(lines);

@@ -88,11 +88,11 @@ public final class TextSetter {
     }
 
     /** One line, cut with an ellipsis if it is wider than its room; not cut between a letter and its accent. */
-    String fitted(String text, TextStyle style, double widthPt) {
+    public String fitted(String text, TextStyle style, double widthPt) {
         return Shortened.toFit(text, shorter -> style.face().widthPt(shorter, style.sizePt()) <= widthPt);
     }
 
-    PageItem.Words words(double xPt, double baselinePt, String text, TextStyle style) {
+    public PageItem.Words words(double xPt, double baselinePt, String text, TextStyle style) {
         return new PageItem.Words(xPt, baselinePt, text, style.face(), style.sizePt(), style.colour());
     }
 

@@ -97,7 +97,7 @@ public final class FileCommands {
     }
 
     /** A title as the name of a file: its letters and digits in small, with hyphens between the words. */
-    static String fileName(String title) {
+    public static String fileName(String title) {
         return FileNames.of(title).orElseGet(() -> DeskTexts.of("files.nameless"));
     }
 

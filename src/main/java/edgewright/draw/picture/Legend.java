@@ -22,6 +22,7 @@ import edgewright.draw.paint.Palette;
 import edgewright.draw.paint.PenPath;
 import edgewright.draw.paint.Shape;
 import edgewright.draw.paint.Shortened;
+import edgewright.texts.Messages;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -99,8 +100,8 @@ public final class Legend {
         return new Drawing(
                 legend.widthMm + 2 * edge,
                 legend.heightMm + 2 * edge,
-                style.says().text("legend-title", arg("title", legend.chart.title())),
-                style.says().text("legend-description"),
+                legend.style.says().text("legend-title", arg("title", legend.chart.title())),
+                legend.style.says().text("legend-description"),
                 legend.marks);
     }
 

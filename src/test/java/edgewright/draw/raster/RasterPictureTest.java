@@ -104,7 +104,7 @@ class RasterPictureTest {
     }
 
     private static Drawing drawing() {
-        return CornerPicture.of(POST, PictureStyle.FABRIC, Emphasis.NONE).drawing();
+        return CornerPicture.of(POST, EnglishStyle.FABRIC, Emphasis.NONE).drawing();
     }
 
     @Test
