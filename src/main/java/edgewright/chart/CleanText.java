@@ -54,8 +54,8 @@ public final class CleanText {
                 || c == 0x061c
                 || c == 0x200e
                 || c == 0x200f
-                || c >= 0x202a && c <= 0x202e
-                || c >= 0x2066 && c <= 0x2069;
+                || (c >= 0x202a && c <= 0x202e)
+                || (c >= 0x2066 && c <= 0x2069);
     }
 
     private static boolean isBlank(int c) {
@@ -67,9 +67,9 @@ public final class CleanText {
         return c == 0xad
                 || c == 0x180e
                 || c == 0x200b
-                || c >= 0x2060 && c <= 0x206f
+                || (c >= 0x2060 && c <= 0x206f)
                 || c == 0xfeff
-                || c >= 0xfff9 && c <= 0xfffb;
+                || (c >= 0xfff9 && c <= 0xfffb);
     }
 
     private static boolean isHalf(int c) {

@@ -20,12 +20,17 @@ final class CommandTexts {
 
     /** The name of a file as it can stand in a line. */
     static String name(Path file) {
-        return oneLine(file.toString());
+        return safe(file.toString().replace('\n', (char) UNKNOWN));
     }
 
-    /** The text in one line that is safe on a terminal. */
+    /** The text in one line: whatever would break it or steer a terminal is left out. */
     static String oneLine(String text) {
-        return safe(text.strip().replaceAll("\\s+", " "));
+        return text.strip()
+                .replaceAll("\\s+", " ")
+                .codePoints()
+                .filter(c -> !CleanText.steers(c))
+                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+                .toString();
     }
 
     /**

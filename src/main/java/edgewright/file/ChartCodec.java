@@ -25,9 +25,6 @@ import java.util.Set;
  * <p>A member more is a line here and, if it is an object, a codec of its own.
  */
 final class ChartCodec extends RecordCodec<Chart> {
-    /** Members that stand in the line of the member before them; each other one begins a line. */
-    private static final Set<String> IN_THE_SAME_LINE = Set.of("version", "designer", "corner");
-
     private static final FileVersion FILE = new FileVersion(ChartText.FORMAT, ChartText.VERSION);
 
     private final Member<Chart, String> format = required("format", FILE.formatCodec(), chart -> ChartText.FORMAT);
@@ -71,6 +68,9 @@ final class ChartCodec extends RecordCodec<Chart> {
     private final Member<Chart, List<Yarn>> yarns = required("yarns", new YarnsCodec(), Chart::yarns);
     private final Member<Chart, List<Round>> rounds = required(
             "rounds", new ListCodec<>(RoundCodec.first(), RoundCodec.other(), 1, Chart.MOST_ROUNDS), Chart::rounds);
+
+    /** Members that stand in the line of the member before them; each other one begins a line. */
+    private final Set<Member<Chart, ?>> inTheSameLine = Set.of(version, designer, corner);
 
     private static final class YarnsCodec extends ListCodec<Yarn> {
         YarnsCodec() {
@@ -138,8 +138,8 @@ final class ChartCodec extends RecordCodec<Chart> {
         for (Member<Chart, ?> member : members()) {
             member.written(chart).ifPresent(json -> {
                 // Notes can be long. Then they have a line of their own.
-                boolean inLine = IN_THE_SAME_LINE.contains(member.name())
-                        || member.equals(notes) && chart.notes().isEmpty();
+                boolean inLine = inTheSameLine.contains(member)
+                        || (member.equals(notes) && chart.notes().isEmpty());
                 append(text, inLine ? " " : "\n  ", JsonText.member(member.name(), json));
             });
         }

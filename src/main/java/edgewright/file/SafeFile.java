@@ -17,7 +17,6 @@ import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.PosixFileAttributes;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.Locale;
 
 /**
  * Puts a new file in the place of an old one without a moment in which there is neither: the new file is written beside the
@@ -32,8 +31,6 @@ public final class SafeFile {
     private static final int MOST_LINKS = 40;
 
     /** Names of files that are being written, or were when the program was killed. */
-    private static final String PART = ".edgewright-%d.part";
-
     private static final String PARTS = ".edgewright-*.part";
 
     /** No saving takes so long; a file that was begun this much earlier is left from one that was killed. */
@@ -123,7 +120,7 @@ public final class SafeFile {
     /** Makes an empty file that nobody else writes to. */
     private static Path claim(Path folder) throws IOException {
         for (int i = 0; ; i++) {
-            Path fresh = folder.resolve(String.format(Locale.ROOT, PART, i));
+            Path fresh = folder.resolve(".edgewright-" + i + ".part");
             try {
                 // With the permissions of any new file; a temporary file of the library would be closed to others.
                 return Files.createFile(fresh);

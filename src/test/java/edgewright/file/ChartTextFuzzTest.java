@@ -32,7 +32,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Random;
-import java.util.function.Predicate;
 import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -44,10 +43,6 @@ class ChartTextFuzzTest {
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
             .build();
-
-    /** Problems that say the text is no JSON at all. */
-    private static final Predicate<Fault> NO_JSON =
-            fault -> fault instanceof JsonFault || fault == FileFault.Simple.EMPTY;
 
     private static final String CHARACTERS = "abcé編\ud83e\uddf6\"\\/\n\t\u2028\u0000 {}[]:,#09";
 
@@ -70,7 +65,7 @@ class ChartTextFuzzTest {
         String text = BrokenCharts.sound().strip();
         for (int length = 0; length < text.length(); length++) {
             List<Fault> faults = faults(ChartText.fromJson(text.substring(0, length)));
-            assertThat(faults).as("the first %s characters", length).hasSize(1).allMatch(NO_JSON);
+            assertThat(faults).as("the first %s characters", length).hasSize(1).allMatch(ChartTextFuzzTest::saysNoJson);
         }
     }
 
@@ -89,9 +84,14 @@ class ChartTextFuzzTest {
                 default -> text.replace(place, place + 1, piece);
             }
             boolean isJson =
-                    faults(ChartText.fromJson(text.toString())).stream().noneMatch(NO_JSON);
+                    faults(ChartText.fromJson(text.toString())).stream().noneMatch(ChartTextFuzzTest::saysNoJson);
             assertThat(isJson).as(text.toString()).isEqualTo(isJson(text.toString()));
         }
+    }
+
+    /** Whether the fault says that the text is no JSON at all. */
+    private static boolean saysNoJson(Fault fault) {
+        return fault instanceof JsonFault || fault == FileFault.Simple.EMPTY;
     }
 
     private static List<Fault> faults(ReadResult result) {
