@@ -134,6 +134,8 @@ class OneNameForOneThingTest {
                         && !name.endsWith("reader.properties")) {
                     String place = name.replace(".properties", " ");
                     bundle(file).forEach((key, text) -> texts.put(place + key, text));
+                } else if (name.endsWith(".ftl")) {
+                    messages(file).forEach((key, text) -> texts.put(name.replace(".ftl", " ") + key, text));
                 } else if (name.startsWith("check/rules/")) {
                     texts.put(name.replace(".txt", ""), Files.readString(file).replaceFirst("^law:", ""));
                 }
@@ -142,6 +144,22 @@ class OneNameForOneThingTest {
         texts.put("README", withoutCode(Files.readString(Path.of("README.md"))));
         assertThat(texts).hasSizeGreaterThan(1000);
         return texts;
+    }
+
+    /** The messages of a file by their keys: a key stands at the beginning of its line, what goes on is indented. */
+    private static Map<String, String> messages(Path file) throws IOException {
+        Map<String, String> messages = new LinkedHashMap<>();
+        String key = "";
+        for (String line : Files.readAllLines(file)) {
+            int sign = line.indexOf('=');
+            if (line.startsWith(" ") || line.startsWith("\t")) {
+                messages.merge(key, line, String::concat);
+            } else if (sign > 0 && !line.startsWith("#")) {
+                key = line.substring(0, sign).strip();
+                messages.put(key, line.substring(sign + 1));
+            }
+        }
+        return messages;
     }
 
     private static String withoutCode(String markdown) {

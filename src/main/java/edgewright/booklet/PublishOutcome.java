@@ -1,8 +1,7 @@
 package edgewright.booklet;
 
-import java.util.List;
-
 import edgewright.check.Verdict;
+import java.util.List;
 
 /** How publishing a pattern ended. Where it was not published nothing was written. */
 public sealed interface PublishOutcome {

@@ -107,7 +107,8 @@ final class DrawCommand implements Callable<Integer> {
             requireRoom(drawing);
             output.write(out -> RasterPicture.writePng(drawing, dpi, out));
         }
-        terminal.sayWritten(CommandTexts.of("draw.done", CommandTexts.name(output.path()), drawing.widthMm(), drawing.heightMm()));
+        terminal.sayWritten(
+                CommandTexts.of("draw.done", CommandTexts.name(output.path()), drawing.widthMm(), drawing.heightMm()));
         return ExitStatus.DONE;
     }
 

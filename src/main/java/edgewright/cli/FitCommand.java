@@ -140,14 +140,16 @@ final class FitCommand implements Callable<Integer> {
         if (piece.isSized()) {
             throw new ParameterException(spec.commandLine(), CommandTexts.of("fit.frontOrSize"));
         }
-        return back(chart).question(piece.round(), piece.question(round, chart, counting).counts(), counting, repeats(chart));
+        return back(chart)
+                .question(piece.round(), piece.question(round, chart, counting).counts(), counting, repeats(chart));
     }
 
     /** How often the repeat is worked on the front that was counted. */
     private PerSide<Integer> repeats(Chart chart) {
         int last = chart.rounds().size();
         if (front.round < 0 || front.round > last) {
-            throw new BadInput(CommandTexts.of("fit.round", CommandTexts.name(file), String.valueOf(front.round), last));
+            throw new BadInput(
+                    CommandTexts.of("fit.round", CommandTexts.name(file), String.valueOf(front.round), last));
         }
         return back(chart)
                 .repeats(front.round, front.counts, counting)

@@ -71,7 +71,8 @@ final class PublishCommand implements Callable<Integer> {
             throw new BadInput(CommandTexts.of("publish.stitches", large.stitches(), Booklet.MOST_STITCHES));
         }
         if (outcome instanceof PublishOutcome.NotProved no) {
-            terminal.err().println(CommandTexts.of("publish.notProved", no.problems().get(0)));
+            terminal.err()
+                    .println(CommandTexts.of("publish.notProved", no.problems().get(0)));
             return ExitStatus.NO;
         }
         if (!(outcome instanceof PublishOutcome.Published published)) {

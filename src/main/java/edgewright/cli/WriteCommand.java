@@ -53,7 +53,8 @@ final class WriteCommand implements Callable<Integer> {
                 wording.hand());
         List<Terms> terms = wording.terms(chart).inTurn();
         if (to == null) {
-            terminal.give((format == null ? WordsFormat.TEXT : format).write(chart, options, terms, terminal.language()));
+            terminal.give(
+                    (format == null ? WordsFormat.TEXT : format).write(chart, options, terms, terminal.language()));
         } else {
             OutputFile output = new OutputFile(to, judged.get().file(), endings());
             WordsFormat named = WordsFormat.ofName(to.getFileName().toString()).orElseThrow();

@@ -39,7 +39,14 @@ public final class FabricStitch {
     private boolean frontFree = true;
     private boolean backFree = true;
 
-    private FabricStitch(Kind kind, Optional<Stitch> stitch, int round, Side side, int number, FabricStitch below, FabricStitch into) {
+    private FabricStitch(
+            Kind kind,
+            Optional<Stitch> stitch,
+            int round,
+            Side side,
+            int number,
+            FabricStitch below,
+            FabricStitch into) {
         this.kind = kind;
         this.stitch = stitch;
         this.round = round;

@@ -23,7 +23,14 @@ final class Hook {
     /** How many things below have been worked over. */
     private int used;
 
-    private Hook(HouseRules rules, int round, Side side, List<FabricStitch> feet, int first, int end, List<FabricStitch> made) {
+    private Hook(
+            HouseRules rules,
+            int round,
+            Side side,
+            List<FabricStitch> feet,
+            int first,
+            int end,
+            List<FabricStitch> made) {
         this.rules = rules;
         this.round = round;
         this.side = side;

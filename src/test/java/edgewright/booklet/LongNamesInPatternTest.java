@@ -1,7 +1,5 @@
 package edgewright.booklet;
 
-import edgewright.texts.English;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
 import edgewright.booklet.choice.BookletOptions;
@@ -9,6 +7,7 @@ import edgewright.booklet.choice.Edition;
 import edgewright.booklet.choice.Progress;
 import edgewright.chart.Chart;
 import edgewright.testing.LongNames;
+import edgewright.texts.English;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import org.apache.pdfbox.Loader;
@@ -34,7 +33,8 @@ class LongNamesInPatternTest {
         for (boolean blanks : new boolean[] {false, true}) {
             Chart chart = LongNames.chart(letters, blanks);
             for (double cellMm : new double[] {0, 12}) {
-                BookletOptions options = BookletOptions.of(chart, English.LANGUAGE).withEdition(edition);
+                BookletOptions options =
+                        BookletOptions.of(chart, English.LANGUAGE).withEdition(edition);
                 ByteArrayOutputStream bytes = new ByteArrayOutputStream();
                 PublishOutcome outcome = Booklet.publish(
                         chart, cellMm == 0 ? options : options.withCellMm(cellMm), bytes, Progress.NONE);

@@ -3,11 +3,11 @@ package edgewright.booklet;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import edgewright.booklet.choice.BookletOptions;
-import edgewright.texts.English;
 import edgewright.booklet.choice.Progress;
 import edgewright.chart.Back;
 import edgewright.chart.Chart;
 import edgewright.chart.HookSize;
+import edgewright.texts.English;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.Optional;
@@ -24,15 +24,17 @@ class ProvedBeforePrintTest {
         Chart chart = unreadable();
         PublishOutcome outcome = Booklet.publish(chart, BookletOptions.of(chart, English.LANGUAGE), out, Progress.NONE);
         assertThat(outcome).isInstanceOf(PublishOutcome.NotProved.class);
-        assertThat(((PublishOutcome.NotProved) outcome).problems()).isNotEmpty().allMatch(said -> said.contains("hook"));
+        assertThat(((PublishOutcome.NotProved) outcome).problems())
+                .isNotEmpty()
+                .allMatch(said -> said.contains("hook"));
         assertThat(out.size()).isZero();
     }
 
     @Test
     void aDraftOfThemIsPublishedAndSaysSo() throws IOException {
         Chart chart = unreadable();
-        try (ReadBack read =
-                new ReadBack(Published.fresh(chart, BookletOptions.of(chart, English.LANGUAGE).withDraft(true)))) {
+        try (ReadBack read = new ReadBack(Published.fresh(
+                chart, BookletOptions.of(chart, English.LANGUAGE).withDraft(true)))) {
             assertThat(read.aloud()).contains("do not make the chart");
         }
     }

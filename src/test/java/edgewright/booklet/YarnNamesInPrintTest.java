@@ -3,8 +3,8 @@ package edgewright.booklet;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import edgewright.booklet.choice.BookletOptions;
-import edgewright.texts.English;
 import edgewright.chart.Chart;
+import edgewright.texts.English;
 import java.io.IOException;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;

@@ -19,8 +19,7 @@ class RaggedEditsTest {
         assertThat(Edits.deleteRounds(chart, 1, 1).rounds())
                 .containsExactly(round("bb", "lpbb", "b"), round("bbb", "bbbb", "bb"));
         assertThat(Edits.moveRounds(chart, 2, 2, 1).rounds())
-                .containsExactly(
-                        round("bb", "lpbb", "b"), round("bbb", "bbbb", "bb"), round("bbbb", "bbbb", "bbb"));
+                .containsExactly(round("bb", "lpbb", "b"), round("bbb", "bbbb", "bb"), round("bbbb", "bbbb", "bbb"));
     }
 
     @Test

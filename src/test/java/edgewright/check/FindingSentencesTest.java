@@ -104,7 +104,8 @@ class FindingSentencesTest {
                                 new FindingPlace.OfSection(7, Section.TO_CORNER),
                                 new FindingPlace.OfStitch(new Place(7, Section.REPEAT, 3)))
                         .map(SENTENCES::of))
-                .containsExactly("The right-hand edge", "Round 7", "Round 7, to the corner", "Round 7, repeat, stitch 3");
+                .containsExactly(
+                        "The right-hand edge", "Round 7", "Round 7, to the corner", "Round 7, repeat, stitch 3");
     }
 
     @Test

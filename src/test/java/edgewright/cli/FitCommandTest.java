@@ -308,7 +308,18 @@ class FitCommandTest {
                 stitches in the next corner chain. The side then has 41.
                 Make the changes in back round 3.
                 """, ""));
-        assertThat(run("fit", chart, "--layer", "back", "--at-round", 2, "--counts", "53,37", "--repeats", "2,1", "--json")
+        assertThat(run(
+                                "fit",
+                                chart,
+                                "--layer",
+                                "back",
+                                "--at-round",
+                                2,
+                                "--counts",
+                                "53,37",
+                                "--repeats",
+                                "2,1",
+                                "--json")
                         .out())
                 .startsWith("{\n  \"round\": 2,\n");
     }
@@ -322,13 +333,35 @@ class FitCommandTest {
         assertThat(alone.out()).isEmpty();
         assertThat(alone.err()).contains("the back must have the very counts of the front");
         // 45 stitches in the base round are the 53 of round 4: with 40 counted, the nearest size would be 37.
-        assertThat(run("fit", chart, "--layer", "back", "--at-round", 2, "--counts", "50,52", "--front-round", 0,
-                                "--front-counts", "45,45")
+        assertThat(run(
+                                "fit",
+                                chart,
+                                "--layer",
+                                "back",
+                                "--at-round",
+                                2,
+                                "--counts",
+                                "50,52",
+                                "--front-round",
+                                0,
+                                "--front-counts",
+                                "45,45")
                         .out())
                 .contains("Top: 50 should be 53", "Right: 52 should be 53", "Make the changes in back round 3.")
                 .doesNotContain("next sizes");
-        assertThat(run("fit", chart, "--layer", "back", "--at-round", 2, "--counts", "50,52", "--front-round", 0,
-                                "--front-counts", "45,44")
+        assertThat(run(
+                                "fit",
+                                chart,
+                                "--layer",
+                                "back",
+                                "--at-round",
+                                2,
+                                "--counts",
+                                "50,52",
+                                "--front-round",
+                                0,
+                                "--front-counts",
+                                "45,44")
                         .status())
                 .isEqualTo(2);
     }

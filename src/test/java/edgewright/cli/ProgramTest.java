@@ -170,7 +170,8 @@ class ProgramTest {
                         "--to",
                         folder.resolve("y.pdf").toString()))) {
             ByteArrayOutputStream err = new ByteArrayOutputStream();
-            int status = Program.run(command, new Terminal(failing("Bad file descriptor"), err, false, English.LANGUAGE));
+            int status =
+                    Program.run(command, new Terminal(failing("Bad file descriptor"), err, false, English.LANGUAGE));
             assertThat(err.toString(StandardCharsets.UTF_8)).isEmpty();
             assertThat(status).isZero();
             assertThat(Path.of(command.get(3))).isNotEmptyFile();

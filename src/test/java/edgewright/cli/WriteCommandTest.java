@@ -51,7 +51,8 @@ class WriteCommandTest {
     void sidesAndRepeatsSayTheSameSize() throws IOException {
         // A + B = 3 and w = 4: sides of 11 and 15 stitches have 2 and 3 repeats.
         Path chart = Charts.sound(folder);
-        WordingOptions sized = new WordingOptions(Terms.UK, Counting.WITH_CHAINS, Optional.of(PerSide.of(2, 3, 2, 3)), false);
+        WordingOptions sized =
+                new WordingOptions(Terms.UK, Counting.WITH_CHAINS, Optional.of(PerSide.of(2, 3, 2, 3)), false);
         assertThat(run("write", "--sides", "11,15,11,15", "--counting", "with-chains", chart)
                         .out())
                 .isEqualTo(words(sized));

@@ -10,7 +10,6 @@ import edgewright.draw.paint.Area;
 import edgewright.draw.paint.Shortened;
 import edgewright.draw.picture.ChartPicture;
 import edgewright.draw.picture.Legend;
-import edgewright.draw.picture.PictureStyle;
 import edgewright.draw.picture.Rotation;
 import edgewright.testing.LongNames;
 import java.util.List;

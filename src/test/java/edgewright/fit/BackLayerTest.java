@@ -92,10 +92,12 @@ class BackLayerTest {
                 back.repeats(8, PerSide.of(59, 51, 59, 51), Counting.STITCHES).orElseThrow();
         FitQuestion question = back.question(2, counts, Counting.STITCHES, repeats);
 
-        assertThat(question).isEqualTo(FitQuestion.of(4, counts, Counting.STITCHES).wanting(PerSide.of(51, 43, 51, 43)));
+        assertThat(question)
+                .isEqualTo(FitQuestion.of(4, counts, Counting.STITCHES).wanting(PerSide.of(51, 43, 51, 43)));
         assertThat(((FitPlan) Fit.answer(front, question)).targets().wanted()).isEqualTo(PerSide.of(51, 43, 51, 43));
         assertThat(back.question(0, counts, Counting.STITCHES, repeats).round()).isZero();
-        assertThat(back.repeats(8, PerSide.of(59, 51, 59, 52), Counting.STITCHES)).isEmpty();
+        assertThat(back.repeats(8, PerSide.of(59, 51, 59, 52), Counting.STITCHES))
+                .isEmpty();
     }
 
     @Test

@@ -64,9 +64,12 @@ class HookTest {
     void the_second_and_the_last_but_one_land_in_the_corner_of_the_round_two_below() {
         // Source: common practice, no source.
         Fabric fabric = finished("bbb", "blblb");
-        assertThat(fabric.side(2, Side.RIGHT).get(1).into().map(FabricStitch::kind)).contains(FabricStitch.Kind.CORNER);
-        assertThat(fabric.side(2, Side.RIGHT).get(3).into().map(FabricStitch::kind)).contains(FabricStitch.Kind.CORNER);
-        assertThat(fabric.side(2, Side.RIGHT).get(1).into().map(FabricStitch::round)).contains(0);
+        assertThat(fabric.side(2, Side.RIGHT).get(1).into().map(FabricStitch::kind))
+                .contains(FabricStitch.Kind.CORNER);
+        assertThat(fabric.side(2, Side.RIGHT).get(3).into().map(FabricStitch::kind))
+                .contains(FabricStitch.Kind.CORNER);
+        assertThat(fabric.side(2, Side.RIGHT).get(1).into().map(FabricStitch::round))
+                .contains(0);
     }
 
     @Test

@@ -142,7 +142,9 @@ class MakerTest {
         // Source of the way round, and of the last stitch in the place of the join: common practice, no source.
         Fabric fabric = finished(pattern(started(4, "1p 4b", "3b 1p")), PerSide.all(7));
         assertThat(fabric.letters(1, Side.LEFT)).isEqualTo("bbbppbbbb");
-        assertThat(fabric.side(1, Side.LEFT)).extracting(FabricStitch::number).containsExactly(1, 2, 3, 4, 5, 6, 7, 8, 9);
+        assertThat(fabric.side(1, Side.LEFT))
+                .extracting(FabricStitch::number)
+                .containsExactly(1, 2, 3, 4, 5, 6, 7, 8, 9);
         assertThat(fabric.side(1, Side.LEFT))
                 .extracting(made -> made.below().orElseThrow().number())
                 .containsExactly(0, 1, 2, 3, 4, 5, 6, 7, 8);
@@ -191,7 +193,8 @@ class MakerTest {
     @Test
     void the_side_on_which_a_round_is_joined_is_counted_like_the_others() {
         WrittenRound.AlongSide right = (WrittenRound.AlongSide) started(4, "5b", "4b");
-        SideSize stated = new SideSize(Optional.empty(), Optional.of(PerSide.all(9).with(Side.LEFT, 10)));
+        SideSize stated =
+                new SideSize(Optional.empty(), Optional.of(PerSide.all(9).with(Side.LEFT, 10)));
         WrittenRound wrong = new WrittenRound.AlongSide(1, "A", stated, right.stretch(), 2, right.begun());
         assertThat(finished(pattern(right), PerSide.all(7)).total(1)).isEqualTo(36);
         assertThat(stop(pattern(wrong), PerSide.all(7)))

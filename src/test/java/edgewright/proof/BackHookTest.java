@@ -20,7 +20,8 @@ class BackHookTest {
     @ParameterizedTest
     @ValueSource(ints = {1, 5, 10, 75, 99, 100, 450, 455, 9_999, 10_000, 12_000, 1_234_567, 100_000_000})
     void theHookOfABackLayerIsReadAsItIsWritten(int hundredthsMm) {
-        Chart chart = BLANK.withMaking(BLANK.making().withBack(Optional.of(new Back(Optional.of(new HookSize(hundredthsMm))))));
+        Chart chart = BLANK.withMaking(
+                BLANK.making().withBack(Optional.of(new Back(Optional.of(new HookSize(hundredthsMm))))));
         ProofResult result = new Prover(chart).prove(WordingOptions.of(chart), PerSide.all(2));
         assertThat(result).isInstanceOf(ProofResult.Agrees.class);
         assertThat(((ProofResult.Agrees) result).pattern().back().orElseThrow().hook())
@@ -28,9 +29,5 @@ class BackHookTest {
     }
 
     private static final Chart BLANK = Chart.blank(
-            "Reed Bank",
-            new SideShape(1, 4, 2),
-            4,
-            List.of(
-                    new Yarn("A", "Peat", Colour.parse("#2b2a33"))));
+            "Reed Bank", new SideShape(1, 4, 2), 4, List.of(new Yarn("A", "Peat", Colour.parse("#2b2a33"))));
 }

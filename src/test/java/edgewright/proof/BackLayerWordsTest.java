@@ -118,7 +118,8 @@ class BackLayerWordsTest {
         for (int i = 0; i < 20; i++) {
             Chart chart = chart();
             PerSide<Integer> repeats = repeats();
-            Instructions whole = PatternWriter.tree(chart, WordingOptions.of(chart).withRepeats(repeats));
+            Instructions whole =
+                    PatternWriter.tree(chart, WordingOptions.of(chart).withRepeats(repeats));
             WrittenBack back = whole.back().orElseThrow();
             Instructions unjoined = new Instructions(
                     whole.title(),

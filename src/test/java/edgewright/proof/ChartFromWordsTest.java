@@ -78,7 +78,8 @@ class ChartFromWordsTest {
             Chart chart = charts.started(charts.workable());
             chart = chart.withMaking(chart.making().withBack(Optional.of(Back.DEFAULT)));
             PerSide<Integer> repeats = PerSide.all(3);
-            Instructions pattern = PatternWriter.tree(chart, WordingOptions.of(chart).withRepeats(repeats));
+            Instructions pattern =
+                    PatternWriter.tree(chart, WordingOptions.of(chart).withRepeats(repeats));
             WorkOutcome outcome = work(pattern, PerSide.all(chart.shape().stitches(0, 3)));
             Chart drawn = ((Answer.Drawn) ChartFromWords.of(pattern, outcome.fabric())).chart();
             int times = drawn.shape().repeats(0, chart.shape().stitches(0, 3)).orElseThrow();

@@ -61,8 +61,9 @@ class ProverTest {
             chart = chart.withCorner(chart.corner().withChains(1 + random.nextInt(3)));
             PerSide<Integer> repeats =
                     PerSide.of(random.nextInt(4), random.nextInt(4), random.nextInt(4), random.nextInt(4));
-            WordingOptions everySize =
-                    WordingOptions.of(chart).withTerms(Terms.values()[i % 2]).withHand(HookHand.values()[random.nextInt(2)]);
+            WordingOptions everySize = WordingOptions.of(chart)
+                    .withTerms(Terms.values()[i % 2])
+                    .withHand(HookHand.values()[random.nextInt(2)]);
             assertAgrees(chart, everySize.withRepeats(repeats), repeats);
             int fewest = PatternWriter.tree(chart, everySize).base().fewest().orElse(0);
             SideShape shape = chart.shape();
@@ -96,7 +97,8 @@ class ProverTest {
     @Test
     void words_for_one_size_do_not_make_another() {
         Chart chart = new RandomCharts(3).workable();
-        ProofResult result = new Prover(chart).prove(WordingOptions.of(chart).withRepeats(REPEATS), PerSide.of(0, 1, 2, 4));
+        ProofResult result =
+                new Prover(chart).prove(WordingOptions.of(chart).withRepeats(REPEATS), PerSide.of(0, 1, 2, 4));
         assertThat(result).isInstanceOf(ProofResult.Stopped.class);
     }
 

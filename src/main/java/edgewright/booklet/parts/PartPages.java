@@ -109,10 +109,7 @@ public final class PartPages implements TextBlockPrinter {
         List<PageItem> chip = yarn.map(y -> List.of(setter.chips().of(y, 0, 0))).orElse(List.of());
         List<LabelledEntries.Line> lines = new ArrayList<>();
         lines.add(new LabelledEntries.Line(
-                parent.child(Role.PARAGRAPH),
-                round.counts(),
-                setter.styles().text(),
-                true));
+                parent.child(Role.PARAGRAPH), round.counts(), setter.styles().text(), true));
         for (String line : round.steps()) {
             lines.add(new LabelledEntries.Line(
                     parent.child(Role.PARAGRAPH), line, setter.styles().text(), true));

@@ -134,7 +134,8 @@ public final class ProvedPages {
     }
 
     private String four(PerSide<Integer> base) {
-        return BookletTexts.of("proved.four." + options.counting(), base.top(), base.left(), base.bottom(), base.right());
+        return BookletTexts.of(
+                "proved.four." + options.counting(), base.top(), base.left(), base.bottom(), base.right());
     }
 
     private static boolean isAlike(PerSide<Integer> base) {

@@ -72,8 +72,7 @@ final class CountedPiece {
         }
         BackLayer layer = new BackLayer(chart.shape(), chart.rounds().size());
         return layer.repeats(piece.frontRound(), front, counting)
-                .map(repeats -> answered(
-                        layer.question(piece.countedIn().round(), counts, counting, repeats)))
+                .map(repeats -> answered(layer.question(piece.countedIn().round(), counts, counting, repeats)))
                 .orElseGet(() -> PieceOutcome.saying(
                         PieceOutcome.Mood.NO,
                         DeskTexts.of("piece.front.open"),

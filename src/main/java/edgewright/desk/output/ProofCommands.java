@@ -35,7 +35,8 @@ public final class ProofCommands {
         if (!dialog.ask()) {
             return;
         }
-        WordingOptions options = WordingOptions.of(chart).withTerms(dialog.terms()).withCounting(view.counting());
+        WordingOptions options =
+                WordingOptions.of(chart).withTerms(dialog.terms()).withCounting(view.counting());
         List<PerSide<Integer>> sizes = dialog.sizes();
         jobs.beginStoppable(
                 DeskTexts.of("job.prove"),
@@ -44,7 +45,8 @@ public final class ProofCommands {
                 problem -> DeskTexts.of(problem instanceof CancellationException ? "job.cancelled" : "news.notProved"));
     }
 
-    private static List<Trial> work(Chart chart, WordingOptions options, List<PerSide<Integer>> sizes, Jobs.Worker worker) {
+    private static List<Trial> work(
+            Chart chart, WordingOptions options, List<PerSide<Integer>> sizes, Jobs.Worker worker) {
         AtomicInteger done = new AtomicInteger();
         return SizeProofs.run(
                 chart,

@@ -87,7 +87,9 @@ public final class PublishCommands {
         if (!unprinted.isEmpty()) {
             asking.tell(
                     "news.unprinted",
-                    unprinted.stream().map(text -> text.sentence(view.language())).collect(Collectors.joining("; ")));
+                    unprinted.stream()
+                            .map(text -> text.sentence(view.language()))
+                            .collect(Collectors.joining("; ")));
         }
     }
 
@@ -142,7 +144,9 @@ public final class PublishCommands {
             asking.tell("news.notProved", no.problems().get(0));
             return DeskTexts.of("news.notWritten", file.getFileName());
         }
-        return outcome instanceof PublishOutcome.Cancelled ? DeskTexts.of("job.cancelled") : DeskTexts.of("news.refused");
+        return outcome instanceof PublishOutcome.Cancelled
+                ? DeskTexts.of("job.cancelled")
+                : DeskTexts.of("news.refused");
     }
 
     private Optional<Path> where(String title, String kind, String ending) {

@@ -6,9 +6,9 @@ import static edgewright.texts.Arg.count;
 
 import edgewright.chart.Chart;
 import edgewright.chart.Yarn;
+import edgewright.draw.paint.FontStack;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
-import edgewright.draw.paint.FontStack;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;

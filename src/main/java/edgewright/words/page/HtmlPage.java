@@ -200,9 +200,7 @@ public final class HtmlPage implements TextBlockPrinter {
                 .append("\">\n");
         element(single ? "h3" : "h4", round.name());
         if (!round.counts().isEmpty()) {
-            html.append("<p class=\"counts\">")
-                    .append(escape(round.counts()))
-                    .append("</p>\n");
+            html.append("<p class=\"counts\">").append(escape(round.counts())).append("</p>\n");
         }
         round.steps().stream().forEach(line -> element("p", line));
         html.append("</div>\n");

@@ -186,7 +186,9 @@ final class RoundReader {
                 if (!mayBeEmpty && work.before.isEmpty() && work.group == null) {
                     throw cursor.stop("work");
                 }
-                return work.group == null ? SideInstructions.of(work.before) : SideInstructions.of(work.before, work.group, work.after);
+                return work.group == null
+                        ? SideInstructions.of(work.before)
+                        : SideInstructions.of(work.before, work.group, work.after);
             }
             if (cursor.is("repeat")) {
                 throw cursor.stop("asteriskBefore");

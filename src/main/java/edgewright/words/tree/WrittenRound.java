@@ -16,7 +16,8 @@ public sealed interface WrittenRound {
      * @param stretch from the corner just turned to the next one; not empty. A round of one stitch throughout is a group of
      *     one such stitch that goes on to the corner
      */
-    record AtCorner(int number, String yarn, SideSize side, SideInstructions stretch, int cornerChains) implements WrittenRound {
+    record AtCorner(int number, String yarn, SideSize side, SideInstructions stretch, int cornerChains)
+            implements WrittenRound {
         public AtCorner {
             requireRound(number, yarn, side, cornerChains);
             requireWork(stretch);
@@ -29,7 +30,8 @@ public sealed interface WrittenRound {
      * @param stretch a whole side, from the corner just turned to the next one; not empty
      * @param begun where it begins, and what is worked there before the first corner and after the last one
      */
-    record AlongSide(int number, String yarn, SideSize side, SideInstructions stretch, int cornerChains, WrittenStart begun)
+    record AlongSide(
+            int number, String yarn, SideSize side, SideInstructions stretch, int cornerChains, WrittenStart begun)
             implements WrittenRound {
         public AlongSide {
             requireRound(number, yarn, side, cornerChains);
@@ -71,7 +73,12 @@ public sealed interface WrittenRound {
 
     /** A round that is worked alike on all sides, and where it begins; at a corner if nothing is said. */
     static WrittenRound of(
-            int number, String yarn, SideSize side, SideInstructions stretch, int cornerChains, Optional<WrittenStart> start) {
+            int number,
+            String yarn,
+            SideSize side,
+            SideInstructions stretch,
+            int cornerChains,
+            Optional<WrittenStart> start) {
         return start.<WrittenRound>map(begun -> new AlongSide(number, yarn, side, stretch, cornerChains, begun))
                 .orElseGet(() -> new AtCorner(number, yarn, side, stretch, cornerChains));
     }

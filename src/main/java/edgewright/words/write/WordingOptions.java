@@ -27,7 +27,8 @@ public record WordingOptions(Terms terms, Counting counting, PatternSize size, b
     }
 
     /** A pattern for a size, or for every size. */
-    public WordingOptions(Terms terms, Counting counting, Optional<PerSide<Integer>> repeats, boolean draft, HookHand hand) {
+    public WordingOptions(
+            Terms terms, Counting counting, Optional<PerSide<Integer>> repeats, boolean draft, HookHand hand) {
         this(terms, counting, PatternSize.of(repeats), draft, hand);
     }
 

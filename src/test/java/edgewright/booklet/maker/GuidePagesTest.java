@@ -99,8 +99,7 @@ class GuidePagesTest {
                         .map(GuidePagesTest::plain)
                         .toList();
                 assertThat(rows(block)).containsSubsequence(worded);
-                assertThat(rows(block).stream())
-                        .contains(plain(parts.corner()));
+                assertThat(rows(block).stream()).contains(plain(parts.corner()));
             }
             OffThePage.assertNothing(read.document());
         }

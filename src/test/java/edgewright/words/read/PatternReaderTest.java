@@ -306,7 +306,8 @@ class PatternReaderTest {
                                 1,
                                 "B",
                                 SideSize.UNSTATED,
-                                SideInstructions.of(List.of(), new Group(List.of(new Run(1, Stitch.PLAIN)), 0), List.of()),
+                                SideInstructions.of(
+                                        List.of(), new Group(List.of(new Run(1, Stitch.PLAIN)), 0), List.of()),
                                 2))));
     }
 
