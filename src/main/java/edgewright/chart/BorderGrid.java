@@ -13,7 +13,7 @@ package edgewright.chart;
  */
 public record BorderGrid(SideShape shape, PerSide<Integer> repeats) {
     public BorderGrid {
-        if (repeats.top() != repeats.bottom() || repeats.left() != repeats.right()) {
+        if (!repeats.oppositeSidesAreAlike()) {
             throw new IllegalArgumentException("opposite sides must be equal to lie on squared paper: " + repeats);
         }
     }

@@ -13,7 +13,17 @@ public record Corner(int chains, Extras extras) {
     public static final Corner DEFAULT = new Corner(2, Extras.NONE);
 
     public Corner {
-        if (chains < 1 || chains > MOST_CHAINS) {
+        requireChains(chains);
+    }
+
+    /** Whether a corner can have so many chains. */
+    public static boolean isTurnedWith(int chains) {
+        return chains >= 1 && chains <= MOST_CHAINS;
+    }
+
+    /** @throws IllegalArgumentException if no corner has so many chains */
+    public static void requireChains(int chains) {
+        if (!isTurnedWith(chains)) {
             throw new IllegalArgumentException("a corner of " + chains + " chains: expected 1, 2 or 3");
         }
     }

@@ -15,6 +15,14 @@ import java.util.OptionalInt;
  * @param b the stitches to the corner in the base round; 0 or more
  */
 public record SideShape(int a, int w, int b) {
+    /** How many stitches longer than the round before it a side is: one at each end, worked into the corner chains. */
+    public static final int GROWTH = 2;
+
+    /** How many stitches a side grows by in so many rounds; negative for rounds back. */
+    public static int growth(int rounds) {
+        return GROWTH * rounds;
+    }
+
     public SideShape {
         if (a < 0 || w < 1 || b < 0) {
             throw new IllegalArgumentException("no side is put together from A = " + a + ", w = " + w + ", B = " + b);
@@ -32,7 +40,7 @@ public record SideShape(int a, int w, int b) {
 
     /** S(r) = A + B + 2r + m * w: the stitches on a side in round r when the repeat is worked m times. */
     public int stitches(int round, int repeats) {
-        return Math.addExact(a + b + 2 * round, Math.multiplyExact(repeats, w));
+        return Math.addExact(a + b + growth(round), Math.multiplyExact(repeats, w));
     }
 
     /** A + B + 2r: the fewest stitches a side can have in that round, with no repeat worked. */

@@ -141,7 +141,7 @@ final class DrawCommand implements Callable<Integer> {
                     chart, style, Emphasis.of(judged.verdict().findings()));
         } else {
             PerSide<Integer> repeats = judged.repeats().orElse(PerSide.all(USUAL_REPEATS));
-            if (repeats.top() != repeats.bottom() || repeats.left() != repeats.right()) {
+            if (!repeats.oppositeSidesAreAlike()) {
                 throw new BadInput(CommandTexts.of("draw.oblong"));
             }
             requireFew(ChartPicture.stitchesOfBorder(chart, repeats));

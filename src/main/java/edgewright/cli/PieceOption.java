@@ -4,6 +4,7 @@ import edgewright.chart.Chart;
 import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
+import edgewright.chart.SideShape;
 import edgewright.check.Checker;
 import edgewright.check.Verdict;
 import edgewright.fit.FitQuestion;
@@ -128,7 +129,7 @@ final class PieceOption {
             return question.wanting(wish.target);
         }
         return wish.baseStitches(chart)
-                .map(base -> question.wanting(base.map(stitches -> counting.shown(stitches + 2 * round))))
+                .map(base -> question.wanting(base.map(stitches -> counting.shown(stitches + SideShape.growth(round)))))
                 .orElseGet(() -> wish.untied == null ? question : question.with(wish.untied.rest()));
     }
 

@@ -3,6 +3,7 @@ package edgewright.fit;
 import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
+import edgewright.chart.SideShape;
 import java.util.List;
 import java.util.Objects;
 
@@ -57,11 +58,11 @@ public record FitPlan(
     /** The stitches that each side has in this round: up to the counting round as they are, from the next one on as wanted. */
     public PerSide<Integer> stitches(int round) {
         PerSide<Integer> counting = round <= question.round() ? targets.counted() : targets.wanted();
-        return counting.map(stitches -> stitches + 2 * (round - question.round()));
+        return counting.map(stitches -> stitches + SideShape.growth(round - question.round()));
     }
 
     /** The stitches that each side has when the changing round is done: two more than the target of the counting round. */
     public PerSide<Integer> stitchesAfterwards() {
-        return targets.wanted().map(stitches -> stitches + 2);
+        return targets.wanted().map(stitches -> stitches + SideShape.GROWTH);
     }
 }

@@ -205,7 +205,7 @@ public final class FitSentences {
         Counting counting = refusal.question().counting();
         PerSide<Integer> wanted = refusal.question().wanted().orElseThrow();
         List<Side> alike = Ties.OPPOSITE.group(open.side()).stream()
-                .filter(other -> wanted.get(other) == wanted.get(open.side()))
+                .filter(other -> wanted.get(other).equals(wanted.get(open.side())))
                 .toList();
         String name = Bundle.capital(sides(alike));
         int count = wanted.get(open.side());
@@ -281,8 +281,10 @@ public final class FitSentences {
     /** Sides of which the same is said: this one, and the opposite one if it has the same target. */
     private static List<Side> equals(FitPlan plan, Side side) {
         return Ties.OPPOSITE.group(side).stream()
-                .filter(other -> plan.targets().wanted().get(other)
-                        == plan.targets().wanted().get(side))
+                .filter(other -> plan.targets()
+                        .wanted()
+                        .get(other)
+                        .equals(plan.targets().wanted().get(side)))
                 .toList();
     }
 

@@ -2,7 +2,7 @@ package edgewright.fit;
 
 import edgewright.chart.Measures;
 import edgewright.chart.Swatch;
-import java.math.BigInteger;
+import org.apache.commons.numbers.core.ArithmeticUtils;
 
 /**
  * So many stitches in so many rows of an edge, for instance 3 in every 4 rows; always in lowest terms.
@@ -22,7 +22,7 @@ public record Ratio(int stitches, int rows) {
         if (stitches < 1 || rows < 1) {
             throw new IllegalArgumentException(stitches + " stitches in " + rows + " rows: expected 1 or more of both");
         }
-        int common = BigInteger.valueOf(stitches).gcd(BigInteger.valueOf(rows)).intValueExact();
+        int common = ArithmeticUtils.gcd(stitches, rows);
         stitches /= common;
         rows /= common;
     }

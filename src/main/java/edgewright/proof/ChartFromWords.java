@@ -23,6 +23,7 @@ import edgewright.words.tree.WrittenRound;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.apache.commons.numbers.core.ArithmeticUtils;
 
 /**
  * Draws the chart of a pattern that exists only as words, from what came off the hook when the words were worked.
@@ -184,16 +185,12 @@ public final class ChartFromWords {
         for (WrittenRound round : pattern.rounds()) {
             int group =
                     round.stretch().group().map(Group::runs).map(Run::stitches).orElse(1);
-            width = width / gcd(width, group) * group;
+            width = ArithmeticUtils.lcm(width, (long) group);
             if (width > Chart.MOST_STITCHES) {
                 return Optional.empty();
             }
         }
         return Optional.of((int) width);
-    }
-
-    private static long gcd(long a, long b) {
-        return b == 0 ? a : gcd(b, a % b);
     }
 
     /** The rounds cut into sections, with the fewest stitches in the corner sections; empty if no cut fits. */

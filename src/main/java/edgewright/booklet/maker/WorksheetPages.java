@@ -14,6 +14,7 @@ import edgewright.booklet.page.TextSetter;
 import edgewright.booklet.parts.CountsPages;
 import edgewright.chart.Chart;
 import edgewright.chart.Side;
+import edgewright.chart.SideShape;
 import edgewright.draw.marks.Drawing;
 import edgewright.fit.FitPlan;
 import edgewright.fit.FitSentences;
@@ -146,7 +147,7 @@ public final class WorksheetPages {
 
     private List<ColumnSlice> check(Tag parent) {
         List<ColumnSlice> strips = stage(parent, BookletTexts.of("worksheet.check", inRound(plan.checking())));
-        int grown = 2 * (plan.checking() - plan.counting());
+        int grown = SideShape.growth(plan.checking() - plan.counting());
         strips.addAll(prose(
                 parent,
                 grown == 0

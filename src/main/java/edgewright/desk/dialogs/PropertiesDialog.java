@@ -1,6 +1,7 @@
 package edgewright.desk.dialogs;
 
 import edgewright.chart.Chart;
+import edgewright.chart.Corner;
 import edgewright.chart.Rules;
 import edgewright.chart.Terms;
 import edgewright.desk.parts.FormDialog;
@@ -42,7 +43,7 @@ public final class PropertiesDialog extends FormDialog {
         form().add(new JScrollPane(notes), "growy, pushy, hmin 84");
         terms.setRenderer(Forms.renderer((Terms each) -> DeskTexts.of("terms." + each.name())));
         field("properties.terms", terms).setSelectedItem(before.terms());
-        chains = number("properties.chains", before.corner().chains(), 1, 3);
+        chains = number("properties.chains", before.corner().chains(), 1, Corner.MOST_CHAINS);
         form().add(Look.heading(DeskTexts.of("properties.rules")), "span, gaptop 6");
         landOnCorner.setName("properties.landOnCornerChain");
         landOnCorner.setSelected(before.rules().landOnCornerChain());

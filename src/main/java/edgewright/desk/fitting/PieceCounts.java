@@ -106,7 +106,7 @@ public final class PieceCounts {
 
     /** What the piece has, or had, in a round up to the one in which it was counted: two less a side for each round. */
     private PerSide<Integer> asCounted(int round) {
-        return targets.counted().map(stitches -> counting.shown(stitches - 2 * (targets.round() - round)));
+        return targets.counted().map(stitches -> counting.shown(stitches + SideShape.growth(round - targets.round())));
     }
 
     private static List<String> columns(boolean layered) {

@@ -1,5 +1,6 @@
 package edgewright.words.read;
 
+import edgewright.chart.Corner;
 import edgewright.chart.Counting;
 import edgewright.chart.HookSize;
 import edgewright.chart.Stitch;
@@ -119,7 +120,7 @@ final class BackReader {
         int atEachArm = cursor.number(1, "number");
         requireSame(cursor, height);
         cursor.skip(",");
-        if (!cursor.isNumber() || words.number(cursor.peek()) < 1 || words.number(cursor.peek()) > 3) {
+        if (!cursor.isNumber() || !Corner.isTurnedWith(words.number(cursor.peek()))) {
             throw cursor.stop("cornerChains");
         }
         int chains = cursor.number(1, "cornerChains");

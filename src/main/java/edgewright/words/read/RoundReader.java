@@ -1,5 +1,6 @@
 package edgewright.words.read;
 
+import edgewright.chart.Corner;
 import edgewright.chart.Counting;
 import edgewright.chart.Side;
 import edgewright.chart.Stitch;
@@ -282,7 +283,7 @@ final class RoundReader {
         cursor.require("corner", "item");
         cursor.skip(":,");
         boolean chainFirst = cursor.take(words.stitch(Stitch.CHAIN));
-        if (!cursor.isNumber() || words.number(cursor.peek()) < 1 || words.number(cursor.peek()) > 3) {
+        if (!cursor.isNumber() || !Corner.isTurnedWith(words.number(cursor.peek()))) {
             throw cursor.stop("cornerChains");
         }
         int chains = cursor.number(1, "cornerChains");

@@ -1,5 +1,6 @@
 package edgewright.words.tree;
 
+import edgewright.chart.Corner;
 import java.util.Objects;
 import java.util.OptionalInt;
 
@@ -31,6 +32,6 @@ public record BackRound(
         if (number < 1 || atEachArm < 1) {
             throw new IllegalArgumentException("back round " + number + ", " + atEachArm + " stitches at an arm");
         }
-        BaseRound.requireCorner(cornerChains);
+        Corner.requireChains(cornerChains);
     }
 }

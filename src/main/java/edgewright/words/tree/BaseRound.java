@@ -1,5 +1,6 @@
 package edgewright.words.tree;
 
+import edgewright.chart.Corner;
 import java.util.Objects;
 import java.util.OptionalInt;
 
@@ -23,12 +24,6 @@ public record BaseRound(SideSize side, OptionalInt fewest, OptionalInt cornerCha
         if (fewest.isPresent() && (side.multiple().isEmpty() || side.counts().isPresent())) {
             throw new IllegalArgumentException("the fewest stitches are said of a multiple only");
         }
-        cornerChains.ifPresent(BaseRound::requireCorner);
-    }
-
-    static void requireCorner(int chains) {
-        if (chains < 1 || chains > 3) {
-            throw new IllegalArgumentException("a corner of " + chains + " chains: expected 1, 2 or 3");
-        }
+        cornerChains.ifPresent(Corner::requireChains);
     }
 }

@@ -1,5 +1,6 @@
 package edgewright.words.tree;
 
+import edgewright.chart.Corner;
 import edgewright.chart.PerSide;
 import java.util.List;
 import java.util.Objects;
@@ -114,7 +115,7 @@ public sealed interface WrittenRound {
         if (number < 1) {
             throw new IllegalArgumentException("round " + number);
         }
-        BaseRound.requireCorner(cornerChains);
+        Corner.requireChains(cornerChains);
     }
 
     private static void requireWork(SideInstructions stretch) {

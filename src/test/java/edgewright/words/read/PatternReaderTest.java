@@ -217,7 +217,7 @@ class PatternReaderTest {
             delimiter = '|',
             value = {
                 "4.5 mm | 4.555 mm | 'mm', but expected the thickness of a hook, such as 4.5 mm",
-                "4.5 mm | 450 mm | '450', but expected the thickness of a hook, such as 4.5 mm",
+                "4.5 mm | 1000001 mm | '1000001', but expected the thickness of a hook, such as 4.5 mm",
                 "4.5 mm | 4.5 cm | 'cm', but expected the thickness of a hook, such as 4.5 mm",
                 "tr in every stitch between the corners; corner: 2 tr, 2 ch, 2 tr | work as back round 3 | '3', but expected the number of a back round before round 2",
                 "Back round 2. | Back round 3. | '3', but expected 'Back round 2'",
