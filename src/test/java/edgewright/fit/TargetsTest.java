@@ -123,7 +123,7 @@ class TargetsTest {
     private static PerSide<Integer> best(
             List<PerSide<Integer>> all, PerSide<Integer> counted, boolean tied, Side one, Side other) {
         return all.stream()
-                .filter(way -> !tied || way.get(one) == way.get(other))
+                .filter(way -> !tied || way.get(one).equals(way.get(other)))
                 .min(Comparator.comparingInt((PerSide<Integer> way) -> Math.abs(way.get(one) - counted.get(one))
                                 + Math.abs(way.get(other) - counted.get(other)))
                         .thenComparingInt(way -> -way.get(one) - way.get(other)))

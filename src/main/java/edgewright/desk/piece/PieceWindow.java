@@ -136,15 +136,7 @@ public final class PieceWindow extends JDialog {
         above.add(roundLabel);
         above.add(round, "wmin 90");
         above.add(counting, "wmin 90");
-        front.add(Forms.label("piece.front", frontCounts));
-        frontCounts.setName("piece.front");
-        front.add(frontCounts, "wmin 120");
-        frontRound.setName("piece.frontRound");
-        frontRound.getAccessibleContext().setAccessibleName(DeskTexts.of("piece.front.round"));
-        frontRound.setRenderer(Forms.renderer((Integer in) -> PieceTexts.round(in)));
-        frontRound.addActionListener(event -> countFront());
-        front.add(frontRound, "wmin 90");
-        onTyping(this::countFront, frontCounts);
+        layOutFront();
         above.add(front, "newline, span");
         JTextField stitches = number("piece.ratio.stitches", piece.ratioStitches());
         JTextField rows = number("piece.ratio.rows", piece.ratioRows());
@@ -215,6 +207,19 @@ public final class PieceWindow extends JDialog {
         JTextField field = new JTextField(value);
         field.setName(name);
         return field;
+    }
+
+    /** What was counted on the front of a double border. */
+    private void layOutFront() {
+        front.add(Forms.label("piece.front", frontCounts));
+        frontCounts.setName("piece.front");
+        front.add(frontCounts, "wmin 120");
+        frontRound.setName("piece.frontRound");
+        frontRound.getAccessibleContext().setAccessibleName(DeskTexts.of("piece.front.round"));
+        frontRound.setRenderer(Forms.renderer((Integer in) -> PieceTexts.round(in)));
+        frontRound.addActionListener(event -> countFront());
+        front.add(frontRound, "wmin 90");
+        onTyping(this::countFront, frontCounts);
     }
 
     private void countFront() {
