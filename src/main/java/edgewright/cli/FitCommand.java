@@ -153,8 +153,8 @@ final class FitCommand implements Callable<Integer> {
         }
         return back(chart)
                 .repeats(front.round, front.counts, counting)
-                .orElseThrow(
-                        () -> new BadInput(CommandTexts.of("fit.frontOpen", CommandTexts.name(file), String.valueOf(front.round))));
+                .orElseThrow(() -> new BadInput(
+                        CommandTexts.of("fit.frontOpen", CommandTexts.name(file), String.valueOf(front.round))));
     }
 
     /** The round of the front that has the counts of the round of the back that was counted. */

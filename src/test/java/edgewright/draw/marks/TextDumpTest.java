@@ -25,7 +25,7 @@ class TextDumpTest {
             """);
 
     private static String golden(String name) throws IOException {
-        try (InputStream file = TextDumpTest.class.getResourceAsStream(name)) {
+        try (InputStream file = TextDumpTest.class.getResourceAsStream("/edgewright/draw/" + name)) {
             return new String(file.readAllBytes(), StandardCharsets.UTF_8);
         }
     }

@@ -381,7 +381,7 @@ class PatternWriterTest {
     }
 
     private static String golden(String name) throws Exception {
-        try (InputStream in = PatternWriterTest.class.getResourceAsStream(name)) {
+        try (InputStream in = PatternWriterTest.class.getResourceAsStream("/edgewright/words/" + name)) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         }
     }
