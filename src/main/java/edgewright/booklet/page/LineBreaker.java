@@ -133,7 +133,7 @@ public final class LineBreaker {
             line = rest.text();
         }
 
-        public List<String> lines() {
+        List<String> lines() {
             List<String> lines = new ArrayList<>(full);
             lines.add(line);
             return List.copyOf(lines);

@@ -15,7 +15,6 @@ import java.awt.event.ComponentEvent;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
@@ -24,7 +23,7 @@ import net.miginfocom.swing.MigLayout;
 /** The tray above the chart: the stitch to work, the layers to see, the turn and the size. */
 public final class ToolTray extends JPanel {
     /** The stitches in the order in which they are offered: the one that makes the pattern first. */
-    public static final Stitch[] ORDER = {Stitch.LONG, Stitch.BACK_LOOP, Stitch.PLAIN, Stitch.CHAIN};
+    public static final List<Stitch> ORDER = List.of(Stitch.LONG, Stitch.BACK_LOOP, Stitch.PLAIN, Stitch.CHAIN);
 
     private final transient Workbench bench;
     private final transient ChartView view;
@@ -66,7 +65,7 @@ public final class ToolTray extends JPanel {
             button.setIconTextGap(6);
             stitches.put(stitch, button);
         }
-        List<JToggleButton> buttons = Stream.of(ORDER).map(stitches::get).toList();
+        List<JToggleButton> buttons = ORDER.stream().map(stitches::get).toList();
         Forms.oneOf(buttons);
         return buttons.toArray(Component[]::new);
     }
