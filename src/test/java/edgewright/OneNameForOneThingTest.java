@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Properties;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
@@ -113,7 +114,7 @@ class OneNameForOneThingTest {
         assertThat(meanings("terms_US", "yarn round hook")).isEmpty();
     }
 
-    private static TreeSet<String> meanings(String terms, String words) throws IOException {
+    private static Set<String> meanings(String terms, String words) throws IOException {
         TreeSet<String> keys = new TreeSet<>();
         bundle(RESOURCES.resolve("words/" + terms + ".properties")).forEach((key, text) -> {
             if (text.contains(words)) {
