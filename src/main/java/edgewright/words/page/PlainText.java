@@ -43,7 +43,7 @@ public final class PlainText implements TextBlockPrinter {
     /**
      * Versions of one pattern after one another, each under its own heading; the last line ends with a line feed.
      *
-     * @param versions of one chart, at least one; one alone is printed as {@link #of(WrittenPattern)} prints it
+     * @param versions of one chart, at least one; one alone is printed as {@link #of(PatternText)} prints it
      */
     public static String of(List<TermsVersion> versions) {
         if (versions.size() == 1) {
