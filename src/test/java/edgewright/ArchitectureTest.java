@@ -11,16 +11,25 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchRule;
 import java.io.IOException;
+import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import javax.tools.JavaFileObject;
+import javax.tools.SimpleJavaFileObject;
+import javax.tools.ToolProvider;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** Holds the program to the tables of DEVELOPERS.md, and to the laws that stand under them. */
 class ArchitectureTest {
@@ -77,6 +86,68 @@ class ArchitectureTest {
                                 + " desk.jobs, desk.canvas, desk.panes, desk.dialogs, desk.piece, desk.yarn, desk.guide,"
                                 + " desk.output may: the core must run, and be tested, where there is no screen; so must"
                                 + " the state of the desk");
+    }
+
+    /** A class is built into each room that reaches for every package which the table does not open to that room. */
+    @Test
+    void everyForbiddenArrowOutOfEveryRoomIsRefused(@TempDir Path folder) throws IOException {
+        List<String> rooms =
+                law.packages().stream().filter(name -> name.contains(".")).toList();
+        List<JavaFileObject> offenders = new ArrayList<>();
+        for (String room : rooms) {
+            String fields = forbiddenTo(room).stream()
+                    .map(used -> used.getName() + " " + used.getName().replace('.', '_') + ";\n")
+                    .collect(Collectors.joining());
+            offenders.add(new OffendingSource(
+                    room, "package edgewright." + room + ";\nclass ReachesTooFar {\n" + fields + "}\n"));
+        }
+        List<String> options = List.of("-proc:none", "-cp", System.getProperty("java.class.path"), "-d", "" + folder);
+        assertThat(ToolProvider.getSystemJavaCompiler()
+                        .getTask(null, null, null, options, null, offenders)
+                        .call())
+                .isTrue();
+        JavaClasses built = new ClassFileImporter().importPath(folder);
+        for (String room : rooms) {
+            List<String> expected =
+                    forbiddenTo(room).stream().map(JavaClass::getName).sorted().toList();
+            assertThat(expected).as(room).hasSizeGreaterThan(5);
+            assertThat(objections(built.get("edgewright." + room + ".ReachesTooFar"))
+                            .map(said -> said.replaceAll(".* uses (\\S+), but .*", "$1")))
+                    .containsExactlyElementsOf(expected);
+        }
+    }
+
+    /** A public class of each package that the table does not open to this room. */
+    private static List<JavaClass> forbiddenTo(String room) {
+        List<String> open = law.openTo(room);
+        return law.packages().stream()
+                .filter(name -> !name.equals(room) && !open.contains(name))
+                .flatMap(name -> program.stream()
+                        .filter(found -> found.getPackageName().equals(packageName(name)))
+                        .filter(found -> found.getModifiers().contains(JavaModifier.PUBLIC) && !found.isNestedClass())
+                        .filter(found -> !open.contains(name + "." + found.getSimpleName()))
+                        .min(Comparator.comparing(JavaClass::getName))
+                        .stream())
+                .toList();
+    }
+
+    private static String packageName(String name) {
+        return name.equals("edgewright") ? name : "edgewright." + name;
+    }
+
+    /** A source of a class that breaks the law. */
+    private static final class OffendingSource extends SimpleJavaFileObject {
+        private final String code;
+
+        OffendingSource(String room, String code) {
+            super(URI.create("string:///" + room.replace('.', '/') + "/ReachesTooFar.java"), Kind.SOURCE);
+            this.code = code;
+        }
+
+        @Override
+        public CharSequence getCharContent(boolean ignoreEncodingErrors) {
+            return code;
+        }
     }
 
     @Test

@@ -73,6 +73,11 @@ final class PackageLaw {
         return ours.keySet();
     }
 
+    /** What the row of this package opens to it: packages, rooms and classes. */
+    List<String> openTo(String name) {
+        return ours.get(name).mayUse();
+    }
+
     /**
      * What the law has against one class using another.
      *
