@@ -78,13 +78,13 @@ public final class RoundsPane extends JPanel {
     }
 
     private JPanel countingLine(ChartView view) {
-        JPanel line = new JPanel(new MigLayout("insets 0, gap 6", "[][60:84:84][][60:84:84][grow]"));
+        JPanel line = new JPanel(new MigLayout("insets 0, gap 6", "[grow][60:84:84]"));
         line.setOpaque(false);
         SizeSpinners size = new SizeSpinners(view, "repeats", "repeatsUpright");
         size.level().setToolTipText(DeskTexts.of("rounds.repeats.tip"));
         size.upright().setToolTipText(DeskTexts.of("rounds.repeats.tip"));
         line.add(Forms.label("rounds.repeats", size.level()));
-        line.add(size.level(), "growx");
+        line.add(size.level(), "growx, wrap");
         line.add(Forms.label("rounds.repeatsUpright", size.upright()));
         line.add(size.upright(), "growx, wrap");
         JComboBox<Counting> counting = new JComboBox<>(Counting.values());
