@@ -137,7 +137,7 @@ class OneNameForOneThingTest {
                     bundle(file).forEach((key, text) -> texts.put(place + key, text));
                 } else if (name.endsWith(".ftl")) {
                     messages(file).forEach((key, text) -> texts.put(name.replace(".ftl", " ") + key, text));
-                } else if (name.startsWith("check/rules/")) {
+                } else if (name.contains("/check/rules/")) {
                     texts.put(name.replace(".txt", ""), Files.readString(file).replaceFirst("^law:", ""));
                 }
             }

@@ -75,7 +75,7 @@ public final class PatternPages {
      */
     public List<ColumnSlice> strips() {
         PatternText words = PatternWriter.write(chart, options.words(draft));
-        DraftPages findings = new DraftPages(verdict);
+        DraftPages findings = new DraftPages(verdict, options.language());
         announceRounds(words);
         if (draft) {
             body.addAll(findings.set(setter, section(root), new Anchor(BookletTexts.of("draft.heading"), 1)));

@@ -54,7 +54,7 @@ public record HookSize(int hundredthsMm) implements Comparable<HookSize> {
         return Integer.compare(hundredthsMm, other.hundredthsMm);
     }
 
-    /** Millimetres with no more digits than are needed, such as {@code 4.5}. */
+    /** Millimetres with no more digits than are needed and a full stop, such as {@code 4.5}. What people read goes by their language. */
     @Override
     public String toString() {
         int whole = hundredthsMm / 100;

@@ -1,5 +1,6 @@
 package edgewright.check;
 
+import edgewright.texts.Language;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -11,13 +12,18 @@ import java.util.NoSuchElementException;
 import java.util.regex.Pattern;
 
 /**
- * Every rule with its page. The pages lie in the resources, one text a rule: parts with a name and a colon, as in {@code
- * edgewright/check/rules/covered-loop.txt}.
+ * Every rule with its page. The pages lie in the resources of their language, one text a rule: parts with a name and a colon, as
+ * in {@code edgewright/language/en/check/rules/covered-loop.txt}.
  */
 public final class RuleBook {
     private static final Pattern PART = Pattern.compile("(law|why|source|fails|passes|changes):.*");
 
-    private RuleBook() {}
+    private final Language language;
+
+    /** The pages in that language. */
+    public RuleBook(Language language) {
+        this.language = language;
+    }
 
     /** All rules, sorted by id. */
     public static List<RuleEntry> all() {
@@ -31,7 +37,7 @@ public final class RuleBook {
      *
      * @throws NoSuchElementException if there is no rule with that id
      */
-    public static RulePage page(String id) {
+    public RulePage page(String id) {
         Rule<?> rule = AllRules.BY_ID.stream()
                 .filter(candidate -> candidate.id().equals(id))
                 .findFirst()
@@ -40,7 +46,7 @@ public final class RuleBook {
         return new RulePage(
                 id,
                 rule.severity(),
-                FindingSentences.english().title(id),
+                new FindingSentences(language).title(id),
                 part(parts, "law", id),
                 part(parts, "why", id),
                 part(parts, "source", id),
@@ -49,8 +55,8 @@ public final class RuleBook {
                 Integer.parseInt(part(parts, "changes", id)));
     }
 
-    private static String text(String id) {
-        String name = "rules/" + id + ".txt";
+    private String text(String id) {
+        String name = "/edgewright/language/" + language.tag() + "/check/rules/" + id + ".txt";
         try (InputStream page = RuleBook.class.getResourceAsStream(name)) {
             if (page == null) {
                 throw new IllegalStateException("the rule book has no page " + name);

@@ -1,100 +1,116 @@
 package edgewright.check;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.count;
+import static edgewright.texts.Arg.number;
+
 import edgewright.chart.SideShape;
+import edgewright.texts.Messages;
 
 /** The sentence of each kind of violation: what is wrong and why hands cannot do it. */
 final class ViolationSentences implements Violation.Visitor<String> {
-    private final FindingSentences sentences;
+    private final Messages says;
 
-    ViolationSentences(FindingSentences sentences) {
-        this.sentences = sentences;
+    ViolationSentences(Messages says) {
+        this.says = says;
     }
 
     @Override
     public String noRoundBelow(Violation.NoRoundBelow violation) {
-        return sentences.text("rule.no-round-below");
+        return says.text("rule-no-round-below");
     }
 
     @Override
     public String pastCorner(Violation.PastCorner violation) {
-        return sentences.text("rule.past-corner", sentences.of(violation.corner()));
+        return says.text("rule-past-corner", arg("corner", FindingSentences.of(says, violation.corner())));
     }
 
     @Override
     public String coveredLoop(Violation.CoveredLoop violation) {
-        return sentences.text("rule.covered-loop", below(violation));
+        return says.text("rule-covered-loop", number("below", below(violation)));
     }
 
     @Override
     public String usedLoop(Violation.UsedLoop violation) {
-        return sentences.text("rule.used-loop", below(violation), twoBelow(violation));
+        return says.text("rule-used-loop", number("below", below(violation)), number("twoBelow", twoBelow(violation)));
     }
 
     @Override
     public String landsOnLong(Violation.LandsOnLong violation) {
-        return sentences.text("rule.lands-on-long", twoBelow(violation));
+        return says.text("rule-lands-on-long", number("twoBelow", twoBelow(violation)));
     }
 
     @Override
     public String landsOnChain(Violation.LandsOnChain violation) {
-        return sentences.text("rule.lands-on-chain", twoBelow(violation));
+        return says.text("rule-lands-on-chain", number("twoBelow", twoBelow(violation)));
     }
 
     @Override
     public String landsOnCornerChain(Violation.LandsOnCornerChain violation) {
-        return sentences.text("rule.lands-on-corner-chain", sentences.of(violation.corner()), twoBelow(violation));
+        return says.text(
+                "rule-lands-on-corner-chain",
+                arg("corner", FindingSentences.of(says, violation.corner())),
+                number("twoBelow", twoBelow(violation)));
     }
 
     @Override
     public String chainAtCorner(Violation.ChainAtCorner violation) {
-        return sentences.text("rule.chain-at-corner", sentences.of(violation.corner()));
+        return says.text("rule-chain-at-corner", arg("corner", FindingSentences.of(says, violation.corner())));
     }
 
     @Override
     public String otherYarn(Violation.OtherYarn violation) {
-        return sentences.text(
-                "rule.other-yarn",
-                sentences.of(violation.own()),
-                twoBelow(violation),
-                sentences.of(violation.landing()));
+        return says.text(
+                "rule-other-yarn",
+                arg("own", FindingSentences.of(says, violation.own())),
+                number("twoBelow", twoBelow(violation)),
+                arg("landing", FindingSentences.of(says, violation.landing())));
     }
 
     @Override
     public String deepGap(Violation.DeepGap violation) {
-        return sentences.text("rule.deep-gap", below(violation));
+        return says.text("rule-deep-gap", number("below", below(violation)));
     }
 
     @Override
     public String unseenLong(Violation.UnseenLong violation) {
-        return sentences.text("rule.unseen-long", below(violation), sentences.of(violation.yarn()));
+        return says.text(
+                "rule-unseen-long",
+                number("below", below(violation)),
+                arg("yarn", FindingSentences.of(says, violation.yarn())));
     }
 
     @Override
     public String looseRun(Violation.LooseRun violation) {
-        return sentences.text("rule.loose-run", violation.length().orElse(0), violation.allowed());
+        return says.text(
+                "rule-loose-run", count("longs", violation.length().orElse(0)), count("allowed", violation.allowed()));
     }
 
     @Override
     public String raggedSection(Violation.RaggedSection violation) {
-        return sentences.text("rule.ragged-section", violation.length(), violation.expected());
+        return says.text(
+                "rule-ragged-section", count("stitches", violation.length()), count("expected", violation.expected()));
     }
 
     @Override
     public String unclosedSide(Violation.UnclosedSide violation) {
         SideShape shape = violation.shape();
         int stitches = violation.stitches();
-        return sentences.text(
-                "rule.unclosed-side",
-                stitches,
-                shape.w(),
-                shape.fewestStitches(0),
-                shape.toLose(0, stitches).orElse(0),
-                shape.toAdd(0, stitches));
+        return says.text(
+                "rule-unclosed-side",
+                count("stitches", stitches),
+                count("multiple", shape.w()),
+                count("plus", shape.fewestStitches(0)),
+                count("tooMany", shape.toLose(0, stitches).orElse(0)),
+                count("tooFew", shape.toAdd(0, stitches)));
     }
 
     @Override
     public String lowContrast(Violation.LowContrast violation) {
-        return sentences.text("rule.low-contrast", sentences.of(violation.inner()), sentences.of(violation.outer()));
+        return says.text(
+                "rule-low-contrast",
+                arg("inner", FindingSentences.of(says, violation.inner())),
+                arg("outer", FindingSentences.of(says, violation.outer())));
     }
 
     private static int below(Violation.OfStitch violation) {

@@ -5,6 +5,7 @@ import edgewright.file.ChartFiles;
 import edgewright.file.Problem;
 import edgewright.file.ProblemSentences;
 import edgewright.file.ReadResult;
+import edgewright.texts.Language;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -19,13 +20,13 @@ final class ChartInput {
      *
      * @throws BadInput if the file is not a chart
      */
-    static Chart read(Path file) {
+    static Chart read(Path file, Language language) {
         ReadResult result = ChartFiles.read(file);
         if (result instanceof ReadResult.Read read) {
             return read.chart();
         }
         List<Problem> problems = ((ReadResult.Problems) result).problems();
-        String line = ProblemSentences.of(file, problems.get(0));
+        String line = new ProblemSentences(language).of(file, problems.get(0));
         throw new BadInput(problems.size() == 1 ? line : CommandTexts.of("first.of", line, problems.size()));
     }
 

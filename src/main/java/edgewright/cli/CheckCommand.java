@@ -47,15 +47,15 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Terminal terminal = root.terminal();
-        FindingsText text = new FindingsText(terminal.out(), terminal.colours());
+        FindingsText text = new FindingsText(terminal);
         List<CheckedChart> checked = new ArrayList<>();
         int status = ExitStatus.DONE;
         for (Path file : charts) {
             try {
-                Verdict verdict = check(ChartInput.read(file));
+                Verdict verdict = check(ChartInput.read(file, terminal.language()));
                 status = Math.max(status, verdict.hasErrors() ? ExitStatus.NO : ExitStatus.DONE);
                 if (json) {
-                    checked.add(answer(file, verdict));
+                    checked.add(answer(file, verdict, new FindingSentences(terminal.language())));
                 } else {
                     text.print(file, verdict);
                 }
@@ -74,8 +74,7 @@ final class CheckCommand implements Callable<Integer> {
         return sides == null ? Checker.check(chart) : Checker.check(chart, sides);
     }
 
-    private static CheckedChart answer(Path file, Verdict verdict) {
-        FindingSentences sentences = FindingSentences.english();
+    private static CheckedChart answer(Path file, Verdict verdict, FindingSentences sentences) {
         return new CheckedChart(
                 file.toString(),
                 verdict.chart().title(),

@@ -95,7 +95,8 @@ final class DrawCommand implements Callable<Integer> {
         if (judged.isEmpty()) {
             return ExitStatus.NO;
         }
-        OutputFile output = new OutputFile(to, judged.get().file(), List.of(SVG, PNG));
+        OutputFile output = new OutputFile(
+                to, judged.get().file(), List.of(SVG, PNG), root.terminal().language());
         if (view == View.CORNER) {
             UnprintedText.inPicture(judged.get().chart(), true)
                     .forEach(text -> terminal.complain(text.sentence(terminal.language())));

@@ -6,6 +6,7 @@ import edgewright.check.FindingSentences;
 import edgewright.check.Remedy;
 import edgewright.check.Severity;
 import edgewright.check.Verdict;
+import edgewright.texts.Language;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.List;
@@ -21,12 +22,22 @@ final class FindingsText {
 
     private final PrintStream to;
     private final Ansi ansi;
-    private final FindingSentences sentences = FindingSentences.english();
+    private final FindingSentences sentences;
 
-    /** @param colours whether the words for severities are coloured */
-    FindingsText(PrintStream to, boolean colours) {
+    /** Where they are what was asked for. */
+    FindingsText(Terminal terminal) {
+        this(terminal.out(), terminal.colours(), terminal.language());
+    }
+
+    private FindingsText(PrintStream to, boolean colours, Language language) {
         this.to = to;
         this.ansi = colours ? Ansi.ON : Ansi.OFF;
+        this.sentences = new FindingSentences(language);
+    }
+
+    /** Where they stand in the way of what was asked for. */
+    static FindingsText inTheWay(Terminal terminal) {
+        return new FindingsText(terminal.err(), false, terminal.language());
     }
 
     /** A line for the chart, then each finding with what helps. */

@@ -101,9 +101,9 @@ final class FitCommand implements Callable<Integer> {
         if (!piece.isCounted()) {
             throw new ParameterException(spec.commandLine(), CommandTexts.of("fit.counted"));
         }
-        Chart chart = ChartInput.read(file);
+        Chart chart = ChartInput.read(file, root.terminal().language());
         Verdict verdict = Checker.check(chart);
-        FindingsText findings = new FindingsText(root.terminal().err(), false);
+        FindingsText findings = FindingsText.inTheWay(root.terminal());
         if (!verdict.judged()) {
             findings.printFirst(file, verdict);
             return ExitStatus.NO;
@@ -113,8 +113,8 @@ final class FitCommand implements Callable<Integer> {
             findings.printSummary(file, verdict);
         }
         List<String> sentences = layer == LayerCounted.BACK
-                ? new BackSentences(back(chart), piece.round()).of(answer)
-                : new FitSentences().of(answer);
+                ? new BackSentences(root.terminal().language(), back(chart), piece.round()).of(answer)
+                : new FitSentences(root.terminal().language()).of(answer);
         if (json) {
             JsonAnswer.print(document(chart, answer, sentences), root.terminal().out());
         } else {
@@ -195,7 +195,7 @@ final class FitCommand implements Callable<Integer> {
 
     private List<String> warnings(Chart chart, FitPlan plan) {
         if (layer == LayerCounted.BACK) {
-            return new BackSentences(back(chart), piece.round()).warnings(plan);
+            return new BackSentences(root.terminal().language(), back(chart), piece.round()).warnings(plan);
         }
         return said(
                 plan,
@@ -204,8 +204,8 @@ final class FitCommand implements Callable<Integer> {
                         .toList());
     }
 
-    private static List<String> said(FitPlan plan, List<FitWarning> warnings) {
-        FitSentences says = new FitSentences();
+    private List<String> said(FitPlan plan, List<FitWarning> warnings) {
+        FitSentences says = new FitSentences(root.terminal().language());
         return warnings.stream()
                 .map(warning -> says.of(warning, plan.question()))
                 .toList();

@@ -3,6 +3,7 @@ package edgewright.cli;
 import edgewright.file.FileProblemException;
 import edgewright.file.ProblemSentences;
 import edgewright.file.SafeFile;
+import edgewright.texts.Language;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,12 +13,13 @@ import java.util.Locale;
 /** The file that a command writes: whole or not at all, and never the chart itself. */
 final class OutputFile {
     private final Path file;
+    private final Language language;
 
     /**
      * @param endings those that the file may have, in small letters
      * @throws BadInput if it has another, or is the chart
      */
-    OutputFile(Path file, Path chart, List<String> endings) {
+    OutputFile(Path file, Path chart, List<String> endings, Language language) {
         String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
         if (endings.stream().noneMatch(name::endsWith)) {
             throw new BadInput(CommandTexts.of("output.ending", CommandTexts.name(file), String.join(", ", endings)));
@@ -26,6 +28,7 @@ final class OutputFile {
             throw new BadInput(CommandTexts.of("output.chart", CommandTexts.name(file)));
         }
         this.file = file;
+        this.language = language;
     }
 
     Path path() {
@@ -42,7 +45,7 @@ final class OutputFile {
         try {
             SafeFile.write(file, content);
         } catch (FileProblemException e) {
-            throw new BadInput(ProblemSentences.of(file, e.problem()));
+            throw new BadInput(new ProblemSentences(language).of(file, e.problem()));
         }
     }
 

@@ -55,7 +55,8 @@ final class PublishCommand implements Callable<Integer> {
             return ExitStatus.NO;
         }
         ChartArgument.Judged judged = given.get();
-        OutputFile output = new OutputFile(to, judged.file(), List.of(".pdf"));
+        OutputFile output = new OutputFile(
+                to, judged.file(), List.of(".pdf"), root.terminal().language());
         BookletOptions options = new BookletOptions(
                 appearance.appearance(),
                 new WordingChoice(wording.terms(judged.chart()), wording.counting(), wording.hand(), judged.size()),

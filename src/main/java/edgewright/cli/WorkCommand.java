@@ -97,10 +97,10 @@ final class WorkCommand implements Callable<Integer> {
         if (to != null) {
             throw usage("work.toWithChart");
         }
-        Chart chart = ChartInput.read(file);
+        Chart chart = ChartInput.read(file, root.terminal().language());
         Verdict verdict = piece.check(chart);
         if (verdict.hasErrors()) {
-            new FindingsText(root.terminal().err(), false).printFirst(file, verdict);
+            FindingsText.inTheWay(root.terminal()).printFirst(file, verdict);
             return ExitStatus.NO;
         }
         if (piece.isCounted()) {
@@ -135,7 +135,8 @@ final class WorkCommand implements Callable<Integer> {
     }
 
     private int draw(ProofResult.Agrees worked) {
-        OutputFile output = new OutputFile(to, from, List.of(ChartFiles.ENDING));
+        OutputFile output = new OutputFile(
+                to, from, List.of(ChartFiles.ENDING), root.terminal().language());
         Answer answer = ChartFromWords.of(worked.pattern(), worked.worked());
         if (answer instanceof Answer.NotOneChart not) {
             String key = switch (not.why()) {
@@ -157,7 +158,7 @@ final class WorkCommand implements Callable<Integer> {
         try {
             ChartFiles.write(output.path(), ((Answer.Drawn) answer).chart());
         } catch (FileProblemException e) {
-            throw new BadInput(ProblemSentences.of(to, e.problem()));
+            throw new BadInput(new ProblemSentences(root.terminal().language()).of(to, e.problem()));
         }
         return ExitStatus.DONE;
     }
@@ -174,23 +175,24 @@ final class WorkCommand implements Callable<Integer> {
         return PlainText.of(PatternWriter.write(chart, options));
     }
 
-    private static String text(Path file) {
+    private String text(Path file) {
         try {
             return TextFile.read(file);
         } catch (FileProblemException e) {
-            throw new BadInput(ProblemSentences.of(file, e.problem()));
+            throw new BadInput(new ProblemSentences(root.terminal().language()).of(file, e.problem()));
         }
     }
 
     /** @param done what is said if all is well; the rounds, the stitches and the base round come into it */
     private int answer(ProofResult result, String done, PerSide<Integer> base) {
+        ProofSentences says = new ProofSentences(root.terminal().language());
         if (result instanceof ProofResult.Unread unread) {
             String source = from == null ? CommandTexts.of("work.freshWords") : CommandTexts.name(from);
-            List<String> sentences = ProofSentences.of(unread);
+            List<String> sentences = says.of(unread);
             String line = CommandTexts.of("work.unread", source, CommandTexts.oneLine(sentences.get(0)));
             throw new BadInput(sentences.size() == 1 ? line : CommandTexts.of("first.of", line, sentences.size()));
         }
-        List<String> problems = ProofSentences.of(result);
+        List<String> problems = says.of(result);
         if (json) {
             JsonAnswer.print(
                     new Worked(

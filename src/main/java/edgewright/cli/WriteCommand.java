@@ -56,7 +56,8 @@ final class WriteCommand implements Callable<Integer> {
             terminal.give(
                     (format == null ? WordsFormat.TEXT : format).write(chart, options, terms, terminal.language()));
         } else {
-            OutputFile output = new OutputFile(to, judged.get().file(), endings());
+            OutputFile output = new OutputFile(
+                    to, judged.get().file(), endings(), root.terminal().language());
             WordsFormat named = WordsFormat.ofName(to.getFileName().toString()).orElseThrow();
             String words = named.write(chart, options, terms, terminal.language());
             output.write(out -> out.write(words.getBytes(StandardCharsets.UTF_8)));

@@ -66,7 +66,7 @@ public final class DeskFrame extends JFrame {
     private final transient ChartView view;
     private final transient DeskActions actions = new DeskActions();
     private final transient Questions asking = new Questions(this);
-    private final transient FindingSentences sentences = FindingSentences.english();
+    private final transient FindingSentences sentences;
     private final transient Jobs jobs;
     private final transient FileCommands files;
     private final transient PublishCommands publishing;
@@ -85,13 +85,14 @@ public final class DeskFrame extends JFrame {
     DeskFrame(Chart first, Settings settings, Language language) {
         this.settings = settings;
         view = new ChartView(settings.counting(), language);
+        sentences = new FindingSentences(language);
         setIconImages(DeskIcon.images());
         setName("desk");
         setDefaultCloseOperation(DO_NOTHING_ON_CLOSE);
         bench = new Workbench(first, Optional.empty());
         status = new StatusLine(bench);
         jobs = new Jobs(status);
-        files = new FileCommands(bench, settings, asking, jobs, status::tell);
+        files = new FileCommands(bench, settings, asking, jobs, status::tell, view.language());
         publishing = new PublishCommands(this, bench, asking, jobs, view, settings);
         proving = new ProofCommands(this, bench, view, jobs);
         guiding = new GuideCommands(this, bench, view);
@@ -320,7 +321,7 @@ public final class DeskFrame extends JFrame {
     }
 
     private void begin() {
-        NewChartDialog dialog = new NewChartDialog(this, view.counting());
+        NewChartDialog dialog = new NewChartDialog(this, view.counting(), view.language());
         if (dialog.ask()) {
             files.begin(dialog.chart());
         }

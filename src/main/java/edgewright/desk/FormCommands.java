@@ -35,7 +35,7 @@ final class FormCommands {
 
     /** Changes the repeat and the corner sections. */
     void reshape() {
-        SideDialog dialog = new SideDialog(owner, bench.chart().shape(), view.counting());
+        SideDialog dialog = new SideDialog(owner, bench.chart().shape(), view.counting(), view.language());
         if (dialog.ask()) {
             ChartCommands.reshape(bench, dialog.shape());
         }

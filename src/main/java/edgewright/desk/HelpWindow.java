@@ -85,7 +85,10 @@ final class HelpWindow extends JDialog {
         list.addListSelectionListener(event -> {
             if (list.getSelectedValue() != null) {
                 TextColumn column = new TextColumn(14, 18, 18);
-                RulePageView.addTo(column, RuleBook.page(list.getSelectedValue().id()), language);
+                RulePageView.addTo(
+                        column,
+                        new RuleBook(language).page(list.getSelectedValue().id()),
+                        language);
                 page.show(column);
             }
         });

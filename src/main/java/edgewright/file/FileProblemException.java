@@ -2,14 +2,17 @@ package edgewright.file;
 
 import java.io.IOException;
 
-/** A file could not be read or written. A file that was there before is as it was. */
+/**
+ * A file could not be read or written. A file that was there before is as it was. The message is for developers; people read
+ * what {@link ProblemSentences} makes of the problem.
+ */
 public final class FileProblemException extends IOException {
     private static final long serialVersionUID = 1;
 
     private final transient Problem problem;
 
     FileProblemException(Problem problem, Throwable cause) {
-        super(ProblemSentences.of(problem), cause);
+        super(problem.toString(), cause);
         this.problem = problem;
     }
 

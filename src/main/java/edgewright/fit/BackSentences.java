@@ -1,8 +1,13 @@
 package edgewright.fit;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.count;
+import static edgewright.texts.Arg.number;
+
 import edgewright.chart.Counting;
 import edgewright.chart.Side;
-import edgewright.texts.Bundle;
+import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -13,8 +18,9 @@ import java.util.stream.Stream;
  * stitches, so nothing is said of these.
  */
 public final class BackSentences {
-    private final Bundle texts = FitTexts.BUNDLE;
-    private final FitSentences front = new FitSentences();
+    private final Messages says;
+    private final FitSentences front;
+    private final FitWords words;
     private final BackLayer layer;
     private final int round;
 
@@ -23,7 +29,10 @@ public final class BackSentences {
      *
      * @throws IllegalArgumentException if the layer has no such round
      */
-    public BackSentences(BackLayer layer, int round) {
+    public BackSentences(Language language, BackLayer layer, int round) {
+        this.says = language.messages("fit");
+        this.front = new FitSentences(language);
+        this.words = new FitWords(language);
         this.layer = layer;
         this.round = layer.round(round).number();
     }
@@ -32,12 +41,12 @@ public final class BackSentences {
     public List<String> of(FitAnswer answer) {
         FitQuestion question = answer.question();
         List<String> said = new ArrayList<>();
-        said.add(texts.text(
-                "back.counted",
-                round,
-                front.way(question.counting()),
-                front.counts(question.counts()),
-                layer.round(round).frontRound()));
+        said.add(says.text(
+                "back-counted",
+                number("round", round),
+                arg("counting", words.way(question.counting())),
+                arg("counts", words.counts(question.counts())),
+                number("front", layer.round(round).frontRound())));
         if (answer instanceof FitPlan plan) {
             plan(plan, said);
         } else {
@@ -57,7 +66,7 @@ public final class BackSentences {
 
     /** In which round of the back layer the changes are made. */
     public String changing() {
-        return texts.text("back.changing", round + 1);
+        return says.text("back-changing", number("round", round + 1));
     }
 
     /** The warnings that hold for a back layer. */
@@ -70,7 +79,7 @@ public final class BackSentences {
 
     private void plan(FitPlan plan, List<String> said) {
         if (plan.isDone()) {
-            said.add(texts.text("plan.done"));
+            said.add(says.text("plan-done"));
         }
         Stream.of(Side.values()).map(side -> front.of(plan, side)).forEach(said::add);
         plan.changes().stream()
@@ -86,12 +95,12 @@ public final class BackSentences {
     private String way(FitPlan plan, Side side) {
         BackStitch stitch = layer.round(round + 1).stitch();
         int stitches = plan.targets().wanted().get(side) + stitch.growth();
-        return texts.text(
-                "back.way",
-                Bundle.capital(texts.text("side." + side)),
-                round + 1,
-                texts.counted("stitches", stitch.atEachArm()),
-                front.steps(plan.change(side), Counting.STITCHES),
-                plan.question().counting().shown(stitches));
+        return says.text(
+                "back-way",
+                arg("side", words.name(side)),
+                number("round", round + 1),
+                arg("arm", words.stitches(stitch.atEachArm())),
+                arg("way", front.steps(plan.change(side), Counting.STITCHES)),
+                count("stitches", plan.question().counting().shown(stitches)));
     }
 }

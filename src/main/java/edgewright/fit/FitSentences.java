@@ -1,23 +1,40 @@
 package edgewright.fit;
 
+import static edgewright.texts.Arg.and;
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.commas;
+import static edgewright.texts.Arg.count;
+import static edgewright.texts.Arg.number;
+import static edgewright.texts.Arg.or;
+
 import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
-import edgewright.texts.Bundle;
+import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 
 /**
- * What is said to a maker about fitting, in sentences from the resource bundle. Every count is shown in the question's way
+ * What is said to a maker about fitting, in sentences from the messages. Every count is shown in the question's way
  * of counting.
  */
 public final class FitSentences {
     /** Blocks that are alike are put in brackets from so many on. */
     private static final int FEWEST_IN_BRACKETS = 3;
 
-    private final Bundle texts = FitTexts.BUNDLE;
+    private final Language language;
+    private final Messages says;
+    private final FitWords words;
+
+    /** The sentences in that language. */
+    public FitSentences(Language language) {
+        this.language = language;
+        this.says = language.messages("fit");
+        this.words = new FitWords(language);
+    }
 
     /** A plan or a refusal in full, one sentence or a few to each element. */
     public List<String> of(FitAnswer answer) {
@@ -29,27 +46,34 @@ public final class FitSentences {
         Counting counting = plan.question().counting();
         SideChange change = plan.change(side);
         int counted = plan.question().counts().get(side);
-        String repeats = repeats(plan.targets().repeats().get(side));
+        String repeats = words.repeats(plan.targets().repeats().get(side));
         if (change.change() == 0) {
-            return texts.text("plan.closes", name(side), counted, repeats);
+            return says.text(
+                    "plan-closes", arg("side", words.name(side)), count("counted", counted), arg("repeats", repeats));
         }
-        String what = texts.counted(
-                change.change() > 0 ? "plan.add" : "plan.lose",
-                change.changes(),
-                Bundle.and(numbers(change, counting)));
+        String what = says.text(
+                change.change() > 0 ? "plan-add" : "plan-lose",
+                count("changes", change.changes()),
+                and("stitches", numbers(change, counting)));
         int wanted = counting.shown(plan.targets().wanted().get(side));
-        return texts.text("plan.change", name(side), counted, wanted, repeats, what);
+        return says.text(
+                "plan-change",
+                arg("side", words.name(side)),
+                count("counted", counted),
+                count("wanted", wanted),
+                arg("repeats", repeats),
+                arg("what", what));
     }
 
     /** The way along a side in the changing round. */
     public String way(FitPlan plan, Side side) {
         Counting counting = plan.question().counting();
-        return texts.text(
-                "way." + counting,
-                name(side),
-                round(plan.changing()),
-                steps(plan.change(side), counting),
-                counting.shown(plan.stitchesAfterwards().get(side)));
+        return says.text(
+                counting == Counting.STITCHES ? "way-STITCHES" : "way-WITH_CHAINS",
+                arg("side", words.name(side)),
+                arg("round", words.round(plan.changing())),
+                arg("way", steps(plan.change(side), counting)),
+                count("stitches", counting.shown(plan.stitchesAfterwards().get(side))));
     }
 
     /** The next smaller and the next larger count of a side. */
@@ -60,60 +84,71 @@ public final class FitSentences {
     /** In which rounds the counts are put right, and why in these. */
     public String of(ChangeRounds rounds) {
         if (rounds.counting().isEmpty()) {
-            return texts.text("rounds.base");
+            return says.text("rounds-base");
         }
-        String counting = round(rounds.counting().getAsInt());
-        String changing = round(rounds.changing());
+        String counting = words.round(rounds.counting().getAsInt());
+        String changing = words.round(rounds.changing());
         OptionalInt checking = rounds.checking();
         String when = checking.isPresent()
-                ? texts.text("rounds.plain", counting, changing, round(checking.getAsInt()))
-                : texts.text("rounds.noCheck", counting, changing);
+                ? says.text(
+                        "rounds-plain",
+                        arg("counting", counting),
+                        arg("changing", changing),
+                        arg("checking", words.round(checking.getAsInt())))
+                : says.text("rounds-noCheck", arg("counting", counting), arg("changing", changing));
         return rounds.firstLong().isPresent()
-                ? when + " " + texts.text("rounds.why", rounds.firstLong().getAsInt())
+                ? when + " "
+                        + says.text(
+                                "rounds-why", number("round", rounds.firstLong().getAsInt()))
                 : when;
     }
 
     /** A warning, and what would help. */
     public String of(FitWarning warning, FitQuestion question) {
         if (warning instanceof FitWarning.Crowded crowded) {
-            String what = texts.text(
-                    crowded.change() > 0 ? "warning.crowded.add" : "warning.crowded.lose",
-                    name(crowded.side()),
-                    texts.counted("changes", Math.abs(crowded.change())),
-                    texts.counted("stitches", crowded.stitches()));
+            String what = says.text(
+                    crowded.change() > 0 ? "warning-crowded-add" : "warning-crowded-lose",
+                    arg("side", words.name(crowded.side())),
+                    arg("changes", says.text("changes", count("changes", Math.abs(crowded.change())))),
+                    arg("stitches", words.stitches(crowded.stitches())));
             return withReliefs(what, crowded.reliefs(), question);
         }
         if (warning instanceof FitWarning.LandsAcross across) {
             List<String> where = Stream.of(Side.values())
                     .flatMap(side -> landing(across, side, question.counting()))
                     .toList();
-            return texts.text("warning.landsAcross", across.changing(), Bundle.commas(where));
+            return says.text("warning-landsAcross", number("changing", across.changing()), commas("where", where));
         }
         FitWarning.TooLate late = (FitWarning.TooLate) warning;
-        return texts.text(
-                "warning.tooLate", late.changing(), late.rounds().firstLong().orElseThrow());
+        return says.text(
+                "warning-tooLate",
+                number("changing", late.changing()),
+                number("firstLong", late.rounds().firstLong().orElseThrow()));
     }
 
     /** Why a design does not close on exact counts; empty if it does. */
     public String of(EvenSides closing, FitQuestion question, int repeat) {
         if (closing instanceof EvenSides.TooShort shorts) {
-            List<String> sides = shorts.sides().stream().map(this::side).toList();
-            return texts.text(
-                    "closing.tooShort",
-                    Bundle.commas(sides),
-                    question.counting().shown(shorts.fewest()));
+            List<String> sides = shorts.sides().stream().map(words::side).toList();
+            return says.text(
+                    "closing-tooShort",
+                    commas("sides", sides),
+                    count("fewest", question.counting().shown(shorts.fewest())));
         }
         if (closing instanceof EvenSides.CornersMiss miss) {
-            return texts.text("closing.cornersMiss", texts.counted("stitches", miss.longer()), miss.shorter());
+            return says.text(
+                    "closing-cornersMiss",
+                    arg("longer", words.stitches(miss.longer())),
+                    count("shorter", miss.shorter()));
         }
         if (closing instanceof EvenSides.SidesDiffer differ) {
-            return texts.text(
-                    "closing.sidesDiffer",
-                    name(differ.side()),
-                    side(Side.TOP),
-                    differ.difference(),
-                    repeat,
-                    Bundle.or(differ.widths()));
+            return says.text(
+                    "closing-sidesDiffer",
+                    arg("side", words.name(differ.side())),
+                    arg("other", words.side(Side.TOP)),
+                    count("difference", differ.difference()),
+                    count("repeat", repeat),
+                    or("widths", differ.widths().stream().map(language::count).toList()));
         }
         return "";
     }
@@ -125,7 +160,7 @@ public final class FitSentences {
         plan.objections().forEach(objection -> said.add(of(objection, question)));
         said.add(counted(question));
         if (plan.isDone()) {
-            said.add(texts.text("plan.done"));
+            said.add(says.text("plan-done"));
         }
         for (Side side : Side.values()) {
             said.add(of(plan, side));
@@ -162,23 +197,25 @@ public final class FitSentences {
             open.sides().stream().map(side -> open(open, side)).distinct().forEach(said::add);
         } else if (refusal instanceof FitRefusal.CannotClose cannot) {
             said.add(counted(question));
-            said.add(texts.text(
-                    "refusal.cannotClose." + cannot.cause(),
-                    round(question.round()),
-                    question.wanted().map(this::counts).orElse("")));
+            said.add(says.text(
+                    "refusal-cannotClose-" + cannot.cause(),
+                    arg("round", words.round(question.round())),
+                    arg("counts", question.wanted().map(words::counts).orElse(""))));
             said.add(of(cannot.closing(), question, cannot.repeat()));
-            said.add(texts.text("closing.help." + cannot.cause()));
+            said.add(says.text("closing-help-" + cannot.cause()));
         } else if (refusal instanceof FitRefusal.NoRoom full) {
             said.add(counted(question));
-            said.add(texts.text("refusal.noRoom"));
+            said.add(says.text("refusal-noRoom"));
             full.sides().forEach(side -> said.add(noRoom(full, side)));
-            said.add(withReliefs(texts.text("refusal.noRoom.help"), full.reliefs(), question));
+            said.add(withReliefs(says.text("refusal-noRoom-help"), full.reliefs(), question));
         } else if (refusal instanceof FitRefusal.NotInWords not) {
             said.add(counted(question));
-            said.add(texts.text("refusal.notInWords"));
+            said.add(says.text("refusal-notInWords"));
             if (!not.patterned().isEmpty()) {
-                said.add(texts.counted(
-                        "refusal.notInWords.patterned", not.patterned().size(), Bundle.and(not.patterned())));
+                said.add(says.text(
+                        "refusal-notInWords-patterned",
+                        count("count", not.patterned().size()),
+                        and("rounds", not.patterned())));
             }
             not.across().ifPresent(across -> said.add(of(across, question)));
             said.add(of(not.rounds()));
@@ -190,13 +227,19 @@ public final class FitSentences {
         FitQuestion question = refusal.question();
         Counting counting = question.counting();
         List<String> said = new ArrayList<>();
-        said.add(texts.text(
-                "refusal.tooSmall", round(question.round()), counting.shown(refusal.fewest()), way(counting)));
+        said.add(says.text(
+                "refusal-tooSmall",
+                arg("round", words.round(question.round())),
+                count("fewest", counting.shown(refusal.fewest())),
+                arg("counting", words.way(counting))));
         for (Side side : refusal.sides()) {
-            said.add(texts.text(
-                    "refusal.tooSmall.side", name(side), question.counts().get(side), refusal.missing(side)));
+            said.add(says.text(
+                    "refusal-tooSmall-side",
+                    arg("side", words.name(side)),
+                    count("stitches", question.counts().get(side)),
+                    count("missing", refusal.missing(side))));
         }
-        said.add(texts.text("refusal.tooSmall.help"));
+        said.add(says.text("refusal-tooSmall-help"));
         return said;
     }
 
@@ -207,48 +250,49 @@ public final class FitSentences {
         List<Side> alike = Ties.OPPOSITE.group(open.side()).stream()
                 .filter(other -> wanted.get(other).equals(wanted.get(open.side())))
                 .toList();
-        String name = Bundle.capital(sides(alike));
-        int count = wanted.get(open.side());
+        String name = language.capital(words.sides(alike));
+        int stitches = wanted.get(open.side());
         int larger = counting.shown(open.larger());
         return open.smaller().isPresent()
-                ? texts.text(
-                        "refusal.open",
-                        name,
-                        count,
-                        counting.shown(open.smaller().getAsInt()),
-                        larger)
-                : texts.text("refusal.open.fewest", name, count, larger);
+                ? says.text(
+                        "refusal-open",
+                        arg("sides", name),
+                        count("stitches", stitches),
+                        count("smaller", counting.shown(open.smaller().getAsInt())),
+                        count("larger", larger))
+                : says.text(
+                        "refusal-open-fewest",
+                        arg("sides", name),
+                        count("stitches", stitches),
+                        count("larger", larger));
     }
 
     /** What was counted, in which round and how. */
     public String counted(FitQuestion question) {
-        return texts.text("plan.counted", round(question.round()), way(question.counting()), counts(question.counts()));
-    }
-
-    /** The four sides with their counts, within a sentence. */
-    String counts(PerSide<Integer> counts) {
-        return Bundle.commas(Stream.of(Side.values())
-                .map(side -> texts.text("plan.count", side(side), counts.get(side)))
-                .toList());
+        return says.text(
+                "plan-counted",
+                arg("round", words.round(question.round())),
+                arg("counting", words.way(question.counting())),
+                arg("counts", words.counts(question.counts())));
     }
 
     /** The stitches that two are worked into, or the pairs that are worked together. */
     private List<String> numbers(SideChange change, Counting counting) {
         return change.numbers(counting).stream()
-                .map(number -> change.kind() == CountChange.INCREASE
-                        ? String.valueOf(number)
-                        : texts.text("plan.pair", number, number + 1))
+                .map(stitch -> change.kind() == CountChange.INCREASE
+                        ? String.valueOf(stitch)
+                        : says.text("plan-pair", number("first", stitch), number("second", stitch + 1)))
                 .toList();
     }
 
     private String noRoom(FitRefusal.NoRoom full, Side side) {
         int change = full.targets().change(side);
-        return texts.text(
-                change > 0 ? "refusal.noRoom.add" : "refusal.noRoom.lose",
-                name(side),
-                Math.abs(change),
-                texts.counted("stitches", full.targets().counted().get(side)),
-                full.most(side));
+        return says.text(
+                change > 0 ? "refusal-noRoom-add" : "refusal-noRoom-lose",
+                arg("side", words.name(side)),
+                count("changes", Math.abs(change)),
+                arg("stitches", words.stitches(full.targets().counted().get(side))),
+                count("most", full.most(side)));
     }
 
     private Stream<String> landing(FitWarning.LandsAcross across, Side side, Counting counting) {
@@ -256,10 +300,14 @@ public final class FitSentences {
                 .filter(stitch -> stitch.side() == side)
                 .map(stitch -> SideChange.number(stitch.place(), counting))
                 .toList();
-        String key = numbers.size() == 1 ? "warning.landsAcross.one" : "warning.landsAcross.more";
         return numbers.isEmpty()
                 ? Stream.of()
-                : Stream.of(texts.text(key, across.changing() + 1, side(side), Bundle.and(numbers)));
+                : Stream.of(says.text(
+                        "warning-landsAcross-at",
+                        count("count", numbers.size()),
+                        number("round", across.changing() + 1),
+                        arg("side", words.side(side)),
+                        and("stitches", numbers)));
     }
 
     private String withReliefs(String what, List<TooManyChangesRemedy> reliefs, FitQuestion question) {
@@ -270,12 +318,14 @@ public final class FitSentences {
 
     private String relief(TooManyChangesRemedy relief, FitQuestion question) {
         if (relief instanceof TooManyChangesRemedy.OtherCount other) {
-            return texts.text(
-                    "relief.otherCount",
-                    sides(question.tiesThatHold().group(other.side())),
-                    question.counting().shown(other.stitches()));
+            return says.text(
+                    "relief-otherCount",
+                    arg("sides", words.sides(question.tiesThatHold().group(other.side()))),
+                    count("stitches", question.counting().shown(other.stitches())));
         }
-        return texts.text("relief.untie", sides(Ties.OPPOSITE.group(((TooManyChangesRemedy.Untie) relief).side())));
+        return says.text(
+                "relief-untie",
+                arg("sides", words.sides(Ties.OPPOSITE.group(((TooManyChangesRemedy.Untie) relief).side()))));
     }
 
     /** Sides of which the same is said: this one, and the opposite one if it has the same target. */
@@ -293,53 +343,33 @@ public final class FitSentences {
         Targets targets = plan.targets();
         int larger = counting.shown(targets.larger(sides.get(0)));
         OptionalInt smaller = targets.smaller(sides.get(0));
-        String name = Bundle.capital(sides(sides));
+        String name = language.capital(words.sides(sides));
         return smaller.isPresent()
-                ? texts.text("plan.next", name, counting.shown(smaller.getAsInt()), larger)
-                : texts.text("plan.nextLarger", name, "", larger);
+                ? says.text(
+                        "plan-next",
+                        arg("sides", name),
+                        count("smaller", counting.shown(smaller.getAsInt())),
+                        count("larger", larger))
+                : says.text("plan-nextLarger", arg("sides", name), count("larger", larger));
     }
 
     /** What is worked along a side, from the first block to the last. */
     String steps(SideChange change, Counting counting) {
-        return Bundle.commas(
+        return language.commas(
                 change.blocks(counting).stream().flatMap(this::steps).toList());
     }
 
     private Stream<String> steps(ChangeBlock block) {
         List<String> once = new ArrayList<>();
         if (block.work() > 0) {
-            once.add(texts.text("way.work", block.work()));
+            once.add(says.text("way-work", count("stitches", block.work())));
         }
-        block.change().ifPresent(change -> once.add(texts.text("way." + change)));
+        block.change()
+                .ifPresent(change ->
+                        once.add(says.text(change == CountChange.INCREASE ? "way-INCREASE" : "way-DECREASE")));
         if (block.times() >= FEWEST_IN_BRACKETS) {
-            return Stream.of(texts.text("way.times", Bundle.commas(once), block.times()));
+            return Stream.of(says.text("way-times", commas("steps", once), count("times", block.times())));
         }
         return Stream.generate(() -> once).limit(block.times()).flatMap(List::stream);
-    }
-
-    private String repeats(int number) {
-        return number == 0 ? texts.text("repeats.none") : texts.counted("repeats", number);
-    }
-
-    private String round(int round) {
-        return round == 0 ? texts.text("round.base") : texts.text("round.number", round);
-    }
-
-    /** A way of counting, within a sentence. */
-    String way(Counting counting) {
-        return texts.text("counting." + counting);
-    }
-
-    private String sides(List<Side> sides) {
-        return sides.size() == 1 ? side(sides.get(0)) : texts.text("sides." + sides.get(0) + "." + sides.get(1));
-    }
-
-    private String side(Side side) {
-        return texts.text("side." + side);
-    }
-
-    /** The side at the beginning of a sentence. */
-    private String name(Side side) {
-        return Bundle.capital(side(side));
     }
 }

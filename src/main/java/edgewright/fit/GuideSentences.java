@@ -1,19 +1,36 @@
 package edgewright.fit;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.commas;
+import static edgewright.texts.Arg.count;
+import static edgewright.texts.Arg.decimal;
+import static edgewright.texts.Arg.number;
+
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
-import edgewright.texts.Bundle;
+import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
 
-/** What is said to a maker about sizes, picking up, starts and landmarks, in sentences from the resource bundle. */
+/** What is said to a maker about sizes, picking up, starts and landmarks, in sentences from the messages. */
 public final class GuideSentences {
     /** A last round that is off by less than this is not spoken of. The number is our own. */
     private static final double LEAST_TO_SPARE_MM = 10;
 
-    private final Bundle texts = FitTexts.BUNDLE;
+    private static final double MM_IN_CM = 10;
+
+    private final Messages says;
+    private final FitWords words;
+    private final Inches inches;
+
+    /** The sentences in that language. */
+    public GuideSentences(Language language) {
+        this.says = language.messages("fit");
+        this.words = new FitWords(language);
+        this.inches = new Inches(language);
+    }
 
     /** What a maker should see in a round of any size, a sentence for each landmark. */
     public List<String> landmarks(List<Landmark> landmarks) {
@@ -30,19 +47,35 @@ public final class GuideSentences {
 
     /** Where a round is started. */
     public String of(RoundStart start) {
-        String where = texts.text(
-                "start", texts.text("round.number", start.round()), texts.text("side." + start.side()), start.number());
+        String where = says.text(
+                "start",
+                arg("round", words.round(start.round())),
+                arg("side", words.side(start.side())),
+                number("stitch", start.number()));
         if (!start.free()) {
-            return where + " " + texts.text("start.notFree");
+            return where + " " + says.text("start-notFree");
         }
-        return start.movedOn() == 0 ? where : where + " " + texts.text("start.moved", start.movedOn());
+        return start.movedOn() == 0 ? where : where + " " + says.text("start-moved", count("columns", start.movedOn()));
     }
 
     /** The counts with which a side closes, without a full stop. */
     public String of(SideMultiple multiple) {
-        String key = multiple.of() == 1 ? "multiple.any" : multiple.plus() == 0 ? "multiple.even" : "multiple.plus";
-        return texts.text(
-                key, multiple.plus(), multiple.fewest(), texts.text("counting." + multiple.counting()), multiple.of());
+        String counting = words.way(multiple.counting());
+        if (multiple.of() == 1) {
+            return says.text("multiple-any", count("fewest", multiple.fewest()), arg("counting", counting));
+        }
+        return multiple.plus() == 0
+                ? says.text(
+                        "multiple-even",
+                        count("multiple", multiple.of()),
+                        count("fewest", multiple.fewest()),
+                        arg("counting", counting))
+                : says.text(
+                        "multiple-plus",
+                        count("multiple", multiple.of()),
+                        count("plus", multiple.plus()),
+                        count("fewest", multiple.fewest()),
+                        arg("counting", counting));
     }
 
     /** How many stitches are picked up along an edge, how they are spread, and the marks to go by. */
@@ -51,94 +84,108 @@ public final class GuideSentences {
                 .limit(3)
                 .map(mark -> mark(mark, pickUp.edge()))
                 .toList();
-        String side = Bundle.capital(texts.text("side." + pickUp.side()));
         return List.of(
-                texts.text("pickUp", side, pickUp.stitches(), spread(pickUp)),
-                texts.text("pickUp.quarters", Bundle.commas(marks)));
+                says.text(
+                        "pickUp",
+                        arg("side", words.name(pickUp.side())),
+                        count("stitches", pickUp.stitches()),
+                        arg("spread", spread(pickUp))),
+                says.text("pickUp-quarters", commas("marks", marks)));
     }
 
     /** How large the piece is with its border on, and what its edge will do. */
     public List<String> of(FinishedSize size) {
         List<String> said = new ArrayList<>();
-        said.add(texts.text(
-                "size.outer",
-                cm(size.borderMm()),
-                cm(size.outerAcrossMm()),
-                cm(size.outerDownMm()),
-                Inches.ofMm(size.borderMm()),
-                Inches.ofMm(size.outerAcrossMm()),
-                Inches.ofMm(size.outerDownMm())));
+        said.add(says.text(
+                "size-outer",
+                decimal("border", cm(size.borderMm()), 1),
+                decimal("across", cm(size.outerAcrossMm()), 1),
+                decimal("down", cm(size.outerDownMm()), 1),
+                arg("borderInches", inches.ofMm(size.borderMm())),
+                arg("acrossInches", inches.ofMm(size.outerAcrossMm())),
+                arg("downInches", inches.ofMm(size.outerDownMm()))));
         if (Math.abs(size.edgeToSpareMm()) >= LEAST_TO_SPARE_MM) {
-            said.add(texts.text(
-                    size.edgeToSpareMm() > 0 ? "size.ruffles" : "size.cups", cm(Math.abs(size.edgeToSpareMm()))));
+            said.add(says.text(
+                    size.edgeToSpareMm() > 0 ? "size-ruffles" : "size-cups",
+                    decimal("cm", cm(Math.abs(size.edgeToSpareMm())), 1)));
         }
         return List.copyOf(said);
     }
 
     private String of(Landmark landmark) {
         if (landmark instanceof Landmark.NoLongStitch) {
-            return texts.text("landmark.none");
+            return says.text("landmark-none");
         }
         if (landmark instanceof Landmark.EachLong each) {
-            return texts.text("landmark.each." + each.relation());
+            return says.text("landmark-each-" + each.relation());
         }
         if (landmark instanceof Landmark.FirstLong first) {
             return first.number() == 2
-                    ? texts.text("landmark.firstInCorner")
-                    : texts.text("landmark.first", first.number());
+                    ? says.text("landmark-firstInCorner")
+                    : says.text("landmark-first", number("stitch", first.number()));
         }
         if (landmark instanceof Landmark.InGroups groups) {
-            return texts.text("landmark.groups", groups.size());
+            return says.text("landmark-groups", count("longs", groups.size()));
         }
         Landmark.LongsOnSide longs = (Landmark.LongsOnSide) landmark;
         if (longs.inRepeat() == 0) {
-            return texts.text("landmark.onSide", longs(longs.inCorners()));
+            return says.text("landmark-onSide", arg("longs", longs(longs.inCorners())));
         }
         return longs.inCorners() == 0
-                ? texts.text("landmark.onRepeat", longs(longs.inRepeat()))
-                : texts.text("landmark.onBoth", longs(longs.inCorners()), longs.inRepeat());
+                ? says.text("landmark-onRepeat", arg("longs", longs(longs.inRepeat())))
+                : says.text(
+                        "landmark-onBoth", arg("corners", longs(longs.inCorners())), count("repeat", longs.inRepeat()));
     }
 
-    private String longs(int number) {
-        return texts.counted("landmark.longs", number);
+    private String longs(int longs) {
+        return says.text("landmark-longs", count("longs", longs));
     }
 
     private String onSides(Landmark.LongsOnSide longs, PerSide<Integer> repeats) {
-        return texts.text(
-                "landmark.onSides",
-                Bundle.commas(Stream.of(Side.values())
-                        .map(side -> texts.text("plan.count", texts.text("side." + side), longs.on(repeats.get(side))))
-                        .toList()));
+        return says.text(
+                "landmark-onSides",
+                commas(
+                        "counts",
+                        Stream.of(Side.values())
+                                .map(side -> words.sideCount(side, longs.on(repeats.get(side))))
+                                .toList()));
     }
 
     private String spread(PickUp pickUp) {
         if (pickUp.edge() instanceof Edge.OfStitches edge) {
             int more = pickUp.stitches() - edge.stitches();
             return more == 0
-                    ? texts.text("pickUp.eachStitch")
-                    : texts.text(more > 0 ? "pickUp.stitchesMore" : "pickUp.stitchesFewer", Math.abs(more));
+                    ? says.text("pickUp-eachStitch")
+                    : says.text(
+                            more > 0 ? "pickUp-stitchesMore" : "pickUp-stitchesFewer",
+                            count("stitches", Math.abs(more)));
         }
         if (pickUp.edge() instanceof Edge.OfRows edge && pickUp.stitches() > 0) {
             RowSpread spread = new RowSpread(edge.rows(), pickUp.stitches());
             Ratio ratio = spread.exactly().orElseGet(() -> Ratio.nearest((double) spread.stitches() / spread.rows()));
             boolean exact = spread.exactly().isPresent();
             if (ratio.rows() == 1) {
-                return texts.text(exact ? "pickUp.eachRow" : "pickUp.aboutEachRow", ratio.stitches());
+                return says.text(exact ? "pickUp-eachRow" : "pickUp-aboutEachRow", count("stitches", ratio.stitches()));
             }
-            return texts.text(exact ? "pickUp.exactly" : "pickUp.about", ratio.stitches(), ratio.rows());
+            return says.text(
+                    exact ? "pickUp-exactly" : "pickUp-about",
+                    count("stitches", ratio.stitches()),
+                    count("rows", ratio.rows()));
         }
         return "";
     }
 
     private String mark(PickUp.Mark mark, Edge edge) {
         if (edge instanceof Edge.OfLength) {
-            return texts.text("pickUp.mark.length", mark.stitches(), cm(mark.along()));
+            return says.text(
+                    "pickUp-mark-length", count("stitches", mark.stitches()), decimal("cm", cm(mark.along()), 1));
         }
-        String key = edge instanceof Edge.OfRows ? "pickUp.mark.rows" : "pickUp.mark.stitches";
-        return texts.text(key, mark.stitches(), mark.along());
+        return edge instanceof Edge.OfRows
+                ? says.text("pickUp-mark-rows", count("stitches", mark.stitches()), number("row", mark.along()))
+                : says.text("pickUp-mark-stitches", count("stitches", mark.stitches()), number("stitch", mark.along()));
     }
 
-    private static String cm(double mm) {
-        return String.format(Locale.ROOT, "%.1f", mm / 10);
+    private static double cm(double mm) {
+        return mm / MM_IN_CM;
     }
 }

@@ -54,15 +54,17 @@ public final class SizeProofs {
      *
      * @param options how the words are written; the size in them is of no account
      * @param plan for this chart, one that can be put into words
+     * @param says for what stands against the words
      * @param cancelled asked as in {@link #run}
      */
-    public static Trial ofPiece(Chart chart, WordingOptions options, FitPlan plan, BooleanSupplier cancelled) {
+    public static Trial ofPiece(
+            Chart chart, WordingOptions options, FitPlan plan, ProofSentences says, BooleanSupplier cancelled) {
         ProofResult result = new Prover(chart, cancelled).prove(options, plan);
         return new Trial(
                 plan.targets().repeats(),
                 plan.stitches(0),
                 result.fabric().map(Fabric::total).orElse(0),
-                ProofSentences.of(result));
+                says.of(result));
     }
 
     /**
@@ -71,6 +73,7 @@ public final class SizeProofs {
      * @param chart a chart without errors
      * @param options how the words are written; the size in them is of no account
      * @param sizes how often the repeat is worked on each side
+     * @param says for what stands against the words
      * @param done told of each trial when it ends
      * @param cancelled asked before each round that is read and each side that is worked; once it answers true the work ends with a {@link
      *     java.util.concurrent.CancellationException}
@@ -79,6 +82,7 @@ public final class SizeProofs {
             Chart chart,
             WordingOptions options,
             List<PerSide<Integer>> sizes,
+            ProofSentences says,
             Consumer<Trial> done,
             BooleanSupplier cancelled) {
         Prover prover = new Prover(chart, cancelled);
@@ -94,7 +98,7 @@ public final class SizeProofs {
             boolean isLongEnough = base.stream().allMatch(stitches -> stitches >= fewest);
             ProofResult result = ofThisSize.agrees() && isLongEnough ? prover.prove(forEverySize, repeats) : ofThisSize;
             Trial trial =
-                    new Trial(repeats, base, result.fabric().map(Fabric::total).orElse(0), ProofSentences.of(result));
+                    new Trial(repeats, base, result.fabric().map(Fabric::total).orElse(0), says.of(result));
             trials.add(trial);
             done.accept(trial);
         }

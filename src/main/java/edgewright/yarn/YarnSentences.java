@@ -77,7 +77,7 @@ public final class YarnSentences {
                 "amounts-counted",
                 shortest("tailCm", Amounts.TAIL_CM, 2),
                 shortest("margin", 100 * Amounts.MARGIN, 2),
-                arg("tailInches", Inches.ofMm(10 * Amounts.TAIL_CM))));
+                arg("tailInches", new Inches(language).ofMm(10 * Amounts.TAIL_CM))));
         if (amounts.rounds().stream().anyMatch(round -> round.round().layer() != WorkedRound.Layer.FRONT)) {
             notes.add(says.text("amounts-back"));
         }

@@ -323,7 +323,7 @@ class BookletTest {
             }
             String aloud = plain(read.aloud());
             for (Finding finding : Checker.check(chart).findings()) {
-                assertThat(aloud).contains(plain(FindingSentences.english().of(finding)));
+                assertThat(aloud).contains(plain(new FindingSentences(English.LANGUAGE).of(finding)));
             }
         }
     }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import edgewright.chart.PerSide;
 import edgewright.testing.Sketches;
+import edgewright.texts.English;
 import org.junit.jupiter.api.Test;
 
 /** Sections of the wrong length, and sides that do not close. */
@@ -78,7 +79,9 @@ class LengthRulesTest {
                         1 A bbb|bbbb|bb
                         """), PerSide.of(10, 2, 11, 13));
         assertThat(verdict.findings().stream()
-                        .map(finding -> FindingSentences.english().of(finding).replaceAll("^.*whole, ", "")))
+                        .map(finding -> new FindingSentences(English.LANGUAGE)
+                                .of(finding)
+                                .replaceAll("^.*whole, ", "")))
                 .containsExactly("3 too many or 1 too few.", "1 too few.", "2 too many or 2 too few.");
     }
 

@@ -12,6 +12,7 @@ import edgewright.chart.Section;
 import edgewright.chart.Side;
 import edgewright.chart.SideShape;
 import edgewright.testing.Sketches;
+import edgewright.texts.English;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -27,7 +28,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class RuleBookTest {
 
     static Stream<RulePage> pages() {
-        return RuleBook.all().stream().map(rule -> RuleBook.page(rule.id()));
+        return RuleBook.all().stream().map(rule -> new RuleBook(English.LANGUAGE).page(rule.id()));
     }
 
     @Test
@@ -52,18 +53,22 @@ class RuleBookTest {
     }
 
     @Test
-    void there_is_a_page_for_each_rule_and_no_other() throws IOException {
-        try (Stream<Path> pages = Files.list(Path.of("src/main/resources/edgewright/check/rules"))) {
-            assertThat(pages.map(page -> page.getFileName().toString()))
-                    .containsExactlyInAnyOrderElementsOf(RuleBook.all().stream()
-                            .map(rule -> rule.id() + ".txt")
-                            .toList());
+    void thereIsAPageForEachRuleInEveryLanguageAndNoOther() throws IOException {
+        List<String> wanted =
+                RuleBook.all().stream().map(rule -> rule.id() + ".txt").toList();
+        try (Stream<Path> languages = Files.list(Path.of("src/main/resources/edgewright/language"))) {
+            assertThat(languages).isNotEmpty().allSatisfy(language -> {
+                try (Stream<Path> pages = Files.list(language.resolve("check/rules"))) {
+                    assertThat(pages.map(page -> page.getFileName().toString()))
+                            .containsExactlyInAnyOrderElementsOf(wanted);
+                }
+            });
         }
     }
 
     @Test
     void a_rule_that_is_not_in_the_book_has_no_page() {
-        assertThatThrownBy(() -> RuleBook.page("crooked-hem"))
+        assertThatThrownBy(() -> new RuleBook(English.LANGUAGE).page("crooked-hem"))
                 .isInstanceOf(NoSuchElementException.class)
                 .hasMessage("no rule is called 'crooked-hem'");
     }

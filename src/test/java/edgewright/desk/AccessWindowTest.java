@@ -89,10 +89,10 @@ class AccessWindowTest {
     void everyControlOfEveryDialogHasANameForTheEarAndAStableOne() {
         Chart chart = Desk.blank();
         List<Supplier<FormDialog>> dialogs = List.of(
-                () -> new NewChartDialog(desk, Counting.STITCHES),
+                () -> new NewChartDialog(desk, Counting.STITCHES, English.LANGUAGE),
                 () -> new PropertiesDialog(desk, chart),
-                () -> new PatternDetailsDialog(desk, chart),
-                () -> new SideDialog(desk, chart.shape(), Counting.STITCHES),
+                () -> new PatternDetailsDialog(desk, chart, English.LANGUAGE),
+                () -> new SideDialog(desk, chart.shape(), Counting.STITCHES, English.LANGUAGE),
                 () -> new ShiftDialog(desk, 6),
                 () -> new LettersDialog(desk, chart, 3),
                 () -> YarnDialog.changing(desk, chart, chart.yarns().get(0)),
@@ -218,9 +218,9 @@ class AccessWindowTest {
         });
         addShared(desk.getContentPane(), bar, shared);
         for (FormDialog dialog : List.of(
-                new NewChartDialog(desk, Counting.STITCHES),
+                new NewChartDialog(desk, Counting.STITCHES, English.LANGUAGE),
                 new PropertiesDialog(desk, Desk.blank()),
-                new PatternDetailsDialog(desk, Desk.blank()),
+                new PatternDetailsDialog(desk, Desk.blank(), English.LANGUAGE),
                 new LettersDialog(desk, Desk.blank(), 2),
                 new PublishDialog(desk, Desk.blank(), new ChartView(English.LANGUAGE), 1, Settings.ofUser()),
                 new PictureDialog(desk, Desk.blank(), new ChartView(English.LANGUAGE)),

@@ -162,8 +162,8 @@ class PanesWindowTest {
 
     @Test
     void theLawsStandInTheHelpAsErrorsThenWarningsEachByTitle() {
-        HelpWindow help =
-                execute(() -> new HelpWindow(desk, new DeskActions(), FindingSentences.english(), English.LANGUAGE));
+        HelpWindow help = execute(() ->
+                new HelpWindow(desk, new DeskActions(), new FindingSentences(English.LANGUAGE), English.LANGUAGE));
         @SuppressWarnings("unchecked") // The list of laws shows the entries of the rule book.
         JList<RuleEntry> list = (JList<RuleEntry>) named(help, "laws");
         List<RuleEntry> shown = execute(() -> IntStream.range(0, list.getModel().getSize())
@@ -174,13 +174,13 @@ class PanesWindowTest {
         assertThat(shown)
                 .containsExactlyInAnyOrderElementsOf(RuleBook.all())
                 .isSortedAccordingTo(Comparator.comparing((RuleEntry entry) -> entry.severity() == Severity.WARNING)
-                        .thenComparing(entry -> FindingSentences.english().title(entry.id())));
+                        .thenComparing(entry -> new FindingSentences(English.LANGUAGE).title(entry.id())));
     }
 
     private static List<String> headings(String rule) {
         return execute(() -> {
             TextColumn column = new TextColumn(0, 0, 0);
-            RulePageView.addTo(column, RuleBook.page(rule), English.LANGUAGE);
+            RulePageView.addTo(column, new RuleBook(English.LANGUAGE).page(rule), English.LANGUAGE);
             return parts(column).stream()
                     .filter(JLabel.class::isInstance)
                     .map(part -> ((JLabel) part).getText())

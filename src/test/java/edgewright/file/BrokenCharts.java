@@ -262,7 +262,7 @@ public final class BrokenCharts {
                 "a number of many digits",
                 "\"chains\": 2",
                 "\"chains\": " + "2".repeat(1_001),
-                ", line 4: the number is too long; expected at most 1,000 characters");
+                ", line 4: the number is too long; expected at most 1000 characters");
         swap(
                 "a number of enormous size",
                 "\"chains\": 2",
@@ -471,7 +471,7 @@ public final class BrokenCharts {
         text(
                 "an empty list of rounds",
                 SOUND.replaceAll("(?s)\"rounds\": \\[.*?\\]", "\"rounds\": []"),
-                ", line 10, rounds: found 0, expected 1 to 2,000");
+                ", line 10, rounds: found 0, expected 1 to 2000");
         text(
                 "too many rounds",
                 SOUND.replace(
@@ -479,7 +479,7 @@ public final class BrokenCharts {
                         "\"rounds\": ["
                                 + "{\"yarn\":\"A\",\"fromCorner\":\"b\",\"repeat\":\"b\",\"toCorner\":\"b\"},"
                                         .repeat(1_999)),
-                ", line 10, rounds: found 2,001, expected 1 to 2,000");
+                ", line 10, rounds: found 2001, expected 1 to 2000");
         swap(
                 "a round that is null",
                 "{ \"yarn\": \"B\", \"fromCorner\": \"bbb\", \"repeat\": \"bblb\", \"toCorner\": \"bbbb\" }",
@@ -534,12 +534,12 @@ public final class BrokenCharts {
                 "an empty section in round 1",
                 "\"bb\"",
                 "\"\"",
-                ", line 11, rounds[0].fromCorner (round 1): found 0, expected 1 to 2,000");
+                ", line 11, rounds[0].fromCorner (round 1): found 0, expected 1 to 2000");
         swap(
                 "too many stitches in round 1",
                 "\"bb\"",
                 "\"" + "b".repeat(2_001) + "\"",
-                ", line 11, rounds[0].fromCorner (round 1): found 2,001, expected 1 to 2,000");
+                ", line 11, rounds[0].fromCorner (round 1): found 2001, expected 1 to 2000");
     }
 
     private static String tooManyYarns() {

@@ -3,6 +3,7 @@ package edgewright.file;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import edgewright.file.BrokenCharts.BrokenChart;
+import edgewright.texts.English;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -27,7 +28,7 @@ class BrokenChartsTest {
         assertThat(result).isInstanceOf(ReadResult.Problems.class);
         List<String> sentences = ((ReadResult.Problems) result)
                 .problems().stream()
-                        .map(problem -> ProblemSentences.of(file, problem))
+                        .map(problem -> new ProblemSentences(English.LANGUAGE).of(file, problem))
                         .toList();
         assertThat(sentences).containsExactly(file + broken.sentence());
     }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import com.google.common.jimfs.Configuration;
 import com.google.common.jimfs.Jimfs;
 import edgewright.chart.Chart;
+import edgewright.texts.English;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystem;
@@ -15,6 +16,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
+import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -79,8 +81,7 @@ class SafeFileTest {
                     out.write(1);
                     throw new IOException("the paper is out");
                 }))
-                .isInstanceOf(FileProblemException.class)
-                .hasMessage("the system cannot get at it (the paper is out); expected a file within reach");
+                .satisfies(says("the system cannot get at it (the paper is out); expected a file within reach"));
         assertThat(file).hasContent("old");
         assertThat(namesIn(folder)).containsExactly("chart");
     }
@@ -165,7 +166,8 @@ class SafeFileTest {
             throw new FileSystemException(from.toString(), to.toString(), "in use by another program");
         });
         assertThatThrownBy(() -> failing.replace(file, text("new")))
-                .hasMessage("the system cannot get at it (in use by another program); expected a file within reach");
+                .satisfies(
+                        says("the system cannot get at it (in use by another program); expected a file within reach"));
         assertThat(file).hasContent("old");
         assertThat(namesIn(folder)).containsExactly("chart");
     }
@@ -273,7 +275,7 @@ class SafeFileTest {
         Chart chart = ((ReadResult.Read) ChartText.fromJson(BrokenCharts.sound())).chart();
         Chart large = chart.withNotes("n".repeat(ChartFiles.MOST_BYTES));
         assertThatThrownBy(() -> ChartFiles.write(file, large))
-                .hasMessage("the file is too large; expected at most 16,777,216 bytes");
+                .satisfies(says("the file is too large; expected at most 16,777,216 bytes"));
         assertThat(file).hasContent("old");
     }
 
@@ -301,6 +303,12 @@ class SafeFileTest {
                 .isInstanceOfSatisfying(
                         FileProblemException.class,
                         refusal -> assertThat(refusal.problem().fault()).isEqualTo(fault));
+    }
+
+    private static Consumer<Throwable> says(String sentence) {
+        return refusal -> assertThat(
+                        new ProblemSentences(English.LANGUAGE).of(((FileProblemException) refusal).problem()))
+                .isEqualTo(sentence);
     }
 
     private static SafeFile.Content text(String text) {

@@ -7,6 +7,10 @@ import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.chart.SideShape;
+import edgewright.texts.English;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
@@ -157,7 +161,7 @@ class FitSentencesTest {
     @Test
     void the_rounds_are_told_also_where_the_changed_round_or_the_base_round_must_do() {
         SideShape shape = new SideShape(1, 4, 2);
-        FitSentences sentences = new FitSentences();
+        FitSentences sentences = new FitSentences(English.LANGUAGE);
 
         assertThat(sentences.of(ChangeRounds.of(TestCharts.chart(shape, 5, 2))))
                 .isEqualTo("Have the counts right when the base round is done: no plain round"
@@ -200,7 +204,7 @@ class FitSentencesTest {
         FitPlan plan = (FitPlan) Fit.answer(
                 WIDE,
                 FitQuestion.of(2, PerSide.of(10, 39, 39, 39), Counting.STITCHES).with(Ties.NONE));
-        FitSentences sentences = new FitSentences();
+        FitSentences sentences = new FitSentences(English.LANGUAGE);
 
         assertThat(sentences.way(plan, Side.TOP))
                 .isEqualTo("Top, in round 3: 1 stitch in the corner chain, work 2, the next two together,"
@@ -210,6 +214,12 @@ class FitSentencesTest {
     }
 
     private static String said(Chart chart, FitQuestion question) {
-        return String.join("\n", new FitSentences().of(Fit.answer(chart, question))) + "\n";
+        return String.join("\n", new FitSentences(English.LANGUAGE).of(Fit.answer(chart, question))) + "\n";
+    }
+
+    @Test
+    void noTextNamesAStitchWhoseNameDependsOnTheTerms() throws IOException {
+        assertThat(Files.readString(Path.of("src/main/resources/edgewright/language/en/fit.ftl")))
+                .doesNotContainPattern("(?i)\\b(dc|sc|hdc|htr|tr|dtr|blo|flo|ch)\\b");
     }
 }

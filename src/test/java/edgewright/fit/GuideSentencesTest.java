@@ -10,6 +10,7 @@ import edgewright.chart.Side;
 import edgewright.chart.SidePlace;
 import edgewright.chart.SideShape;
 import edgewright.chart.Swatch;
+import edgewright.texts.English;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -17,7 +18,7 @@ import org.junit.jupiter.api.Test;
 /** What a maker reads, in full; the texts below were read by a person. */
 class GuideSentencesTest {
     private static final Swatch SWATCH = new Swatch(20, 25);
-    private final GuideSentences sentences = new GuideSentences();
+    private final GuideSentences sentences = new GuideSentences(English.LANGUAGE);
 
     @Test
     void every_relation_of_long_stitches_has_its_sentence() {

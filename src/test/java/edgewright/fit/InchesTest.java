@@ -2,6 +2,7 @@ package edgewright.fit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import edgewright.texts.English;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -10,6 +11,6 @@ class InchesTest {
     @ParameterizedTest
     @CsvSource({"0, 0", "3.1, 0", "3.2, \u00bc", "12.7, \u00bd", "25.4, 1", "95, 3\u00be", "100, 4", "1000, 39\u00bc"})
     void aLengthIsGivenToTheNearestQuarter(double mm, String inches) {
-        assertThat(Inches.ofMm(mm)).isEqualTo(inches);
+        assertThat(new Inches(English.LANGUAGE).ofMm(mm)).isEqualTo(inches);
     }
 }

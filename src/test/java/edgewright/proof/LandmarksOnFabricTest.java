@@ -15,6 +15,7 @@ import edgewright.hands.Fabric;
 import edgewright.hands.FabricStitch;
 import edgewright.hands.WorkOutcome;
 import edgewright.testing.RandomCharts;
+import edgewright.texts.English;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -181,7 +182,7 @@ class LandmarksOnFabricTest {
             WorkOutcome outcome = Prover.workCells(chart, repeats);
             assertThat(outcome).isInstanceOf(WorkOutcome.Finished.class);
             for (int round = 1; round <= ROUNDS; round++) {
-                GuideSentences sentences = new GuideSentences();
+                GuideSentences sentences = new GuideSentences(English.LANGUAGE);
                 hold(sentences.landmarks(Landmarks.of(chart, round)), outcome.fabric(), round, repeats, met);
                 hold(
                         sentences.landmarks(Landmarks.of(chart, round, repeats), repeats),

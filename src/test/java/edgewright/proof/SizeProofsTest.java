@@ -7,6 +7,7 @@ import edgewright.chart.Chart;
 import edgewright.chart.HookHand;
 import edgewright.chart.PerSide;
 import edgewright.testing.RandomCharts;
+import edgewright.texts.English;
 import edgewright.words.write.WordingOptions;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,13 +15,14 @@ import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 
 class SizeProofsTest {
+    private static final ProofSentences SAYS = new ProofSentences(English.LANGUAGE);
     private static final Chart CHART = new RandomCharts(5).workable();
 
     @Test
     void the_words_are_worked_for_every_size_and_each_is_told_of() {
         List<SizeProofs.Trial> told = new ArrayList<>();
         List<SizeProofs.Trial> trials =
-                SizeProofs.run(CHART, WordingOptions.of(CHART), SizeProofs.USUAL, told::add, () -> false);
+                SizeProofs.run(CHART, WordingOptions.of(CHART), SizeProofs.USUAL, SAYS, told::add, () -> false);
         assertThat(told).isEqualTo(trials);
         assertThat(trials).extracting(SizeProofs.Trial::repeats).isEqualTo(SizeProofs.USUAL);
         assertThat(trials).allMatch(SizeProofs.Trial::agrees);
@@ -41,7 +43,7 @@ class SizeProofsTest {
         for (int i = 0; i < 40; i++) {
             Chart chart = charts.started(charts.workable());
             WordingOptions options = WordingOptions.of(chart).withHand(HookHand.values()[i % 2]);
-            assertThat(SizeProofs.run(chart, options, SizeProofs.USUAL, trial -> {}, () -> false))
+            assertThat(SizeProofs.run(chart, options, SizeProofs.USUAL, SAYS, trial -> {}, () -> false))
                     .allMatch(SizeProofs.Trial::agrees);
         }
     }
@@ -56,8 +58,8 @@ class SizeProofsTest {
 
     @Test
     void the_trials_can_be_called_off() {
-        assertThatThrownBy(() ->
-                        SizeProofs.run(CHART, WordingOptions.of(CHART), SizeProofs.USUAL, trial -> {}, () -> true))
+        assertThatThrownBy(() -> SizeProofs.run(
+                        CHART, WordingOptions.of(CHART), SizeProofs.USUAL, SAYS, trial -> {}, () -> true))
                 .isInstanceOf(CancellationException.class);
     }
 }

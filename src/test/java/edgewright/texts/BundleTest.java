@@ -27,13 +27,6 @@ class BundleTest {
     }
 
     @Test
-    void oneIsSaidOtherwiseThanNoneAndMore() {
-        Bundle fit = Bundle.of("edgewright.fit.fit");
-        assertThat(List.of(fit.counted("stitches", 0), fit.counted("stitches", 1), fit.counted("stitches", 1000)))
-                .containsExactly("0 stitches", "1 stitch", "1000 stitches");
-    }
-
-    @Test
     void aTextBeginsWithACapital() {
         assertThat(List.of(Bundle.capital(""), Bundle.capital("left side"), Bundle.capital("2 rounds")))
                 .containsExactly("", "Left side", "2 rounds");
@@ -41,7 +34,7 @@ class BundleTest {
 
     @Test
     void aTextThatIsNotThereIsRefused() {
-        assertThatThrownBy(() -> Bundle.of("edgewright.fit.fit").text("nothing"))
+        assertThatThrownBy(() -> Bundle.of("edgewright.booklet.booklet").text("nothing"))
                 .isInstanceOf(MissingResourceException.class)
                 .hasMessageContaining("nothing");
     }

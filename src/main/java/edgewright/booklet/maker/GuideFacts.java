@@ -5,7 +5,6 @@ import edgewright.booklet.choice.BookletTexts;
 import edgewright.booklet.choice.Edition;
 import edgewright.booklet.parts.CountsPages;
 import edgewright.chart.Chart;
-import edgewright.chart.HookSize;
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.chart.Yarn;
@@ -21,13 +20,13 @@ import java.util.OptionalInt;
 final class GuideFacts {
     private final Chart chart;
     private final BookletOptions options;
-    private final GuideSentences sentences = new GuideSentences();
+    private final GuideSentences sentences;
     private final List<Integer> examples;
 
     /**
      * One round.
      *
-     * @param hook the hook, if the designer names one
+     * @param hook the hook in millimetres, if the designer names one
      * @param counted what the columns of the counts stand for: the sides, or for a pattern of any size examples; the first
      *     element is the head of them all
      * @param counts the way of counting, then a count for each column
@@ -37,7 +36,7 @@ final class GuideFacts {
     record RoundFacts(
             int round,
             Yarn yarn,
-            Optional<HookSize> hook,
+            Optional<String> hook,
             List<String> counted,
             List<String> counts,
             String seen,
@@ -51,6 +50,7 @@ final class GuideFacts {
     GuideFacts(Chart chart, BookletOptions options) {
         this.chart = chart;
         this.options = options;
+        this.sentences = new GuideSentences(options.language());
         this.examples = options.repeats().isPresent() ? List.of() : CountsPages.repeats(chart.shape());
     }
 
@@ -76,7 +76,7 @@ final class GuideFacts {
         return new RoundFacts(
                 round,
                 chart.yarnOf(round),
-                chart.making().hook(),
+                chart.making().hook().map(hook -> options.language().shortest(hook.mm(), 2)),
                 counted,
                 counts,
                 String.join(" ", seen(round)),

@@ -19,12 +19,13 @@ final class PieceSheet {
     private final TextSetter setter;
     private final BookletOptions options;
     private final FitPlan plan;
-    private final FitSentences says = new FitSentences();
+    private final FitSentences says;
 
     /** @param plan how the piece of the pattern is put right */
     PieceSheet(TextSetter setter, BookletOptions options, FitPlan plan) {
         this.setter = setter;
         this.options = options;
+        this.says = new FitSentences(options.language());
         this.plan = plan.in(options.counting());
     }
 

@@ -17,6 +17,7 @@ import edgewright.fit.FinishedSize;
 import edgewright.fit.GuideSentences;
 import edgewright.fit.Inches;
 import edgewright.fit.Ratio;
+import edgewright.texts.Language;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -144,15 +145,15 @@ final class SizePages {
         String by = BookletTexts.of("sizes.swatch", number(measured.stitchesIn10Cm()), number(measured.roundsIn10Cm()));
         List<String> said = plan.size()
                 .map(repeats -> repeats.map(m -> Math.max(1, shape.stitches(0, m))))
-                .map(base -> new GuideSentences().of(FinishedSize.onStitches(base, rounds, measured)))
+                .map(base -> new GuideSentences(language()).of(FinishedSize.onStitches(base, rounds, measured)))
                 .orElseGet(() -> List.of(width(rounds * measured.roundMm())));
         List<ColumnSlice> strips = headed(parent, BookletTexts.of("sizes.swatch.heading"));
         strips.addAll(wide(setter, parent, by + " " + String.join(" ", said)));
         return strips;
     }
 
-    private static String width(double mm) {
-        return BookletTexts.of("sizes.width", cm(mm), Inches.ofMm(mm));
+    private String width(double mm) {
+        return BookletTexts.of("sizes.width", cm(mm), new Inches(language()).ofMm(mm));
     }
 
     /** How the base round is picked up along the edges of a bare piece. */
@@ -203,7 +204,10 @@ final class SizePages {
         List<ColumnSlice> strips = headed(parent, BookletTexts.of("sizes.back.heading"));
         chart.making()
                 .backHook()
-                .ifPresent(hook -> strips.addAll(wide(setter, parent, BookletTexts.of("sizes.back.hook", hook))));
+                .ifPresent(hook -> strips.addAll(wide(
+                        setter,
+                        parent,
+                        BookletTexts.of("sizes.back.hook", language().shortest(hook.mm(), 2)))));
         strips.addAll(apart(
                 setter,
                 parent,
@@ -246,6 +250,10 @@ final class SizePages {
         List<ColumnSlice> strips = wide(setter, parent, text);
         strips.set(0, strips.get(0).spaced(setter.sheet().halfLinePt()));
         return strips;
+    }
+
+    private Language language() {
+        return plan.options().language();
     }
 
     private static String cm(double mm) {

@@ -38,12 +38,13 @@ public final class WorksheetPages {
     private final Chart chart;
     private final BookletOptions options;
     private final WorksheetPlan plan;
-    private final GuideSentences sentences = new GuideSentences();
+    private final GuideSentences sentences;
 
     public WorksheetPages(TextSetter setter, Chart chart, BookletOptions options) {
         this.setter = setter;
         this.chart = chart;
         this.options = options;
+        this.sentences = new GuideSentences(options.language());
         this.plan = WorksheetPlan.of(chart, options);
     }
 
@@ -57,7 +58,7 @@ public final class WorksheetPages {
         List<ColumnSlice> strips = new ArrayList<>(setter.partHeading(parent, anchor));
         strips.set(0, strips.get(0).onNewPage(true));
         strips.addAll(setter.paragraph(parent, BookletTexts.of("worksheet.how")));
-        strips.addAll(after(setter.paragraph(parent, new FitSentences().of(plan.rounds()))));
+        strips.addAll(after(setter.paragraph(parent, new FitSentences(options.language()).of(plan.rounds()))));
         if (!setter.sheet().oneColumn()) {
             strips.addAll(
                     after(setter.paragraph(parent, BookletTexts.of("worksheet.inPicture", inRound(plan.counting())))));

@@ -33,7 +33,8 @@ public final class CoverFacts {
                         "cover.piece",
                         BookletTexts.of(
                                 "cover.piece.one",
-                                new FitSentences().counted(plan.question().in(options.counting())),
+                                new FitSentences(options.language())
+                                        .counted(plan.question().in(options.counting())),
                                 plan.changing())));
         TextBlock.RoundWords base = baseRound(words);
         all.add(new Fact(base.name(), base.counts()));

@@ -13,6 +13,7 @@ import edgewright.check.FindingSentences;
 import edgewright.check.Severity;
 import edgewright.check.Verdict;
 import edgewright.draw.marks.Emphasis;
+import edgewright.texts.Language;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -24,8 +25,10 @@ public final class DraftPages {
 
     private final List<Finding> listed;
     private final int all;
+    private final Language language;
 
-    public DraftPages(Verdict verdict) {
+    public DraftPages(Verdict verdict, Language language) {
+        this.language = language;
         List<Finding> errorsFirst = Stream.concat(
                         verdict.findings().stream().filter(f -> f.severity() == Severity.ERROR),
                         verdict.findings().stream().filter(f -> f.severity() != Severity.ERROR))
@@ -43,7 +46,7 @@ public final class DraftPages {
         List<ColumnSlice> strips = new ArrayList<>(setter.partHeading(parent, anchor));
         strips.addAll(setter.paragraph(parent, BookletTexts.of("draft.why")));
         LabelledEntries entries = new LabelledEntries(setter);
-        FindingSentences sentences = FindingSentences.english();
+        FindingSentences sentences = new FindingSentences(language);
         TextStyles styles = setter.styles();
         Tag list = parent.child(Role.LIST);
         for (int i = 0; i < listed.size(); i++) {

@@ -13,6 +13,7 @@ import edgewright.desk.parts.SidePicture;
 import edgewright.desk.work.DeskTexts;
 import edgewright.desk.work.SideCountTexts;
 import edgewright.desk.work.YarnShelf;
+import edgewright.texts.Language;
 import java.awt.Window;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,6 +34,7 @@ public final class NewChartDialog extends FormDialog {
     private record YarnRow(JTextField name, ColourButton colour) {}
 
     private final Counting counting;
+    private final transient Language language;
     private final JTextField title = new JTextField(24);
     private final JLabel counts = new JLabel();
     private final JSpinner fromCorner;
@@ -45,9 +47,10 @@ public final class NewChartDialog extends FormDialog {
     private final JButton more = Forms.caption(new JButton(), "newChart.moreYarn");
     private final JButton fewer = Forms.caption(new JButton(), "newChart.fewerYarn");
 
-    public NewChartDialog(Window owner, Counting counting) {
+    public NewChartDialog(Window owner, Counting counting, Language language) {
         super(owner, "newChart");
         this.counting = counting;
+        this.language = language;
         field("newChart.chartTitle", title).setText(DeskTexts.of("newChart.untitled"));
         title.selectAll();
         rounds = number("newChart.rounds", 12, 1, MOST_ROUNDS);
@@ -101,7 +104,7 @@ public final class NewChartDialog extends FormDialog {
         if (picture != null) {
             // The title is looked at before there are numbers.
             picture.show(shape());
-            counts.setText(SideCountTexts.ofBaseRound(shape(), counting));
+            counts.setText(SideCountTexts.ofBaseRound(shape(), counting, language));
         }
         if (title.getText().isBlank()) {
             return Optional.of(DeskTexts.of("newChart.objection.title"));

@@ -6,6 +6,7 @@ import edgewright.desk.parts.FormDialog;
 import edgewright.desk.parts.SidePicture;
 import edgewright.desk.work.DeskTexts;
 import edgewright.desk.work.SideCountTexts;
+import edgewright.texts.Language;
 import java.awt.Window;
 import java.util.Optional;
 import javax.swing.JLabel;
@@ -16,15 +17,17 @@ public final class SideDialog extends FormDialog {
     private static final int MOST_WIDTH = 1_999;
 
     private final Counting counting;
+    private final transient Language language;
     private final JLabel counts = new JLabel();
     private final JSpinner fromCorner;
     private final JSpinner repeat;
     private final JSpinner toCorner;
     private final SidePicture picture;
 
-    public SideDialog(Window owner, SideShape before, Counting counting) {
+    public SideDialog(Window owner, SideShape before, Counting counting, Language language) {
         super(owner, "side");
         this.counting = counting;
+        this.language = language;
         fromCorner = number("side.fromCorner", before.a(), 0, MOST_WIDTH);
         repeat = number("side.repeat", before.w(), 1, MOST_WIDTH);
         toCorner = number("side.toCorner", before.b(), 0, MOST_WIDTH);
@@ -42,7 +45,7 @@ public final class SideDialog extends FormDialog {
     @Override
     protected Optional<String> objection() {
         picture.show(shape());
-        counts.setText(SideCountTexts.ofBaseRound(shape(), counting));
+        counts.setText(SideCountTexts.ofBaseRound(shape(), counting, language));
         return Optional.empty();
     }
 }

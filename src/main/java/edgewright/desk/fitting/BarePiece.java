@@ -23,13 +23,14 @@ import java.util.Optional;
 final class BarePiece {
     private static final double MM_IN_A_CM = 10;
 
-    private final GuideSentences says = new GuideSentences();
+    private final GuideSentences says;
     private final Piece piece;
     private final Chart chart;
     private final PieceNumbers numbers;
 
     BarePiece(Piece piece, PieceNumbers numbers) {
         this.piece = piece;
+        this.says = new GuideSentences(piece.language());
         this.numbers = numbers;
         chart = piece.chart();
     }
@@ -47,7 +48,10 @@ final class BarePiece {
         PickUpAnswer answer = PickUpPlan.of(chart.shape(), edges, piece.ties());
         if (answer instanceof FitRefusal.TooSmall small) {
             return PieceOutcome.saying(
-                    PieceOutcome.Mood.NO, DeskTexts.of("piece.tooSmall"), new FitSentences().of(small), small.sides());
+                    PieceOutcome.Mood.NO,
+                    DeskTexts.of("piece.tooSmall"),
+                    new FitSentences(piece.language()).of(small),
+                    small.sides());
         }
         return planned(((PickUpPlan) answer).targets(), edges);
     }

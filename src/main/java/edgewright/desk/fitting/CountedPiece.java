@@ -25,7 +25,7 @@ import java.util.OptionalInt;
 
 /** A piece whose sides were counted in a round that is on it, in a round of the front or of the back layer. */
 final class CountedPiece {
-    private final FitSentences says = new FitSentences();
+    private final FitSentences says;
     private final Piece piece;
     private final Chart chart;
     private final Counting counting;
@@ -35,13 +35,14 @@ final class CountedPiece {
 
     CountedPiece(Piece piece, PerSide<Integer> counts) {
         this.piece = piece;
+        this.says = new FitSentences(piece.language());
         this.counts = counts;
         chart = piece.chart();
         counting = piece.counting();
         Piece.CountedIn in = piece.countedIn();
         BackLayer layer = new BackLayer(chart.shape(), chart.rounds().size());
         round = in.back() ? layer.round(in.round()).frontRound() : in.round();
-        back = in.back() ? Optional.of(new BackSentences(layer, in.round())) : Optional.empty();
+        back = in.back() ? Optional.of(new BackSentences(piece.language(), layer, in.round())) : Optional.empty();
     }
 
     PieceOutcome outcome() {

@@ -7,6 +7,7 @@ import edgewright.chart.Swatch;
 import edgewright.desk.work.DeskTexts;
 import edgewright.fit.ChangeRounds;
 import edgewright.fit.Ties;
+import edgewright.texts.Language;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -43,6 +44,7 @@ public final class Piece {
     private final List<Runnable> listeners = new ArrayList<>();
     private final Map<Way, Map<Side, String>> typed = new EnumMap<>(Way.class);
     private final Map<Side, Integer> steps = new EnumMap<>(Side.class);
+    private final Language language;
     private Chart chart;
     private Counting counting;
     private Way way = Way.COUNTED;
@@ -56,9 +58,10 @@ public final class Piece {
     private String ratioRows = "4";
     private PieceOutcome outcome;
 
-    public Piece(Chart chart, Counting counting) {
+    public Piece(Chart chart, Counting counting, Language language) {
         this.chart = chart;
         this.counting = counting;
+        this.language = language;
         for (Way each : Way.values()) {
             typed.put(each, new EnumMap<>(Side.class));
         }
@@ -91,6 +94,11 @@ public final class Piece {
 
     public Chart chart() {
         return chart;
+    }
+
+    /** In which is said what comes of it. */
+    Language language() {
+        return language;
     }
 
     public Counting counting() {

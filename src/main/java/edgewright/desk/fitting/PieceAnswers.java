@@ -77,7 +77,7 @@ final class PieceAnswers {
         if (swatch.isEmpty()) {
             return List.of(DeskTexts.of("piece.swatch.none"));
         }
-        List<String> said = new ArrayList<>(new GuideSentences().of(size.apply(swatch.get())));
+        List<String> said = new ArrayList<>(new GuideSentences(piece.language()).of(size.apply(swatch.get())));
         if (piece.chart().making().swatch().isEmpty() && swatch.get().equals(Piece.GUESS)) {
             said.add(DeskTexts.of("piece.swatch.guess"));
         }

@@ -35,7 +35,7 @@ public final class GuideCommands {
 
     /** Asks how the border is made. */
     public void making() {
-        PatternDetailsDialog dialog = new PatternDetailsDialog(owner, bench.chart());
+        PatternDetailsDialog dialog = new PatternDetailsDialog(owner, bench.chart(), view.language());
         if (dialog.ask()) {
             bench.edit(DeskTexts.of("edit.making"), chart -> chart.withMaking(dialog.appliedTo(chart.making())));
         }

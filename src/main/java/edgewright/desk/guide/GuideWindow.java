@@ -175,7 +175,7 @@ public final class GuideWindow extends JDialog {
         boolean even = bench.verdict().judged();
         TextColumn column = new TextColumn(2, 0, 2);
         if (even) {
-            RoundGuide guide = RoundGuide.of(bench.chart(), round(), options());
+            RoundGuide guide = RoundGuide.of(bench.chart(), round(), options(), view.language());
             guide.rows().forEach(row -> column.add(said(row)));
             counts.forEach((side, count) ->
                     count.setText(DeskTexts.of("guide.count", guide.counts().get(side))));

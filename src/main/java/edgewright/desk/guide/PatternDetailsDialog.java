@@ -10,6 +10,7 @@ import edgewright.desk.parts.FormDialog;
 import edgewright.desk.parts.Forms;
 import edgewright.desk.work.DeskTexts;
 import edgewright.fit.Starts;
+import edgewright.texts.Language;
 import java.awt.Window;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,14 +45,14 @@ public final class PatternDetailsDialog extends FormDialog {
     private final JComboBox<Integer> weight = new JComboBox<>();
     private final JTextField skill = new JTextField(24);
 
-    public PatternDetailsDialog(Window owner, Chart chart) {
+    public PatternDetailsDialog(Window owner, Chart chart, Language language) {
         super(owner, "making");
         before = chart.making();
         int best = chart.raggedSections().isEmpty() ? Starts.bestColumn(chart) : 1;
         Start starts = before.start().orElse(Start.DEFAULT);
         column = new JSpinner(new SpinnerNumberModel(starts.column().orElse(best), 1, Start.last(chart.shape()), 1));
-        hook = hooks(before.hook(), "making.hook.none");
-        backHook = hooks(before.back().flatMap(Back::hook), "making.backHook.smaller");
+        hook = hooks(before.hook(), "making.hook.none", language);
+        backHook = hooks(before.back().flatMap(Back::hook), "making.backHook.smaller", language);
         stitches = perTenCm(before.swatch().map(edgewright.chart.Swatch::stitchesIn10Cm));
         rounds = perTenCm(before.swatch().map(edgewright.chart.Swatch::roundsIn10Cm));
         starts(starts);
@@ -168,7 +169,7 @@ public final class PatternDetailsDialog extends FormDialog {
     }
 
     /** The listed sizes, the one that is there, and none. */
-    private static JComboBox<Optional<HookSize>> hooks(Optional<HookSize> present, String none) {
+    private static JComboBox<Optional<HookSize>> hooks(Optional<HookSize> present, String none, Language language) {
         List<Optional<HookSize>> sizes = new ArrayList<>(List.of(Optional.<HookSize>empty()));
         HookSize.listed().forEach(size -> sizes.add(Optional.of(size)));
         if (!sizes.contains(present)) {
@@ -179,8 +180,9 @@ public final class PatternDetailsDialog extends FormDialog {
         }
         JComboBox<Optional<HookSize>> box = new JComboBox<>();
         sizes.forEach(box::addItem);
-        box.setRenderer(Forms.renderer((Optional<HookSize> size) ->
-                size.map(hook -> DeskTexts.of("guide.mm", hook.toString())).orElseGet(() -> DeskTexts.of(none))));
+        box.setRenderer(Forms.renderer((Optional<HookSize> size) -> size.map(
+                        hook -> DeskTexts.of("guide.mm", language.shortest(hook.mm(), 2)))
+                .orElseGet(() -> DeskTexts.of(none))));
         box.setSelectedItem(present);
         return box;
     }

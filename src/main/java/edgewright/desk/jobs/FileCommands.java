@@ -10,6 +10,7 @@ import edgewright.file.FileProblemException;
 import edgewright.file.Fingerprint;
 import edgewright.file.ProblemSentences;
 import edgewright.file.ReadResult;
+import edgewright.texts.Language;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -26,15 +27,18 @@ public final class FileCommands {
     private final Questions asking;
     private final Jobs jobs;
     private final Consumer<String> news;
+    private final ProblemSentences says;
     /** What the file of the chart held when it was read or written last. */
     private Optional<Fingerprint> lastSeen = Optional.empty();
 
-    public FileCommands(Workbench bench, Settings settings, Questions asking, Jobs jobs, Consumer<String> news) {
+    public FileCommands(
+            Workbench bench, Settings settings, Questions asking, Jobs jobs, Consumer<String> news, Language language) {
         this.bench = bench;
         this.settings = settings;
         this.asking = asking;
         this.jobs = jobs;
         this.news = news;
+        this.says = new ProblemSentences(language);
     }
 
     /** Lays a new chart on the bench, which has no file yet; unsaved work was asked about. */
@@ -129,7 +133,7 @@ public final class FileCommands {
                 problem -> {
                     asking.tellSentence(
                             problem instanceof FileProblemException known
-                                    ? ProblemSentences.of(file, known.problem())
+                                    ? says.of(file, known.problem())
                                     : DeskTexts.of("news.notSaved", file.getFileName()));
                     return DeskTexts.of("news.notSaved", file.getFileName());
                 });
@@ -161,12 +165,12 @@ public final class FileCommands {
     }
 
     /** The first few problems; a person mends one at a time. */
-    private static String sentences(Path file, ReadResult.Problems problems) {
+    private String sentences(Path file, ReadResult.Problems problems) {
         StringBuilder text = new StringBuilder();
         problems.problems().stream()
                 .limit(3)
-                .forEach(problem -> text.append(ProblemSentences.of(file.getFileName(), problem))
-                        .append('\n'));
+                .forEach(problem ->
+                        text.append(says.of(file.getFileName(), problem)).append('\n'));
         int more = problems.problems().size() - 3;
         return more > 0
                 ? text + DeskTexts.of("files.more", more)

@@ -6,6 +6,7 @@ import edgewright.desk.jobs.Jobs;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.DeskTexts;
 import edgewright.desk.work.Workbench;
+import edgewright.proof.ProofSentences;
 import edgewright.proof.SizeProofs;
 import edgewright.proof.SizeProofs.Trial;
 import edgewright.words.write.WordingOptions;
@@ -45,13 +46,13 @@ public final class ProofCommands {
                 problem -> DeskTexts.of(problem instanceof CancellationException ? "job.cancelled" : "news.notProved"));
     }
 
-    private static List<Trial> work(
-            Chart chart, WordingOptions options, List<PerSide<Integer>> sizes, Jobs.Worker worker) {
+    private List<Trial> work(Chart chart, WordingOptions options, List<PerSide<Integer>> sizes, Jobs.Worker worker) {
         AtomicInteger done = new AtomicInteger();
         return SizeProofs.run(
                 chart,
                 options,
                 sizes,
+                new ProofSentences(view.language()),
                 trial -> worker.progress(100 * done.incrementAndGet() / sizes.size()),
                 worker::cancelled);
     }

@@ -157,7 +157,7 @@ public final class PublishCommands {
 
     private String failed(Path file, Throwable problem) {
         if (problem instanceof FileProblemException known) {
-            asking.tellSentence(ProblemSentences.of(file, known.problem()));
+            asking.tellSentence(new ProblemSentences(view.language()).of(file, known.problem()));
         } else if (problem instanceof IOException) {
             asking.tell("news.notWritten", file.getFileName());
         } else {

@@ -52,7 +52,7 @@ final class FindingPage extends ColumnScroll {
                 number++;
             }
         }
-        RulePageView.addTo(column, RuleBook.page(finding.rule()), language);
+        RulePageView.addTo(column, new RuleBook(language).page(finding.rule()), language);
         show(column);
     }
 

@@ -61,7 +61,7 @@ public final class PieceWindow extends JDialog {
         super(owner, DeskTexts.of("piece.title"), ModalityType.MODELESS);
         this.view = view;
         setName("pieceWindow");
-        piece = new Piece(bench.chart(), view.counting());
+        piece = new Piece(bench.chart(), view.counting(), view.language());
         drawing = new PieceDrawing(piece);
         JPanel left = new JPanel(new MigLayout("insets 0, gap 0, fill", "[grow, fill]", "[][grow, fill][]"));
         left.add(above(), "wrap");

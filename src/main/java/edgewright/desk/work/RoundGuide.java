@@ -6,6 +6,7 @@ import edgewright.chart.Yarn;
 import edgewright.fit.BackLayer;
 import edgewright.fit.GuideSentences;
 import edgewright.fit.Landmarks;
+import edgewright.texts.Language;
 import edgewright.words.page.RoundParts;
 import edgewright.words.write.PatternWriter;
 import edgewright.words.write.WordingOptions;
@@ -36,17 +37,19 @@ public record RoundGuide(int round, Yarn yarn, List<Row> rows, PerSide<Integer> 
      *
      * @param options for one size
      */
-    public static RoundGuide of(Chart chart, int round, WordingOptions options) {
+    public static RoundGuide of(Chart chart, int round, WordingOptions options, Language language) {
         PerSide<Integer> repeats = options.repeats().orElseThrow();
         RoundParts parts = PatternWriter.parts(chart, round, options);
         List<Row> rows = new ArrayList<>();
-        chart.making().hook().ifPresent(hook -> add(rows, "guide.hook", DeskTexts.of("guide.mm", hook.toString())));
+        chart.making()
+                .hook()
+                .ifPresent(hook -> add(rows, "guide.hook", DeskTexts.of("guide.mm", language.shortest(hook.mm(), 2))));
         if (parts instanceof RoundParts.OfAllSides alike) {
             ofAllSides(rows, alike);
         } else {
             add(rows, "guide.eachSide", String.join(" ", ((RoundParts.OfEachSide) parts).lines()));
         }
-        GuideSentences sentences = new GuideSentences();
+        GuideSentences sentences = new GuideSentences(language);
         add(rows, "guide.seen", String.join(" ", sentences.landmarks(Landmarks.of(chart, round, repeats), repeats)));
         add(rows, "guide.back", back(chart, round));
         PerSide<Integer> counts =

@@ -32,7 +32,7 @@ public final class DraftFindings {
     /** The drawing on a sheet that is longer at its foot. */
     public static Drawing under(Drawing drawing, Verdict verdict, PictureStyle style) {
         Palette palette = style.palette();
-        List<String> lines = lines(verdict, style.says());
+        List<String> lines = lines(verdict, style);
         double stripMm = lines.size() * LINE_MM + 2 * EDGE_MM;
         Area strip = new Area(0, drawing.heightMm(), drawing.widthMm(), stripMm);
         List<Mark> marks = new ArrayList<>();
@@ -61,8 +61,9 @@ public final class DraftFindings {
                 marks);
     }
 
-    private static List<String> lines(Verdict verdict, Messages says) {
-        FindingSentences sentences = FindingSentences.english();
+    private static List<String> lines(Verdict verdict, PictureStyle style) {
+        Messages says = style.says();
+        FindingSentences sentences = new FindingSentences(style.language());
         List<String> lines = new ArrayList<>();
         lines.add(says.text("draft"));
         List<Finding> findings = verdict.findings();

@@ -15,6 +15,8 @@ import java.util.List;
 /** The hook, the tension and how wide the border comes out, where the designer has said what they follow from. */
 final class ToolsWording {
     private static final int MM_IN_CM = 10;
+    private static final int QUARTERS = 4;
+    private static final String[] FRACTIONS = {"", "\u00bc", "\u00bd", "\u00be"};
 
     private final Phrasebook texts = Phrasebook.ofPattern();
     private final Phrasebook terms;
@@ -42,7 +44,15 @@ final class ToolsWording {
     private String width(int rounds, Swatch swatch) {
         double mm = rounds * swatch.roundMm();
         BigDecimal cm = BigDecimal.valueOf(mm / MM_IN_CM).setScale(1, RoundingMode.HALF_UP);
-        return texts.text("needs.cmAndInches", number(cm.doubleValue()), Inches.ofMm(mm));
+        return texts.text("needs.cmAndInches", number(cm.doubleValue()), inches(mm));
+    }
+
+    /** As {@link Inches} writes them, until the words have a language too. */
+    private static String inches(double mm) {
+        long quarters = Inches.quarters(mm);
+        String fraction = FRACTIONS[(int) (quarters % QUARTERS)];
+        long whole = quarters / QUARTERS;
+        return whole == 0 && !fraction.isEmpty() ? fraction : whole + fraction;
     }
 
     /** Without noughts after the point. */

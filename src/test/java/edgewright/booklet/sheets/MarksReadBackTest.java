@@ -85,7 +85,7 @@ public class MarksReadBackTest {
     /** What the sheets of a chart show. */
     private static List<PageItem.Art> sheets(Chart chart, BookletOptions options) throws IOException {
         Verdict verdict = Checker.check(chart);
-        Emphasis emphasis = verdict.hasErrors() ? new DraftPages(verdict).emphasis() : Emphasis.NONE;
+        Emphasis emphasis = verdict.hasErrors() ? new DraftPages(verdict, English.LANGUAGE).emphasis() : Emphasis.NONE;
         try (PDDocument document = new PDDocument()) {
             PageLayout paper = PageLayout.of(options.paper(), options.edition());
             TextSetter setter = new TextSetter(

@@ -17,6 +17,7 @@ import edgewright.desk.parts.FormDialog;
 import edgewright.desk.parts.Look;
 import edgewright.desk.parts.TypedNumber;
 import edgewright.desk.yarn.MeasureDialog;
+import edgewright.texts.English;
 import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
@@ -48,7 +49,8 @@ class FormWindowTest {
 
     @Test
     void escapeLeavesTheDialogFromANumberThatWasTypedIn() {
-        SideDialog dialog = execute(() -> new SideDialog(null, new SideShape(2, 6, 3), Counting.STITCHES));
+        SideDialog dialog =
+                execute(() -> new SideDialog(null, new SideShape(2, 6, 3), Counting.STITCHES, English.LANGUAGE));
         CompletableFuture<Boolean> answer = ask(dialog);
         JFormattedTextField repeat = field(dialog, "side.repeat");
         robot.focusAndWaitForFocusGain(repeat);
@@ -61,7 +63,8 @@ class FormWindowTest {
 
     @Test
     void enterAcceptsTheNumberThatWasJustTyped() {
-        SideDialog dialog = execute(() -> new SideDialog(null, new SideShape(2, 6, 3), Counting.STITCHES));
+        SideDialog dialog =
+                execute(() -> new SideDialog(null, new SideShape(2, 6, 3), Counting.STITCHES, English.LANGUAGE));
         CompletableFuture<Boolean> answer = ask(dialog);
         JFormattedTextField repeat = field(dialog, "side.repeat");
         robot.focusAndWaitForFocusGain(repeat);
@@ -76,7 +79,7 @@ class FormWindowTest {
 
     @Test
     void aNumberThatCannotBeReadStaysAsItIsTypedAndIsObjectedTo() {
-        NewChartDialog dialog = execute(() -> new NewChartDialog(null, Counting.STITCHES));
+        NewChartDialog dialog = execute(() -> new NewChartDialog(null, Counting.STITCHES, English.LANGUAGE));
         JFormattedTextField rounds = field(dialog, "newChart.rounds");
         for (String wrong : new String[] {"abc", "99999", "0", "12a", "3.5", ""}) {
             execute(() -> rounds.setText(wrong));
@@ -97,7 +100,7 @@ class FormWindowTest {
 
     @Test
     void aNumberThatIsNotAskedForIsNotObjectedTo() {
-        PatternDetailsDialog dialog = execute(() -> new PatternDetailsDialog(null, Desk.blank()));
+        PatternDetailsDialog dialog = execute(() -> new PatternDetailsDialog(null, Desk.blank(), English.LANGUAGE));
         JFormattedTextField stitches = field(dialog, "making.stitches");
         AbstractButton swatch = (AbstractButton) named(dialog, "making.swatch");
         execute(() -> stitches.setText("x"));
@@ -113,7 +116,7 @@ class FormWindowTest {
 
     @Test
     void everyYarnOfANewChartIsToldFromTheOthersAndBearsItsLetter() {
-        NewChartDialog dialog = execute(() -> new NewChartDialog(null, Counting.STITCHES));
+        NewChartDialog dialog = execute(() -> new NewChartDialog(null, Counting.STITCHES, English.LANGUAGE));
         AbstractButton more = (AbstractButton) named(dialog, "moreYarn");
         execute(() -> more.doClick());
         Chart chart = execute(dialog::chart);
@@ -125,7 +128,8 @@ class FormWindowTest {
 
     @Test
     void thePictureOfASideSaysWhatTheNumbersSay() {
-        SideDialog dialog = execute(() -> new SideDialog(null, new SideShape(2, 6, 3), Counting.STITCHES));
+        SideDialog dialog =
+                execute(() -> new SideDialog(null, new SideShape(2, 6, 3), Counting.STITCHES, English.LANGUAGE));
         execute(() -> field(dialog, "side.toCorner").setText("11"));
 
         assertThat(execute(() ->

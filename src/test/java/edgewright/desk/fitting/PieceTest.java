@@ -14,6 +14,7 @@ import edgewright.chart.Yarn;
 import edgewright.desk.fitting.PieceOutcome.Mark;
 import edgewright.desk.fitting.PieceOutcome.Mood;
 import edgewright.fit.Ties;
+import edgewright.texts.English;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -29,7 +30,7 @@ class PieceTest {
                             new Yarn("B", "Chalk", Colour.parse("#f2ead8"))))
             .withRound(5, Round.of("A", "bbbbbb", "lbbb", "bbbbbbb"));
 
-    private final Piece piece = new Piece(CHART, Counting.STITCHES);
+    private final Piece piece = new Piece(CHART, Counting.STITCHES, English.LANGUAGE);
 
     @Test
     void the_best_round_to_count_in_is_chosen_and_the_counts_are_asked_for() {

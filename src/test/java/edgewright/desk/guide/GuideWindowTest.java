@@ -118,7 +118,7 @@ class GuideWindowTest {
                 List.of(making, PatternDetails.NONE, PatternDetails.NONE.withStart(Optional.of(Start.DEFAULT)))) {
             PatternDetails read = execute(() -> {
                 PatternDetailsDialog dialog =
-                        new PatternDetailsDialog(null, Desk.blank().withMaking(given));
+                        new PatternDetailsDialog(null, Desk.blank().withMaking(given), English.LANGUAGE);
                 PatternDetails said = dialog.appliedTo(given);
                 dialog.dispose();
                 return said;

@@ -13,6 +13,7 @@ import edgewright.chart.Terms;
 import edgewright.desk.work.GuideTicks.Tick;
 import edgewright.file.ChartFiles;
 import edgewright.file.ReadResult;
+import edgewright.texts.English;
 import edgewright.words.write.WordingOptions;
 import java.nio.file.Path;
 import java.util.List;
@@ -39,7 +40,7 @@ class RoundGuideTest {
         Chart bare = sample("mooring-rope");
         Chart chart = bare.withMaking(bare.making().withStart(Optional.empty()).withBack(Optional.empty()));
 
-        assertThat(said(RoundGuide.of(chart, 6, options(Counting.STITCHES))))
+        assertThat(said(RoundGuide.of(chart, 6, options(Counting.STITCHES), English.LANGUAGE)))
                 .endsWith(
                         "guide.fromCorner: 1 dc blo, 2 drop tr",
                         "guide.repeat: *4 dc blo, 2 drop tr; repeat from * to the last 2 sts",
@@ -59,12 +60,12 @@ class RoundGuideTest {
                 .withStart(Optional.of(Start.always(Side.LEFT)))
                 .withBack(Optional.of(Back.DEFAULT)));
 
-        List<String> second = said(RoundGuide.of(chart, 2, options(Counting.STITCHES)));
+        List<String> second = said(RoundGuide.of(chart, 2, options(Counting.STITCHES), English.LANGUAGE));
 
         assertThat(second).contains("guide.hook: 4.5 mm", "guide.back: Round 1 of the back layer has the same counts.");
         assertThat(second).anyMatch(row -> row.startsWith("guide.start: Start along the left-hand edge"));
         assertThat(second).anyMatch(row -> row.startsWith("guide.end: "));
-        assertThat(said(RoundGuide.of(chart, 3, options(Counting.STITCHES))))
+        assertThat(said(RoundGuide.of(chart, 3, options(Counting.STITCHES), English.LANGUAGE)))
                 .noneMatch(row -> row.startsWith("guide.back"));
     }
 
@@ -74,8 +75,11 @@ class RoundGuideTest {
         PerSide<Integer> stitches =
                 PerSide.of(5, 4, 3, 2).map(m -> chart.shape().stitches(7, m));
 
-        assertThat(RoundGuide.of(chart, 7, options(Counting.STITCHES)).counts()).isEqualTo(stitches);
-        assertThat(RoundGuide.of(chart, 7, options(Counting.WITH_CHAINS)).counts())
+        assertThat(RoundGuide.of(chart, 7, options(Counting.STITCHES), English.LANGUAGE)
+                        .counts())
+                .isEqualTo(stitches);
+        assertThat(RoundGuide.of(chart, 7, options(Counting.WITH_CHAINS), English.LANGUAGE)
+                        .counts())
                 .isEqualTo(stitches.map(count -> count + 2));
     }
 
