@@ -51,7 +51,7 @@ class OneNameForOneThingTest {
                     "come out even",
                     "desk/texts action.quit",
                     "words/pattern joining.closeSomeAtCorner",
-                    "booklet/booklet yarn.contrast.clear"),
+                    "language/en/booklet yarn-contrast-clear"),
             Unused.word("\\b(words|sizes|pieces|stitches)\\b.{0,20}\\b(checked|worked back)\\b", "proved"),
             Unused.word("\\bheld? .{0,40}\\bto the chart\\b", "compare with"),
             // A maker stops before the last stitches.

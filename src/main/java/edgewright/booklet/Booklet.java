@@ -1,19 +1,15 @@
 package edgewright.booklet;
 
 import edgewright.booklet.choice.BookletOptions;
-import edgewright.booklet.choice.BookletTexts;
 import edgewright.booklet.choice.Progress;
 import edgewright.booklet.page.PageLayout;
 import edgewright.booklet.page.Paginator;
 import edgewright.booklet.page.Paginator.Placed;
 import edgewright.booklet.page.TextSetter;
 import edgewright.booklet.page.TextStyles;
-import edgewright.booklet.page.Typefaces;
 import edgewright.booklet.page.YarnChips;
 import edgewright.booklet.press.HeaderFooter;
-import edgewright.booklet.press.Metadata;
-import edgewright.booklet.press.Press;
-import edgewright.booklet.press.StructureTree;
+import edgewright.booklet.press.PrintedFile;
 import edgewright.chart.Chart;
 import edgewright.check.Checker;
 import edgewright.check.Verdict;
@@ -28,7 +24,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.stream.Stream;
-import org.apache.pdfbox.pdmodel.PDDocument;
 
 /**
  * Publishes a chart as a printable pattern: a PDF with picture, chart, words and counts. It is tagged for readers that do
@@ -86,24 +81,23 @@ public final class Booklet {
             return new PublishOutcome.TooLarge(stitchesShown(chart));
         }
         boolean draft = verdict.hasErrors();
-        try (PDDocument document = new PDDocument()) {
+        try (PrintedFile file = new PrintedFile(options.languageTag(options.terms()))) {
             PageLayout sheet = PageLayout.of(options.paper(), options.edition());
-            Typefaces type = Typefaces.embedIn(document);
-            TextSetter setter =
-                    new TextSetter(sheet, TextStyles.of(type, sheet), new YarnChips(chart, sheet, options.edition()));
-            String language = PatternPages.language(options.terms());
+            TextSetter setter = new TextSetter(
+                    sheet,
+                    TextStyles.of(file.typefaces(), sheet),
+                    new YarnChips(chart, sheet, options.edition()),
+                    options.language());
             PatternPages content = new PatternPages(setter, chart, options, verdict, progress);
             List<List<Placed>> pages = new Paginator(sheet.heightPt()).pages(content.strips());
             if (!content.problems().isEmpty() && !options.draft()) {
                 return new PublishOutcome.NotProved(content.problems());
             }
-            StructureTree structure = new StructureTree(document, language);
             HeaderFooter running = new HeaderFooter(setter, chart, options, draft);
-            if (!new Press(document, sheet, type, options.edition(), structure).print(pages, running, progress)) {
+            if (!file.print(pages, sheet, options.edition(), running, progress)) {
                 return new PublishOutcome.Cancelled();
             }
-            Metadata.write(document, title(chart), chart.designer(), language, seed(chart, options));
-            document.save(out);
+            file.save(out, title(chart, options), chart.designer(), seed(chart, options));
             return new PublishOutcome.Published(pages.size(), draft, verdict);
         } catch (CancellationException e) {
             return new PublishOutcome.Cancelled();
@@ -134,8 +128,8 @@ public final class Booklet {
                         + 2L * repeats * chart.shape().w());
     }
 
-    private static String title(Chart chart) {
-        return chart.title().isBlank() ? BookletTexts.of("untitled") : chart.title();
+    private static String title(Chart chart, BookletOptions options) {
+        return chart.title().isBlank() ? options.says().text("untitled") : chart.title();
     }
 
     /** A number that follows from what is printed and from nothing else; records are hashed by content. */

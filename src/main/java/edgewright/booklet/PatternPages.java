@@ -1,7 +1,8 @@
 package edgewright.booklet;
 
+import static edgewright.texts.Arg.arg;
+
 import edgewright.booklet.choice.BookletOptions;
-import edgewright.booklet.choice.BookletTexts;
 import edgewright.booklet.choice.Edition;
 import edgewright.booklet.choice.PrintedTerms;
 import edgewright.booklet.choice.Progress;
@@ -28,6 +29,7 @@ import edgewright.chart.Chart;
 import edgewright.chart.Terms;
 import edgewright.check.Verdict;
 import edgewright.draw.marks.Emphasis;
+import edgewright.texts.Messages;
 import edgewright.words.page.PatternPart;
 import edgewright.words.page.PatternText;
 import edgewright.words.write.PatternWriter;
@@ -48,6 +50,7 @@ public final class PatternPages {
             EnumSet.of(PatternPart.Kind.NEEDS, PatternPart.Kind.DESIGNER_NOTES, PatternPart.Kind.COUNTS);
 
     private final TextSetter setter;
+    private final Messages says;
     private final Chart chart;
     private final BookletOptions options;
     private final Verdict verdict;
@@ -60,6 +63,7 @@ public final class PatternPages {
 
     public PatternPages(TextSetter setter, Chart chart, BookletOptions options, Verdict verdict, Progress progress) {
         this.setter = setter;
+        this.says = setter.says();
         this.chart = chart;
         this.options = options;
         this.verdict = verdict;
@@ -78,7 +82,7 @@ public final class PatternPages {
         DraftPages findings = new DraftPages(verdict, options.language());
         announceRounds(words);
         if (draft) {
-            body.addAll(findings.set(setter, section(root), new Anchor(BookletTexts.of("draft.heading"), 1)));
+            body.addAll(findings.set(setter, section(root), new Anchor(says.text("draft-heading"), 1)));
         }
         if (options.telling().terms().inTurn().size() > 1) {
             inBothTerms(words, findings);
@@ -87,7 +91,7 @@ public final class PatternPages {
         }
         if (options.supplements().worksheet()) {
             body.addAll(new WorksheetPages(setter, chart, options)
-                    .set(section(root), new Anchor(BookletTexts.of("worksheet.heading"), 1)));
+                    .set(section(root), new Anchor(says.text("worksheet-heading"), 1)));
         }
         return withFirstPages(words);
     }
@@ -140,8 +144,8 @@ public final class PatternPages {
         }
         for (Terms terms : options.telling().terms().inTurn()) {
             BookletOptions in = options.withTerms(terms);
-            Tag told = section(root).inLanguage(language(terms));
-            String name = BookletTexts.of("terms." + terms);
+            Tag told = section(root).inLanguage(options.languageTag(terms));
+            String name = says.text("terms-" + terms);
             int first = body.size();
             for (PatternPart part : inOrder(PatternWriter.write(chart, in.words(draft)))) {
                 if (!ONCE.contains(part.kind())) {
@@ -160,7 +164,7 @@ public final class PatternPages {
                 .forEach(part -> part(root, options, part, part.heading()));
         if (options.supplements().guide()) {
             for (Terms terms : options.telling().terms().inTurn()) {
-                guide(section(root).inLanguage(language(terms)), options.withTerms(terms));
+                guide(section(root).inLanguage(options.languageTag(terms)), options.withTerms(terms));
             }
         }
     }
@@ -174,7 +178,7 @@ public final class PatternPages {
 
     /** The guide is an extra, to be worked from when the pattern has been read. */
     private void guide(Tag parent, BookletOptions in) {
-        body.addAll(new GuidePages(setter, chart, in).set(section(parent), anchor("guide.heading", in)));
+        body.addAll(new GuidePages(setter, chart, in).set(section(parent), anchor(says.text("guide-heading"), in)));
     }
 
     /** Cover and contents, which knows of everything that comes after it. */
@@ -183,8 +187,8 @@ public final class PatternPages {
         body.forEach(strip -> strip.anchor().ifPresent(inside::add));
         List<ColumnSlice> strips = new ArrayList<>(new Cover(setter, chart, root)
                 .strips(CoverPicture.of(chart, options), new CoverFacts(chart, options, words)));
-        List<ColumnSlice> contents = new ArrayList<>(new ContentsPage(setter)
-                .set(section(root), new Anchor(BookletTexts.of("contents.heading"), 1), inside));
+        List<ColumnSlice> contents = new ArrayList<>(
+                new ContentsPage(setter).set(section(root), new Anchor(says.text("contents-heading"), 1), inside));
         contents.set(0, contents.get(0).onNewPage(!setter.sheet().oneColumn()));
         strips.addAll(contents);
         strips.addAll(body);
@@ -200,7 +204,7 @@ public final class PatternPages {
     private void proved(Tag parent, BookletOptions in) {
         if (!draft) {
             ProvedPages proved = new ProvedPages(setter, chart, in, progress);
-            body.addAll(proved.set(section(parent), anchor("proved.heading", in)));
+            body.addAll(proved.set(section(parent), anchor(says.text("proved-heading"), in)));
             problems.addAll(proved.problems());
         }
     }
@@ -228,7 +232,7 @@ public final class PatternPages {
         }
         body.addAll(strips);
         if (part.kind() == PatternPart.Kind.NOTES && in.edition() == Edition.LARGE_PRINT) {
-            body.addAll(LargePrintNotes.set(setter, section(parent), anchor("large.heading", in)));
+            body.addAll(LargePrintNotes.set(setter, section(parent), anchor(says.text("large-heading"), in)));
         }
         yarn(part.kind());
     }
@@ -240,30 +244,24 @@ public final class PatternPages {
         }
         YarnPages yarn = new YarnPages(setter, chart, options);
         switch (after) {
-            case NEEDS -> body.addAll(yarn.needs(section(root), new Anchor(BookletTexts.of("yarn.needs.heading"), 1)));
-            case COUNTS ->
-                body.addAll(yarn.rounds(section(root), new Anchor(BookletTexts.of("yarn.rounds.heading"), 1)));
+            case NEEDS -> body.addAll(yarn.needs(section(root), new Anchor(says.text("yarn-needs-heading"), 1)));
+            case COUNTS -> body.addAll(yarn.rounds(section(root), new Anchor(says.text("yarn-rounds-heading"), 1)));
             default -> {}
         }
     }
 
     /** A heading of the booklet's own, with the terms where there are two. */
-    private Anchor anchor(String key, BookletOptions in) {
-        return new Anchor(headed(BookletTexts.of(key), in.terms()), 1);
+    private Anchor anchor(String heading, BookletOptions in) {
+        return new Anchor(headed(heading, in.terms()), 1);
     }
 
     private String headed(String heading, Terms terms) {
         return options.telling().terms() == PrintedTerms.BOTH
-                ? BookletTexts.of("both.heading", heading, BookletTexts.of("terms." + terms))
+                ? says.text("both-heading", arg("heading", heading), arg("terms", says.text("terms-" + terms)))
                 : heading;
     }
 
     private static Tag section(Tag parent) {
         return parent.child(Role.SECTION);
-    }
-
-    /** The language of words in these terms. */
-    static String language(Terms terms) {
-        return terms == Terms.US ? "en-US" : "en-GB";
     }
 }

@@ -52,6 +52,16 @@ public final class Language {
     }
 
     /**
+     * The tag of BCP 47 of words in one of the dialects of this language.
+     *
+     * @param dialect as its file of the language calls it, such as {@code UK}
+     * @throws IllegalArgumentException if the language has no such dialect
+     */
+    public String dialectTag(String dialect) {
+        return own.text("dialect-" + dialect);
+    }
+
+    /**
      * The messages of one bundle. The file is read when it is first asked for, and kept.
      *
      * @param bundle such as {@code yarn}, or with the folder of a dialect {@code uk/terms}

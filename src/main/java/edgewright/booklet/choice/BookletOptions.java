@@ -8,6 +8,7 @@ import edgewright.chart.Terms;
 import edgewright.fit.FitPlan;
 import edgewright.fit.PatternSize;
 import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import edgewright.words.write.WordingOptions;
 import java.util.Objects;
 import java.util.Optional;
@@ -84,6 +85,16 @@ public record BookletOptions(
     /** How often the repeat is worked on each side; empty for a pattern of any size. */
     public Optional<PerSide<Integer>> repeats() {
         return telling.size().repeats();
+    }
+
+    /** What the booklet says in its own words. */
+    public Messages says() {
+        return language.messages("booklet");
+    }
+
+    /** The tag of BCP 47 of words in these terms. */
+    public String languageTag(Terms terms) {
+        return language.dialectTag(terms.name());
     }
 
     /** How the words are written, in the first of the terms. */

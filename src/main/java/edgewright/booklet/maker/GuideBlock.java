@@ -1,6 +1,9 @@
 package edgewright.booklet.maker;
 
-import edgewright.booklet.choice.BookletTexts;
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.number;
+import static edgewright.texts.Arg.shortest;
+
 import edgewright.booklet.page.ColumnSlice;
 import edgewright.booklet.page.ColumnSlice.Break;
 import edgewright.booklet.page.ColumnSlice.Piece;
@@ -18,6 +21,7 @@ import edgewright.booklet.page.TextStyles;
 import edgewright.chart.HookHand;
 import edgewright.chart.Side;
 import edgewright.chart.Yarn;
+import edgewright.texts.Messages;
 import edgewright.words.page.RoundParts;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,6 +33,7 @@ final class GuideBlock {
     private static final int TICKS_IN_ONE_COLUMN = 3;
 
     private final TextSetter setter;
+    private final Messages says;
     private final TextStyles styles;
     private final PageLayout sheet;
     private final LabelledEntries entries;
@@ -36,6 +41,7 @@ final class GuideBlock {
 
     GuideBlock(TextSetter setter, HookHand hand) {
         this.setter = setter;
+        this.says = setter.says();
         this.styles = setter.styles();
         this.sheet = setter.sheet();
         this.entries = new LabelledEntries(setter);
@@ -50,8 +56,8 @@ final class GuideBlock {
         } else {
             strips.addAll(ofEachSide(list, (RoundParts.OfEachSide) parts));
         }
-        strips.addAll(prose(list, "guide.seen", facts.seen()));
-        strips.addAll(prose(list, "guide.back", facts.back()));
+        strips.addAll(prose(list, says.text("guide-seen"), facts.seen()));
+        strips.addAll(prose(list, says.text("guide-back"), facts.back()));
         strips.addAll(counts(parent, facts));
         strips.addAll(ticks(parent));
         // Where the type is large a block may be higher than a page, and then ends between two parts.
@@ -65,12 +71,13 @@ final class GuideBlock {
 
     private List<ColumnSlice> ofAllSides(Tag list, RoundParts.OfAllSides parts) {
         List<ColumnSlice> strips = new ArrayList<>();
-        parts.begun().ifPresent(begun -> strips.addAll(stitches(list, "guide.start", begun.start())));
-        strips.addAll(stitches(list, "guide.fromCorner", parts.fromCorner()));
-        strips.addAll(stitches(list, parts.isGroupAlone() ? "guide.eachSide" : "guide.repeat", parts.repeat()));
-        strips.addAll(stitches(list, "guide.toCorner", parts.toCorner()));
-        strips.addAll(stitches(list, "guide.corner", parts.corner()));
-        parts.begun().ifPresent(begun -> strips.addAll(stitches(list, "guide.end", begun.end())));
+        parts.begun().ifPresent(begun -> strips.addAll(stitches(list, says.text("guide-start"), begun.start())));
+        strips.addAll(stitches(list, says.text("guide-fromCorner"), parts.fromCorner()));
+        strips.addAll(
+                stitches(list, says.text(parts.isGroupAlone() ? "guide-eachSide" : "guide-repeat"), parts.repeat()));
+        strips.addAll(stitches(list, says.text("guide-toCorner"), parts.toCorner()));
+        strips.addAll(stitches(list, says.text("guide-corner"), parts.corner()));
+        parts.begun().ifPresent(begun -> strips.addAll(stitches(list, says.text("guide-end"), begun.end())));
         return strips;
     }
 
@@ -80,32 +87,29 @@ final class GuideBlock {
         TextStyle bold = styles.strong();
         double baseline = sheet.halfLinePt() + label.baselinePt();
         Yarn yarn = facts.yarn();
-        String named = BookletTexts.of("guide.yarn", yarn.id(), yarn.name());
-        Optional<String> hook = facts.hook().map(size -> BookletTexts.of("guide.hook", size));
+        String named = says.text("guide-yarn", arg("id", yarn.id()), arg("name", yarn.name()));
+        Optional<String> hook = facts.hook().map(size -> says.text("guide-hook", shortest("mm", size.mm(), 2)));
         List<Piece> pieces = new ArrayList<>();
         pieces.add(Piece.ornament(
                 PageItem.Box.filled(0, 0, sheet.widthPt(), 0.6, PageColour.LINE),
                 setter.chips().of(yarn, 0, sheet.halfLinePt())));
-        pieces.add(Piece.of(
-                parent.child(Role.H3),
-                setter.words(
-                        setter.chips().indentPt(), baseline, BookletTexts.of("guide.round", facts.round()), label)));
+        String round = says.text("guide-round", number("round", facts.round()));
+        pieces.add(Piece.of(parent.child(Role.H3), setter.words(setter.chips().indentPt(), baseline, round, label)));
         List<ColumnSlice> strips = new ArrayList<>();
         if (sheet.oneColumn()) {
             strips.add(
                     ColumnSlice.of(sheet.halfLinePt() + sheet.linePt(), pieces).breaking(Break.NEVER));
             strips.addAll(setter.paragraph(
                     parent,
-                    hook.map(size -> BookletTexts.of("guide.yarnAndHook", named, size))
+                    hook.map(size -> says.text("guide-yarnAndHook", arg("yarn", named), arg("hook", size)))
                             .orElse(named)));
             return strips;
         }
-        double hookPt = 0;
         Optional<PageItem.Words> hookWords =
                 hook.map(words -> setter.wordsTo(sheet.widthPt(), baseline, words, styles.small()));
-        if (hookWords.isPresent()) {
-            hookPt = hookWords.get().widthPt() + setter.chips().indentPt();
-        }
+        double hookPt = hookWords
+                .map(words -> words.widthPt() + setter.chips().indentPt())
+                .orElse(0.0);
         pieces.add(Piece.of(
                 parent.child(Role.PARAGRAPH),
                 setter.words(sheet.labelPt(), baseline, setter.fitted(named, bold, sheet.textPt() - hookPt), bold)));
@@ -124,7 +128,7 @@ final class GuideBlock {
         Tag body = item.child(Role.BODY);
         return entries.entry(
                 item.child(Role.LABEL),
-                BookletTexts.of("guide.sides"),
+                says.text("guide-sides"),
                 styles.smallStrong(),
                 List.of(),
                 0,
@@ -146,9 +150,8 @@ final class GuideBlock {
         Tag labelTag = item.child(Role.LABEL);
         LabelledEntries.Line line = new LabelledEntries.Line(item.child(Role.BODY), text, styles.text(), stitches);
         return sheet.oneColumn()
-                ? entries.runIn(
-                        labelTag, BookletTexts.of("guide.runIn", BookletTexts.of(label)), styles.smallStrong(), line)
-                : entries.entry(labelTag, BookletTexts.of(label), styles.smallStrong(), List.of(), 0, List.of(line));
+                ? entries.runIn(labelTag, says.text("guide-runIn", arg("label", label)), styles.smallStrong(), line)
+                : entries.entry(labelTag, label, styles.smallStrong(), List.of(), 0, List.of(line));
     }
 
     private List<ColumnSlice> counts(Tag parent, GuideFacts.RoundFacts facts) {
@@ -164,7 +167,7 @@ final class GuideBlock {
             // Blocks are kept whole, so no head need come again.
             strips.add(strip.repeating(List.of()));
         }
-        return labelled(parent, "guide.count", styles.smallStrong().baselinePt(), strips);
+        return labelled(parent, says.text("guide-count"), styles.smallStrong().baselinePt(), strips);
     }
 
     /** A box for each side as it is done, and one for the round when it is counted; in columns. */
@@ -173,9 +176,9 @@ final class GuideBlock {
         Tag list = parent.child(Role.LIST);
         List<String> done = new ArrayList<>();
         for (Side side : hand.workingOrder()) {
-            done.add(BookletTexts.of("side." + side));
+            done.add(says.text("side-" + side));
         }
-        done.add(BookletTexts.of("guide.counted"));
+        done.add(says.text("guide-counted"));
         double tick = FormLine.tickPt(sheet);
         double height = sheet.linePt() + sheet.halfLinePt();
         double baseline = sheet.halfLinePt() + small.baselinePt();
@@ -194,7 +197,7 @@ final class GuideBlock {
             }
             strips.add(ColumnSlice.of(height, pieces).breaking(Break.NEVER));
         }
-        return beside(parent, "guide.done", baseline, strips);
+        return beside(parent, says.text("guide-done"), baseline, strips);
     }
 
     /** With a label at the left of the first line, or over it where there is but one column. */
@@ -203,7 +206,7 @@ final class GuideBlock {
             return beside(parent, label, baselinePt, strips);
         }
         List<ColumnSlice> labelled = new ArrayList<>();
-        setter.paragraph(parent.child(Role.PARAGRAPH), BookletTexts.of(label), styles.smallStrong(), 0, sheet.widthPt())
+        setter.paragraph(parent.child(Role.PARAGRAPH), label, styles.smallStrong(), 0, sheet.widthPt())
                 .forEach(line -> labelled.add(line.breaking(Break.NEVER)));
         labelled.addAll(strips);
         return labelled;
@@ -215,7 +218,7 @@ final class GuideBlock {
         Tag tag = parent.child(Role.PARAGRAPH);
         ColumnSlice first = strips.get(0);
         List<Piece> pieces = new ArrayList<>();
-        pieces.add(Piece.of(tag, setter.words(0, baselinePt, BookletTexts.of(label), styles.smallStrong())));
+        pieces.add(Piece.of(tag, setter.words(0, baselinePt, label, styles.smallStrong())));
         pieces.addAll(first.pieces());
         labelled.set(
                 0,

@@ -1,7 +1,8 @@
 package edgewright.booklet.maker;
 
+import static edgewright.texts.Arg.number;
+
 import edgewright.booklet.choice.BookletOptions;
-import edgewright.booklet.choice.BookletTexts;
 import edgewright.booklet.choice.Edition;
 import edgewright.booklet.parts.CountsPages;
 import edgewright.chart.Chart;
@@ -11,6 +12,7 @@ import edgewright.chart.Yarn;
 import edgewright.fit.BackLayer;
 import edgewright.fit.GuideSentences;
 import edgewright.fit.Landmarks;
+import edgewright.texts.Messages;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,6 +22,7 @@ import java.util.OptionalInt;
 final class GuideFacts {
     private final Chart chart;
     private final BookletOptions options;
+    private final Messages says;
     private final GuideSentences sentences;
     private final List<Integer> examples;
 
@@ -51,25 +54,27 @@ final class GuideFacts {
         this.chart = chart;
         this.options = options;
         this.sentences = new GuideSentences(options.language());
+        this.says = options.says();
         this.examples = options.repeats().isPresent() ? List.of() : CountsPages.repeats(chart.shape());
     }
 
     RoundFacts of(int round) {
         List<String> counted = new ArrayList<>();
-        List<String> counts = new ArrayList<>(List.of(BookletTexts.of("guide.counts." + options.counting())));
+        List<String> counts = new ArrayList<>(List.of(says.text("guide-counting-" + options.counting())));
         Optional<PerSide<Integer>> sides = options.size().stitches(chart.shape(), round);
         if (sides.isPresent()) {
-            counted.add(BookletTexts.of("guide.counts.sides"));
+            counted.add(says.text("guide-counts-sides"));
             for (Side side : options.hand().workingOrder()) {
-                counted.add(BookletTexts.of("side." + side));
-                counts.add(Integer.toString(options.counting().shown(sides.get().get(side))));
+                counted.add(says.text("side-" + side));
+                counts.add(options.language()
+                        .count(options.counting().shown(sides.get().get(side))));
             }
         } else {
             // In large type the whole name would take the room of two columns from the counts.
             boolean large = options.edition() == Edition.LARGE_PRINT;
-            counted.add(BookletTexts.of(large ? "guide.counts.repeats.short" : "guide.counts.repeats"));
+            counted.add(says.text(large ? "guide-counts-repeatsShort" : "guide-counts-repeats"));
             for (int repeats : examples) {
-                counted.add(Integer.toString(repeats));
+                counted.add(options.language().count(repeats));
                 counts.add(count(round, repeats));
             }
         }
@@ -90,7 +95,7 @@ final class GuideFacts {
             return "";
         }
         OptionalInt matching = new BackLayer(chart.shape(), chart.rounds().size()).matching(round);
-        return matching.isEmpty() ? "" : BookletTexts.of("guide.back.matches", matching.getAsInt());
+        return matching.isEmpty() ? "" : says.text("guide-back-matches", number("round", matching.getAsInt()));
     }
 
     private boolean isRagged() {
@@ -98,7 +103,7 @@ final class GuideFacts {
     }
 
     private String count(int round, int repeats) {
-        return Integer.toString(options.counting().shown(chart.shape().stitches(round, repeats)));
+        return options.language().count(options.counting().shown(chart.shape().stitches(round, repeats)));
     }
 
     /** How often the repeat is worked in this round; where it does not come out even yet, as often as at last. */

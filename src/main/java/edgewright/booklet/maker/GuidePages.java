@@ -1,13 +1,15 @@
 package edgewright.booklet.maker;
 
+import static edgewright.texts.Arg.number;
+
 import edgewright.booklet.choice.BookletOptions;
-import edgewright.booklet.choice.BookletTexts;
 import edgewright.booklet.page.Anchor;
 import edgewright.booklet.page.ColumnSlice;
 import edgewright.booklet.page.ColumnSlice.Break;
 import edgewright.booklet.page.Tag;
 import edgewright.booklet.page.TextSetter;
 import edgewright.chart.Chart;
+import edgewright.texts.Messages;
 import edgewright.words.write.PatternWriter;
 import edgewright.words.write.WordingOptions;
 import java.util.ArrayList;
@@ -16,11 +18,13 @@ import java.util.List;
 /** The round guide: a block for each round, never cut, with what to work, count and see, and boxes to tick. */
 public final class GuidePages {
     private final TextSetter setter;
+    private final Messages says;
     private final Chart chart;
     private final BookletOptions options;
 
     public GuidePages(TextSetter setter, Chart chart, BookletOptions options) {
         this.setter = setter;
+        this.says = setter.says();
         this.chart = chart;
         this.options = options;
     }
@@ -31,11 +35,11 @@ public final class GuidePages {
                 parent,
                 options.size()
                         .changes()
-                        .map(plan -> BookletTexts.of("guide.how.piece", plan.changing()))
-                        .orElseGet(() -> BookletTexts.of("guide.how"))));
-        String counts = BookletTexts.of("counts.caption." + options.counting());
+                        .map(plan -> says.text("guide-how-piece", number("round", plan.changing())))
+                        .orElseGet(() -> says.text("guide-how"))));
+        String counts = says.text("counts-caption-" + options.counting());
         if (options.repeats().isEmpty()) {
-            counts += " " + BookletTexts.of("guide.examples");
+            counts += " " + says.text("guide-examples");
         }
         List<ColumnSlice> counted = new ArrayList<>(setter.paragraph(parent, counts));
         counted.set(0, counted.get(0).spaced(setter.sheet().halfLinePt()));

@@ -1,7 +1,8 @@
 package edgewright.booklet.maker;
 
+import static edgewright.texts.Arg.arg;
+
 import edgewright.booklet.choice.BookletOptions;
-import edgewright.booklet.choice.BookletTexts;
 import edgewright.booklet.page.Anchor;
 import edgewright.booklet.page.ColumnSlice;
 import edgewright.booklet.page.FormLine;
@@ -10,6 +11,7 @@ import edgewright.booklet.page.TextSetter;
 import edgewright.chart.Side;
 import edgewright.fit.FitPlan;
 import edgewright.fit.FitSentences;
+import edgewright.texts.Messages;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,13 +19,15 @@ import java.util.Optional;
 /** The worksheet of one piece: filled in as far as its counts are known, with lines for the counts that are yet to come. */
 final class PieceSheet {
     private final TextSetter setter;
+    private final Messages says;
     private final BookletOptions options;
     private final FitPlan plan;
-    private final FitSentences says;
+    private final FitSentences sentences;
 
     /** @param plan how the piece of the pattern is put right */
     PieceSheet(TextSetter setter, BookletOptions options, FitPlan plan) {
         this.setter = setter;
+        this.says = setter.says();
         this.options = options;
         this.says = new FitSentences(options.language());
         this.plan = plan.in(options.counting());
@@ -32,7 +36,7 @@ final class PieceSheet {
     List<ColumnSlice> set(Tag parent, Anchor anchor) {
         List<ColumnSlice> strips = new ArrayList<>(setter.partHeading(parent, anchor));
         strips.set(0, strips.get(0).onNewPage(true));
-        strips.addAll(setter.paragraph(parent, BookletTexts.of("worksheet.how.piece")));
+        strips.addAll(setter.paragraph(parent, says.text("worksheet-how-piece")));
         strips.addAll(counted(parent));
         strips.addAll(change(parent));
         strips.addAll(check(parent));
@@ -40,49 +44,47 @@ final class PieceSheet {
     }
 
     private List<ColumnSlice> counted(Tag parent) {
-        String where = WorksheetPlan.name(plan.question().round());
-        List<ColumnSlice> strips = stage(parent, BookletTexts.of("worksheet.counted.piece", where));
-        strips.addAll(SizePages.wide(setter, parent, BookletTexts.of("counts.caption." + options.counting())));
+        String where = name(plan.question().round());
+        List<ColumnSlice> strips = stage(parent, says.text("worksheet-counted-piece", arg("where", where)));
+        strips.addAll(SizePages.wide(setter, parent, says.text("counts-caption-" + options.counting())));
         for (Side side : options.hand().workingOrder()) {
             int change = plan.targets().change(side);
             strips.addAll(line(side)
                     .field(
-                            BookletTexts.of("worksheet.counted"),
-                            number(plan.question().counts().get(side)),
+                            says.text("worksheet-counted"),
+                            written(plan.question().counts().get(side)),
                             numberPt())
                     .field(
-                            BookletTexts.of("worksheet.minusTarget"),
-                            number(shown(plan.targets().wanted().get(side))),
+                            says.text("worksheet-minusTarget"),
+                            written(shown(plan.targets().wanted().get(side))),
                             numberPt())
-                    .field(BookletTexts.of("worksheet.equalsChange"), number(Math.abs(change)), numberPt())
-                    .say(change == 0 ? "" : BookletTexts.of(change < 0 ? "worksheet.lose" : "worksheet.add"))
+                    .field(says.text("worksheet-equalsChange"), written(Math.abs(change)), numberPt())
+                    .say(change == 0 ? "" : says.text(change < 0 ? "worksheet-lose" : "worksheet-add"))
                     .set(parent));
         }
         return kept(strips);
     }
 
     private List<ColumnSlice> change(Tag parent) {
-        List<ColumnSlice> strips =
-                stage(parent, BookletTexts.of("worksheet.changeIn", WorksheetPlan.name(plan.changing())));
+        List<ColumnSlice> strips = stage(parent, says.text("worksheet-changeIn", arg("where", name(plan.changing()))));
         for (Side side : options.hand().workingOrder()) {
             if (plan.targets().change(side) != 0) {
-                strips.addAll(SizePages.apart(setter, parent, says.way(plan, side)));
+                strips.addAll(SizePages.apart(setter, parent, sentences.way(plan, side)));
             }
         }
         return kept(strips);
     }
 
     private List<ColumnSlice> check(Tag parent) {
-        List<ColumnSlice> strips =
-                stage(parent, BookletTexts.of("worksheet.check", WorksheetPlan.name(plan.changing())));
+        List<ColumnSlice> strips = stage(parent, says.text("worksheet-check", arg("where", name(plan.changing()))));
         for (Side side : options.hand().workingOrder()) {
             strips.addAll(line(side)
-                    .field(BookletTexts.of("worksheet.counted"), numberPt())
+                    .field(says.text("worksheet-counted"), numberPt())
                     .field(
-                            BookletTexts.of("worksheet.target"),
-                            number(shown(plan.stitchesAfterwards().get(side))),
+                            says.text("worksheet-target"),
+                            written(shown(plan.stitchesAfterwards().get(side))),
                             numberPt())
-                    .tick(BookletTexts.of("worksheet.right"))
+                    .tick(says.text("worksheet-right"))
                     .set(parent));
         }
         return kept(strips);
@@ -92,8 +94,12 @@ final class PieceSheet {
         return options.counting().shown(stitches);
     }
 
-    private static Optional<String> number(int count) {
-        return Optional.of(Integer.toString(count));
+    private String name(int round) {
+        return WorksheetPlan.name(round, says);
+    }
+
+    private Optional<String> written(int count) {
+        return Optional.of(options.language().count(count));
     }
 
     private FormLine line(Side side) {

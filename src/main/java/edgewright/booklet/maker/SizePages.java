@@ -1,6 +1,11 @@
 package edgewright.booklet.maker;
 
-import edgewright.booklet.choice.BookletTexts;
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.count;
+import static edgewright.texts.Arg.decimal;
+import static edgewright.texts.Arg.number;
+import static edgewright.texts.Arg.shortest;
+
 import edgewright.booklet.page.ColumnSlice;
 import edgewright.booklet.page.ColumnSlice.Break;
 import edgewright.booklet.page.Role;
@@ -17,10 +22,9 @@ import edgewright.fit.FinishedSize;
 import edgewright.fit.GuideSentences;
 import edgewright.fit.Inches;
 import edgewright.fit.Ratio;
-import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
@@ -36,10 +40,14 @@ final class SizePages {
 
     private static final int MOST_TENS = 9;
 
+    /** After the point, of what a swatch counts. */
+    private static final int DIGITS = 3;
+
     /** Rows of a piece in ten centimetres, from thick yarn to thin. */
     private static final List<Integer> PIECE_ROWS = List.of(8, 10, 12, 14, 16, 18, 20, 24, 28);
 
     private final TextSetter setter;
+    private final Messages says;
     private final WorksheetPlan plan;
     private final Chart chart;
     private final SideShape shape;
@@ -47,6 +55,7 @@ final class SizePages {
 
     SizePages(TextSetter setter, WorksheetPlan plan) {
         this.setter = setter;
+        this.says = setter.says();
         this.plan = plan;
         this.chart = plan.chart();
         this.shape = chart.shape();
@@ -55,23 +64,26 @@ final class SizePages {
 
     /** The counts with which a side comes out even in the counting round; around the size of the pattern, if it has one. */
     List<ColumnSlice> closing(Tag parent) {
-        List<ColumnSlice> strips = headed(parent, BookletTexts.of("sizes.even", WorksheetPlan.name(plan.counting())));
-        String way = BookletTexts.of("worksheet.count.way." + plan.options().counting());
+        List<ColumnSlice> strips = headed(parent, says.text("sizes-even", arg("where", plan.name(plan.counting()))));
+        String way = says.text("worksheet-count-way-" + plan.options().counting());
         if (shape.w() == 1) {
-            strips.addAll(wide(setter, parent, BookletTexts.of("sizes.any", plan.count(plan.counting(), 0), way)));
+            strips.addAll(wide(
+                    setter,
+                    parent,
+                    says.text("sizes-any", count("fewest", plan.stitches(plan.counting(), 0)), arg("way", way))));
             return strips;
         }
         int most = Math.max(tens().get(tens().size() - 1) * TEN + TEN, TEN);
         // Where the type is large, a row of ten would be wider than the page.
         int inRow = new TableSetter(setter).fits(TEN, plan.count(plan.counting(), most), widthPt()) ? TEN : TEN / 2;
-        strips.addAll(wide(setter, parent, BookletTexts.of("sizes.how." + inRow, way)));
-        List<String> columns = new ArrayList<>(List.of(BookletTexts.of("sizes.repeats")));
-        IntStream.range(0, inRow).forEach(more -> columns.add(Integer.toString(more)));
+        strips.addAll(wide(setter, parent, says.text("sizes-how-" + inRow, arg("way", way))));
+        List<String> columns = new ArrayList<>(List.of(says.text("sizes-repeats")));
+        IntStream.range(0, inRow).forEach(more -> columns.add(setter.language().count(more)));
         List<List<String>> rows = new ArrayList<>();
         for (int first : tens().stream()
                 .flatMap(tens -> Stream.iterate(TEN * tens, m -> m < TEN * tens + TEN, m -> m + inRow))
                 .toList()) {
-            List<String> row = new ArrayList<>(List.of(Integer.toString(first)));
+            List<String> row = new ArrayList<>(List.of(setter.language().count(first)));
             IntStream.range(0, inRow).forEach(more -> row.add(plan.count(plan.counting(), first + more)));
             rows.add(row);
         }
@@ -99,14 +111,13 @@ final class SizePages {
         int last = chart.rounds().size();
         List<Integer> rounds =
                 Stream.of(0, plan.counting(), plan.checking(), last).distinct().toList();
-        List<String> columns = new ArrayList<>(List.of(BookletTexts.of("sizes.repeats")));
+        List<String> columns = new ArrayList<>(List.of(says.text("sizes-repeats")));
         rounds.forEach(round ->
-                columns.add(round == 0 ? BookletTexts.of("sizes.base") : BookletTexts.of("sizes.round", round)));
-        swatch.ifPresent(
-                s -> columns.addAll(List.of(BookletTexts.of("sizes.pieceCm"), BookletTexts.of("sizes.outerCm"))));
+                columns.add(round == 0 ? says.text("sizes-base") : says.text("sizes-round", number("round", round))));
+        swatch.ifPresent(s -> columns.addAll(List.of(says.text("sizes-pieceCm"), says.text("sizes-outerCm"))));
         List<List<String>> rows = new ArrayList<>();
         for (int repeats : repeats()) {
-            List<String> row = new ArrayList<>(List.of(Integer.toString(repeats)));
+            List<String> row = new ArrayList<>(List.of(setter.language().count(repeats)));
             rounds.forEach(round -> row.add(plan.count(round, repeats)));
             swatch.ifPresent(s -> {
                 FinishedSize size =
@@ -116,10 +127,10 @@ final class SizePages {
             });
             rows.add(row);
         }
-        List<ColumnSlice> strips = headed(parent, BookletTexts.of("sizes.heading"));
+        List<ColumnSlice> strips = headed(parent, says.text("sizes-heading"));
         strips.set(0, strips.get(0).onNewPage(true));
-        String way = BookletTexts.of("counts.caption." + plan.options().counting());
-        strips.addAll(wide(setter, parent, swatch.isPresent() ? way + " " + BookletTexts.of("sizes.bySwatch") : way));
+        String way = says.text("counts-caption-" + plan.options().counting());
+        strips.addAll(wide(setter, parent, swatch.isPresent() ? way + " " + says.text("sizes-bySwatch") : way));
         strips.addAll(table(parent, columns, rows));
         return strips;
     }
@@ -142,33 +153,38 @@ final class SizePages {
         }
         Swatch measured = swatch.get();
         int rounds = chart.rounds().size();
-        String by = BookletTexts.of("sizes.swatch", number(measured.stitchesIn10Cm()), number(measured.roundsIn10Cm()));
+        String by = says.text(
+                "sizes-swatch",
+                shortest("stitches", measured.stitchesIn10Cm(), DIGITS),
+                shortest("rounds", measured.roundsIn10Cm(), DIGITS));
         List<String> said = plan.size()
                 .map(repeats -> repeats.map(m -> Math.max(1, shape.stitches(0, m))))
                 .map(base -> new GuideSentences(language()).of(FinishedSize.onStitches(base, rounds, measured)))
                 .orElseGet(() -> List.of(width(rounds * measured.roundMm())));
-        List<ColumnSlice> strips = headed(parent, BookletTexts.of("sizes.swatch.heading"));
+        List<ColumnSlice> strips = headed(parent, says.text("sizes-swatch-heading"));
         strips.addAll(wide(setter, parent, by + " " + String.join(" ", said)));
         return strips;
     }
 
     private String width(double mm) {
-        return BookletTexts.of("sizes.width", cm(mm), new Inches(language()).ofMm(mm));
+        return says.text("sizes-width", decimal("cm", mm / 10, 1), arg("inches", new Inches(setter.language()).ofMm(mm)));
     }
 
     /** How the base round is picked up along the edges of a bare piece. */
     List<ColumnSlice> pickUp(Tag parent) {
-        List<ColumnSlice> strips = headed(parent, BookletTexts.of("sizes.pickUp.heading"));
-        strips.addAll(wide(setter, parent, BookletTexts.of("sizes.pickUp")));
+        List<ColumnSlice> strips = headed(parent, says.text("sizes-pickUp-heading"));
+        strips.addAll(wide(setter, parent, says.text("sizes-pickUp")));
         swatch.ifPresent(measured -> {
-            strips.addAll(
-                    apart(setter, parent, BookletTexts.of("sizes.pickUp.rows", number(measured.stitchesIn10Cm()))));
-            List<String> columns = new ArrayList<>(List.of(BookletTexts.of("sizes.pickUp.rowsIn10Cm")));
-            List<String> row = new ArrayList<>(List.of(BookletTexts.of("sizes.pickUp.ratio")));
+            strips.addAll(apart(
+                    setter,
+                    parent,
+                    says.text("sizes-pickUp-rows", shortest("stitches", measured.stitchesIn10Cm(), DIGITS))));
+            List<String> columns = new ArrayList<>(List.of(says.text("sizes-pickUp-rowsIn10Cm")));
+            List<String> row = new ArrayList<>(List.of(says.text("sizes-pickUp-ratio")));
             for (int rows : PIECE_ROWS) {
                 Ratio ratio = Ratio.alongRows(rows, measured);
-                columns.add(Integer.toString(rows));
-                row.add(BookletTexts.of("sizes.pickUp.in", ratio.stitches(), ratio.rows()));
+                columns.add(setter.language().count(rows));
+                row.add(says.text("sizes-pickUp-in", count("stitches", ratio.stitches()), count("rows", ratio.rows())));
             }
             strips.addAll(table(parent, columns, List.of(row)));
         });
@@ -181,17 +197,16 @@ final class SizePages {
             return List.of();
         }
         BackLayer back = new BackLayer(shape, chart.rounds().size());
-        List<String> columns =
-                new ArrayList<>(List.of(BookletTexts.of("sizes.back.round"), BookletTexts.of("sizes.back.front")));
+        List<String> columns = new ArrayList<>(List.of(says.text("sizes-back-round"), says.text("sizes-back-front")));
         List<Integer> sizes = new ArrayList<>();
         plan.size()
                 .ifPresentOrElse(
                         size -> plan.options().hand().workingOrder().forEach(side -> {
-                            columns.add(BookletTexts.of("side." + side));
+                            columns.add(says.text("side-" + side));
                             sizes.add(size.get(side));
                         }),
                         () -> CountsPages.repeats(shape).forEach(repeats -> {
-                            columns.add(BookletTexts.counted("counts.repeats", repeats));
+                            columns.add(says.text("counts-repeats", count("repeats", repeats)));
                             sizes.add(repeats);
                         }));
         List<List<String>> rows = new ArrayList<>();
@@ -201,18 +216,16 @@ final class SizePages {
             sizes.forEach(repeats -> row.add(plan.count(round.frontRound(), repeats)));
             rows.add(row);
         }
-        List<ColumnSlice> strips = headed(parent, BookletTexts.of("sizes.back.heading"));
+        List<ColumnSlice> strips = headed(parent, says.text("sizes-back-heading"));
         chart.making()
                 .backHook()
-                .ifPresent(hook -> strips.addAll(wide(
-                        setter,
-                        parent,
-                        BookletTexts.of("sizes.back.hook", language().shortest(hook.mm(), 2)))));
+                .ifPresent(hook -> strips.addAll(
+                        wide(setter, parent, says.text("sizes-back-hook", shortest("mm", hook.mm(), 2)))));
         strips.addAll(apart(
                 setter,
                 parent,
-                BookletTexts.of("sizes.back.how") + " "
-                        + BookletTexts.of("counts.caption." + plan.options().counting())));
+                says.text("sizes-back-how") + " "
+                        + says.text("counts-caption-" + plan.options().counting())));
         strips.addAll(table(parent, columns, rows));
         return strips;
     }
@@ -252,16 +265,7 @@ final class SizePages {
         return strips;
     }
 
-    private Language language() {
-        return plan.options().language();
-    }
-
-    private static String cm(double mm) {
-        return String.format(Locale.ROOT, "%.1f", mm / 10);
-    }
-
-    /** No more digits than are needed. */
-    private static String number(double number) {
-        return number == Math.rint(number) ? Long.toString(Math.round(number)) : Double.toString(number);
+    private String cm(double mm) {
+        return setter.language().decimal(mm / 10, 1);
     }
 }

@@ -1,7 +1,10 @@
 package edgewright.booklet.maker;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.commas;
+import static edgewright.texts.Arg.count;
+
 import edgewright.booklet.choice.BookletOptions;
-import edgewright.booklet.choice.BookletTexts;
 import edgewright.booklet.page.Anchor;
 import edgewright.booklet.page.ColumnSlice;
 import edgewright.booklet.page.ColumnSlice.Break;
@@ -20,10 +23,10 @@ import edgewright.fit.FitPlan;
 import edgewright.fit.FitSentences;
 import edgewright.fit.GuideSentences;
 import edgewright.fit.SideMultiple;
+import edgewright.texts.Messages;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** The worksheet: the counts of a piece written down and put right with a pencil and no calculator. */
@@ -35,6 +38,7 @@ public final class WorksheetPages {
     private static final int EXAMPLE_CHANGES = 3;
 
     private final TextSetter setter;
+    private final Messages says;
     private final Chart chart;
     private final BookletOptions options;
     private final WorksheetPlan plan;
@@ -42,6 +46,7 @@ public final class WorksheetPages {
 
     public WorksheetPages(TextSetter setter, Chart chart, BookletOptions options) {
         this.setter = setter;
+        this.says = setter.says();
         this.chart = chart;
         this.options = options;
         this.sentences = new GuideSentences(options.language());
@@ -57,16 +62,16 @@ public final class WorksheetPages {
         }
         List<ColumnSlice> strips = new ArrayList<>(setter.partHeading(parent, anchor));
         strips.set(0, strips.get(0).onNewPage(true));
-        strips.addAll(setter.paragraph(parent, BookletTexts.of("worksheet.how")));
+        strips.addAll(setter.paragraph(parent, says.text("worksheet-how")));
         strips.addAll(after(setter.paragraph(parent, new FitSentences(options.language()).of(plan.rounds()))));
         if (!setter.sheet().oneColumn()) {
-            strips.addAll(
-                    after(setter.paragraph(parent, BookletTexts.of("worksheet.inPicture", inRound(plan.counting())))));
+            strips.addAll(after(setter.paragraph(
+                    parent, says.text("worksheet-inPicture", arg("where", inRound(plan.counting()))))));
             strips.add(picture(parent));
         }
         SizePages sizes = new SizePages(setter, plan);
         strips.addAll(sizes.closing(parent));
-        strips.addAll(count(parent));
+        strips.addAll(counting(parent));
         strips.addAll(change(parent));
         strips.addAll(check(parent));
         strips.addAll(sizes.sizes(parent));
@@ -77,7 +82,7 @@ public final class WorksheetPages {
     }
 
     private String inRound(int round) {
-        return WorksheetPlan.name(round);
+        return plan.name(round);
     }
 
     private ColumnSlice picture(Tag parent) {
@@ -90,18 +95,18 @@ public final class WorksheetPages {
     }
 
     /** The page that is written on begins here. */
-    private List<ColumnSlice> count(Tag parent) {
+    private List<ColumnSlice> counting(Tag parent) {
         String where = inRound(plan.counting());
-        List<ColumnSlice> strips = stage(parent, BookletTexts.of("worksheet.count", where));
+        List<ColumnSlice> strips = stage(parent, says.text("worksheet-count", arg("where", where)));
         strips.set(0, strips.get(0).onNewPage(true));
-        strips.addAll(prose(parent, BookletTexts.of("worksheet.count.how." + options.counting())));
+        strips.addAll(prose(parent, says.text("worksheet-count-how-" + options.counting())));
         strips.addAll(SizePages.apart(setter, parent, even(plan.counting())));
         for (Side side : options.hand().workingOrder()) {
             strips.addAll(line(side)
-                    .field(BookletTexts.of("worksheet.counted"), numberPt())
-                    .field(BookletTexts.of("worksheet.minusTarget"), plan.target(side, plan.counting()), numberPt())
-                    .field(BookletTexts.of("worksheet.equalsChange"), numberPt())
-                    .ticks(BookletTexts.of("worksheet.lose"), BookletTexts.of("worksheet.add"))
+                    .field(says.text("worksheet-counted"), numberPt())
+                    .field(says.text("worksheet-minusTarget"), plan.target(side, plan.counting()), numberPt())
+                    .field(says.text("worksheet-equalsChange"), numberPt())
+                    .ticks(says.text("worksheet-lose"), says.text("worksheet-add"))
                     .set(parent));
         }
         return kept(strips);
@@ -111,20 +116,21 @@ public final class WorksheetPages {
         List<ColumnSlice> strips = stage(
                 parent,
                 plan.isInBaseRound()
-                        ? BookletTexts.of("worksheet.changeBase")
-                        : BookletTexts.of(
-                                "worksheet.changeIn", inRound(plan.rounds().changing())));
-        strips.addAll(prose(parent, BookletTexts.of("worksheet.change.spread", inRound(plan.counting()))));
+                        ? says.text("worksheet-changeBase")
+                        : says.text(
+                                "worksheet-changeIn",
+                                arg("where", inRound(plan.rounds().changing()))));
+        strips.addAll(prose(parent, says.text("worksheet-change-spread", arg("where", inRound(plan.counting())))));
         example().ifPresent(example -> strips.addAll(SizePages.apart(setter, parent, example)));
-        strips.addAll(SizePages.apart(setter, parent, BookletTexts.of("worksheet.change.how")));
+        strips.addAll(SizePages.apart(setter, parent, says.text("worksheet-change-how")));
         for (Side side : options.hand().workingOrder()) {
             strips.addAll(line(side)
-                    .field(BookletTexts.of("worksheet.counted"), numberPt())
-                    .field(BookletTexts.of("worksheet.dividedBy"), numberPt())
-                    .field(BookletTexts.of("worksheet.every"), numberPt())
+                    .field(says.text("worksheet-counted"), numberPt())
+                    .field(says.text("worksheet-dividedBy"), numberPt())
+                    .field(says.text("worksheet-every"), numberPt())
                     .set(parent));
             strips.addAll(new FormLine(setter, sidePt(setter))
-                    .fieldToEdge(BookletTexts.of("worksheet.places"))
+                    .fieldToEdge(says.text("worksheet-places"))
                     .set(parent));
         }
         return kept(strips);
@@ -140,25 +146,35 @@ public final class WorksheetPages {
         int target = options.counting().shown(chart.shape().stitches(plan.counting(), sizes.get(sizes.size() / 2)));
         int counted = target - changes;
         int every = counted / (changes + 1);
-        String places = IntStream.rangeClosed(1, changes)
+        List<String> places = IntStream.rangeClosed(1, changes)
                 .mapToObj(i -> Integer.toString(i * every))
-                .collect(Collectors.joining(", "));
-        return Optional.of(BookletTexts.of("worksheet.example", counted, target, changes, changes + 1, every, places));
+                .toList();
+        return Optional.of(says.text(
+                "worksheet-example",
+                count("counted", counted),
+                count("target", target),
+                count("changes", changes),
+                count("parts", changes + 1),
+                count("every", every),
+                commas("places", places)));
     }
 
     private List<ColumnSlice> check(Tag parent) {
-        List<ColumnSlice> strips = stage(parent, BookletTexts.of("worksheet.check", inRound(plan.checking())));
+        List<ColumnSlice> strips = stage(parent, says.text("worksheet-check", arg("where", inRound(plan.checking()))));
         int grown = SideShape.growth(plan.checking() - plan.counting());
         strips.addAll(prose(
                 parent,
                 grown == 0
-                        ? BookletTexts.of("worksheet.check.same")
-                        : BookletTexts.of("worksheet.check.grown", grown, inRound(plan.counting()))));
+                        ? says.text("worksheet-check-same")
+                        : says.text(
+                                "worksheet-check-grown",
+                                count("stitches", grown),
+                                arg("where", inRound(plan.counting())))));
         for (Side side : options.hand().workingOrder()) {
             strips.addAll(line(side)
-                    .field(BookletTexts.of("worksheet.counted"), numberPt())
-                    .field(BookletTexts.of("worksheet.target"), plan.target(side, plan.checking()), numberPt())
-                    .tick(BookletTexts.of("worksheet.right"))
+                    .field(says.text("worksheet-counted"), numberPt())
+                    .field(says.text("worksheet-target"), plan.target(side, plan.checking()), numberPt())
+                    .tick(says.text("worksheet-right"))
                     .set(parent));
         }
         return kept(strips);
@@ -166,7 +182,7 @@ public final class WorksheetPages {
 
     private String even(int round) {
         SideMultiple multiple = SideMultiple.of(chart.shape(), round, options.counting());
-        return BookletTexts.of("worksheet.even", inRound(round), sentences.of(multiple));
+        return says.text("worksheet-even", arg("where", inRound(round)), arg("multiple", sentences.of(multiple)));
     }
 
     private FormLine line(Side side) {
@@ -175,7 +191,7 @@ public final class WorksheetPages {
 
     /** A line that begins with the name of a side. */
     static FormLine line(TextSetter setter, Side side) {
-        return new FormLine(setter, sidePt(setter)).about(BookletTexts.of("side." + side));
+        return new FormLine(setter, sidePt(setter)).about(setter.says().text("side-" + side));
     }
 
     private static double sidePt(TextSetter setter) {

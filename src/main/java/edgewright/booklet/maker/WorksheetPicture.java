@@ -1,6 +1,5 @@
 package edgewright.booklet.maker;
 
-import edgewright.booklet.choice.BookletTexts;
 import edgewright.booklet.page.PageColour;
 import edgewright.chart.Colour;
 import edgewright.chart.Side;
@@ -10,6 +9,7 @@ import edgewright.draw.marks.MarkKind;
 import edgewright.draw.paint.Area;
 import edgewright.draw.paint.PenPath;
 import edgewright.draw.paint.Shape;
+import edgewright.texts.Messages;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -27,11 +27,13 @@ final class WorksheetPicture {
     private static final double UPRIGHT_LABEL_MM = 17;
 
     private final WorksheetPlan plan;
+    private final Messages says;
     private final double widthMm;
     private final List<Mark> marks = new ArrayList<>();
 
     private WorksheetPicture(WorksheetPlan plan, double widthMm) {
         this.plan = plan;
+        this.says = plan.options().says();
         this.widthMm = widthMm;
     }
 
@@ -51,7 +53,7 @@ final class WorksheetPicture {
         corner(border.xMm(), border.bottomMm(), piece.xMm(), piece.bottomMm());
         corner(border.rightMm(), border.bottomMm(), piece.rightMm(), piece.bottomMm());
         text(
-                BookletTexts.of("worksheet.piece"),
+                says.text("worksheet-piece"),
                 piece.middleXMm(),
                 piece.middleYMm() + 1,
                 Shape.Weight.REGULAR,
@@ -61,14 +63,13 @@ final class WorksheetPicture {
         level(Side.BOTTOM, HEIGHT_MM - LEVEL_BAND_MM / 2);
         upright(Side.LEFT, UPRIGHT_MARGIN_MM);
         upright(Side.RIGHT, widthMm - UPRIGHT_BAND_MM + UPRIGHT_MARGIN_MM);
-        return new Drawing(
-                widthMm, HEIGHT_MM, BookletTexts.of("worksheet.heading"), BookletTexts.of("worksheet.picture"), marks);
+        return new Drawing(widthMm, HEIGHT_MM, says.text("worksheet-heading"), says.text("worksheet-picture"), marks);
     }
 
     /** Name, counted, target and change in one row, in the middle of the band. */
     private void level(Side side, double middleMm) {
         double baseline = middleMm + SIZE_MM / 3;
-        String name = BookletTexts.of("side." + side);
+        String name = says.text("side-" + side);
         List<String> fields = fields();
         double width = width(name, Shape.Weight.BOLD) + 2 * GAP_MM;
         for (String field : fields) {
@@ -89,7 +90,7 @@ final class WorksheetPicture {
     private void upright(Side side, double leftMm) {
         List<String> fields = fields();
         double baseline = HEIGHT_MM / 2 - 1.5 * ROW_MM + SIZE_MM / 2;
-        text(BookletTexts.of("side." + side), leftMm, baseline, Shape.Weight.BOLD, Shape.Anchor.START, PageColour.INK);
+        text(says.text("side-" + side), leftMm, baseline, Shape.Weight.BOLD, Shape.Anchor.START, PageColour.INK);
         for (int i = 0; i < fields.size(); i++) {
             baseline += ROW_MM;
             text(fields.get(i), leftMm, baseline, Shape.Weight.REGULAR, Shape.Anchor.START, PageColour.INK);
@@ -97,11 +98,8 @@ final class WorksheetPicture {
         }
     }
 
-    private static List<String> fields() {
-        return List.of(
-                BookletTexts.of("worksheet.counted"),
-                BookletTexts.of("worksheet.target"),
-                BookletTexts.of("worksheet.change"));
+    private List<String> fields() {
+        return List.of(says.text("worksheet-counted"), says.text("worksheet-target"), says.text("worksheet-change"));
     }
 
     /** A line to write on; that of the target bears it, if it is known. */

@@ -1,11 +1,13 @@
 package edgewright.booklet.maker;
 
+import static edgewright.texts.Arg.number;
+
 import edgewright.booklet.choice.BookletOptions;
-import edgewright.booklet.choice.BookletTexts;
 import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.fit.ChangeRounds;
+import edgewright.texts.Messages;
 import java.util.Optional;
 
 /**
@@ -39,11 +41,21 @@ record WorksheetPlan(Chart chart, BookletOptions options, ChangeRounds rounds, O
 
     /** What a side counts in a round when the repeat is worked that often, in the way of counting of the pattern. */
     String count(int round, int repeats) {
-        return Integer.toString(options.counting().shown(chart.shape().stitches(round, repeats)));
+        return options.language().count(stitches(round, repeats));
+    }
+
+    /** The same as a number. */
+    int stitches(int round, int repeats) {
+        return options.counting().shown(chart.shape().stitches(round, repeats));
     }
 
     /** What a round is called in a sentence. */
-    static String name(int round) {
-        return round == 0 ? BookletTexts.of("worksheet.base") : BookletTexts.of("worksheet.round", round);
+    String name(int round) {
+        return name(round, options.says());
+    }
+
+    /** The same in the words of a language. */
+    static String name(int round, Messages says) {
+        return round == 0 ? says.text("worksheet-base") : says.text("worksheet-round", number("round", round));
     }
 }

@@ -2,7 +2,6 @@ package edgewright.booklet.page;
 
 import edgewright.booklet.choice.Edition;
 import edgewright.booklet.choice.Paper;
-import org.apache.pdfbox.pdmodel.common.PDRectangle;
 
 /**
  * How a page is divided. The column of text is as high as a whole number of half lines, so that lines of facing columns and
@@ -122,12 +121,5 @@ public record PageLayout(
     /** From points under the top of the sheet to points over its foot. */
     public double up(double yPt) {
         return pageHeightPt - yPt;
-    }
-
-    /** A rectangle of the page, given from the left edge of the column and the top of the sheet. */
-    public PDRectangle rectangle(double xPt, double yPt, double rectangleWidthPt, double rectangleHeightPt) {
-        return new PDRectangle(
-                (float) (leftPt + xPt), (float) up(yPt + rectangleHeightPt), (float) rectangleWidthPt, (float)
-                        rectangleHeightPt);
     }
 }

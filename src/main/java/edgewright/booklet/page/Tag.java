@@ -12,18 +12,8 @@ import java.util.Optional;
 public final class Tag {
     /** Whether a header cell heads what stands below it or what stands beside it. */
     public enum Scope {
-        COLUMN("Column"),
-        ROW("Row");
-
-        private final String pdfName;
-
-        Scope(String pdfName) {
-            this.pdfName = pdfName;
-        }
-
-        public String pdfName() {
-            return pdfName;
-        }
+        COLUMN,
+        ROW
     }
 
     private final Role role;

@@ -3,6 +3,8 @@ package edgewright.booklet.page;
 import edgewright.booklet.page.ColumnSlice.Break;
 import edgewright.booklet.page.ColumnSlice.Piece;
 import edgewright.draw.paint.Shortened;
+import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -12,11 +14,16 @@ public final class TextSetter {
     private final PageLayout sheet;
     private final TextStyles styles;
     private final YarnChips chips;
+    private final Language language;
+    private final Messages says;
 
-    public TextSetter(PageLayout sheet, TextStyles styles, YarnChips chips) {
+    /** @param language in which the pattern speaks */
+    public TextSetter(PageLayout sheet, TextStyles styles, YarnChips chips, Language language) {
         this.sheet = sheet;
         this.styles = styles;
         this.chips = chips;
+        this.language = language;
+        this.says = language.messages("booklet");
     }
 
     public TextStyles styles() {
@@ -29,6 +36,16 @@ public final class TextSetter {
 
     public YarnChips chips() {
         return chips;
+    }
+
+    /** In which the pattern speaks. */
+    public Language language() {
+        return language;
+    }
+
+    /** What the booklet says in its own words. */
+    public Messages says() {
+        return says;
     }
 
     /** The white between paragraphs: half a line, or a whole one where groups are to be parted by blank lines. */

@@ -1,6 +1,7 @@
 package edgewright.booklet.parts;
 
-import edgewright.booklet.choice.BookletTexts;
+import static edgewright.texts.Arg.count;
+
 import edgewright.booklet.page.ColumnSlice;
 import edgewright.booklet.page.TableSetter;
 import edgewright.booklet.page.Tag;
@@ -48,28 +49,29 @@ public final class CountsPages {
     /** The head of a column for sides on which the repeat is worked so often: in words, or short where the type is large. */
     public static String repeats(TextSetter setter, int repeats) {
         return setter.sheet().oneColumn()
-                ? BookletTexts.of("counts.times", repeats)
-                : BookletTexts.counted("counts.repeats", repeats);
+                ? setter.says().text("counts-times", count("repeats", repeats))
+                : setter.says().text("counts-repeats", count("repeats", repeats));
     }
 
     /** A caption that says what is counted, then the table. */
     public static List<ColumnSlice> set(TextSetter setter, Chart chart, Counting counting, Tag parent) {
         SideShape shape = chart.shape();
         List<Integer> repeats = repeats(shape);
-        List<String> columns =
-                new ArrayList<>(List.of(BookletTexts.of("counts.round"), BookletTexts.of("counts.yarn")));
+        List<String> columns = new ArrayList<>(
+                List.of(setter.says().text("counts-round"), setter.says().text("counts-yarn")));
         repeats.forEach(m -> columns.add(repeats(setter, m)));
         List<List<String>> rows = new ArrayList<>();
         for (int r = 0; r <= chart.rounds().size(); r++) {
             List<String> row = new ArrayList<>();
             row.add(Integer.toString(r));
-            row.add(r == 0 ? BookletTexts.of("counts.base") : chart.yarnOf(r).id());
+            row.add(r == 0 ? setter.says().text("counts-base") : chart.yarnOf(r).id());
             for (int m : repeats) {
-                row.add(Integer.toString(counting.shown(shape.stitches(r, m))));
+                row.add(setter.language().count(counting.shown(shape.stitches(r, m))));
             }
             rows.add(row);
         }
-        String caption = BookletTexts.of("counts.caption." + counting) + " " + BookletTexts.of("counts.examples");
+        String caption = setter.says().text("counts-caption-" + counting) + " "
+                + setter.says().text("counts-examples");
         List<ColumnSlice> strips = new ArrayList<>(setter.paragraph(parent, caption));
         strips.replaceAll(strip -> strip.breaking(ColumnSlice.Break.NEVER));
         List<ColumnSlice> table = new ArrayList<>(new TableSetter(setter)

@@ -1,6 +1,7 @@
 package edgewright.booklet.parts;
 
-import edgewright.booklet.choice.BookletTexts;
+import static edgewright.texts.Arg.arg;
+
 import edgewright.booklet.page.ColumnSlice;
 import edgewright.booklet.page.ColumnSlice.Break;
 import edgewright.booklet.page.ColumnSlice.Piece;
@@ -16,6 +17,7 @@ import edgewright.booklet.page.TextStyles;
 import edgewright.chart.Chart;
 import edgewright.chart.Yarn;
 import edgewright.draw.marks.Drawing;
+import edgewright.texts.Messages;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -30,6 +32,7 @@ public final class Cover {
     private static final double CHIP_GAP_PT = 18;
 
     private final TextSetter setter;
+    private final Messages says;
     private final TextStyles styles;
     private final PageLayout sheet;
     private final Chart chart;
@@ -37,6 +40,7 @@ public final class Cover {
 
     public Cover(TextSetter setter, Chart chart, Tag root) {
         this.setter = setter;
+        this.says = setter.says();
         this.styles = setter.styles();
         this.sheet = setter.sheet();
         this.chart = chart;
@@ -44,7 +48,7 @@ public final class Cover {
     }
 
     public List<ColumnSlice> strips(Drawing picture, CoverFacts facts) {
-        String title = chart.title().isBlank() ? BookletTexts.of("untitled") : chart.title();
+        String title = chart.title().isBlank() ? says.text("untitled") : chart.title();
         List<ColumnSlice> head = new ArrayList<>(title(title));
         head.addAll(designer());
         List<ColumnSlice> foot = facts(facts.all());
@@ -82,14 +86,14 @@ public final class Cover {
         TextStyle style = sheet.oneColumn()
                 ? styles.text()
                 : TextStyle.on(sheet, styles.text().face(), 13, 1.5 * sheet.linePt(), PageColour.SOFT);
-        String by = chart.designer().isBlank() ? "" : BookletTexts.of("cover.by", chart.designer());
+        String by = chart.designer().isBlank() ? "" : says.text("cover-by", arg("designer", chart.designer()));
         List<ColumnSlice> strips = new ArrayList<>();
         if (!by.isEmpty()) {
             String fitted = setter.fitted(by, style, 2.5 * sheet.widthPt());
             strips.addAll(setter.paragraph(root.child(Role.PARAGRAPH), fitted, style, 0, sheet.widthPt()));
         }
         strips.addAll(setter.paragraph(
-                root.child(Role.PARAGRAPH), BookletTexts.of("cover.what"), styles.small(), 0, sheet.widthPt()));
+                root.child(Role.PARAGRAPH), says.text("cover-what"), styles.small(), 0, sheet.widthPt()));
         return strips;
     }
 
@@ -101,7 +105,7 @@ public final class Cover {
         double width = picture.widthMm() * scale * PageLayout.PT_PER_MM;
         double height = picture.heightMm() * scale * PageLayout.PT_PER_MM;
         double onGrid = sheet.onGrid(height);
-        Tag figure = root.figure(BookletTexts.of("cover.picture", title));
+        Tag figure = root.figure(says.text("cover-picture", arg("title", title)));
         return ColumnSlice.of(
                 onGrid,
                 List.of(Piece.of(
@@ -151,7 +155,7 @@ public final class Cover {
         TextStyle text = styles.text();
         List<ColumnSlice> strips = new ArrayList<>();
         List<Piece> line = new ArrayList<>();
-        line.add(Piece.of(label, setter.words(0, bold.baselinePt(), BookletTexts.of("cover.yarns"), bold)));
+        line.add(Piece.of(label, setter.words(0, bold.baselinePt(), says.text("cover-yarns"), bold)));
         if (sheet.oneColumn()) {
             return oneUnderTheOther(ColumnSlice.of(sheet.linePt(), line), body);
         }

@@ -1,11 +1,14 @@
 package edgewright.booklet.parts;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.number;
+
 import edgewright.booklet.choice.BookletOptions;
-import edgewright.booklet.choice.BookletTexts;
 import edgewright.booklet.choice.Edition;
 import edgewright.chart.Chart;
 import edgewright.chart.HookHand;
 import edgewright.fit.FitSentences;
+import edgewright.texts.Messages;
 import edgewright.words.page.PatternPart;
 import edgewright.words.page.PatternText;
 import edgewright.words.page.TextBlock;
@@ -20,28 +23,33 @@ public final class CoverFacts {
     record Fact(String label, String text) {}
 
     public CoverFacts(Chart chart, BookletOptions options, PatternText words) {
-        add("cover.terms", BookletTexts.of("cover.terms." + options.telling().terms()));
+        Messages says = options.says();
+        add(
+                says.text("cover-terms"),
+                says.text("cover-terms-" + options.telling().terms()));
         if (options.edition() != Edition.STANDARD) {
-            add("cover.edition", BookletTexts.of("cover.edition." + options.edition()));
+            add(says.text("cover-edition"), says.text("cover-edition-" + options.edition()));
         }
         if (options.hand() == HookHand.LEFT) {
-            add("cover.hand", BookletTexts.of("cover.hand.LEFT"));
+            add(says.text("cover-hand"), says.text("cover-hand-LEFT"));
         }
         options.size()
                 .changes()
                 .ifPresent(plan -> add(
-                        "cover.piece",
-                        BookletTexts.of(
-                                "cover.piece.one",
-                                new FitSentences(options.language())
-                                        .counted(plan.question().in(options.counting())),
-                                plan.changing())));
+                        says.text("cover-piece"),
+                        says.text(
+                                "cover-piece-one",
+                                arg(
+                                        "counted",
+                                        new FitSentences(options.language())
+                                                .counted(plan.question().in(options.counting()))),
+                                number("round", plan.changing()))));
         TextBlock.RoundWords base = baseRound(words);
         all.add(new Fact(base.name(), base.counts()));
-        add("cover.rounds", Integer.toString(chart.rounds().size()));
-        add("cover.skill", chart.making().skill().strip());
-        add("cover.version", options.imprint().version());
-        add("cover.date", options.imprint().date());
+        add(says.text("cover-rounds"), options.language().count(chart.rounds().size()));
+        add(says.text("cover-skill"), chart.making().skill().strip());
+        add(says.text("cover-version"), options.imprint().version());
+        add(says.text("cover-date"), options.imprint().date());
     }
 
     List<Fact> all() {
@@ -50,7 +58,7 @@ public final class CoverFacts {
 
     private void add(String label, String text) {
         if (!text.isEmpty()) {
-            all.add(new Fact(BookletTexts.of(label), text));
+            all.add(new Fact(label, text));
         }
     }
 

@@ -1,6 +1,9 @@
 package edgewright.booklet.parts;
 
-import edgewright.booklet.choice.BookletTexts;
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.count;
+import static edgewright.texts.Arg.number;
+
 import edgewright.booklet.page.Anchor;
 import edgewright.booklet.page.ColumnSlice;
 import edgewright.booklet.page.LabelledEntries;
@@ -44,7 +47,7 @@ public final class DraftPages {
 
     public List<ColumnSlice> set(TextSetter setter, Tag parent, Anchor anchor) {
         List<ColumnSlice> strips = new ArrayList<>(setter.partHeading(parent, anchor));
-        strips.addAll(setter.paragraph(parent, BookletTexts.of("draft.why")));
+        strips.addAll(setter.paragraph(parent, setter.says().text("draft-why")));
         LabelledEntries entries = new LabelledEntries(setter);
         FindingSentences sentences = new FindingSentences(language);
         TextStyles styles = setter.styles();
@@ -52,7 +55,7 @@ public final class DraftPages {
         for (int i = 0; i < listed.size(); i++) {
             Finding finding = listed.get(i);
             Tag item = list.child(Role.ITEM);
-            String label = (i + 1) + " " + BookletTexts.of("draft." + finding.severity());
+            String label = setter.says().text("finding-" + finding.severity(), number("finding", i + 1));
             List<ColumnSlice> entry = new ArrayList<>(entries.entry(
                     item.child(Role.LABEL),
                     label,
@@ -61,15 +64,19 @@ public final class DraftPages {
                     0,
                     List.of(new LabelledEntries.Line(
                             item.child(Role.BODY),
-                            sentences.of(finding.place()) + ": " + sentences.of(finding),
+                            setter.says()
+                                    .text(
+                                            "draft-line",
+                                            arg("place", sentences.of(finding.place())),
+                                            arg("finding", sentences.of(finding))),
                             styles.text(),
                             false))));
             entry.set(0, entry.get(0).spaced(setter.sheet().halfLinePt()));
             strips.addAll(entry);
         }
         if (listed.size() < all) {
-            List<ColumnSlice> more =
-                    new ArrayList<>(setter.paragraph(parent, BookletTexts.of("draft.more", all - listed.size())));
+            List<ColumnSlice> more = new ArrayList<>(setter.paragraph(
+                    parent, setter.says().text("draft-more", count("findings", all - listed.size()))));
             more.set(0, more.get(0).spaced(setter.sheet().halfLinePt()));
             strips.addAll(more);
         }

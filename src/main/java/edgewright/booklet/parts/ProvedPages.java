@@ -1,7 +1,11 @@
 package edgewright.booklet.parts;
 
+import static edgewright.texts.Arg.and;
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.count;
+import static edgewright.texts.Arg.number;
+
 import edgewright.booklet.choice.BookletOptions;
-import edgewright.booklet.choice.BookletTexts;
 import edgewright.booklet.choice.Progress;
 import edgewright.booklet.page.Anchor;
 import edgewright.booklet.page.ColumnSlice;
@@ -14,7 +18,7 @@ import edgewright.fit.FitPlan;
 import edgewright.proof.ProofSentences;
 import edgewright.proof.SizeProofs;
 import edgewright.proof.SizeProofs.Trial;
-import edgewright.texts.Bundle;
+import edgewright.texts.Messages;
 import edgewright.words.write.WordingOptions;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,6 +31,7 @@ public final class ProvedPages {
     static final long MOST_STITCHES = 1_000_000;
 
     private final TextSetter setter;
+    private final Messages says;
     private final Chart chart;
     private final BookletOptions options;
     private final Progress progress;
@@ -34,6 +39,7 @@ public final class ProvedPages {
 
     public ProvedPages(TextSetter setter, Chart chart, BookletOptions options, Progress progress) {
         this.setter = setter;
+        this.says = setter.says();
         this.progress = progress;
         this.chart = chart;
         this.options = options;
@@ -61,20 +67,21 @@ public final class ProvedPages {
             String agreed = sizes(proved);
             strips.addAll(setter.paragraph(
                     parent,
-                    piece.map(plan -> BookletTexts.of("proved.how.piece", plan.changing(), agreed))
-                            .orElseGet(() -> BookletTexts.of("proved.how", agreed))));
+                    piece.map(plan -> says.text(
+                                    "proved-how-piece", number("round", plan.changing()), arg("agreed", agreed)))
+                            .orElseGet(() -> says.text("proved-how", arg("agreed", agreed)))));
         }
         failed.forEach(trial -> problems.addAll(trial.problems()));
         if (!failed.isEmpty()) {
             strips.addAll(setter.paragraph(
                     parent,
-                    BookletTexts.of(
-                            "proved.failed",
-                            sizes(failed),
-                            failed.get(0).problems().get(0))));
+                    says.text(
+                            "proved-failed",
+                            arg("agreed", sizes(failed)),
+                            arg("problem", failed.get(0).problems().get(0)))));
         }
         if (small.size() < sizes.size()) {
-            strips.addAll(paragraph(parent, BookletTexts.of("proved.tooLarge", MOST_STITCHES)));
+            strips.addAll(paragraph(parent, says.text("proved-tooLarge", count("stitches", MOST_STITCHES))));
         }
         return strips;
     }
@@ -119,25 +126,31 @@ public final class ProvedPages {
         List<PerSide<Integer>> bases = trials.stream()
                 .map(trial -> trial.baseStitches().map(options.counting()::shown))
                 .toList();
-        String alike = bases.stream()
+        List<String> alike = bases.stream()
                 .filter(ProvedPages::isAlike)
                 .map(PerSide::top)
                 .distinct()
                 .sorted()
-                .map(String::valueOf)
-                .collect(Collectors.collectingAndThen(Collectors.toList(), Bundle::and));
+                .map(options.language()::count)
+                .toList();
         List<PerSide<Integer>> others =
                 bases.stream().filter(base -> !isAlike(base)).toList();
         if (alike.isEmpty()) {
             return others.stream().map(this::four).collect(Collectors.joining("; "));
         }
-        String first = BookletTexts.of("proved.alike." + options.counting(), alike);
-        return others.isEmpty() ? first : BookletTexts.counted("proved.others", others.size(), first);
+        String first = says.text("proved-alike-" + options.counting(), and("counts", alike));
+        return others.isEmpty()
+                ? first
+                : says.text("proved-others", count("pieces", others.size()), arg("alike", first));
     }
 
     private String four(PerSide<Integer> base) {
-        return BookletTexts.of(
-                "proved.four." + options.counting(), base.top(), base.left(), base.bottom(), base.right());
+        return says.text(
+                "proved-four-" + options.counting(),
+                count("top", base.top()),
+                count("left", base.left()),
+                count("bottom", base.bottom()),
+                count("right", base.right()));
     }
 
     private static boolean isAlike(PerSide<Integer> base) {

@@ -1,7 +1,8 @@
 package edgewright.booklet.parts;
 
+import static edgewright.texts.Arg.arg;
+
 import edgewright.booklet.choice.BookletOptions;
-import edgewright.booklet.choice.BookletTexts;
 import edgewright.booklet.page.Anchor;
 import edgewright.booklet.page.ColumnSlice;
 import edgewright.booklet.page.ColumnSlice.Break;
@@ -12,12 +13,13 @@ import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
 import edgewright.chart.Terms;
 import edgewright.chart.Yarn;
+import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import edgewright.yarn.Amounts;
 import edgewright.yarn.YarnPair;
 import edgewright.yarn.YarnSentences;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -30,6 +32,8 @@ public final class YarnPages {
     private static final double METRES_IN_A_YARD = 0.9144;
 
     private final TextSetter setter;
+    private final Messages says;
+    private final Language language;
     private final Chart chart;
     private final YarnSentences sentences;
     private final boolean oneSize;
@@ -43,8 +47,10 @@ public final class YarnPages {
 
     public YarnPages(TextSetter setter, Chart chart, BookletOptions options) {
         this.setter = setter;
+        this.says = setter.says();
         this.chart = chart;
-        sentences = new YarnSentences(options.language());
+        language = options.language();
+        sentences = new YarnSentences(language);
         oneSize = options.repeats().isPresent();
         if (oneSize) {
             sizes = List.of();
@@ -73,9 +79,9 @@ public final class YarnPages {
     /** What to have of each yarn, hooks and weight, what the amounts go out from, and whether the yarns can be told apart. */
     public List<ColumnSlice> needs(Tag parent, Anchor anchor) {
         List<ColumnSlice> strips = new ArrayList<>(setter.partHeading(parent, anchor));
-        strips.addAll(paragraph(parent, BookletTexts.of(oneSize ? "yarn.needs.size" : "yarn.needs.examples")));
+        strips.addAll(paragraph(parent, says.text(oneSize ? "yarn-needs-size" : "yarn-needs-examples")));
         strips.replaceAll(strip -> strip.breaking(Break.NEVER));
-        List<String> columns = new ArrayList<>(List.of(BookletTexts.of("counts.yarn")));
+        List<String> columns = new ArrayList<>(List.of(says.text("counts-yarn")));
         columns.addAll(heads());
         List<List<String>> rows = new ArrayList<>();
         for (Yarn yarn : chart.yarnsUsed()) {
@@ -99,21 +105,21 @@ public final class YarnPages {
     private List<String> heads() {
         List<String> heads = new ArrayList<>();
         if (oneSize) {
-            heads.add(BookletTexts.of("yarn.metres"));
+            heads.add(says.text("yarn-metres"));
             if (yards) {
-                heads.add(BookletTexts.of("yarn.yards"));
+                heads.add(says.text("yarn-yards"));
             }
             if (weighed) {
-                heads.addAll(List.of(BookletTexts.of("yarn.grams"), BookletTexts.of("yarn.balls")));
+                heads.addAll(List.of(says.text("yarn-grams"), says.text("yarn-balls")));
             }
         }
         for (String size : sizes) {
-            heads.add(BookletTexts.of("yarn.metresOf", size));
+            heads.add(says.text("yarn-metresOf", arg("size", size)));
             if (yards) {
-                heads.add(BookletTexts.of("yarn.yardsOf", size));
+                heads.add(says.text("yarn-yardsOf", arg("size", size)));
             }
             if (weighed) {
-                heads.add(BookletTexts.of("yarn.gramsOf", size));
+                heads.add(says.text("yarn-gramsOf", arg("size", size)));
             }
         }
         return heads;
@@ -125,14 +131,10 @@ public final class YarnPages {
             cells.add(roundedUp(yarn.metres() / METRES_IN_A_YARD));
         }
         if (weighed) {
-            cells.add(
-                    yarn.grams().isPresent() ? roundedUp(yarn.grams().getAsDouble()) : BookletTexts.of("yarn.unknown"));
+            cells.add(yarn.grams().isPresent() ? roundedUp(yarn.grams().getAsDouble()) : says.text("yarn-unknown"));
         }
         if (weighed && oneSize) {
-            cells.add(
-                    yarn.balls().isPresent()
-                            ? Integer.toString(yarn.balls().getAsInt())
-                            : BookletTexts.of("yarn.unknown"));
+            cells.add(yarn.balls().isPresent() ? language.count(yarn.balls().getAsInt()) : says.text("yarn-unknown"));
         }
         return cells;
     }
@@ -144,20 +146,19 @@ public final class YarnPages {
                 .map(sentences::contrast)
                 .toList();
         return low.isEmpty()
-                ? BookletTexts.of("yarn.contrast.clear")
-                : String.join(" ", low) + " " + BookletTexts.of("yarn.contrast.low");
+                ? says.text("yarn-contrast-clear")
+                : String.join(" ", low) + " " + says.text("yarn-contrast-low");
     }
 
     /** What each round takes of its yarn. */
     public List<ColumnSlice> rounds(Tag parent, Anchor anchor) {
         List<ColumnSlice> strips = new ArrayList<>(setter.partHeading(parent, anchor));
-        strips.addAll(paragraph(parent, BookletTexts.of(oneSize ? "yarn.rounds.size" : "yarn.rounds.examples")));
+        strips.addAll(paragraph(parent, says.text(oneSize ? "yarn-rounds-size" : "yarn-rounds-examples")));
         strips.replaceAll(strip -> strip.breaking(Break.NEVER));
-        List<String> columns =
-                new ArrayList<>(List.of(BookletTexts.of("counts.round"), BookletTexts.of("counts.yarn")));
-        sizes.forEach(size -> columns.add(BookletTexts.of("yarn.metresOf", size)));
+        List<String> columns = new ArrayList<>(List.of(says.text("counts-round"), says.text("counts-yarn")));
+        sizes.forEach(size -> columns.add(says.text("yarn-metresOf", arg("size", size))));
         if (oneSize) {
-            columns.addAll(List.of(BookletTexts.of("yarn.metres"), BookletTexts.of("yarn.soFar")));
+            columns.addAll(List.of(says.text("yarn-metres"), says.text("yarn-soFar")));
         }
         List<List<String>> rows = new ArrayList<>();
         for (int i = 0; i < amounts.get(0).rounds().size(); i++) {
@@ -207,11 +208,11 @@ public final class YarnPages {
         return setter.fitted(name, setter.styles().figures(), setter.sheet().textPt() / 3);
     }
 
-    private static String metres(double metres) {
-        return String.format(Locale.ROOT, "%.1f", metres);
+    private String metres(double metres) {
+        return language.decimal(metres, 1);
     }
 
-    private static String roundedUp(double number) {
-        return Long.toString((long) Math.ceil(number - 1e-6));
+    private String roundedUp(double number) {
+        return language.count((long) Math.ceil(number - 1e-6));
     }
 }

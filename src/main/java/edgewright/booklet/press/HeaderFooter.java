@@ -1,7 +1,9 @@
 package edgewright.booklet.press;
 
+import static edgewright.texts.Arg.count;
+import static edgewright.texts.Arg.number;
+
 import edgewright.booklet.choice.BookletOptions;
-import edgewright.booklet.choice.BookletTexts;
 import edgewright.booklet.choice.PrintedTerms;
 import edgewright.booklet.page.PageColour;
 import edgewright.booklet.page.PageItem;
@@ -9,6 +11,7 @@ import edgewright.booklet.page.PageLayout;
 import edgewright.booklet.page.TextSetter;
 import edgewright.booklet.page.TextStyle;
 import edgewright.chart.Chart;
+import edgewright.texts.Messages;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,6 +25,7 @@ public final class HeaderFooter implements Press.RunningMatter {
     private static final double FOOT_BASELINE_MM = 12;
 
     private final TextSetter setter;
+    private final Messages says;
     private final String title;
     private final String designer;
     private final PrintedTerms terms;
@@ -29,6 +33,7 @@ public final class HeaderFooter implements Press.RunningMatter {
 
     public HeaderFooter(TextSetter setter, Chart chart, BookletOptions options, boolean draft) {
         this.setter = setter;
+        this.says = setter.says();
         this.title = chart.title();
         this.designer = chart.designer();
         this.terms = options.telling().terms();
@@ -48,7 +53,7 @@ public final class HeaderFooter implements Press.RunningMatter {
             around.add(setter.words(
                     0,
                     foot,
-                    BookletTexts.of("page", page, pages),
+                    says.text("page", number("page", page), count("pages", pages)),
                     setter.styles().text()));
             return around;
         }
@@ -58,16 +63,17 @@ public final class HeaderFooter implements Press.RunningMatter {
             around.add(setter.words(0, head, setter.fitted(title, small, half), small));
         }
         TextStyle strong = setter.styles().smallStrong();
-        around.add(setter.wordsTo(sheet.widthPt(), head, BookletTexts.of("terms." + terms), strong));
+        around.add(setter.wordsTo(sheet.widthPt(), head, says.text("terms-" + terms), strong));
         around.add(setter.words(0, foot, setter.fitted(designer, small, sheet.widthPt() * 0.7), small));
-        around.add(setter.wordsTo(sheet.widthPt(), foot, BookletTexts.of("page", page, pages), small));
+        around.add(setter.wordsTo(
+                sheet.widthPt(), foot, says.text("page", number("page", page), count("pages", pages)), small));
         return around;
     }
 
     private List<PageItem> draftMark(double baselinePt, PageLayout sheet) {
         double size = Math.max(12, setter.styles().smallStrong().sizePt());
         TextStyle style = TextStyle.on(sheet, setter.styles().strong().face(), size, sheet.linePt(), PageColour.INK);
-        PageItem.Words words = setter.words(0, baselinePt, BookletTexts.of("draft"), style);
+        PageItem.Words words = setter.words(0, baselinePt, says.text("draft"), style);
         double left = (sheet.widthPt() - words.widthPt()) / 2;
         PageItem.Box box = new PageItem.Box(
                 left - 8,

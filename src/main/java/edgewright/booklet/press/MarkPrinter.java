@@ -1,6 +1,5 @@
 package edgewright.booklet.press;
 
-import edgewright.booklet.page.Typefaces;
 import edgewright.chart.Colour;
 import edgewright.draw.marks.Layer;
 import edgewright.draw.marks.Mark;
@@ -35,9 +34,9 @@ final class MarkPrinter {
     private double atXMm;
     private double atYMm;
 
-    MarkPrinter(PDPageContentStream content, Typefaces type, MarkStamps stamps) {
+    MarkPrinter(PDPageContentStream content, EmbeddedFonts fonts, MarkStamps stamps) {
         this.content = content;
-        this.surface = new PdfSurface(content, type);
+        this.surface = new PdfSurface(content, fonts);
         this.stamps = stamps;
     }
 

@@ -22,7 +22,7 @@ import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferenc
  * 14289-1), and the colour space that it was made for. It carries no date: a pattern is dated by its designer, and the same
  * chart gives the same file whenever it is printed.
  */
-public final class Metadata {
+final class Metadata {
     private static final String SRGB = "sRGB IEC61966-2.1";
     private static final String PROGRAM = "Edgewright";
     private static final Pattern GAP = Pattern.compile("\\{(title|creator|language|program)}");
@@ -32,8 +32,7 @@ public final class Metadata {
     /**
      * @param seed any number that follows from the chart and the options; two files with the same seed have the same id
      */
-    public static void write(PDDocument document, String title, String author, String language, long seed)
-            throws IOException {
+    static void write(PDDocument document, String title, String author, String language, long seed) throws IOException {
         document.setDocumentId(seed);
         PDDocumentInformation information = document.getDocumentInformation();
         information.setTitle(title);

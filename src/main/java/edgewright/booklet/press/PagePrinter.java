@@ -5,7 +5,6 @@ import edgewright.booklet.page.Anchor;
 import edgewright.booklet.page.PageColour;
 import edgewright.booklet.page.PageItem;
 import edgewright.booklet.page.PageLayout;
-import edgewright.booklet.page.Typefaces;
 import edgewright.chart.Colour;
 import edgewright.draw.marks.Mark;
 import edgewright.draw.paint.Area;
@@ -20,7 +19,7 @@ import org.apache.pdfbox.util.Matrix;
 public final class PagePrinter {
     private final PDPageContentStream content;
     private final PageLayout sheet;
-    private final Typefaces type;
+    private final EmbeddedFonts fonts;
     private final Edition edition;
     private final MarkStamps stamps;
     private final Map<Anchor, Integer> pageOf;
@@ -32,13 +31,13 @@ public final class PagePrinter {
     public PagePrinter(
             PDPageContentStream content,
             PageLayout sheet,
-            Typefaces type,
+            EmbeddedFonts fonts,
             Edition edition,
             MarkStamps stamps,
             Map<Anchor, Integer> pageOf) {
         this.content = content;
         this.sheet = sheet;
-        this.type = type;
+        this.fonts = fonts;
         this.edition = edition;
         this.stamps = stamps;
         this.pageOf = pageOf;
@@ -64,12 +63,12 @@ public final class PagePrinter {
         content.beginText();
         fill(words.colour());
         content.newLineAtOffset((float) (sheet.leftPt() + words.xPt()), (float) sheet.up(words.baselinePt()));
-        words.face().show(content, words.text(), words.sizePt());
+        fonts.show(content, words.face(), words.text(), words.sizePt());
         content.endText();
     }
 
     private void draw(PageItem.Box box) throws IOException {
-        PDRectangle r = sheet.rectangle(box.xPt(), box.yPt(), box.widthPt(), box.heightPt());
+        PDRectangle r = rectangle(sheet, box.xPt(), box.yPt(), box.widthPt(), box.heightPt());
         if (box.fill().isPresent()) {
             fill(box.fill().get());
             content.addRect(r.getLowerLeftX(), r.getLowerLeftY(), r.getWidth(), r.getHeight());
@@ -85,7 +84,7 @@ public final class PagePrinter {
     }
 
     private void draw(PageItem.Art art) throws IOException {
-        PDRectangle window = sheet.rectangle(art.xPt(), art.yPt(), art.widthPt(), art.heightPt());
+        PDRectangle window = rectangle(sheet, art.xPt(), art.yPt(), art.widthPt(), art.heightPt());
         float ptPerMm = (float) (art.scale() * PageLayout.PT_PER_MM);
         content.saveGraphicsState();
         content.addRect(window.getLowerLeftX(), window.getLowerLeftY(), window.getWidth(), window.getHeight());
@@ -97,12 +96,18 @@ public final class PagePrinter {
         List<Mark> marks = art.drawing().get().marks().stream()
                 .filter(mark -> mark.bounds().touches(shown))
                 .toList();
-        new MarkPrinter(content, type, stamps).print(marks);
+        new MarkPrinter(content, fonts, stamps).print(marks);
         content.restoreGraphicsState();
     }
 
     private void fill(Colour asked) throws IOException {
         Colour colour = PageColour.printed(asked, edition);
         content.setNonStrokingColor(colour.red() / 255f, colour.green() / 255f, colour.blue() / 255f);
+    }
+
+    /** A rectangle of a page as the file has it, given from the left edge of the column and the top of the sheet. */
+    static PDRectangle rectangle(PageLayout sheet, double xPt, double yPt, double widthPt, double heightPt) {
+        return new PDRectangle(
+                (float) (sheet.leftPt() + xPt), (float) sheet.up(yPt + heightPt), (float) widthPt, (float) heightPt);
     }
 }

@@ -1,7 +1,6 @@
 package edgewright.booklet.press;
 
 import edgewright.booklet.page.Face;
-import edgewright.booklet.page.Typefaces;
 import edgewright.chart.Colour;
 import edgewright.draw.paint.Area;
 import edgewright.draw.paint.PenPath;
@@ -24,16 +23,16 @@ final class PdfSurface implements Surface {
     private static final int ROUND_JOIN = 1;
 
     private final PDPageContentStream content;
-    private final Typefaces type;
+    private final EmbeddedFonts fonts;
     private Colour filling;
     private Colour stroking;
     private double widthMm;
     private Shape.Ends ends;
     private List<Double> dashMm = List.of();
 
-    PdfSurface(PDPageContentStream content, Typefaces type) {
+    PdfSurface(PDPageContentStream content, EmbeddedFonts fonts) {
         this.content = content;
-        this.type = type;
+        this.fonts = fonts;
     }
 
     @Override
@@ -65,7 +64,9 @@ final class PdfSurface implements Surface {
 
     @Override
     public void text(Shape.Text text) {
-        Face face = text.weight() == Shape.Weight.BOLD ? type.bold() : type.text();
+        Face face = text.weight() == Shape.Weight.BOLD
+                ? fonts.typefaces().bold()
+                : fonts.typefaces().text();
         double width = face.widthPt(text.text(), text.sizeMm());
         double before = switch (text.anchor()) {
             case START -> 0;
@@ -84,7 +85,7 @@ final class PdfSurface implements Surface {
                     (float) -alongX,
                     (float) (text.xMm() - before * alongX),
                     (float) (text.yMm() - before * alongY)));
-            face.show(content, text.text(), text.sizeMm());
+            fonts.show(content, face, text.text(), text.sizeMm());
             content.endText();
         });
     }

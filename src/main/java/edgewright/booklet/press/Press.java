@@ -8,7 +8,6 @@ import edgewright.booklet.page.PageItem;
 import edgewright.booklet.page.PageLayout;
 import edgewright.booklet.page.Paginator.Placed;
 import edgewright.booklet.page.Tag;
-import edgewright.booklet.page.Typefaces;
 import edgewright.draw.paint.Area;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -29,7 +28,7 @@ import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlin
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineNode;
 
 /** Prints set pages into a document: ink, tags, links and outline. */
-public final class Press {
+final class Press {
     /** What stands around the column on every page. */
     interface RunningMatter {
         /**
@@ -42,7 +41,7 @@ public final class Press {
 
     private final PDDocument document;
     private final PageLayout sheet;
-    private final Typefaces type;
+    private final EmbeddedFonts fonts;
     private final Edition edition;
     private final StructureTree structure;
     private final MarkStamps stamps;
@@ -50,10 +49,10 @@ public final class Press {
     private final Map<Anchor, Integer> pageOf = new HashMap<>();
     private final Map<Anchor, PDPageXYZDestination> destinations = new HashMap<>();
 
-    public Press(PDDocument document, PageLayout sheet, Typefaces type, Edition edition, StructureTree structure) {
+    Press(PDDocument document, PageLayout sheet, EmbeddedFonts fonts, Edition edition, StructureTree structure) {
         this.document = document;
         this.sheet = sheet;
-        this.type = type;
+        this.fonts = fonts;
         this.edition = edition;
         this.structure = structure;
         this.stamps = new MarkStamps(document);
@@ -62,7 +61,7 @@ public final class Press {
     /**
      * @return whether it came to the end; {@code false} if the caller asked to stop
      */
-    public boolean print(List<List<Placed>> set, RunningMatter running, Progress progress) throws IOException {
+    boolean print(List<List<Placed>> set, RunningMatter running, Progress progress) throws IOException {
         List<Anchor> anchors = findAnchors(set);
         for (int i = 0; i < set.size(); i++) {
             if (!progress.goOn(i, set.size())) {
@@ -106,7 +105,7 @@ public final class Press {
         structure.beginPage(page);
         try (PDPageContentStream stream =
                 new PDPageContentStream(document, page, PDPageContentStream.AppendMode.OVERWRITE, true)) {
-            PagePrinter printer = new PagePrinter(stream, of, type, edition, stamps, pageOf);
+            PagePrinter printer = new PagePrinter(stream, of, fonts, edition, stamps, pageOf);
             MarkedContent marked = new MarkedContent(stream, structure);
             marked.runningMatter();
             for (PageItem ink : running) {
@@ -142,13 +141,13 @@ public final class Press {
                 link(page, of, tag, link);
             }
         }
-        pictures.ifPresent(
-                area -> structure.place(tag, of.rectangle(area.xMm(), area.yMm(), area.widthMm(), area.heightMm())));
+        pictures.ifPresent(area -> structure.place(
+                tag, PagePrinter.rectangle(of, area.xMm(), area.yMm(), area.widthMm(), area.heightMm())));
     }
 
     private void link(PDPage page, PageLayout of, Tag tag, PageItem.Link link) throws IOException {
         PDAnnotationLink annotation = new PDAnnotationLink();
-        annotation.setRectangle(of.rectangle(link.xPt(), link.yPt(), link.widthPt(), link.heightPt()));
+        annotation.setRectangle(PagePrinter.rectangle(of, link.xPt(), link.yPt(), link.widthPt(), link.heightPt()));
         annotation.setDestination(destinations.get(link.to()));
         annotation.setContents(link.to().title());
         annotation.setPrinted(true);

@@ -29,7 +29,7 @@ import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
  * The structure tree of a document while it is printed: what is a heading, a row, a picture, in reading order. Marked
  * content and links are tied to it by numbers that count up in the order of printing; see ISO 32000-1, 14.7.4.
  */
-public final class StructureTree {
+final class StructureTree {
     private final PDStructureTreeRoot root = new PDStructureTreeRoot();
     private final Map<Tag, PDStructureElement> elements = new HashMap<>();
     private final COSArray parentNumbers = new COSArray();
@@ -38,7 +38,7 @@ public final class StructureTree {
     private PDPage page = new PDPage();
 
     /** Makes the document a tagged one. */
-    public StructureTree(PDDocument document, String language) {
+    StructureTree(PDDocument document, String language) {
         document.getDocumentCatalog().setStructureTreeRoot(root);
         PDMarkInfo marked = new PDMarkInfo();
         marked.setMarked(true);
@@ -117,7 +117,7 @@ public final class StructureTree {
         tag.language().ifPresent(element::setLanguage);
         if (tag.scope().isPresent() || tag.columns() > 1) {
             PDTableAttributeObject cell = new PDTableAttributeObject();
-            tag.scope().ifPresent(scope -> cell.setScope(scope.pdfName()));
+            tag.scope().ifPresent(scope -> cell.setScope(StructureTypes.of(scope)));
             if (tag.columns() > 1) {
                 cell.setColSpan(tag.columns());
             }

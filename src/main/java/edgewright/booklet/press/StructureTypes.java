@@ -1,6 +1,8 @@
 package edgewright.booklet.press;
 
 import edgewright.booklet.page.Role;
+import edgewright.booklet.page.Tag;
+import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.PDTableAttributeObject;
 import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructureTypes;
 
 /** What the file format calls the roles of the parts of a page. */
@@ -30,6 +32,14 @@ final class StructureTypes {
             case CONTENTS_ITEM -> StandardStructureTypes.TOCI;
             case LINK -> StandardStructureTypes.LINK;
             case FIGURE -> StandardStructureTypes.Figure;
+        };
+    }
+
+    /** What a cell heads that heads those. */
+    static String of(Tag.Scope scope) {
+        return switch (scope) {
+            case COLUMN -> PDTableAttributeObject.SCOPE_COLUMN;
+            case ROW -> PDTableAttributeObject.SCOPE_ROW;
         };
     }
 }

@@ -1,8 +1,13 @@
 package edgewright.booklet.sheets;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.commas;
+import static edgewright.texts.Arg.count;
+import static edgewright.texts.Arg.number;
+
 import edgewright.booklet.choice.BookletOptions;
-import edgewright.booklet.choice.BookletTexts;
 import edgewright.chart.Chart;
+import edgewright.texts.Messages;
 import edgewright.words.write.PatternWriter;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,23 +27,27 @@ final class ChartInWords {
 
     private final Chart chart;
     private final BookletOptions options;
+    private final Messages says;
     private final Set<Integer> told = new TreeSet<>();
 
     ChartInWords(Chart chart, BookletOptions options) {
         this.chart = chart;
         this.options = options;
+        this.says = options.says();
     }
 
     /** The chart on one sheet. */
     String inOne() {
         return isTold() && !isToldBySheets()
                 ? named() + allRounds()
-                : named() + " " + BookletTexts.of("chart.alternative.elsewhere");
+                : named() + " " + says.text("chart-alternative-elsewhere");
     }
 
     /** The picture of the whole, before its sheets. */
     String ofWhole(int sheets) {
-        return isToldBySheets() ? named() + " " + BookletTexts.of("chart.alternative.sheets", sheets) : inOne();
+        return isToldBySheets()
+                ? named() + " " + says.text("chart-alternative-sheets", count("sheets", sheets))
+                : inOne();
     }
 
     /**
@@ -49,13 +58,21 @@ final class ChartInWords {
      */
     String ofSheet(int number, int sheets, List<Integer> rounds) {
         if (!isToldBySheets()) {
-            return BookletTexts.of("chart.alternative.sheet", number, sheets, chart.title());
+            return says.text(
+                    "chart-alternative-sheet",
+                    number("sheet", number),
+                    count("sheets", sheets),
+                    arg("title", chart.title()));
         }
-        StringBuilder words = new StringBuilder(
-                BookletTexts.of("chart.alternative.part", number, sheets, chart.title(), ranges(rounds)));
+        StringBuilder words = new StringBuilder(says.text(
+                "chart-alternative-part",
+                number("sheet", number),
+                count("sheets", sheets),
+                arg("title", chart.title()),
+                commas("shown", ranges(rounds))));
         List<Integer> before = rounds.stream().filter(told::contains).toList();
         if (!before.isEmpty()) {
-            words.append(' ').append(BookletTexts.of("chart.alternative.before", ranges(before)));
+            words.append(' ').append(says.text("chart-alternative-before", commas("shown", ranges(before))));
         }
         List<Integer> untold = new ArrayList<>();
         for (int round : rounds) {
@@ -68,7 +85,7 @@ final class ChartInWords {
             }
         }
         if (!untold.isEmpty()) {
-            words.append(' ').append(BookletTexts.of("chart.alternative.rest", ranges(untold)));
+            words.append(' ').append(says.text("chart-alternative-rest", commas("shown", ranges(untold))));
         }
         return words.toString();
     }
@@ -85,8 +102,10 @@ final class ChartInWords {
     }
 
     private String named() {
-        return BookletTexts.of(
-                "chart.alternative", chart.title(), chart.rounds().size());
+        return says.text(
+                "chart-alternative",
+                arg("title", chart.title()),
+                count("rounds", chart.rounds().size()));
     }
 
     private String allRounds() {
@@ -105,18 +124,21 @@ final class ChartInWords {
         return words.toString();
     }
 
-    /** '1 to 12, 14', from ascending numbers. */
-    private static String ranges(List<Integer> rounds) {
+    /** '1 to 12' and '14', from ascending numbers. */
+    private List<String> ranges(List<Integer> rounds) {
         List<String> ranges = new ArrayList<>();
         int first = 0;
         for (int i = 1; i <= rounds.size(); i++) {
             if (i == rounds.size() || rounds.get(i) != rounds.get(i - 1) + 1) {
                 int from = rounds.get(first);
                 int to = rounds.get(i - 1);
-                ranges.add(from == to ? Integer.toString(from) : BookletTexts.of("chart.alternative.range", from, to));
+                ranges.add(
+                        from == to
+                                ? Integer.toString(from)
+                                : says.text("chart-alternative-range", number("first", from), number("last", to)));
                 first = i;
             }
         }
-        return String.join(", ", ranges);
+        return ranges;
     }
 }

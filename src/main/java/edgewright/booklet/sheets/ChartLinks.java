@@ -1,6 +1,5 @@
 package edgewright.booklet.sheets;
 
-import edgewright.booklet.choice.BookletTexts;
 import edgewright.booklet.page.Anchor;
 import edgewright.booklet.page.ColumnSlice;
 import edgewright.booklet.page.ColumnSlice.Break;
@@ -11,6 +10,7 @@ import edgewright.booklet.page.Tag;
 import edgewright.booklet.page.TextSetter;
 import edgewright.booklet.page.TextStyle;
 import edgewright.chart.Terms;
+import edgewright.texts.Messages;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -19,11 +19,14 @@ import java.util.Map;
 /** The ways from the chart to the rounds in words, and back. */
 public final class ChartLinks {
     private final TextSetter setter;
-    private final Anchor chart = new Anchor(BookletTexts.of("chart.heading"), 1);
+    private final Messages says;
+    private final Anchor chart;
     private final Map<Terms, Anchor> rounds = new EnumMap<>(Terms.class);
 
     public ChartLinks(TextSetter setter) {
         this.setter = setter;
+        this.says = setter.says();
+        this.chart = new Anchor(says.text("chart-heading"), 1);
     }
 
     /** Where the chart begins. */
@@ -43,14 +46,15 @@ public final class ChartLinks {
 
     /** Puts a way to the chart to the heading of rounds in words. */
     public List<ColumnSlice> toChart(List<ColumnSlice> heading, Tag parent) {
-        return with(heading, parent, List.of(new Way(BookletTexts.of("link.chart"), chart)));
+        return with(heading, parent, List.of(new Way(says.text("link-chart"), chart)));
     }
 
     /** Puts ways to the rounds in words, one for each of the terms, to the heading of the chart. */
     List<ColumnSlice> toWords(List<ColumnSlice> heading, Tag parent) {
         List<Way> ways = new ArrayList<>();
-        String key = rounds.size() > 1 ? "link.words." : "link.words.only.";
-        rounds.forEach((terms, anchor) -> ways.add(new Way(BookletTexts.of(key + terms), anchor)));
+        boolean both = rounds.size() > 1;
+        rounds.forEach(
+                (terms, anchor) -> ways.add(new Way(says.text((both ? "link-words-" : "link-only-") + terms), anchor)));
         return with(heading, parent, ways);
     }
 

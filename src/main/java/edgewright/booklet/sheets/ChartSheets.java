@@ -1,7 +1,6 @@
 package edgewright.booklet.sheets;
 
 import edgewright.booklet.choice.BookletOptions;
-import edgewright.booklet.choice.BookletTexts;
 import edgewright.booklet.choice.CellSizes;
 import edgewright.booklet.choice.ChartPaper;
 import edgewright.booklet.choice.Edition;
@@ -18,6 +17,7 @@ import edgewright.draw.marks.Emphasis;
 import edgewright.draw.paint.Area;
 import edgewright.draw.picture.CornerPicture;
 import edgewright.draw.picture.PictureStyle;
+import edgewright.texts.Messages;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -35,6 +35,7 @@ public final class ChartSheets {
     private static final double BRACKET_CELLS = 2.4;
 
     private final TextSetter setter;
+    private final Messages says;
     private final PageLayout sheet;
     private final Chart chart;
     private final BookletOptions options;
@@ -44,12 +45,13 @@ public final class ChartSheets {
 
     public ChartSheets(TextSetter setter, Chart chart, BookletOptions options, Emphasis emphasis) {
         this.setter = setter;
+        this.says = setter.says();
         this.sheet = setter.sheet();
         this.chart = chart;
         this.options = options;
         this.emphasis = emphasis;
         this.sizes = CellSizes.of(options);
-        this.legend = new LegendSetter(sheet, chart, options.telling().terms(), style(1), emphasis);
+        this.legend = new LegendSetter(sheet, chart, options.telling().terms(), style(1), emphasis, says);
     }
 
     /**
@@ -162,13 +164,12 @@ public final class ChartSheets {
 
     private List<ColumnSlice> howToRead(Tag parent) {
         List<ColumnSlice> strips = new ArrayList<>(setter.paragraph(
-                parent,
-                BookletTexts.of(options.edition() == Edition.BLACK_AND_WHITE ? "chart.read.black" : "chart.read")));
+                parent, says.text(options.edition() == Edition.BLACK_AND_WHITE ? "chart-read-black" : "chart-read")));
         if (sheet.oneColumn()) {
             // A link stands between the heading and these words.
             strips.set(0, strips.get(0).spaced(setter.betweenPt()));
         }
-        List<ColumnSlice> more = new ArrayList<>(setter.paragraph(parent, BookletTexts.of("chart.limbs")));
+        List<ColumnSlice> more = new ArrayList<>(setter.paragraph(parent, says.text("chart-limbs")));
         more.set(0, more.get(0).spaced(setter.betweenPt()));
         strips.addAll(more);
         return strips;

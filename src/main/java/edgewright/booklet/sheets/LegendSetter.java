@@ -1,6 +1,7 @@
 package edgewright.booklet.sheets;
 
-import edgewright.booklet.choice.BookletTexts;
+import static edgewright.texts.Arg.arg;
+
 import edgewright.booklet.choice.PrintedTerms;
 import edgewright.booklet.page.ColumnSlice;
 import edgewright.booklet.page.ColumnSlice.Piece;
@@ -18,6 +19,7 @@ import edgewright.draw.paint.Area;
 import edgewright.draw.paint.Shape;
 import edgewright.draw.picture.Legend;
 import edgewright.draw.picture.PictureStyle;
+import edgewright.texts.Messages;
 import edgewright.words.terms.TradeTerms;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,13 +38,16 @@ final class LegendSetter {
     private final Chart chart;
     private final PrintedTerms terms;
     private final PictureStyle style;
+    private final Messages says;
     private final Emphasis emphasis;
 
-    LegendSetter(PageLayout sheet, Chart chart, PrintedTerms terms, PictureStyle style, Emphasis emphasis) {
+    LegendSetter(
+            PageLayout sheet, Chart chart, PrintedTerms terms, PictureStyle style, Emphasis emphasis, Messages says) {
         this.sheet = sheet;
         this.chart = chart;
         this.terms = terms;
         this.style = style;
+        this.says = says;
         this.emphasis = emphasis;
     }
 
@@ -94,7 +99,7 @@ final class LegendSetter {
         double top = sheet.nearestBaselinePt((height - lines.size() * sheet.linePt()) / 2 + firstPt) - firstPt;
         List<Piece> pieces = new ArrayList<>();
         pieces.add(Piece.of(
-                parent.figure(BookletTexts.of("chart.sample", words)),
+                parent.figure(says.text("chart-sample", arg("meaning", words))),
                 new PageItem.Art(
                         0,
                         (height - area.heightMm() * PageLayout.PT_PER_MM) / 2,
@@ -174,8 +179,8 @@ final class LegendSetter {
         return row.heightMm() * PageLayout.PT_PER_MM;
     }
 
-    private static Tag figure(Tag parent) {
-        return parent.figure(BookletTexts.of("chart.legend"));
+    private Tag figure(Tag parent) {
+        return parent.figure(says.text("chart-legend"));
     }
 
     private static PageItem.Art window(Drawing legend, Area part, double xPt, double yPt) {

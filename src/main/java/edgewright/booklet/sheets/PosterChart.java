@@ -1,6 +1,9 @@
 package edgewright.booklet.sheets;
 
-import edgewright.booklet.choice.BookletTexts;
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.count;
+import static edgewright.texts.Arg.number;
+
 import edgewright.booklet.page.Anchor;
 import edgewright.booklet.page.ColumnSlice;
 import edgewright.booklet.page.ColumnSlice.Break;
@@ -16,6 +19,7 @@ import edgewright.draw.marks.Drawing;
 import edgewright.draw.marks.Layer;
 import edgewright.draw.paint.Area;
 import edgewright.draw.picture.CornerPicture;
+import edgewright.texts.Messages;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -37,6 +41,7 @@ final class PosterChart {
     private static final double TICK_PT = 0.7;
 
     private final TextSetter setter;
+    private final Messages says;
     private final PageLayout sheet;
     private final ChartSheets charts;
     private final double cellMm;
@@ -47,6 +52,7 @@ final class PosterChart {
      */
     PosterChart(TextSetter setter, ChartSheets charts, double cellMm) {
         this.setter = setter;
+        this.says = setter.says();
         this.sheet = setter.sheet();
         this.charts = charts;
         this.cellMm = cellMm;
@@ -67,8 +73,8 @@ final class PosterChart {
         List<Window> windows = windows(whole, widthMm, heightMm);
         int rows = windows.stream().mapToInt(Window::row).max().orElseThrow();
         int columns = windows.stream().mapToInt(Window::column).max().orElseThrow();
-        List<ColumnSlice> strips =
-                new ArrayList<>(setter.paragraph(parent, BookletTexts.of("poster.how", rows, columns)));
+        List<ColumnSlice> strips = new ArrayList<>(
+                setter.paragraph(parent, says.text("poster-how", count("rows", rows), count("columns", columns))));
         strips.set(0, strips.get(0).spaced(setter.betweenPt()));
         ChartInWords words = charts.sheetWords();
         for (int i = 0; i < windows.size(); i++) {
@@ -142,9 +148,10 @@ final class PosterChart {
     }
 
     private ColumnSlice caption(Tag parent, Window window, int number, int all) {
-        String title = BookletTexts.of("chart.sheet", number, all);
+        String title = says.text("chart-sheet", number("sheet", number), count("sheets", all));
         TextStyle style = setter.styles().section();
-        String where = title + ". " + BookletTexts.of("poster.where", window.row(), window.column());
+        String where = says.text(
+                "poster-where", arg("title", title), number("row", window.row()), number("column", window.column()));
         return ColumnSlice.of(
                         sheet.linePt(),
                         List.of(Piece.of(parent.child(Role.H3), setter.words(0, style.baselinePt(), where, style))))

@@ -1,7 +1,9 @@
 package edgewright.booklet.sheets;
 
+import static edgewright.texts.Arg.count;
+import static edgewright.texts.Arg.number;
+
 import edgewright.booklet.choice.BookletOptions;
-import edgewright.booklet.choice.BookletTexts;
 import edgewright.booklet.choice.CellSizes;
 import edgewright.booklet.page.Anchor;
 import edgewright.booklet.page.ColumnSlice;
@@ -25,6 +27,7 @@ import edgewright.draw.paint.Area;
 import edgewright.draw.picture.CellRange;
 import edgewright.draw.picture.CornerPicture;
 import edgewright.draw.picture.FabricFill;
+import edgewright.texts.Messages;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -48,6 +51,7 @@ final class TiledChart {
     private static final double JOIN_MM = 0.6;
 
     private final TextSetter setter;
+    private final Messages says;
     private final PageLayout sheet;
     private final Chart chart;
     private final BookletOptions options;
@@ -59,6 +63,7 @@ final class TiledChart {
      */
     TiledChart(TextSetter setter, Chart chart, BookletOptions options, ChartSheets charts, LegendSetter legend) {
         this.setter = setter;
+        this.says = setter.says();
         this.sheet = setter.sheet();
         this.chart = chart;
         this.options = options;
@@ -142,8 +147,8 @@ final class TiledChart {
         double scale = mostPt / PageLayout.PT_PER_MM / Math.max(unit.widthMm(), unit.heightMm());
         double width = unit.widthMm() * scale * PageLayout.PT_PER_MM;
         double height = unit.heightMm() * scale * PageLayout.PT_PER_MM;
-        Tag figure =
-                parent.figure(BookletTexts.of("chart.overview", tiling.tiles().size()) + " "
+        Tag figure = parent.figure(
+                says.text("chart-overview", count("sheets", tiling.tiles().size())) + " "
                         + charts.sheetWords().ofWhole(tiling.tiles().size()));
         pieces.add(Piece.of(figure, new PageItem.Art(left, 0, width, height, () -> overview(unit), 0, 0, scale)));
         List<PageItem> outlines = new ArrayList<>();
@@ -198,7 +203,7 @@ final class TiledChart {
         TextStyles styles = setter.styles();
         Tile tile = tiling.tiles().get(number);
         int sheets = tiling.tiles().size();
-        String title = BookletTexts.of("chart.sheet", number + 1, sheets);
+        String title = says.text("chart-sheet", number("sheet", number + 1), count("sheets", sheets));
         List<Piece> pieces = new ArrayList<>();
         pieces.add(Piece.of(
                 parent.child(Role.H3), setter.words(0, styles.section().baselinePt(), title, styles.section())));
@@ -247,13 +252,17 @@ final class TiledChart {
     }
 
     private String goesOn(Tiling tiling, Tile tile) {
-        String brief = sheet.oneColumn() ? "chart.joins.brief." : "chart.joins.";
         List<String> sentences = new ArrayList<>();
         for (Tiling.Edge edge : Tiling.Edge.values()) {
-            tiling.beside(tile, edge)
-                    .ifPresent(other -> sentences.add(BookletTexts.of(brief + edge, other + 1, Tiling.OVERLAP)));
+            tiling.beside(tile, edge).ifPresent(other -> sentences.add(joins(edge, other + 1)));
         }
         return String.join(" ", sentences);
+    }
+
+    private String joins(Tiling.Edge edge, int other) {
+        return sheet.oneColumn()
+                ? says.text("chart-brief-" + edge, number("sheet", other))
+                : says.text("chart-joins-" + edge, number("sheet", other), count("shared", Tiling.OVERLAP));
     }
 
     /** Bars at the outer edges of the numbers, over the columns and beside the rows that come again on another sheet. */

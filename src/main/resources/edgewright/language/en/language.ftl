@@ -1,5 +1,9 @@
 # What holds of English everywhere. UK and US differ in the words of the trade alone; those stand in uk/ and us/.
 
+# The tags of BCP 47 of words in either terms.
+dialect-UK = en-GB
+dialect-US = en-US
+
 # Amounts are grouped from five digits on: 1201 stitches, 12,010 stitches. What names a thing (round 1201) never is.
 decimal-sign = .
 group-sign = ,

@@ -2,6 +2,7 @@ package edgewright.booklet.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import edgewright.booklet.press.EmbeddedFonts;
 import java.io.IOException;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -19,7 +20,7 @@ class LineBreakerTest {
     @BeforeEach
     void embedTheFace() {
         document = new PDDocument();
-        face = Typefaces.embedIn(document).text();
+        face = new EmbeddedFonts(document).typefaces().text();
     }
 
     @AfterEach

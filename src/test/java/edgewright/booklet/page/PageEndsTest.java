@@ -12,6 +12,7 @@ import edgewright.booklet.choice.PrintedTerms;
 import edgewright.booklet.choice.Progress;
 import edgewright.booklet.page.ColumnSlice.Break;
 import edgewright.booklet.page.Paginator.Placed;
+import edgewright.booklet.press.EmbeddedFonts;
 import edgewright.booklet.sheets.MarksReadBackTest;
 import edgewright.chart.Chart;
 import edgewright.chart.Colour;
@@ -86,8 +87,9 @@ class PageEndsTest {
             PageLayout sheet = sheet(options);
             TextSetter setter = new TextSetter(
                     sheet,
-                    TextStyles.of(Typefaces.embedIn(document), sheet),
-                    new YarnChips(chart, sheet, options.edition()));
+                    TextStyles.of(new EmbeddedFonts(document).typefaces(), sheet),
+                    new YarnChips(chart, sheet, options.edition()),
+                    options.language());
             return new Paginator(sheet.heightPt())
                     .pages(new PatternPages(setter, chart, options, Checker.check(chart), Progress.NONE).strips());
         }

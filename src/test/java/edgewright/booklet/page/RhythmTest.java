@@ -9,6 +9,7 @@ import edgewright.booklet.choice.Edition;
 import edgewright.booklet.choice.Paper;
 import edgewright.booklet.page.ColumnSlice.Piece;
 import edgewright.booklet.page.Paginator.Placed;
+import edgewright.booklet.press.EmbeddedFonts;
 import edgewright.booklet.sheets.MarksReadBackTest;
 import edgewright.chart.Chart;
 import edgewright.texts.English;
@@ -84,8 +85,9 @@ class RhythmTest {
     void aLabelAtTheFootAndALonelyLineWouldBeFound() throws IOException {
         try (PDDocument document = new PDDocument()) {
             PageLayout sheet = PageLayout.of(Paper.A4, Edition.STANDARD);
-            TextStyles styles = TextStyles.of(Typefaces.embedIn(document), sheet);
-            TextSetter setter = new TextSetter(sheet, styles, new YarnChips(CHART, sheet, Edition.STANDARD));
+            TextStyles styles = TextStyles.of(new EmbeddedFonts(document).typefaces(), sheet);
+            TextSetter setter =
+                    new TextSetter(sheet, styles, new YarnChips(CHART, sheet, Edition.STANDARD), English.LANGUAGE);
             List<ColumnSlice> text = setter.paragraph(Tag.document(), "reeds ".repeat(40), styles.text(), 0, 200);
             List<ColumnSlice> label = setter.paragraph(Tag.document(), "Done", styles.smallStrong(), 0, 200);
             List<Placed> first = List.of(new Placed(text.get(0), 0), new Placed(label.get(0), 15));
@@ -101,7 +103,7 @@ class RhythmTest {
     void aLineBesideTheGridWouldBeFound() throws IOException {
         try (PDDocument document = new PDDocument()) {
             PageLayout sheet = PageLayout.of(Paper.A4, Edition.STANDARD);
-            TextStyles styles = TextStyles.of(Typefaces.embedIn(document), sheet);
+            TextStyles styles = TextStyles.of(new EmbeddedFonts(document).typefaces(), sheet);
             PageItem on = new PageItem.Words(
                     0, styles.text().baselinePt(), "level", styles.text().face(), 10.5, PageColour.INK);
             Piece level = Piece.of(Tag.document(), on);

@@ -5,6 +5,7 @@ import edgewright.booklet.choice.BookletOptions;
 import edgewright.booklet.choice.Progress;
 import edgewright.booklet.page.ColumnSlice.Piece;
 import edgewright.booklet.page.Paginator.Placed;
+import edgewright.booklet.press.EmbeddedFonts;
 import edgewright.chart.Chart;
 import edgewright.check.Checker;
 import java.io.IOException;
@@ -24,8 +25,9 @@ record SetPages(List<List<Placed>> pages, PageLayout sheet, TextStyles styles) {
     static SetPages of(Chart chart, BookletOptions options) throws IOException {
         try (PDDocument document = new PDDocument()) {
             PageLayout sheet = PageLayout.of(options.paper(), options.edition());
-            TextStyles styles = TextStyles.of(Typefaces.embedIn(document), sheet);
-            TextSetter setter = new TextSetter(sheet, styles, new YarnChips(chart, sheet, options.edition()));
+            TextStyles styles = TextStyles.of(new EmbeddedFonts(document).typefaces(), sheet);
+            TextSetter setter =
+                    new TextSetter(sheet, styles, new YarnChips(chart, sheet, options.edition()), options.language());
             List<ColumnSlice> strips =
                     new PatternPages(setter, chart, options, Checker.check(chart), Progress.NONE).strips();
             return new SetPages(new Paginator(sheet.heightPt()).pages(strips), sheet, styles);

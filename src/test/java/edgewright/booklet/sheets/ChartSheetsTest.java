@@ -15,8 +15,8 @@ import edgewright.booklet.page.PageLayout;
 import edgewright.booklet.page.Tag;
 import edgewright.booklet.page.TextSetter;
 import edgewright.booklet.page.TextStyles;
-import edgewright.booklet.page.Typefaces;
 import edgewright.booklet.page.YarnChips;
+import edgewright.booklet.press.EmbeddedFonts;
 import edgewright.chart.Chart;
 import edgewright.chart.GridCell;
 import edgewright.chart.HookHand;
@@ -55,8 +55,9 @@ class ChartSheetsTest {
         PageLayout sheet = PageLayout.of(options.paper(), options.edition());
         TextSetter setter = new TextSetter(
                 sheet,
-                TextStyles.of(Typefaces.embedIn(document), sheet),
-                new YarnChips(chart, sheet, options.edition()));
+                TextStyles.of(new EmbeddedFonts(document).typefaces(), sheet),
+                new YarnChips(chart, sheet, options.edition()),
+                options.language());
         return new ChartSheets(setter, chart, options, Emphasis.NONE).set(Tag.document(), new ChartLinks(setter));
     }
 

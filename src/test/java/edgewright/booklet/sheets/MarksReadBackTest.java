@@ -15,9 +15,9 @@ import edgewright.booklet.page.PageLayout;
 import edgewright.booklet.page.Tag;
 import edgewright.booklet.page.TextSetter;
 import edgewright.booklet.page.TextStyles;
-import edgewright.booklet.page.Typefaces;
 import edgewright.booklet.page.YarnChips;
 import edgewright.booklet.parts.DraftPages;
+import edgewright.booklet.press.EmbeddedFonts;
 import edgewright.booklet.press.MarkStamps;
 import edgewright.booklet.press.PagePrinter;
 import edgewright.chart.Chart;
@@ -90,8 +90,9 @@ public class MarksReadBackTest {
             PageLayout paper = PageLayout.of(options.paper(), options.edition());
             TextSetter setter = new TextSetter(
                     paper,
-                    TextStyles.of(Typefaces.embedIn(document), paper),
-                    new YarnChips(chart, paper, options.edition()));
+                    TextStyles.of(new EmbeddedFonts(document).typefaces(), paper),
+                    new YarnChips(chart, paper, options.edition()),
+                    options.language());
             return new ChartSheets(setter, chart, options, emphasis)
                     .set(Tag.document(), new ChartLinks(setter)).stream()
                             .flatMap(strip -> strip.pieces().stream())
@@ -246,7 +247,7 @@ public class MarksReadBackTest {
                 new PagePrinter(
                                 stream,
                                 paper,
-                                Typefaces.embedIn(document),
+                                new EmbeddedFonts(document),
                                 Edition.STANDARD,
                                 new MarkStamps(document),
                                 Map.of())

@@ -1,8 +1,10 @@
-package edgewright.booklet.page;
+package edgewright.booklet.press;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import edgewright.booklet.page.Face;
+import edgewright.booklet.page.Typefaces;
 import edgewright.draw.paint.FontStack;
 import edgewright.draw.paint.Shape.Weight;
 import edgewright.testing.SampleTexts;
@@ -21,8 +23,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** What faces print, read back from the page. */
-class FaceTest {
+/** What embedded faces print, read back from the page. */
+class EmbeddedFontsTest {
     private static final float SIZE_PT = 10;
 
     private record Printed(String text, double widthPt) {}
@@ -30,8 +32,8 @@ class FaceTest {
     private static List<Printed> printed(List<String> texts, Weight weight, boolean tabular) throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (PDDocument document = new PDDocument()) {
-            Face running = Face.in(document, weight);
-            Face face = tabular ? running.withTabularFigures() : running;
+            EmbeddedFonts fonts = new EmbeddedFonts(document);
+            Face face = face(fonts.typefaces(), weight, tabular);
             for (String text : texts) {
                 PDPage page = new PDPage(new PDRectangle(14_000, 20));
                 document.addPage(page);
@@ -39,7 +41,7 @@ class FaceTest {
                     content.beginText();
                     content.newLineAtOffset(0, 5);
                     // A stop at the end, so that a blank before it is seen.
-                    face.show(content, text + ".", SIZE_PT);
+                    fonts.show(content, face, text + ".", SIZE_PT);
                     content.endText();
                 }
             }
@@ -66,6 +68,12 @@ class FaceTest {
         return printed;
     }
 
+    private static Face face(Typefaces type, Weight weight, boolean tabular) {
+        return weight == Weight.BOLD
+                ? tabular ? type.boldFigures() : type.bold()
+                : tabular ? type.figures() : type.text();
+    }
+
     @ParameterizedTest
     @EnumSource
     void aTextIsAsWideOnPaperAsTheStackMeasuresItAndReadsBack(Weight weight) throws IOException {
@@ -84,7 +92,7 @@ class FaceTest {
     @ValueSource(strings = {"1111 Ж 7", "0 of 8", "Ωμέγα 12"})
     void inColumnsAllFiguresAreEquallyWideAsMeasured(String text) throws IOException {
         try (PDDocument document = new PDDocument()) {
-            Face face = Face.in(document, Weight.REGULAR).withTabularFigures();
+            Face face = new EmbeddedFonts(document).typefaces().figures();
             assertThat(printed(List.of(text), Weight.REGULAR, true).get(0).widthPt())
                     .isCloseTo(face.widthPt(text, SIZE_PT), within(0.01));
             assertThat(face.widthPt("1", SIZE_PT)).isEqualTo(face.widthPt("8", SIZE_PT));
