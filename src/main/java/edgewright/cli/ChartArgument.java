@@ -40,7 +40,7 @@ final class ChartArgument {
      * what was asked for, and the command ends with {@link ExitStatus#NO}.
      */
     Optional<Judged> judged(SizeOption size, Terminal terminal) {
-        Chart chart = ChartInput.read(file, terminal.language());
+        Chart chart = ChartInput.read(file, terminal);
         Verdict verdict = size.check(chart);
         return mayGoOn(verdict, terminal)
                 ? Optional.of(new Judged(file, chart, verdict, size.size(chart)))
@@ -53,7 +53,7 @@ final class ChartArgument {
      * @param counting how the piece was counted
      */
     Optional<Judged> judged(PieceOption piece, Counting counting, Terminal terminal) {
-        Chart chart = ChartInput.read(file, terminal.language());
+        Chart chart = ChartInput.read(file, terminal);
         Verdict verdict = piece.check(chart);
         if (!mayGoOn(verdict, terminal)) {
             return Optional.empty();
@@ -62,7 +62,7 @@ final class ChartArgument {
             return Optional.of(new Judged(file, chart, verdict, piece.size(chart)));
         }
         if (!verdict.judged()) {
-            FindingsText.inTheWay(terminal).printFirst(file, verdict);
+            FindingsText.onErr(terminal).printFirst(file, verdict);
             return Optional.empty();
         }
         return plan(file, chart, piece, counting, terminal)
@@ -75,19 +75,19 @@ final class ChartArgument {
      */
     static Optional<FitPlan> plan(Path file, Chart chart, PieceOption piece, Counting counting, Terminal terminal) {
         FitAnswer answer = Fit.inWords(chart, piece.question(file, chart, counting));
-        FitSentences says = new FitSentences(terminal.language());
+        FitSentences sentences = new FitSentences(terminal.language());
         if (answer instanceof FitPlan plan) {
             plan.warnings().stream()
-                    .map(warning -> says.of(warning, plan.question()))
+                    .map(warning -> sentences.of(warning, plan.question()))
                     .forEach(terminal::complain);
             return Optional.of(plan);
         }
-        says.of(answer).forEach(terminal::complain);
+        sentences.of(answer).forEach(terminal::complain);
         return Optional.empty();
     }
 
     private boolean mayGoOn(Verdict verdict, Terminal terminal) {
-        FindingsText text = FindingsText.inTheWay(terminal);
+        FindingsText text = FindingsText.onErr(terminal);
         if (verdict.hasErrors() && !draft) {
             text.printFirst(file, verdict);
             return false;

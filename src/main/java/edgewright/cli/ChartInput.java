@@ -1,5 +1,8 @@
 package edgewright.cli;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.count;
+
 import edgewright.chart.Chart;
 import edgewright.file.ChartFiles;
 import edgewright.file.Problem;
@@ -20,14 +23,17 @@ final class ChartInput {
      *
      * @throws BadInput if the file is not a chart
      */
-    static Chart read(Path file, Language language) {
+    static Chart read(Path file, Terminal terminal) {
         ReadResult result = ChartFiles.read(file);
         if (result instanceof ReadResult.Read read) {
             return read.chart();
         }
         List<Problem> problems = ((ReadResult.Problems) result).problems();
-        String line = new ProblemSentences(language).of(file, problems.get(0));
-        throw new BadInput(problems.size() == 1 ? line : CommandTexts.of("first.of", line, problems.size()));
+        String line = new ProblemSentences(terminal.language()).of(file, problems.get(0));
+        throw new BadInput(
+                problems.size() == 1
+                        ? line
+                        : terminal.says().text("first-of", arg("line", line), count("problems", problems.size())));
     }
 
     /** Whether this looks like the name of a chart file rather than that of a command. */

@@ -21,7 +21,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 
 /** {@code check}: what cannot be worked, and why. */
-@Command(name = "check", resourceBundle = "edgewright.cli.usage", mixinStandardHelpOptions = true)
+@Command(name = "check", mixinStandardHelpOptions = true)
 final class CheckCommand implements Callable<Integer> {
     @ParentCommand
     private Root root;
@@ -47,12 +47,12 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Terminal terminal = root.terminal();
-        FindingsText text = new FindingsText(terminal);
+        FindingsText text = FindingsText.onOut(terminal);
         List<CheckedChart> checked = new ArrayList<>();
         int status = ExitStatus.DONE;
         for (Path file : charts) {
             try {
-                Verdict verdict = check(ChartInput.read(file, terminal.language()));
+                Verdict verdict = check(ChartInput.read(file, terminal));
                 status = Math.max(status, verdict.hasErrors() ? ExitStatus.NO : ExitStatus.DONE);
                 if (json) {
                     checked.add(answer(file, verdict, new FindingSentences(terminal.language())));

@@ -1,5 +1,8 @@
 package edgewright.cli;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.commas;
+
 import edgewright.booklet.WordsFormat;
 import edgewright.booklet.choice.ChartPaper;
 import edgewright.booklet.choice.Edition;
@@ -9,10 +12,10 @@ import edgewright.chart.Counting;
 import edgewright.chart.HookHand;
 import edgewright.chart.Terms;
 import edgewright.draw.paint.ColourMode;
+import edgewright.texts.Messages;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import picocli.CommandLine;
 import picocli.CommandLine.TypeConversionException;
 
@@ -37,23 +40,25 @@ final class ChoiceConverter {
     private ChoiceConverter() {}
 
     /** Options of the commands know all these choices from then on. */
-    static void register(CommandLine commands) {
-        CHOICES.forEach(type -> register(commands, type));
+    static void register(CommandLine commands, Messages says) {
+        CHOICES.forEach(type -> register(commands, type, says));
     }
 
-    private static <T extends Enum<?>> void register(CommandLine commands, Class<T> type) {
+    private static <T extends Enum<?>> void register(CommandLine commands, Class<T> type, Messages says) {
         List<T> choices = List.of(type.getEnumConstants());
-        commands.registerConverter(type, word -> choice(choices, word));
+        commands.registerConverter(type, word -> choice(choices, word, says));
     }
 
-    private static <T extends Enum<?>> T choice(List<T> choices, String word) {
+    private static <T extends Enum<?>> T choice(List<T> choices, String word, Messages says) {
         return choices.stream()
                 .filter(choice -> word(choice).equalsIgnoreCase(word))
                 .findFirst()
-                .orElseThrow(() -> new TypeConversionException(CommandTexts.of(
+                .orElseThrow(() -> new TypeConversionException(says.text(
                         "choice",
-                        word,
-                        choices.stream().map(ChoiceConverter::word).collect(Collectors.joining(", ")))));
+                        arg("found", word),
+                        commas(
+                                "choices",
+                                choices.stream().map(ChoiceConverter::word).toList()))));
     }
 
     /** How a choice is written on the command line; terms are written as they are everywhere. */

@@ -1,5 +1,10 @@
 package edgewright.cli;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.count;
+import static edgewright.texts.Arg.decimal;
+import static edgewright.texts.Arg.shortest;
+
 import edgewright.chart.Chart;
 import edgewright.chart.HookHand;
 import edgewright.chart.PerSide;
@@ -15,6 +20,7 @@ import edgewright.draw.picture.Rotation;
 import edgewright.draw.picture.UnprintedText;
 import edgewright.draw.raster.RasterPicture;
 import edgewright.draw.svg.SvgPicture;
+import edgewright.texts.Messages;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
@@ -30,7 +36,7 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** {@code draw}: the chart as a picture. */
-@Command(name = "draw", resourceBundle = "edgewright.cli.usage", mixinStandardHelpOptions = true)
+@Command(name = "draw", mixinStandardHelpOptions = true)
 final class DrawCommand implements Callable<Integer> {
     private static final String SVG = ".svg";
     private static final String PNG = ".png";
@@ -95,8 +101,7 @@ final class DrawCommand implements Callable<Integer> {
         if (judged.isEmpty()) {
             return ExitStatus.NO;
         }
-        OutputFile output = new OutputFile(
-                to, judged.get().file(), List.of(SVG, PNG), root.terminal().language());
+        OutputFile output = new OutputFile(to, judged.get().file(), List.of(SVG, PNG), terminal);
         if (view == View.CORNER) {
             UnprintedText.inPicture(judged.get().chart(), true)
                     .forEach(text -> terminal.complain(text.sentence(terminal.language())));
@@ -108,27 +113,30 @@ final class DrawCommand implements Callable<Integer> {
             requireRoom(drawing);
             output.write(out -> RasterPicture.writePng(drawing, dpi, out));
         }
-        terminal.sayWritten(
-                CommandTexts.of("draw.done", CommandTexts.name(output.path()), drawing.widthMm(), drawing.heightMm()));
+        terminal.sayWritten(says().text(
+                        "draw-done",
+                        arg("file", ScreenText.name(output.path())),
+                        decimal("widthMm", drawing.widthMm(), 0),
+                        decimal("heightMm", drawing.heightMm(), 0)));
         return ExitStatus.DONE;
     }
 
     /** An option that changes nothing in the picture asked for is a mistake of whoever gives it. */
     private void refuseWhatWouldBeIgnored() {
         if (view == View.CORNER) {
-            refuse("draw.forBorder", "--sides");
-            refuse("draw.forBorder", "--repeats");
+            refuse("--sides", says().text("draw-forBorder", arg("option", "--sides")));
+            refuse("--repeats", says().text("draw-forBorder", arg("option", "--repeats")));
         } else {
-            refuse("draw.forCorner", "--turn");
+            refuse("--turn", says().text("draw-forCorner", arg("option", "--turn")));
         }
         if (String.valueOf(to.getFileName()).toLowerCase(Locale.ROOT).endsWith(SVG)) {
-            refuse("draw.forPixels", "--dpi");
+            refuse("--dpi", says().text("draw-forPixels", arg("option", "--dpi"), arg("file", ScreenText.name(to))));
         }
     }
 
-    private void refuse(String key, String option) {
+    private void refuse(String option, String why) {
         if (spec.commandLine().getParseResult().hasMatchedOption(option)) {
-            throw new ParameterException(spec.commandLine(), CommandTexts.of(key, option, CommandTexts.name(to)));
+            throw new ParameterException(spec.commandLine(), why);
         }
     }
 
@@ -143,7 +151,7 @@ final class DrawCommand implements Callable<Integer> {
         } else {
             PerSide<Integer> repeats = judged.repeats().orElse(PerSide.all(USUAL_REPEATS));
             if (!repeats.oppositeSidesAreAlike()) {
-                throw new BadInput(CommandTexts.of("draw.oblong"));
+                throw new BadInput(says().text("draw-oblong"));
             }
             requireFew(ChartPicture.stitchesOfBorder(chart, repeats));
             drawing = ChartPicture.wholeBorder(chart, repeats, style);
@@ -163,16 +171,24 @@ final class DrawCommand implements Callable<Integer> {
         return inked.withCellMm(cellMm).withTurn(turn).withHand(hand);
     }
 
-    private static void requireFew(long stitches) {
+    private void requireFew(long stitches) {
         if (stitches > ChartPicture.MOST_STITCHES) {
-            throw new BadInput(CommandTexts.of("draw.stitches", stitches, ChartPicture.MOST_STITCHES));
+            throw new BadInput(says().text(
+                            "draw-stitches", count("stitches", stitches), count("most", ChartPicture.MOST_STITCHES)));
         }
     }
 
     private void requireRoom(Drawing drawing) {
         double pixels = RasterPicture.pixels(drawing.widthMm(), drawing.heightMm(), dpi);
         if (pixels > RasterPicture.MOST_PIXELS) {
-            throw new BadInput(CommandTexts.of("draw.pixels", pixels / 1e6, RasterPicture.MOST_PIXELS / 1e6));
+            throw new BadInput(says().text(
+                            "draw-pixels",
+                            decimal("millions", pixels / 1e6, 1),
+                            shortest("most", RasterPicture.MOST_PIXELS / 1e6, 1)));
         }
+    }
+
+    private Messages says() {
+        return root.terminal().says();
     }
 }

@@ -1,15 +1,19 @@
 package edgewright.cli;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.count;
+
 import edgewright.chart.Chart;
 import edgewright.check.Finding;
 import edgewright.check.FindingSentences;
 import edgewright.check.Remedy;
 import edgewright.check.Severity;
 import edgewright.check.Verdict;
-import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.IntFunction;
 import picocli.CommandLine.Help.Ansi;
 
 /** Findings as lines for people. */
@@ -22,40 +26,42 @@ final class FindingsText {
 
     private final PrintStream to;
     private final Ansi ansi;
+    private final Messages says;
     private final FindingSentences sentences;
 
-    /** Where they are what was asked for. */
-    FindingsText(Terminal terminal) {
-        this(terminal.out(), terminal.colours(), terminal.language());
-    }
-
-    private FindingsText(PrintStream to, boolean colours, Language language) {
+    private FindingsText(PrintStream to, boolean colours, Terminal terminal) {
         this.to = to;
         this.ansi = colours ? Ansi.ON : Ansi.OFF;
-        this.sentences = new FindingSentences(language);
+        this.says = terminal.says();
+        this.sentences = new FindingSentences(terminal.language());
     }
 
-    /** Where they stand in the way of what was asked for. */
-    static FindingsText inTheWay(Terminal terminal) {
-        return new FindingsText(terminal.err(), false, terminal.language());
+    /** As an answer: the words for severities in colours, if the terminal has them. */
+    static FindingsText onOut(Terminal terminal) {
+        return new FindingsText(terminal.out(), terminal.colours(), terminal);
+    }
+
+    /** As what went wrong. */
+    static FindingsText onErr(Terminal terminal) {
+        return new FindingsText(terminal.err(), false, terminal);
     }
 
     /** A line for the chart, then each finding with what helps. */
     void print(Path file, Verdict verdict) {
-        print(file, verdict, MOST_FINDINGS, "check.more");
+        print(file, verdict, MOST_FINDINGS, more -> says.text("check-more", count("findings", more)));
     }
 
     /** The same, but only the first few, for a command that they stand in the way of. */
     void printFirst(Path file, Verdict verdict) {
-        print(file, verdict, MOST_IN_THE_WAY, "check.moreByCheck");
+        print(file, verdict, MOST_IN_THE_WAY, more -> says.text("check-moreByCheck", count("findings", more)));
     }
 
-    private void print(Path file, Verdict verdict, int most, String more) {
+    private void print(Path file, Verdict verdict, int most, IntFunction<String> more) {
         printSummary(file, verdict);
         List<Finding> findings = verdict.findings();
         findings.stream().limit(most).forEach(this::print);
         if (findings.size() > most) {
-            to.println(CommandTexts.of(more, findings.size() - most));
+            to.println(more.apply(findings.size() - most));
         }
     }
 
@@ -63,30 +69,40 @@ final class FindingsText {
     void printSummary(Path file, Verdict verdict) {
         int errors = verdict.errors().size();
         Chart chart = verdict.chart();
-        to.println(CommandTexts.of(
-                verdict.judged() ? "check.summary" : "check.notJudged",
-                CommandTexts.name(file),
-                CommandTexts.oneLine(chart.title()),
-                chart.rounds().size(),
-                errors,
-                verdict.findings().size() - errors,
-                verdict.longStitchesJudged()));
+        to.println(
+                verdict.judged()
+                        ? says.text(
+                                "check-summary",
+                                arg("file", ScreenText.name(file)),
+                                arg("title", ScreenText.oneLine(chart.title())),
+                                count("rounds", chart.rounds().size()),
+                                count("errors", errors),
+                                count("warnings", verdict.findings().size() - errors),
+                                count("stitches", verdict.longStitchesJudged()))
+                        : says.text(
+                                "check-notJudged",
+                                arg("file", ScreenText.name(file)),
+                                arg("title", ScreenText.oneLine(chart.title())),
+                                count("rounds", chart.rounds().size()),
+                                count("errors", errors)));
     }
 
     private void print(Finding finding) {
         boolean isError = finding.severity() == Severity.ERROR;
-        String severity = CommandTexts.of(isError ? "error" : "warning");
+        String severity = says.text(isError ? "error" : "warning");
         String coloured = ansi.string((isError ? "@|bold,red " : "@|bold,yellow ") + severity + "|@");
-        to.println(CommandTexts.of(
-                "check.finding",
-                coloured,
-                sentences.of(finding.place()),
-                CommandTexts.oneLine(sentences.of(finding)),
-                finding.rule()));
-        String key = "check.remedy";
+        to.println(says.text(
+                "check-finding",
+                arg("severity", coloured),
+                arg("place", sentences.of(finding.place())),
+                arg("finding", ScreenText.oneLine(sentences.of(finding))),
+                arg("rule", finding.rule())));
+        boolean first = true;
         for (Remedy remedy : finding.remedies()) {
-            to.println(CommandTexts.of(key, CommandTexts.oneLine(sentences.of(remedy))));
-            key = "check.otherRemedy";
+            to.println(says.text(
+                    first ? "check-remedy" : "check-otherRemedy",
+                    arg("remedy", ScreenText.oneLine(sentences.of(remedy)))));
+            first = false;
         }
     }
 }

@@ -1,5 +1,8 @@
 package edgewright.cli;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.number;
+
 import com.fasterxml.jackson.annotation.JsonInclude;
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
@@ -17,6 +20,7 @@ import edgewright.fit.FitRefusal;
 import edgewright.fit.FitSentences;
 import edgewright.fit.FitWarning;
 import edgewright.fit.Targets;
+import edgewright.texts.Messages;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
@@ -35,7 +39,7 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** {@code fit}: which counts a border closes on, and where a piece is changed to have them. */
-@Command(name = "fit", resourceBundle = "edgewright.cli.usage", mixinStandardHelpOptions = true)
+@Command(name = "fit", mixinStandardHelpOptions = true)
 final class FitCommand implements Callable<Integer> {
     @ParentCommand
     private Root root;
@@ -99,11 +103,11 @@ final class FitCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (!piece.isCounted()) {
-            throw new ParameterException(spec.commandLine(), CommandTexts.of("fit.counted"));
+            throw new ParameterException(spec.commandLine(), says().text("fit-counted"));
         }
-        Chart chart = ChartInput.read(file, root.terminal().language());
+        Chart chart = ChartInput.read(file, root.terminal());
         Verdict verdict = Checker.check(chart);
-        FindingsText findings = FindingsText.inTheWay(root.terminal());
+        FindingsText findings = FindingsText.onErr(root.terminal());
         if (!verdict.judged()) {
             findings.printFirst(file, verdict);
             return ExitStatus.NO;
@@ -126,19 +130,19 @@ final class FitCommand implements Callable<Integer> {
     private FitQuestion question(Chart chart) {
         if (layer == LayerCounted.FRONT) {
             if (front != null) {
-                throw new ParameterException(spec.commandLine(), CommandTexts.of("fit.frontOnly"));
+                throw new ParameterException(spec.commandLine(), says().text("fit-frontOnly"));
             }
             return piece.question(file, chart, counting);
         }
         int round = frontRound(chart);
         if (front == null && !piece.isSized()) {
-            throw new ParameterException(spec.commandLine(), CommandTexts.of("fit.front"));
+            throw new ParameterException(spec.commandLine(), says().text("fit-front"));
         }
         if (front == null) {
             return piece.question(round, chart, counting);
         }
         if (piece.isSized()) {
-            throw new ParameterException(spec.commandLine(), CommandTexts.of("fit.frontOrSize"));
+            throw new ParameterException(spec.commandLine(), says().text("fit-frontOrSize"));
         }
         return back(chart)
                 .question(piece.round(), piece.question(round, chart, counting).counts(), counting, repeats(chart));
@@ -148,24 +152,30 @@ final class FitCommand implements Callable<Integer> {
     private PerSide<Integer> repeats(Chart chart) {
         int last = chart.rounds().size();
         if (front.round < 0 || front.round > last) {
-            throw new BadInput(
-                    CommandTexts.of("fit.round", CommandTexts.name(file), String.valueOf(front.round), last));
+            throw new BadInput(says().text(
+                            "fit-round",
+                            arg("file", ScreenText.name(file)),
+                            number("round", front.round),
+                            number("last", last)));
         }
         return back(chart)
                 .repeats(front.round, front.counts, counting)
-                .orElseThrow(() -> new BadInput(
-                        CommandTexts.of("fit.frontOpen", CommandTexts.name(file), String.valueOf(front.round))));
+                .orElseThrow(() -> new BadInput(says().text(
+                                "fit-frontOpen", arg("file", ScreenText.name(file)), number("round", front.round))));
     }
 
     /** The round of the front that has the counts of the round of the back that was counted. */
     private int frontRound(Chart chart) {
         if (chart.making().back().isEmpty()) {
-            throw new BadInput(CommandTexts.of("fit.noBack", CommandTexts.name(file)));
+            throw new BadInput(says().text("fit-noBack", arg("file", ScreenText.name(file))));
         }
         int last = back(chart).rounds().size();
         if (piece.round() < 1 || piece.round() > last) {
-            throw new BadInput(
-                    CommandTexts.of("fit.backRound", CommandTexts.name(file), String.valueOf(piece.round()), last));
+            throw new BadInput(says().text(
+                            "fit-backRound",
+                            arg("file", ScreenText.name(file)),
+                            number("round", piece.round()),
+                            number("last", last)));
         }
         return back(chart).round(piece.round()).frontRound();
     }
@@ -205,9 +215,9 @@ final class FitCommand implements Callable<Integer> {
     }
 
     private List<String> said(FitPlan plan, List<FitWarning> warnings) {
-        FitSentences says = new FitSentences(root.terminal().language());
+        FitSentences sentences = new FitSentences(root.terminal().language());
         return warnings.stream()
-                .map(warning -> says.of(warning, plan.question()))
+                .map(warning -> sentences.of(warning, plan.question()))
                 .toList();
     }
 
@@ -238,5 +248,9 @@ final class FitCommand implements Callable<Integer> {
 
     private static String name(Side side) {
         return side.name().toLowerCase(Locale.ROOT);
+    }
+
+    private Messages says() {
+        return root.terminal().says();
     }
 }

@@ -1,15 +1,21 @@
 package edgewright.cli;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.shortest;
+
 import edgewright.booklet.choice.PrintChoice;
+import edgewright.texts.Messages;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
 /** A number in a range, written with a point. */
 abstract class NumberConverter implements ITypeConverter<Double> {
+    private final Messages says;
     private final double least;
     private final double most;
 
-    NumberConverter(double least, double most) {
+    NumberConverter(Messages says, double least, double most) {
+        this.says = says;
         this.least = least;
         this.most = most;
     }
@@ -23,27 +29,28 @@ abstract class NumberConverter implements ITypeConverter<Double> {
                 return number;
             }
         }
-        throw new TypeConversionException(CommandTexts.of("number", text, least, most));
+        throw new TypeConversionException(
+                says.text("number", arg("found", text), shortest("least", least, 1), shortest("most", most, 1)));
     }
 
     /** The edge of a cell in a picture. */
     static final class OfCellMm extends NumberConverter {
-        OfCellMm() {
-            super(0.5, 50);
+        OfCellMm(Messages says) {
+            super(says, 0.5, 50);
         }
     }
 
     /** The edge of a cell in print. */
     static final class OfPrintedCellMm extends NumberConverter {
-        OfPrintedCellMm() {
-            super(PrintChoice.SMALLEST_CELL_MM, PrintChoice.LARGEST_CELL_MM);
+        OfPrintedCellMm(Messages says) {
+            super(says, PrintChoice.SMALLEST_CELL_MM, PrintChoice.LARGEST_CELL_MM);
         }
     }
 
     /** Pixels an inch. */
     static final class OfDpi extends NumberConverter {
-        OfDpi() {
-            super(10, 2_400);
+        OfDpi(Messages says) {
+            super(says, 10, 2_400);
         }
     }
 }

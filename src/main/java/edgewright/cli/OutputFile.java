@@ -1,5 +1,8 @@
 package edgewright.cli;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.commas;
+
 import edgewright.file.FileProblemException;
 import edgewright.file.ProblemSentences;
 import edgewright.file.SafeFile;
@@ -19,13 +22,14 @@ final class OutputFile {
      * @param endings those that the file may have, in small letters
      * @throws BadInput if it has another, or is the chart
      */
-    OutputFile(Path file, Path chart, List<String> endings, Language language) {
+    OutputFile(Path file, Path chart, List<String> endings, Terminal terminal) {
         String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
         if (endings.stream().noneMatch(name::endsWith)) {
-            throw new BadInput(CommandTexts.of("output.ending", CommandTexts.name(file), String.join(", ", endings)));
+            throw new BadInput(terminal.says()
+                    .text("output-ending", arg("file", ScreenText.name(file)), commas("endings", endings)));
         }
         if (isSame(file, chart)) {
-            throw new BadInput(CommandTexts.of("output.chart", CommandTexts.name(file)));
+            throw new BadInput(terminal.says().text("output-chart", arg("file", ScreenText.name(file))));
         }
         this.file = file;
         this.language = language;

@@ -1,5 +1,8 @@
 package edgewright.cli;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.number;
+
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
@@ -10,6 +13,7 @@ import edgewright.check.Verdict;
 import edgewright.fit.FitQuestion;
 import edgewright.fit.PatternSize;
 import edgewright.fit.Ties;
+import edgewright.texts.Messages;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.ArgGroup;
@@ -72,10 +76,14 @@ final class PieceOption {
         }
     }
 
+    private Messages says() {
+        return ((Root) command.root().userObject()).terminal().says();
+    }
+
     /** Whether a piece was counted. */
     boolean isCounted() {
         if (counted == null && (wish.untied != null || wish.target != null)) {
-            throw new ParameterException(command.commandLine(), CommandTexts.of("piece.counted"));
+            throw new ParameterException(command.commandLine(), says().text("piece-counted"));
         }
         return counted != null;
     }
@@ -114,8 +122,11 @@ final class PieceOption {
     FitQuestion question(Path file, Chart chart, Counting counting) {
         int last = chart.rounds().size();
         if (counted.round < 0 || counted.round > last) {
-            throw new BadInput(
-                    CommandTexts.of("fit.round", CommandTexts.name(file), String.valueOf(counted.round), last));
+            throw new BadInput(says().text(
+                            "fit-round",
+                            arg("file", ScreenText.name(file)),
+                            number("round", counted.round),
+                            number("last", last)));
         }
         return question(counted.round, chart, counting);
     }
@@ -134,9 +145,9 @@ final class PieceOption {
     }
 
     /** Where a chain is counted at each end, a side has those two at the least. */
-    private static void requireChains(PerSide<Integer> stated, Counting counting, String option) {
+    private void requireChains(PerSide<Integer> stated, Counting counting, String option) {
         stated.stream().filter(count -> count < counting.shown(0)).findFirst().ifPresent(count -> {
-            throw new BadInput(CommandTexts.of("fit.counts", count, option));
+            throw new BadInput(says().text("fit-counts", arg("option", option), number("found", count)));
         });
     }
 }

@@ -1,8 +1,13 @@
 package edgewright.cli;
 
+import static edgewright.texts.Arg.arg;
+
+import edgewright.texts.Language;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
+import java.util.ResourceBundle;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.ParameterException;
@@ -20,7 +25,7 @@ public final class Program {
         }
         boolean isOneName = arguments.size() == 1 && !arguments.get(0).startsWith("-");
         return !isOneName
-                || new CommandLine(new Root()).getSubcommands().containsKey(arguments.get(0))
+                || Root.commandNames().contains(arguments.get(0))
                 || !ChartInput.looksLikeChart(arguments.get(0));
     }
 
@@ -30,32 +35,44 @@ public final class Program {
      * @return the exit status: 0 done and nothing wrong, 1 done and the answer is 'no', 2 bad input or usage
      */
     public static int run(List<String> arguments, Terminal terminal) {
-        CommandLine commands = new CommandLine(new Root(terminal));
+        CommandLine commands = commands(terminal);
+        commands.setParameterExceptionHandler((mistake, args) ->
+                usageMistake(mistake, UsageSentence.of(mistake, List.of(args), terminal.says()), terminal));
+        commands.setExecutionStrategy(parsed -> run(parsed, terminal));
+        commands.setExecutionExceptionHandler((failure, command, result) -> failed(failure, terminal));
+        int status = execute(commands, arguments, terminal);
+        return terminal.flush()
+                .map(reason -> refuse(terminal, terminal.says().text("output-failed", arg("reason", reason))))
+                .orElse(status);
+    }
+
+    /** All commands, with help in the language of the terminal. */
+    static CommandLine commands(Terminal terminal) {
+        CommandLine commands = new CommandLine(new Root(terminal), new CommandParts(terminal.says()));
+        commands.setResourceBundle(help(terminal.language()));
         commands.setColorScheme(CommandLine.Help.defaultColorScheme(terminal.colours() ? Ansi.ON : Ansi.OFF));
         commands.setOut(new PrintWriter(terminal.out(), true, StandardCharsets.UTF_8));
         commands.setErr(new PrintWriter(terminal.err(), true, StandardCharsets.UTF_8));
         commands.setUsageHelpWidth(100);
         // A chart may have a name that begins with '@'; the library would read arguments from it.
         commands.setExpandAtFiles(false);
-        commands.registerConverter(int.class, new WholeNumberConverter());
-        ChoiceConverter.register(commands);
-        commands.setParameterExceptionHandler(
-                (mistake, args) -> usageMistake(mistake, UsageSentence.of(mistake, List.of(args)), terminal));
-        commands.setExecutionStrategy(parsed -> run(parsed, terminal));
-        commands.setExecutionExceptionHandler((failure, command, result) -> failed(failure, terminal));
-        int status = execute(commands, arguments, terminal);
-        return terminal.flush()
-                .map(reason -> refuse(terminal, CommandTexts.of("output.failed", reason)))
-                .orElse(status);
+        commands.registerConverter(int.class, new WholeNumberConverter(terminal.says()));
+        ChoiceConverter.register(commands, terminal.says());
+        return commands;
+    }
+
+    /** The help as the library looks it up. The folder says the language, so none is asked of the machine. */
+    private static ResourceBundle help(Language language) {
+        return ResourceBundle.getBundle("edgewright.language." + language.tag() + ".usage", Locale.ROOT);
     }
 
     private static int execute(CommandLine commands, List<String> arguments, Terminal terminal) {
         try {
             return commands.execute(arguments.toArray(String[]::new));
         } catch (OutOfMemoryError e) {
-            return refuse(terminal, CommandTexts.of("memory"));
+            return refuse(terminal, terminal.says().text("memory"));
         } catch (Error e) {
-            return refuse(terminal, CommandTexts.of("mistake", CommandTexts.oneLine(e.toString())));
+            return refuse(terminal, terminal.says().text("mistake", arg("failure", ScreenText.oneLine(e.toString()))));
         }
     }
 
@@ -64,20 +81,21 @@ public final class Program {
         try {
             return new RunLast().execute(parsed);
         } catch (ParameterException e) {
-            return usageMistake(e, UsageSentence.ofRun(e), terminal);
+            return usageMistake(e, UsageSentence.ofRun(e, terminal.says()), terminal);
         }
     }
 
     private static int usageMistake(ParameterException mistake, String said, Terminal terminal) {
         String command = mistake.getCommandLine().getCommandSpec().qualifiedName();
-        return refuse(terminal, CommandTexts.of("usage", said, command));
+        return refuse(terminal, terminal.says().text("usage", arg("mistake", said), arg("command", command)));
     }
 
     private static int failed(Exception failure, Terminal terminal) {
         if (failure instanceof BadInput) {
             return refuse(terminal, failure.getMessage());
         }
-        return refuse(terminal, CommandTexts.of("mistake", CommandTexts.oneLine(failure.toString())));
+        return refuse(
+                terminal, terminal.says().text("mistake", arg("failure", ScreenText.oneLine(failure.toString()))));
     }
 
     private static int refuse(Terminal terminal, String line) {

@@ -1,11 +1,15 @@
 package edgewright.cli;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.count;
+
 import edgewright.booklet.Booklet;
 import edgewright.booklet.PublishOutcome;
 import edgewright.booklet.choice.BookletOptions;
 import edgewright.booklet.choice.PrintingNotice;
 import edgewright.booklet.choice.Progress;
 import edgewright.booklet.choice.WordingChoice;
+import edgewright.texts.Messages;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -18,7 +22,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 
 /** {@code publish}: the printable pattern. */
-@Command(name = "publish", resourceBundle = "edgewright.cli.usage", mixinStandardHelpOptions = true)
+@Command(name = "publish", mixinStandardHelpOptions = true)
 final class PublishCommand implements Callable<Integer> {
     @ParentCommand
     private Root root;
@@ -55,32 +59,39 @@ final class PublishCommand implements Callable<Integer> {
             return ExitStatus.NO;
         }
         ChartArgument.Judged judged = given.get();
-        OutputFile output = new OutputFile(
-                to, judged.file(), List.of(".pdf"), root.terminal().language());
-        BookletOptions options = new BookletOptions(
-                appearance.appearance(),
-                new WordingChoice(wording.terms(judged.chart()), wording.counting(), wording.hand(), judged.size()),
-                new PrintingNotice(version, date),
-                leaveOut.supplements(),
-                judged.isDraft(),
-                terminal.language());
+        OutputFile output = new OutputFile(to, judged.file(), List.of(".pdf"), terminal);
+        BookletOptions options = options(judged);
         Booklet.unprinted(judged.chart(), options)
                 .forEach(text -> terminal.complain(text.sentence(terminal.language())));
         ByteArrayOutputStream pages = new ByteArrayOutputStream();
         PublishOutcome outcome = Booklet.publish(judged.verdict(), options, pages, Progress.NONE);
+        Messages says = terminal.says();
         if (outcome instanceof PublishOutcome.TooLarge large) {
-            throw new BadInput(CommandTexts.of("publish.stitches", large.stitches(), Booklet.MOST_STITCHES));
+            throw new BadInput(says.text(
+                    "publish-stitches", count("stitches", large.stitches()), count("most", Booklet.MOST_STITCHES)));
         }
         if (outcome instanceof PublishOutcome.NotProved no) {
             terminal.err()
-                    .println(CommandTexts.of("publish.notProved", no.problems().get(0)));
+                    .println(says.text(
+                            "publish-notProved", arg("problem", no.problems().get(0))));
             return ExitStatus.NO;
         }
         if (!(outcome instanceof PublishOutcome.Published published)) {
             throw new IllegalStateException("a draft that nobody stops is published, not " + outcome);
         }
         output.write(pages::writeTo);
-        terminal.sayWritten(CommandTexts.of("publish.done", CommandTexts.name(output.path()), published.pages()));
+        terminal.sayWritten(says.text(
+                "publish-done", arg("file", ScreenText.name(output.path())), count("pages", published.pages())));
         return ExitStatus.DONE;
+    }
+
+    private BookletOptions options(ChartArgument.Judged judged) {
+        return new BookletOptions(
+                appearance.appearance(),
+                new WordingChoice(wording.terms(judged.chart()), wording.counting(), wording.hand(), judged.size()),
+                new PrintingNotice(version, date),
+                leaveOut.supplements(),
+                judged.isDraft(),
+                root.terminal().language());
     }
 }

@@ -1,5 +1,7 @@
 package edgewright.cli;
 
+import java.util.List;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.HelpCommand;
 import picocli.CommandLine.Model.CommandSpec;
@@ -9,7 +11,6 @@ import picocli.CommandLine.Spec;
 /** The program's own options, and the list of its commands: one class a command. */
 @Command(
         name = "edgewright",
-        resourceBundle = "edgewright.cli.usage",
         mixinStandardHelpOptions = true,
         versionProvider = ProgramVersion.class,
         synopsisSubcommandLabel = "COMMAND",
@@ -29,13 +30,15 @@ final class Root implements Runnable {
     @Spec
     private CommandSpec spec;
 
-    /** Only to be asked which commands there are. */
-    Root() {
-        this(null);
-    }
-
     Root(Terminal terminal) {
         this.terminal = terminal;
+    }
+
+    /** The names of the commands. */
+    static List<String> commandNames() {
+        return Stream.of(Root.class.getAnnotation(Command.class).subcommands())
+                .map(command -> command.getAnnotation(Command.class).name())
+                .toList();
     }
 
     Terminal terminal() {
@@ -45,6 +48,6 @@ final class Root implements Runnable {
     /** Called where options stand alone, without a command. */
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), CommandTexts.of("no.command"));
+        throw new ParameterException(spec.commandLine(), terminal.says().text("no-command"));
     }
 }

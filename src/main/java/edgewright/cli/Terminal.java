@@ -1,6 +1,7 @@
 package edgewright.cli;
 
 import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import java.io.Console;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
@@ -21,6 +22,7 @@ public final class Terminal {
     private final PrintStream err;
     private final boolean colours;
     private final Language language;
+    private final Messages says;
 
     /**
      * A terminal over two streams; none is closed.
@@ -33,6 +35,7 @@ public final class Terminal {
         this.err = new PrintStream(err, true, StandardCharsets.UTF_8);
         this.colours = colours;
         this.language = language;
+        this.says = language.messages("cli");
     }
 
     /** The terminal of this process, where the program speaks that language. */
@@ -71,17 +74,17 @@ public final class Terminal {
 
     /** Says a line of the answer, made safe for a screen. */
     void say(String line) {
-        out.println(CommandTexts.safe(line));
+        out.println(ScreenText.safe(line));
     }
 
     /** Gives an answer of several lines as it is, but for what would steer a screen. */
     void give(String text) {
-        out.print(CommandTexts.safe(text));
+        out.print(ScreenText.safe(text));
     }
 
     /** Says a line about what went wrong, made safe for a screen. */
     void complain(String line) {
-        err.println(CommandTexts.safe(line));
+        err.println(ScreenText.safe(line));
     }
 
     /**
@@ -108,6 +111,11 @@ public final class Terminal {
     /** In which commands speak. */
     Language language() {
         return language;
+    }
+
+    /** What commands say in their own words. */
+    Messages says() {
+        return says;
     }
 
     /** Whether answers may be coloured. */

@@ -1,9 +1,13 @@
 package edgewright.cli;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.commas;
+import static edgewright.texts.Arg.count;
+
+import edgewright.texts.Messages;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.ArgGroupSpec;
@@ -23,10 +27,12 @@ import picocli.CommandLine.UnmatchedArgumentException;
 final class UsageSentence {
     private final CommandSpec command;
     private final List<String> arguments;
+    private final Messages says;
 
-    private UsageSentence(CommandSpec command, List<String> arguments) {
+    private UsageSentence(CommandSpec command, List<String> arguments, Messages says) {
         this.command = command;
         this.arguments = arguments;
+        this.says = says;
     }
 
     /**
@@ -34,17 +40,19 @@ final class UsageSentence {
      *
      * @param arguments all of them, the name of the command among them
      */
-    static String of(ParameterException mistake, List<String> arguments) {
+    static String of(ParameterException mistake, List<String> arguments, Messages says) {
         CommandSpec command = mistake.getCommandLine().getCommandSpec();
-        return CommandTexts.oneLine(new UsageSentence(command, arguments).of(mistake));
+        return ScreenText.oneLine(new UsageSentence(command, arguments, says).of(mistake));
     }
 
     /** The sentence for what a command found when it looked at its options together: its own, or that of {@code help}. */
-    static String ofRun(ParameterException mistake) {
+    static String ofRun(ParameterException mistake, Messages says) {
         CommandSpec command = mistake.getCommandLine().getCommandSpec();
         boolean isOfHelp = mistake.getValue() != null;
-        return CommandTexts.oneLine(
-                isOfHelp ? new UsageSentence(command, List.of()).noSuchCommand(asked(mistake)) : mistake.getMessage());
+        return ScreenText.oneLine(
+                isOfHelp
+                        ? new UsageSentence(command, List.of(), says).noSuchCommand(asked(mistake))
+                        : mistake.getMessage());
     }
 
     private String of(ParameterException mistake) {
@@ -56,52 +64,56 @@ final class UsageSentence {
             return missing(missing.getMissing());
         }
         if (mistake instanceof MutuallyExclusiveArgsException) {
-            return CommandTexts.of("usage.together", String.join(", ", exclusives(command.argGroups())));
+            return says.text("usage-together", commas("options", exclusives(command.argGroups())));
         }
         if (mistake instanceof OverwrittenOptionException twice) {
-            return CommandTexts.of("usage.twice", name(twice.getOverwritten()));
+            return says.text("usage-twice", arg("option", name(twice.getOverwritten())));
         }
         if (mistake.getCause() instanceof TypeConversionException wrong && mistake.getArgSpec() != null) {
             return value(mistake.getArgSpec(), mistake.getValue(), wrong.getMessage());
         }
         return repeated()
-                .map(option -> CommandTexts.of("usage.twice", name(option)))
-                .orElseGet(() -> CommandTexts.of("usage.unclear", String.join(" ", arguments)));
+                .map(option -> says.text("usage-twice", arg("option", name(option))))
+                .orElseGet(() -> says.text("usage-unclear", arg("found", String.join(" ", arguments))));
     }
 
     private String unmatched(String found, boolean isOption) {
         if (isOption) {
-            return CommandTexts.of("usage.noSuchOption", found, optionNames());
+            return says.text("usage-noSuchOption", arg("found", found), commas("options", optionNames()));
         }
         if (command.parent() == null) {
             return noSuchCommand(found);
         }
-        return CommandTexts.of(
-                "usage.more",
-                found,
-                command.positionalParameters().stream().map(ArgSpec::paramLabel).collect(Collectors.joining(", ")));
+        return says.text(
+                "usage-more",
+                arg("found", found),
+                commas(
+                        "before",
+                        command.positionalParameters().stream()
+                                .map(ArgSpec::paramLabel)
+                                .toList()));
     }
 
-    private static String value(ArgSpec spec, String found, String wrong) {
+    private String value(ArgSpec spec, String found, String wrong) {
         return spec.arity().max() == 0
-                ? CommandTexts.of("usage.noValueWanted", name(spec), found)
-                : CommandTexts.of("usage.value", name(spec), wrong);
+                ? says.text("usage-noValueWanted", arg("option", name(spec)), arg("found", found))
+                : says.text("usage-value", arg("option", name(spec)), arg("mistake", wrong));
     }
 
     private String noSuchCommand(String found) {
-        return CommandTexts.of(
-                "no.such.command",
-                found,
-                String.join(", ", command.root().subcommands().keySet()));
+        return says.text(
+                "no-such-command",
+                arg("found", found),
+                commas("commands", List.copyOf(command.root().subcommands().keySet())));
     }
 
-    private String optionNames() {
+    private List<String> optionNames() {
         return command.options().stream()
                 .filter(option -> !option.hidden())
                 .map(UsageSentence::name)
                 .distinct()
                 .sorted()
-                .collect(Collectors.joining(", "));
+                .toList();
     }
 
     /** Of options that need a value, one that stands there without it is told first. */
@@ -111,17 +123,22 @@ final class UsageSentence {
         if (withoutValue.isPresent()) {
             ArgSpec option = withoutValue.get();
             return after(option)
-                    .map(next -> CommandTexts.of("usage.optionForValue", name(option), next, option.paramLabel()))
-                    .orElseGet(() -> CommandTexts.of("usage.noValue", name(option), option.paramLabel()));
+                    .map(next -> says.text(
+                            "usage-optionForValue",
+                            arg("option", name(option)),
+                            arg("found", next),
+                            arg("value", option.paramLabel())))
+                    .orElseGet(() ->
+                            says.text("usage-noValue", arg("option", name(option)), arg("value", option.paramLabel())));
         }
         List<String> wanted = missing.stream()
                 // Of options that need each other the library names those that are there too.
                 .filter(spec -> !isStated(spec))
                 .sorted(Comparator.comparing(ArgSpec::isOption))
-                .map(spec -> CommandTexts.of("usage.no", named(spec)))
+                .map(spec -> says.text("usage-no", arg("option", named(spec))))
                 .distinct()
                 .toList();
-        return CommandTexts.of("usage.missing", String.join(", ", wanted), wanted.size());
+        return says.text("usage-missing", commas("missing", wanted), count("count", wanted.size()));
     }
 
     /** The options of one group that stand there together although they exclude each other. */

@@ -1,10 +1,20 @@
 package edgewright.cli;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.count;
+
+import edgewright.texts.Messages;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
 /** A whole number. Which numbers make sense is for the command to say. */
 final class WholeNumberConverter implements ITypeConverter<Integer> {
+    private final Messages says;
+
+    WholeNumberConverter(Messages says) {
+        this.says = says;
+    }
+
     @Override
     public Integer convert(String text) {
         try {
@@ -13,8 +23,8 @@ final class WholeNumberConverter implements ITypeConverter<Integer> {
             boolean isWhole = text.matches("[+-]?[0-9]+");
             throw new TypeConversionException(
                     isWhole
-                            ? CommandTexts.of("whole.tooLarge", text, Integer.MAX_VALUE)
-                            : CommandTexts.of("whole", text));
+                            ? says.text("whole-tooLarge", arg("found", text), count("most", Integer.MAX_VALUE))
+                            : says.text("whole", arg("found", text)));
         }
     }
 }

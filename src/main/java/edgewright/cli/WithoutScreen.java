@@ -1,5 +1,7 @@
 package edgewright.cli;
 
+import static edgewright.texts.Arg.arg;
+
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -27,15 +29,15 @@ public final class WithoutScreen {
      */
     public static int run(List<String> charts, Path folder, Terminal terminal) {
         if (!charts.isEmpty()) {
-            terminal.complain(CommandTexts.of("screen.chart", CommandTexts.oneLine(charts.get(0))));
+            terminal.complain(terminal.says().text("screen-chart", arg("chart", ScreenText.oneLine(charts.get(0)))));
             return ExitStatus.BAD_INPUT;
         }
         Path sample = sample(folder);
         if (!Files.exists(sample)) {
-            terminal.complain(CommandTexts.of("screen.none"));
+            terminal.complain(terminal.says().text("screen-none"));
             return ExitStatus.BAD_INPUT;
         }
-        terminal.out().println(CommandTexts.of("screen.sample"));
+        terminal.out().println(terminal.says().text("screen-sample"));
         Path pages = folder.resolve("target").resolve("reed-bank.pdf");
         return Math.max(
                 Program.run(List.of("check", sample.toString()), terminal),

@@ -1,5 +1,8 @@
 package edgewright.cli;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.count;
+
 import com.fasterxml.jackson.annotation.JsonInclude;
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
@@ -22,6 +25,7 @@ import edgewright.proof.ChartFromWords.Answer;
 import edgewright.proof.ProofResult;
 import edgewright.proof.ProofSentences;
 import edgewright.proof.Prover;
+import edgewright.texts.Messages;
 import edgewright.words.page.PlainText;
 import edgewright.words.write.PatternWriter;
 import edgewright.words.write.WordingOptions;
@@ -40,7 +44,7 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** {@code work}: works the words stitch by stitch, and holds what comes off the hook to the chart. */
-@Command(name = "work", resourceBundle = "edgewright.cli.usage", mixinStandardHelpOptions = true)
+@Command(name = "work", mixinStandardHelpOptions = true)
 final class WorkCommand implements Callable<Integer> {
     @ParentCommand
     private Root root;
@@ -76,6 +80,16 @@ final class WorkCommand implements Callable<Integer> {
     @Option(names = "--json")
     private boolean json;
 
+    /** What came of words that can be worked. */
+    private enum Done {
+        /** They make the chart. */
+        AGREES,
+        /** They put the counts of a piece right and make the chart from there on. */
+        FITS,
+        /** There is no chart to compare with. */
+        ALONE
+    }
+
     /** The JSON document. What stands against the words is there only if they do not agree. */
     private record Worked(
             boolean agrees,
@@ -95,12 +109,12 @@ final class WorkCommand implements Callable<Integer> {
             return workWithoutChart();
         }
         if (to != null) {
-            throw usage("work.toWithChart");
+            throw usage(says().text("work-toWithChart"));
         }
-        Chart chart = ChartInput.read(file, root.terminal().language());
+        Chart chart = ChartInput.read(file, root.terminal());
         Verdict verdict = piece.check(chart);
         if (verdict.hasErrors()) {
-            FindingsText.inTheWay(root.terminal()).printFirst(file, verdict);
+            FindingsText.onErr(root.terminal()).printFirst(file, verdict);
             return ExitStatus.NO;
         }
         if (piece.isCounted()) {
@@ -108,52 +122,48 @@ final class WorkCommand implements Callable<Integer> {
             return plan.map(counted -> workPiece(chart, counted)).orElse(ExitStatus.NO);
         }
         PatternSize size = piece.size(chart);
-        PerSide<Integer> repeats = size.repeats().orElseThrow(() -> usage("work.size"));
+        PerSide<Integer> repeats = size.repeats().orElseThrow(() -> usage(says().text("work-size")));
         return answer(
                 new Prover(chart).prove(words(chart, size), repeats),
-                "work.agrees",
+                Done.AGREES,
                 repeats.map(m -> chart.shape().stitches(0, m)));
     }
 
     /** Works the words for the piece that was counted, from the base round that it has. */
     private int workPiece(Chart chart, FitPlan plan) {
         String words = words(chart, new PatternSize.OfPiece(plan));
-        String done = plan.isDone() ? "work.agrees" : "work.fits";
+        Done done = plan.isDone() ? Done.AGREES : Done.FITS;
         return answer(new Prover(chart).prove(words, plan), done, plan.stitches(0));
     }
 
     /** Works words for which there is no chart yet, and draws it if asked. */
     private int workWithoutChart() {
         if (from == null) {
-            throw usage("work.nothing");
+            throw usage(says().text("work-nothing"));
         }
         PerSide<Integer> base =
-                piece.sides().filter(sides -> !piece.isCounted()).orElseThrow(() -> usage("work.sides"));
+                piece.sides().filter(sides -> !piece.isCounted()).orElseThrow(() -> usage(says().text("work-sides")));
         ProofResult result = Prover.workText(text(from), base);
-        int status = answer(result, "work.done", base);
+        int status = answer(result, Done.ALONE, base);
         return status == ExitStatus.DONE && to != null ? draw((ProofResult.Agrees) result) : status;
     }
 
     private int draw(ProofResult.Agrees worked) {
-        OutputFile output = new OutputFile(
-                to, from, List.of(ChartFiles.ENDING), root.terminal().language());
+        OutputFile output = new OutputFile(to, from, List.of(ChartFiles.ENDING), root.terminal());
         Answer answer = ChartFromWords.of(worked.pattern(), worked.worked());
         if (answer instanceof Answer.NotOneChart not) {
-            String key = switch (not.why()) {
-                case CORNERS_DIFFER -> "work.cornersDiffer";
-                case NO_COMMON_REPEAT -> "work.noCommonRepeat";
-            };
-            root.terminal().complain(CommandTexts.of(key, CommandTexts.name(from)));
+            root.terminal()
+                    .complain(
+                            switch (not.why()) {
+                                case CORNERS_DIFFER ->
+                                    says().text("work-cornersDiffer", arg("file", ScreenText.name(from)));
+                                case NO_COMMON_REPEAT ->
+                                    says().text("work-noCommonRepeat", arg("file", ScreenText.name(from)));
+                            });
             return ExitStatus.NO;
         }
         if (answer instanceof Answer.BeyondLimit beyond) {
-            throw new BadInput(
-                    switch (beyond.limit()) {
-                        case YARN_ID -> beyond("work.longId", beyond, Yarn.LONGEST_ID);
-                        case YARNS -> beyond("work.manyYarns", beyond, Chart.MOST_YARNS);
-                        case ROUNDS -> beyond("work.manyRounds", beyond, Chart.MOST_ROUNDS);
-                        case STITCHES -> beyond("work.wideCorner", beyond, Chart.MOST_STITCHES);
-                    });
+            throw new BadInput(sentence(beyond));
         }
         try {
             ChartFiles.write(output.path(), ((Answer.Drawn) answer).chart());
@@ -163,8 +173,34 @@ final class WorkCommand implements Callable<Integer> {
         return ExitStatus.DONE;
     }
 
-    private String beyond(String key, Answer.BeyondLimit beyond, int most) {
-        return CommandTexts.of(key, CommandTexts.name(from), beyond.found(), most);
+    private String sentence(Answer.BeyondLimit beyond) {
+        String name = ScreenText.name(from);
+        return switch (beyond.limit()) {
+            case YARN_ID ->
+                says().text(
+                                "work-longId",
+                                arg("file", name),
+                                arg("id", beyond.found()),
+                                count("most", Yarn.LONGEST_ID));
+            case YARNS ->
+                says().text(
+                                "work-manyYarns",
+                                arg("file", name),
+                                count("yarns", Long.parseLong(beyond.found())),
+                                count("most", Chart.MOST_YARNS));
+            case ROUNDS ->
+                says().text(
+                                "work-manyRounds",
+                                arg("file", name),
+                                count("rounds", Long.parseLong(beyond.found())),
+                                count("most", Chart.MOST_ROUNDS));
+            case STITCHES ->
+                says().text(
+                                "work-wideCorner",
+                                arg("file", name),
+                                count("stitches", Long.parseLong(beyond.found())),
+                                count("most", Chart.MOST_STITCHES));
+        };
     }
 
     private String words(Chart chart, PatternSize size) {
@@ -184,13 +220,17 @@ final class WorkCommand implements Callable<Integer> {
     }
 
     /** @param done what is said if all is well; the rounds, the stitches and the base round come into it */
-    private int answer(ProofResult result, String done, PerSide<Integer> base) {
+    private int answer(ProofResult result, Done done, PerSide<Integer> base) {
         ProofSentences says = new ProofSentences(root.terminal().language());
         if (result instanceof ProofResult.Unread unread) {
-            String source = from == null ? CommandTexts.of("work.freshWords") : CommandTexts.name(from);
+            String source = from == null ? says().text("work-freshWords") : ScreenText.name(from);
             List<String> sentences = says.of(unread);
-            String line = CommandTexts.of("work.unread", source, CommandTexts.oneLine(sentences.get(0)));
-            throw new BadInput(sentences.size() == 1 ? line : CommandTexts.of("first.of", line, sentences.size()));
+            String line = says().text(
+                            "work-unread", arg("source", source), arg("mistake", ScreenText.oneLine(sentences.get(0))));
+            throw new BadInput(
+                    sentences.size() == 1
+                            ? line
+                            : says().text("first-of", arg("line", line), count("problems", sentences.size())));
         }
         List<String> problems = says.of(result);
         if (json) {
@@ -208,24 +248,28 @@ final class WorkCommand implements Callable<Integer> {
         return result.agrees() ? ExitStatus.DONE : ExitStatus.NO;
     }
 
-    private void print(ProofResult result, List<String> problems, String done, PerSide<Integer> base) {
+    private void print(ProofResult result, List<String> problems, Done done, PerSide<Integer> base) {
         if (result.agrees()) {
             Fabric fabric = result.fabric().orElseThrow();
             root.terminal()
                     .out()
-                    .println(CommandTexts.of(
-                            done,
-                            fabric.rounds(),
-                            fabric.total(),
-                            base.top(),
-                            base.left(),
-                            base.bottom(),
-                            base.right()));
+                    .println(says().text(
+                                    "worked-" + done,
+                                    count("rounds", fabric.rounds()),
+                                    count("stitches", fabric.total()),
+                                    count("top", base.top()),
+                                    count("left", base.left()),
+                                    count("bottom", base.bottom()),
+                                    count("right", base.right())));
             layer(result)
-                    .ifPresent(back ->
-                            root.terminal().out().println(CommandTexts.of("work.back", back.rounds(), back.joins())));
+                    .ifPresent(back -> root.terminal()
+                            .out()
+                            .println(says().text(
+                                            "work-back",
+                                            count("rounds", back.rounds()),
+                                            count("joins", back.joins()))));
         } else {
-            problems.forEach(problem -> root.terminal().say(CommandTexts.oneLine(problem)));
+            problems.forEach(problem -> root.terminal().say(ScreenText.oneLine(problem)));
         }
     }
 
@@ -261,7 +305,11 @@ final class WorkCommand implements Callable<Integer> {
         return rounds;
     }
 
-    private ParameterException usage(String key) {
-        return new ParameterException(spec.commandLine(), CommandTexts.of(key));
+    private ParameterException usage(String why) {
+        return new ParameterException(spec.commandLine(), why);
+    }
+
+    private Messages says() {
+        return root.terminal().says();
     }
 }

@@ -1,5 +1,7 @@
 package edgewright.cli;
 
+import static edgewright.texts.Arg.arg;
+
 import edgewright.booklet.WordsFormat;
 import edgewright.chart.Chart;
 import edgewright.chart.Terms;
@@ -17,7 +19,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 
 /** {@code write}: the pattern in words. */
-@Command(name = "write", resourceBundle = "edgewright.cli.usage", mixinStandardHelpOptions = true)
+@Command(name = "write", mixinStandardHelpOptions = true)
 final class WriteCommand implements Callable<Integer> {
     @ParentCommand
     private Root root;
@@ -56,12 +58,11 @@ final class WriteCommand implements Callable<Integer> {
             terminal.give(
                     (format == null ? WordsFormat.TEXT : format).write(chart, options, terms, terminal.language()));
         } else {
-            OutputFile output = new OutputFile(
-                    to, judged.get().file(), endings(), root.terminal().language());
+            OutputFile output = new OutputFile(to, judged.get().file(), endings(), terminal);
             WordsFormat named = WordsFormat.ofName(to.getFileName().toString()).orElseThrow();
             String words = named.write(chart, options, terms, terminal.language());
             output.write(out -> out.write(words.getBytes(StandardCharsets.UTF_8)));
-            terminal.sayWritten(CommandTexts.of("write.done", CommandTexts.name(output.path())));
+            terminal.sayWritten(terminal.says().text("write-done", arg("file", ScreenText.name(output.path()))));
         }
         return ExitStatus.DONE;
     }

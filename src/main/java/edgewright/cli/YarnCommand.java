@@ -17,7 +17,7 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** {@code yarn}: how much yarn the border takes, whether its yarns can be told apart, and whether what is in hand is enough. */
-@Command(name = "yarn", resourceBundle = "edgewright.cli.usage", mixinStandardHelpOptions = true)
+@Command(name = "yarn", mixinStandardHelpOptions = true)
 final class YarnCommand implements Callable<Integer> {
     @ParentCommand
     private Root root;
@@ -44,7 +44,8 @@ final class YarnCommand implements Callable<Integer> {
         Chart chart = judged.get().chart();
         PerSide<Integer> repeats = judged.get()
                 .repeats()
-                .orElseThrow(() -> new ParameterException(spec.commandLine(), CommandTexts.of("yarn.size")));
+                .orElseThrow(() -> new ParameterException(
+                        spec.commandLine(), terminal.says().text("yarn-size")));
         WhatIsLeft answer = WhatIsLeft.of(chart, repeats);
         List<YarnPair> meetings = YarnPair.of(chart);
         List<YarnSwap> swaps = YarnSwap.of(chart);

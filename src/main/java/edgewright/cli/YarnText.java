@@ -1,9 +1,13 @@
 package edgewright.cli;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.count;
+
 import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
 import edgewright.chart.Yarn;
 import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import edgewright.yarn.Amounts;
 import edgewright.yarn.WhatIsLeft;
 import edgewright.yarn.YarnPair;
@@ -15,11 +19,15 @@ import java.util.stream.Stream;
 
 /** What the command {@code yarn} says to people. */
 final class YarnText {
+    private final Language language;
+    private final Messages says;
     private final YarnSentences sentences;
     private final Chart chart;
     private final PerSide<Integer> base;
 
     YarnText(Chart chart, PerSide<Integer> repeats, Language language) {
+        this.language = language;
+        this.says = language.messages("cli");
         this.sentences = new YarnSentences(language);
         this.chart = chart;
         this.base = repeats.map(m -> chart.shape().stitches(0, m));
@@ -27,13 +35,13 @@ final class YarnText {
 
     List<String> lines(WhatIsLeft answer, List<YarnPair> meetings, List<YarnSwap> swaps) {
         List<String> lines = new ArrayList<>();
-        lines.add(CommandTexts.of(
-                "yarn.head",
-                CommandTexts.oneLine(chart.title()),
-                base.top(),
-                base.left(),
-                base.bottom(),
-                base.right()));
+        lines.add(says.text(
+                "yarn-head",
+                arg("title", ScreenText.oneLine(chart.title())),
+                count("top", base.top()),
+                count("left", base.left()),
+                count("bottom", base.bottom()),
+                count("right", base.right())));
         lines.add("");
         lines.addAll(rounds(answer.amounts()));
         lines.add("");
@@ -63,16 +71,16 @@ final class YarnText {
     private List<String> rounds(Amounts amounts) {
         TextTable table = new TextTable(2);
         table.row(
-                CommandTexts.of("yarn.column.round"),
-                CommandTexts.of("yarn.column.yarn"),
-                CommandTexts.of("yarn.column.stitches"),
-                CommandTexts.of("yarn.column.metres"),
-                CommandTexts.of("yarn.column.soFar"));
+                says.text("yarn-column-round"),
+                says.text("yarn-column-yarn"),
+                says.text("yarn-column-stitches"),
+                says.text("yarn-column-metres"),
+                says.text("yarn-column-soFar"));
         for (Amounts.OfRound round : amounts.rounds()) {
             table.row(
                     sentences.round(round.round()),
                     name(chart.yarn(round.round().yarn()).orElseThrow()),
-                    String.valueOf(round.round().total()),
+                    language.count(round.round().total()),
                     sentences.worked(round.metres()),
                     sentences.worked(round.metresSoFar()));
         }
@@ -82,11 +90,11 @@ final class YarnText {
     private List<String> yarns(Amounts amounts) {
         TextTable table = new TextTable(1);
         table.row(
-                CommandTexts.of("yarn.column.yarn"),
-                CommandTexts.of("yarn.column.needed"),
-                CommandTexts.of("yarn.column.grams"),
-                CommandTexts.of("yarn.column.balls"),
-                CommandTexts.of("yarn.column.inHand"));
+                says.text("yarn-column-yarn"),
+                says.text("yarn-column-needed"),
+                says.text("yarn-column-grams"),
+                says.text("yarn-column-balls"),
+                says.text("yarn-column-inHand"));
         for (Amounts.OfYarn yarn : amounts.yarns()) {
             table.row(
                     name(yarn.yarn()),
@@ -101,6 +109,6 @@ final class YarnText {
     }
 
     private static String name(Yarn yarn) {
-        return CommandTexts.oneLine(yarn.id() + " " + yarn.name());
+        return ScreenText.oneLine(yarn.id() + " " + yarn.name());
     }
 }

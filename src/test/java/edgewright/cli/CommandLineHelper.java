@@ -2,9 +2,11 @@ package edgewright.cli;
 
 import edgewright.texts.English;
 import java.io.ByteArrayOutputStream;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
+import picocli.CommandLine;
 
 /** Runs commands as a person would, in this process, and keeps what they say. */
 final class CommandLineHelper {
@@ -18,6 +20,12 @@ final class CommandLineHelper {
      * @param err all of standard error
      */
     record Ended(int status, String out, String err) {}
+
+    /** The commands as the library knows them. */
+    static CommandLine commands() {
+        OutputStream nowhere = OutputStream.nullOutputStream();
+        return Program.commands(new Terminal(nowhere, nowhere, false, English.LANGUAGE));
+    }
 
     /** Runs a command without colours. */
     static Ended run(Object... arguments) {

@@ -9,7 +9,6 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import picocli.CommandLine;
 
 /** What is said of arguments that make no command, in full. */
 class UsageTest {
@@ -63,7 +62,7 @@ class UsageTest {
                 "fit x --at-round 99999999999 --counts 1,2 | --at-round: found '99999999999', expected a whole number of at most 2,147,483,647",
                 "fit x --at-round 1 --counts 1,2,3 | --counts: found '1,2,3', expected four whole numbers from 0 to 1,000,000 (top, left, bottom, right), or two",
                 "check --sides 1,-2 x | --sides: found '1,-2', expected four whole numbers from 0 to 1,000,000 (top, left, bottom, right), or two",
-                "draw x --to y.png --dpi 3 | --dpi: found '3', expected a number from 10 to 2,400",
+                "draw x --to y.png --dpi 3 | --dpi: found '3', expected a number from 10 to 2400",
                 "write --terms CA x | --terms: found 'CA', expected one of UK, US, both",
                 "publish x --to y.pdf --leave-out guide,moon | --leave-out: found 'moon', expected one of guide, worksheet, yarn",
                 "check --json=yes x | --json: found 'yes' after it, expected no value"
@@ -131,7 +130,7 @@ class UsageTest {
     @Test
     void everyOptionThatTakesAValueSaysSoWhereItHasNone() {
         List<String> asked = new ArrayList<>();
-        new CommandLine(new Root())
+        CommandLineHelper.commands()
                 .getSubcommands()
                 .forEach((name, command) -> command.getCommandSpec().options().stream()
                         .filter(option -> option.arity().max() > 0)

@@ -88,7 +88,7 @@ final class GuideBlock {
         double baseline = sheet.halfLinePt() + label.baselinePt();
         Yarn yarn = facts.yarn();
         String named = says.text("guide-yarn", arg("id", yarn.id()), arg("name", yarn.name()));
-        Optional<String> hook = facts.hook().map(size -> says.text("guide-hook", shortest("mm", size.mm(), 2)));
+        Optional<String> hook = facts.hook().map(size -> says.text("guide-hook", arg("mm", size)));
         List<Piece> pieces = new ArrayList<>();
         pieces.add(Piece.ornament(
                 PageItem.Box.filled(0, 0, sheet.widthPt(), 0.6, PageColour.LINE),

@@ -29,7 +29,7 @@ final class PieceSheet {
         this.setter = setter;
         this.says = setter.says();
         this.options = options;
-        this.says = new FitSentences(options.language());
+        this.sentences = new FitSentences(options.language());
         this.plan = plan.in(options.counting());
     }
 

@@ -159,7 +159,7 @@ final class SizePages {
                 shortest("rounds", measured.roundsIn10Cm(), DIGITS));
         List<String> said = plan.size()
                 .map(repeats -> repeats.map(m -> Math.max(1, shape.stitches(0, m))))
-                .map(base -> new GuideSentences(language()).of(FinishedSize.onStitches(base, rounds, measured)))
+                .map(base -> new GuideSentences(setter.language()).of(FinishedSize.onStitches(base, rounds, measured)))
                 .orElseGet(() -> List.of(width(rounds * measured.roundMm())));
         List<ColumnSlice> strips = headed(parent, says.text("sizes-swatch-heading"));
         strips.addAll(wide(setter, parent, by + " " + String.join(" ", said)));

@@ -56,10 +56,10 @@ public final class ProvedPages {
         List<PerSide<Integer>> small =
                 sizes.stream().filter(size -> stitches(size) <= MOST_STITCHES).toList();
         Optional<FitPlan> piece = options.size().changes();
-        ProofSentences says = new ProofSentences(options.language());
+        ProofSentences sentences = new ProofSentences(options.language());
         List<Trial> trials = piece.isPresent() && !small.isEmpty()
-                ? List.of(SizeProofs.ofPiece(chart, written, piece.get(), says, progress::isStopped))
-                : SizeProofs.run(chart, written, small, says, trial -> {}, progress::isStopped);
+                ? List.of(SizeProofs.ofPiece(chart, written, piece.get(), sentences, progress::isStopped))
+                : SizeProofs.run(chart, written, small, sentences, trial -> {}, progress::isStopped);
         List<Trial> proved = trials.stream().filter(Trial::agrees).toList();
         List<Trial> failed = trials.stream().filter(trial -> !trial.agrees()).toList();
         List<ColumnSlice> strips = new ArrayList<>(setter.partHeading(parent, anchor));

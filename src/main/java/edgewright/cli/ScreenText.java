@@ -2,21 +2,12 @@ package edgewright.cli;
 
 import edgewright.chart.CleanText;
 import java.nio.file.Path;
-import java.text.MessageFormat;
-import java.util.Locale;
-import java.util.ResourceBundle;
 
-/** What the commands say, from {@code edgewright/cli/messages.properties}. */
-final class CommandTexts {
-    private static final ResourceBundle MESSAGES = ResourceBundle.getBundle("edgewright.cli.messages", Locale.ROOT);
-
+/** Text made safe for a line and for a screen. */
+final class ScreenText {
     private static final int UNKNOWN = 0xfffd;
 
-    private CommandTexts() {}
-
-    static String of(String key, Object... values) {
-        return new MessageFormat(MESSAGES.getString(key), Locale.UK).format(values);
-    }
+    private ScreenText() {}
 
     /** The name of a file as it can stand in a line. */
     static String name(Path file) {
