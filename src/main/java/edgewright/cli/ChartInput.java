@@ -8,7 +8,6 @@ import edgewright.file.ChartFiles;
 import edgewright.file.Problem;
 import edgewright.file.ProblemSentences;
 import edgewright.file.ReadResult;
-import edgewright.texts.Language;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;

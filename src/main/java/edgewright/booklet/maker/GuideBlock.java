@@ -2,7 +2,6 @@ package edgewright.booklet.maker;
 
 import static edgewright.texts.Arg.arg;
 import static edgewright.texts.Arg.number;
-import static edgewright.texts.Arg.shortest;
 
 import edgewright.booklet.page.ColumnSlice;
 import edgewright.booklet.page.ColumnSlice.Break;

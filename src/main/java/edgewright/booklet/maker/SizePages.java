@@ -167,7 +167,8 @@ final class SizePages {
     }
 
     private String width(double mm) {
-        return says.text("sizes-width", decimal("cm", mm / 10, 1), arg("inches", new Inches(setter.language()).ofMm(mm)));
+        return says.text(
+                "sizes-width", decimal("cm", mm / 10, 1), arg("inches", new Inches(setter.language()).ofMm(mm)));
     }
 
     /** How the base round is picked up along the edges of a bare piece. */
