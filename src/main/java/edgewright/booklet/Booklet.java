@@ -119,7 +119,7 @@ public final class Booklet {
                 .toList();
     }
 
-    /** As many as the two limbs of the corner have, and those in front of the outermost round. */
+    /** As many as the two arms of the corner have, and those in front of the outermost round. */
     private static long stitchesShown(Chart chart) {
         int rounds = chart.rounds().size();
         int repeats = PictureStyle.usualRepeats(chart.shape().w());

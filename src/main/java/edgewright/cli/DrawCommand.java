@@ -168,7 +168,7 @@ final class DrawCommand implements Callable<Integer> {
         };
         PictureStyle inked =
                 inking == ColourMode.BLACK ? style.withInking(ColourMode.BLACK).withPalette(Palette.BLACK) : style;
-        return inked.withCellMm(cellMm).withTurn(turn).withHand(hand);
+        return inked.withCellMm(cellMm).withRotation(turn).withHand(hand);
     }
 
     private void requireFew(long stitches) {

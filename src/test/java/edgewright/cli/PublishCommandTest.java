@@ -82,7 +82,7 @@ class PublishCommandTest {
         Path chart = folder.resolve("huge.border.json");
         ChartFiles.write(chart, Chart.blank("Huge", new SideShape(6, 2000, 7), 1300, yarns));
         Path to = folder.resolve("huge.pdf");
-        // S(1300) without repeats is 13 + 2600, and each of the two limbs shows one repeat: 1300 * (2613 + 4000).
+        // S(1300) without repeats is 13 + 2600, and each of the two arms shows one repeat: 1300 * (2613 + 4000).
         assertThat(run("publish", chart, "--to", to))
                 .isEqualTo(new Ended(
                         2,

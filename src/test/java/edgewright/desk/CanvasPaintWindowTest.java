@@ -61,7 +61,7 @@ class CanvasPaintWindowTest {
         robot.pressAndReleaseKeys(KeyEvent.VK_UP, KeyEvent.VK_UP, KeyEvent.VK_LEFT, KeyEvent.VK_LEFT);
         assertSeenAsPainted("after steps");
         execute(() -> desk.canvas().standAndShow(cell(new Place(5, Section.FROM_CORNER, 2))));
-        assertSeenAsPainted("on the other limb");
+        assertSeenAsPainted("on the other arm");
         execute(() -> desk.bench().moveCursor(new Place(7, Section.REPEAT, 2)));
         assertSeenAsPainted("sent by another pane");
     }

@@ -118,7 +118,7 @@ class MotifWindowTest {
         return execute(() -> desk.bench().chart().round(round).repeat().letters());
     }
 
-    /** The first drawn cell of a place, on the limb that is worked to the left. */
+    /** The first drawn cell of a place, on the arm that is worked to the left. */
     private GridCell cell(Place place) {
         return execute(() -> desk.canvas().cells().cellsOf(place).get(0));
     }

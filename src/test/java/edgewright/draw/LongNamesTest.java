@@ -23,15 +23,15 @@ class LongNamesTest {
     @ParameterizedTest
     @ValueSource(ints = {1, 30, 60, 100, 200, 300})
     void no_text_reaches_out_of_a_picture_and_no_name_makes_it_wider_than_so_much(int letters) {
-        for (Rotation turn : Rotation.values()) {
+        for (Rotation rotation : Rotation.values()) {
             for (boolean blanks : new boolean[] {false, true}) {
                 Chart chart = LongNames.chart(letters, blanks);
-                Drawing drawing = ChartPicture.corner(chart, EnglishStyle.PRINT.withTurn(turn), Emphasis.NONE);
+                Drawing drawing = ChartPicture.corner(chart, EnglishStyle.PRINT.withRotation(rotation), Emphasis.NONE);
                 Area sheet = new Area(0, 0, drawing.widthMm(), drawing.heightMm());
                 assertThat(drawing.marks())
                         .allSatisfy(mark -> assertThat(sheet.grown(0.001).holds(mark.bounds()))
                                 .isTrue());
-                // The limb and the labels beside it, then the legend: 17 cells of 5 mm.
+                // The arm and the labels beside it, then the legend: 17 cells of 5 mm.
                 assertThat(drawing.widthMm()).isLessThan(5 * (17 + 26));
             }
         }

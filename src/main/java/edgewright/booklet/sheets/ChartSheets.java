@@ -71,7 +71,7 @@ public final class ChartSheets {
                 .orElseGet(() -> afterLegend(parent, head));
     }
 
-    /** On one page under what is said of it, with the legend between its two limbs. */
+    /** On one page under what is said of it, with the legend between its two arms. */
     private Optional<List<ColumnSlice>> inArms(Tag parent, List<ColumnSlice> head, double widthPt) {
         return whole(widthPt, sheet.heightPt() - height(head) - sheet.linePt())
                 .flatMap(picture -> legendInArms(picture).map(cellMm -> {
@@ -195,13 +195,13 @@ public final class ChartSheets {
                 .findFirst();
     }
 
-    /** The empty part of the sheet between the two limbs, inside the brackets of the repeats. */
+    /** The empty part of the sheet between the two arms, inside the brackets of the repeats. */
     private Area arms(CornerPicture picture) {
-        double limbMm =
+        double armMm =
                 (chart.rounds().size() + 1 + BRACKET_CELLS) * picture.layout().cellMm();
         Area cells = picture.layout().area();
-        double x = cells.xMm() + limbMm;
-        double y = cells.yMm() + limbMm;
+        double x = cells.xMm() + armMm;
+        double y = cells.yMm() + armMm;
         return Area.between(x, y, Math.max(x, picture.widthMm()), Math.max(y, picture.heightMm()));
     }
 

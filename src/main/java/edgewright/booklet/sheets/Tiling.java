@@ -20,7 +20,7 @@ record Tiling(double cellMm, int across, int down, List<Tile> tiles) {
     /** The columns or rows that two neighbours share: as many as a long stitch reaches. */
     static final int OVERLAP = 2;
 
-    /** How far the brackets of the repeats stand off the inner edge of a limb, in cells. */
+    /** How far the brackets of the repeats stand off the inner edge of an arm, in cells. */
     private static final int BRACKETS = 3;
 
     private static final double STEP_MM = 0.25;
@@ -52,10 +52,10 @@ record Tiling(double cellMm, int across, int down, List<Tile> tiles) {
     /**
      * A corner that is to be cut up. Room for numbers around the cells is given in cells, since it grows with them.
      *
-     * @param limb how many columns the upright limb takes from the left, and how many rows the level one from the top; the
+     * @param arm how many columns the upright arm takes from the left, and how many rows the level one from the top; the
      *     cells beyond both are empty
      */
-    record Work(int columns, int rows, int limb, double aroundColumns, double aroundRows) {}
+    record Work(int columns, int rows, int arm, double aroundColumns, double aroundRows) {}
 
     /** Columns or rows side by side, the last not included. */
     private record Span(int first, int end) {}
@@ -73,16 +73,16 @@ record Tiling(double cellMm, int across, int down, List<Tile> tiles) {
     }
 
     /**
-     * The fewest sheets with cells of that size. Sheets are as equal as can be, or the cut follows the inner edge of a limb
+     * The fewest sheets with cells of that size. Sheets are as equal as can be, or the cut follows the inner edge of an arm
      * where that leaves more of them empty.
      */
     static Tiling of(Work work, double widthMm, double heightMm, double cellMm) {
         int capacityAcross = capacity(widthMm, cellMm, work.aroundColumns());
         int capacityDown = capacity(heightMm, cellMm, work.aroundRows());
         Tiling best = null;
-        for (List<Span> columns : cuts(work.columns(), work.limb(), capacityAcross)) {
-            for (List<Span> rows : cuts(work.rows(), work.limb(), capacityDown)) {
-                Tiling tiling = of(columns, rows, work.limb(), cellMm);
+        for (List<Span> columns : cuts(work.columns(), work.arm(), capacityAcross)) {
+            for (List<Span> rows : cuts(work.rows(), work.arm(), capacityDown)) {
+                Tiling tiling = of(columns, rows, work.arm(), cellMm);
                 if (best == null || tiling.tiles.size() < best.tiles.size()) {
                     best = tiling;
                 }
@@ -91,7 +91,7 @@ record Tiling(double cellMm, int across, int down, List<Tile> tiles) {
         return best;
     }
 
-    private static Tiling of(List<Span> columns, List<Span> rows, int limb, double cellMm) {
+    private static Tiling of(List<Span> columns, List<Span> rows, int arm, double cellMm) {
         List<Tile> tiles = new ArrayList<>();
         for (int row = 0; row < rows.size(); row++) {
             for (int column = 0; column < columns.size(); column++) {
@@ -100,9 +100,9 @@ record Tiling(double cellMm, int across, int down, List<Tile> tiles) {
                 // What a sheet shares with the one at its left, or above it, is no reason for it.
                 int own = column == 0 ? 0 : across.first() + OVERLAP;
                 int ownDown = row == 0 ? 0 : down.first() + OVERLAP;
-                if (own < limb || ownDown < limb) {
-                    int right = ownDown < limb ? across.end() : Math.min(across.end(), limb + BRACKETS);
-                    int foot = own < limb ? down.end() : Math.min(down.end(), limb + BRACKETS);
+                if (own < arm || ownDown < arm) {
+                    int right = ownDown < arm ? across.end() : Math.min(across.end(), arm + BRACKETS);
+                    int foot = own < arm ? down.end() : Math.min(down.end(), arm + BRACKETS);
                     CellRange cells =
                             new CellRange(across.first(), down.first(), right - across.first(), foot - down.first());
                     tiles.add(new Tile(column, row, cells));
@@ -144,13 +144,13 @@ record Tiling(double cellMm, int across, int down, List<Tile> tiles) {
         return Math.max(OVERLAP + 1, (int) Math.floor(roomMm / cellMm - around + 1e-9));
     }
 
-    private static List<List<Span>> cuts(int cells, int limb, int capacity) {
-        if (limb >= cells) {
+    private static List<List<Span>> cuts(int cells, int arm, int capacity) {
+        if (arm >= cells) {
             return List.of(evenly(0, cells, capacity));
         }
-        List<Span> alongLimb = new ArrayList<>(evenly(0, limb, capacity));
-        alongLimb.addAll(evenly(Math.max(0, limb - OVERLAP), cells, capacity));
-        return List.of(evenly(0, cells, capacity), alongLimb);
+        List<Span> alongArm = new ArrayList<>(evenly(0, arm, capacity));
+        alongArm.addAll(evenly(Math.max(0, arm - OVERLAP), cells, capacity));
+        return List.of(evenly(0, cells, capacity), alongArm);
     }
 
     /** Spans with at most so many cells, all of one size as far as whole cells allow. */

@@ -14,7 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 
-/** What is marked on the chart: a rectangle of rounds and fabric columns on one limb. */
+/** What is marked on the chart: a rectangle of rounds and fabric columns on one arm. */
 public final class CanvasMarking {
     /**
      * Two opposite corners of the rectangle.

@@ -51,7 +51,7 @@ final class CanvasPicture {
                 .withPalette(Look.palette())
                 .withFabric(layers.fabric())
                 .withMarks(layers.marks() && (large || !layers.fabric()))
-                .withTurn(turn);
+                .withRotation(turn);
         this.corner = CornerPicture.of(chart, style, emphasis);
     }
 

@@ -5,7 +5,6 @@ import edgewright.chart.Place;
 import edgewright.chart.Section;
 import edgewright.draw.paint.Area;
 import edgewright.draw.picture.Arm;
-import edgewright.draw.picture.ArmPlace;
 import edgewright.draw.picture.CornerLayout;
 import edgewright.draw.picture.Direction;
 import java.util.Comparator;
@@ -19,7 +18,7 @@ final class CanvasSteps {
 
     /**
      * The next stitch in a direction as it is seen. On the diagonal lie corner chains, which are stepped over; where nothing
-     * lies beyond them, the step leads round the corner to the other limb, along the same round.
+     * lies beyond them, the step leads round the corner to the other arm, along the same round.
      */
     static Optional<GridCell> next(
             CornerLayout layout, GridCell from, Direction heading, Predicate<GridCell> isStitch) {
@@ -38,11 +37,11 @@ final class CanvasSteps {
     private static Optional<GridCell> roundTheCorner(
             CornerLayout layout, GridCell corner, GridCell from, Predicate<GridCell> isStitch) {
         int round = layout.cornerIn(corner).orElseThrow();
-        Arm came = layout.stitchIn(from).map(ArmPlace::limb).orElse(Arm.INCOMING);
-        ArmPlace first = came == Arm.INCOMING
-                ? new ArmPlace(Arm.OUTGOING, new Place(round, Section.FROM_CORNER, 1), 1)
-                : new ArmPlace(Arm.INCOMING, lastBeforeCorner(layout, round), 1);
-        return Optional.of(layout.cellOf(first)).filter(isStitch);
+        Arm came = layout.armIn(from).orElse(Arm.INCOMING);
+        GridCell first = came == Arm.INCOMING
+                ? layout.cellOf(Arm.OUTGOING.side(), new Place(round, Section.FROM_CORNER, 1), 1)
+                : layout.cellOf(Arm.INCOMING.side(), lastBeforeCorner(layout, round), 1);
+        return Optional.of(first).filter(isStitch);
     }
 
     private static Place lastBeforeCorner(CornerLayout layout, int round) {
@@ -50,14 +49,14 @@ final class CanvasSteps {
     }
 
     /**
-     * The stitch that is worked next, or before it for a negative way; from the incoming limb on to the outgoing one. Empty
+     * The stitch that is worked next, or before it for a negative way; from the incoming arm on to the outgoing one. Empty
      * where no more is drawn.
      */
     static Optional<GridCell> along(CornerLayout layout, GridCell from, int way, Predicate<GridCell> isStitch) {
-        Arm limb = layout.stitchIn(from).map(ArmPlace::limb).orElse(Arm.INCOMING);
-        // Unturned, the incoming limb is worked to the left and the outgoing one downwards.
+        Arm arm = layout.armIn(from).orElse(Arm.INCOMING);
+        // Unturned, the incoming arm is worked to the left and the outgoing one downwards.
         GridCell next =
-                limb == Arm.INCOMING ? new GridCell(from.x() - way, from.y()) : new GridCell(from.x(), from.y() + way);
+                arm == Arm.INCOMING ? new GridCell(from.x() - way, from.y()) : new GridCell(from.x(), from.y() + way);
         if (!layout.isDrawn(next)) {
             return Optional.empty();
         }
@@ -66,13 +65,13 @@ final class CanvasSteps {
                 : layout.cornerIn(next).flatMap(round -> roundTheCorner(layout, next, from, isStitch));
     }
 
-    /** The last stitch of the round on this limb in working order, or the first for a negative way. */
+    /** The last stitch of the round on this arm in working order, or the first for a negative way. */
     static GridCell end(CornerLayout layout, GridCell from, int way, Predicate<GridCell> isStitch) {
-        Optional<Arm> limb = layout.stitchIn(from).map(ArmPlace::limb);
+        Optional<Arm> arm = layout.armIn(from);
         GridCell at = from;
         while (true) {
             Optional<GridCell> next = along(layout, at, way, isStitch)
-                    .filter(cell -> layout.stitchIn(cell).map(ArmPlace::limb).equals(limb));
+                    .filter(cell -> layout.armIn(cell).equals(arm));
             if (next.isEmpty()) {
                 return at;
             }

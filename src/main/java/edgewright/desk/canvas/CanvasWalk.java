@@ -21,7 +21,7 @@ final class CanvasWalk {
                 .ifPresent(canvas::standAndShow);
     }
 
-    /** Goes one cell that way on the same limb and marks what lies between there and where marking began. */
+    /** Goes one cell that way on the same arm and marks what lies between there and where marking began. */
     void mark(Direction heading) {
         GridCell from = canvas.standing();
         CanvasSteps.next(canvas.cells(), from, heading, this::isStitch)
@@ -35,7 +35,7 @@ final class CanvasWalk {
                 });
     }
 
-    /** Goes to the last cell of this round that way along the limb: back to its start if negative. */
+    /** Goes to the last cell of this round that way along the arm: back to its start if negative. */
     void goToEnd(int way) {
         canvas.standAndShow(CanvasSteps.end(canvas.cells(), canvas.standing(), way, this::isStitch));
     }

@@ -9,8 +9,8 @@ import edgewright.desk.work.PlaceTexts;
 import edgewright.desk.work.Workbench;
 import edgewright.desk.work.WorkbenchChange;
 import edgewright.draw.paint.Area;
-import edgewright.draw.picture.ArmPlace;
 import edgewright.draw.picture.CornerLayout;
+import edgewright.draw.picture.DrawnCell;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
@@ -36,7 +36,7 @@ import javax.swing.SwingUtilities;
  * The chart as it is drawn, with a cursor in one of its cells. Stitches are worked on it with the mouse ({@link CanvasMouse})
  * and the keys ({@link CanvasKeys}); only what has changed is painted again.
  *
- * <p>The repeat is drawn several times and on both limbs, so the cursor stands in one cell and its place shows in others, which
+ * <p>The repeat is drawn several times and on both arms, so the cursor stands in one cell and its place shows in others, which
  * are marked too. Corner chains cannot be worked or stood on.
  */
 public final class ChartCanvas extends JComponent implements Scrollable, Accessible {
@@ -122,7 +122,7 @@ public final class ChartCanvas extends JComponent implements Scrollable, Accessi
     Optional<Place> placeIn(GridCell cell) {
         return picture.layout()
                 .stitchIn(cell)
-                .map(ArmPlace::place)
+                .map(DrawnCell.OfStitch::place)
                 .filter(place -> place.round() >= 1 && bench.chart().has(place));
     }
 

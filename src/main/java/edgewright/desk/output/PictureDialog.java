@@ -149,7 +149,7 @@ public final class PictureDialog extends FormDialog {
                         .withFabric(content() == Content.CHART)
                         .withLegend(legend.isSelected());
         PictureStyle repeated = style.withRepeats(value(repeats));
-        return turned.isSelected() ? repeated.withTurn(view.turn()) : repeated;
+        return turned.isSelected() ? repeated.withRotation(view.turn()) : repeated;
     }
 
     @Override

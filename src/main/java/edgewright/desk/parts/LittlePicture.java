@@ -32,7 +32,7 @@ final class LittlePicture extends JPanel {
     }
 
     private void draw() {
-        // So small a chart is clearer without brackets and arrows, and with a few stitches on each limb.
+        // So small a chart is clearer without brackets and arrows, and with a few stitches on each arm.
         PictureStyle style = PictureStyle.screen(language)
                 .withPalette(Look.palette())
                 .withLabels(false)

@@ -11,7 +11,7 @@ import java.util.Optional;
 /**
  * One thing a drawing says, and the shapes that say it.
  *
- * @param cell the cell of the squared paper it belongs to, before any turn; empty for what lies beside the cells
+ * @param cell the cell of the squared paper it belongs to, before it is rotated; empty for what lies beside the cells
  * @param place the place in the chart; the repeat is drawn several times, so several marks can have one place. Empty for all
  *     that is no stitch of a charted round
  * @param yarn the id of the yarn it shows or is worked in; empty if there is none

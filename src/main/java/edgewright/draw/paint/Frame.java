@@ -4,7 +4,7 @@ package edgewright.draw.paint;
  * A frame of reference laid on the paper: where its zero lies, and which way and how far one unit of each axis goes.
  *
  * <p>The marks of a stitch are made in the frame of its cell, one cell wide: zero in the middle, the first axis along the way
- * of working, the second away from the piece. So one description serves both limbs and every turn.
+ * of working, the second away from the piece. So one description serves both arms and every rotation.
  *
  * @param alongXMm how far right one unit of the first axis goes
  * @param alongYMm how far down one unit of the first axis goes

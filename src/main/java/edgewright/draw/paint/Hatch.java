@@ -11,7 +11,7 @@ import java.util.Map;
 
 /**
  * How the cells of a yarn are hatched where there is no colour: lines and dots that a photocopier keeps, and that go on from
- * cell to cell. A hatch lies on the paper, not on the stitch: it is the same on every side, at every turn and for either hand,
+ * cell to cell. A hatch lies on the paper, not on the stitch: it is the same on every side, at every rotation and for either hand,
  * since it stands for a yarn as a letter does.
  */
 public enum Hatch {

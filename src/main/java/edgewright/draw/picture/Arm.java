@@ -2,6 +2,7 @@ package edgewright.draw.picture;
 
 import edgewright.chart.Section;
 import edgewright.chart.Side;
+import java.util.Optional;
 
 /** One of the two sides that meet in the drawn corner; each is drawn from the corner to its repeats. */
 public enum Arm {
@@ -18,7 +19,16 @@ public enum Arm {
         this.atCorner = atCorner;
     }
 
-    /** The side of the piece it is drawn as, before any turn. */
+    /** The arm that is drawn as this side; empty for the sides that do not meet in the corner. */
+    static Optional<Arm> of(Side side) {
+        return switch (side) {
+            case TOP -> Optional.of(INCOMING);
+            case LEFT -> Optional.of(OUTGOING);
+            case BOTTOM, RIGHT -> Optional.empty();
+        };
+    }
+
+    /** The side of the piece it is drawn as, before it is rotated. */
     public Side side() {
         return side;
     }
@@ -28,7 +38,7 @@ public enum Arm {
         return atCorner;
     }
 
-    /** Whether this limb shows stitches of a section: its repeats and the section at the corner. */
+    /** Whether this arm shows stitches of a section: its repeats and the section at the corner. */
     public boolean shows(Section section) {
         return section == Section.REPEAT || section == atCorner;
     }

@@ -1,7 +1,7 @@
 package edgewright.draw.picture;
 
 /**
- * A rectangle of cells of a drawing, counted as they are drawn, turn included: columns from the left and rows from the top,
+ * A rectangle of cells of a drawing, counted as they are drawn, rotation included: columns from the left and rows from the top,
  * from 0.
  *
  * @param columns 1 or more

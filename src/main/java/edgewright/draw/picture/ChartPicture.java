@@ -36,7 +36,7 @@ public final class ChartPicture {
         return new BorderPicture(chart, repeats, style).sheet();
     }
 
-    /** One corner with a limb on each side; see {@link CornerPicture} for its layout and for parts of it. */
+    /** One corner with an arm on each side; see {@link CornerPicture} for its layout and for parts of it. */
     public static Drawing corner(Chart chart, PictureStyle style, Emphasis emphasis) {
         return CornerPicture.of(chart, style, emphasis).drawing();
     }

@@ -48,15 +48,15 @@ final class CornerLabels {
     List<Mark> marks() {
         List<Mark> marks = new ArrayList<>();
         for (int round = 0; round <= layout.rounds(); round++) {
-            for (Arm limb : Arm.values()) {
-                addEnds(marks, limb, round);
+            for (Arm arm : Arm.values()) {
+                addEnds(marks, arm, round);
             }
         }
         if (layout.isShown(layout.cornerCell(layout.rounds()))) {
             marks.add(direction());
         }
-        for (Arm limb : Arm.values()) {
-            bracket(limb).ifPresent(marks::add);
+        for (Arm arm : Arm.values()) {
+            bracket(arm).ifPresent(marks::add);
         }
         for (Chart.RaggedSection ragged : chart.raggedSections()) {
             if (ragged.length() > ragged.expected()) {
@@ -66,10 +66,10 @@ final class CornerLabels {
         return marks;
     }
 
-    /** The labels at the far end of a round on a limb, and at the near end where its corner is not shown. */
-    private void addEnds(List<Mark> marks, Arm limb, int round) {
+    /** The labels at the far end of a round on an arm, and at the near end where its corner is not shown. */
+    private void addEnds(List<Mark> marks, Arm arm, int round) {
         GridCell corner = layout.cornerCell(round);
-        GridCell end = farCell(limb, round);
+        GridCell end = farCell(arm, round);
         int column = layout.columnOf(corner);
         int row = layout.rowOf(corner);
         int endColumn = layout.columnOf(end);
@@ -98,9 +98,9 @@ final class CornerLabels {
         }
     }
 
-    private GridCell farCell(Arm limb, int round) {
+    private GridCell farCell(Arm arm, int round) {
         int repeats = layout.repeats() * shape.w();
-        return switch (limb) {
+        return switch (arm) {
             case INCOMING -> new GridCell(shape.b() + repeats - 1, -round - 1);
             case OUTGOING -> new GridCell(-round - 1, shape.a() + repeats - 1);
         };
@@ -148,7 +148,7 @@ final class CornerLabels {
         marks.add(Mark.beside(MarkKind.ROUND_NUMBER, List.of(shape)));
     }
 
-    private void yarn(List<Mark> marks, int round, Area plate, boolean turned) {
+    private void yarn(List<Mark> marks, int round, Area plate, boolean rotated) {
         if (round > 0) {
             Yarn yarn = chart.yarnOf(round);
             marks.add(new Mark(
@@ -156,12 +156,12 @@ final class CornerLabels {
                     Optional.empty(),
                     Optional.empty(),
                     Optional.of(yarn.id()),
-                    chip(yarn, plate, turned, sheet.chipSizeMm(), style)));
+                    chip(yarn, plate, rotated, sheet.chipSizeMm(), style)));
         }
     }
 
     /** A plate in the colour of a yarn, or a white one where there is no colour, with its id. */
-    static List<Shape> chip(Yarn yarn, Area plate, boolean turned, double sizeMm, PictureStyle style) {
+    static List<Shape> chip(Yarn yarn, Area plate, boolean rotated, double sizeMm, PictureStyle style) {
         Palette palette = style.palette();
         double edge = style.inking() == ColourMode.COLOUR ? 0.05 : 0.09;
         Colour ground = style.inking() == ColourMode.COLOUR ? yarn.colour() : palette.paper();
@@ -171,12 +171,12 @@ final class CornerLabels {
                 new Shape.Line(PenPath.rounded(plate, 0.3 * sizeMm), edge * sizeMm, palette.quietInk()),
                 new Shape.Text(
                         yarn.id(),
-                        turned ? plate.middleXMm() + capital / 2 : plate.middleXMm(),
-                        turned ? plate.middleYMm() : plate.middleYMm() + capital / 2,
+                        rotated ? plate.middleXMm() + capital / 2 : plate.middleXMm(),
+                        rotated ? plate.middleYMm() : plate.middleYMm() + capital / 2,
                         sizeMm,
                         Shape.Weight.BOLD,
                         Shape.Anchor.MIDDLE,
-                        turned ? 3 : 0,
+                        rotated ? 3 : 0,
                         style.inking().on(ground)));
     }
 
@@ -205,11 +205,11 @@ final class CornerLabels {
                 .lineTo(off + 0.26, arm - 0.42)
                 .build()
                 .through(paper);
-        boolean incomingLevel = layout.turn().incomingLevel();
-        double x = incomingLevel
+        boolean incomingArmIsHorizontal = layout.rotation().incomingArmIsHorizontal();
+        double x = incomingArmIsHorizontal
                 ? paper.xMm(arm + CornerSheet.DIRECTION_WORDS_GAP, off)
                 : paper.xMm(off, arm + CornerSheet.DIRECTION_WORDS_GAP);
-        double y = incomingLevel
+        double y = incomingArmIsHorizontal
                 ? paper.yMm(arm + CornerSheet.DIRECTION_WORDS_GAP, off)
                 : paper.yMm(off, arm + CornerSheet.DIRECTION_WORDS_GAP);
         boolean rightwards = x > paper.xMm(edge, edge);
@@ -230,9 +230,9 @@ final class CornerLabels {
     }
 
     /** The bracket along the repeat that is drawn farthest from the corner, on the piece's side. */
-    private Optional<Mark> bracket(Arm limb) {
+    private Optional<Mark> bracket(Arm arm) {
         Frame paper = layout.paperFrame();
-        boolean incoming = limb == Arm.INCOMING;
+        boolean incoming = arm == Arm.INCOMING;
         double start = (incoming ? shape.b() : shape.a()) + (layout.repeats() - 1.0) * shape.w();
         double end = start + shape.w();
         GridCell first = incoming ? new GridCell((int) start, -1) : new GridCell(-1, (int) start);
@@ -270,7 +270,7 @@ final class CornerLabels {
         String text = style.says().text("repeat", count("stitches", shape.w()));
         double size = sheet.numberSizeMm();
         double half = Lettering.widthMm(text, Shape.Weight.REGULAR, size) / cellMm / 2;
-        // In the middle of the bracket, not beyond the end of the limb; but clear of the other limb's words before all.
+        // In the middle of the bracket, not beyond the end of the arm; but clear of the other arm's words before all.
         double along = Math.max(Math.min((start + end) / 2, end - half), CornerSheet.REPEAT_WORDS_AT + half);
         double inward = depth + 0.3;
         double x = incoming ? paper.xMm(along, inward) : paper.xMm(inward, along);

@@ -19,7 +19,7 @@ final class CornerSheet {
     /** Sizes in parts of a cell. */
     static final double GAP = 0.28;
 
-    /** How far from the corner of the piece the words about a repeat may begin, clear of those of the other limb. */
+    /** How far from the corner of the piece the words about a repeat may begin, clear of those of the other arm. */
     static final double REPEAT_WORDS_AT = 1.7;
 
     /** From the arrow for the way of working to its words. */
@@ -57,33 +57,37 @@ final class CornerSheet {
         chipWidthMm = Math.max(0.8 * c, widestId + 0.32 * c);
 
         int repeats = style.repeatsOf(chart.shape().w());
-        CornerLayout bare =
-                new CornerLayout(chart.shape(), rounds, repeats, c, style.turn(), style.hand(), shown, 0, 0);
+        CornerLayout bare = new CornerLayout(chart.shape(), rounds, repeats, placement(style, shown, 0, 0));
         Margins margins = labelMargins(style, emphasis, shown.isPresent());
         if (style.labels() && shown.isEmpty()) {
             margins = withRoomForWords(margins, style, bare);
         }
-        double limb = (rounds + 1 + BRACKET_ROOM) * c;
+        double arm = (rounds + 1 + BRACKET_ROOM) * c;
         Optional<Legend> legend =
                 style.legend() ? Optional.of(Legend.inChart(chart, style, emphasis)) : Optional.empty();
         if (legend.isPresent()) {
             margins = margins.inArms(
                     style,
-                    limb + legend.get().widthMm() + EDGE * c - bare.area().widthMm(),
-                    limb + legend.get().heightMm() + EDGE * c - bare.area().heightMm());
+                    arm + legend.get().widthMm() + EDGE * c - bare.area().widthMm(),
+                    arm + legend.get().heightMm() + EDGE * c - bare.area().heightMm());
         }
         layout = new CornerLayout(
-                chart.shape(), rounds, repeats, c, style.turn(), style.hand(), shown, margins.left(), margins.top());
+                chart.shape(), rounds, repeats, placement(style, shown, margins.left(), margins.top()));
         widthMm = layout.area().rightMm() + margins.right();
         heightMm = layout.area().bottomMm() + margins.bottom();
-        legendMarks = legend.map(made -> inArms(made, style, limb)).orElse(List.of());
+        legendMarks = legend.map(made -> inArms(made, style, arm)).orElse(List.of());
     }
 
-    private List<Mark> inArms(Legend legend, PictureStyle style, double limbMm) {
+    private static CellLayout.Placement placement(
+            PictureStyle style, Optional<CellRange> shown, double leftMm, double topMm) {
+        return new CellLayout.Placement(style.cellMm(), style.rotation(), style.hand(), shown, leftMm, topMm);
+    }
+
+    private List<Mark> inArms(Legend legend, PictureStyle style, double armMm) {
         Area cells = layout.area();
         return legend.marksAt(
-                style.cornerLeft() ? cells.xMm() + limbMm : cells.rightMm() - limbMm - legend.widthMm(),
-                style.turn().cornerAbove() ? cells.yMm() + limbMm : cells.bottomMm() - limbMm - legend.heightMm());
+                style.cornerLeft() ? cells.xMm() + armMm : cells.rightMm() - armMm - legend.widthMm(),
+                style.rotation().cornerAbove() ? cells.yMm() + armMm : cells.bottomMm() - armMm - legend.heightMm());
     }
 
     /** The room around the cells, in millimetres. */
@@ -93,13 +97,13 @@ final class CornerSheet {
         Margins inArms(PictureStyle style, double across, double down) {
             return new Margins(
                     style.cornerLeft() ? left : Math.max(left, across),
-                    style.turn().cornerAbove() ? top : Math.max(top, down),
+                    style.rotation().cornerAbove() ? top : Math.max(top, down),
                     style.cornerLeft() ? Math.max(right, across) : right,
-                    style.turn().cornerAbove() ? Math.max(bottom, down) : bottom);
+                    style.rotation().cornerAbove() ? Math.max(bottom, down) : bottom);
         }
     }
 
-    /** On short limbs the words about the repeat and the way of working go on beyond the last cell. */
+    /** On short arms the words about the repeat and the way of working go on beyond the last cell. */
     private Margins withRoomForWords(Margins margins, PictureStyle style, CornerLayout bare) {
         double c = bare.cellMm();
         double corner = (bare.rounds() + 1) * c;
@@ -141,7 +145,7 @@ final class CornerSheet {
         }
         double outer = (DIRECTION_ROOM + EDGE) * c;
         boolean left = style.cornerLeft();
-        boolean above = style.turn().cornerAbove();
+        boolean above = style.rotation().cornerAbove();
         return new Margins(left ? outer : row, above ? outer : column, left ? row : outer, above ? column : outer);
     }
 
@@ -181,7 +185,7 @@ final class CornerSheet {
         return chipWidthMm;
     }
 
-    /** Whether a yarn's letter stands upright in a chip at the end of a column; a long one is turned. */
+    /** Whether a yarn's letter stands upright in a chip at the end of a column; a long one is rotated. */
     boolean chipsUpright() {
         return chipsUpright;
     }

@@ -252,15 +252,15 @@ public final class Legend {
         Palette palette = style.palette();
         List<Shape> shapes = new ArrayList<>();
         for (double at : new double[] {0.2, 0.8}) {
-            shapes.add(CornerLines.solid(
-                    PenPath.line(x, y + at * c, x + c, y + at * c), CornerLines.GRID * c, palette.grid()));
-            shapes.add(CornerLines.solid(
-                    PenPath.line(x + at * c, y, x + at * c, y + c), CornerLines.GRID * c, palette.grid()));
+            shapes.add(SquaredPaper.solid(
+                    PenPath.line(x, y + at * c, x + c, y + at * c), SquaredPaper.GRID * c, palette.grid()));
+            shapes.add(SquaredPaper.solid(
+                    PenPath.line(x + at * c, y, x + at * c, y + c), SquaredPaper.GRID * c, palette.grid()));
         }
-        shapes.add(CornerLines.solid(
-                PenPath.line(x, y + 0.5 * c, x + c, y + 0.5 * c), CornerLines.TENTH * c, palette.tenth()));
-        shapes.add(CornerLines.solid(
-                PenPath.line(x + 0.5 * c, y, x + 0.5 * c, y + c), CornerLines.TENTH * c, palette.tenth()));
+        shapes.add(SquaredPaper.solid(
+                PenPath.line(x, y + 0.5 * c, x + c, y + 0.5 * c), SquaredPaper.TENTH * c, palette.tenth()));
+        shapes.add(SquaredPaper.solid(
+                PenPath.line(x + 0.5 * c, y, x + 0.5 * c, y + c), SquaredPaper.TENTH * c, palette.tenth()));
         return row(shapes, style.says().text("legend-tenth"), x, y, 1);
     }
 

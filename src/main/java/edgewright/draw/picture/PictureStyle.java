@@ -21,10 +21,10 @@ import java.util.OptionalInt;
  * @param labels whether numbers, letters, arrow and brackets are drawn around the cells
  * @param legend whether the legend is set into the same drawing
  * @param look how fabric is filled
- * @param turn how the corner lies
- * @param repeats how often the repeat is drawn on each limb, 1 or more; empty for as often as shows it well
+ * @param rotation how the corner lies
+ * @param repeats how often the repeat is drawn on each arm, 1 or more; empty for as often as shows it well
  * @param inking in the colours of the yarns, or in black alone; that is meant for the palette {@link Palette#BLACK}
- * @param hand whose border is drawn: that of a left-handed maker lies as in a mirror, and is then turned. Letters and numbers
+ * @param hand whose border is drawn: that of a left-handed maker, rotated, is seen in a mirror. Letters and numbers
  *     are not mirrored, and neither are hatches
  * @param language in which the picture speaks: its labels, its title and what is said of it to those who do not see it
  */
@@ -37,7 +37,7 @@ public record PictureStyle(
         boolean labels,
         boolean legend,
         FabricFill look,
-        Rotation turn,
+        Rotation rotation,
         OptionalInt repeats,
         ColourMode inking,
         HookHand hand,
@@ -48,7 +48,7 @@ public record PictureStyle(
     /** The fewest stitches of repeats in the picture of an example. */
     private static final int ENOUGH_FOR_EXAMPLE = 4;
 
-    /** The fewest stitches of repeats that a limb shows where no number of repeats is asked for. */
+    /** The fewest stitches of repeats that an arm shows where no number of repeats is asked for. */
     private static final int ENOUGH_STITCHES = 12;
 
     public PictureStyle {
@@ -105,12 +105,12 @@ public record PictureStyle(
         return screen(language).withRepeats((ENOUGH_FOR_EXAMPLE + w - 1) / w);
     }
 
-    /** How often a repeat of this width is drawn on each limb. */
+    /** How often a repeat of this width is drawn on each arm. */
     public int repeatsOf(int width) {
         return repeats.orElse(usualRepeats(width));
     }
 
-    /** How often a repeat of this width is drawn on each limb where no number of repeats is asked for. */
+    /** How often a repeat of this width is drawn on each arm where no number of repeats is asked for. */
     public static int usualRepeats(int width) {
         return (ENOUGH_STITCHES + width - 1) / width;
     }
@@ -123,58 +123,84 @@ public record PictureStyle(
     /** With cells of another size. */
     public PictureStyle withCellMm(double newCellMm) {
         return new PictureStyle(
-                newCellMm, palette, fabric, marks, grid, labels, legend, look, turn, repeats, inking, hand, language);
+                newCellMm, palette, fabric, marks, grid, labels, legend, look, rotation, repeats, inking, hand,
+                language);
     }
 
     /** In other colours. */
     public PictureStyle withPalette(Palette newPalette) {
         return new PictureStyle(
-                cellMm, newPalette, fabric, marks, grid, labels, legend, look, turn, repeats, inking, hand, language);
+                cellMm,
+                newPalette,
+                fabric,
+                marks,
+                grid,
+                labels,
+                legend,
+                look,
+                rotation,
+                repeats,
+                inking,
+                hand,
+                language);
     }
 
     /** With the layer of what shows, or without. */
     public PictureStyle withFabric(boolean shown) {
         return new PictureStyle(
-                cellMm, palette, shown, marks, grid, labels, legend, look, turn, repeats, inking, hand, language);
+                cellMm, palette, shown, marks, grid, labels, legend, look, rotation, repeats, inking, hand, language);
     }
 
     /** With the layer of what to do, or without. */
     public PictureStyle withMarks(boolean shown) {
         return new PictureStyle(
-                cellMm, palette, fabric, shown, grid, labels, legend, look, turn, repeats, inking, hand, language);
+                cellMm, palette, fabric, shown, grid, labels, legend, look, rotation, repeats, inking, hand, language);
     }
 
     /** With lines between cells, or without. */
     public PictureStyle withGrid(boolean shown) {
         return new PictureStyle(
-                cellMm, palette, fabric, marks, shown, labels, legend, look, turn, repeats, inking, hand, language);
+                cellMm, palette, fabric, marks, shown, labels, legend, look, rotation, repeats, inking, hand, language);
     }
 
     /** With numbers, letters, arrow and brackets, or without. */
     public PictureStyle withLabels(boolean shown) {
         return new PictureStyle(
-                cellMm, palette, fabric, marks, grid, shown, legend, look, turn, repeats, inking, hand, language);
+                cellMm, palette, fabric, marks, grid, shown, legend, look, rotation, repeats, inking, hand, language);
     }
 
     /** With the legend in the same drawing, or without. */
     public PictureStyle withLegend(boolean shown) {
         return new PictureStyle(
-                cellMm, palette, fabric, marks, grid, labels, shown, look, turn, repeats, inking, hand, language);
+                cellMm, palette, fabric, marks, grid, labels, shown, look, rotation, repeats, inking, hand, language);
     }
 
     /** With fabric filled otherwise. */
     public PictureStyle withLook(FabricFill newLook) {
         return new PictureStyle(
-                cellMm, palette, fabric, marks, grid, labels, legend, newLook, turn, repeats, inking, hand, language);
+                cellMm, palette, fabric, marks, grid, labels, legend, newLook, rotation, repeats, inking, hand,
+                language);
     }
 
     /** With the corner lying otherwise. */
-    public PictureStyle withTurn(Rotation newTurn) {
+    public PictureStyle withRotation(Rotation newRotation) {
         return new PictureStyle(
-                cellMm, palette, fabric, marks, grid, labels, legend, look, newTurn, repeats, inking, hand, language);
+                cellMm,
+                palette,
+                fabric,
+                marks,
+                grid,
+                labels,
+                legend,
+                look,
+                newRotation,
+                repeats,
+                inking,
+                hand,
+                language);
     }
 
-    /** With the repeat drawn that often on each limb. */
+    /** With the repeat drawn that often on each arm. */
     public PictureStyle withRepeats(int newRepeats) {
         return new PictureStyle(
                 cellMm,
@@ -185,7 +211,7 @@ public record PictureStyle(
                 labels,
                 legend,
                 look,
-                turn,
+                rotation,
                 OptionalInt.of(newRepeats),
                 inking,
                 hand,
@@ -195,13 +221,15 @@ public record PictureStyle(
     /** In colours or in black. */
     public PictureStyle withInking(ColourMode newInking) {
         return new PictureStyle(
-                cellMm, palette, fabric, marks, grid, labels, legend, look, turn, repeats, newInking, hand, language);
+                cellMm, palette, fabric, marks, grid, labels, legend, look, rotation, repeats, newInking, hand,
+                language);
     }
 
     /** For a maker of that hand. */
     public PictureStyle withHand(HookHand newHand) {
         return new PictureStyle(
-                cellMm, palette, fabric, marks, grid, labels, legend, look, turn, repeats, inking, newHand, language);
+                cellMm, palette, fabric, marks, grid, labels, legend, look, rotation, repeats, inking, newHand,
+                language);
     }
 
     /** What marks lie on where this colour shows: that colour, or the paper where there is none. */
@@ -211,6 +239,6 @@ public record PictureStyle(
 
     /** Whether the corner lies on the left of the drawing. */
     boolean cornerLeft() {
-        return turn.cornerLeft() == (hand == HookHand.RIGHT);
+        return rotation.cornerLeft() == (hand == HookHand.RIGHT);
     }
 }

@@ -1,22 +1,22 @@
 package edgewright.draw.picture;
 
-/** How far a corner is turned clockwise from the way it lies on the fabric, where it is the upper left one. */
+/** How far a picture is rotated clockwise from the way it lies on the fabric, where it is the upper left one. */
 public enum Rotation {
-    /** As on the fabric: the limb that is worked to the corner lies level, above. */
+    /** As on the fabric: the arm that is worked to the corner lies level, above. */
     NONE,
-    /** The corner at the upper right; the limb that is worked from the corner lies level, above. */
+    /** The corner at the upper right; the arm that is worked from the corner lies level, above. */
     QUARTER,
     /** The corner at the lower right. */
     HALF,
     /** The corner at the lower left. */
     THREE_QUARTERS;
 
-    /** Turned clockwise by a quarter more. */
+    /** Rotated clockwise by a quarter more. */
     public Rotation clockwise() {
         return values()[(ordinal() + 1) % 4];
     }
 
-    /** Turned anticlockwise by a quarter. */
+    /** Rotated anticlockwise by a quarter. */
     public Rotation anticlockwise() {
         return values()[(ordinal() + 3) % 4];
     }
@@ -31,8 +31,13 @@ public enum Rotation {
         return this == NONE || this == QUARTER;
     }
 
-    /** Whether the limb that is worked to the corner lies level; else the other one does. */
-    boolean incomingLevel() {
-        return this == NONE || this == HALF;
+    /** Whether what lies level on the fabric stands upright, and the other way round. */
+    boolean isOnItsSide() {
+        return this == QUARTER || this == THREE_QUARTERS;
+    }
+
+    /** Whether the arm that is worked to the corner lies level; else the other one does. */
+    boolean incomingArmIsHorizontal() {
+        return !isOnItsSide();
     }
 }

@@ -53,7 +53,7 @@ final class StitchShapes {
     }
 
     /**
-     * The chains of a corner, side by side and level however the corner is turned, in the half of the cell that is away from the
+     * The chains of a corner, side by side and level however the picture is rotated, in the half of the cell that is away from the
      * piece: there long stitches land in them. In the other half is room for the number of the round.
      *
      * @param above whether the upper half of the cell is away from the piece

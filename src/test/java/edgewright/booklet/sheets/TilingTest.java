@@ -71,7 +71,7 @@ class TilingTest {
 
     @Test
     void theCutFollowsTheInnerEdgeOfALimbWhereThatSavesASheet() {
-        // Halves of 51 cells are 26 and 27 wide, so four sheets would be needed for limbs of 28 cells.
+        // Halves of 51 cells are 26 and 27 wide, so four sheets would be needed for arms of 28 cells.
         Tiling tiling = Tiling.of(new Work(51, 51, 28, 5, 4), WIDTH_MM, HEIGHT_MM, 5);
         assertThat(tiling.tiles())
                 .containsExactly(
@@ -92,7 +92,7 @@ class TilingTest {
     }
 
     @Test
-    void aSheetOfOneLimbEndsBelowTheBracketsOfItsRepeats() {
+    void aSheetOfOneArmEndsBelowTheBracketsOfItsRepeats() {
         Tiling tiling = Tiling.of(new Work(50, 40, 10, 5, 4), WIDTH_MM, HEIGHT_MM, 5);
         assertThat(tiling.tiles())
                 .containsExactly(
@@ -100,16 +100,16 @@ class TilingTest {
     }
 
     @Test
-    void everyCellOfBothLimbsIsOnASheet() {
-        for (int limb = 1; limb <= 60; limb += 7) {
+    void everyCellOfBothArmsIsOnASheet() {
+        for (int arm = 1; arm <= 60; arm += 7) {
             for (int beyond = 1; beyond <= 60; beyond += 8) {
-                Work work = new Work(limb + beyond, limb + beyond + 3, limb, 5, 4);
+                Work work = new Work(arm + beyond, arm + beyond + 3, arm, 5, 4);
                 Tiling tiling = Tiling.fewestSheets(work, WIDTH_MM, HEIGHT_MM, 4, 6.5);
                 for (int row = 0; row < work.rows(); row++) {
                     for (int column = 0; column < work.columns(); column++) {
                         int x = column;
                         int y = row;
-                        if (Math.min(x, y) < limb) {
+                        if (Math.min(x, y) < arm) {
                             assertThat(tiling.tiles())
                                     .anyMatch(tile -> tile.cells().holds(x, y));
                         }

@@ -54,7 +54,7 @@ class ChartCanvasTest {
 
     @Test
     void arrowKeysGoTheWayTheChartIsSeen() {
-        // Unturned, the upper limb is worked to the left: its places count up leftwards, and rounds count up upwards.
+        // Unturned, the upper arm is worked to the left: its places count up leftwards, and rounds count up upwards.
         stand(new Place(3, Section.TO_CORNER, 2));
 
         assertThat(placesWhileGoing(Direction.LEFT, Direction.RIGHT, Direction.UP, Direction.DOWN))
@@ -83,7 +83,7 @@ class ChartCanvasTest {
         stand(new Place(3, Section.TO_CORNER, 5));
 
         assertThat(placesWhileGoing(Direction.LEFT, Direction.UP))
-                .as("straight on over corner chains, onto the other limb one round further out, and so back again")
+                .as("straight on over corner chains, onto the other arm one round further out, and so back again")
                 .containsExactly(new Place(4, Section.FROM_CORNER, 1), new Place(5, Section.TO_CORNER, 7));
         stand(new Place(6, Section.TO_CORNER, 8));
         assertThat(placesWhileGoing(Direction.LEFT)).containsExactly(new Place(6, Section.FROM_CORNER, 1));

@@ -40,8 +40,8 @@ class TextDumpTest {
 
     @Test
     void the_marks_of_a_turned_corner_are_the_same_in_the_same_cells() throws IOException {
-        Drawing drawing =
-                ChartPicture.corner(POST, EnglishStyle.SCREEN.withRepeats(2).withTurn(Rotation.HALF), Emphasis.NONE);
+        Drawing drawing = ChartPicture.corner(
+                POST, EnglishStyle.SCREEN.withRepeats(2).withRotation(Rotation.HALF), Emphasis.NONE);
         assertThat(TextDump.outline(drawing)).isEqualTo(golden("lantern-post-turned-outline.txt"));
     }
 

@@ -55,12 +55,12 @@ class CornerPictureTest {
 
     @ParameterizedTest
     @EnumSource
-    void every_stitch_and_every_corner_of_the_window_has_exactly_one_mark_of_each_layer(Rotation turn) {
+    void every_stitch_and_every_corner_of_the_window_has_exactly_one_mark_of_each_layer(Rotation rotation) {
         for (int seed = 0; seed < 30; seed++) {
             RandomCharts charts = new RandomCharts(seed);
             Chart chart = seed % 3 == 0 ? charts.ragged() : charts.small();
-            CornerPicture picture =
-                    CornerPicture.of(chart, EnglishStyle.PRINT.withTurn(turn).withRepeats(2), Emphasis.NONE);
+            CornerPicture picture = CornerPicture.of(
+                    chart, EnglishStyle.PRINT.withRotation(rotation).withRepeats(2), Emphasis.NONE);
             CornerLayout layout = picture.layout();
             List<GridCell> cells = new ArrayList<>();
             for (int column = 0; column < layout.columns(); column++) {
@@ -98,18 +98,15 @@ class CornerPictureTest {
 
     @Test
     void a_long_stitch_reaches_from_its_own_cell_over_the_one_below_into_the_one_it_lands_on() {
-        for (Rotation turn : Rotation.values()) {
-            CornerPicture picture = CornerPicture.of(REEDS, EnglishStyle.PRINT.withTurn(turn), Emphasis.NONE);
+        for (Rotation rotation : Rotation.values()) {
+            CornerPicture picture = CornerPicture.of(REEDS, EnglishStyle.PRINT.withRotation(rotation), Emphasis.NONE);
             List<Mark> longs = inLayer(picture.drawing(), Layer.MARKS).stream()
                     .filter(mark -> mark.kind() == MarkKind.LONG)
                     .toList();
             assertThat(longs).isNotEmpty();
             for (Mark mark : longs) {
-                Arm limb = picture.layout()
-                        .stitchIn(mark.cell().orElseThrow())
-                        .orElseThrow()
-                        .limb();
-                Frame frame = picture.layout().frameOf(mark.cell().orElseThrow(), limb.side());
+                Arm arm = picture.layout().armIn(mark.cell().orElseThrow()).orElseThrow();
+                Frame frame = picture.layout().frameOf(mark.cell().orElseThrow(), arm.side());
                 Area covered = around(frame, -1);
                 Area landing = around(frame, -2);
                 assertThat(mark.bounds().touches(covered)).isTrue();
@@ -153,7 +150,7 @@ class CornerPictureTest {
     }
 
     @Test
-    void each_round_has_its_number_at_the_corner_and_at_the_far_end_of_each_limb_with_its_yarn() {
+    void each_round_has_its_number_at_the_corner_and_at_the_far_end_of_each_arm_with_its_yarn() {
         Drawing drawing = draw(REEDS, EnglishStyle.PRINT);
         for (int round = 1; round <= 4; round++) {
             String number = Integer.toString(round);
@@ -176,8 +173,7 @@ class CornerPictureTest {
         CornerPicture picture = CornerPicture.of(chart, EnglishStyle.SCREEN.withRepeats(3), Emphasis.NONE);
         CornerLayout layout = picture.layout();
         for (int round : new int[] {10, 20}) {
-            Area first = layout.areaOf(
-                    layout.cellOf(new ArmPlace(Arm.OUTGOING, new Place(round, Section.FROM_CORNER, 1), 1)));
+            Area first = layout.areaOf(layout.cellOf(Arm.OUTGOING.side(), new Place(round, Section.FROM_CORNER, 1), 1));
             List<Double> levels = picture.drawing().marks().stream()
                     .filter(mark -> mark.kind() == MarkKind.TENTH_LINE)
                     .map(Mark::bounds)
@@ -196,13 +192,13 @@ class CornerPictureTest {
 
     @ParameterizedTest
     @EnumSource
-    void a_damaged_part_has_the_same_marks_as_the_whole_wherever_they_touch_it(Rotation turn) {
+    void a_damaged_part_has_the_same_marks_as_the_whole_wherever_they_touch_it(Rotation rotation) {
         Emphasis emphasis = new Emphasis(List.of(
                 Emphasis.Flag.at(1, Severity.ERROR, new Place(3, Section.REPEAT, 1)),
                 Emphasis.Flag.in(2, Severity.WARNING, 4)));
         for (FabricFill look : FabricFill.values()) {
-            CornerPicture picture =
-                    CornerPicture.of(REEDS, EnglishStyle.PRINT.withTurn(turn).withLook(look), emphasis);
+            CornerPicture picture = CornerPicture.of(
+                    REEDS, EnglishStyle.PRINT.withRotation(rotation).withLook(look), emphasis);
             List<Mark> all = picture.drawing().marks();
             for (double x = -20; x < picture.widthMm(); x += 13.7) {
                 for (double y = -20; y < picture.heightMm(); y += 17.3) {
@@ -222,8 +218,8 @@ class CornerPictureTest {
 
     @ParameterizedTest
     @EnumSource
-    void what_an_edit_of_a_stitch_changes_lies_in_the_areas_of_its_place(Rotation turn) {
-        PictureStyle style = EnglishStyle.SCREEN.withTurn(turn).withLook(FabricFill.WORKED);
+    void what_an_edit_of_a_stitch_changes_lies_in_the_areas_of_its_place(Rotation rotation) {
+        PictureStyle style = EnglishStyle.SCREEN.withRotation(rotation).withLook(FabricFill.WORKED);
         for (Place place : List.of(
                 new Place(3, Section.REPEAT, 2),
                 new Place(3, Section.TO_CORNER, 4),
@@ -323,14 +319,14 @@ class CornerPictureTest {
             Chart chart = charts.chart(
                     new SideShape(seed % 4, 1 + seed % 7, seed % 3),
                     1 + charts.random().nextInt(30));
-            for (Rotation turn : Rotation.values()) {
+            for (Rotation rotation : Rotation.values()) {
                 Emphasis emphasis = Emphasis.of(Checker.check(chart).findings());
                 for (PictureStyle style : List.of(
                         EnglishStyle.PRINT,
                         PictureStyle.example(chart, English.LANGUAGE),
                         EnglishStyle.SCREEN.withRepeats(1),
                         EnglishStyle.SCREEN.withRepeats(1).withLabels(false))) {
-                    Drawing drawing = ChartPicture.corner(chart, style.withTurn(turn), emphasis);
+                    Drawing drawing = ChartPicture.corner(chart, style.withRotation(rotation), emphasis);
                     Area sheet = new Area(0, 0, drawing.widthMm(), drawing.heightMm());
                     assertThat(drawing.marks())
                             .allSatisfy(mark ->
@@ -347,7 +343,7 @@ class CornerPictureTest {
                     for (int i = 0; i < labels.size(); i++) {
                         for (int j = i + 1; j < labels.size(); j++) {
                             assertThat(labels.get(i).touches(labels.get(j)))
-                                    .as("labels %d and %d of seed %d, %s", i, j, seed, turn)
+                                    .as("labels %d and %d of seed %d, %s", i, j, seed, rotation)
                                     .isFalse();
                         }
                     }

@@ -6,6 +6,8 @@ import edgewright.chart.Chart;
 import edgewright.chart.GridCell;
 import edgewright.chart.HookHand;
 import edgewright.chart.PerSide;
+import edgewright.chart.Place;
+import edgewright.chart.Section;
 import edgewright.draw.EnglishStyle;
 import edgewright.draw.marks.Drawing;
 import edgewright.draw.marks.Emphasis;
@@ -135,8 +137,8 @@ class LeftHandedPictureTest {
 
     @ParameterizedTest
     @EnumSource
-    void every_mark_of_a_corner_lies_where_a_mirror_shows_it(Rotation turn) {
-        PictureStyle style = EnglishStyle.PRINT.withTurn(turn);
+    void every_mark_of_a_corner_lies_where_a_mirror_shows_it(Rotation rotation) {
+        PictureStyle style = EnglishStyle.PRINT.withRotation(rotation);
         for (int seed = 0; seed < 10; seed++) {
             Chart chart = seed == 0 ? REEDS : new RandomCharts(seed).small();
             assertMirrored(
@@ -155,7 +157,7 @@ class LeftHandedPictureTest {
     }
 
     @Test
-    void a_left_handed_maker_works_the_level_limb_to_the_right_and_the_other_one_down() {
+    void a_left_handed_maker_works_the_level_arm_to_the_right_and_the_other_one_down() {
         CornerPicture picture = CornerPicture.of(
                 REEDS, EnglishStyle.PRINT.withHand(HookHand.LEFT).withRepeats(1), Emphasis.NONE);
         CornerLayout layout = picture.layout();
@@ -163,12 +165,11 @@ class LeftHandedPictureTest {
         List<Area> incoming = new ArrayList<>();
         List<Area> outgoing = new ArrayList<>();
         for (int place = 1; place <= 3; place++) {
-            incoming.add(layout.areaOf(layout.cellOf(new ArmPlace(
-                    Arm.INCOMING, new edgewright.chart.Place(1, edgewright.chart.Section.TO_CORNER, place), 1))));
+            incoming.add(layout.areaOf(layout.cellOf(Arm.INCOMING.side(), new Place(1, Section.TO_CORNER, place), 1)));
         }
         for (int place = 1; place <= 2; place++) {
-            outgoing.add(layout.areaOf(layout.cellOf(new ArmPlace(
-                    Arm.OUTGOING, new edgewright.chart.Place(1, edgewright.chart.Section.FROM_CORNER, place), 1))));
+            outgoing.add(
+                    layout.areaOf(layout.cellOf(Arm.OUTGOING.side(), new Place(1, Section.FROM_CORNER, place), 1)));
         }
         assertThat(incoming).containsExactly(corner.moved(-15, 0), corner.moved(-10, 0), corner.moved(-5, 0));
         assertThat(outgoing).containsExactly(corner.moved(0, 5), corner.moved(0, 10));

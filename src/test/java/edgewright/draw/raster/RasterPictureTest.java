@@ -59,8 +59,8 @@ class RasterPictureTest {
 
     @ParameterizedTest
     @EnumSource
-    void the_covered_cell_shows_the_yarn_of_the_round_above_and_its_neighbours_their_own(Rotation turn) {
-        PictureStyle style = EnglishStyle.FABRIC.withLook(FabricFill.FLAT).withTurn(turn);
+    void the_covered_cell_shows_the_yarn_of_the_round_above_and_its_neighbours_their_own(Rotation rotation) {
+        PictureStyle style = EnglishStyle.FABRIC.withLook(FabricFill.FLAT).withRotation(rotation);
         CornerPicture picture = CornerPicture.of(POST, style, Emphasis.NONE);
         BufferedImage image = RasterPicture.of(picture.drawing(), DPI);
         Colour peat = POST.yarns().get(0).colour();

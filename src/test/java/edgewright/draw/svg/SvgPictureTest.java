@@ -194,7 +194,8 @@ class SvgPictureTest {
         String title = "Sam & <Phire> \"'\u0000\u001b\ufffe ]]> \ud83e\uddf6 {0}";
         Drawing titled = ChartPicture.corner(CHART.withTitle(title), EnglishStyle.PRINT, Emphasis.NONE);
         Drawing drawing = new Drawing(titled.widthMm(), titled.heightMm(), title, title, titled.marks());
-        Document document = parse(SvgPicture.of(drawing));
+        Document document =
+                parse(SvgPicture.of(new Drawing(drawing.widthMm(), drawing.heightMm(), title, "", drawing.marks())));
         String readable =
                 title.replace('\u0000', '\ufffd').replace('\u001b', '\ufffd').replace('\ufffe', '\ufffd');
         assertThat(elements(document, "title").get(0).getTextContent()).isEqualTo(readable);

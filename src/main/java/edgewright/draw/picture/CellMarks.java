@@ -1,0 +1,151 @@
+package edgewright.draw.picture;
+
+import edgewright.chart.Chart;
+import edgewright.chart.GridCell;
+import edgewright.chart.Place;
+import edgewright.chart.Stitch;
+import edgewright.draw.marks.Emphasis;
+import edgewright.draw.marks.Mark;
+import edgewright.draw.marks.MarkKind;
+import edgewright.draw.paint.Area;
+import edgewright.draw.paint.Lettering;
+import edgewright.draw.paint.Shape;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The marks of single cells, in every picture of a chart: what shows, what to do, and what is to be looked at. */
+final class CellMarks {
+    private final Chart chart;
+    private final PictureStyle style;
+    private final CellLayout layout;
+    private final YarnColours yarns;
+    private final Map<Place, List<Emphasis.Flag>> flagged = new HashMap<>();
+
+    CellMarks(Chart chart, PictureStyle style, Emphasis emphasis, CellLayout layout) {
+        this.chart = chart;
+        this.style = style;
+        this.layout = layout;
+        this.yarns = new YarnColours(chart, style);
+        for (Emphasis.Flag flag : emphasis.flags()) {
+            flag.stitch()
+                    .ifPresent(place -> flagged.computeIfAbsent(place, p -> new ArrayList<>())
+                            .add(flag));
+        }
+    }
+
+    /** Whether any stitch is to be looked at. */
+    boolean hasFlags() {
+        return !flagged.isEmpty();
+    }
+
+    /** What shows in a cell. A long stitch is drawn over the cell below too, so cells must be drawn from the inside out. */
+    Mark fabric(DrawnCell drawn) {
+        GridCell cell = drawn.cell();
+        FabricShapes shapes = new FabricShapes(layout.frameOf(cell, drawn.side()), layout.areaOf(cell), yarns);
+        int round = drawn.round();
+        if (round == 0) {
+            return mark(MarkKind.FABRIC_BASE, cell, Optional.empty(), 0, shapes.base());
+        }
+        if (!(drawn instanceof DrawnCell.OfStitch stitch)) {
+            return mark(MarkKind.FABRIC_CORNER, cell, Optional.empty(), round, shapes.corner(round));
+        }
+        Place place = stitch.place();
+        if (!chart.has(place)) {
+            return mark(MarkKind.FABRIC_MISSING, cell, Optional.of(place), 0, shapes.bare());
+        }
+        int shown = chart.shownRound(place);
+        return mark(
+                MarkKind.FABRIC_STITCH,
+                cell,
+                Optional.of(place),
+                shown,
+                shapes.stitch(chart.stitch(place), shown, shown != round));
+    }
+
+    /** What to do at a cell. */
+    Mark toDo(DrawnCell drawn) {
+        GridCell cell = drawn.cell();
+        StitchShapes shapes = new StitchShapes(layout.frameOf(cell, drawn.side()), layout.cellMm(), style.inking());
+        int round = drawn.round();
+        if (round == 0) {
+            return mark(MarkKind.BASE_STITCH, cell, Optional.empty(), 0, shapes.base(yarns.ground(0), style.palette()));
+        }
+        if (!(drawn instanceof DrawnCell.OfStitch stitch)) {
+            List<Shape> chains = StitchShapes.cornerChains(
+                    layout.areaOf(cell),
+                    layout.isCornerAbove(drawn.side()),
+                    chart.corner().chains(),
+                    style.inking().on(yarns.ground(round)));
+            return mark(MarkKind.CORNER_CHAINS, cell, Optional.empty(), round, chains);
+        }
+        Place place = stitch.place();
+        if (!chart.has(place)) {
+            return mark(MarkKind.MISSING, cell, Optional.of(place), 0, shapes.missing(style.palette()));
+        }
+        Stitch kind = chart.stitch(place);
+        List<Shape> sign = shapes.of(kind, yarns.mark(round), yarns.ground(chart.shownRound(place)), shownBelow(drawn));
+        return mark(MarkKind.of(kind), cell, Optional.of(place), round, sign);
+    }
+
+    /** The number of a charted round in the cell of its corner chains; empty for any other cell. */
+    Optional<Mark> roundNumber(DrawnCell drawn) {
+        int round = drawn.round();
+        if (!(drawn instanceof DrawnCell.OfCorner) || round == 0) {
+            return Optional.empty();
+        }
+        Area area = layout.areaOf(drawn.cell());
+        String number = Integer.toString(round);
+        double c = layout.cellMm();
+        double size = CornerSheet.fitted(number, Shape.Weight.REGULAR, 0.41 * c, 0.8 * c);
+        Shape text = new Shape.Text(
+                number,
+                area.middleXMm(),
+                layout.isCornerAbove(drawn.side())
+                        ? area.bottomMm() - 0.12 * c
+                        : area.yMm() + 0.12 * c + Lettering.CAPITAL * size,
+                size,
+                round % 10 == 0 ? Shape.Weight.BOLD : Shape.Weight.REGULAR,
+                Shape.Anchor.MIDDLE,
+                0,
+                style.inking().on(yarns.ground(round)));
+        return Optional.of(mark(MarkKind.ROUND_NUMBER, drawn.cell(), Optional.empty(), 0, List.of(text)));
+    }
+
+    /** The ring round a cell whose stitch is to be looked at. */
+    Optional<Mark> flags(DrawnCell drawn) {
+        if (!(drawn instanceof DrawnCell.OfStitch stitch) || !flagged.containsKey(stitch.place())) {
+            return Optional.empty();
+        }
+        List<Shape> ring =
+                FindingShapes.ring(layout.areaOf(stitch.cell()), flagged.get(stitch.place()), style.palette());
+        return Optional.of(mark(MarkKind.FLAG, stitch.cell(), Optional.of(stitch.place()), 0, ring));
+    }
+
+    /** @param yarnOfRound in the yarn of which round it is drawn; 0 for none of the chart */
+    private Mark mark(MarkKind kind, GridCell cell, Optional<Place> place, int yarnOfRound, List<Shape> shapes) {
+        Optional<String> yarn = yarnOfRound == 0
+                ? Optional.empty()
+                : Optional.of(chart.round(yarnOfRound).yarn());
+        return new Mark(kind, Optional.of(cell), place, yarn, shapes);
+    }
+
+    /** How many of the two cells below this one, towards the piece, lie in what is shown. */
+    private int shownBelow(DrawnCell drawn) {
+        int x = drawn.cell().x();
+        int y = drawn.cell().y();
+        int below = 0;
+        for (int step = 1; step <= 2; step++) {
+            GridCell cell = switch (drawn.side()) {
+                case TOP -> new GridCell(x, y + step);
+                case LEFT -> new GridCell(x + step, y);
+                case BOTTOM -> new GridCell(x, y - step);
+                case RIGHT -> new GridCell(x - step, y);
+            };
+            below += layout.isShown(cell) ? 1 : 0;
+        }
+        return below;
+    }
+}
