@@ -36,6 +36,7 @@ public final class Desk {
      * has been closed. Any thread may call; there must be a screen.
      */
     public static void open(Optional<Path> chart, Language language) {
+        Look.speak();
         SwingUtilities.invokeLater(() -> {
             Settings settings = Settings.ofUser();
             Look.setUp(settings.dark());

@@ -31,12 +31,10 @@ import edgewright.desk.work.DeskTexts;
 import edgewright.desk.work.RoundRange;
 import edgewright.desk.work.Settings;
 import edgewright.desk.work.Workbench;
+import edgewright.desk.work.WorkbenchChange;
 import edgewright.desk.yarn.YarnWindow;
 import edgewright.texts.Language;
 import java.awt.Dimension;
-import java.awt.GraphicsConfiguration;
-import java.awt.Rectangle;
-import java.awt.Toolkit;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
@@ -111,14 +109,19 @@ public final class DeskFrame extends JFrame {
                 yarn -> ChartCommands.changeYarn(bench, rounds.chosen(), yarn)));
         setContentPane(layOut());
         follow();
-        bench.listen(change -> follow());
+        bench.listen(change -> {
+            follow();
+            if (change.kind() == WorkbenchChange.Kind.OPENED) {
+                canvas.requestFocusInWindow();
+            }
+        });
         view.listen(actions::refresh);
         view.listen(() -> settings.setCounting(view.counting()));
         jobs.listen(actions::refresh);
         rounds.rounds().getSelectionModel().addListSelectionListener(event -> actions.refresh());
         actions.afterRefresh(this::nameUndo);
         addWindowListener(new Doors());
-        setSize(placed());
+        setSize(Look.onScreen(this, WIDTH_PX, HEIGHT_PX));
         setMinimumSize(new Dimension(900, 620));
         setLocationRelativeTo(null);
     }
@@ -354,16 +357,6 @@ public final class DeskFrame extends JFrame {
                 .name(bench.redoName()
                         .map(name -> DeskTexts.of("action.redo.of", name))
                         .orElse(DeskTexts.of("action.redo")));
-    }
-
-    /** As large as is comfortable, but within the screen. */
-    private Dimension placed() {
-        GraphicsConfiguration screen = getGraphicsConfiguration();
-        Rectangle bounds = screen.getBounds();
-        var insets = Toolkit.getDefaultToolkit().getScreenInsets(screen);
-        int width = bounds.width - insets.left - insets.right;
-        int height = bounds.height - insets.top - insets.bottom;
-        return new Dimension(Math.min(WIDTH_PX, width), Math.min(HEIGHT_PX, height));
     }
 
     /** What happens as the window opens and is to close. */

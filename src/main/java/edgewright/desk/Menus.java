@@ -92,7 +92,7 @@ final class Menus {
             if (id.equals("-")) {
                 menu.addSeparator();
             } else {
-                menu.add(named(new MenuLine(actions.get(id)), id));
+                menu.add(named(MenuLine.of(actions.get(id)), id));
             }
         }
     }
@@ -101,7 +101,7 @@ final class Menus {
         JMenu menu = menu("stitch");
         for (Stitch stitch : ToolTray.ORDER) {
             String id = "choose." + stitch.letter();
-            JRadioButtonMenuItem item = new JRadioButtonMenuItem(actions.get(id));
+            JRadioButtonMenuItem item = MenuLine.oneOf(actions.get(id));
             menu.add(named(item, id));
             Runnable follow = () -> item.setSelected(bench.stitch() == stitch);
             bench.listen(change -> follow.run());
@@ -114,7 +114,7 @@ final class Menus {
         JMenu menu = menu("piece", "fitPiece", "guide", "-");
         for (Counting way : Counting.values()) {
             String id = "counting." + way.name();
-            JRadioButtonMenuItem item = new JRadioButtonMenuItem(actions.get(id));
+            JRadioButtonMenuItem item = MenuLine.oneOf(actions.get(id));
             menu.add(named(item, id));
             Runnable follow = () -> item.setSelected(view.counting() == way);
             view.listen(follow);
@@ -126,14 +126,14 @@ final class Menus {
         JMenu menu = menu("view");
         for (ChartView.Layers layers : ChartView.Layers.values()) {
             String id = "layers." + layers.name();
-            JRadioButtonMenuItem item = new JRadioButtonMenuItem(actions.get(id));
+            JRadioButtonMenuItem item = MenuLine.oneOf(actions.get(id));
             menu.add(named(item, id));
             Runnable follow = () -> item.setSelected(view.layers() == layers);
             view.listen(follow);
             follow.run();
         }
         fill(menu, "-", "turn", "-", "zoomIn", "zoomOut", "fit", "-");
-        JCheckBoxMenuItem dark = new JCheckBoxMenuItem(actions.get("dark"));
+        JCheckBoxMenuItem dark = MenuLine.onOff(actions.get("dark"));
         dark.setSelected(settings.dark());
         menu.add(named(dark, "dark"));
     }

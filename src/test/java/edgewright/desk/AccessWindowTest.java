@@ -96,7 +96,12 @@ class AccessWindowTest {
                 () -> new ShiftDialog(desk, 6),
                 () -> new LettersDialog(desk, chart, 3),
                 () -> YarnDialog.changing(desk, chart, chart.yarns().get(0)),
-                () -> new PublishDialog(desk, chart, new ChartView(English.LANGUAGE), 2, Settings.ofUser()),
+                () -> new PublishDialog(
+                        desk,
+                        chart,
+                        new ChartView(English.LANGUAGE),
+                        2,
+                        new Settings(folder.resolve("desk.properties"))),
                 () -> new WordsDialog(desk, chart, new ChartView(English.LANGUAGE), 2),
                 () -> new MeasureDialog(desk, YarnUse.NONE),
                 () -> new PictureDialog(desk, chart, new ChartView(English.LANGUAGE)));
@@ -222,7 +227,12 @@ class AccessWindowTest {
                 new PropertiesDialog(desk, Desk.blank()),
                 new PatternDetailsDialog(desk, Desk.blank(), English.LANGUAGE),
                 new LettersDialog(desk, Desk.blank(), 2),
-                new PublishDialog(desk, Desk.blank(), new ChartView(English.LANGUAGE), 1, Settings.ofUser()),
+                new PublishDialog(
+                        desk,
+                        Desk.blank(),
+                        new ChartView(English.LANGUAGE),
+                        1,
+                        new Settings(folder.resolve("desk.properties"))),
                 new PictureDialog(desk, Desk.blank(), new ChartView(English.LANGUAGE)),
                 new WordsDialog(desk, Desk.blank(), new ChartView(English.LANGUAGE), 1),
                 new MeasureDialog(desk, YarnUse.NONE),

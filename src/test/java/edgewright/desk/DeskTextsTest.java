@@ -84,6 +84,26 @@ class DeskTextsTest {
     }
 
     @Test
+    void noTextIsWrittenTwice() throws IOException {
+        Set<String> twice = new TreeSet<>();
+        Properties texts = new Properties() {
+            @Override
+            public synchronized Object put(Object key, Object text) {
+                Object before = super.put(key, text);
+                if (before != null) {
+                    twice.add(key.toString());
+                }
+                return before;
+            }
+        };
+        try (InputStream in = DeskTexts.class.getResourceAsStream("/edgewright/desk/texts.properties")) {
+            texts.load(in);
+        }
+
+        assertThat(twice).isEmpty();
+    }
+
+    @Test
     void everyTextIsAPatternWithItsApostrophesDoubled() throws IOException {
         Properties texts = texts();
         assertThat(texts.stringPropertyNames()).allSatisfy(key -> {

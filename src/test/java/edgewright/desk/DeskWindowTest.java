@@ -262,6 +262,9 @@ class DeskWindowTest {
         });
         until("it is said", () -> window.label("news").text().equals("The words make the chart in all 2 sizes"));
         outcome.close();
+        until(
+                "the window is put away for good",
+                () -> !execute(() -> outcome.target().isDisplayable()));
     }
 
     @Test
@@ -294,6 +297,28 @@ class DeskWindowTest {
 
         assertThat(chart().shape().w()).isEqualTo(8);
         assertThat(execute(() -> desk.bench().file())).isEmpty();
+    }
+
+    @Test
+    void whoeverHasOpenedOrBegunAChartCanDrawWithTheKeysAtOnce() throws IOException {
+        Path other = folder.resolve("tide-steps.border.json");
+        Files.writeString(other, Files.readString(file).replace("Reed Bank", "Tide Steps"));
+        robot.focusAndWaitForFocusGain(window.table("rounds").target());
+        execute(() -> desk.open(other));
+        until("the other chart is open", () -> chart().title().equals("Tide Steps"));
+        until("the keys go to the chart", () -> execute(() -> desk.canvas().isFocusOwner()));
+
+        robot.focusAndWaitForFocusGain(window.table("rounds").target());
+        withControl(KeyEvent.VK_N);
+        WindowFinder.findDialog("newChart")
+                .withTimeout(20_000)
+                .using(robot)
+                .button("accept")
+                .click();
+        until("a new chart lies on the desk", () -> chart().title().equals("New border"));
+        until(
+                "the keys go to the chart again",
+                () -> execute(() -> desk.canvas().isFocusOwner()));
     }
 
     @Test

@@ -45,7 +45,7 @@ public final class WindowParts {
     }
 
     /** Every part within, each before its own parts. To be asked on the event thread. */
-    static List<Component> parts(Container of) {
+    public static List<Component> parts(Container of) {
         List<Component> parts = new ArrayList<>();
         for (Component part : of.getComponents()) {
             parts.add(part);

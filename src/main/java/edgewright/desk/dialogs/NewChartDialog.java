@@ -122,6 +122,7 @@ public final class NewChartDialog extends FormDialog {
         String key = "newChart.yarn" + (yarns.size() + 1);
         JTextField field = new JTextField(yarnName, 16);
         field.setName(key);
+        watch(field);
         ColourButton button = new ColourButton(key + ".colour", colour);
         yarns.add(new YarnRow(field, button));
     }

@@ -43,7 +43,8 @@ public final class ProofCommands {
                 DeskTexts.of("job.prove"),
                 worker -> work(chart, options, sizes, worker),
                 this::show,
-                problem -> DeskTexts.of(problem instanceof CancellationException ? "job.cancelled" : "news.notProved"));
+                problem ->
+                        DeskTexts.of(problem instanceof CancellationException ? "job.cancelled" : "news.proofFailed"));
     }
 
     private List<Trial> work(Chart chart, WordingOptions options, List<PerSide<Integer>> sizes, Jobs.Worker worker) {

@@ -24,6 +24,8 @@ final class ProofWindow extends JDialog {
     ProofWindow(Window owner, List<Trial> trials, Counting counting) {
         super(owner, DeskTexts.of("proof.title"), ModalityType.MODELESS);
         setName("proofWindow");
+        // Each proof has a window of its own.
+        setDefaultCloseOperation(DISPOSE_ON_CLOSE);
         TextColumn column = new TextColumn(14, 18, 10);
         long failed = trials.stream().filter(trial -> !trial.agrees()).count();
         column.heading(DeskTexts.of(failed == 0 ? "proof.agrees" : "proof.fails", trials.size(), failed));

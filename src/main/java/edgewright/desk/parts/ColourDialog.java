@@ -10,6 +10,7 @@ import javax.swing.JButton;
 import javax.swing.JColorChooser;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
+import javax.swing.UIManager;
 import javax.swing.colorchooser.AbstractColorChooserPanel;
 import net.miginfocom.swing.MigLayout;
 
@@ -25,8 +26,7 @@ final class ColourDialog extends FormDialog {
         chooser.setName("colourChooser");
         chooser.setPreviewPanel(new JPanel());
         for (AbstractColorChooserPanel panel : chooser.getChooserPanels()) {
-            if (!panel.getClass().getSimpleName().equals("ColorChooserPanel")
-                    || !panel.getDisplayName().equals("HSV")) {
+            if (!isOfHues(panel)) {
                 chooser.removeChooserPanel(panel);
             } else {
                 panel.setColorTransparencySelectionEnabled(false);
@@ -41,6 +41,11 @@ final class ColourDialog extends FormDialog {
                 written.setText(new Colour(chooser.getColor().getRGB() & 0xffffff).toString());
             }
         });
+    }
+
+    /** Whether it is the panel of hue and lightness, whatever Java calls it on this machine. */
+    private static boolean isOfHues(AbstractColorChooserPanel panel) {
+        return panel.getDisplayName().equals(UIManager.getString("ColorChooser.hsvNameText", panel.getLocale()));
     }
 
     /** The colour as written. */

@@ -5,9 +5,18 @@ import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.FlatLightLaf;
 import com.formdev.flatlaf.fonts.inter.FlatInterFont;
 import edgewright.chart.Colour;
+import edgewright.desk.work.DeskTexts;
 import edgewright.draw.paint.Palette;
 import java.awt.Color;
+import java.awt.Dimension;
 import java.awt.Font;
+import java.awt.GraphicsConfiguration;
+import java.awt.Insets;
+import java.awt.Rectangle;
+import java.awt.Toolkit;
+import java.awt.Window;
+import java.util.Locale;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.UIManager;
 
@@ -17,6 +26,17 @@ import javax.swing.UIManager;
  */
 public final class Look {
     private Look() {}
+
+    /**
+     * Has Swing write its own texts and numbers in the language of the desk, whatever Java speaks on this machine. To be called
+     * before there is a window. The country stays, since paper goes by it.
+     */
+    public static void speak() {
+        // A text that Swing does not find in a language it looks for in that of the machine.
+        Locale.setDefault(
+                new Locale(DeskTexts.LANGUAGE.getLanguage(), Locale.getDefault().getCountry()));
+        JComponent.setDefaultLocale(DeskTexts.LANGUAGE);
+    }
 
     /** Makes every window, open or still to come, light or dark. */
     public static void setUp(boolean dark) {
@@ -78,6 +98,16 @@ public final class Look {
             }
         };
         return label;
+    }
+
+    /** As large as is comfortable for a window, but within the screen on which this one is. */
+    public static Dimension onScreen(Window window, int widthPx, int heightPx) {
+        GraphicsConfiguration screen = window.getGraphicsConfiguration();
+        Rectangle bounds = screen.getBounds();
+        Insets taken = Toolkit.getDefaultToolkit().getScreenInsets(screen);
+        return new Dimension(
+                Math.min(widthPx, bounds.width - taken.left - taken.right),
+                Math.min(heightPx, bounds.height - taken.top - taken.bottom));
     }
 
     /** The typeface of the desk in another size. */

@@ -1,27 +1,67 @@
 package edgewright.desk.parts;
 
+import com.formdev.flatlaf.ui.FlatCheckBoxMenuItemUI;
 import com.formdev.flatlaf.ui.FlatMenuItemRenderer;
 import com.formdev.flatlaf.ui.FlatMenuItemUI;
+import com.formdev.flatlaf.ui.FlatRadioButtonMenuItemUI;
 import java.awt.Font;
 import javax.swing.Action;
 import javax.swing.Icon;
+import javax.swing.JCheckBoxMenuItem;
 import javax.swing.JMenuItem;
+import javax.swing.JRadioButtonMenuItem;
 import javax.swing.KeyStroke;
 
-/** A line of a menu that writes its key as {@link KeyNames} does, as every other part of the desk. */
-public final class MenuLine extends JMenuItem {
-    public MenuLine(Action action) {
-        super(action);
+/** The lines of menus. They write their keys as {@link KeyNames} does, as every other part of the desk. */
+public final class MenuLine {
+    private MenuLine() {}
+
+    /** A line that does an action. */
+    public static JMenuItem of(Action action) {
+        return new JMenuItem(action) {
+            @Override
+            public void updateUI() {
+                JMenuItem line = this;
+                setUI(new FlatMenuItemUI() {
+                    @Override
+                    protected FlatMenuItemRenderer createRenderer() {
+                        return new KeyWriter(line, checkIcon, arrowIcon, acceleratorFont, acceleratorDelimiter);
+                    }
+                });
+            }
+        };
     }
 
-    @Override
-    public void updateUI() {
-        setUI(new FlatMenuItemUI() {
+    /** A line of several of which one is chosen. */
+    public static JRadioButtonMenuItem oneOf(Action action) {
+        return new JRadioButtonMenuItem(action) {
             @Override
-            protected FlatMenuItemRenderer createRenderer() {
-                return new KeyWriter(MenuLine.this, checkIcon, arrowIcon, acceleratorFont, acceleratorDelimiter);
+            public void updateUI() {
+                JMenuItem line = this;
+                setUI(new FlatRadioButtonMenuItemUI() {
+                    @Override
+                    protected FlatMenuItemRenderer createRenderer() {
+                        return new KeyWriter(line, checkIcon, arrowIcon, acceleratorFont, acceleratorDelimiter);
+                    }
+                });
             }
-        });
+        };
+    }
+
+    /** A line that is on or off. */
+    public static JCheckBoxMenuItem onOff(Action action) {
+        return new JCheckBoxMenuItem(action) {
+            @Override
+            public void updateUI() {
+                JMenuItem line = this;
+                setUI(new FlatCheckBoxMenuItemUI() {
+                    @Override
+                    protected FlatMenuItemRenderer createRenderer() {
+                        return new KeyWriter(line, checkIcon, arrowIcon, acceleratorFont, acceleratorDelimiter);
+                    }
+                });
+            }
+        };
     }
 
     private static final class KeyWriter extends FlatMenuItemRenderer {

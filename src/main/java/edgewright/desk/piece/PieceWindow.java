@@ -5,6 +5,7 @@ import edgewright.desk.fitting.Piece;
 import edgewright.desk.fitting.PieceCounts;
 import edgewright.desk.fitting.PieceTexts;
 import edgewright.desk.parts.Forms;
+import edgewright.desk.parts.Look;
 import edgewright.desk.parts.TypingListener;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.DeskTexts;
@@ -12,7 +13,6 @@ import edgewright.desk.work.Workbench;
 import edgewright.fit.BackLayer;
 import edgewright.fit.ChangeRounds;
 import java.awt.Dimension;
-import java.awt.Rectangle;
 import java.awt.Window;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
@@ -55,6 +55,7 @@ public final class PieceWindow extends JDialog {
     private final JComboBox<Integer> frontRound = new JComboBox<>();
     private final JPanel ratio = row("[][66!, fill][][66!, fill][]");
     private final JTextArea size = Forms.prose("");
+    private transient List<Piece.CountedIn> offered = List.of();
     private boolean following;
 
     public PieceWindow(Window owner, Workbench bench, ChartView view) {
@@ -65,14 +66,14 @@ public final class PieceWindow extends JDialog {
         drawing = new PieceDrawing(piece);
         JPanel left = new JPanel(new MigLayout("insets 0, gap 0, fill", "[grow, fill]", "[][grow, fill][]"));
         left.add(above(), "wrap");
-        left.add(drawing, "wmin 650, hmin 500, wrap");
+        left.add(drawing, "wmin 640, hmin 440, wrap");
         left.add(below());
         JPanel content = new JPanel(new MigLayout(
                 "insets 0, gap 0, fill",
-                "[grow, fill, shrinkprio 50][320:400:400, fill, shrinkprio 200]",
+                "[grow, fill, shrinkprio 50][310:400:400, fill, shrinkprio 200]",
                 "[grow, fill]"));
         content.add(left);
-        content.add(answers());
+        content.add(answers(), "wmin 0");
         setContentPane(content);
         bench.listen(change -> {
             if (change.ofChart()) {
@@ -81,7 +82,6 @@ public final class PieceWindow extends JDialog {
         });
         view.listen(() -> piece.count(view.counting()));
         piece.listen(this::follow);
-        fillRounds();
         follow();
         addWindowListener(new WindowAdapter() {
             @Override
@@ -102,9 +102,8 @@ public final class PieceWindow extends JDialog {
     }
 
     private void place(Window owner) {
-        Rectangle screen = owner.getGraphicsConfiguration().getBounds();
-        setSize(new Dimension(Math.min(WIDTH_PX, screen.width), Math.min(HEIGHT_PX, screen.height)));
-        setMinimumSize(new Dimension(1_060, 660));
+        setSize(Look.onScreen(owner, WIDTH_PX, HEIGHT_PX));
+        setMinimumSize(new Dimension(980, 620));
         setLocationRelativeTo(owner);
     }
 
@@ -241,6 +240,7 @@ public final class PieceWindow extends JDialog {
         return isBest ? DeskTexts.of("piece.round.best", PieceTexts.round(in)) : PieceTexts.round(in);
     }
 
+    /** Offers the rounds of the chart as it is now; the lists are left alone, and open, while they are the same. */
     private void fillRounds() {
         List<Piece.CountedIn> all = new ArrayList<>();
         int rounds = piece.chart().rounds().size();
@@ -252,18 +252,19 @@ public final class PieceWindow extends JDialog {
                     .rounds()
                     .forEach(back -> all.add(new Piece.CountedIn(true, back.number())));
         }
-        round.setModel(new DefaultComboBoxModel<>(all.toArray(Piece.CountedIn[]::new)));
-        frontRound.setModel(new DefaultComboBoxModel<>(
-                IntStream.rangeClosed(0, rounds).boxed().toArray(Integer[]::new)));
+        if (!all.equals(offered)) {
+            offered = List.copyOf(all);
+            round.setModel(new DefaultComboBoxModel<>(all.toArray(Piece.CountedIn[]::new)));
+            frontRound.setModel(new DefaultComboBoxModel<>(
+                    IntStream.rangeClosed(0, rounds).boxed().toArray(Integer[]::new)));
+        }
+        // Which round is the best to count in depends on the stitches too.
+        round.repaint();
     }
 
     private void follow() {
         following = true;
-        int rounds = piece.chart().rounds().size() + 1;
-        boolean layered = piece.chart().making().back().isPresent();
-        if (round.getItemCount() != rounds + (layered ? rounds / 2 : 0)) {
-            fillRounds();
-        }
+        fillRounds();
         round.setSelectedItem(piece.countedIn());
         counting.setSelectedItem(piece.counting());
         ways.get(piece.way()).setSelected(true);

@@ -11,6 +11,9 @@ import java.util.ResourceBundle;
  * are formatted without regard to the machine's language, since the texts are in one language.
  */
 public final class DeskTexts {
+    /** The language of the texts. */
+    public static final Locale LANGUAGE = Locale.ENGLISH;
+
     private static final ResourceBundle BUNDLE = ResourceBundle.getBundle("edgewright.desk.texts", Locale.ROOT);
 
     private DeskTexts() {}

@@ -1,9 +1,10 @@
 package edgewright.desk.work;
 
 import edgewright.chart.Counting;
+import edgewright.file.SafeFile;
 import java.io.IOException;
+import java.io.OutputStreamWriter;
 import java.io.Reader;
-import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
@@ -27,6 +28,7 @@ public final class Settings {
     private static final int MOST_RECENT = 8;
     private static final String RECENT = "recent.";
     private static final String CHOICE = "choice.";
+    private static final String CONFIG = ".config";
 
     private final Path file;
     private final Properties values = new Properties();
@@ -44,21 +46,27 @@ public final class Settings {
 
     /** The settings of this user, where the machine keeps such things. */
     public static Settings ofUser() {
-        return new Settings(fileOfUser(System.getenv()));
+        String named = System.getProperty(FILE_PROPERTY);
+        return new Settings(named != null ? Path.of(named) : fileOfUser(System.getenv()));
     }
 
-    private static Path fileOfUser(Map<String, String> environment) {
-        String named = System.getProperty(FILE_PROPERTY);
-        if (named != null) {
-            return Path.of(named);
-        }
-        for (String variable : List.of("XDG_CONFIG_HOME", "APPDATA")) {
-            String folder = environment.get(variable);
-            if (folder != null && !folder.isBlank()) {
-                return Path.of(folder, "edgewright", "desk.properties");
-            }
-        }
-        return Path.of(System.getProperty("user.home"), ".config", "edgewright", "desk.properties");
+    /**
+     * The file in the folder that the machine has for settings: where {@code XDG_CONFIG_HOME} says, on Windows where
+     * {@code APPDATA} says, else in {@code .config} of the home folder. A variable that names no absolute path is as good as
+     * none.
+     */
+    static Path fileOfUser(Map<String, String> environment) {
+        Path folder = folder(environment, "XDG_CONFIG_HOME")
+                .or(() -> folder(environment, "APPDATA"))
+                .or(() -> folder(environment, "HOME").map(home -> home.resolve(CONFIG)))
+                .orElseGet(() -> Path.of(System.getProperty("user.home"), CONFIG));
+        return folder.resolve("edgewright").resolve("desk.properties");
+    }
+
+    private static Optional<Path> folder(Map<String, String> environment, String variable) {
+        return Optional.ofNullable(environment.get(variable))
+                .flatMap(Settings::pathOf)
+                .filter(Path::isAbsolute);
     }
 
     public boolean dark() {
@@ -103,17 +111,21 @@ public final class Settings {
     /** Puts a chart at the head of the recent ones. */
     public void addRecent(Path chart) {
         List<Path> recent = new ArrayList<>(recent());
-        Path path = chart.toAbsolutePath().normalize();
-        recent.remove(path);
-        recent.add(0, path);
+        recent.remove(kept(chart));
+        recent.add(0, kept(chart));
         keepRecent(recent);
     }
 
     /** Takes a chart out of the recent ones, since it is not there any more. */
     public void removeRecent(Path chart) {
         List<Path> recent = new ArrayList<>(recent());
-        recent.remove(chart);
+        recent.remove(kept(chart));
         keepRecent(recent);
+    }
+
+    /** A chart as it is remembered, however it was named. */
+    private static Path kept(Path chart) {
+        return chart.toAbsolutePath().normalize();
     }
 
     /** What was a path on another system may be none here. */
@@ -155,9 +167,8 @@ public final class Settings {
     private void write() {
         try {
             Files.createDirectories(file.toAbsolutePath().getParent());
-            try (Writer writer = Files.newBufferedWriter(file, StandardCharsets.UTF_8)) {
-                values.store(writer, null);
-            }
+            // Another desk may read them just now.
+            SafeFile.write(file, out -> values.store(new OutputStreamWriter(out, StandardCharsets.UTF_8), null));
         } catch (IOException ignored) {
             // The desk works without a memory, too.
         }

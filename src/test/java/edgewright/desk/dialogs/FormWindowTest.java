@@ -25,6 +25,7 @@ import javax.swing.AbstractButton;
 import javax.swing.JFormattedTextField;
 import javax.swing.JLabel;
 import javax.swing.JSpinner;
+import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
 import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.Robot;
@@ -123,6 +124,20 @@ class FormWindowTest {
 
         assertThat(chart.yarns()).extracting(Yarn::name).containsExactly("Peat", "Chalk", "Yarn C");
         assertThat(Checker.check(chart).findings()).isEmpty();
+        execute(dialog::dispose);
+    }
+
+    @Test
+    void aYarnOfANewChartNeedsAName() {
+        NewChartDialog dialog = execute(() -> new NewChartDialog(null, Counting.STITCHES));
+        JTextField second = (JTextField) named(dialog, "newChart.yarn2");
+        execute(() -> second.setText("  "));
+        assertThat(execute(() -> ((JLabel) named(dialog, "objection")).getText()))
+                .isEqualTo("A yarn needs a name.");
+        assertThat(execute(() -> named(dialog, "accept").isEnabled())).isFalse();
+
+        execute(() -> second.setText("Driftwood"));
+        assertThat(execute(() -> named(dialog, "accept").isEnabled())).isTrue();
         execute(dialog::dispose);
     }
 

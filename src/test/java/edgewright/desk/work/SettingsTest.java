@@ -5,11 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import edgewright.booklet.choice.Edition;
 import edgewright.booklet.choice.Paper;
 import edgewright.chart.Counting;
+import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -107,6 +112,68 @@ class SettingsTest {
         settings.setDark(true);
 
         assertThat(settings.dark()).isTrue();
+    }
+
+    @Test
+    void aChartThatIsGoneIsForgottenByItsRelativePathToo() {
+        Settings settings = settings();
+        Path relative = Path.of("sample-charts", "..", "gone.border.json");
+        settings.addRecent(relative);
+        settings.removeRecent(relative);
+
+        assertThat(settings().recent()).isEmpty();
+    }
+
+    @Test
+    void whoeverReadsTheSettingsWhileTheyAreWrittenSeesThemWhole() throws IOException {
+        settings().setCounting(Counting.WITH_CHAINS);
+        String before = Files.readString(file());
+        try (BufferedReader reading = Files.newBufferedReader(file())) {
+            settings().setDark(true);
+            assertThat(reading.lines().collect(Collectors.joining("\n", "", "\n")))
+                    .isEqualTo(before);
+        }
+        try (Stream<Path> beside = Files.list(folder)) {
+            assertThat(beside).containsExactly(file());
+        }
+    }
+
+    /** As the XDG Base Directory Specification has it: https://specifications.freedesktop.org/basedir-spec/latest/ */
+    @Test
+    void theSettingsLieInTheFolderForSettingsOfTheUser() {
+        Path home = folder.resolve("home");
+        Path config = folder.resolve("config");
+        String inIt = "edgewright/desk.properties";
+
+        assertThat(Settings.fileOfUser(Map.of("XDG_CONFIG_HOME", config.toString(), "HOME", home.toString())))
+                .isEqualTo(config.resolve(inIt));
+        assertThat(Settings.fileOfUser(Map.of("HOME", home.toString())))
+                .isEqualTo(home.resolve(".config").resolve(inIt));
+        assertThat(Settings.fileOfUser(Map.of("XDG_CONFIG_HOME", "not/absolute", "HOME", home.toString())))
+                .as("a relative path in this variable is invalid and ignored")
+                .isEqualTo(home.resolve(".config").resolve(inIt));
+        assertThat(Settings.fileOfUser(Map.of()))
+                .isEqualTo(Path.of(System.getProperty("user.home"), ".config").resolve(inIt));
+    }
+
+    @Test
+    void noTestReadsOrChangesTheSettingsOfWhoeverRunsIt() throws IOException {
+        try (Stream<Path> tests = Files.walk(Path.of("src", "test", "java"))) {
+            assertThat(tests.filter(path -> path.toString().endsWith(".java"))
+                            .filter(SettingsTest::asksForTheUser)
+                            .map(path -> path.getFileName().toString()))
+                    .containsExactly("SettingsTest.java");
+        }
+    }
+
+    /** Only the desk as it is opened for a user does; a test gives it a folder of its own. */
+    private static boolean asksForTheUser(Path source) {
+        try {
+            String text = Files.readString(source);
+            return text.contains("Settings.ofUser(") || text.contains("Desk.open(");
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private Settings settings() {
