@@ -32,7 +32,7 @@ final class OutputFile {
             throw new BadInput(terminal.says().text("output-chart", arg("file", ScreenText.name(file))));
         }
         this.file = file;
-        this.language = language;
+        this.language = terminal.language();
     }
 
     Path path() {

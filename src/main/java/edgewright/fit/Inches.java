@@ -29,7 +29,7 @@ public final class Inches {
         long rest = quarters % QUARTERS;
         return whole == 0 && rest > 0
                 ? says.text("inches-belowOne", count("quarters", rest))
-                : says.text("inches", arg("whole", language.decimal(whole, 0)), count("quarters", rest));
+                : says.text("inches", arg("whole", language.decimal((double) whole, 0)), count("quarters", rest));
     }
 
     /** The length in quarters of an inch, to the nearest one. */

@@ -129,7 +129,7 @@ class FormWindowTest {
 
     @Test
     void aYarnOfANewChartNeedsAName() {
-        NewChartDialog dialog = execute(() -> new NewChartDialog(null, Counting.STITCHES));
+        NewChartDialog dialog = execute(() -> new NewChartDialog(null, Counting.STITCHES, English.LANGUAGE));
         JTextField second = (JTextField) named(dialog, "newChart.yarn2");
         execute(() -> second.setText("  "));
         assertThat(execute(() -> ((JLabel) named(dialog, "objection")).getText()))
