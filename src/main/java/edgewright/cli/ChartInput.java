@@ -5,9 +5,10 @@ import static edgewright.texts.Arg.count;
 
 import edgewright.chart.Chart;
 import edgewright.file.ChartFiles;
-import edgewright.file.Problem;
-import edgewright.file.ProblemSentences;
 import edgewright.file.ReadResult;
+import edgewright.file.fault.Problem;
+import edgewright.file.fault.ProblemSentences;
+import edgewright.texts.Language;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;

@@ -4,8 +4,8 @@ import static edgewright.texts.Arg.arg;
 import static edgewright.texts.Arg.commas;
 
 import edgewright.file.FileProblemException;
-import edgewright.file.ProblemSentences;
 import edgewright.file.SafeFile;
+import edgewright.file.fault.ProblemSentences;
 import edgewright.texts.Language;
 import java.io.IOException;
 import java.nio.file.Files;

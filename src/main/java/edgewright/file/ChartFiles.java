@@ -1,6 +1,9 @@
 package edgewright.file;
 
 import edgewright.chart.Chart;
+import edgewright.file.codec.ChartReader;
+import edgewright.file.fault.FileFault;
+import edgewright.file.fault.Problem;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
@@ -13,9 +16,6 @@ public final class ChartFiles {
 
     /** The most bytes of a chart file: 16 MiB. */
     public static final int MOST_BYTES = TextFile.MOST_BYTES;
-
-    /** The most problems that are told of one file. */
-    public static final int MOST_PROBLEMS = 100;
 
     private ChartFiles() {}
 
@@ -39,7 +39,7 @@ public final class ChartFiles {
 
     private static boolean beginsAsChart(byte[] bytes) {
         int start = 0;
-        while (start < bytes.length && JsonWalk.isBlank((char) bytes[start])) {
+        while (start < bytes.length && ChartReader.isBlank((char) bytes[start])) {
             start++;
         }
         return start < bytes.length && bytes[start] == '{';

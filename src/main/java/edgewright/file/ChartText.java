@@ -1,16 +1,13 @@
 package edgewright.file;
 
 import edgewright.chart.Chart;
+import edgewright.file.codec.ChartCodec;
+import edgewright.file.codec.ChartReader;
+import edgewright.file.codec.DecodedChart;
 import java.nio.charset.StandardCharsets;
 
 /** A chart as the text of a chart file, version 1. */
 public final class ChartText {
-    /** What the member {@code format} of every chart file says. */
-    public static final String FORMAT = "edgewright-chart";
-
-    /** The version that is written, and the newest that is read. */
-    public static final int VERSION = 1;
-
     private static final ChartCodec CHART = new ChartCodec();
 
     private ChartText() {}
@@ -30,6 +27,9 @@ public final class ChartText {
 
     static ReadResult fromJson(String text, Fingerprint fingerprint) {
         // Some editors put the mark there. RFC 8259, 8.1: parsers may ignore it, nobody may write it.
-        return ChartReader.read(text.startsWith("\ufeff") ? text.substring(1) : text, fingerprint);
+        DecodedChart decoded = ChartReader.read(text.startsWith("\ufeff") ? text.substring(1) : text);
+        return decoded.chart().isPresent()
+                ? new ReadResult.Read(decoded.chart().get(), fingerprint)
+                : new ReadResult.Problems(decoded.problems());
     }
 }

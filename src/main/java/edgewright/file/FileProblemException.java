@@ -1,5 +1,7 @@
 package edgewright.file;
 
+import edgewright.file.fault.Problem;
+import edgewright.file.fault.ProblemSentences;
 import java.io.IOException;
 
 /**

@@ -1,6 +1,7 @@
 package edgewright.file;
 
 import edgewright.chart.Chart;
+import edgewright.file.fault.Problem;
 import java.util.List;
 
 /** What came of reading a chart file: the chart, or why there is none. */

@@ -1,5 +1,7 @@
 package edgewright.file;
 
+import edgewright.file.fault.FileFault;
+import edgewright.file.fault.Problem;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.channels.Channels;

@@ -1,5 +1,8 @@
 package edgewright.file;
 
+import edgewright.file.fault.Fault;
+import edgewright.file.fault.FileFault;
+import edgewright.file.fault.Problem;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;

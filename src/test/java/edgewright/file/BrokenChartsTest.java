@@ -3,6 +3,7 @@ package edgewright.file;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import edgewright.file.BrokenCharts.BrokenChart;
+import edgewright.file.fault.ProblemSentences;
 import edgewright.texts.English;
 import java.io.IOException;
 import java.nio.file.Path;

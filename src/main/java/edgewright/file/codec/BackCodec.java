@@ -1,0 +1,21 @@
+package edgewright.file.codec;
+
+import edgewright.chart.Back;
+import edgewright.chart.Extras;
+import edgewright.chart.HookSize;
+import java.util.Optional;
+
+/** The back layer. */
+final class BackCodec extends RecordCodec<Back> {
+    private final Member<Back, Optional<HookSize>> hook = optional("hook", Measured.HOOK, Optional.empty(), Back::hook);
+
+    @Override
+    Back make(Found found) {
+        return new Back(found.get(hook), found.extras());
+    }
+
+    @Override
+    Extras extras(Back back) {
+        return back.extras();
+    }
+}

@@ -1,0 +1,20 @@
+package edgewright.file.codec;
+
+import edgewright.chart.Ball;
+import edgewright.chart.Extras;
+
+/** What the band of a ball says. */
+final class BallCodec extends RecordCodec<Ball> {
+    private final Member<Ball, Double> metres = required("metres", Values.MEASURE, Ball::metres);
+    private final Member<Ball, Double> grams = required("grams", Values.MEASURE, Ball::grams);
+
+    @Override
+    Ball make(Found found) {
+        return new Ball(found.get(metres), found.get(grams), found.extras());
+    }
+
+    @Override
+    Extras extras(Ball ball) {
+        return ball.extras();
+    }
+}
