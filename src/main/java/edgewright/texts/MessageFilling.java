@@ -9,7 +9,7 @@ import fluent.syntax.AST.Pattern;
 import fluent.syntax.AST.PatternElement;
 import fluent.syntax.AST.SelectExpression;
 import fluent.syntax.AST.Variant;
-import java.util.Optional;
+import java.util.List;
 
 /**
  * A message with values for what it names. Filled in here, over the tree that the library parses: the library's own way takes
@@ -78,11 +78,22 @@ final class MessageFilling {
         if (!(choice.selector() instanceof VariableReference variable)) {
             throw mistake("only a value can be chosen by, not " + choice.selector());
         }
-        return value(variable.name()).cases(messages.language()).stream()
-                .map(choice::matchVariant)
-                .flatMap(Optional::stream)
-                .findFirst()
-                .orElseGet(choice::defaultVariant);
+        List<Variant> variants = choice.variants();
+        // Loops, since a command that says one sentence would pay for each lambda on its way, also for those in the
+        // library.
+        for (String name : value(variable.name()).cases(messages.language())) {
+            for (Variant variant : variants) {
+                if (variant.key().equals(name)) {
+                    return variant;
+                }
+            }
+        }
+        for (Variant variant : variants) {
+            if (variant.isDefault()) {
+                return variant;
+            }
+        }
+        throw mistake("no variant for other cases");
     }
 
     private Arg value(String name) {

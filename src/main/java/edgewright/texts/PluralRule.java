@@ -85,7 +85,21 @@ final class PluralRule {
     /** A category, and the ways in which an amount belongs to it; all relations of one way must hold. */
     private record Category(String name, List<List<Relation>> ways) {
         boolean holds(long n) {
-            return ways.stream().anyMatch(way -> way.stream().allMatch(relation -> relation.holds(n)));
+            for (List<Relation> way : ways) {
+                if (allHold(way, n)) {
+                    return true;
+                }
+            }
+            return false;
+        }
+
+        private static boolean allHold(List<Relation> way, long n) {
+            for (Relation relation : way) {
+                if (!relation.holds(n)) {
+                    return false;
+                }
+            }
+            return true;
         }
     }
 
@@ -94,7 +108,12 @@ final class PluralRule {
         boolean holds(long n) {
             long operand = ofAmount ? n : 0;
             long value = modulus == 0 ? operand : operand % modulus;
-            return within == ranges.stream().anyMatch(range -> range.from() <= value && value <= range.to());
+            for (Range range : ranges) {
+                if (range.from() <= value && value <= range.to()) {
+                    return within;
+                }
+            }
+            return !within;
         }
     }
 
