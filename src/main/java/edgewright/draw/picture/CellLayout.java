@@ -55,7 +55,7 @@ public abstract class CellLayout {
     private final Placement placement;
     private final PaperBox box;
     private final CellRange shown;
-    private final List<List<Window>> runs = new ArrayList<>();
+    private final List<List<Run>> runs = new ArrayList<>();
 
     CellLayout(Part part, Placement placement) {
         this.part = part;
@@ -66,10 +66,10 @@ public abstract class CellLayout {
                 .toList());
         this.shown = placement.shown().orElseGet(() -> new CellRange(0, 0, columns(), rows()));
         for (int round = 0; round <= part.rounds(); round++) {
-            runs.add(runsOf(round).stream()
-                    .map(this::drawn)
-                    .sorted(Comparator.comparingInt(Window::firstRow).thenComparingInt(Window::firstColumn))
-                    .toList());
+            List<Run> found = runsOf(round);
+            found.sort(Comparator.comparingInt((Run run) -> drawn(run).firstRow())
+                    .thenComparingInt(run -> drawn(run).firstColumn()));
+            runs.add(found);
         }
     }
 
@@ -163,16 +163,8 @@ public abstract class CellLayout {
         if (sections.isEmpty()) {
             return Optional.empty();
         }
-        Place place = grid().shape().placeOf(stitch.place(), grid().repeats().get(side));
-        int occurrence = place.section() == Section.REPEAT ? occurrence(stitch.place()) : 1;
-        return sections.contains(place.section())
-                ? Optional.of(new DrawnCell.OfStitch(cell, side, place, occurrence))
-                : Optional.empty();
-    }
-
-    private int occurrence(SidePlace stitch) {
-        int from = grid().shape().length(Section.FROM_CORNER, stitch.round());
-        return (stitch.stitch() - from - 1) / grid().shape().w() + 1;
+        DrawnCell.OfStitch drawn = stitch(cell, side, stitch.place());
+        return sections.contains(drawn.place().section()) ? Optional.of(drawn) : Optional.empty();
     }
 
     /** The stitch that is drawn in a cell; empty for corner chains and for cells that show nothing of the border. */
@@ -235,7 +227,7 @@ public abstract class CellLayout {
                 .within(Window.of(shown));
         return IntStream.rangeClosed(1, rounds())
                 .filter(round -> runs.get(round).stream()
-                        .anyMatch(run -> !window.within(run).isEmpty()))
+                        .anyMatch(run -> !window.within(drawn(run)).isEmpty()))
                 .boxed()
                 .toList();
     }
@@ -252,17 +244,35 @@ public abstract class CellLayout {
                         rows(area.bottomMm(), true) + reach)
                 .within(Window.of(shown));
         List<DrawnCell> cells = new ArrayList<>();
-        for (List<Window> round : runs) {
-            for (Window run : round) {
-                Window part = near.within(run);
+        for (List<Run> round : runs) {
+            for (Run run : round) {
+                Window part = near.within(drawn(run));
                 for (int row = part.firstRow(); row < part.endRow(); row++) {
                     for (int column = part.firstColumn(); column < part.endColumn(); column++) {
-                        contentOf(cellAtColumn(column, row)).ifPresent(cells::add);
+                        cells.add(inRun(run, cellAtColumn(column, row)));
                     }
                 }
             }
         }
         return cells;
+    }
+
+    private DrawnCell inRun(Run run, GridCell cell) {
+        if (run.firstStitch() == 0) {
+            return new DrawnCell.OfCorner(cell, run.side(), run.round());
+        }
+        int on = Math.abs(cell.x() - run.first().x())
+                + Math.abs(cell.y() - run.first().y());
+        return stitch(cell, run.side(), new SidePlace(run.round(), run.firstStitch() + on));
+    }
+
+    private DrawnCell.OfStitch stitch(GridCell cell, Side side, SidePlace stitch) {
+        Place place = grid().shape().placeOf(stitch, grid().repeats().get(side));
+        int from = grid().shape().length(Section.FROM_CORNER, stitch.round());
+        int occurrence = place.section() == Section.REPEAT
+                ? (stitch.stitch() - from - 1) / grid().shape().w() + 1
+                : 1;
+        return new DrawnCell.OfStitch(cell, side, place, occurrence);
     }
 
     /** How many columns end or, if begun ones count, begin left of a point of the paper. */
@@ -298,8 +308,12 @@ public abstract class CellLayout {
         }
     }
 
-    /** A row or a column of cells that are drawn next to each other in a round, from its first cell to its last. */
-    private record Run(GridCell first, GridCell last) {}
+    /**
+     * Stitches of a side that are drawn next to each other in a round, in working order, or the corner at its end.
+     *
+     * @param firstStitch which stitch of the side stands in the first cell; 0 for a corner
+     */
+    private record Run(int round, Side side, int firstStitch, GridCell first, GridCell last) {}
 
     /** What is drawn of a round: each corner, and of each side as much as is drawn of it. */
     private List<Run> runsOf(int round) {
@@ -307,7 +321,7 @@ public abstract class CellLayout {
         for (Side side : Side.values()) {
             if (part.corners().contains(side)) {
                 GridCell corner = grid().cornerCell(side, round);
-                found.add(new Run(corner, corner));
+                found.add(new Run(round, side, 0, corner, corner));
             }
             Set<Section> sections = part.sections().get(side);
             int stitch = 1;
@@ -324,6 +338,9 @@ public abstract class CellLayout {
             }
             if (last > 0) {
                 found.add(new Run(
+                        round,
+                        side,
+                        first,
                         grid().cellOf(side, new SidePlace(round, first)),
                         grid().cellOf(side, new SidePlace(round, last))));
             }

@@ -85,7 +85,7 @@ final class PictureMarks {
     }
 
     private void addIfTouching(Area area, DrawnCell cell, Mark mark, List<Mark> marks) {
-        if (area.holds(layout.areaOf(cell.cell())) || area.touches(mark.bounds())) {
+        if (area.holds(layout.area()) || area.holds(layout.areaOf(cell.cell())) || area.touches(mark.bounds())) {
             marks.add(mark);
         }
     }

@@ -11,6 +11,7 @@ import edgewright.draw.paint.PenPath;
 import edgewright.draw.paint.Shape;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * What each stitch looks like in the layer of what to do, in the frame of its cell.
@@ -23,6 +24,21 @@ final class StitchShapes {
     private static final double FINE = 0.045;
     private static final double MEDIUM = 0.065;
     private static final double CASING = 0.09;
+
+    /** Where the stem of a long stitch ends: on the upper edge of the stitch two rounds below. */
+    private static final double FOOT = -1.55;
+
+    private static final PenPath BACK_LOOP = arc(0.2, -0.3, 0.15);
+    private static final PenPath PLAIN = cross(0.2);
+    private static final PenPath CHAIN = PenPath.oval(0, 0, 0.28, 0.16);
+    private static final PenPath LONG = new PenPath.Builder()
+            .moveTo(0, 0.2)
+            .lineTo(0, FOOT)
+            .moveTo(-0.22, 0.2)
+            .lineTo(0.22, 0.2)
+            .moveTo(-0.17, -0.6)
+            .lineTo(0.17, -0.38)
+            .build();
 
     private final Frame frame;
     private final double cellMm;
@@ -45,11 +61,27 @@ final class StitchShapes {
         Colour ink = inking.on(ground);
         return switch (stitch) {
             case BACK_LOOP ->
-                apart(line(arc(0.2, -0.3, 0.15), inking == ColourMode.COLOUR ? FINE : MEDIUM, inking.softly(ground)));
-            case PLAIN -> apart(line(cross(0.2), MEDIUM, ink));
-            case CHAIN -> apart(line(PenPath.oval(0, 0, 0.28, 0.16).through(frame), MEDIUM, ink));
+                apart(line(
+                        BACK_LOOP.through(frame), inking == ColourMode.COLOUR ? FINE : MEDIUM, inking.softly(ground)));
+            case PLAIN -> apart(line(PLAIN.through(frame), MEDIUM, ink));
+            case CHAIN -> apart(line(CHAIN.through(frame), MEDIUM, ink));
             case LONG -> below == 2 ? longStitch(yarn) : cutOff(yarn, below);
         };
+    }
+
+    /** The lines of a stitch's sign in a cell one unit wide; see {@link #foot} for what is filled. */
+    static PenPath lines(Stitch stitch) {
+        return switch (stitch) {
+            case BACK_LOOP -> BACK_LOOP;
+            case PLAIN -> PLAIN;
+            case CHAIN -> CHAIN;
+            case LONG -> LONG;
+        };
+    }
+
+    /** How far out of its cell a stitch has the ball that says where it lands; empty for a stitch without one. */
+    static OptionalDouble foot(Stitch stitch) {
+        return stitch == Stitch.LONG ? OptionalDouble.of(FOOT) : OptionalDouble.empty();
     }
 
     /**
@@ -92,21 +124,13 @@ final class StitchShapes {
      * with an outline for where it lies on that yarn.
      */
     private List<Shape> longStitch(Colour yarn) {
-        PenPath stem = new PenPath.Builder()
-                .moveTo(0, 0.2)
-                .lineTo(0, -1.55)
-                .moveTo(-0.22, 0.2)
-                .lineTo(0.22, 0.2)
-                .moveTo(-0.17, -0.6)
-                .lineTo(0.17, -0.38)
-                .build()
-                .through(frame);
+        PenPath stem = LONG.through(frame);
         Colour outline = outline(yarn);
         return List.of(
                 line(stem, 0.165, outline),
-                new Shape.Fill(PenPath.circle(0, -1.55, 0.13).through(frame), outline),
+                new Shape.Fill(PenPath.circle(0, FOOT, 0.13).through(frame), outline),
                 line(stem, 0.085, yarn),
-                new Shape.Fill(PenPath.circle(0, -1.55, 0.09).through(frame), yarn));
+                new Shape.Fill(PenPath.circle(0, FOOT, 0.09).through(frame), yarn));
     }
 
     /** A long stitch as far as the edge of what is drawn: without its foot, and without its slash if that is beyond. */
@@ -136,22 +160,20 @@ final class StitchShapes {
         return List.of(new Shape.Line(line.path(), width, Palette.BLACK.paper()), line);
     }
 
-    private PenPath arc(double half, double foot, double rise) {
+    private static PenPath arc(double half, double foot, double rise) {
         return new PenPath.Builder()
                 .moveTo(-half, foot)
                 .curveTo(-half * 0.6, foot + rise * 1.33, half * 0.6, foot + rise * 1.33, half, foot)
-                .build()
-                .through(frame);
+                .build();
     }
 
-    private PenPath cross(double arm) {
+    private static PenPath cross(double arm) {
         return new PenPath.Builder()
                 .moveTo(-arm, 0)
                 .lineTo(arm, 0)
                 .moveTo(0, -arm)
                 .lineTo(0, arm)
-                .build()
-                .through(frame);
+                .build();
     }
 
     private Shape.Line line(PenPath path, double width, Colour colour) {
