@@ -57,6 +57,11 @@ public final class Preview implements AutoCloseable {
         return renderer.renderImageWithDPI(number - 1, scale * POINTS_PER_INCH, ImageType.RGB);
     }
 
+    /** Whether it was put away; there are no pages then. */
+    public boolean isClosed() {
+        return document.getDocument().isClosed();
+    }
+
     @Override
     public synchronized void close() throws IOException {
         document.close();

@@ -21,9 +21,10 @@ import edgewright.desk.panes.WordsPane;
 import edgewright.desk.panes.YarnsPane;
 import edgewright.desk.parts.DeskActions;
 import edgewright.desk.parts.DeskIcon;
-import edgewright.desk.parts.Html;
+import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.KeptSplit;
 import edgewright.desk.parts.Look;
+import edgewright.desk.parts.ShortText;
 import edgewright.desk.piece.PieceWindow;
 import edgewright.desk.work.ChartCommands;
 import edgewright.desk.work.ChartView;
@@ -40,6 +41,7 @@ import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import javax.swing.BorderFactory;
 import javax.swing.JFrame;
 import javax.swing.JOptionPane;
 import javax.swing.JPanel;
@@ -58,6 +60,9 @@ public final class DeskFrame extends JFrame {
     private static final int SIDE_PX = 326;
     private static final int WORDS_PX = 196;
     private static final int YARNS_PX = 286;
+    private static final int MOST_OF_TITLE = 80;
+    private static final int MOST_OF_FILE = 60;
+    private static final int MOST_OF_EDIT = 40;
 
     private final transient Workbench bench;
     private final transient Settings settings;
@@ -109,6 +114,14 @@ public final class DeskFrame extends JFrame {
                 yarn -> ChartCommands.changeYarn(bench, rounds.chosen(), yarn)));
         setContentPane(layOut());
         follow();
+        listen();
+        addWindowListener(new Doors());
+        setSize(Look.onScreen(this, WIDTH_PX, HEIGHT_PX));
+        setMinimumSize(new Dimension(900, 620));
+        setLocationRelativeTo(null);
+    }
+
+    private void listen() {
         bench.listen(change -> {
             follow();
             if (change.kind() == WorkbenchChange.Kind.OPENED) {
@@ -120,10 +133,6 @@ public final class DeskFrame extends JFrame {
         jobs.listen(actions::refresh);
         rounds.rounds().getSelectionModel().addListSelectionListener(event -> actions.refresh());
         actions.afterRefresh(this::nameUndo);
-        addWindowListener(new Doors());
-        setSize(Look.onScreen(this, WIDTH_PX, HEIGHT_PX));
-        setMinimumSize(new Dimension(900, 620));
-        setLocationRelativeTo(null);
     }
 
     public Workbench bench() {
@@ -151,12 +160,12 @@ public final class DeskFrame extends JFrame {
     private JPanel layOut() {
         JScrollPane table = new JScrollPane(canvas);
         table.setName("table");
-        table.setBorder(null);
-        table.getViewport().setBackground(Look.colour("canvas"));
+        table.setBorder(BorderFactory.createEmptyBorder());
+        Look.ground(table.getViewport(), "canvas");
         JPanel chart = new JPanel(new MigLayout("insets 0, gap 0, fill", "[grow, fill]", "[][grow, fill]"));
         chart.add(new ToolTray(bench, view, actions), "wrap");
         chart.add(table);
-        WordsPane words = new WordsPane(bench, view);
+        WordsPane words = new WordsPane(bench, view, status::tell);
         JSplitPane middle =
                 new KeptSplit("wordsSplit", JSplitPane.VERTICAL_SPLIT, chart, words, KeptSplit.Keeps.SECOND, WORDS_PX);
         JSplitPane side = new KeptSplit(
@@ -278,7 +287,7 @@ public final class DeskFrame extends JFrame {
                 "about",
                 () -> JOptionPane.showMessageDialog(
                         this,
-                        Html.wrapped(DeskTexts.of("about.text"), 360),
+                        Forms.message(DeskTexts.of("about.text")),
                         DeskTexts.of("about.title"),
                         JOptionPane.PLAIN_MESSAGE));
     }
@@ -343,19 +352,19 @@ public final class DeskFrame extends JFrame {
         String file = bench.file().map(path -> path.getFileName().toString()).orElse(DeskTexts.of("title.noFile"));
         setTitle(DeskTexts.of(
                 bench.hasUnsavedWork() ? "title.changed" : "title",
-                bench.chart().title(),
-                file));
+                ShortText.of(bench.chart().title(), MOST_OF_TITLE),
+                ShortText.of(file, MOST_OF_FILE)));
         getRootPane().putClientProperty("Window.documentModified", bench.hasUnsavedWork());
     }
 
     private void nameUndo() {
         actions.get("undo")
                 .name(bench.undoName()
-                        .map(name -> DeskTexts.of("action.undo.of", name))
+                        .map(name -> DeskTexts.of("action.undo.of", ShortText.of(name, MOST_OF_EDIT)))
                         .orElse(DeskTexts.of("action.undo")));
         actions.get("redo")
                 .name(bench.redoName()
-                        .map(name -> DeskTexts.of("action.redo.of", name))
+                        .map(name -> DeskTexts.of("action.redo.of", ShortText.of(name, MOST_OF_EDIT)))
                         .orElse(DeskTexts.of("action.redo")));
     }
 

@@ -17,6 +17,7 @@ import java.awt.Dimension;
 import java.awt.Window;
 import java.util.Comparator;
 import javax.swing.Action;
+import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JLabel;
@@ -68,7 +69,7 @@ final class HelpWindow extends JDialog {
             column.prose(DeskTexts.of("help.drawing." + i));
         }
         ColumnScroll scroll = new ColumnScroll("helpDrawing");
-        scroll.setBorder(null);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
         scroll.show(column);
         return scroll;
     }
@@ -95,7 +96,7 @@ final class HelpWindow extends JDialog {
         list.setSelectedIndex(0);
         JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, new JScrollPane(list), page);
         split.setDividerLocation(230);
-        split.setBorder(null);
+        split.setBorder(BorderFactory.createEmptyBorder());
         return split;
     }
 
@@ -116,7 +117,7 @@ final class HelpWindow extends JDialog {
         }
         column.add(everywhere);
         ColumnScroll scroll = new ColumnScroll("helpKeys");
-        scroll.setBorder(null);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
         scroll.show(column);
         return scroll;
     }

@@ -7,6 +7,7 @@ import edgewright.desk.panes.ToolTray;
 import edgewright.desk.parts.DeskActions;
 import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.MenuLine;
+import edgewright.desk.parts.ShortText;
 import edgewright.desk.parts.YarnCard;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.DeskTexts;
@@ -25,6 +26,9 @@ import javax.swing.event.MenuListener;
 
 /** The menu bar: everything that can be done, and the key for it. */
 final class Menus {
+    /** So many letters of a name stand in a menu. */
+    private static final int MOST_OF_NAME = 48;
+
     private final DeskActions actions;
     private final JMenuBar bar = new JMenuBar();
 
@@ -146,7 +150,10 @@ final class Menus {
             List<Path> recent = settings.recent();
             for (int i = 0; i < recent.size(); i++) {
                 Path path = recent.get(i);
-                JMenuItem item = new JMenuItem(DeskTexts.of("menu.recent.item", i + 1, path.getFileName()));
+                JMenuItem item = new JMenuItem(DeskTexts.of(
+                        "menu.recent.item",
+                        i + 1,
+                        ShortText.of(path.getFileName().toString(), MOST_OF_NAME)));
                 item.setName("recent" + (i + 1));
                 item.setMnemonic('1' + i);
                 item.setToolTipText(path.toString());
@@ -167,7 +174,8 @@ final class Menus {
             menu.removeAll();
             for (Yarn yarn : bench.chart().yarns()) {
                 JMenuItem item = new JMenuItem(
-                        DeskTexts.of("yarn.short", yarn.id(), yarn.name()), new YarnCard(yarn.colour(), 14));
+                        DeskTexts.of("yarn.short", yarn.id(), ShortText.of(yarn.name(), MOST_OF_NAME)),
+                        new YarnCard(yarn.colour(), 14));
                 item.setName("yarnOfRounds." + yarn.id());
                 item.addActionListener(event -> change.accept(yarn));
                 menu.add(item);

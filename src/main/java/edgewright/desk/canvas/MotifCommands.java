@@ -5,14 +5,9 @@ import edgewright.chart.GridContent.SideStitch;
 import edgewright.chart.Motif;
 import edgewright.chart.Stitch;
 import edgewright.desk.parts.DeskActions;
+import edgewright.desk.parts.TextClipboard;
 import edgewright.desk.work.DeskTexts;
 import edgewright.desk.work.Workbench;
-import java.awt.Toolkit;
-import java.awt.datatransfer.Clipboard;
-import java.awt.datatransfer.DataFlavor;
-import java.awt.datatransfer.StringSelection;
-import java.awt.datatransfer.UnsupportedFlavorException;
-import java.io.IOException;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
@@ -26,11 +21,17 @@ public final class MotifCommands {
     private final CanvasMarking marking;
     private final Workbench bench;
     private final Consumer<String> news;
+    private final TextClipboard clipboard;
 
     /**
      * @param news is told what has happened
      */
     public MotifCommands(ChartCanvas canvas, Consumer<String> news) {
+        this(canvas, news, TextClipboard.ofMachine());
+    }
+
+    MotifCommands(ChartCanvas canvas, Consumer<String> news, TextClipboard clipboard) {
+        this.clipboard = clipboard;
         this.canvas = canvas;
         this.marking = canvas.marking();
         this.bench = canvas.bench();
@@ -51,20 +52,37 @@ public final class MotifCommands {
     }
 
     private void copy() {
-        marking.motif().ifPresent(motif -> {
-            clipboard().setContents(new StringSelection(motif.text()), null);
-            news.accept(DeskTexts.of("motif.copied", motif.rounds().size(), motif.columns()));
-        });
+        marking.motif().ifPresent(this::isCopied);
     }
 
+    /** Takes out only what the clipboard has. */
     private void cut() {
-        copy();
-        bench.work(marking.places(), Stitch.BACK_LOOP);
+        if (marking.motif().filter(this::isCopied).isPresent()) {
+            bench.work(marking.places(), Stitch.BACK_LOOP);
+        }
+    }
+
+    /** Copies and says so; false, and says why, if another program holds the clipboard. */
+    private boolean isCopied(Motif motif) {
+        try {
+            clipboard.copy(motif.text());
+            news.accept(DeskTexts.of("motif.copied", motif.rounds().size(), motif.columns()));
+            return true;
+        } catch (TextClipboard.BusyException e) {
+            news.accept(DeskTexts.of("clipboard.busy"));
+            return false;
+        }
     }
 
     /** Works what is on the clipboard from the cursor on: outwards, and in working order. */
     private void paste(UnaryOperator<Motif> turned) {
-        Optional<Motif> found = onClipboard().flatMap(Motif::parse);
+        Optional<Motif> found;
+        try {
+            found = clipboard.text().flatMap(Motif::parse);
+        } catch (TextClipboard.BusyException e) {
+            news.accept(DeskTexts.of("clipboard.busy"));
+            return;
+        }
         Optional<SideStitch> at = marking.stitchIn(canvas.standing());
         if (found.isEmpty() || at.isEmpty()) {
             news.accept(DeskTexts.of("motif.none"));
@@ -77,18 +95,5 @@ public final class MotifCommands {
                 chart -> Edits.setStitches(
                         chart, motif.placed(chart, canvas.cells().repeats(), first.place())));
         marking.show(first.side(), first.place(), motif);
-    }
-
-    private static Clipboard clipboard() {
-        return Toolkit.getDefaultToolkit().getSystemClipboard();
-    }
-
-    private static Optional<String> onClipboard() {
-        try {
-            return Optional.of((String) clipboard().getData(DataFlavor.stringFlavor));
-        } catch (UnsupportedFlavorException | IOException | IllegalStateException e) {
-            // It holds no text, or another program holds the clipboard just now.
-            return Optional.empty();
-        }
     }
 }

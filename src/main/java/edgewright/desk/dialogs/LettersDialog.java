@@ -5,6 +5,7 @@ import edgewright.chart.Round;
 import edgewright.chart.Section;
 import edgewright.chart.Stitches;
 import edgewright.desk.parts.FormDialog;
+import edgewright.desk.parts.ShortText;
 import edgewright.desk.work.ChartCommands;
 import edgewright.desk.work.DeskTexts;
 import java.awt.Font;
@@ -19,6 +20,9 @@ import javax.swing.JTextField;
  * stitch by stitch.
  */
 public final class LettersDialog extends FormDialog {
+    /** So many letters of a name stand in the title. */
+    private static final int MOST_OF_NAME = 48;
+
     private final Chart chart;
     private final int number;
     private final Map<Section, JTextField> fields = new EnumMap<>(Section.class);
@@ -27,7 +31,8 @@ public final class LettersDialog extends FormDialog {
         super(owner, "letters");
         this.chart = chart;
         this.number = number;
-        setTitle(DeskTexts.of("letters.titleOf", number, chart.yarnOf(number).name()));
+        setTitle(DeskTexts.of(
+                "letters.titleOf", number, ShortText.of(chart.yarnOf(number).name(), MOST_OF_NAME)));
         for (Section section : Section.values()) {
             JTextField field =
                     new JTextField(chart.round(number).section(section).letters(), 34);

@@ -22,6 +22,7 @@ import java.awt.event.WindowEvent;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JComponent;
@@ -81,7 +82,7 @@ public final class GuideWindow extends JDialog {
         next.setName("guideNext");
         previous.addActionListener(event -> step(-1));
         next.addActionListener(event -> step(1));
-        words.setBorder(null);
+        words.setBorder(BorderFactory.createEmptyBorder());
         JPanel content = new JPanel(
                 new MigLayout("insets 16 20 16 20, gap 8 10, fill, wrap 1", "[grow, fill]", "[][grow, fill][][][]"));
         JPanel head = row("[grow, fill][][]");

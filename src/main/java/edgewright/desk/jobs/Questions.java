@@ -1,12 +1,10 @@
 package edgewright.desk.jobs;
 
 import edgewright.desk.parts.Forms;
-import edgewright.desk.parts.Html;
+import edgewright.desk.parts.TextClipboard;
 import edgewright.desk.work.DeskTexts;
 import edgewright.file.ChartFiles;
 import java.awt.Component;
-import java.awt.Toolkit;
-import java.awt.datatransfer.StringSelection;
 import java.io.File;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -72,7 +70,8 @@ public final class Questions {
 
     /** Tells that a mistake in the program was met, and lets what a developer needs be copied. */
     public void tellOfMistake(Throwable problem) {
-        if (ask("mistake", DeskTexts.of("ask.mistake"), JOptionPane.ERROR_MESSAGE, "ask.ok", "ask.mistake.copy") == 1) {
+        String said = DeskTexts.of("ask.mistake");
+        while (ask("mistake", said, JOptionPane.ERROR_MESSAGE, "ask.ok", "ask.mistake.copy") == 1) {
             StringBuilder details = new StringBuilder();
             for (Throwable cause = problem; cause != null; cause = cause.getCause()) {
                 details.append(cause).append('\n');
@@ -80,7 +79,12 @@ public final class Questions {
                     details.append("  ").append(step).append('\n');
                 }
             }
-            Toolkit.getDefaultToolkit().getSystemClipboard().setContents(new StringSelection(details.toString()), null);
+            try {
+                TextClipboard.ofMachine().copy(details.toString());
+                return;
+            } catch (TextClipboard.BusyException e) {
+                said = DeskTexts.of("clipboard.busy");
+            }
         }
     }
 
@@ -95,7 +99,7 @@ public final class Questions {
     }
 
     /** Begins the next search for a file beside this one. */
-    void lookBeside(Path file) {
+    public void lookBeside(Path file) {
         folder = Optional.ofNullable(file.toAbsolutePath().getParent());
     }
 
@@ -157,7 +161,7 @@ public final class Questions {
 
     /** Asks a question with these answers; the first is the proposed one. The answer is its index, or -1. */
     private int ask(String name, String question, int kind, String... answers) {
-        JOptionPane pane = new JOptionPane(Html.wrapped(question, 360), kind);
+        JOptionPane pane = new JOptionPane(Forms.message(question), kind);
         JButton[] buttons = new JButton[answers.length];
         for (int i = 0; i < answers.length; i++) {
             JButton button = Forms.caption(new JButton(), answers[i]);

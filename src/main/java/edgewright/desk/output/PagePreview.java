@@ -2,7 +2,7 @@ package edgewright.desk.output;
 
 import edgewright.booklet.Preview;
 import edgewright.booklet.choice.BookletOptions;
-import edgewright.chart.Chart;
+import edgewright.booklet.choice.Progress;
 import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.Look;
 import edgewright.desk.work.DeskTexts;
@@ -13,7 +13,6 @@ import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.Optional;
-import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
 import java.util.function.Supplier;
 import javax.swing.JButton;
@@ -36,7 +35,19 @@ final class PagePreview extends JPanel {
     /** How often it looks whether something else has been chosen. */
     private static final int LOOK_MS = 300;
 
-    private final transient Chart chart;
+    /** What is said while no page is shown. */
+    private enum State {
+        MAKING,
+        CANCELLED,
+        FAILED
+    }
+
+    /** Makes the pages of a choice; empty if it was asked to stop. Beside the event thread. */
+    interface Pages {
+        Optional<Preview> make(BookletOptions options, Progress progress) throws IOException;
+    }
+
+    private final transient Pages maker;
     private final transient Supplier<BookletOptions> choice;
     private final Timer looking = new Timer(LOOK_MS, event -> look());
     private final Paper paper = new Paper();
@@ -48,11 +59,12 @@ final class PagePreview extends JPanel {
     private transient Optional<BookletOptions> shown = Optional.empty();
     private transient Optional<Preview> pages = Optional.empty();
     private transient Optional<Setting> setting = Optional.empty();
+    private transient State state = State.MAKING;
     private int page = 1;
 
-    PagePreview(Chart chart, Supplier<BookletOptions> choice) {
+    PagePreview(Pages maker, Supplier<BookletOptions> choice) {
         super(new MigLayout("insets 0, gap 8 8, wrap 1, fill", "[grow, fill]", "[grow, fill][][]"));
-        this.chart = chart;
+        this.maker = maker;
         this.choice = choice;
         setOpaque(false);
         back.setName("preview.back");
@@ -60,7 +72,7 @@ final class PagePreview extends JPanel {
         on.setName("preview.on");
         on.addActionListener(event -> turn(1));
         stop.setName("preview.stop");
-        stop.addActionListener(event -> setting.ifPresent(job -> job.cancel(false)));
+        stop.addActionListener(event -> setting.ifPresent(Setting::askToStop));
         where.setName("preview.where");
         where.setHorizontalAlignment(SwingConstants.CENTER);
         progress.setName("preview.progress");
@@ -83,7 +95,7 @@ final class PagePreview extends JPanel {
     @Override
     public void removeNotify() {
         looking.stop();
-        setting.ifPresent(job -> job.cancel(false));
+        setting.ifPresent(Setting::askToStop);
         drop();
         super.removeNotify();
     }
@@ -92,9 +104,10 @@ final class PagePreview extends JPanel {
         BookletOptions chosen = choice.get().withDraft(false);
         if (shown.isEmpty() || !shown.get().equals(chosen)) {
             shown = Optional.of(chosen);
-            setting.ifPresent(job -> job.cancel(false));
+            setting.ifPresent(Setting::askToStop);
             Setting job = new Setting(chosen, page);
             setting = Optional.of(job);
+            state = State.MAKING;
             job.execute();
             follow();
         }
@@ -112,18 +125,42 @@ final class PagePreview extends JPanel {
         on.setEnabled(page < all);
         stop.setEnabled(setting.isPresent());
         progress.setIndeterminate(setting.isPresent() && progress.getValue() == 0);
-        where.setText(all == 0 ? DeskTexts.of("preview.setting") : DeskTexts.of("preview.page", page, all));
+        where.setText(all == 0 ? DeskTexts.of("preview.none." + state) : DeskTexts.of("preview.page", page, all));
     }
 
     private void drop() {
-        pages.ifPresent(preview -> {
-            try {
-                preview.close();
-            } catch (IOException ignored) {
-                // It was only in memory.
-            }
-        });
+        pages.ifPresent(PagePreview::putAway);
         pages = Optional.empty();
+    }
+
+    private static void putAway(Preview preview) {
+        try {
+            preview.close();
+        } catch (IOException ignored) {
+            // It was only in memory.
+        }
+    }
+
+    /** Shows pages that have just been made, or says why there are none. */
+    private void take(Optional<Made> made, State otherwise) {
+        state = otherwise;
+        if (made.isEmpty()) {
+            if (otherwise == State.FAILED) {
+                // What is chosen now does not look like what was shown.
+                paper.lay(null);
+                drop();
+            }
+            return;
+        }
+        Made set = made.get();
+        drop();
+        pages = Optional.of(set.preview());
+        page = Math.max(1, Math.min(page, set.preview().pages()));
+        paper.lay(set.image());
+        if (page != set.page()) {
+            // Somebody has turned on while the pages were made.
+            new Turning(set.preview(), page).execute();
+        }
     }
 
     private static BufferedImage draw(Preview preview, int page, double scale) throws IOException {
@@ -144,54 +181,70 @@ final class PagePreview extends JPanel {
         private final BookletOptions options;
         private final int wanted;
         private final double scale = scale();
+        private volatile boolean stopped;
 
         Setting(BookletOptions options, int wanted) {
             this.options = options;
             this.wanted = wanted;
             progress.setValue(0);
             addPropertyChangeListener(event -> {
-                if (event.getPropertyName().equals("progress") && !isCancelled()) {
+                if (event.getPropertyName().equals("progress") && !stopped) {
                     progress.setIndeterminate(false);
                     progress.setValue((Integer) event.getNewValue());
                 }
             });
         }
 
+        /** Asks; the pages are put away by themselves if they are there before it can stop. */
+        void askToStop() {
+            stopped = true;
+        }
+
         @Override
         protected Optional<Made> doInBackground() throws IOException {
-            Optional<Preview> made = Preview.of(chart, options, (done, all) -> {
+            Optional<Preview> made = maker.make(options, (done, all) -> {
                 setProgress(100 * done / Math.max(1, all));
-                return !isCancelled();
+                return !stopped;
             });
             if (made.isEmpty()) {
                 return Optional.empty();
             }
-            int page = Math.min(wanted, made.get().pages());
-            return Optional.of(new Made(made.get(), page, draw(made.get(), page, scale)));
+            Preview preview = made.get();
+            boolean drawn = false;
+            try {
+                int first = Math.min(wanted, preview.pages());
+                Made shown = new Made(preview, first, draw(preview, first, scale));
+                drawn = true;
+                return Optional.of(shown);
+            } finally {
+                if (!drawn) {
+                    putAway(preview);
+                }
+            }
         }
 
         @Override
         protected void done() {
-            if (setting.isPresent() && setting.get() == this) {
-                setting = Optional.empty();
-                progress.setValue(0);
-            }
+            Optional<Made> made = Optional.empty();
+            State otherwise = stopped ? State.CANCELLED : State.FAILED;
             try {
-                get().ifPresent(set -> {
-                    drop();
-                    pages = Optional.of(set.preview());
-                    page = set.page();
-                    paper.lay(set.image());
-                });
+                made = get();
             } catch (InterruptedException e) {
                 Thread.currentThread().interrupt();
-            } catch (CancellationException stopped) {
-                // What was shown before stays.
             } catch (ExecutionException e) {
-                paper.lay(null);
-                drop();
+                // The pages cannot be made, which is said in their place.
             }
-            follow();
+            boolean isLatest = setting.isPresent() && setting.get() == this;
+            if (stopped || !isLatest) {
+                made.map(Made::preview).ifPresent(PagePreview::putAway);
+                made = Optional.empty();
+            }
+            if (isLatest) {
+                setting = Optional.empty();
+                progress.setValue(0);
+                take(made, otherwise);
+                follow();
+            }
         }
     }
 

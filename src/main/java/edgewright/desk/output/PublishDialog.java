@@ -1,5 +1,6 @@
 package edgewright.desk.output;
 
+import edgewright.booklet.Preview;
 import edgewright.booklet.choice.BookletOptions;
 import edgewright.booklet.choice.ChartPaper;
 import edgewright.booklet.choice.Edition;
@@ -89,7 +90,7 @@ public final class PublishDialog extends FormDialog {
             form().add(draft, "span, gaptop 6");
             explain(DeskTexts.of("publish.unworkable", errors));
         }
-        beside(new PagePreview(chart, this::options));
+        beside(new PagePreview((options, progress) -> Preview.of(chart, options, progress), this::options));
     }
 
     private void fitFields() {

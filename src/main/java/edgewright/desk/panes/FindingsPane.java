@@ -20,6 +20,7 @@ import java.awt.event.MouseEvent;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.AbstractListModel;
+import javax.swing.BorderFactory;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
@@ -74,7 +75,7 @@ public final class FindingsPane extends JPanel {
         JScrollPane scroll = new JScrollPane(list);
         JSplitPane split = new JSplitPane(JSplitPane.VERTICAL_SPLIT, scroll, page);
         split.setName("findingsSplit");
-        split.setBorder(null);
+        split.setBorder(BorderFactory.createEmptyBorder());
         split.setResizeWeight(0.35);
         split.setDividerLocation(236);
         add(Look.heading(DeskTexts.of("findings.heading")), "wrap");

@@ -78,15 +78,15 @@ public final class RoundsPane extends JPanel {
     }
 
     private JPanel countingLine(ChartView view) {
-        JPanel line = new JPanel(new MigLayout("insets 0, gap 6", "[grow][60:84:84]"));
+        JPanel line = new JPanel(new MigLayout("insets 0, gap 6, wrap 2", "[grow][84!, fill]"));
         line.setOpaque(false);
         SizeSpinners size = new SizeSpinners(view, "repeats", "repeatsUpright");
         size.level().setToolTipText(DeskTexts.of("rounds.repeats.tip"));
         size.upright().setToolTipText(DeskTexts.of("rounds.repeats.tip"));
         line.add(Forms.label("rounds.repeats", size.level()));
-        line.add(size.level(), "growx, wrap");
+        line.add(size.level());
         line.add(Forms.label("rounds.repeatsUpright", size.upright()));
-        line.add(size.upright(), "growx, wrap");
+        line.add(size.upright());
         JComboBox<Counting> counting = new JComboBox<>(Counting.values());
         counting.setName("counting");
         counting.getAccessibleContext().setAccessibleName(DeskTexts.of("rounds.counting"));

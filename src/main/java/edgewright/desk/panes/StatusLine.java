@@ -35,7 +35,8 @@ public final class StatusLine extends JPanel implements Jobs.Board {
     private transient Runnable onCancel = () -> {};
 
     public StatusLine(Workbench bench) {
-        super(new MigLayout("insets 5 12 5 12, gap 12, hidemode 3", "[grow, fill][][][]", "[26!]"));
+        super(new MigLayout(
+                "insets 5 12 5 12, gap 12, hidemode 3", "[grow, fill, shrinkprio 50][shrinkprio 200][][]", "[26!]"));
         this.bench = bench;
         stitch.setName("stitchAtCursor");
         news.setName("news");

@@ -4,6 +4,7 @@ import edgewright.chart.Chart;
 import edgewright.chart.Terms;
 import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.Look;
+import edgewright.desk.parts.TextClipboard;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.DeskTexts;
 import edgewright.desk.work.Workbench;
@@ -11,12 +12,11 @@ import edgewright.desk.work.WorkbenchChange;
 import edgewright.words.write.PatternWriter;
 import edgewright.words.write.WordingOptions;
 import java.awt.Insets;
-import java.awt.Toolkit;
-import java.awt.datatransfer.StringSelection;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -43,7 +43,8 @@ public final class WordsPane extends JPanel {
     private Terms terms;
     private int shownRound;
 
-    public WordsPane(Workbench bench, ChartView view) {
+    /** @param news is told when the words could not be copied */
+    public WordsPane(Workbench bench, ChartView view, Consumer<String> news) {
         super(new MigLayout("insets 8 14 12 14, gap 6, fill", "[grow, fill][][]", "[][grow, fill]"));
         this.bench = bench;
         this.view = view;
@@ -58,9 +59,13 @@ public final class WordsPane extends JPanel {
         add(termsChoice());
         JButton copy = Forms.caption(new JButton(), "words.copy");
         copy.setName("copyWords");
-        copy.addActionListener(event -> Toolkit.getDefaultToolkit()
-                .getSystemClipboard()
-                .setContents(new StringSelection(words.getText()), null));
+        copy.addActionListener(event -> {
+            try {
+                TextClipboard.ofMachine().copy(words.getText());
+            } catch (TextClipboard.BusyException e) {
+                news.accept(DeskTexts.of("clipboard.busy"));
+            }
+        });
         add(copy, "wrap");
         JScrollPane scroll = new JScrollPane(words);
         scroll.setName("wordsScroll");

@@ -38,6 +38,8 @@ public final class YarnsPane extends JPanel {
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.setVisibleRowCount(3);
         list.setCellRenderer(new Row());
+        // As wide as its window, whatever the names are.
+        list.setFixedCellWidth(1);
         list.addListSelectionListener(event -> actions.refresh());
         list.addMouseListener(new MouseAdapter() {
             @Override

@@ -49,6 +49,7 @@ public abstract class FormDialog extends JDialog {
         cancel.setName("cancel");
         cancel.addActionListener(event -> close(false));
         objection.setName("objection");
+        Look.write(objection, "error");
         JPanel content =
                 new JPanel(new MigLayout("insets 18 20 16 20, gap 12, fill", "[grow, fill]", "[grow, fill][][]"));
         content.add(form, "wrap");
@@ -83,7 +84,6 @@ public abstract class FormDialog extends JDialog {
         Optional<String> wrong = objectionToNumbers().or(this::objection);
         accept.setEnabled(wrong.isEmpty());
         objection.setText(wrong.orElse(" "));
-        objection.setForeground(Look.colour("error"));
     }
 
     /** The first number that cannot be read and is asked for. */
@@ -139,7 +139,7 @@ public abstract class FormDialog extends JDialog {
     /** A line of explanation across the form. */
     protected final void explain(String text) {
         JTextArea prose = Forms.prose(text);
-        prose.setForeground(Look.colour("quiet"));
+        Look.write(prose, "quiet");
         prose.setFocusable(false);
         // It wraps at this width and is as high as that makes it.
         prose.setSize(PROSE_PX, Short.MAX_VALUE);

@@ -2,6 +2,7 @@ package edgewright.desk.parts;
 
 import edgewright.desk.work.DeskTexts;
 import java.awt.Component;
+import java.awt.Dimension;
 import java.awt.KeyboardFocusManager;
 import java.awt.event.ActionEvent;
 import java.util.List;
@@ -9,6 +10,7 @@ import java.util.Set;
 import java.util.function.Function;
 import javax.swing.AbstractAction;
 import javax.swing.AbstractButton;
+import javax.swing.BorderFactory;
 import javax.swing.ButtonGroup;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.JButton;
@@ -23,6 +25,8 @@ import javax.swing.text.DefaultCaret;
 
 /** The small parts that forms and panes are made of, each with its name for the eye, the ear and the tests. */
 public final class Forms {
+    private static final int MESSAGE_PX = 380;
+
     private Forms() {}
 
     /** A button that does an action and bears its name. */
@@ -94,7 +98,6 @@ public final class Forms {
             @Override
             public void updateUI() {
                 super.updateUI();
-                setBorder(null);
                 setFont(UIManager.getFont("Label.font"));
             }
         };
@@ -107,8 +110,18 @@ public final class Forms {
         prose.setOpaque(false);
         prose.setLineWrap(true);
         prose.setWrapStyleWord(true);
-        prose.setBorder(null);
+        prose.setBorder(BorderFactory.createEmptyBorder());
         tabLeaves(prose);
+        return prose;
+    }
+
+    /** What a question or a notice says: running text of any length in a dialog. */
+    public static JComponent message(String text) {
+        JTextArea prose = prose(text);
+        prose.setName("message");
+        // It wraps at this width and is as high as that makes it.
+        prose.setSize(MESSAGE_PX, Short.MAX_VALUE);
+        prose.setPreferredSize(new Dimension(MESSAGE_PX, prose.getPreferredSize().height));
         return prose;
     }
 

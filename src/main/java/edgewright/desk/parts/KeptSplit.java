@@ -5,6 +5,7 @@ import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
+import javax.swing.BorderFactory;
 import javax.swing.JSplitPane;
 import javax.swing.plaf.basic.BasicSplitPaneUI;
 
@@ -35,7 +36,7 @@ public final class KeptSplit extends JSplitPane {
         setName(name);
         setResizeWeight(keeps == Keeps.FIRST ? 0 : 1);
         setContinuousLayout(true);
-        setBorder(null);
+        setBorder(BorderFactory.createEmptyBorder());
         addComponentListener(new ComponentAdapter() {
             @Override
             public void componentResized(ComponentEvent event) {

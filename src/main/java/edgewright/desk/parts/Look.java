@@ -8,6 +8,8 @@ import edgewright.chart.Colour;
 import edgewright.desk.work.DeskTexts;
 import edgewright.draw.paint.Palette;
 import java.awt.Color;
+import java.awt.Component;
+import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.GraphicsConfiguration;
@@ -18,6 +20,7 @@ import java.awt.Window;
 import java.util.Locale;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
+import javax.swing.UIDefaults;
 import javax.swing.UIManager;
 
 /**
@@ -25,6 +28,9 @@ import javax.swing.UIManager;
  * and measures lie in {@code edgewright/desk/look}; the typeface comes with the program, never from the machine.
  */
 public final class Look {
+    private static final String FOREGROUND = "Edgewright.foreground";
+    private static final String BACKGROUND = "Edgewright.background";
+
     private Look() {}
 
     /**
@@ -44,12 +50,58 @@ public final class Look {
         FlatLaf.setPreferredFontFamily(FlatInterFont.FAMILY);
         FlatLaf.setPreferredSemiboldFontFamily(FlatInterFont.FAMILY_SEMIBOLD);
         FlatLaf.registerCustomDefaultsSource("edgewright.desk.look");
-        if (dark) {
-            FlatDarkLaf.setup();
-        } else {
-            FlatLightLaf.setup();
-        }
+        FlatLaf.setup(dark ? new Night() : new Day());
         FlatLaf.updateUI();
+        for (Window window : Window.getWindows()) {
+            colourAnew(window);
+        }
+    }
+
+    private static final class Day extends FlatLightLaf {
+        @Override
+        public UIDefaults getDefaults() {
+            return PlainText.lawFor(super.getDefaults());
+        }
+    }
+
+    private static final class Night extends FlatDarkLaf {
+        @Override
+        public UIDefaults getDefaults() {
+            return PlainText.lawFor(super.getDefaults());
+        }
+    }
+
+    /** Writes a component in a colour of the look, also after the look has changed. */
+    public static void write(JComponent component, String role) {
+        component.putClientProperty(FOREGROUND, role);
+        component.setForeground(own(role));
+    }
+
+    /** Gives a component a colour of the look for its ground, also after the look has changed. */
+    public static void ground(JComponent component, String role) {
+        component.putClientProperty(BACKGROUND, role);
+        component.setBackground(own(role));
+    }
+
+    /** The colour as one of our own: one of the look gives way to what a style says. */
+    private static Color own(String role) {
+        return new Color(colour(role).getRGB());
+    }
+
+    private static void colourAnew(Component part) {
+        if (part instanceof JComponent component) {
+            if (component.getClientProperty(FOREGROUND) instanceof String role) {
+                component.setForeground(own(role));
+            }
+            if (component.getClientProperty(BACKGROUND) instanceof String role) {
+                component.setBackground(own(role));
+            }
+        }
+        if (part instanceof Container container) {
+            for (Component inner : container.getComponents()) {
+                colourAnew(inner);
+            }
+        }
     }
 
     /** Whether the desk is dark now. */
@@ -90,13 +142,8 @@ public final class Look {
 
     /** A label that stands back: still readable on its ground, but said more softly. */
     public static JLabel quiet(String text) {
-        JLabel label = new JLabel(text) {
-            @Override
-            public void updateUI() {
-                super.updateUI();
-                setForeground(colour("quiet"));
-            }
-        };
+        JLabel label = new JLabel(text);
+        write(label, "quiet");
         return label;
     }
 

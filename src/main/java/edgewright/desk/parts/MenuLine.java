@@ -22,6 +22,7 @@ public final class MenuLine {
             @Override
             public void updateUI() {
                 JMenuItem line = this;
+                PlainText.only(line);
                 setUI(new FlatMenuItemUI() {
                     @Override
                     protected FlatMenuItemRenderer createRenderer() {
@@ -38,6 +39,7 @@ public final class MenuLine {
             @Override
             public void updateUI() {
                 JMenuItem line = this;
+                PlainText.only(line);
                 setUI(new FlatRadioButtonMenuItemUI() {
                     @Override
                     protected FlatMenuItemRenderer createRenderer() {
@@ -54,6 +56,7 @@ public final class MenuLine {
             @Override
             public void updateUI() {
                 JMenuItem line = this;
+                PlainText.only(line);
                 setUI(new FlatCheckBoxMenuItemUI() {
                     @Override
                     protected FlatMenuItemRenderer createRenderer() {

@@ -16,6 +16,7 @@ public final class SeverityIcon implements Icon {
     private static final int SIZE_PX = 15;
 
     private final boolean error;
+    /** Null for the mark's own colour, which is asked for as it is painted, since the look may change. */
     private final Color ink;
 
     private SeverityIcon(boolean error, Color ink) {
@@ -29,7 +30,7 @@ public final class SeverityIcon implements Icon {
      * @param inSelection the colour of text on the selection if the mark stands on it; null for the mark's own colour
      */
     public static SeverityIcon of(boolean error, Color inSelection) {
-        return new SeverityIcon(error, inSelection != null ? inSelection : Look.colour(error ? "error" : "warning"));
+        return new SeverityIcon(error, inSelection);
     }
 
     @Override
@@ -39,7 +40,7 @@ public final class SeverityIcon implements Icon {
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         g.setStroke(new BasicStroke(1.7f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
-        g.setColor(ink);
+        g.setColor(ink != null ? ink : Look.colour(error ? "error" : "warning"));
         if (error) {
             g.draw(new Ellipse2D.Double(1.5, 1.5, 12, 12));
             g.draw(new Line2D.Double(4.5, 7.5, 10.5, 7.5));

@@ -9,7 +9,6 @@ import edgewright.desk.parts.SeverityIcon;
 import edgewright.desk.parts.TextColumn;
 import edgewright.desk.work.DeskTexts;
 import java.awt.BorderLayout;
-import java.awt.Color;
 import java.util.List;
 import javax.swing.BorderFactory;
 import javax.swing.JLabel;
@@ -23,7 +22,7 @@ final class PieceAnswerPane extends ColumnScroll {
     PieceAnswerPane(Piece piece) {
         super("pieceAnswer");
         this.piece = piece;
-        setBorder(null);
+        setBorder(BorderFactory.createEmptyBorder());
         piece.listen(this::follow);
         follow();
     }
@@ -34,7 +33,7 @@ final class PieceAnswerPane extends ColumnScroll {
         JLabel headline = new JLabel(outcome.headline());
         headline.setName("piece.headline");
         headline.putClientProperty("FlatLaf.styleClass", "h2");
-        headline.setForeground(colour(outcome.mood()));
+        Look.write(headline, role(outcome.mood()));
         headline.setBorder(BorderFactory.createEmptyBorder(0, 0, 4, 0));
         column.add(headline);
         outcome.notes().forEach(column::prose);
@@ -56,14 +55,14 @@ final class PieceAnswerPane extends ColumnScroll {
         repaint();
     }
 
-    private static Color colour(PieceOutcome.Mood mood) {
-        return Look.colour(
-                switch (mood) {
-                    case FITS -> "good";
-                    case NO, MISTAKE -> "error";
-                    case ASKING -> "quiet";
-                    case CHANGES -> "accent";
-                });
+    /** The colour of the look. */
+    private static String role(PieceOutcome.Mood mood) {
+        return switch (mood) {
+            case FITS -> "good";
+            case NO, MISTAKE -> "error";
+            case ASKING -> "quiet";
+            case CHANGES -> "accent";
+        };
     }
 
     private static JPanel warning(String text) {

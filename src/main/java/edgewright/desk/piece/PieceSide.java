@@ -8,7 +8,6 @@ import edgewright.desk.fitting.PieceTexts;
 import edgewright.desk.parts.Look;
 import edgewright.desk.parts.TypingListener;
 import edgewright.desk.work.DeskTexts;
-import java.awt.Color;
 import java.util.Optional;
 import java.util.OptionalInt;
 import javax.swing.JButton;
@@ -119,9 +118,9 @@ final class PieceSide extends JPanel {
     }
 
     private void show(PieceOutcome.OfSide of) {
-        Color colour = Look.colour(of.change() == 0 ? "good" : "accent");
+        String role = of.change() == 0 ? "good" : "accent";
         wanted.setText(String.valueOf(of.wanted()));
-        wanted.setForeground(colour);
+        Look.write(wanted, role);
         wanted.getAccessibleContext()
                 .setAccessibleName(DeskTexts.of("piece.wanted", PieceNumbers.sideName(side), of.wanted()));
         boolean bare = piece.way() != Piece.Way.COUNTED;
@@ -129,7 +128,7 @@ final class PieceSide extends JPanel {
                 bare
                         ? DeskTexts.of("piece.repeats", of.repeats())
                         : DeskTexts.of("piece.change.line", PieceTexts.change(of.change()), of.repeats()));
-        change.setForeground(colour);
+        Look.write(change, role);
         name(smaller, of.smaller(), "piece.smaller");
         name(larger, OptionalInt.of(of.larger()), "piece.larger");
     }

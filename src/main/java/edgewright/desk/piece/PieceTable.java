@@ -53,7 +53,7 @@ final class PieceTable extends JPanel {
         Forms.tabLeaves(table);
         JScrollPane scroll = new JScrollPane(table);
         scroll.setName(key + ".scroll");
-        scroll.setBorder(null);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
         add(above, BorderLayout.NORTH);
         add(scroll, BorderLayout.CENTER);
         piece.listen(this::follow);

@@ -8,6 +8,7 @@ import edgewright.chart.YarnUse;
 import edgewright.desk.parts.ColumnScroll;
 import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.Look;
+import edgewright.desk.parts.ShortText;
 import edgewright.desk.parts.SizeSpinners;
 import edgewright.desk.parts.TextColumn;
 import edgewright.desk.parts.YarnCard;
@@ -42,6 +43,9 @@ import net.miginfocom.swing.MigLayout;
  * beside the chart and follows it. What it proposes is done by a button, as an edit that can be undone.
  */
 public final class YarnWindow extends JDialog {
+    /** So many letters of a name stand on a button. */
+    private static final int MOST_OF_NAME = 32;
+
     private final transient Workbench bench;
     private final transient ChartView view;
     private final transient YarnSentences sentences;
@@ -215,7 +219,9 @@ public final class YarnWindow extends JDialog {
     }
 
     private JButton recolour(Yarn yarn, Colour colour) {
-        JButton button = new JButton(DeskTexts.of("yarns.recolour", yarn.name(), colour), new YarnCard(colour, 16));
+        JButton button = new JButton(
+                DeskTexts.of("yarns.recolour", ShortText.of(yarn.name(), MOST_OF_NAME), colour),
+                new YarnCard(colour, 16));
         button.setName("yarns.recolour." + yarn.id());
         button.addActionListener(event -> bench.chart().yarn(yarn.id()).ifPresent(now -> {
             ChartCommands.changeYarn(bench, now, now.withColour(colour));

@@ -1,0 +1,95 @@
+package edgewright.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.swing.edt.GuiActionRunner.execute;
+
+import edgewright.chart.Chart;
+import edgewright.chart.Edits;
+import edgewright.chart.Place;
+import edgewright.chart.Section;
+import edgewright.chart.Stitch;
+import edgewright.desk.parts.Look;
+import edgewright.desk.work.Settings;
+import edgewright.texts.English;
+import java.awt.Insets;
+import java.awt.Window;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import javax.swing.JComponent;
+import javax.swing.JToolTip;
+import javax.swing.ListCellRenderer;
+import javax.swing.plaf.basic.BasicArrowButton;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Light and dark can be changed while everything is open. */
+class LookWindowTest {
+    @TempDir
+    private Path folder;
+
+    @AfterEach
+    void light() {
+        execute(() -> Look.setUp(false));
+    }
+
+    @Test
+    void aWindowThatTurnsDarkLooksAsOneThatWasOpenedInTheDark() {
+        List<String> turned = looks(false, true);
+        List<String> dark = looks(true, true);
+        assertThat(turned).hasSizeGreaterThan(1_000).containsExactlyElementsOf(dark);
+    }
+
+    @Test
+    void aWindowThatTurnsLightLooksAsOneThatWasOpenedInTheLight() {
+        assertThat(looks(true, false)).containsExactlyElementsOf(looks(false, false));
+    }
+
+    /** How everything looks that was opened so, and is so now. */
+    private List<String> looks(boolean openedDark, boolean nowDark) {
+        Chart chart = Edits.setStitches(Desk.blank(), Map.of(new Place(1, Section.REPEAT, 2), Stitch.LONG));
+        execute(() -> Look.setUp(openedDark));
+        DeskFrame desk =
+                execute(() -> new DeskFrame(chart, new Settings(folder.resolve("desk.properties")), English.LANGUAGE));
+        execute(() -> desk.setVisible(true));
+        List<Window> windows = AllWindows.of(desk, folder);
+        if (nowDark != openedDark) {
+            execute(() -> Look.setUp(nowDark));
+        }
+        List<String> looks = new ArrayList<>();
+        execute(() -> windows.forEach(window -> {
+            List<String> each = new ArrayList<>();
+            List<String> where = AllWindows.where(window, part -> !isMadeAnew(part) && each.add(look(part)));
+            for (int i = 0; i < where.size(); i++) {
+                looks.add(where.get(i) + " " + each.get(i));
+            }
+        }));
+        AllWindows.close(windows);
+        return looks;
+    }
+
+    /** Arrows and tips come into being with the look itself. */
+    private static boolean isMadeAnew(JComponent part) {
+        return part instanceof BasicArrowButton || part instanceof JToolTip;
+    }
+
+    private static String look(JComponent part) {
+        Insets insets = part.getInsets();
+        return String.join(
+                ", ",
+                part.getForeground() == null
+                        ? "-"
+                        : Integer.toHexString(part.getForeground().getRGB()),
+                part.getBackground() == null
+                        ? "-"
+                        : Integer.toHexString(part.getBackground().getRGB()),
+                // A line of a list is clear where its list has the same ground.
+                part.isOpaque() || part instanceof ListCellRenderer ? "opaque" : "clear",
+                part.getFont() == null
+                        ? "-"
+                        : part.getFont().getName() + " " + part.getFont().getSize2D(),
+                insets.top + " " + insets.left + " " + insets.bottom + " " + insets.right);
+    }
+}
