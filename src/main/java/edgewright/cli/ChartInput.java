@@ -8,7 +8,6 @@ import edgewright.file.ChartFiles;
 import edgewright.file.ReadResult;
 import edgewright.file.fault.Problem;
 import edgewright.file.fault.ProblemSentences;
-import edgewright.texts.Language;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;

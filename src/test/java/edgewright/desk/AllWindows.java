@@ -56,10 +56,10 @@ final class AllWindows {
         List<Supplier<Window>> makers = List.of(
                 () -> new PieceWindow(desk, desk.bench(), view),
                 () -> new GuideWindow(desk, desk.bench(), view),
-                () -> new NewChartDialog(desk, Counting.STITCHES),
+                () -> new NewChartDialog(desk, Counting.STITCHES, English.LANGUAGE),
                 () -> new PropertiesDialog(desk, chart),
-                () -> new PatternDetailsDialog(desk, chart),
-                () -> new SideDialog(desk, chart.shape(), Counting.STITCHES),
+                () -> new PatternDetailsDialog(desk, chart, English.LANGUAGE),
+                () -> new SideDialog(desk, chart.shape(), Counting.STITCHES, English.LANGUAGE),
                 () -> new ShiftDialog(desk, 6),
                 () -> new LettersDialog(desk, chart, 3),
                 () -> YarnDialog.changing(desk, chart, chart.yarns().get(0)),
@@ -77,8 +77,8 @@ final class AllWindows {
             return made;
         })));
         windows.add(yarnWindow(desk, view));
-        windows.add(
-                execute(() -> new HelpWindow(desk, new DeskActions(), FindingSentences.english(), English.LANGUAGE)));
+        windows.add(execute(() ->
+                new HelpWindow(desk, new DeskActions(), new FindingSentences(English.LANGUAGE), English.LANGUAGE)));
         return windows;
     }
 
