@@ -6,7 +6,7 @@ import edgewright.booklet.choice.Edition;
 import edgewright.booklet.choice.Progress;
 import edgewright.booklet.page.PageItem;
 import edgewright.booklet.page.PageLayout;
-import edgewright.booklet.page.Typefaces;
+import edgewright.booklet.press.EmbeddedFonts;
 import edgewright.booklet.press.MarkStamps;
 import edgewright.booklet.press.PagePrinter;
 import edgewright.chart.Chart;
@@ -75,10 +75,10 @@ public class PressBenchmark {
         try (PDDocument document = new PDDocument()) {
             PDPage page = new PDPage(new PDRectangle(widthPt, heightPt));
             document.addPage(page);
-            Typefaces type = Typefaces.embedIn(document);
+            EmbeddedFonts fonts = new EmbeddedFonts(document);
             try (PDPageContentStream content =
                     new PDPageContentStream(document, page, PDPageContentStream.AppendMode.OVERWRITE, true)) {
-                new PagePrinter(content, sheet, type, Edition.STANDARD, new MarkStamps(document), Map.of())
+                new PagePrinter(content, sheet, fonts, Edition.STANDARD, new MarkStamps(document), Map.of())
                         .print(new PageItem.Art(0, 0, widthPt, heightPt, () -> drawing, 0, 0, 1));
             }
             return saved(document);

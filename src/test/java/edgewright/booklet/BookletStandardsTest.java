@@ -16,13 +16,16 @@ import edgewright.chart.PerSide;
 import edgewright.chart.Start;
 import edgewright.chart.Swatch;
 import edgewright.chart.Terms;
+import edgewright.chart.Yarn;
 import edgewright.texts.English;
 import java.io.ByteArrayInputStream;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.FieldSource;
 import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
 import org.verapdf.pdfa.Foundries;
@@ -153,5 +156,50 @@ public class BookletStandardsTest {
                 .withDesigner("<Saltmarsh> & \"Studio\" ]]>")
                 .withNotes("Work < & > as it stands.");
         assertKeeps(STANDARDS, Published.bytes(chart, BookletOptions.of(chart, English.LANGUAGE)));
+    }
+
+    /** The names of things on the coast, as our own words for them: from memory. */
+    private static Chart inGreekAndCyrillic() {
+        Chart chart = Published.sample("reed-bank");
+        List<String> names = List.of("Αρμύρα, βαθύ γαλάζιο", "Камыш, светло-жёлтый", "Φύκια", "Ил и песок");
+        List<Yarn> yarns = new ArrayList<>();
+        for (Yarn yarn : chart.yarns()) {
+            yarns.add(new Yarn(
+                    yarn.id(),
+                    names.get(yarns.size()),
+                    yarn.colour(),
+                    yarn.ball(),
+                    yarn.metresInHand(),
+                    yarn.extras()));
+        }
+        PatternDetails making = chart.making();
+        return chart.withTitle("Καλαμιώνας στην παλίρροια – Камышовый берег")
+                .withDesigner("Ξένια Ψαρά и Щукина Юлия")
+                .withNotes("Πλύνε το δείγμα. Ґудзики й ленты не нужны.")
+                .withYarns(yarns)
+                .withMaking(new PatternDetails(
+                        making.start(),
+                        making.back(),
+                        making.hook(),
+                        making.swatch(),
+                        making.use(),
+                        making.yarnWeight(),
+                        "Με λίγη εξάλλου υπομονή · для терпеливых"));
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void aPatternWithNamesInGreekAndCyrillicKeepsThemTooAndComesOutTheSameTwice(Edition edition) throws Exception {
+        Chart chart = inGreekAndCyrillic();
+        BookletOptions options = BookletOptions.of(chart, English.LANGUAGE).withEdition(edition);
+        assertThat(Booklet.unprinted(chart, options)).isEmpty();
+        byte[] pattern = Published.bytes(chart, options);
+        assertKeeps(STANDARDS, pattern);
+        assertThat(Published.fresh(chart, options)).isEqualTo(pattern);
+        try (ReadBack read = new ReadBack(pattern)) {
+            assertThat(read.aloud())
+                    .contains(
+                            chart.title(), chart.designer(), chart.notes(), "Αρμύρα, βαθύ γαλάζιο", "Με λίγη εξάλλου");
+        }
     }
 }

@@ -43,6 +43,15 @@ class WorkCommandTest {
     }
 
     @Test
+    void amounts_are_grouped_from_five_digits_on() {
+        // 21 rounds of 4220 stitches, each 8 longer than the one before: 21 x 4220 + 8 x 231.
+        assertThat(run("work", REED_BANK, "--repeats", "200,150").out())
+                .isEqualTo(
+                        "The words make the chart: 21 rounds, 90,468 stitches, worked on a base round of 1205, 905, 1205 and"
+                                + " 905 stitches.\n");
+    }
+
+    @Test
     void json_tells_what_came_off_the_hook_side_by_side() throws IOException {
         Ended ended = run("work", Charts.sound(folder), "--repeats", "2,3", "--json", "--terms", "US");
         assertThat(ended.status()).isZero();

@@ -126,6 +126,13 @@ class LanguageTest {
     }
 
     @Test
+    void wordsInADialectHaveTheTagThatTheLanguageGivesThem() {
+        assertThat(List.of(English.LANGUAGE.dialectTag("UK"), English.LANGUAGE.dialectTag("US")))
+                .containsExactly("en-GB", "en-US");
+        assertThatThrownBy(() -> English.LANGUAGE.dialectTag("SALTMARSH")).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
     void aQuotationAndACapitalAreThoseOfTheLanguage() {
         assertThat(List.of(INVENTED.quoted("öt"), INVENTED.capital("öt"), English.LANGUAGE.quoted("a")))
                 .containsExactly("»öt«", "Öt", "'a'");
