@@ -147,7 +147,7 @@ final class PieceOption {
     /** Where a chain is counted at each end, a side has those two at the least. */
     private void requireChains(PerSide<Integer> stated, Counting counting, String option) {
         stated.stream().filter(count -> count < counting.shown(0)).findFirst().ifPresent(count -> {
-            throw new BadInput(says().text("fit-counts", arg("option", option), number("found", count)));
+            throw new BadInput(says().text("fit-counts", arg("option", option), count("found", count)));
         });
     }
 }
