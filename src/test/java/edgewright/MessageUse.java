@@ -27,8 +27,9 @@ import javax.tools.StandardJavaFileManager;
 import javax.tools.ToolProvider;
 
 /**
- * One use of a message in a source: {@code says.text(key, arg("name", value), ...)}. Whoever has messages calls them
- * {@code says}; under another name their use is not seen, and its keys count as unused.
+ * One use of a message in a source: {@code says.text(key, arg("name", value), ...)}. Whoever has the messages of its own package
+ * calls them {@code says}, and those that the rooms of words share {@code phrases}; under another name their use is not seen, and
+ * its keys count as unused. {@code phrases.list(key, parts)} says a message with the values {@code list} and {@code next}.
  *
  * @param place the source and its line, for whoever reads of a mistake
  * @param keys the keys that may be meant: one, or those of a condition; empty if the source does not show any
@@ -37,14 +38,19 @@ import javax.tools.ToolProvider;
  */
 record MessageUse(String place, List<String> keys, boolean family, Map<String, String> arguments) {
     private static final List<String> KINDS =
-            List.of("arg", "count", "number", "decimal", "shortest", "and", "or", "commas", "choice");
+            List.of("arg", "count", "plain", "number", "decimal", "shortest", "and", "or", "commas", "choice");
 
     boolean means(String key) {
         return keys.stream().anyMatch(said -> family ? key.startsWith(said) : key.equals(said));
     }
 
-    /** All uses in the sources of a folder and of the folders inside it. */
+    /** All uses of messages called {@code says} in the sources of a folder and of the folders inside it. */
     static List<MessageUse> in(Path folder) throws IOException {
+        return in(folder, "says");
+    }
+
+    /** All uses of messages of that name, likewise. */
+    static List<MessageUse> in(Path folder, String messages) throws IOException {
         List<Path> sources;
         try (Stream<Path> files = Files.walk(folder)) {
             sources = files.filter(file -> file.toString().endsWith(".java"))
@@ -58,7 +64,7 @@ record MessageUse(String place, List<String> keys, boolean family, Map<String, S
                     compiler.getTask(null, manager, null, null, null, manager.getJavaFileObjectsFromPaths(sources));
             SourcePositions positions = Trees.instance(task).getSourcePositions();
             for (CompilationUnitTree unit : task.parse()) {
-                new Uses(unit, positions, uses).scan(unit, null);
+                new Uses(unit, positions, messages, uses).scan(unit, null);
             }
         }
         return uses;
@@ -67,9 +73,11 @@ record MessageUse(String place, List<String> keys, boolean family, Map<String, S
     private static final class Uses extends TreeScanner<Void, Void> {
         private final CompilationUnitTree unit;
         private final SourcePositions positions;
+        private final String messages;
         private final List<MessageUse> uses;
 
-        Uses(CompilationUnitTree unit, SourcePositions positions, List<MessageUse> uses) {
+        Uses(CompilationUnitTree unit, SourcePositions positions, String messages, List<MessageUse> uses) {
+            this.messages = messages;
             this.unit = unit;
             this.positions = positions;
             this.uses = uses;
@@ -77,18 +85,24 @@ record MessageUse(String place, List<String> keys, boolean family, Map<String, S
 
         @Override
         public Void visitMethodInvocation(MethodInvocationTree call, Void nothing) {
-            if (call.getMethodSelect() instanceof MemberSelectTree method
-                    && method.getIdentifier().contentEquals("text")
-                    && isMessages(method.getExpression())) {
-                uses.add(use(call));
+            if (call.getMethodSelect() instanceof MemberSelectTree method && isMessages(method.getExpression())) {
+                if (method.getIdentifier().contentEquals("text")) {
+                    uses.add(use(call));
+                } else if (method.getIdentifier().contentEquals("list")) {
+                    uses.add(new MessageUse(
+                            place(call),
+                            literals(bare(call.getArguments().get(0))),
+                            false,
+                            Map.of("list", "arg", "next", "arg")));
+                }
             }
             return super.visitMethodInvocation(call, null);
         }
 
-        /** Messages are always called 'says', as a field, a value or a method without arguments. */
-        private static boolean isMessages(ExpressionTree receiver) {
+        /** A field, a value or a method without arguments. */
+        private boolean isMessages(ExpressionTree receiver) {
             String written = receiver.toString();
-            return written.matches("(.*\\.)?says(\\(\\))?");
+            return written.matches("(.*\\.)?" + messages + "(\\(\\))?");
         }
 
         private MessageUse use(MethodInvocationTree call) {

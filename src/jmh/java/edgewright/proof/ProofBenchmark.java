@@ -12,6 +12,7 @@ import edgewright.chart.Yarn;
 import edgewright.hands.HouseRules;
 import edgewright.hands.Maker;
 import edgewright.hands.WorkOutcome;
+import edgewright.texts.English;
 import edgewright.words.page.PlainText;
 import edgewright.words.read.PatternReader;
 import edgewright.words.read.ReadingResult;
@@ -66,16 +67,16 @@ public class ProofBenchmark {
         int times = (400 - shape.fewestStitches(0)) / shape.w();
         repeats = PerSide.all(times);
         base = PerSide.all(shape.stitches(0, times));
-        text = PlainText.of(PatternWriter.write(chart, WordingOptions.of(chart)));
-        pattern = ((ReadingResult.Understood) PatternReader.read(text)).pattern();
-        if (!new Prover(chart).prove(text, repeats).agrees()) {
+        text = PlainText.of(PatternWriter.write(chart, WordingOptions.of(chart, English.LANGUAGE)));
+        pattern = ((ReadingResult.Understood) PatternReader.read(text, English.LANGUAGE)).pattern();
+        if (!new Prover(chart, English.LANGUAGE).prove(text, repeats).agrees()) {
             throw new IllegalStateException("the words do not make the chart");
         }
     }
 
     @Benchmark
     public ReadingResult readTheWords() {
-        return PatternReader.read(text);
+        return PatternReader.read(text, English.LANGUAGE);
     }
 
     @Benchmark
@@ -85,6 +86,6 @@ public class ProofBenchmark {
 
     @Benchmark
     public ProofResult readWorkAndCompare() {
-        return new Prover(chart).prove(text, repeats);
+        return new Prover(chart, English.LANGUAGE).prove(text, repeats);
     }
 }

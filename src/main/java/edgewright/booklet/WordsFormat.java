@@ -79,7 +79,8 @@ public enum WordsFormat {
      */
     public String write(Chart chart, WordingOptions options, List<Terms> terms, Language language) {
         List<TermsVersion> versions = terms.stream()
-                .map(each -> new TermsVersion(each, PatternWriter.write(chart, options.withTerms(each))))
+                .map(each ->
+                        new TermsVersion(options.language(), each, PatternWriter.write(chart, options.withTerms(each))))
                 .toList();
         return format(versions, chart, options.hand(), language);
     }

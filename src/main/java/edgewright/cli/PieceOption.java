@@ -1,6 +1,7 @@
 package edgewright.cli;
 
 import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.count;
 import static edgewright.texts.Arg.number;
 
 import edgewright.chart.Chart;

@@ -1,5 +1,7 @@
 package edgewright.cli;
 
+import edgewright.texts.Messages;
+
 import static edgewright.texts.Arg.arg;
 import static edgewright.texts.Arg.count;
 
@@ -25,7 +27,7 @@ import edgewright.proof.ChartFromWords.Answer;
 import edgewright.proof.ProofResult;
 import edgewright.proof.ProofSentences;
 import edgewright.proof.Prover;
-import edgewright.texts.Messages;
+import edgewright.texts.Language;
 import edgewright.words.page.PlainText;
 import edgewright.words.write.PatternWriter;
 import edgewright.words.write.WordingOptions;
@@ -124,7 +126,7 @@ final class WorkCommand implements Callable<Integer> {
         PatternSize size = piece.size(chart);
         PerSide<Integer> repeats = size.repeats().orElseThrow(() -> usage(says().text("work-size")));
         return answer(
-                new Prover(chart).prove(words(chart, size), repeats),
+                new Prover(chart, language()).prove(words(chart, size), repeats),
                 Done.AGREES,
                 repeats.map(m -> chart.shape().stitches(0, m)));
     }
@@ -133,7 +135,7 @@ final class WorkCommand implements Callable<Integer> {
     private int workPiece(Chart chart, FitPlan plan) {
         String words = words(chart, new PatternSize.OfPiece(plan));
         Done done = plan.isDone() ? Done.AGREES : Done.FITS;
-        return answer(new Prover(chart).prove(words, plan), done, plan.stitches(0));
+        return answer(new Prover(chart, language()).prove(words, plan), done, plan.stitches(0));
     }
 
     /** Works words for which there is no chart yet, and draws it if asked. */
@@ -143,7 +145,7 @@ final class WorkCommand implements Callable<Integer> {
         }
         PerSide<Integer> base =
                 piece.sides().filter(sides -> !piece.isCounted()).orElseThrow(() -> usage(says().text("work-sides")));
-        ProofResult result = Prover.workText(text(from), base);
+        ProofResult result = Prover.workText(text(from), language(), base);
         int status = answer(result, Done.ALONE, base);
         return status == ExitStatus.DONE && to != null ? draw((ProofResult.Agrees) result) : status;
     }
@@ -207,8 +209,13 @@ final class WorkCommand implements Callable<Integer> {
         if (from != null) {
             return text(from);
         }
-        WordingOptions options = new WordingOptions(terms == null ? chart.terms() : terms, counting, size, false, hand);
+        WordingOptions options =
+                new WordingOptions(language(), terms == null ? chart.terms() : terms, counting, size, false, hand);
         return PlainText.of(PatternWriter.write(chart, options));
+    }
+
+    private Language language() {
+        return root.terminal().language();
     }
 
     private String text(Path file) {

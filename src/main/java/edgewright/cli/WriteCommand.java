@@ -48,6 +48,7 @@ final class WriteCommand implements Callable<Integer> {
         }
         Chart chart = judged.get().chart();
         WordingOptions options = new WordingOptions(
+                terminal.language(),
                 chart.terms(),
                 wording.counting(),
                 judged.get().size(),

@@ -18,9 +18,11 @@ public final class ProofSentences {
 
     private final Messages says;
     private final StopSentences stops;
+    private final Language language;
 
     /** The sentences in that language. */
     public ProofSentences(Language language) {
+        this.language = language;
         this.says = language.messages("proof");
         this.stops = new StopSentences(language);
     }
@@ -31,7 +33,7 @@ public final class ProofSentences {
      */
     public List<String> of(ProofResult result) {
         if (result instanceof ProofResult.Unread unread) {
-            return unread.problems().stream().map(ReadingProblem::sentence).toList();
+            return unread.problems().stream().map(problem -> problem.sentence(language)).toList();
         }
         if (result instanceof ProofResult.Stopped stopped) {
             return List.of(stops.of(stopped.stop()));

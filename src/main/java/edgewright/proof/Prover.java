@@ -10,6 +10,7 @@ import edgewright.hands.Fabric;
 import edgewright.hands.HouseRules;
 import edgewright.hands.Maker;
 import edgewright.hands.WorkOutcome;
+import edgewright.texts.Language;
 import edgewright.words.page.PlainText;
 import edgewright.words.read.PatternReader;
 import edgewright.words.read.ReadingResult;
@@ -27,21 +28,24 @@ import java.util.stream.IntStream;
  */
 public final class Prover {
     private final Chart chart;
+    private final Language language;
     private final BooleanSupplier cancelled;
 
     /** A prover that is never called away. */
-    public Prover(Chart chart) {
-        this(chart, () -> false);
+    public Prover(Chart chart, Language language) {
+        this(chart, language, () -> false);
     }
 
     /**
      * A prover for a chart without ragged sections.
      *
+     * @param language in which the words are read
      * @param cancelled asked before each round that is read and each side that is worked; once it answers true the work ends with a {@link
      *     java.util.concurrent.CancellationException}
      */
-    public Prover(Chart chart, BooleanSupplier cancelled) {
+    public Prover(Chart chart, Language language, BooleanSupplier cancelled) {
         this.chart = chart;
+        this.language = language;
         this.cancelled = cancelled;
     }
 
@@ -52,7 +56,7 @@ public final class Prover {
 
     /** Works a written pattern on sides of so many repeats of the chart. */
     public ProofResult prove(String text, PerSide<Integer> repeats) {
-        ReadingResult reading = PatternReader.read(text, cancelled);
+        ReadingResult reading = PatternReader.read(text, language, cancelled);
         return reading instanceof ReadingResult.Understood understood
                 ? prove(understood.pattern(), repeats)
                 : new ProofResult.Unread(((ReadingResult.Refused) reading).problems());
@@ -92,7 +96,7 @@ public final class Prover {
      * @param plan for this chart; its counts are those of the piece, and its targets those that the piece comes to
      */
     public ProofResult prove(String text, FitPlan plan) {
-        ReadingResult reading = PatternReader.read(text, cancelled);
+        ReadingResult reading = PatternReader.read(text, language, cancelled);
         if (reading instanceof ReadingResult.Refused refused) {
             return new ProofResult.Unread(refused.problems());
         }
@@ -106,8 +110,8 @@ public final class Prover {
      * Works a written pattern for which there is no chart, on a piece with so many stitches a side in the base round. Whatever
      * hands can do is allowed; the words agree if they can be worked to the end.
      */
-    public static ProofResult workText(String text, PerSide<Integer> baseStitches) {
-        ReadingResult reading = PatternReader.read(text);
+    public static ProofResult workText(String text, Language language, PerSide<Integer> baseStitches) {
+        ReadingResult reading = PatternReader.read(text, language);
         if (reading instanceof ReadingResult.Refused refused) {
             return new ProofResult.Unread(refused.problems());
         }

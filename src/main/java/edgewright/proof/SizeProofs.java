@@ -59,7 +59,7 @@ public final class SizeProofs {
      */
     public static Trial ofPiece(
             Chart chart, WordingOptions options, FitPlan plan, ProofSentences says, BooleanSupplier cancelled) {
-        ProofResult result = new Prover(chart, cancelled).prove(options, plan);
+        ProofResult result = new Prover(chart, options.language(), cancelled).prove(options, plan);
         return new Trial(
                 plan.targets().repeats(),
                 plan.stitches(0),
@@ -85,10 +85,10 @@ public final class SizeProofs {
             ProofSentences says,
             Consumer<Trial> done,
             BooleanSupplier cancelled) {
-        Prover prover = new Prover(chart, cancelled);
+        Prover prover = new Prover(chart, options.language(), cancelled);
         WordingOptions everySize = options.withoutRepeats();
         Instructions tree = PatternWriter.tree(chart, everySize);
-        String forEverySize = PlainText.of(PatternWriter.write(tree));
+        String forEverySize = PlainText.of(PatternWriter.write(tree, options.language()));
         int fewest = tree.base().fewest().orElse(0);
         List<Trial> trials = new ArrayList<>();
         for (PerSide<Integer> repeats : sizes) {

@@ -25,6 +25,11 @@ public final class Arg {
         return new Arg(name, new Count(amount));
     }
 
+    /** How many there are in plain digits, as instructions have them. The message may choose its words by it likewise. */
+    public static Arg plain(String name, long amount) {
+        return new Arg(name, new Plain(amount));
+    }
+
     /** The number of one thing, such as a round, a stitch or a line: plain digits. */
     public static Arg number(String name, long number) {
         return arg(name, Long.toString(number));
@@ -71,8 +76,11 @@ public final class Arg {
 
     /** The names of the cases that hold for this value, the closest first. */
     List<String> cases(Language language) {
-        return value instanceof Count count
-                ? List.of(Long.toString(count.amount()), language.plural(count.amount()))
+        if (value instanceof Count count) {
+            return List.of(Long.toString(count.amount()), language.plural(count.amount()));
+        }
+        return value instanceof Plain plain
+                ? List.of(Long.toString(plain.amount()), language.plural(plain.amount()))
                 : List.of(written(language));
     }
 
@@ -91,6 +99,13 @@ public final class Arg {
         @Override
         public String written(Language language) {
             return language.count(amount);
+        }
+    }
+
+    private record Plain(long amount) implements Value {
+        @Override
+        public String written(Language language) {
+            return Long.toString(amount);
         }
     }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 
 /**
@@ -17,6 +18,9 @@ import java.util.regex.Pattern;
  * <p>Immutable to those who use it, and safe for any thread.
  */
 public final class Language {
+    /** A blank at which no line is broken; a tilde in the files of messages. */
+    public static final char NO_BREAK = '\u00a0';
+
     private static final Pattern TAG = Pattern.compile("[A-Za-z0-9]+(-[A-Za-z0-9]+)*");
 
     private final String tag;
@@ -24,6 +28,7 @@ public final class Language {
     private final NumberRule numbers;
     private final PluralRule plurals;
     private final Map<String, Messages> bundles = new ConcurrentHashMap<>();
+    private final Map<Class<?>, Object> made = new ConcurrentHashMap<>();
 
     private Language(String tag) {
         this.tag = tag;
@@ -71,6 +76,21 @@ public final class Language {
         return bundles.computeIfAbsent(bundle, name -> Messages.read(this, name));
     }
 
+    /**
+     * What somebody makes of this language once and uses ever after, such as messages taken apart for a reader.
+     *
+     * @param kind its class, of which a language keeps one
+     * @param make called when it is first asked for
+     */
+    public <T> T kept(Class<T> kind, Function<Language, T> make) {
+        Object known = made.get(kind);
+        if (known == null) {
+            made.putIfAbsent(kind, make.apply(this));
+            known = made.get(kind);
+        }
+        return kind.cast(known);
+    }
+
     /** An amount, grouped as this language groups digits. What only names a thing, such as a round, is not grouped. */
     public String count(long amount) {
         return numbers.count(amount);
@@ -84,6 +104,11 @@ public final class Language {
     /** A number with no more digits after its decimal sign than it needs, and with that many at most. */
     public String shortest(double number, int mostDigits) {
         return numbers.shortest(number, mostDigits);
+    }
+
+    /** What stands before the fraction of a number. */
+    public String decimalSign() {
+        return own.text("decimal-sign");
     }
 
     /** The plural category of an amount, as CLDR names it: {@code one}, {@code few}, {@code other} and so on. */

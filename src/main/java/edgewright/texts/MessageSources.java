@@ -16,14 +16,12 @@ import java.util.TreeSet;
  * @param others by its key the source of each other message, and of each term, whose key begins with a hyphen
  */
 record MessageSources(Map<String, String> plain, Map<String, String> others) {
-    private static final char NO_BREAK = '\u00a0';
-
     static MessageSources read(String file) {
         try (InputStream in = MessageSources.class.getClassLoader().getResourceAsStream(file)) {
             if (in == null) {
                 throw new IllegalArgumentException("no such messages: " + file);
             }
-            return cut(file, new String(in.readAllBytes(), StandardCharsets.UTF_8).replace('~', NO_BREAK));
+            return cut(file, new String(in.readAllBytes(), StandardCharsets.UTF_8).replace('~', Language.NO_BREAK));
         } catch (IOException e) {
             throw new UncheckedIOException(file, e);
         }

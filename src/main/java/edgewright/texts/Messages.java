@@ -6,6 +6,7 @@ import fluent.syntax.AST.Pattern;
 import fluent.syntax.AST.Term;
 import fluent.syntax.parser.FTLParser;
 import fluent.syntax.parser.FTLStream;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
@@ -46,6 +47,30 @@ public final class Messages {
     public String text(String key, Arg... values) {
         String plain = sources.plain().get(key);
         return plain == null ? new MessageFilling(this, key, values).text() : plain;
+    }
+
+    /**
+     * The parts as a list, each joined to those before it by the message of this key, which names {@code $list} and {@code $next};
+     * empty for none.
+     */
+    public String list(String key, List<String> parts) {
+        if (parts.isEmpty()) {
+            return "";
+        }
+        String list = parts.get(0);
+        for (String next : parts.subList(1, parts.size())) {
+            list = text(key, Arg.arg("list", list), Arg.arg("next", next));
+        }
+        return list;
+    }
+
+    /**
+     * The ways in which a message can come out, one for each of its variants: what a reader holds a text against.
+     *
+     * @throws IllegalArgumentException if there is no such message, or it has a mistake
+     */
+    public List<MessageForm> forms(String key) {
+        return MessageForm.of(this, key);
     }
 
     /** Whether there is a message with this key. */

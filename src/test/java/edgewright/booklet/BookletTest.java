@@ -107,7 +107,9 @@ class BookletTest {
         BookletOptions options = options(chart).withRepeats(PerSide.of(5, 4, 5, 4));
         boolean draft = Checker.check(chart).hasErrors();
         List<PatternPart> parts = new ArrayList<>(PatternWriter.write(
-                        chart, new WordingOptions(options.terms(), options.counting(), options.repeats(), draft))
+                        chart,
+                        new WordingOptions(
+                                English.LANGUAGE, options.terms(), options.counting(), options.repeats(), draft))
                 .parts());
         parts.removeIf(part -> part.kind() == PatternPart.Kind.HEADING);
         try (ReadBack read = Published.read(chart, options)) {

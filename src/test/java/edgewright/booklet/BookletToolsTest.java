@@ -87,8 +87,8 @@ class BookletToolsTest {
                         java.util.stream.IntStream.rangeClosed(1, chart.rounds().size())
                                 .boxed()
                                 .toList());
-        for (PatternPart part :
-                PatternWriter.write(chart, WordingOptions.of(chart)).parts()) {
+        for (PatternPart part : PatternWriter.write(chart, WordingOptions.of(chart, English.LANGUAGE))
+                .parts()) {
             for (TextBlock block : part.blocks()) {
                 if (block instanceof TextBlock.RoundWords words) {
                     String last = words.lines().get(words.lines().size() - 1);

@@ -68,10 +68,11 @@ class WordsFormatTest {
     @MethodSource("charts")
     void a_page_is_valid_html(Chart chart) throws Exception {
         for (WordingOptions options : List.of(
-                WordingOptions.of(chart),
+                WordingOptions.of(chart, English.LANGUAGE),
                 new WordingOptions(
+                        English.LANGUAGE,
                         Terms.US,
-                        WordingOptions.of(chart).counting(),
+                        WordingOptions.of(chart, English.LANGUAGE).counting(),
                         Optional.of(PerSide.of(4, 3, 5, 2)),
                         true,
                         HookHand.LEFT))) {
@@ -86,7 +87,7 @@ class WordsFormatTest {
     @ParameterizedTest
     @MethodSource("charts")
     void a_page_in_both_terms_is_valid_html_and_says_each_version_whole(Chart chart) throws Exception {
-        String html = WordsFormat.HTML.write(chart, WordingOptions.of(chart), BOTH, English.LANGUAGE);
+        String html = WordsFormat.HTML.write(chart, WordingOptions.of(chart, English.LANGUAGE), BOTH, English.LANGUAGE);
         EmbeddedValidator validator = new EmbeddedValidator();
         validator.setOutputFormat(EmbeddedValidator.OutputFormat.GNU);
         assertThat(validator.validate(new ByteArrayInputStream(html.getBytes(StandardCharsets.UTF_8))))
@@ -104,7 +105,7 @@ class WordsFormatTest {
     void each_version_of_a_page_is_in_its_language_with_its_yarns_and_the_way_there_stands_at_the_top()
             throws Exception {
         Chart chart = awkward();
-        String html = WordsFormat.HTML.write(chart, WordingOptions.of(chart), BOTH, English.LANGUAGE);
+        String html = WordsFormat.HTML.write(chart, WordingOptions.of(chart, English.LANGUAGE), BOTH, English.LANGUAGE);
         Document page = parsed(html);
         Element main = (Element) page.getElementsByTagName("main").item(0);
         assertThat(children(main).map(each -> each.getAttribute("class") + each.getAttribute("lang")))
@@ -123,14 +124,14 @@ class WordsFormatTest {
     @Test
     void a_text_in_both_terms_has_one_title_and_a_heading_for_each_version() {
         Chart chart = awkward();
-        assertThat(WordsFormat.TEXT.write(chart, WordingOptions.of(chart), BOTH, English.LANGUAGE))
+        assertThat(WordsFormat.TEXT.write(chart, WordingOptions.of(chart, English.LANGUAGE), BOTH, English.LANGUAGE))
                 .isEqualTo(version(chart, Terms.UK, 0, 1) + "\nUK terms\n========\n\n" + version(chart, Terms.UK, 1, 99)
                         + "\nUS terms\n========\n\n" + version(chart, Terms.US, 1, 99));
     }
 
     private static String version(Chart chart, Terms terms, int from, int to) {
         List<PatternPart> parts = PatternWriter.write(
-                        chart, WordingOptions.of(chart).withTerms(terms))
+                        chart, WordingOptions.of(chart, English.LANGUAGE).withTerms(terms))
                 .parts();
         return PlainText.of(new PatternText(parts.subList(from, Math.min(to, parts.size()))));
     }
@@ -140,7 +141,7 @@ class WordsFormatTest {
         List<String> words = new ArrayList<>();
         for (Terms terms : BOTH) {
             List<PatternPart> parts = PatternWriter.write(
-                            chart, WordingOptions.of(chart).withTerms(terms))
+                            chart, WordingOptions.of(chart, English.LANGUAGE).withTerms(terms))
                     .parts();
             if (words.isEmpty()) {
                 words.addAll(words(new PatternText(parts.subList(0, 1)), together));
@@ -162,7 +163,7 @@ class WordsFormatTest {
     @Test
     void chips_have_the_colours_of_the_yarns_that_are_worked_with_and_of_no_other() {
         Chart chart = withAYarnTooMany(awkward());
-        String page = WordsFormat.HTML.write(chart, WordingOptions.of(chart), English.LANGUAGE);
+        String page = WordsFormat.HTML.write(chart, WordingOptions.of(chart, English.LANGUAGE), English.LANGUAGE);
         assertThat(page).doesNotContain("border-color: " + TOO_MANY.colour());
         chart.yarnsUsed().forEach(yarn -> assertThat(page).contains("border-color: " + yarn.colour()));
     }
@@ -177,7 +178,7 @@ class WordsFormatTest {
     void the_judge_of_html_has_something_to_say_of_a_bad_page() throws Exception {
         EmbeddedValidator validator = new EmbeddedValidator();
         String page = WordsFormat.HTML
-                .write(awkward(), WordingOptions.of(awkward()), English.LANGUAGE)
+                .write(awkward(), WordingOptions.of(awkward(), English.LANGUAGE), English.LANGUAGE)
                 .replace("</h1>", "");
         assertThat(validator.validate(new ByteArrayInputStream(page.getBytes(StandardCharsets.UTF_8))))
                 .isNotEmpty();
@@ -187,8 +188,9 @@ class WordsFormatTest {
     @ParameterizedTest
     @MethodSource("charts")
     void a_page_says_the_words_of_the_pattern_and_no_others(Chart chart) throws Exception {
-        for (WordingOptions options :
-                List.of(WordingOptions.of(chart), WordingOptions.of(chart).withRepeats(PerSide.all(3)))) {
+        for (WordingOptions options : List.of(
+                WordingOptions.of(chart, English.LANGUAGE),
+                WordingOptions.of(chart, English.LANGUAGE).withRepeats(PerSide.all(3)))) {
             Document page = parsed(WordsFormat.HTML.write(chart, options, English.LANGUAGE));
             assertThat(texts(page, "h1", "h2", "h3", "p", "dt", "dd", "caption", "th", "td").stream()
                             .filter(text -> !text.isEmpty())
@@ -207,8 +209,9 @@ class WordsFormatTest {
                 .extensions(List.of(TablesExtension.create()))
                 .escapeHtml(true)
                 .build();
-        for (WordingOptions options :
-                List.of(WordingOptions.of(chart), WordingOptions.of(chart).withRepeats(PerSide.all(3)))) {
+        for (WordingOptions options : List.of(
+                WordingOptions.of(chart, English.LANGUAGE),
+                WordingOptions.of(chart, English.LANGUAGE).withRepeats(PerSide.all(3)))) {
             String markdown = WordsFormat.MARKDOWN.write(chart, options, English.LANGUAGE);
             Document rendered = parsed("<!DOCTYPE html><title>x</title>" + renderer.render(parser.parse(markdown)));
             List<String> expected = new ArrayList<>();
@@ -218,8 +221,8 @@ class WordsFormatTest {
                     .isEqualTo(expected);
         }
         Document both = parsed("<!DOCTYPE html><title>x</title>"
-                + renderer.render(parser.parse(
-                        WordsFormat.MARKDOWN.write(chart, WordingOptions.of(chart), BOTH, English.LANGUAGE))));
+                + renderer.render(parser.parse(WordsFormat.MARKDOWN.write(
+                        chart, WordingOptions.of(chart, English.LANGUAGE), BOTH, English.LANGUAGE))));
         assertThat(texts(both, "h1", "h2", "h3", "h4", "p", "li", "th", "td").stream()
                         .filter(text -> !text.isEmpty()))
                 .isEqualTo(inBothTerms(chart, true));
@@ -228,10 +231,10 @@ class WordsFormatTest {
     @Test
     void a_page_is_in_the_language_of_its_terms_and_its_table_names_rows_and_columns() throws Exception {
         Chart chart = awkward();
-        Document page =
-                parsed(WordsFormat.HTML.write(chart, WordingOptions.of(chart).withTerms(Terms.US), English.LANGUAGE));
+        Document page = parsed(WordsFormat.HTML.write(
+                chart, WordingOptions.of(chart, English.LANGUAGE).withTerms(Terms.US), English.LANGUAGE));
         assertThat(page.getDocumentElement().getAttribute("lang")).isEqualTo("en-US");
-        assertThat(parsed(WordsFormat.HTML.write(chart, WordingOptions.of(chart), English.LANGUAGE))
+        assertThat(parsed(WordsFormat.HTML.write(chart, WordingOptions.of(chart, English.LANGUAGE), English.LANGUAGE))
                         .getDocumentElement()
                         .getAttribute("lang"))
                 .isEqualTo("en-GB");
@@ -246,7 +249,8 @@ class WordsFormatTest {
     @Test
     void a_page_shows_the_chart_with_a_title_and_a_description() throws Exception {
         Chart chart = awkward();
-        Document page = parsed(WordsFormat.HTML.write(chart, WordingOptions.of(chart), English.LANGUAGE));
+        Document page =
+                parsed(WordsFormat.HTML.write(chart, WordingOptions.of(chart, English.LANGUAGE), English.LANGUAGE));
         Element svg = (Element) page.getElementsByTagName("svg").item(0);
         assertThat(svg.getAttribute("role")).isEqualTo("img");
         for (String id : svg.getAttribute("aria-labelledby").split(" ")) {
@@ -259,29 +263,30 @@ class WordsFormatTest {
     void a_page_of_a_sample_is_light_for_all_its_marks(Chart chart) {
         // One and a half hundred kilobytes take a second at 1.2 Mbit/s. The bound is ours.
         assertThat(WordsFormat.HTML
-                        .write(chart, WordingOptions.of(chart), English.LANGUAGE)
+                        .write(chart, WordingOptions.of(chart, English.LANGUAGE), English.LANGUAGE)
                         .getBytes(StandardCharsets.UTF_8))
                 .hasSizeLessThan(150_000);
     }
 
     @Test
     void a_page_asks_for_nothing_from_elsewhere() {
-        String page = WordsFormat.HTML.write(awkward(), WordingOptions.of(awkward()), English.LANGUAGE);
+        String page =
+                WordsFormat.HTML.write(awkward(), WordingOptions.of(awkward(), English.LANGUAGE), English.LANGUAGE);
         assertThat(page).doesNotContainPattern("(?i)(src=|url\\(|@import|<link|<script|href=\"[^#])");
     }
 
     @Test
     void a_very_large_chart_is_left_out_of_its_page() {
         Chart large = Chart.blank("Large", new SideShape(0, 12, 0), 120, List.of(new Yarn("A", "Peat", new Colour(0))));
-        assertThat(WordsFormat.HTML.write(large, WordingOptions.of(large), English.LANGUAGE))
+        assertThat(WordsFormat.HTML.write(large, WordingOptions.of(large, English.LANGUAGE), English.LANGUAGE))
                 .doesNotContain("<svg");
     }
 
     @Test
     void a_text_is_that_of_the_writer() {
         Chart chart = awkward();
-        assertThat(WordsFormat.TEXT.write(chart, WordingOptions.of(chart), English.LANGUAGE))
-                .isEqualTo(PlainText.of(PatternWriter.write(chart, WordingOptions.of(chart))));
+        assertThat(WordsFormat.TEXT.write(chart, WordingOptions.of(chart, English.LANGUAGE), English.LANGUAGE))
+                .isEqualTo(PlainText.of(PatternWriter.write(chart, WordingOptions.of(chart, English.LANGUAGE))));
     }
 
     @Test

@@ -35,14 +35,15 @@ class WriteCommandTest {
 
     @Test
     void thePatternIsWrittenInTheTermsOfTheChart() throws IOException {
-        assertThat(run("write", Charts.sound(folder))).isEqualTo(new Ended(0, words(WordingOptions.of(POSTS)), ""));
+        assertThat(run("write", Charts.sound(folder)))
+                .isEqualTo(new Ended(0, words(WordingOptions.of(POSTS, English.LANGUAGE)), ""));
     }
 
     @Test
     void otherTermsCanBeAskedForInAnyCase() throws IOException {
         Path chart = Charts.sound(folder);
-        String us = words(WordingOptions.of(POSTS).withTerms(Terms.US));
-        assertThat(us).isNotEqualTo(words(WordingOptions.of(POSTS)));
+        String us = words(WordingOptions.of(POSTS, English.LANGUAGE).withTerms(Terms.US));
+        assertThat(us).isNotEqualTo(words(WordingOptions.of(POSTS, English.LANGUAGE)));
         assertThat(run("write", "--terms", "US", chart).out()).isEqualTo(us);
         assertThat(run("write", "--terms=us", chart).out()).isEqualTo(us);
     }
@@ -51,8 +52,8 @@ class WriteCommandTest {
     void sidesAndRepeatsSayTheSameSize() throws IOException {
         // A + B = 3 and w = 4: sides of 11 and 15 stitches have 2 and 3 repeats.
         Path chart = Charts.sound(folder);
-        WordingOptions sized =
-                new WordingOptions(Terms.UK, Counting.WITH_CHAINS, Optional.of(PerSide.of(2, 3, 2, 3)), false);
+        WordingOptions sized = new WordingOptions(
+                English.LANGUAGE, Terms.UK, Counting.WITH_CHAINS, Optional.of(PerSide.of(2, 3, 2, 3)), false);
         assertThat(run("write", "--sides", "11,15,11,15", "--counting", "with-chains", chart)
                         .out())
                 .isEqualTo(words(sized));
@@ -63,7 +64,7 @@ class WriteCommandTest {
 
     @Test
     void aPatternForTheLeftHandIsAskedForAsSuch() throws IOException {
-        String left = words(WordingOptions.of(POSTS).withHand(HookHand.LEFT));
+        String left = words(WordingOptions.of(POSTS, English.LANGUAGE).withHand(HookHand.LEFT));
         assertThat(left).contains("clockwise: top, right, bottom, left");
         assertThat(run("write", "--hand", "left", Charts.sound(folder)).out()).isEqualTo(left);
         assertThat(run("work", "--hand", "left", Charts.sound(folder), "--repeats", "1,2,3,4")
@@ -117,7 +118,8 @@ class WriteCommandTest {
 
     @Test
     void aChartThatCanBeWorkedIsNoDraft() throws IOException {
-        assertThat(run("write", "--draft", Charts.sound(folder)).out()).isEqualTo(words(WordingOptions.of(POSTS)));
+        assertThat(run("write", "--draft", Charts.sound(folder)).out())
+                .isEqualTo(words(WordingOptions.of(POSTS, English.LANGUAGE)));
     }
 
     @Test
@@ -142,10 +144,13 @@ class WriteCommandTest {
         for (WordsFormat format : WordsFormat.values()) {
             Path file = folder.resolve("posts" + format.ending());
             assertThat(run("write", chart, "--to", file)).isEqualTo(new Ended(0, "wrote " + file + "\n", ""));
-            assertThat(file).content().isEqualTo(format.write(POSTS, WordingOptions.of(POSTS), English.LANGUAGE));
+            assertThat(file)
+                    .content()
+                    .isEqualTo(format.write(POSTS, WordingOptions.of(POSTS, English.LANGUAGE), English.LANGUAGE));
             String name = format.name().toLowerCase(Locale.ROOT);
             assertThat(run("write", chart, "--format", name))
-                    .isEqualTo(new Ended(0, format.write(POSTS, WordingOptions.of(POSTS), English.LANGUAGE), ""));
+                    .isEqualTo(new Ended(
+                            0, format.write(POSTS, WordingOptions.of(POSTS, English.LANGUAGE), English.LANGUAGE), ""));
         }
     }
 
@@ -165,7 +170,10 @@ class WriteCommandTest {
                     .isEqualTo(new Ended(
                             0,
                             format.write(
-                                    POSTS, WordingOptions.of(POSTS), List.of(Terms.UK, Terms.US), English.LANGUAGE),
+                                    POSTS,
+                                    WordingOptions.of(POSTS, English.LANGUAGE),
+                                    List.of(Terms.UK, Terms.US),
+                                    English.LANGUAGE),
                             ""));
         }
     }

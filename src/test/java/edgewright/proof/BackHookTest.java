@@ -9,6 +9,7 @@ import edgewright.chart.HookSize;
 import edgewright.chart.PerSide;
 import edgewright.chart.SideShape;
 import edgewright.chart.Yarn;
+import edgewright.texts.English;
 import edgewright.words.write.WordingOptions;
 import java.util.List;
 import java.util.Optional;
@@ -22,7 +23,8 @@ class BackHookTest {
     void theHookOfABackLayerIsReadAsItIsWritten(int hundredthsMm) {
         Chart chart = BLANK.withMaking(
                 BLANK.making().withBack(Optional.of(new Back(Optional.of(new HookSize(hundredthsMm))))));
-        ProofResult result = new Prover(chart).prove(WordingOptions.of(chart), PerSide.all(2));
+        ProofResult result =
+                new Prover(chart, English.LANGUAGE).prove(WordingOptions.of(chart, English.LANGUAGE), PerSide.all(2));
         assertThat(result).isInstanceOf(ProofResult.Agrees.class);
         assertThat(((ProofResult.Agrees) result).pattern().back().orElseThrow().hook())
                 .contains(new HookSize(hundredthsMm));

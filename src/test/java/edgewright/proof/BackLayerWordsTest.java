@@ -13,6 +13,7 @@ import edgewright.chart.Terms;
 import edgewright.hands.BackFabric;
 import edgewright.hands.Stop;
 import edgewright.testing.RandomCharts;
+import edgewright.texts.English;
 import edgewright.words.page.PlainText;
 import edgewright.words.tree.Instructions;
 import edgewright.words.tree.WrittenBack;
@@ -35,11 +36,12 @@ class BackLayerWordsTest {
         for (int i = 0; i < 1_000; i++) {
             Chart chart = chart();
             PerSide<Integer> repeats = repeats();
-            WordingOptions options = WordingOptions.of(chart)
+            WordingOptions options = WordingOptions.of(chart, English.LANGUAGE)
                     .withTerms(Terms.values()[i % 2])
                     .withCounting(Counting.values()[random.nextInt(2)])
                     .withHand(HookHand.values()[random.nextInt(2)]);
-            ProofResult result = new Prover(chart).prove(i % 3 == 0 ? options : options.withRepeats(repeats), repeats);
+            ProofResult result = new Prover(chart, English.LANGUAGE)
+                    .prove(i % 3 == 0 ? options : options.withRepeats(repeats), repeats);
             assertThat(result)
                     .as(() -> PlainText.of(PatternWriter.write(chart, options.withRepeats(repeats))))
                     .isInstanceOf(ProofResult.Agrees.class);
@@ -66,7 +68,8 @@ class BackLayerWordsTest {
                                         + "2 tr, 2 ch, 2 tr.\n\n")
                                 .formatted(r, 2 * r))
                 .reduce("", String::concat);
-        ProofResult result = Prover.workText("UK terms\n\n" + rounds + "Back layer\n\n" + back, PerSide.all(7));
+        ProofResult result =
+                Prover.workText("UK terms\n\n" + rounds + "Back layer\n\n" + back, English.LANGUAGE, PerSide.all(7));
         assertThat(result.agrees()).isTrue();
         BackFabric made = result.fabric().orElseThrow().back().orElseThrow();
         assertThat(IntStream.rangeClosed(0, 5)
@@ -88,13 +91,17 @@ class BackLayerWordsTest {
             PerSide<Integer> repeats = repeats();
             String text = PlainText.of(PatternWriter.write(
                     chart,
-                    WordingOptions.of(chart).withTerms(Terms.values()[i % 2]).withRepeats(repeats)));
+                    WordingOptions.of(chart, English.LANGUAGE)
+                            .withTerms(Terms.values()[i % 2])
+                            .withRepeats(repeats)));
             int begin = text.indexOf("Back base round");
             spoilt += wrong.assertNonePasses(
                     text,
                     begin,
                     text.length() + 1,
-                    words -> new Prover(chart).prove(words, repeats).agrees());
+                    words -> new Prover(chart, English.LANGUAGE)
+                            .prove(words, repeats)
+                            .agrees());
         }
         assertThat(spoilt).isGreaterThan(800);
     }
@@ -109,7 +116,8 @@ class BackLayerWordsTest {
         assertThat(stop(front + tall.formatted(2) + joining))
                 .isEqualTo(new Stop(Stop.Reason.LAYERS_DIFFER, 1, Side.TOP, 11, Optional.empty(), 9, 11));
         assertThat(stop(front + tall.formatted(1) + joining).reason()).isEqualTo(Stop.Reason.CORNERS_DIFFER);
-        assertThat(Prover.workText(front + low + joining, PerSide.all(7)).agrees())
+        assertThat(Prover.workText(front + low + joining, English.LANGUAGE, PerSide.all(7))
+                        .agrees())
                 .isTrue();
     }
 
@@ -118,8 +126,8 @@ class BackLayerWordsTest {
         for (int i = 0; i < 20; i++) {
             Chart chart = chart();
             PerSide<Integer> repeats = repeats();
-            Instructions whole =
-                    PatternWriter.tree(chart, WordingOptions.of(chart).withRepeats(repeats));
+            Instructions whole = PatternWriter.tree(
+                    chart, WordingOptions.of(chart, English.LANGUAGE).withRepeats(repeats));
             WrittenBack back = whole.back().orElseThrow();
             Instructions unjoined = new Instructions(
                     whole.title(),
@@ -136,13 +144,13 @@ class BackLayerWordsTest {
             int rounds = chart.rounds().size();
             long joins = PerSide.sum(repeats.map(m -> chart.shape().stitches(rounds, m)))
                     + 4L * chart.corner().chains();
-            ProofResult result = new Prover(chart).prove(unjoined, repeats);
+            ProofResult result = new Prover(chart, English.LANGUAGE).prove(unjoined, repeats);
             assertThat(((ProofResult.Differs) result).differences()).containsExactly(new Difference.Joins(joins, 0));
         }
     }
 
     private static Stop stop(String text) {
-        return ((ProofResult.Stopped) Prover.workText(text, PerSide.all(7))).stop();
+        return ((ProofResult.Stopped) Prover.workText(text, English.LANGUAGE, PerSide.all(7))).stop();
     }
 
     private Chart chart() {

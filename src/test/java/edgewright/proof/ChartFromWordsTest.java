@@ -13,6 +13,7 @@ import edgewright.hands.WorkOutcome;
 import edgewright.proof.ChartFromWords.Answer;
 import edgewright.proof.ChartFromWords.Why;
 import edgewright.testing.RandomCharts;
+import edgewright.texts.English;
 import edgewright.words.read.PatternReader;
 import edgewright.words.read.ReadingResult;
 import edgewright.words.tree.Instructions;
@@ -55,7 +56,7 @@ class ChartFromWordsTest {
         int drawn = 0;
         for (int i = 0; i < 300; i++) {
             Chart chart = charts.workable();
-            Instructions pattern = PatternWriter.tree(chart, WordingOptions.of(chart));
+            Instructions pattern = PatternWriter.tree(chart, WordingOptions.of(chart, English.LANGUAGE));
             WorkOutcome outcome = work(pattern, PerSide.all(chart.shape().stitches(0, 2)));
             if (ChartFromWords.of(pattern, outcome.fabric()) instanceof Answer.Drawn answer) {
                 drawn++;
@@ -63,7 +64,7 @@ class ChartFromWordsTest {
                         .shape()
                         .repeats(0, chart.shape().stitches(0, 2))
                         .orElseThrow();
-                ProofResult result = new Prover(answer.chart()).prove(pattern, PerSide.all(times));
+                ProofResult result = new Prover(answer.chart(), English.LANGUAGE).prove(pattern, PerSide.all(times));
                 assertThat(result).as("%s", chart).isInstanceOf(ProofResult.Agrees.class);
             }
         }
@@ -78,18 +79,20 @@ class ChartFromWordsTest {
             Chart chart = charts.started(charts.workable());
             chart = chart.withMaking(chart.making().withBack(Optional.of(Back.DEFAULT)));
             PerSide<Integer> repeats = PerSide.all(3);
-            Instructions pattern =
-                    PatternWriter.tree(chart, WordingOptions.of(chart).withRepeats(repeats));
+            Instructions pattern = PatternWriter.tree(
+                    chart, WordingOptions.of(chart, English.LANGUAGE).withRepeats(repeats));
             WorkOutcome outcome = work(pattern, PerSide.all(chart.shape().stitches(0, 3)));
             Chart drawn = ((Answer.Drawn) ChartFromWords.of(pattern, outcome.fabric())).chart();
             int times = drawn.shape().repeats(0, chart.shape().stitches(0, 3)).orElseThrow();
             assertThat(drawn.making().back()).hasValue(Back.DEFAULT);
-            assertThat(new Prover(drawn).prove(pattern, PerSide.all(times)).agrees())
+            assertThat(new Prover(drawn, English.LANGUAGE)
+                            .prove(pattern, PerSide.all(times))
+                            .agrees())
                     .isTrue();
             if (drawn.making().start().isPresent()) {
                 starts++;
-                Instructions again =
-                        PatternWriter.tree(drawn, WordingOptions.of(drawn).withRepeats(PerSide.all(times)));
+                Instructions again = PatternWriter.tree(
+                        drawn, WordingOptions.of(drawn, English.LANGUAGE).withRepeats(PerSide.all(times)));
                 assertThat(starts(again)).isEqualTo(starts(pattern));
             }
         }
@@ -124,7 +127,7 @@ class ChartFromWordsTest {
     }
 
     private static Answer answer(String text, PerSide<Integer> base) {
-        ReadingResult reading = PatternReader.read(text);
+        ReadingResult reading = PatternReader.read(text, English.LANGUAGE);
         assertThat(reading).isInstanceOf(ReadingResult.Understood.class);
         Instructions pattern = ((ReadingResult.Understood) reading).pattern();
         return ChartFromWords.of(pattern, work(pattern, base).fabric());

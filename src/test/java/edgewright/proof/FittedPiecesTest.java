@@ -27,6 +27,7 @@ import edgewright.hands.Fabric;
 import edgewright.hands.FabricStitch;
 import edgewright.hands.Stop;
 import edgewright.testing.RandomCharts;
+import edgewright.texts.English;
 import edgewright.words.page.PlainText;
 import edgewright.words.read.PatternReader;
 import edgewright.words.read.ReadingResult;
@@ -68,10 +69,10 @@ class FittedPiecesTest {
             assertThat(plan.warnings()).noneMatch(FitWarning.LandsAcross.class::isInstance);
             WordingOptions options = options(chart);
             if (plans % 5 == 0) {
-                assertThat(PatternReader.read(words(chart, options, plan)))
+                assertThat(PatternReader.read(words(chart, options, plan), English.LANGUAGE))
                         .isEqualTo(new ReadingResult.Understood(PatternWriter.tree(chart, options.withPiece(plan))));
             }
-            ProofResult result = new Prover(chart).prove(options, plan);
+            ProofResult result = new Prover(chart, English.LANGUAGE).prove(options, plan);
             assertThat(result)
                     .as(() -> plan.question() + "\n" + words(chart, options, plan))
                     .isInstanceOf(ProofResult.Agrees.class);
@@ -124,7 +125,8 @@ class FittedPiecesTest {
                     .filter(FitWarning.LandsAcross.class::isInstance)
                     .flatMap(warning -> ((FitWarning.LandsAcross) warning).longStitches().stream())
                     .toList();
-            ProofResult result = new Prover(chart).prove(WordingOptions.of(chart), plan);
+            ProofResult result =
+                    new Prover(chart, English.LANGUAGE).prove(WordingOptions.of(chart, English.LANGUAGE), plan);
             if (across.isEmpty()) {
                 assertThat(result).isInstanceOf(ProofResult.Agrees.class);
                 finished++;
@@ -160,14 +162,16 @@ class FittedPiecesTest {
             }
             FitPlan plan = found.get();
             plans++;
-            String text = words(chart, WordingOptions.of(chart), plan);
+            String text = words(chart, WordingOptions.of(chart, English.LANGUAGE), plan);
             int begin = text.indexOf("Along the");
             int end = text.indexOf("\n\n", begin);
             spoilt += wrong.assertNonePasses(
                     text,
                     begin,
                     end,
-                    words -> new Prover(chart).prove(words, plan).agrees());
+                    words -> new Prover(chart, English.LANGUAGE)
+                            .prove(words, plan)
+                            .agrees());
         }
         assertThat(spoilt).isGreaterThan(800);
     }
@@ -182,7 +186,7 @@ class FittedPiecesTest {
     }
 
     private WordingOptions options(Chart chart) {
-        return WordingOptions.of(chart)
+        return WordingOptions.of(chart, English.LANGUAGE)
                 .withTerms(Terms.values()[random.nextInt(2)])
                 .withCounting(Counting.values()[random.nextInt(2)])
                 .withHand(HookHand.values()[random.nextInt(2)]);

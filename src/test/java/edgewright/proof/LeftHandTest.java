@@ -11,6 +11,7 @@ import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.hands.Fabric;
 import edgewright.testing.RandomCharts;
+import edgewright.texts.English;
 import edgewright.words.page.PlainText;
 import edgewright.words.write.PatternWriter;
 import edgewright.words.write.WordingOptions;
@@ -53,8 +54,10 @@ class LeftHandTest {
     }
 
     private static Map<GridCell, String> worked(Chart chart, PerSide<Integer> repeats, HookHand hand) {
-        WordingOptions options = WordingOptions.of(chart).withHand(hand).withRepeats(repeats);
-        ProofResult result = new Prover(chart).prove(PlainText.of(PatternWriter.write(chart, options)), repeats);
+        WordingOptions options =
+                WordingOptions.of(chart, English.LANGUAGE).withHand(hand).withRepeats(repeats);
+        ProofResult result =
+                new Prover(chart, English.LANGUAGE).prove(PlainText.of(PatternWriter.write(chart, options)), repeats);
         assertThat(result.agrees()).isTrue();
         return laidOut(result.fabric().orElseThrow(), hand);
     }

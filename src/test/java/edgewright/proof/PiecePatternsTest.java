@@ -19,6 +19,7 @@ import edgewright.fit.FitRefusal;
 import edgewright.fit.Ties;
 import edgewright.hands.Fabric;
 import edgewright.testing.RandomCharts;
+import edgewright.texts.English;
 import edgewright.words.page.PlainText;
 import edgewright.words.read.PatternReader;
 import edgewright.words.read.ReadingResult;
@@ -50,9 +51,9 @@ class PiecePatternsTest {
             pieces++;
             WordingOptions options = options(chart).withPiece(plan);
             String text = PlainText.of(PatternWriter.write(chart, options));
-            assertThat(PatternReader.read(text))
+            assertThat(PatternReader.read(text, English.LANGUAGE))
                     .isEqualTo(new ReadingResult.Understood(PatternWriter.tree(chart, options)));
-            ProofResult result = new Prover(chart).prove(text, plan);
+            ProofResult result = new Prover(chart, English.LANGUAGE).prove(text, plan);
             assertThat(result).as(() -> plan.question() + "\n" + text).isInstanceOf(ProofResult.Agrees.class);
             assertCountsAsPlanned(plan, result.fabric().orElseThrow());
         }
@@ -89,8 +90,8 @@ class PiecePatternsTest {
             boolean couldComeOut =
                     not.across().isEmpty() && chart.round(1).repeat().length() > 1;
             if (!couldComeOut) {
-                assertThat(new Prover(chart)
-                                .prove(WordingOptions.of(chart), plan)
+                assertThat(new Prover(chart, English.LANGUAGE)
+                                .prove(WordingOptions.of(chart, English.LANGUAGE), plan)
                                 .agrees())
                         .isFalse();
                 across++;
@@ -110,15 +111,17 @@ class PiecePatternsTest {
                 continue;
             }
             pieces++;
-            String text = PlainText.of(
-                    PatternWriter.write(chart, WordingOptions.of(chart).withPiece(plan)));
+            String text = PlainText.of(PatternWriter.write(
+                    chart, WordingOptions.of(chart, English.LANGUAGE).withPiece(plan)));
             int begin = text.indexOf(", ", text.indexOf("\nRound " + plan.changing() + ",")) + 2;
             int end = text.indexOf("\n\n", begin);
             spoilt += wrong.assertNonePasses(
                     text,
                     begin,
                     end,
-                    words -> new Prover(chart).prove(words, plan).agrees());
+                    words -> new Prover(chart, English.LANGUAGE)
+                            .prove(words, plan)
+                            .agrees());
         }
         assertThat(spoilt).isGreaterThan(1_000);
     }
@@ -147,7 +150,7 @@ class PiecePatternsTest {
     }
 
     private WordingOptions options(Chart chart) {
-        return WordingOptions.of(chart)
+        return WordingOptions.of(chart, English.LANGUAGE)
                 .withTerms(Terms.values()[random.nextInt(2)])
                 .withCounting(Counting.values()[random.nextInt(2)])
                 .withHand(HookHand.values()[random.nextInt(2)]);

@@ -19,6 +19,7 @@ import edgewright.chart.Terms;
 import edgewright.chart.Yarn;
 import edgewright.hands.Stop;
 import edgewright.testing.RandomCharts;
+import edgewright.texts.English;
 import edgewright.words.page.PlainText;
 import edgewright.words.write.PatternWriter;
 import edgewright.words.write.WordingOptions;
@@ -42,10 +43,11 @@ class ProverTest {
             PerSide<Integer> repeats =
                     PerSide.of(random.nextInt(4), random.nextInt(4), random.nextInt(4), random.nextInt(4));
             WordingOptions options = new WordingOptions(
+                    English.LANGUAGE,
                     Terms.values()[i % 2],
                     Counting.values()[random.nextInt(2)],
                     random.nextBoolean() ? Optional.of(repeats) : Optional.empty());
-            ProofResult result = new Prover(chart).prove(options, repeats);
+            ProofResult result = new Prover(chart, English.LANGUAGE).prove(options, repeats);
             assertThat(result)
                     .as("%s%n%s", repeats, PlainText.of(PatternWriter.write(chart, options)))
                     .isInstanceOf(ProofResult.Agrees.class);
@@ -61,7 +63,7 @@ class ProverTest {
             chart = chart.withCorner(chart.corner().withChains(1 + random.nextInt(3)));
             PerSide<Integer> repeats =
                     PerSide.of(random.nextInt(4), random.nextInt(4), random.nextInt(4), random.nextInt(4));
-            WordingOptions everySize = WordingOptions.of(chart)
+            WordingOptions everySize = WordingOptions.of(chart, English.LANGUAGE)
                     .withTerms(Terms.values()[i % 2])
                     .withHand(HookHand.values()[random.nextInt(2)]);
             assertAgrees(chart, everySize.withRepeats(repeats), repeats);
@@ -72,7 +74,7 @@ class ProverTest {
     }
 
     private static void assertAgrees(Chart chart, WordingOptions options, PerSide<Integer> repeats) {
-        assertThat(new Prover(chart).prove(options, repeats))
+        assertThat(new Prover(chart, English.LANGUAGE).prove(options, repeats))
                 .as("%s%n%s", repeats, PlainText.of(PatternWriter.write(chart, options)))
                 .isInstanceOf(ProofResult.Agrees.class);
     }
@@ -83,12 +85,16 @@ class ProverTest {
         Chart chart = Edits.setStitches(blank(), List.of(new Place(3, Section.REPEAT, 2)), Stitch.LONG);
         chart = chart.withMaking(
                 chart.making().withStart(Optional.of(new Start(OptionalInt.of(5), Side.TOP, Side.LEFT))));
-        WordingOptions everySize = WordingOptions.of(chart);
+        WordingOptions everySize = WordingOptions.of(chart, English.LANGUAGE);
         assertThat(PatternWriter.tree(chart, everySize).base().fewest()).hasValue(7);
-        assertThat(new Prover(chart).prove(everySize, PerSide.all(1)).agrees()).isTrue();
-        ProofResult.Stopped stopped = (ProofResult.Stopped) new Prover(chart).prove(everySize, REPEATS);
+        assertThat(new Prover(chart, English.LANGUAGE)
+                        .prove(everySize, PerSide.all(1))
+                        .agrees())
+                .isTrue();
+        ProofResult.Stopped stopped =
+                (ProofResult.Stopped) new Prover(chart, English.LANGUAGE).prove(everySize, REPEATS);
         assertThat(stopped.stop().reason()).isEqualTo(Stop.Reason.BASE_TOO_SHORT);
-        assertThat(new Prover(chart)
+        assertThat(new Prover(chart, English.LANGUAGE)
                         .prove(everySize.withRepeats(REPEATS), REPEATS)
                         .agrees())
                 .isTrue();
@@ -97,8 +103,8 @@ class ProverTest {
     @Test
     void words_for_one_size_do_not_make_another() {
         Chart chart = new RandomCharts(3).workable();
-        ProofResult result =
-                new Prover(chart).prove(WordingOptions.of(chart).withRepeats(REPEATS), PerSide.of(0, 1, 2, 4));
+        ProofResult result = new Prover(chart, English.LANGUAGE)
+                .prove(WordingOptions.of(chart, English.LANGUAGE).withRepeats(REPEATS), PerSide.of(0, 1, 2, 4));
         assertThat(result).isInstanceOf(ProofResult.Stopped.class);
     }
 
@@ -139,7 +145,9 @@ class ProverTest {
         List<Yarn> sameName =
                 chart.yarns().stream().map(yarn -> yarn.withName("Peat")).toList();
         Chart twins = chart.withYarns(sameName);
-        assertThat(new Prover(twins).prove(WordingOptions.of(twins), REPEATS).agrees())
+        assertThat(new Prover(twins, English.LANGUAGE)
+                        .prove(WordingOptions.of(twins, English.LANGUAGE), REPEATS)
+                        .agrees())
                 .isTrue();
         Chart swapped = Edits.changeYarn(Edits.changeYarn(twins, 1, "B"), 2, "A");
         assertThat(differs(twins, swapped).differences()).hasAtLeastOneElementOfType(Difference.OtherYarn.class);
@@ -148,20 +156,23 @@ class ProverTest {
     @Test
     void words_that_cannot_be_read_are_not_worked() {
         Chart chart = blank();
-        ProofResult result = new Prover(chart).prove("UK terms\nRound 1, Peat. 3 frobs; corner: 2 ch.", REPEATS);
+        ProofResult result =
+                new Prover(chart, English.LANGUAGE).prove("UK terms\nRound 1, Peat. 3 frobs; corner: 2 ch.", REPEATS);
         assertThat(result).isInstanceOf(ProofResult.Unread.class);
     }
 
     @Test
     void a_proof_can_be_called_off() {
         Chart chart = blank();
-        assertThatThrownBy(() -> new Prover(chart, () -> true).prove(WordingOptions.of(chart), REPEATS))
+        assertThatThrownBy(() -> new Prover(chart, English.LANGUAGE, () -> true)
+                        .prove(WordingOptions.of(chart, English.LANGUAGE), REPEATS))
                 .isInstanceOf(CancellationException.class);
     }
 
     /** What comes of the words of one chart when they are held to another. */
     private static ProofResult.Differs differs(Chart meant, Chart written) {
-        ProofResult result = new Prover(meant).prove(PatternWriter.tree(written, WordingOptions.of(written)), REPEATS);
+        ProofResult result = new Prover(meant, English.LANGUAGE)
+                .prove(PatternWriter.tree(written, WordingOptions.of(written, English.LANGUAGE)), REPEATS);
         assertThat(result).isInstanceOf(ProofResult.Differs.class);
         return (ProofResult.Differs) result;
     }

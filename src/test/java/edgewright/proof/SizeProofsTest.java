@@ -21,8 +21,8 @@ class SizeProofsTest {
     @Test
     void the_words_are_worked_for_every_size_and_each_is_told_of() {
         List<SizeProofs.Trial> told = new ArrayList<>();
-        List<SizeProofs.Trial> trials =
-                SizeProofs.run(CHART, WordingOptions.of(CHART), SizeProofs.USUAL, SAYS, told::add, () -> false);
+        List<SizeProofs.Trial> trials = SizeProofs.run(
+                CHART, WordingOptions.of(CHART, English.LANGUAGE), SizeProofs.USUAL, SAYS, told::add, () -> false);
         assertThat(told).isEqualTo(trials);
         assertThat(trials).extracting(SizeProofs.Trial::repeats).isEqualTo(SizeProofs.USUAL);
         assertThat(trials).allMatch(SizeProofs.Trial::agrees);
@@ -42,7 +42,7 @@ class SizeProofsTest {
         RandomCharts charts = new RandomCharts(7);
         for (int i = 0; i < 40; i++) {
             Chart chart = charts.started(charts.workable());
-            WordingOptions options = WordingOptions.of(chart).withHand(HookHand.values()[i % 2]);
+            WordingOptions options = WordingOptions.of(chart, English.LANGUAGE).withHand(HookHand.values()[i % 2]);
             assertThat(SizeProofs.run(chart, options, SizeProofs.USUAL, SAYS, trial -> {}, () -> false))
                     .allMatch(SizeProofs.Trial::agrees);
         }
@@ -59,7 +59,7 @@ class SizeProofsTest {
     @Test
     void the_trials_can_be_called_off() {
         assertThatThrownBy(() -> SizeProofs.run(
-                        CHART, WordingOptions.of(CHART), SizeProofs.USUAL, SAYS, trial -> {}, () -> true))
+                        CHART, WordingOptions.of(CHART, English.LANGUAGE), SizeProofs.USUAL, SAYS, trial -> {}, () -> true))
                 .isInstanceOf(CancellationException.class);
     }
 }

@@ -9,6 +9,7 @@ import edgewright.chart.Side;
 import edgewright.chart.Terms;
 import edgewright.hands.Fabric;
 import edgewright.testing.RandomCharts;
+import edgewright.texts.English;
 import edgewright.words.page.PlainText;
 import edgewright.words.read.PatternReader;
 import edgewright.words.read.ReadingResult;
@@ -70,6 +71,7 @@ class WordMutationsTest {
             }
             Terms terms = Terms.values()[random.nextInt(2)];
             WordingOptions options = new WordingOptions(
+                    English.LANGUAGE,
                     terms,
                     Counting.values()[random.nextInt(2)],
                     random.nextBoolean() ? Optional.of(repeats) : Optional.empty());
@@ -96,8 +98,8 @@ class WordMutationsTest {
     }
 
     private void judge(Chart chart, PerSide<Integer> repeats, String text, Spoilt spoilt, Change change) {
-        ProofResult result = new Prover(chart).prove(spoilt.text(), repeats);
-        ReadingResult reading = PatternReader.read(spoilt.text());
+        ProofResult result = new Prover(chart, English.LANGUAGE).prove(spoilt.text(), repeats);
+        ReadingResult reading = PatternReader.read(spoilt.text(), English.LANGUAGE);
         boolean sameFabric = reading instanceof ReadingResult.Understood understood
                 && fabric(understood.pattern(), chart, repeats).equals(fabric(chart, repeats));
         if (result.agrees()) {

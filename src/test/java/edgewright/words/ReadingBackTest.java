@@ -3,6 +3,8 @@ package edgewright.words;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import edgewright.chart.Chart;
+import edgewright.texts.Language;
+import edgewright.texts.Languages;
 import edgewright.words.page.PlainText;
 import edgewright.words.read.PatternReader;
 import edgewright.words.read.ReadingResult;
@@ -11,18 +13,19 @@ import edgewright.words.write.PatternWriter;
 import edgewright.words.write.WordingOptions;
 import org.junit.jupiter.api.Test;
 
-/** What the writer writes the reader reads back, for charts from seeds, all sizes, terms and corners. */
+/** What the writer writes the reader reads back, for charts from seeds, all sizes, terms, languages and corners. */
 class ReadingBackTest {
     private static final int CASES = 4_000;
 
     @Test
     void theTreeOfAnyWorkableChartIsReadBackFromItsWords() {
         for (long seed = 0; seed < CASES; seed++) {
+            Language language = Languages.of(seed);
             SeededCharts seeded = new SeededCharts(seed);
             Chart chart = seeded.workable();
-            Instructions tree = PatternWriter.tree(chart, seeded.options());
-            String text = PlainText.of(PatternWriter.write(tree));
-            assertThat(PatternReader.read(text))
+            Instructions tree = PatternWriter.tree(chart, seeded.options().withLanguage(language));
+            String text = PlainText.of(PatternWriter.write(tree, language));
+            assertThat(PatternReader.read(text, language))
                     .as("seed %d%n%s", seed, text)
                     .isEqualTo(new ReadingResult.Understood(tree));
         }
@@ -31,10 +34,12 @@ class ReadingBackTest {
     @Test
     void theTreeOfAnyChartAtAllIsReadBackFromItsWords() {
         for (long seed = 0; seed < CASES; seed++) {
+            Language language = Languages.of(seed);
             SeededCharts seeded = new SeededCharts(seed);
-            Instructions tree = PatternWriter.tree(seeded.any(), seeded.options());
-            String text = PlainText.of(PatternWriter.write(tree));
-            assertThat(PatternReader.read(text))
+            Instructions tree =
+                    PatternWriter.tree(seeded.any(), seeded.options().withLanguage(language));
+            String text = PlainText.of(PatternWriter.write(tree, language));
+            assertThat(PatternReader.read(text, language))
                     .as("seed %d%n%s", seed, text)
                     .isEqualTo(new ReadingResult.Understood(tree));
         }
@@ -43,17 +48,18 @@ class ReadingBackTest {
     @Test
     void textThatIsReadAndWrittenAgainStaysTheSame() {
         for (long seed = 0; seed < CASES; seed++) {
+            Language language = Languages.of(seed);
             SeededCharts seeded = new SeededCharts(seed);
             Chart chart = seeded.workable();
-            WordingOptions options = seeded.options();
+            WordingOptions options = seeded.options().withLanguage(language);
             Instructions tree = PatternWriter.tree(chart, options);
             // Hook, tension and width are the chart's and not the tree's; whoever reads the words passes them over.
-            ReadingResult.Understood read =
-                    (ReadingResult.Understood) PatternReader.read(PlainText.of(PatternWriter.write(chart, options)));
+            ReadingResult.Understood read = (ReadingResult.Understood)
+                    PatternReader.read(PlainText.of(PatternWriter.write(chart, options)), language);
             assertThat(read.pattern()).as("seed %d", seed).isEqualTo(tree);
-            assertThat(PlainText.of(PatternWriter.write(read.pattern())))
+            assertThat(PlainText.of(PatternWriter.write(read.pattern(), language)))
                     .as("seed %d", seed)
-                    .isEqualTo(PlainText.of(PatternWriter.write(tree)));
+                    .isEqualTo(PlainText.of(PatternWriter.write(tree, language)));
         }
     }
 }

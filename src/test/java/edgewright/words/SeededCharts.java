@@ -21,6 +21,7 @@ import edgewright.chart.Start;
 import edgewright.chart.Stitch;
 import edgewright.chart.Terms;
 import edgewright.chart.Yarn;
+import edgewright.texts.English;
 import edgewright.words.write.WordingOptions;
 import java.util.ArrayList;
 import java.util.List;
@@ -112,7 +113,12 @@ public final class SeededCharts {
                 Optional.of(PerSide.of(random.nextInt(4), random.nextInt(4), random.nextInt(4), random.nextInt(4)));
         };
         return new WordingOptions(
-                terms, counting, repeats, random.nextInt(8) == 0, HookHand.values()[random.nextInt(2)]);
+                English.LANGUAGE,
+                terms,
+                counting,
+                repeats,
+                random.nextInt(8) == 0,
+                HookHand.values()[random.nextInt(2)]);
     }
 
     private static boolean fits(Chart chart, Place place) {

@@ -6,7 +6,7 @@ import edgewright.chart.Heading;
 import edgewright.chart.Round;
 import edgewright.chart.Terms;
 import edgewright.chart.Yarn;
-import edgewright.words.terms.Phrasebook;
+import edgewright.texts.Language;
 import edgewright.words.write.PatternWriter;
 import edgewright.words.write.WordingOptions;
 import java.util.List;
@@ -52,7 +52,7 @@ public final class TestCharts {
     /** The rounds and no more, each line without its indentation; a no-break space is a blank. */
     public static List<String> lines(Chart chart, int round, WordingOptions options) {
         return PatternWriter.round(chart, round, options).lines().stream()
-                .map(line -> line.replace(Phrasebook.NO_BREAK, ' '))
+                .map(line -> line.replace(Language.NO_BREAK, ' '))
                 .toList();
     }
 }

@@ -59,7 +59,7 @@ final class LegendSetter {
     /** What a stitch is called, in both terms if both are printed. */
     private String named(Stitch stitch) {
         return terms.inTurn().stream()
-                .map(each -> TradeTerms.of(each).abbreviation(stitch))
+                .map(each -> TradeTerms.of(style.language(), each).abbreviation(stitch))
                 .distinct()
                 .collect(Collectors.joining(" / "));
     }

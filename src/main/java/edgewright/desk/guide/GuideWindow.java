@@ -190,7 +190,7 @@ public final class GuideWindow extends JDialog {
     }
 
     private WordingOptions options() {
-        return new WordingOptions(bench.chart().terms(), view.counting(), Optional.of(view.repeats()));
+        return new WordingOptions(view.language(), bench.chart().terms(), view.counting(), Optional.of(view.repeats()));
     }
 
     /** A label, and beside it what is said. */

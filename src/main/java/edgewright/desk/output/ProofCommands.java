@@ -36,8 +36,9 @@ public final class ProofCommands {
         if (!dialog.ask()) {
             return;
         }
-        WordingOptions options =
-                WordingOptions.of(chart).withTerms(dialog.terms()).withCounting(view.counting());
+        WordingOptions options = WordingOptions.of(chart, view.language())
+                .withTerms(dialog.terms())
+                .withCounting(view.counting());
         List<PerSide<Integer>> sizes = dialog.sizes();
         jobs.beginStoppable(
                 DeskTexts.of("job.prove"),

@@ -11,6 +11,7 @@ import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.SizeFields;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.DeskTexts;
+import edgewright.texts.Language;
 import edgewright.words.write.WordingOptions;
 import java.awt.Window;
 import java.util.List;
@@ -19,6 +20,7 @@ import javax.swing.JComboBox;
 
 /** How the words of the pattern are to be saved in a file of their own. A chart that cannot be worked makes a draft. */
 public final class WordsDialog extends FormDialog {
+    private final Language language;
     private final boolean draft;
     private final JComboBox<WordsFormat> format = new JComboBox<>(WordsFormat.values());
     private final JComboBox<PrintedTerms> terms = new JComboBox<>(PrintedTerms.values());
@@ -33,6 +35,7 @@ public final class WordsDialog extends FormDialog {
      */
     public WordsDialog(Window owner, Chart chart, ChartView view, int errors) {
         super(owner, "saveWords");
+        language = view.language();
         draft = errors > 0;
         format.setRenderer(Forms.renderer((WordsFormat each) -> DeskTexts.of("saveWords.format." + each.name())));
         field("saveWords.format", format).setSelectedItem(WordsFormat.HTML);
@@ -60,6 +63,7 @@ public final class WordsDialog extends FormDialog {
     /** All but the terms. */
     WordingOptions options() {
         return new WordingOptions(
+                language,
                 terms().get(0),
                 counting.getItemAt(counting.getSelectedIndex()),
                 size.repeats(),

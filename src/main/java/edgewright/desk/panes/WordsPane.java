@@ -110,7 +110,10 @@ public final class WordsPane extends JPanel {
     private String said(Chart chart) {
         return String.join(
                 "\n",
-                PatternWriter.round(chart, shownRound, new WordingOptions(terms, view.counting(), Optional.empty()))
+                PatternWriter.round(
+                                chart,
+                                shownRound,
+                                new WordingOptions(view.language(), terms, view.counting(), Optional.empty()))
                         .lines());
     }
 

@@ -2,7 +2,7 @@ package edgewright.words.page;
 
 import edgewright.chart.Chart;
 import edgewright.chart.Yarn;
-import edgewright.words.terms.Phrasebook;
+import edgewright.texts.Messages;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -20,7 +20,7 @@ import java.util.stream.Collectors;
 public final class HtmlPage implements TextBlockPrinter {
     private static final String STYLE = style();
 
-    private final Phrasebook texts = Phrasebook.ofPattern();
+    private final Messages says;
     private final List<Yarn> yarns;
     private final List<TermsVersion> versions;
     private final boolean single;
@@ -32,6 +32,7 @@ public final class HtmlPage implements TextBlockPrinter {
     private String prefix = "";
 
     private HtmlPage(Chart chart, List<TermsVersion> versions) {
+        this.says = versions.get(0).language().messages("words/page");
         this.yarns = chart.yarnsUsed();
         this.versions = versions;
         this.single = versions.size() == 1;
@@ -61,9 +62,9 @@ public final class HtmlPage implements TextBlockPrinter {
 
     private void head(TermsVersion first) {
         PatternPart heading = first.heading();
-        String title = heading.heading().isBlank() ? texts.text("page.untitled") : heading.heading();
+        String title = heading.heading().isBlank() ? says.text("untitled") : heading.heading();
         html.append("<!DOCTYPE html>\n<html lang=\"")
-                .append(first.language())
+                .append(first.tag())
                 .append("\">\n<head>\n<meta charset=\"utf-8\">\n<title>")
                 .append(escape(title))
                 .append("</title>\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
@@ -77,17 +78,17 @@ public final class HtmlPage implements TextBlockPrinter {
 
     private void contents(boolean chart) {
         html.append("<nav aria-labelledby=\"contents\">\n<h2 id=\"contents\">")
-                .append(escape(texts.text("page.contents")))
+                .append(escape(says.text("contents")))
                 .append("</h2>\n<ol>\n");
         if (single) {
             links(versions.get(0), chart);
         } else {
             if (chart) {
-                link("chart", texts.text("page.chart"));
+                link("chart", says.text("chart"));
             }
             for (TermsVersion version : versions) {
                 begin(version);
-                html.append("<li lang=\"").append(version.language()).append("\"><a href=\"#");
+                html.append("<li lang=\"").append(version.tag()).append("\"><a href=\"#");
                 html.append(version.id())
                         .append("\">")
                         .append(escape(version.name()))
@@ -102,7 +103,7 @@ public final class HtmlPage implements TextBlockPrinter {
     private void links(TermsVersion version, boolean chart) {
         for (PatternPart part : version.body()) {
             if (part.kind() == PatternPart.Kind.ROUNDS && chart) {
-                link("chart", texts.text("page.chart"));
+                link("chart", says.text("chart"));
             }
             link(id(part), part.heading());
         }
@@ -115,18 +116,16 @@ public final class HtmlPage implements TextBlockPrinter {
 
     private void picture(String picture) {
         html.append("<section>\n<h2 id=\"chart\">")
-                .append(escape(texts.text("page.chart")))
+                .append(escape(says.text("chart")))
                 .append("</h2>\n<figure>\n")
                 .append(picture);
-        element("figcaption", texts.text("page.picture"));
+        element("figcaption", says.text("picture"));
         html.append("</figure>\n</section>\n");
     }
 
     private void version(TermsVersion version) {
         begin(version);
-        html.append("<section class=\"version\" lang=\"")
-                .append(version.language())
-                .append("\">\n<h2 id=\"");
+        html.append("<section class=\"version\" lang=\"").append(version.tag()).append("\">\n<h2 id=\"");
         html.append(version.id()).append("\">").append(escape(version.name())).append("</h2>\n");
         parts(version, Optional.empty());
         html.append("</section>\n");

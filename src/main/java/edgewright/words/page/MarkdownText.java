@@ -1,6 +1,9 @@
 package edgewright.words.page;
 
-import edgewright.words.terms.Phrasebook;
+import static edgewright.texts.Arg.arg;
+
+import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -18,13 +21,15 @@ public final class MarkdownText implements TextBlockPrinter {
     /** A line that would begin a list, a rule or an underlined heading. */
     private static final Pattern LINE_START = Pattern.compile("^(?:[-+=]|\\d{1,9}(?=[.)]))");
 
+    private final Messages phrases;
     private final StringBuilder text = new StringBuilder();
     private boolean inList;
 
     /** Signs before the heading of a part; that of a round has one more. */
     private final String level;
 
-    private MarkdownText(boolean single) {
+    private MarkdownText(Messages phrases, boolean single) {
+        this.phrases = phrases;
         this.level = single ? "##" : "###";
     }
 
@@ -36,7 +41,7 @@ public final class MarkdownText implements TextBlockPrinter {
      */
     public static String of(List<TermsVersion> versions) {
         boolean single = versions.size() == 1;
-        MarkdownText page = new MarkdownText(single);
+        MarkdownText page = new MarkdownText(versions.get(0).language().messages("words/phrases"), single);
         page.part(versions.get(0).heading());
         for (TermsVersion version : versions) {
             if (!single) {
@@ -62,8 +67,11 @@ public final class MarkdownText implements TextBlockPrinter {
 
     @Override
     public void entry(TextBlock.Entry entry) {
-        String item =
-                "- **" + escape(entry.word()) + "**" + (entry.text().isEmpty() ? "" : ": " + escape(entry.text()));
+        String word = "**" + escape(entry.word()) + "**";
+        String item = "- "
+                + (entry.text().isEmpty()
+                        ? word
+                        : phrases.text("entry", arg("word", word), arg("text", escape(entry.text()))));
         if (inList) {
             text.append(item).append('\n');
         } else {
@@ -115,7 +123,7 @@ public final class MarkdownText implements TextBlockPrinter {
     }
 
     private static String bare(String words) {
-        return words.replace(Phrasebook.NO_BREAK, ' ').replaceAll("\\s+", " ").strip();
+        return words.replace(Language.NO_BREAK, ' ').replaceAll("\\s+", " ").strip();
     }
 
     private static String marked(String bare) {

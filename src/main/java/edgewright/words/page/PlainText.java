@@ -1,6 +1,6 @@
 package edgewright.words.page;
 
-import edgewright.words.terms.Phrasebook;
+import edgewright.texts.Language;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -100,7 +100,7 @@ public final class PlainText implements TextBlockPrinter {
 
     @Override
     public void entry(TextBlock.Entry entry) {
-        wrap((entry.word() + ": " + entry.text()).strip(), margin, margin + INDENT);
+        wrap(entry.line(), margin, margin + INDENT);
     }
 
     @Override
@@ -133,6 +133,6 @@ public final class PlainText implements TextBlockPrinter {
     }
 
     private void newLine(StringBuilder line) {
-        text.append(line.toString().replace(Phrasebook.NO_BREAK, ' ')).append('\n');
+        text.append(line.toString().replace(Language.NO_BREAK, ' ')).append('\n');
     }
 }

@@ -1,7 +1,8 @@
 package edgewright.words.page;
 
 import edgewright.chart.Terms;
-import edgewright.words.terms.Phrasebook;
+import edgewright.texts.Language;
+import edgewright.words.terms.TradeTerms;
 import java.util.List;
 import java.util.Locale;
 
@@ -9,17 +10,18 @@ import java.util.Locale;
  * A pattern in one of the terms. Printed together with another version of the same chart, the title and what else heads the
  * first one head both; each is complete below its own heading.
  *
+ * @param language the language of the words
  * @param terms those that the words are in
  */
-public record TermsVersion(Terms terms, PatternText words) {
+public record TermsVersion(Language language, Terms terms, PatternText words) {
     /** Its heading where there are several. */
     String name() {
-        return Phrasebook.of(terms).text("terms");
+        return TradeTerms.of(language, terms).name();
     }
 
     /** The language of its words, as in https://www.rfc-editor.org/info/bcp47. */
-    String language() {
-        return terms == Terms.US ? "en-US" : "en-GB";
+    String tag() {
+        return TradeTerms.of(language, terms).tag();
     }
 
     /** What ids begin with that belong to it where there are several. */

@@ -20,8 +20,13 @@ public sealed interface TextBlock {
         }
     }
 
-    /** A word or a yarn and what is to be said of it; {@code text} may be empty. */
-    record Entry(String word, String text) implements TextBlock {
+    /**
+     * A word or a yarn and what is to be said of it.
+     *
+     * @param text may be empty
+     * @param line both in one line
+     */
+    record Entry(String word, String text, String line) implements TextBlock {
         @Override
         public void printOn(TextBlockPrinter printer) {
             printer.entry(this);
@@ -33,25 +38,24 @@ public sealed interface TextBlock {
      *
      * @param round its number; 0 for the base round
      * @param name names the round and its yarn, with no full stop
+     * @param label the name as a sentence of its own
      * @param counts what is said of the stitches on a side; may be empty
+     * @param opening the label and the counts as one line
      * @param steps what to do, a line each
      */
-    record RoundWords(int round, String name, String counts, List<String> steps) implements TextBlock {
+    record RoundWords(int round, String name, String label, String counts, String opening, List<String> steps)
+            implements TextBlock {
         public RoundWords {
             Objects.requireNonNull(name);
+            Objects.requireNonNull(label);
             Objects.requireNonNull(counts);
+            Objects.requireNonNull(opening);
             steps = List.copyOf(steps);
-        }
-
-        /** The name as a sentence of its own. */
-        public String label() {
-            return name + ".";
         }
 
         /** All lines: the first names the round and says its counts, the others say what to do. */
         public List<String> lines() {
-            String first = counts.isEmpty() ? label() : label() + " " + counts;
-            return Stream.concat(Stream.of(first), steps.stream()).toList();
+            return Stream.concat(Stream.of(opening), steps.stream()).toList();
         }
 
         @Override

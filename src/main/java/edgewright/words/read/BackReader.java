@@ -1,9 +1,8 @@
 package edgewright.words.read;
 
-import edgewright.chart.Corner;
 import edgewright.chart.Counting;
 import edgewright.chart.HookSize;
-import edgewright.chart.Stitch;
+import edgewright.words.terms.TradeWord;
 import edgewright.words.tree.BackRound;
 import edgewright.words.tree.SideSize;
 import edgewright.words.tree.WrittenBack;
@@ -14,18 +13,11 @@ import java.util.OptionalInt;
 
 /** Reads a back layer, paragraph by paragraph. Paragraphs that begin otherwise than its rounds and joins are for people. */
 final class BackReader {
-    private static final String BETWEEN = ",;.:";
-
-    private final Vocabulary words;
     private Optional<HookSize> hook = Optional.empty();
     private SideSize base = SideSize.UNSTATED;
     private Optional<Counting> counting = Optional.empty();
     private final List<BackRound> rounds = new ArrayList<>();
     private boolean joined;
-
-    BackReader(Vocabulary words) {
-        this.words = words;
-    }
 
     /** What was read; empty if there was no back round. */
     Optional<WrittenBack> back() {
@@ -39,103 +31,142 @@ final class BackReader {
 
     /** Takes the next paragraph. */
     void read(TokenCursor cursor) {
-        if (cursor.take("back.hook")) {
-            hook = Optional.of(hook(cursor));
-        } else if (cursor.take("back.base")) {
-            cursor.skip(BETWEEN);
+        if (readHook(cursor)) {
+            return;
+        }
+        if (cursor.take("back-base")) {
             base = size(cursor);
             end(cursor);
-        } else if (cursor.take("back.round")) {
-            rounds.add(round(cursor));
+        } else if (readJoining(cursor)) {
+            joined = true;
             end(cursor);
-        } else if (cursor.take("back.joining")) {
-            joining(cursor);
+        } else {
+            readRound(cursor);
         }
     }
 
     private void end(TokenCursor cursor) {
-        cursor.skip(BETWEEN);
+        cursor.skipPartings();
         if (!cursor.atEnd()) {
-            throw cursor.stop("back.end");
+            cursor.miss("backEnd");
+            throw cursor.stopped();
         }
     }
 
-    private HookSize hook(TokenCursor cursor) {
-        cursor.skip(":");
-        Token start = cursor.peek();
-        long hundredths = 100L * cursor.number(0, "back.hook");
-        if (cursor.takeSign(".")) {
-            String digits = cursor.peek().text();
-            int fraction = cursor.number(0, "back.hook");
-            if (digits.length() > 2) {
-                throw cursor.stop("back.hook");
+    private boolean readHook(TokenCursor cursor) {
+        Token[] start = new Token[1];
+        long[] hundredths = new long[1];
+        boolean taken = cursor.take("back-hook", gap -> {
+            if (!gap.equals("mm")) {
+                throw Phrase.unknown(gap);
             }
-            hundredths += digits.length() == 1 ? 10 * fraction : fraction;
+            start[0] = cursor.peek();
+            hundredths[0] = takeHundredths(cursor);
+            return hundredths[0] >= 0;
+        });
+        if (!taken && cursor.opens("back-hook")) {
+            throw cursor.stopped();
         }
-        cursor.require("back.mm", "back.hook");
-        if (hundredths < 1 || hundredths > HookSize.MOST_HUNDREDTHS_MM) {
-            throw cursor.stopAt(start, "back.hook");
+        if (taken) {
+            if (hundredths[0] < 1 || hundredths[0] > HookSize.MOST_HUNDREDTHS_MM) {
+                throw cursor.stopAt(start[0], Expectation.of("hook"));
+            }
+            hook = Optional.of(new HookSize((int) hundredths[0]));
         }
-        return new HookSize((int) hundredths);
+        return taken;
     }
 
-    private BackRound round(TokenCursor cursor) {
+    /** Takes a thickness with no more than two digits after its decimal sign; negative if none stands here. */
+    private static long takeHundredths(TokenCursor cursor) {
+        if (!cursor.takeNumber(0, "hook")) {
+            return -1;
+        }
+        long hundredths = 100L * cursor.number();
+        int mark = cursor.mark();
+        if (cursor.isSign(List.of(cursor.grammar().decimalSign()))) {
+            cursor.next();
+            String digits = cursor.peek().text();
+            if (cursor.takeNumber(0, "hook") && digits.length() > 2) {
+                throw cursor.stop("hook");
+            }
+            if (mark + 2 == cursor.mark()) {
+                hundredths += digits.length() == 1 ? 10L * cursor.number() : cursor.number();
+            }
+        }
+        return hundredths;
+    }
+
+    /** Reads a back round, if one is said here. */
+    private void readRound(TokenCursor cursor) {
         int number = rounds.size() + 1;
-        if (!cursor.isNumber() || words.number(cursor.peek()) != number) {
-            throw cursor.stop("back.number", number);
+        int[] front = new int[1];
+        int[] said = new int[1];
+        Token[] start = new Token[1];
+        Phrase.Gaps gaps = gap -> switch (gap) {
+            case "round" -> {
+                start[0] = cursor.peek();
+                boolean taken = cursor.takeNumber(0, "number");
+                said[0] = cursor.number();
+                yield taken || cursor.miss(Expectation.of("backNumber", number));
+            }
+            case "front" -> {
+                boolean taken = cursor.takeNumber(1, "number");
+                front[0] = taken ? cursor.number() : 0;
+                yield taken;
+            }
+            default -> throw Phrase.unknown(gap);
+        };
+        if (!cursor.take("back-title-as", gaps)) {
+            front[0] = 0;
+            if (!cursor.take("back-title", gaps)) {
+                if (cursor.opens("back-title")) {
+                    throw cursor.stopped();
+                }
+                return;
+            }
         }
-        cursor.next();
-        cursor.skip(BETWEEN);
-        OptionalInt front = OptionalInt.empty();
-        if (cursor.take("back.asRound")) {
-            front = OptionalInt.of(cursor.number(1, "number"));
-            cursor.take("back.ofFront");
+        if (said[0] != number) {
+            throw cursor.stopAt(start[0], Expectation.of("backNumber", number));
         }
-        cursor.skip(BETWEEN);
+        cursor.skipPartings();
         SideSize side = size(cursor);
-        cursor.skip(BETWEEN);
-        if (cursor.take("back.asBefore")) {
-            BackRound same = before(cursor, number);
-            return new BackRound(number, front, side, same.height(), same.atEachArm(), same.cornerChains());
+        cursor.skipPartings();
+        OptionalInt ofFront = front[0] == 0 ? OptionalInt.empty() : OptionalInt.of(front[0]);
+        rounds.add(worked(cursor, number, ofFront, side));
+        end(cursor);
+    }
+
+    private BackRound worked(TokenCursor cursor, int number, OptionalInt front, SideSize side) {
+        BackRound[] same = new BackRound[1];
+        boolean asBefore = cursor.take("back-as-before", gap -> {
+            if (!gap.equals("round")) {
+                throw Phrase.unknown(gap);
+            }
+            same[0] = before(cursor, number);
+            return true;
+        });
+        if (asBefore) {
+            return new BackRound(number, front, side, same[0].height(), same[0].atEachArm(), same[0].cornerChains());
         }
-        return worked(cursor, number, front, side);
+        BackEvery every = new BackEvery(cursor);
+        if (!every.take()) {
+            throw cursor.stopped();
+        }
+        cursor.skipPartings();
+        cursor.take("all-sides");
+        return new BackRound(number, front, side, every.height(), every.atEachArm(), every.chains());
     }
 
     /** The back round that is named here, one before the round of this number. */
     private BackRound before(TokenCursor cursor, int number) {
         Token said = cursor.peek();
-        int before = cursor.number(1, "number");
-        if (before >= number) {
-            throw cursor.stopAt(said, "back.before", number);
+        if (!cursor.takeNumber(1, "number")) {
+            throw cursor.stop("number");
         }
-        return rounds.get(before - 1);
-    }
-
-    private BackRound worked(TokenCursor cursor, int number, OptionalInt front, SideSize side) {
-        BackRound.Height height = height(cursor);
-        cursor.require("back.every", "back.every");
-        cursor.skip(BETWEEN);
-        cursor.require("corner", "back.corner");
-        cursor.skip(":");
-        int atEachArm = cursor.number(1, "number");
-        requireSame(cursor, height);
-        cursor.skip(",");
-        if (!cursor.isNumber() || !Corner.isTurnedWith(words.number(cursor.peek()))) {
-            throw cursor.stop("cornerChains");
+        if (cursor.number() >= number) {
+            throw cursor.stopAt(said, Expectation.of("backBefore", number));
         }
-        int chains = cursor.number(1, "cornerChains");
-        if (!cursor.take(words.stitch(Stitch.CHAIN))) {
-            throw cursor.stop("chain", words.name(Stitch.CHAIN));
-        }
-        cursor.skip(",");
-        if (!cursor.isNumber() || words.number(cursor.peek()) != atEachArm) {
-            throw cursor.stop("back.sameArms", atEachArm);
-        }
-        cursor.next();
-        requireSame(cursor, height);
-        cursor.skip(BETWEEN);
-        cursor.take("allSides");
-        return new BackRound(number, front, side, height, atEachArm, chains);
+        return rounds.get(cursor.number() - 1);
     }
 
     private SideSize size(TokenCursor cursor) {
@@ -144,36 +175,17 @@ final class BackReader {
         return said.map(SizeReader.Said::size).orElse(SideSize.UNSTATED);
     }
 
-    private BackRound.Height height(TokenCursor cursor) {
-        if (cursor.take(words.tall())) {
-            return BackRound.Height.TALL;
+    private static boolean readJoining(TokenCursor cursor) {
+        boolean taken = cursor.take("back-joining", gap -> {
+            if (!gap.equals("stitch")) {
+                throw Phrase.unknown(gap);
+            }
+            return cursor.take(cursor.words().of(TradeWord.SLIP))
+                    || cursor.miss(Expectation.of("slip", cursor.words().name(TradeWord.SLIP)));
+        });
+        if (!taken && cursor.opens("back-joining")) {
+            throw cursor.stopped();
         }
-        if (cursor.take(words.stitch(Stitch.PLAIN))) {
-            return BackRound.Height.LOW;
-        }
-        throw cursor.stop("back.stitch", words.tallName(), words.name(Stitch.PLAIN));
-    }
-
-    /** The stitch of the sides again, into the corner. */
-    private void requireSame(TokenCursor cursor, BackRound.Height height) {
-        Token start = cursor.peek();
-        if (height(cursor) != height) {
-            throw cursor.stopAt(
-                    start,
-                    "back.sameStitch",
-                    height == BackRound.Height.TALL ? words.tallName() : words.name(Stitch.PLAIN));
-        }
-    }
-
-    private void joining(TokenCursor cursor) {
-        cursor.skip(BETWEEN);
-        if (!cursor.take(words.slip())) {
-            throw cursor.stop("back.slip", words.slipName());
-        }
-        cursor.require("back.through", "back.through");
-        cursor.skip(BETWEEN);
-        cursor.take("back.noChains");
-        end(cursor);
-        joined = true;
+        return taken;
     }
 }

@@ -4,7 +4,6 @@ import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.chart.Stitch;
 import edgewright.words.tree.ChangingStep;
-import edgewright.words.tree.Run;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -14,14 +13,16 @@ import java.util.OptionalInt;
 
 /** Reads a round in which stitches are added or lost, side by side. */
 final class ChangesReader {
-    private static final String BETWEEN = ",;.";
-
     private final TokenCursor cursor;
-    private final RoundReader round;
+    private final WorkReader work;
 
-    ChangesReader(TokenCursor cursor, RoundReader round) {
+    private final Map<Side, List<ChangingStep>> sides = new EnumMap<>(Side.class);
+    private OptionalInt chains = OptionalInt.empty();
+    private ChangingStep step = new ChangingStep.Together(Stitch.PLAIN);
+
+    ChangesReader(TokenCursor cursor, WorkReader work) {
         this.cursor = cursor;
-        this.round = round;
+        this.work = work;
     }
 
     /** What was read, and the chains of its corners. */
@@ -29,93 +30,158 @@ final class ChangesReader {
 
     /** The four sides in any order; empty if this is another kind of round. */
     Optional<Read> read() {
-        boolean announced = cursor.take("putsRight");
-        if (announced) {
-            cursor.skip(BETWEEN);
-            cursor.take("atTheTop");
-            cursor.skip(BETWEEN);
-        }
-        if (!announced && !cursor.is("along")) {
-            return Optional.empty();
-        }
-        Map<Side, List<ChangingStep>> sides = new EnumMap<>(Side.class);
-        OptionalInt chains = OptionalInt.empty();
+        boolean announced = cursor.take("puts-right");
+        cursor.skipPartings();
         for (int i = 0; i < Side.values().length; i++) {
-            cursor.require("along", "along");
-            Token named = cursor.peek();
-            Side side = round.edge();
-            if (sides.containsKey(side)) {
-                throw cursor.stopAt(named, "otherWords");
+            if (!takeSide()) {
+                if (i == 0 && !announced && !cursor.opens("along")) {
+                    return Optional.empty();
+                }
+                throw cursor.stopped();
             }
-            cursor.skip(BETWEEN);
-            cursor.take("from");
-            cursor.skip(":");
-            sides.put(side, upToTheCorner());
-            Token corner = cursor.peek();
-            int here = round.corner();
-            if (chains.orElse(here) != here) {
-                throw cursor.stopAt(corner, "chainsAsBefore", chains.getAsInt());
-            }
-            chains = OptionalInt.of(here);
-            cursor.skip(BETWEEN);
+            cursor.skipPartings();
         }
         return Optional.of(new Read(PerSide.each(sides::get), chains.getAsInt()));
     }
 
-    private List<ChangingStep> upToTheCorner() {
-        List<ChangingStep> work = new ArrayList<>();
-        cursor.skip(BETWEEN);
-        while (!cursor.is("corner") || work.isEmpty()) {
-            if (cursor.takeSign("(")) {
-                work.add(times());
-            } else {
-                work.add(step());
-            }
-            cursor.skip(BETWEEN);
-        }
-        return work;
-    }
-
-    private ChangingStep times() {
+    private boolean takeSide() {
         List<ChangingStep> steps = new ArrayList<>();
-        do {
-            cursor.skip(BETWEEN);
-            steps.add(step());
-            cursor.skip(BETWEEN);
-        } while (!cursor.takeSign(")"));
-        int times = cursor.number(2, "times");
-        cursor.require("times", "timesWord");
-        return new ChangingStep.Times(steps, times);
+        Side[] named = new Side[1];
+        boolean taken = cursor.take("along", gap -> switch (gap) {
+            case "edge" -> {
+                named[0] = takeOtherEdge();
+                yield named[0] != null;
+            }
+            case "steps" -> takeSteps(steps, true);
+            case "corner" -> takeCorner();
+            default -> throw Phrase.unknown(gap);
+        });
+        if (taken) {
+            sides.put(named[0], steps);
+        }
+        return taken;
     }
 
-    private ChangingStep step() {
+    /** An edge that has no words yet; null if none stands here. */
+    private Side takeOtherEdge() {
+        Token start = cursor.peek();
+        Optional<Side> side = work.takeEdge();
+        if (side.filter(sides::containsKey).isPresent()) {
+            throw cursor.stopAt(start, Expectation.of("otherWords"));
+        }
+        return side.orElse(null);
+    }
+
+    private boolean takeCorner() {
+        Token corner = cursor.peek();
+        if (!work.takeCornerAlone()) {
+            return cursor.miss("change");
+        }
+        if (chains.orElse(work.chains()) != work.chains()) {
+            throw cursor.stopAt(corner, Expectation.of("chainsAsBefore", chains.getAsInt()));
+        }
+        chains = OptionalInt.of(work.chains());
+        return true;
+    }
+
+    private boolean takeSteps(List<ChangingStep> steps, boolean mayRepeat) {
+        steps.clear();
+        int mark = cursor.mark();
+        while (mayRepeat && takeTimes() || takeStep()) {
+            steps.add(step);
+            mark = cursor.mark();
+            if (!cursor.between("runs-next")) {
+                break;
+            }
+        }
+        cursor.reset(mark);
+        if (steps.isEmpty()) {
+            cursor.miss("change");
+        }
+        return !steps.isEmpty();
+    }
+
+    private boolean takeTimes() {
+        List<ChangingStep> steps = new ArrayList<>();
+        int[] times = new int[1];
+        boolean taken = cursor.take("times", gap -> switch (gap) {
+            case "steps" -> takeSteps(steps, false);
+            case "count" -> {
+                boolean number = cursor.takeNumber(2, "timesNumber");
+                times[0] = cursor.number();
+                yield number;
+            }
+            default -> throw Phrase.unknown(gap);
+        });
+        if (taken) {
+            step = new ChangingStep.Times(steps, times[0]);
+        }
+        return taken;
+    }
+
+    private boolean takeStep() {
         Optional<Stitch> together = cursor.takeTogether();
         if (together.isPresent()) {
-            return new ChangingStep.Together(together.get());
+            step = new ChangingStep.Together(together.get());
+            return true;
         }
-        if (!round.isRun()) {
-            throw cursor.stop("change");
+        return takeOneAndOne() || takeTwoInOne() || takeWork();
+    }
+
+    private boolean takeOneAndOne() {
+        Stitch[] made = new Stitch[2];
+        Token[] starts = new Token[2];
+        int[] counts = new int[2];
+        boolean taken = cursor.take("one-and-one", gap -> {
+            int i = switch (gap) {
+                case "first" -> 0;
+                case "second" -> 1;
+                default -> throw Phrase.unknown(gap);
+            };
+            starts[i] = cursor.peek();
+            if (!work.takeRun()) {
+                return false;
+            }
+            counts[i] = work.run().count();
+            made[i] = work.run().stitch();
+            return true;
+        });
+        if (!taken) {
+            return false;
         }
+        for (int i = 0; i < made.length; i++) {
+            if (counts[i] != 1) {
+                throw cursor.stopAt(starts[i], Expectation.of("oneAndOne"));
+            }
+        }
+        step = new ChangingStep.TwoInOne(made[0], made[1]);
+        return true;
+    }
+
+    private boolean takeTwoInOne() {
         Token start = cursor.peek();
-        Run run = round.run();
-        if (cursor.take("and")) {
-            if (run.count() != 1) {
-                throw cursor.stopAt(start, "oneAndOne");
-            }
-            Token next = cursor.peek();
-            Run other = round.run();
-            if (other.count() != 1) {
-                throw cursor.stopAt(next, "oneAndOne");
-            }
-            cursor.require("inNext", "inNext");
-            return new ChangingStep.TwoInOne(run.stitch(), other.stitch());
+        if (!cursor.take("two-in-one", this::takeRun)) {
+            return false;
         }
-        if (!cursor.take("inNext")) {
-            return new ChangingStep.Work(run);
+        if (work.run().count() != 2) {
+            throw cursor.stopAt(start, Expectation.of("two"));
         }
-        if (run.count() != 2) {
-            throw cursor.stopAt(start, "two");
+        step = new ChangingStep.TwoInOne(work.run().stitch(), work.run().stitch());
+        return true;
+    }
+
+    private boolean takeRun(String gap) {
+        if (!gap.equals("run")) {
+            throw Phrase.unknown(gap);
         }
-        return new ChangingStep.TwoInOne(run.stitch(), run.stitch());
+        return work.takeRun();
+    }
+
+    private boolean takeWork() {
+        boolean taken = work.takeRun();
+        if (taken) {
+            step = new ChangingStep.Work(work.run());
+        }
+        return taken;
     }
 }

@@ -3,8 +3,9 @@ package edgewright.words.read;
 import edgewright.chart.Counting;
 import edgewright.chart.HookHand;
 import edgewright.chart.Terms;
+import edgewright.texts.Language;
 import edgewright.words.page.PatternPart;
-import edgewright.words.terms.Phrasebook;
+import edgewright.words.terms.TradeTerms;
 import edgewright.words.tree.BaseRound;
 import edgewright.words.tree.Instructions;
 import edgewright.words.tree.PatternYarn;
@@ -32,8 +33,10 @@ public final class PatternReader {
     private static final Set<PatternPart.Kind> FURTHER_DOWN = EnumSet.of(
             PatternPart.Kind.NEEDS, PatternPart.Kind.NOTES, PatternPart.Kind.ABBREVIATIONS, PatternPart.Kind.SET_UP);
 
+    private final Language language;
+    private final Grammar grammar;
     private final SourceText text;
-    private final Preamble preamble = Preamble.INSTANCE;
+    private final Preamble preamble;
     private final List<ReadingProblem> problems = new ArrayList<>();
 
     private String designer = "";
@@ -50,14 +53,17 @@ public final class PatternReader {
 
     private final BooleanSupplier cancelled;
 
-    private PatternReader(String text, BooleanSupplier cancelled) {
-        this.text = new SourceText(text);
+    private PatternReader(String text, Language language, BooleanSupplier cancelled) {
+        this.language = language;
+        this.grammar = Grammar.of(language);
+        this.preamble = Preamble.of(language);
+        this.text = new SourceText(text, language);
         this.cancelled = cancelled;
     }
 
-    /** Reads a whole pattern, or says of each round where it cannot be read. */
-    public static ReadingResult read(String text) {
-        return read(text, () -> false);
+    /** Reads a whole pattern in this language, or says of each round where it cannot be read. */
+    public static ReadingResult read(String text, Language language) {
+        return read(text, language, () -> false);
     }
 
     /**
@@ -65,8 +71,8 @@ public final class PatternReader {
      *
      * @param cancelled asked before each round; once it answers true the reading ends with a {@link CancellationException}
      */
-    public static ReadingResult read(String text, BooleanSupplier cancelled) {
-        return new PatternReader(text, cancelled).read();
+    public static ReadingResult read(String text, Language language, BooleanSupplier cancelled) {
+        return new PatternReader(text, language, cancelled).read();
     }
 
     private ReadingResult read() {
@@ -83,19 +89,19 @@ public final class PatternReader {
             problems.add(0, problem(text.end(), "terms"));
             return new ReadingResult.Refused(problems);
         }
-        return readRounds(Vocabulary.of(terms.get()));
+        return readRounds(grammar.in(terms.get()));
     }
 
     /** What stands in the words of the terms: the base round, the rounds and the back layer. */
     private ReadingResult readRounds(Vocabulary words) {
         text.pieces().forEach(piece -> readBase(piece, words));
-        YarnReader yarnReader = new YarnReader(yarns);
+        YarnReader yarnReader = new YarnReader(grammar, yarns);
         for (SourceText.Piece piece : text.pieces()) {
             if (piece.kind() == PatternPart.Kind.ROUNDS) {
                 readRounds(piece, words, yarnReader);
             }
         }
-        BackReader back = new BackReader(words);
+        BackReader back = new BackReader();
         text.pieces().forEach(piece -> readBack(piece, words, back));
         if (rounds.isEmpty() && problems.isEmpty()) {
             problems.add(problem(text.end(), "firstRound"));
@@ -157,17 +163,14 @@ public final class PatternReader {
         if (preamble.designer(line.words(), false).isPresent()) {
             return;
         }
-        for (Preamble.Named named : preamble.terms(line.text().replace(Phrasebook.NO_BREAK, ' '))) {
+        for (Preamble.Named named : preamble.terms(line.text().replace(Language.NO_BREAK, ' '))) {
             if (terms.isEmpty()) {
                 terms = Optional.of(named.terms());
             } else if (terms.get() != named.terms()) {
-                String before = Phrasebook.of(terms.get()).text("terms");
+                String before = TradeTerms.of(language, terms.get()).name();
                 String here = line.text().substring(named.column() - 1).split("\\P{L}", 2)[0];
                 problems.add(new ReadingProblem(
-                        line.number(),
-                        named.column(),
-                        here,
-                        Phrasebook.ofReader().text("expected.sameTerms", before)));
+                        line.number(), named.column(), here, grammar.text(Expectation.of("sameTerms", before))));
             }
         }
     }
@@ -177,7 +180,7 @@ public final class PatternReader {
             return;
         }
         for (SourceText.Paragraph block : piece.blocks()) {
-            List<Token> tokens = fromBaseRound(block, words);
+            List<Token> tokens = fromBaseRound(block);
             if (tokens.isEmpty()) {
                 continue;
             }
@@ -192,10 +195,10 @@ public final class PatternReader {
     }
 
     /** What is said of the base round begins its line, and goes on to a blank line. */
-    private static List<Token> fromBaseRound(SourceText.Paragraph block, Vocabulary words) {
+    private List<Token> fromBaseRound(SourceText.Paragraph block) {
         List<Token> tokens = new ArrayList<>();
         for (SourceText.Line line : block.lines()) {
-            if (!tokens.isEmpty() || words.phrases("baseRound").matches(line.tokens(), 0) > 0) {
+            if (!tokens.isEmpty() || grammar.spelled("base-word").matches(line.tokens(), 0) > 0) {
                 tokens.addAll(line.tokens());
             }
         }
@@ -232,7 +235,8 @@ public final class PatternReader {
             problems.add(stopped.problem());
         }
         // A round that is missing is one problem, not one in every round after it.
-        next = (tokens.size() > 1 && words.number(tokens.get(1)) > 0 ? words.number(tokens.get(1)) : next) + 1;
+        int begun = grammar.roundBegun(tokens);
+        next = (begun > 0 ? begun : next) + 1;
     }
 
     private void readBack(SourceText.Piece piece, Vocabulary words, BackReader reader) {
@@ -256,11 +260,7 @@ public final class PatternReader {
                 Token.Kind.SIGN, "", last.line(), last.column() + last.text().length());
     }
 
-    private static ReadingProblem problem(Token token, String expected) {
-        return new ReadingProblem(
-                token.line(),
-                token.column(),
-                token.text(),
-                Phrasebook.ofReader().text("expected." + expected));
+    private ReadingProblem problem(Token token, String expected) {
+        return new ReadingProblem(token.line(), token.column(), token.text(), grammar.text(Expectation.of(expected)));
     }
 }

@@ -1,7 +1,7 @@
 package edgewright.words.read;
 
+import edgewright.texts.Language;
 import edgewright.words.page.PatternPart;
-import edgewright.words.terms.Phrasebook;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -112,13 +112,15 @@ final class SourceText {
         }
     }
 
-    private final Phrasebook texts = Phrasebook.ofReader();
-    private final Spellings round = Spellings.of(texts.words("round").stream());
+    private final Grammar grammar;
+    private final Preamble preamble;
     private final List<Line> lines = new ArrayList<>();
     private final List<Piece> pieces = new ArrayList<>();
     private String title = "";
 
-    SourceText(String text) {
+    SourceText(String text, Language language) {
+        this.grammar = Grammar.of(language);
+        this.preamble = Preamble.of(language);
         String[] raw = text.replaceFirst("^\\x{FEFF}", "").split("\\r\\n|[\\n\\r\\x{85}\\x{2028}\\x{2029}]", -1);
         for (int i = 0; i < raw.length; i++) {
             lines.add(Line.of(i + 1, raw[i]));
@@ -147,13 +149,7 @@ final class SourceText {
 
     /** Whether a line begins with the word for a round and a number. */
     boolean beginsRound(Line line) {
-        List<Token> tokens = line.tokens();
-        int word = round.matches(tokens, 0);
-        return word > 0 && word < tokens.size() && isNumber(tokens.get(word));
-    }
-
-    private boolean isNumber(Token token) {
-        return token.kind() == Token.Kind.NUMBER || texts.words("number.words").contains(token.lower());
+        return grammar.roundBegun(line.tokens()) >= 0;
     }
 
     private void cut() {
@@ -191,7 +187,6 @@ final class SourceText {
     }
 
     private boolean isTitle(Line line) {
-        Preamble preamble = Preamble.INSTANCE;
         return heading(line) == null && !beginsRound(line) && !preamble.says(line.words());
     }
 
@@ -202,7 +197,7 @@ final class SourceText {
         String words = line.words().replaceFirst("\\s*:$", "");
         for (PatternPart.Kind kind : PatternPart.Kind.values()) {
             boolean has = kind != PatternPart.Kind.HEADING && kind != PatternPart.Kind.COUNTS;
-            if (has && texts.words("heading." + kind).stream().anyMatch(words::equalsIgnoreCase)) {
+            if (has && grammar.all("heading-" + kind).stream().anyMatch(words::equalsIgnoreCase)) {
                 return kind;
             }
         }

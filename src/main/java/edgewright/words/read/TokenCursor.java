@@ -4,22 +4,36 @@ import edgewright.chart.Stitch;
 import java.util.List;
 import java.util.Optional;
 
-/** A place in the tokens of one round, and what can be asked of it there. */
+/**
+ * A place in the tokens of one round, and what can be asked of it there.
+ *
+ * <p>What is looked for and is not there is noted as missed. Where nothing that was looked for goes on further than some place,
+ * reading stops there ({@link #stopped}).
+ */
 final class TokenCursor {
     private final List<Token> tokens;
+    private final Grammar grammar;
     private final Vocabulary words;
     private final Token end;
     private int at;
+    private int number;
+    private int furthest = -1;
+    private Expectation missed = Expectation.of("item");
 
     /** @param end a token with no text where the tokens end, for messages */
     TokenCursor(List<Token> tokens, Token end, Vocabulary words) {
         this.tokens = tokens;
         this.end = end;
         this.words = words;
+        this.grammar = words.grammar();
     }
 
     Vocabulary words() {
         return words;
+    }
+
+    Grammar grammar() {
+        return grammar;
     }
 
     boolean atEnd() {
@@ -50,38 +64,110 @@ final class TokenCursor {
         at = mark;
     }
 
-    boolean isSign(String sign) {
-        return !atEnd() && peek().text().equals(sign);
+    /** Whether the next token is one of these signs. */
+    boolean isSign(List<String> signs) {
+        return !atEnd() && peek().kind() == Token.Kind.SIGN && signs.contains(peek().text());
     }
 
-    /** Takes the sign if it stands here. */
-    boolean takeSign(String sign) {
-        if (isSign(sign)) {
+    /** Whether one of these signs is the last that was taken. */
+    boolean isAfter(List<String> signs) {
+        return at > 0 && signs.contains(tokens.get(at - 1).text());
+    }
+
+    /** Passes over any of these signs. */
+    void skip(List<String> signs) {
+        while (isSign(signs)) {
             at++;
-            return true;
+        }
+    }
+
+    /** Passes over signs that only part. */
+    void skipPartings() {
+        while (!atEnd() && grammar.isSoft(tokens.get(at))) {
+            at++;
+        }
+    }
+
+    /** Passes over what parts two members of a list; whether it was there. */
+    boolean between(String list) {
+        int mark = at;
+        skipPartings();
+        for (String word : grammar.separator(list)) {
+            if (atEnd() || !peek().is(word)) {
+                at = mark;
+                return false;
+            }
+            at++;
+        }
+        skipPartings();
+        return true;
+    }
+
+    /** Takes a phrase without gaps if it stands here. */
+    boolean take(String key) {
+        return take(key, Phrase.NONE);
+    }
+
+    /** Takes a phrase if it stands here, its gaps one after the other. */
+    boolean take(String key, Phrase.Gaps gaps) {
+        int start = at;
+        for (Phrase.Form form : grammar.phrase(key).forms()) {
+            if (takes(form, gaps)) {
+                return true;
+            }
+            at = start;
         }
         return false;
     }
 
-    /** Passes over any of these signs. */
-    void skip(String signs) {
-        while (!atEnd() && peek().kind() == Token.Kind.SIGN && signs.contains(peek().text())) {
-            at++;
+    private boolean takes(Phrase.Form form, Phrase.Gaps gaps) {
+        for (Phrase.Step step : form.steps()) {
+            if (step instanceof Phrase.Gap gap) {
+                if (!gaps.take(gap.name())) {
+                    return false;
+                }
+            } else if (step instanceof Phrase.Spelled spelled) {
+                if (!takes(spelled)) {
+                    return false;
+                }
+            } else if (step instanceof Phrase.Literal literal) {
+                if (atEnd() || !peek().is(literal.text())) {
+                    return miss(literal.expected());
+                }
+                at++;
+            } else {
+                skipPartings();
+            }
         }
+        return true;
     }
 
-    boolean is(String key) {
-        return words.phrases(key).matches(tokens, at) > 0;
+    private boolean takes(Phrase.Spelled spelled) {
+        int length = spelled.spellings().matches(tokens, at);
+        if (length > 0 || spelled.spellings().optional()) {
+            at += length;
+            return true;
+        }
+        at += spelled.spellings().begins(tokens, at);
+        return miss(spelled.expected());
     }
 
-    /** Whether this sign stands here, and a phrase of the reader's words after it. */
-    boolean isFollowedBy(String sign, String key) {
-        return isSign(sign) && words.phrases(key).matches(tokens, at + 1) > 0;
+    /** Whether the first word of this phrase stands here, so that nothing else can be meant. */
+    boolean opens(String key) {
+        Phrase.Step first = grammar.phrase(key).forms().get(0).steps().get(0);
+        return first instanceof Phrase.Literal literal
+                ? !atEnd() && peek().is(literal.text())
+                : first instanceof Phrase.Spelled spelled && spelled.spellings().matches(tokens, at) > 0;
     }
 
-    /** Takes a phrase of the reader's words if it stands here. */
-    boolean take(String key) {
-        return take(words.phrases(key));
+    /** Whether this word stands here. */
+    boolean is(String word) {
+        return grammar.spelled(word).matches(tokens, at) > 0;
+    }
+
+    /** Takes this word if it stands here. */
+    boolean takeWord(String word) {
+        return take(grammar.spelled(word));
     }
 
     boolean take(Spellings phrases) {
@@ -99,30 +185,25 @@ final class TokenCursor {
         return is;
     }
 
-    /** Takes the phrase, or stops at the word that does not go with it. */
-    void require(String key, String expected, Object... values) {
-        if (!take(key)) {
-            at += words.phrases(key).begins(tokens, at);
-            throw stop(expected, values);
-        }
-    }
-
-    void requireSign(String sign, String expected) {
-        if (!takeSign(sign)) {
-            throw stop(expected);
-        }
-    }
-
     boolean isNumber() {
-        return !atEnd() && words.number(peek()) >= 0;
+        return !atEnd() && grammar.number(peek()) >= 0;
     }
 
-    /** Takes a number that is not less than {@code least}. */
-    int number(int least, String expected) {
-        if (atEnd() || words.number(peek()) < least) {
+    /** Takes a number; one that is less than {@code least} is refused. {@link #number} tells which it was. */
+    boolean takeNumber(int least, String expected) {
+        if (!isNumber()) {
+            return miss(expected);
+        }
+        if (grammar.number(peek()) < least) {
             throw stop(expected);
         }
-        return words.number(next());
+        number = grammar.number(next());
+        return true;
+    }
+
+    /** The number that was taken last. */
+    int number() {
+        return number;
     }
 
     /** Takes a stitch in the terms of the pattern if one stands here: the longest name wins. */
@@ -142,7 +223,7 @@ final class TokenCursor {
 
     /** Takes two stitches worked together if they stand here; answers with which. */
     Optional<Stitch> takeTogether() {
-        for (Stitch stitch : Stitch.values()) {
+        for (Stitch stitch : Stitch.inStitchBelow()) {
             if (take(words.together(stitch))) {
                 return Optional.of(stitch);
             }
@@ -150,24 +231,50 @@ final class TokenCursor {
         return Optional.empty();
     }
 
-    Stitch requireStitch() {
-        return takeStitch().orElseThrow(() -> {
-            int begun = 0;
-            for (Stitch stitch : Stitch.values()) {
-                begun = Math.max(begun, words.stitch(stitch).begins(tokens, at));
-            }
-            at += begun;
-            return stop("stitch", words.terms(), words.allStitches());
-        });
+    /** Notes that a stitch is missing, at the first word that belongs to none. */
+    boolean missStitch() {
+        int mark = at;
+        int begun = 0;
+        for (Stitch stitch : Stitch.values()) {
+            begun = Math.max(begun, words.stitch(stitch).begins(tokens, at));
+        }
+        at += begun;
+        miss(words.anyStitch());
+        at = mark;
+        return false;
     }
 
-    /** The reason to stop here: what stands here, and what was expected. */
-    ReadingStopped stop(String expected, Object... values) {
-        return stopAt(peek(), expected, values);
+    boolean miss(String expected) {
+        return miss(Expectation.of(expected));
     }
 
-    ReadingStopped stopAt(Token token, String expected, Object... values) {
+    /** Notes what is missing here. Of several things at one place the last is told. */
+    boolean miss(Expectation expected) {
+        if (at >= furthest) {
+            furthest = at;
+            missed = expected;
+        }
+        return false;
+    }
+
+    /** Whether something was begun at this place and did not go on. */
+    boolean hasMissedAfter(int mark) {
+        return furthest > mark;
+    }
+
+    /** The reason to stop: what is missing furthest on. */
+    ReadingStopped stopped() {
+        at = Math.max(furthest, 0);
+        return stopAt(peek(), missed);
+    }
+
+    /** The reason to stop here: what stands here cannot be right. */
+    ReadingStopped stop(String expected) {
+        return stopAt(peek(), Expectation.of(expected));
+    }
+
+    ReadingStopped stopAt(Token token, Expectation expected) {
         return new ReadingStopped(
-                new ReadingProblem(token.line(), token.column(), token.text(), words.expected(expected, values)));
+                new ReadingProblem(token.line(), token.column(), token.text(), grammar.text(expected)));
     }
 }

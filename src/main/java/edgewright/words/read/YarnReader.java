@@ -1,11 +1,10 @@
 package edgewright.words.read;
 
-import edgewright.words.terms.Phrasebook;
 import edgewright.words.tree.PatternYarn;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -14,18 +13,14 @@ import java.util.stream.Stream;
  * the order in which they are named.
  */
 final class YarnReader {
-    /** May stand between the number of a round and a yarn that is in no list. */
-    private static final String BEFORE = ",(-–—";
-
-    /** Ends the name of a yarn that is in no list. */
-    private static final String ENDS = ".,:;()";
-
+    private final Grammar grammar;
     private final List<PatternYarn> yarns;
     private final boolean listed;
     /** What the yarns of a list are called, found when it is first asked for. */
     private List<Spelling> known = List.of();
 
-    YarnReader(List<PatternYarn> listed) {
+    YarnReader(Grammar grammar, List<PatternYarn> listed) {
+        this.grammar = grammar;
         this.yarns = new ArrayList<>(listed);
         this.listed = !listed.isEmpty();
     }
@@ -37,14 +32,18 @@ final class YarnReader {
 
     /** Takes the yarn of a round after its number; answers with its id. */
     String take(TokenCursor cursor) {
+        List<String> before = grammar.listed("yarn-before");
         if (listed) {
-            cursor.skip(BEFORE + ":.");
+            do {
+                cursor.skip(before);
+                cursor.skipPartings();
+            } while (cursor.isSign(before));
             return takeListed(cursor);
         }
-        if (cursor.atEnd() || !BEFORE.contains(cursor.peek().text())) {
+        if (!cursor.isAfter(before) && !cursor.isSign(before)) {
             throw cursor.stop("yarn");
         }
-        cursor.skip(BEFORE);
+        cursor.skip(before);
         return takeNew(cursor);
     }
 
@@ -63,11 +62,10 @@ final class YarnReader {
                 cursor.reset(start);
             }
         }
-        throw cursor.stop(
-                "yarnOf",
-                yarns.stream()
-                        .map(yarn -> yarn.name().isEmpty() ? byId(yarn) : yarn.name())
-                        .collect(Collectors.joining(", ")));
+        List<String> names = yarns.stream()
+                .map(yarn -> yarn.name().isEmpty() ? byId(yarn) : yarn.name())
+                .toList();
+        throw cursor.stopAt(cursor.peek(), Expectation.of("yarnOf", grammar.commas(names)));
     }
 
     private static boolean endsHere(TokenCursor cursor) {
@@ -113,7 +111,7 @@ final class YarnReader {
     }
 
     private String byId(PatternYarn yarn) {
-        return Phrasebook.ofReader().words("yarn").get(0) + " " + yarn.id();
+        return grammar.yarnById(yarn.id());
     }
 
     /** A yarn that has not been listed: everything up to the end of the line or of the phrase is its name. */
@@ -122,12 +120,10 @@ final class YarnReader {
         if (cursor.atEnd()) {
             throw cursor.stop("yarn");
         }
+        List<String> ends = grammar.listed("yarn-ends");
         StringBuilder name = new StringBuilder();
         int column = first.column();
-        while (!cursor.atEnd()
-                && cursor.peek().line() == first.line()
-                && !(cursor.peek().kind() == Token.Kind.SIGN
-                        && ENDS.contains(cursor.peek().text()))) {
+        while (!cursor.atEnd() && cursor.peek().line() == first.line() && !cursor.isSign(ends)) {
             Token token = cursor.next();
             name.append(token.column() > column && name.length() > 0 ? " " : "").append(token.text());
             column = token.column() + token.text().length();
@@ -152,12 +148,14 @@ final class YarnReader {
 
     /** 'yarn A' is the yarn with that id and no name; any other name gets the first letter that is free. */
     private PatternYarn unnamed(String name) {
-        List<Token> tokens = Token.of(name, 1);
-        boolean byId = tokens.size() == 2
-                && tokens.get(0).is(Phrasebook.ofReader().words("yarn").get(0))
-                && tokens.get(1).kind() != Token.Kind.SIGN;
-        if (byId && isFree(tokens.get(1).text())) {
-            return new PatternYarn(tokens.get(1).text(), "");
+        Optional<String> id = Token.of(name, 1).stream()
+                .filter(token -> token.kind() != Token.Kind.SIGN)
+                .map(Token::text)
+                .filter(each -> Token.lower(grammar.yarnById(each)).equals(Token.lower(name)))
+                .filter(this::isFree)
+                .findFirst();
+        if (id.isPresent()) {
+            return new PatternYarn(id.get(), "");
         }
         String letter = IntStream.iterate(0, n -> n + 1)
                 .mapToObj(n -> n < 26 ? String.valueOf((char) ('A' + n)) : "Y" + n)

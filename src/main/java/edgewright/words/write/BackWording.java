@@ -1,65 +1,78 @@
 package edgewright.words.write;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.number;
+import static edgewright.texts.Arg.shortest;
+
 import edgewright.chart.Stitch;
 import edgewright.chart.Terms;
+import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import edgewright.words.page.TextBlock;
-import edgewright.words.terms.Phrasebook;
+import edgewright.words.terms.TradeTerms;
+import edgewright.words.terms.TradeWord;
 import edgewright.words.tree.BackRound;
 import edgewright.words.tree.WrittenBack;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 
 /** Puts a back layer into words. */
 final class BackWording {
-    private final Phrasebook texts = Phrasebook.ofPattern();
-    private final Phrasebook terms;
+    private final Messages phrases;
+    private final Messages says;
+    private final TradeTerms trade;
     private final RoundWording rounds;
 
-    BackWording(Terms terms, RoundWording rounds) {
-        this.terms = Phrasebook.of(terms);
+    BackWording(Language language, Terms terms, RoundWording rounds) {
+        this.phrases = language.messages("words/phrases");
+        this.says = language.messages("words/write");
+        this.trade = TradeTerms.of(language, terms);
         this.rounds = rounds;
     }
 
     /** All that is said, a paragraph each: how it is worked, its rounds, and the join. */
     List<TextBlock> blocks(WrittenBack back, boolean changed) {
-        List<TextBlock> blocks = new ArrayList<>();
-        blocks.add(prose(changed ? "back.what.piece" : "back.what", terms.text("baseStitch")));
-        blocks.add(back.hook().map(hook -> prose("back.hook", hook)).orElseGet(() -> prose("back.smallerHook")));
+        List<String> said = new ArrayList<>();
+        said.add(says.text(changed ? "backWhat-piece" : "backWhat-all", arg("stitch", trade.baseStitch())));
+        said.add(back.hook()
+                .map(hook -> phrases.text("back-hook", shortest("mm", hook.mm(), 2)))
+                .orElseGet(() -> says.text("back-smallerHook")));
         Set<Integer> chains = new TreeSet<>();
         back.rounds().forEach(round -> chains.add(round.cornerChains()));
-        chains.forEach(number -> blocks.add(prose("back.corner." + number)));
-        blocks.add(
+        chains.forEach(number -> said.add(says.text("backCorner-" + number)));
+        said.add(
                 has(back, BackRound.Height.TALL)
-                        ? prose("back.begin", terms.text("tall.short"), terms.of(Stitch.CHAIN, "short"))
-                        : prose("back.beginLow"));
-        List<String> base = new ArrayList<>(List.of(texts.text("back.base")));
-        rounds.size(back.base(), OptionalInt.empty(), base);
-        blocks.add(new TextBlock.Prose(String.join(" ", base)));
-        back.rounds().forEach(round -> blocks.add(round(round, back.rounds())));
+                        ? says.text(
+                                "back-begin",
+                                arg("stitch", trade.abbreviation(TradeWord.TALL)),
+                                arg("chain", trade.abbreviation(TradeWord.CHAIN)))
+                        : says.text("back-beginLow"));
+        List<String> base = new ArrayList<>(List.of(phrases.text("back-base")));
+        said.add(sentences(base, rounds.size(back.base())));
+        back.rounds().forEach(round -> said.add(round(round, back.rounds())));
         if (back.joined()) {
-            blocks.add(prose("back.join"));
-            blocks.add(prose("back.joining", terms.text("slip.short")));
+            said.add(says.text("back-join"));
+            said.add(phrases.text("back-joining", arg("stitch", trade.abbreviation(TradeWord.SLIP))));
         }
-        return blocks;
+        return said.stream().<TextBlock>map(TextBlock.Prose::new).toList();
     }
 
-    /** The abbreviations that only a back layer needs. */
-    List<TextBlock> abbreviations(WrittenBack back, Set<Stitch> used) {
-        List<TextBlock> entries = new ArrayList<>();
+    /** The words that only a back layer needs to have explained. */
+    List<TradeWord> words(WrittenBack back, Set<Stitch> used) {
+        List<TradeWord> words = new ArrayList<>();
         if (!used.contains(Stitch.PLAIN) && has(back, BackRound.Height.LOW)) {
-            entries.add(new TextBlock.Entry(terms.of(Stitch.PLAIN, "short"), terms.of(Stitch.PLAIN, "meaning")));
+            words.add(TradeWord.PLAIN);
         }
         if (has(back, BackRound.Height.TALL)) {
-            entries.add(new TextBlock.Entry(terms.text("tall.short"), terms.text("tall.meaning")));
+            words.add(TradeWord.TALL);
         }
         if (back.joined()) {
-            entries.add(new TextBlock.Entry(terms.text("slip.short"), terms.text("slip.meaning")));
+            words.add(TradeWord.SLIP);
         }
-        return entries;
+        return words;
     }
 
     private static boolean has(WrittenBack back, BackRound.Height height) {
@@ -67,38 +80,50 @@ final class BackWording {
     }
 
     /** A round that is worked as one before it is said so. */
-    private TextBlock round(BackRound round, List<BackRound> all) {
+    private String round(BackRound round, List<BackRound> all) {
         List<String> line = new ArrayList<>();
         line.add(
                 round.frontRound().isPresent()
-                        ? texts.text(
-                                "back.roundAs",
-                                round.number(),
-                                round.frontRound().getAsInt())
-                        : texts.text("back.round", round.number()));
-        rounds.size(round.side(), OptionalInt.empty(), line);
+                        ? phrases.text(
+                                "back-title-as",
+                                number("round", round.number()),
+                                number("front", round.frontRound().getAsInt()))
+                        : phrases.text("back-title", number("round", round.number())));
+        sentences(line, rounds.size(round.side()));
         Optional<BackRound> same = all.stream()
                 .filter(other -> other.number() < round.number() && isWorkedAlike(round, other))
                 .findFirst();
         if (same.isPresent()) {
-            line.add(texts.text("back.asBefore", same.get().number()));
-            return new TextBlock.Prose(String.join(" ", line));
+            line.add(phrases.text("back-as-before", number("round", same.get().number())));
+        } else {
+            line.add(worked(round));
+            line.add(phrases.text("all-sides"));
         }
-        String stitch =
-                round.height() == BackRound.Height.TALL ? terms.text("tall.short") : terms.of(Stitch.PLAIN, "short");
-        String chain = terms.of(Stitch.CHAIN, "short");
-        line.add(texts.text("back.every", stitch, round.atEachArm(), round.cornerChains(), chain));
-        line.add(texts.text("round.sides"));
-        return new TextBlock.Prose(String.join(" ", line));
+        return phrases.list("sentences-next", line);
+    }
+
+    /** All of these sentences, and one more if there is one. */
+    private String sentences(List<String> said, String next) {
+        if (!next.isEmpty()) {
+            said.add(next);
+        }
+        return phrases.list("sentences-next", said);
+    }
+
+    private String worked(BackRound round) {
+        String stitch = trade.abbreviation(round.height() == BackRound.Height.TALL ? TradeWord.TALL : TradeWord.PLAIN);
+        String arm = phrases.text("run", number("count", round.atEachArm()), arg("stitch", stitch));
+        String chains = phrases.text(
+                "corner-chains",
+                number("count", round.cornerChains()),
+                arg("stitch", trade.abbreviation(TradeWord.CHAIN)));
+        return phrases.text(
+                "back-every", arg("stitch", stitch), arg("before", arm), arg("chains", chains), arg("after", arm));
     }
 
     private static boolean isWorkedAlike(BackRound one, BackRound other) {
         return one.height() == other.height()
                 && one.atEachArm() == other.atEachArm()
                 && one.cornerChains() == other.cornerChains();
-    }
-
-    private TextBlock prose(String key, Object... values) {
-        return new TextBlock.Prose(texts.text(key, values));
     }
 }

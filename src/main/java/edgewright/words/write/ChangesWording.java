@@ -1,30 +1,32 @@
 package edgewright.words.write;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.number;
+
 import edgewright.chart.HookHand;
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.chart.Stitch;
-import edgewright.chart.Terms;
-import edgewright.words.terms.Phrasebook;
+import edgewright.texts.Language;
+import edgewright.texts.Messages;
+import edgewright.words.terms.TradeTerms;
 import edgewright.words.tree.ChangingStep;
 import edgewright.words.tree.Run;
 import java.util.List;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Puts a round into words in which stitches are added or lost. */
 final class ChangesWording {
-    private final Phrasebook texts = Phrasebook.ofPattern();
-    private final Phrasebook terms;
+    private final Language language;
+    private final Messages phrases;
+    private final TradeTerms trade;
     private final HookHand hand;
-    private final Function<Run, String> runs;
 
-    /** @param runs how a run is said */
-    ChangesWording(Terms terms, HookHand hand, Function<Run, String> runs) {
-        this.terms = Phrasebook.of(terms);
+    ChangesWording(Language language, TradeTerms trade, HookHand hand) {
+        this.language = language;
+        this.phrases = language.messages("words/phrases");
+        this.trade = trade;
         this.hand = hand;
-        this.runs = runs;
     }
 
     /**
@@ -34,41 +36,44 @@ final class ChangesWording {
      */
     List<String> lines(PerSide<List<ChangingStep>> changes, String corner) {
         return Stream.concat(
-                        Stream.of(texts.text("round.putsRight")),
+                        Stream.of(phrases.text("puts-right")),
                         hand.workingOrder().stream().map(side -> line(side, changes.get(side), corner)))
                 .toList();
     }
 
     private String line(Side side, List<ChangingStep> work, String corner) {
-        return texts.text("round.along", texts.text("edge." + side)) + " " + list(work) + "; " + corner + ".";
+        return phrases.text(
+                "along", arg("edge", phrases.text("edge-" + side)), arg("steps", list(work)), arg("corner", corner));
     }
 
     private String list(List<ChangingStep> work) {
-        return work.stream().map(this::step).collect(Collectors.joining(", "));
+        return phrases.list("runs-next", work.stream().map(this::step).toList());
     }
 
     private String step(ChangingStep step) {
         if (step instanceof ChangingStep.Work work) {
-            return runs.apply(work.run());
+            return run(work.run());
         }
         if (step instanceof ChangingStep.TwoInOne two) {
-            String next = texts.text("round.inNext");
             return two.first() == two.second()
-                    ? runs.apply(new Run(2, two.first())) + " " + next
-                    : texts.text(
-                                    "round.oneAndOne",
-                                    runs.apply(new Run(1, two.first())),
-                                    runs.apply(new Run(1, two.second())))
-                            + " " + next;
+                    ? phrases.text("two-in-one", arg("run", run(new Run(2, two.first()))))
+                    : phrases.text(
+                            "one-and-one",
+                            arg("first", run(new Run(1, two.first()))),
+                            arg("second", run(new Run(1, two.second()))));
         }
         if (step instanceof ChangingStep.Together both) {
             return together(both.stitch());
         }
         ChangingStep.Times times = (ChangingStep.Times) step;
-        return texts.text("round.times", list(times.steps()), times.times());
+        return phrases.text("times", arg("steps", list(times.steps())), number("count", times.times()));
+    }
+
+    private String run(Run run) {
+        return RoundWording.run(language, trade, run);
     }
 
     private String together(Stitch stitch) {
-        return terms.of(stitch, "together").replace(' ', Phrasebook.NO_BREAK);
+        return trade.together(stitch).replace(' ', Language.NO_BREAK);
     }
 }

@@ -1,9 +1,12 @@
 package edgewright.words.write;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.number;
+
 import edgewright.chart.Stitch;
 import edgewright.fit.ChangeRounds;
-import edgewright.words.page.TextBlock;
-import edgewright.words.terms.Phrasebook;
+import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import edgewright.words.tree.WrittenRound;
 import java.util.List;
 import java.util.function.Predicate;
@@ -14,31 +17,34 @@ import java.util.stream.Stream;
  * since words that were read have no chart.
  */
 final class ChangingAdvice {
-    private final Phrasebook texts = Phrasebook.ofPattern();
+    private final Messages says;
     private final List<WrittenRound> rounds;
 
-    ChangingAdvice(List<WrittenRound> rounds) {
+    ChangingAdvice(Language language, List<WrittenRound> rounds) {
+        this.says = language.messages("words/write");
         this.rounds = rounds;
     }
 
     /** One paragraph. */
-    TextBlock paragraph() {
+    String paragraph() {
         ChangeRounds best = ChangeRounds.of(
                 rounds.size(),
                 round -> has(rounds.get(round - 1), Stitch::coversStitchBelow),
                 round -> !isPlain(rounds.get(round - 1)));
         if (best.counting().isEmpty()) {
-            return new TextBlock.Prose(texts.text("setUp.rightAtOnce"));
+            return says.text("setUp-rightAtOnce");
         }
-        return new TextBlock.Prose(texts.text(
-                "setUp.right",
-                name(best.counting().getAsInt()),
-                name(best.changing()),
-                best.checking().isPresent() ? name(best.checking().getAsInt()) : texts.text("setUp.thatRound")));
+        return says.text(
+                "setUp-right",
+                arg("counting", name(best.counting().getAsInt())),
+                arg("changing", name(best.changing())),
+                arg(
+                        "checking",
+                        best.checking().isPresent() ? name(best.checking().getAsInt()) : says.text("setUp-thatRound")));
     }
 
     private String name(int round) {
-        return round == 0 ? texts.text("roundNamed.base") : texts.text("roundNamed.number", round);
+        return round == 0 ? says.text("roundNamed-base") : says.text("roundNamed-number", number("round", round));
     }
 
     /** Whether its repeat is one stitch throughout, worked into the stitch below. */

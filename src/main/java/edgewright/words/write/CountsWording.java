@@ -1,10 +1,14 @@
 package edgewright.words.write;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.plain;
+
 import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
+import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import edgewright.words.page.TextBlock;
-import edgewright.words.terms.Phrasebook;
 import edgewright.words.tree.Instructions;
 import edgewright.words.tree.Multiple;
 import edgewright.words.tree.SideSize;
@@ -16,12 +20,13 @@ import java.util.stream.Stream;
 
 /** The table of counts: those of the given size, else those of the examples. */
 final class CountsWording {
-    private final Phrasebook texts = Phrasebook.ofPattern();
+    private final Messages says;
     private final Instructions pattern;
     private final YarnLabels yarns;
     private final Counting counting;
 
-    CountsWording(Instructions pattern, YarnLabels yarns) {
+    CountsWording(Language language, Instructions pattern, YarnLabels yarns) {
+        this.says = language.messages("words/write");
         this.pattern = pattern;
         this.yarns = yarns;
         this.counting = pattern.counting();
@@ -33,7 +38,7 @@ final class CountsWording {
                         Stream.of(pattern.base().side()),
                         pattern.rounds().stream().map(WrittenRound::side))
                 .toList();
-        String caption = texts.text("counts.caption." + counting);
+        String caption = says.text("caption-" + counting);
         if (sizes.stream().allMatch(size -> size.counts().isPresent())) {
             List<PerSide<Integer>> counts =
                     sizes.stream().map(size -> size.counts().orElseThrow()).toList();
@@ -48,32 +53,32 @@ final class CountsWording {
             return Optional.empty();
         }
         List<String> columns = new ArrayList<>();
-        examples.get(0).forEach(base -> columns.add(texts.text("counts.example", counting.shown(base))));
-        return Optional.of(table(texts.text("counts.caption.examples", caption), columns, examples));
+        examples.get(0).forEach(base -> columns.add(says.text("example", plain("stitches", counting.shown(base)))));
+        return Optional.of(table(says.text("examples-caption", arg("caption", caption)), columns, examples));
     }
 
     private TextBlock.CountsTable ofOneSize(String caption, List<PerSide<Integer>> counts) {
         if (counts.stream().allMatch(PerSide::allSidesAreAlike)) {
             List<List<Integer>> numbers =
                     counts.stream().map(c -> List.of(c.top())).toList();
-            return table(caption, List.of(texts.text("counts.each")), numbers);
+            return table(caption, List.of(says.text("counts-each")), numbers);
         }
         if (counts.stream().allMatch(PerSide::oppositeSidesAreAlike)) {
             List<List<Integer>> numbers =
                     counts.stream().map(c -> List.of(c.top(), c.left())).toList();
-            return table(caption, List.of(texts.text("counts.topBottom"), texts.text("counts.leftRight")), numbers);
+            return table(caption, List.of(says.text("counts-topBottom"), says.text("counts-leftRight")), numbers);
         }
         List<Side> order = pattern.hand().workingOrder();
         return table(
                 caption,
-                order.stream().map(side -> texts.text("counts." + side)).toList(),
+                order.stream().map(side -> says.text("column-" + side)).toList(),
                 counts.stream()
                         .map(each -> order.stream().map(each::get).toList())
                         .toList());
     }
 
     private TextBlock.CountsTable table(String caption, List<String> sizes, List<List<Integer>> numbers) {
-        List<String> columns = new ArrayList<>(List.of(texts.text("counts.round"), texts.text("counts.yarn")));
+        List<String> columns = new ArrayList<>(List.of(says.text("counts-round"), says.text("counts-yarn")));
         columns.addAll(sizes);
         List<List<String>> rows = new ArrayList<>();
         for (int r = 0; r < numbers.size(); r++) {
@@ -81,7 +86,7 @@ final class CountsWording {
             row.add(String.valueOf(r));
             row.add(
                     r == 0
-                            ? texts.text("counts.base")
+                            ? says.text("counts-base")
                             : yarns.of(pattern.yarnOf(pattern.rounds().get(r - 1))));
             numbers.get(r).forEach(number -> row.add(String.valueOf(counting.shown(number))));
             rows.add(row);

@@ -1,6 +1,7 @@
 package edgewright.words.write;
 
 import edgewright.chart.Chart;
+import edgewright.texts.Language;
 import edgewright.words.page.PatternText;
 import edgewright.words.page.RoundParts;
 import edgewright.words.page.TextBlock;
@@ -32,12 +33,16 @@ public final class PatternWriter {
 
     /** The chart in words, with the hook and the tension where the chart names them. */
     public static PatternText write(Chart chart, WordingOptions options) {
-        return new Wording(tree(chart, options), new ToolsWording(options.terms()).entries(chart)).pattern();
+        return new Wording(
+                        options.language(),
+                        tree(chart, options),
+                        new ToolsWording(options.language(), options.terms()).entries(chart))
+                .pattern();
     }
 
-    /** A tree in words. */
-    public static PatternText write(Instructions pattern) {
-        return new Wording(pattern).pattern();
+    /** A tree in words of this language. */
+    public static PatternText write(Instructions pattern, Language language) {
+        return new Wording(language, pattern).pattern();
     }
 
     /**
@@ -46,7 +51,7 @@ public final class PatternWriter {
      * @param round 1 to the rounds of the chart
      */
     public static TextBlock.RoundWords round(Chart chart, int round, WordingOptions options) {
-        return new Wording(Composer.frame(chart, options)).round(written(chart, round, options));
+        return new Wording(options.language(), Composer.frame(chart, options)).round(written(chart, round, options));
     }
 
     /**
@@ -55,7 +60,7 @@ public final class PatternWriter {
      * @param round 1 to the rounds of the chart
      */
     public static RoundParts parts(Chart chart, int round, WordingOptions options) {
-        return new Wording(Composer.frame(chart, options)).parts(written(chart, round, options));
+        return new Wording(options.language(), Composer.frame(chart, options)).parts(written(chart, round, options));
     }
 
     private static WrittenRound written(Chart chart, int round, WordingOptions options) {

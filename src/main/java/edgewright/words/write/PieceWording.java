@@ -1,7 +1,11 @@
 package edgewright.words.write;
 
-import edgewright.words.page.TextBlock;
-import edgewright.words.terms.Phrasebook;
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.number;
+import static edgewright.texts.Arg.plain;
+
+import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import edgewright.words.tree.ChangingStep;
 import edgewright.words.tree.Instructions;
 import edgewright.words.tree.SideSize;
@@ -9,50 +13,54 @@ import edgewright.words.tree.WrittenRound;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** What a pattern for one piece says of that piece, beside its rounds: for which it is, and in which round it is put right. */
 final class PieceWording {
-    private final Phrasebook texts = Phrasebook.ofPattern();
+    private final Messages says;
+    private final Messages phrases;
     private final Instructions pattern;
     private final RoundWording rounds;
     private final WrittenRound changing;
 
-    private PieceWording(Instructions pattern, RoundWording rounds, WrittenRound changing) {
+    private PieceWording(Language language, Instructions pattern, RoundWording rounds, WrittenRound changing) {
+        this.says = language.messages("words/write");
+        this.phrases = language.messages("words/phrases");
         this.pattern = pattern;
         this.rounds = rounds;
         this.changing = changing;
     }
 
     /** Empty for a pattern in which no counts are put right. */
-    static Optional<PieceWording> of(Instructions pattern, RoundWording rounds) {
+    static Optional<PieceWording> of(Language language, Instructions pattern, RoundWording rounds) {
         return pattern.rounds().stream()
                 .filter(round -> round.changes().isPresent())
                 .findFirst()
-                .map(changing -> new PieceWording(pattern, rounds, changing));
+                .map(changing -> new PieceWording(language, pattern, rounds, changing));
     }
 
     /** For which piece the pattern is. */
-    TextBlock heading() {
+    String heading() {
         int counting = changing.number() - 1;
         SideSize size = counting == 0
                 ? pattern.base().side()
                 : pattern.rounds().get(counting - 1).side();
-        List<String> counts = new ArrayList<>();
-        rounds.size(size, OptionalInt.empty(), counts);
-        String named = counting == 0 ? texts.text("roundNamed.base") : texts.text("roundNamed.number", counting);
-        return new TextBlock.Prose(texts.text("heading.piece", named, String.join(" ", counts), changing.number()));
+        String named = counting == 0
+                ? says.text("roundNamed-base")
+                : says.text("roundNamed-number", number("round", counting));
+        return phrases.text(
+                "piece", arg("round", named), arg("counts", rounds.size(size)), number("changing", changing.number()));
     }
 
     /** What the changing round is for, and which rounds are worked on the sides as they are. */
-    TextBlock note() {
-        String note = texts.text("notes.piece", changing.number());
-        return new TextBlock.Prose(
-                changing.number() == 1
-                        ? note
-                        : note + " " + texts.counted("notes.piece.before", changing.number() - 1));
+    String note() {
+        String note = says.text("piece-note", number("round", changing.number()));
+        return changing.number() == 1
+                ? note
+                : phrases.list(
+                        "sentences-next",
+                        List.of(note, says.text("piece-before", plain("last", changing.number() - 1))));
     }
 
     /**
@@ -60,18 +68,18 @@ final class PieceWording {
      *
      * @param example the short name of a stitch
      */
-    TextBlock changes(String example) {
-        List<String> said = new ArrayList<>(List.of(texts.text("notes.changes", changing.number())));
+    String changes(String example) {
+        List<String> said = new ArrayList<>(List.of(says.text("changes-begin", number("round", changing.number()))));
         if (hasStep(step -> step instanceof ChangingStep.TwoInOne two && two.first() == two.second())) {
-            said.add(texts.text("notes.changes.two", example));
+            said.add(says.text("changes-two", arg("stitch", example)));
         }
         if (hasStep(step -> step instanceof ChangingStep.TwoInOne two && two.first() != two.second())) {
-            said.add(texts.text("notes.changes.oneAndOne"));
+            said.add(says.text("changes-oneAndOne"));
         }
         if (hasStep(ChangingStep.Times.class::isInstance)) {
-            said.add(texts.text("notes.changes.times"));
+            said.add(says.text("changes-times"));
         }
-        return new TextBlock.Prose(String.join(" ", said));
+        return phrases.list("sentences-next", said);
     }
 
     private boolean hasStep(Predicate<ChangingStep> said) {

@@ -1,18 +1,20 @@
 package edgewright.words.write;
 
-import edgewright.chart.Counting;
-import edgewright.chart.HookHand;
-import edgewright.chart.PerSide;
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.number;
+import static edgewright.texts.Arg.plain;
+
 import edgewright.chart.Side;
 import edgewright.chart.Stitch;
 import edgewright.chart.Terms;
-import edgewright.texts.Bundle;
+import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import edgewright.words.page.RoundParts;
 import edgewright.words.page.TextBlock;
-import edgewright.words.terms.Phrasebook;
+import edgewright.words.terms.TradeTerms;
+import edgewright.words.terms.TradeWord;
 import edgewright.words.tree.BaseRound;
 import edgewright.words.tree.Group;
-import edgewright.words.tree.Multiple;
 import edgewright.words.tree.Run;
 import edgewright.words.tree.SideInstructions;
 import edgewright.words.tree.SideSize;
@@ -20,47 +22,56 @@ import edgewright.words.tree.WrittenRound;
 import edgewright.words.tree.WrittenStart;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalInt;
-import java.util.function.IntFunction;
-import java.util.stream.Collectors;
+import java.util.Optional;
 
-/** Puts rounds and the counts of their sides into sentences. */
+/** Puts rounds into sentences. */
 final class RoundWording {
-    private final Phrasebook texts = Phrasebook.ofPattern();
-    private final Phrasebook terms;
-    private final Counting counting;
-    private final HookHand hand;
+    private final Language language;
+    private final Messages phrases;
+    private final TradeTerms trade;
+    private final SizeWording sizes;
     private final ChangesWording changes;
 
-    RoundWording(Terms terms, Counting counting, HookHand hand) {
-        this.terms = Phrasebook.of(terms);
-        this.counting = counting;
-        this.hand = hand;
-        this.changes = new ChangesWording(terms, hand, this::run);
+    RoundWording(Language language, Terms terms, SizeWording sizes, ChangesWording changes) {
+        this.language = language;
+        this.phrases = language.messages("words/phrases");
+        this.trade = TradeTerms.of(language, terms);
+        this.sizes = sizes;
+        this.changes = changes;
     }
 
     /** The base round and what is said of it. */
     TextBlock.RoundWords base(BaseRound base) {
         List<String> corner = base.cornerChains().stream()
-                .mapToObj(chains -> Bundle.capital(corner(chains)) + ".")
+                .mapToObj(chains -> sentence(language.capital(corner(chains))))
                 .toList();
-        return new TextBlock.RoundWords(0, texts.text("setUp.title"), said(base.side(), base.fewest()), corner);
+        return block(0, phrases.text("base-title"), sizes.of(base.side(), base.fewest()), corner);
     }
 
     /** A round of the border; {@code yarn} is what its yarn is called. */
     TextBlock.RoundWords round(WrittenRound round, String yarn) {
-        String name = texts.text("round.title", round.number(), yarn);
-        String counts = said(round.side(), OptionalInt.empty());
+        String name = phrases.text("round-title", number("round", round.number()), arg("yarn", yarn));
+        String counts = sizes.of(round.side());
         RoundParts parts = parts(round);
         if (parts instanceof RoundParts.OfEachSide sides) {
-            return new TextBlock.RoundWords(round.number(), name, counts, sides.lines());
+            return block(round.number(), name, counts, sides.lines());
         }
         RoundParts.OfAllSides alike = (RoundParts.OfAllSides) parts;
         List<String> steps = new ArrayList<>();
         alike.begun().ifPresent(begun -> steps.add(begun.start()));
         steps.add(instructions(round, alike));
         alike.begun().ifPresent(begun -> steps.add(begun.end()));
-        return new TextBlock.RoundWords(round.number(), name, counts, steps);
+        return block(round.number(), name, counts, steps);
+    }
+
+    private TextBlock.RoundWords block(int round, String name, String counts, List<String> steps) {
+        String label = sentence(name);
+        String opening = counts.isEmpty() ? label : phrases.list("sentences-next", List.of(label, counts));
+        return new TextBlock.RoundWords(round, name, label, counts, opening, steps);
+    }
+
+    private String sentence(String text) {
+        return phrases.text("sentence", arg("text", text));
     }
 
     /** What is to be done, taken apart. */
@@ -76,14 +87,8 @@ final class RoundWording {
                 stretch.group().map(group -> group(group, alone)).orElse(""),
                 runs(stretch.after()),
                 chains(round.cornerChains()),
-                texts.text(round.start().isPresent() ? "round.nextSides" : "round.sides"),
+                phrases.text(round.start().isPresent() ? "next-sides" : "all-sides"),
                 round.start().map(start -> new RoundParts.Begun(start(start, corner), end(start))));
-    }
-
-    private String said(SideSize size, OptionalInt fewest) {
-        List<String> said = new ArrayList<>();
-        size(size, fewest, said);
-        return String.join(" ", said);
     }
 
     /** Whether a group is so simple that it is said without an asterisk: one stitch into each stitch of the side. */
@@ -93,146 +98,114 @@ final class RoundWording {
     }
 
     private String instructions(WrittenRound round, RoundParts.OfAllSides parts) {
+        SideInstructions stretch = round.stretch();
+        String work = clauses(
+                parts.fromCorner(), Optional.of(parts.repeat()).filter(group -> !group.isEmpty()), parts.toCorner());
+        boolean saysEvery = stretch.before().isEmpty()
+                && stretch.group().filter(RoundWording::isEveryStitch).isPresent();
+        return phrases.text(
+                "alike",
+                arg("work", saysEvery ? work : phrases.text("from-corner", arg("work", work))),
+                arg("corner", corner(round.cornerChains())),
+                arg("sides", parts.sides()));
+    }
+
+    private String clauses(String before, Optional<String> group, String after) {
         List<String> clauses = new ArrayList<>();
-        boolean opens = round.stretch().before().isEmpty();
-        if (!opens) {
-            clauses.add(texts.text("round.from") + " " + parts.fromCorner());
+        if (!before.isEmpty()) {
+            clauses.add(before);
         }
-        round.stretch().group().ifPresent(group -> {
-            String from = opens && !isEveryStitch(group) ? texts.text("round.from") + " " : "";
-            clauses.add(from + parts.repeat());
-        });
-        if (!round.stretch().after().isEmpty()) {
-            clauses.add(parts.toCorner());
+        group.ifPresent(clauses::add);
+        if (!after.isEmpty()) {
+            clauses.add(after);
         }
-        clauses.add(corner(round.cornerChains()));
-        return String.join("; ", clauses) + ". " + parts.sides();
+        return phrases.list("clauses-next", clauses);
     }
 
     /** Where the yarn is joined, and what is worked from there to the first corner. */
     private String start(WrittenStart start, String corner) {
         SideInstructions rest = start.toCorner();
-        List<String> clauses = new ArrayList<>();
-        if (!rest.before().isEmpty()) {
-            clauses.add(runs(rest.before()));
+        if (rest.isEmpty()) {
+            return phrases.text(
+                    "start-next-to-corner",
+                    arg("edge", edge(start.side())),
+                    number("number", start.stitch()),
+                    arg("corner", corner));
         }
-        rest.group().ifPresent(group -> clauses.add(group(group, false)));
-        if (!rest.after().isEmpty()) {
-            clauses.add(runs(rest.after()));
-        }
-        String join = texts.text("round.start", edge(start.side()), start.stitch()) + "; ";
-        String next = rest.isEmpty() ? "" : texts.text("round.fromNext") + " ";
-        clauses.add(corner);
-        return join + next + String.join("; ", clauses) + ".";
+        String work = clauses(runs(rest.before()), rest.group().map(group -> group(group, false)), runs(rest.after()));
+        return phrases.text(
+                "start",
+                arg("edge", edge(start.side())),
+                number("number", start.stitch()),
+                arg("work", work),
+                arg("corner", corner));
     }
 
     /** What is worked from the last corner to where the yarn was joined. */
     private String end(WrittenStart start) {
-        String joined = texts.text("round.lastAtJoin");
-        String work = start.toJoin().isEmpty() ? joined : runs(start.toJoin()) + ", " + joined;
-        return texts.text("round.back", edge(start.side()), work);
+        return start.toJoin().isEmpty()
+                ? phrases.text("return-at-once", arg("edge", edge(start.side())))
+                : phrases.text("return", arg("edge", edge(start.side())), arg("runs", runs(start.toJoin())));
     }
 
     private String edge(Side side) {
-        return texts.text("edge." + side);
+        return phrases.text("edge-" + side);
     }
 
     /** @param alone whether nothing else is worked on the side; then it need not be said how far the group goes */
     private String group(Group group, boolean alone) {
         String upTo = group.lastStitches() == 0
-                ? texts.text("round.toCorner")
-                : texts.counted("round.toLast", group.lastStitches());
+                ? phrases.text("to-corner")
+                : phrases.text("to-last", plain("last", group.lastStitches()));
         if (!isEveryStitch(group)) {
-            return texts.text("round.group", runs(group.runs()), upTo);
+            return phrases.text("group", arg("runs", runs(group.runs())), arg("upTo", upTo));
         }
         String stitch = name(group.runs().get(0).stitch());
         return alone && group.lastStitches() == 0
-                ? texts.text("round.every", stitch)
-                : texts.text("round.everyTo", stitch, upTo);
+                ? phrases.text("every", arg("stitch", stitch))
+                : phrases.text("every-to", arg("stitch", stitch), arg("upTo", upTo));
     }
 
     private String runs(List<Run> runs) {
-        return runs.stream().map(this::run).collect(Collectors.joining(", "));
+        return phrases.list("runs-next", runs.stream().map(this::run).toList());
     }
 
     String run(Run run) {
-        if (run.stitch() != Stitch.CHAIN) {
-            return texts.text("round.run", run.count(), name(run.stitch()));
-        }
-        String missed = texts.counted("round.sts", run.count());
-        return texts.text("round.chains", run.count(), name(Stitch.CHAIN), terms.text("miss.short"), missed);
+        return run(language, trade, run);
+    }
+
+    /** How a run is said. */
+    static String run(Language language, TradeTerms trade, Run run) {
+        Messages phrases = language.messages("words/phrases");
+        String stitch = name(trade, run.stitch());
+        return run.stitch() == Stitch.CHAIN
+                ? phrases.text(
+                        "chains",
+                        number("count", run.count()),
+                        arg("stitch", stitch),
+                        arg("miss", trade.abbreviation(TradeWord.MISS)),
+                        arg("missed", phrases.text("sts", plain("sts", run.count()))))
+                : phrases.text("run", number("count", run.count()), arg("stitch", stitch));
     }
 
     private String corner(int chains) {
-        return texts.text("round.corner", chains(chains));
+        return phrases.text("corner", arg("chains", chains(chains)));
     }
 
     private String chains(int chains) {
-        return texts.text("round.run", chains, name(Stitch.CHAIN));
+        return phrases.text("corner-chains", number("count", chains), arg("stitch", name(Stitch.CHAIN)));
     }
 
     private String name(Stitch stitch) {
-        return terms.of(stitch, "short").replace(' ', Phrasebook.NO_BREAK);
+        return name(trade, stitch);
     }
 
-    /** Adds to a line what is said of the stitches on a side; nothing where nothing is. */
-    void size(SideSize size, OptionalInt fewest, List<String> line) {
-        if (size.counts().isPresent()) {
-            String counts = counts(size.counts().get());
-            line.add(
-                    size.multiple().isPresent()
-                            ? texts.text(
-                                    "size.countsOf." + counting,
-                                    counts,
-                                    multiple(size.multiple().get(), counting))
-                            : texts.text("size.counts." + counting, counts));
-        } else if (size.multiple().isPresent()) {
-            Multiple multiple = size.multiple().get();
-            Counting other = counting == Counting.STITCHES ? Counting.WITH_CHAINS : Counting.STITCHES;
-            String first = multiple(multiple, counting) + bounds(multiple, fewest, counting);
-            String second = plus(multiple, other) + bounds(multiple, fewest, other);
-            line.add(texts.text("size." + counting, first, second));
-        }
+    private static String name(TradeTerms trade, Stitch stitch) {
+        return trade.abbreviation(stitch).replace(' ', Language.NO_BREAK);
     }
 
-    private String bounds(Multiple multiple, OptionalInt fewest, Counting way) {
-        String examples = multiple.examples().stream()
-                .map(way::shown)
-                .map(String::valueOf)
-                .collect(Collectors.joining("," + Phrasebook.NO_BREAK));
-        String shown = examples.isEmpty() ? "" : Phrasebook.NO_BREAK + texts.text("size.examples", examples);
-        return fewest.isEmpty() ? shown : shown + ", " + texts.text("size.fewest", way.shown(fewest.getAsInt()));
-    }
-
-    private String multiple(Multiple multiple, Counting way) {
-        int plus = way.shown(multiple.plus()) % multiple.of();
-        if (multiple.of() == 1) {
-            return texts.text("size.any");
-        }
-        return plus == 0
-                ? texts.text("size.multiple", multiple.of())
-                : texts.text("size.multiplePlus", multiple.of(), plus);
-    }
-
-    /** The multiple again, in the other way of counting: what is added suffices, if there is anything. */
-    private String plus(Multiple multiple, Counting way) {
-        int plus = way.shown(multiple.plus()) % multiple.of();
-        return plus == 0 ? multiple(multiple, way) : texts.text("size.plus", plus);
-    }
-
-    private String counts(PerSide<Integer> counts) {
-        IntFunction<String> shown = stitches -> texts.counted("round.sts", counting.shown(stitches));
-        if (counts.allSidesAreAlike()) {
-            return texts.text("size.each", shown.apply(counts.top()));
-        }
-        if (counts.oppositeSidesAreAlike()) {
-            return texts.text("size.pairs", shown.apply(counts.top()), shown.apply(counts.left()));
-        }
-        return texts.text(
-                "size.four." + hand,
-                shown.apply(counts.top()),
-                shown.apply(counts.left()),
-                shown.apply(counts.bottom()),
-                shown.apply(counts.right()));
+    /** What is said of the stitches on a side; empty where nothing is. */
+    String size(SideSize size) {
+        return sizes.of(size);
     }
 }

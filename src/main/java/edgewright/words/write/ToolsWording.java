@@ -1,62 +1,59 @@
 package edgewright.words.write;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.shortest;
+
 import edgewright.chart.Chart;
 import edgewright.chart.Swatch;
 import edgewright.chart.Terms;
 import edgewright.fit.Inches;
-import edgewright.texts.Bundle;
+import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import edgewright.words.page.TextBlock;
-import edgewright.words.terms.Phrasebook;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
+import edgewright.words.terms.TradeTerms;
 import java.util.ArrayList;
 import java.util.List;
 
 /** The hook, the tension and how wide the border comes out, where the designer has said what they follow from. */
 final class ToolsWording {
     private static final int MM_IN_CM = 10;
-    private static final int QUARTERS = 4;
-    private static final String[] FRACTIONS = {"", "\u00bc", "\u00bd", "\u00be"};
+    /** More digits than a swatch is ever measured with. */
+    private static final int MOST_DIGITS = 9;
 
-    private final Phrasebook texts = Phrasebook.ofPattern();
-    private final Phrasebook terms;
+    private final Language language;
+    private final Messages says;
+    private final TradeTerms trade;
 
-    ToolsWording(Terms terms) {
-        this.terms = Phrasebook.of(terms);
+    ToolsWording(Language language, Terms terms) {
+        this.language = language;
+        this.says = language.messages("words/write");
+        this.trade = TradeTerms.of(language, terms);
     }
 
     List<TextBlock> entries(Chart chart) {
         List<TextBlock> entries = new ArrayList<>();
-        chart.making().hook().ifPresent(hook -> entries.add(entry("needs.hook", texts.text("needs.mm", hook))));
+        chart.making()
+                .hook()
+                .ifPresent(hook -> entries.add(
+                        entry(says.text("needs-hook"), says.text("needs-mm", shortest("mm", hook.mm(), 2)))));
         chart.making().swatch().ifPresent(swatch -> {
-            entries.add(new TextBlock.Entry(
-                    Bundle.capital(terms.text("tension")),
-                    texts.text("needs.swatch", number(swatch.stitchesIn10Cm()), number(swatch.roundsIn10Cm()))));
-            entries.add(entry("needs.width", width(chart.rounds().size(), swatch)));
+            entries.add(entry(
+                    language.capital(trade.tension()),
+                    says.text(
+                            "needs-swatch",
+                            shortest("swatchStitches", swatch.stitchesIn10Cm(), MOST_DIGITS),
+                            shortest("swatchRounds", swatch.roundsIn10Cm(), MOST_DIGITS))));
+            entries.add(entry(says.text("needs-width"), width(chart.rounds().size(), swatch)));
         });
         return entries;
     }
 
-    private TextBlock entry(String key, String text) {
-        return new TextBlock.Entry(texts.text(key), text);
+    private TextBlock entry(String word, String text) {
+        return Wording.entry(language.messages("words/phrases"), word, text);
     }
 
     private String width(int rounds, Swatch swatch) {
         double mm = rounds * swatch.roundMm();
-        BigDecimal cm = BigDecimal.valueOf(mm / MM_IN_CM).setScale(1, RoundingMode.HALF_UP);
-        return texts.text("needs.cmAndInches", number(cm.doubleValue()), inches(mm));
-    }
-
-    /** As {@link Inches} writes them, until the words have a language too. */
-    private static String inches(double mm) {
-        long quarters = Inches.quarters(mm);
-        String fraction = FRACTIONS[(int) (quarters % QUARTERS)];
-        long whole = quarters / QUARTERS;
-        return whole == 0 && !fraction.isEmpty() ? fraction : whole + fraction;
-    }
-
-    /** Without noughts after the point. */
-    private static String number(double number) {
-        return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+        return says.text("needs-cmAndInches", shortest("cm", mm / MM_IN_CM, 1), arg("inches", new Inches(language).ofMm(mm)));
     }
 }

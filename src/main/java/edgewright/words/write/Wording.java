@@ -1,13 +1,18 @@
 package edgewright.words.write;
 
+import static edgewright.texts.Arg.arg;
+
 import edgewright.chart.HookHand;
 import edgewright.chart.PerSide;
 import edgewright.chart.Stitch;
+import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import edgewright.words.page.PatternPart;
 import edgewright.words.page.PatternText;
 import edgewright.words.page.RoundParts;
 import edgewright.words.page.TextBlock;
-import edgewright.words.terms.Phrasebook;
+import edgewright.words.terms.TradeTerms;
+import edgewright.words.terms.TradeWord;
 import edgewright.words.tree.ChangingStep;
 import edgewright.words.tree.Group;
 import edgewright.words.tree.Instructions;
@@ -25,27 +30,41 @@ import java.util.stream.Stream;
 
 /** Puts a tree into words, part by part. A note stands only where the rounds need it. */
 final class Wording {
-    private final Phrasebook texts = Phrasebook.ofPattern();
-    private final Phrasebook terms;
+    private final Language language;
+    private final Messages says;
+    private final Messages phrases;
+    private final TradeTerms trade;
     private final Instructions pattern;
     private final List<TextBlock> tools;
     private final YarnLabels yarns;
     private final RoundWording rounds;
+    private final SizeWording sizes;
     /** What is said of the one piece that the pattern is for. */
     private final Optional<PieceWording> piece;
 
-    Wording(Instructions pattern) {
-        this(pattern, List.of());
+    Wording(Language language, Instructions pattern) {
+        this(language, pattern, List.of());
     }
 
     /** @param tools what is needed beside yarn, and is in no tree */
-    Wording(Instructions pattern, List<TextBlock> tools) {
+    Wording(Language language, Instructions pattern, List<TextBlock> tools) {
+        this.language = language;
+        this.says = language.messages("words/write");
+        this.phrases = language.messages("words/phrases");
+        this.trade = TradeTerms.of(language, pattern.terms());
         this.pattern = pattern;
         this.tools = List.copyOf(tools);
-        terms = Phrasebook.of(pattern.terms());
-        yarns = new YarnLabels(pattern.yarns());
-        rounds = new RoundWording(pattern.terms(), pattern.counting(), pattern.hand());
-        piece = PieceWording.of(pattern, rounds);
+        yarns = new YarnLabels(language, pattern.yarns());
+        sizes = new SizeWording(language, pattern.counting(), pattern.hand());
+        rounds =
+                new RoundWording(language, pattern.terms(), sizes, new ChangesWording(language, trade, pattern.hand()));
+        piece = PieceWording.of(language, pattern, rounds);
+    }
+
+    /** A word and what is said of it, apart and in one line. */
+    static TextBlock entry(Messages phrases, String word, String text) {
+        String line = phrases.text("entry", arg("word", word), arg("text", text));
+        return new TextBlock.Entry(word, text, line.strip());
     }
 
     PatternText pattern() {
@@ -54,7 +73,7 @@ final class Wording {
         for (PatternPart.Kind kind : PatternPart.Kind.values()) {
             List<TextBlock> blocks = kind == PatternPart.Kind.HEADING ? List.of() : blocks(kind);
             if (!blocks.isEmpty()) {
-                parts.add(new PatternPart(kind, texts.text("heading." + kind), blocks));
+                parts.add(new PatternPart(kind, phrases.text("heading-" + kind), blocks));
             }
         }
         return new PatternText(parts);
@@ -71,7 +90,7 @@ final class Wording {
     private List<TextBlock> blocks(PatternPart.Kind kind) {
         return switch (kind) {
             case HEADING -> heading();
-            case TERMS -> List.of(prose("terms.which", terms.text("terms")));
+            case TERMS -> List.of(prose(says.text("terms-which", arg("terms", trade.name()))));
             case NEEDS -> needs();
             case DESIGNER_NOTES ->
                 pattern.notes().stream().<TextBlock>map(TextBlock.Prose::new).toList();
@@ -81,29 +100,30 @@ final class Wording {
             case JOINING -> joining();
             case ROUNDS -> pattern.rounds().stream().<TextBlock>map(this::round).toList();
             case COUNTS ->
-                new CountsWording(pattern, yarns)
+                new CountsWording(language, pattern, yarns)
                         .table()
                         .<List<TextBlock>>map(List::of)
                         .orElse(List.of());
             case BACK ->
                 pattern.back()
-                        .map(back -> new BackWording(pattern.terms(), rounds).blocks(back, piece.isPresent()))
+                        .map(back -> new BackWording(language, pattern.terms(), rounds).blocks(back, piece.isPresent()))
                         .orElse(List.of());
-            case FINISHING -> List.of(prose(pattern.back().isPresent() ? "finishing.endsBetween" : "finishing.ends"));
+            case FINISHING ->
+                List.of(prose(says.text(pattern.back().isPresent() ? "finishing-endsBetween" : "finishing-ends")));
         };
     }
 
     private List<TextBlock> heading() {
         List<TextBlock> blocks = new ArrayList<>();
         if (!pattern.designer().isEmpty()) {
-            blocks.add(prose("heading.designer", pattern.designer()));
+            blocks.add(prose(phrases.text("designer", arg("designer", pattern.designer()))));
         }
         if (pattern.hand() == HookHand.LEFT) {
-            blocks.add(prose("heading.left"));
+            blocks.add(prose(phrases.text("left-hand")));
         }
-        piece.map(PieceWording::heading).ifPresent(blocks::add);
+        piece.map(PieceWording::heading).map(TextBlock.Prose::new).ifPresent(blocks::add);
         if (pattern.draft()) {
-            blocks.add(prose("heading.draft"));
+            blocks.add(prose(phrases.text("draft")));
         }
         return blocks;
     }
@@ -111,20 +131,22 @@ final class Wording {
     private List<TextBlock> needs() {
         List<TextBlock> blocks = new ArrayList<>();
         for (PatternYarn yarn : pattern.yarns()) {
-            blocks.add(new TextBlock.Entry(texts.text("needs.yarn", yarn.id()), yarn.name()));
+            blocks.add(entry(phrases, phrases.text("yarn-entry", arg("id", yarn.id())), yarn.name()));
         }
         blocks.addAll(tools);
-        blocks.add(prose(tools.isEmpty() ? "needs.tools" : "needs.moreTools", terms.text("tension")));
+        blocks.add(
+                prose(says.text(tools.isEmpty() ? "needs-tools" : "needs-moreTools", arg("tension", trade.tension()))));
         return blocks;
     }
 
     private List<TextBlock> notes() {
         List<TextBlock> blocks = new ArrayList<>();
-        blocks.add(prose("notes.direction." + pattern.hand()));
-        piece.map(PieceWording::note).ifPresent(blocks::add);
-        blocks.add(prose(piece.isPresent() ? "notes.sides.others" : "notes.sides"));
-        Stitch example = used().contains(Stitch.BACK_LOOP) ? Stitch.BACK_LOOP : Stitch.PLAIN;
-        blocks.add(prose("notes.number", terms.of(example, "short"), terms.of(Stitch.CHAIN, "short")));
+        blocks.add(prose(says.text("direction-" + pattern.hand())));
+        piece.map(PieceWording::note).map(TextBlock.Prose::new).ifPresent(blocks::add);
+        blocks.add(prose(says.text(piece.isPresent() ? "sides-others" : "sides-all")));
+        String example = trade.abbreviation(used().contains(Stitch.BACK_LOOP) ? Stitch.BACK_LOOP : Stitch.PLAIN);
+        blocks.add(prose(
+                says.text("notes-number", arg("stitch", example), arg("chain", trade.abbreviation(Stitch.CHAIN)))));
         List<Group> groups = pattern.rounds().stream()
                 .flatMap(round -> round.stretch().group().stream())
                 .toList();
@@ -132,24 +154,24 @@ final class Wording {
                 .filter(group -> !RoundWording.isEveryStitch(group))
                 .toList();
         if (!starred.isEmpty()) {
-            blocks.add(prose("notes.group"));
+            blocks.add(prose(says.text("notes-group")));
         }
         besideAsterisk().ifPresent(blocks::add);
         if (groups.size() > starred.size()) {
-            blocks.add(prose("notes.every"));
+            blocks.add(prose(says.text("notes-every")));
         }
         if (groups.stream().anyMatch(group -> group.lastStitches() > 0)) {
-            blocks.add(prose("notes.last"));
+            blocks.add(prose(says.text("notes-last")));
         }
-        piece.map(of -> of.changes(terms.of(example, "short"))).ifPresent(blocks::add);
+        piece.map(of -> of.changes(example)).map(TextBlock.Prose::new).ifPresent(blocks::add);
         for (int chains : cornerChains()) {
-            blocks.add(new TextBlock.Prose(texts.text("notes.corner." + chains) + " " + texts.text("notes.growth")));
+            blocks.add(prose(says.text("corner-" + chains)));
         }
         if (pattern.rounds().stream().anyMatch(Wording::hasLongAtCorner)) {
-            blocks.add(prose("notes.longAtCorner", terms.of(Stitch.LONG, "short")));
+            blocks.add(prose(says.text("notes-longAtCorner", arg("stitch", trade.abbreviation(Stitch.LONG)))));
         }
         if (used().contains(Stitch.CHAIN)) {
-            blocks.add(prose("notes.chain"));
+            blocks.add(prose(says.text("notes-chain")));
         }
         counting(blocks);
         return blocks;
@@ -157,15 +179,15 @@ final class Wording {
 
     private List<TextBlock> joining() {
         if (!startsAlongASide()) {
-            return List.of(prose("joining.atCorner"), prose("joining.closeAtCorner"));
+            return List.of(prose(says.text("joining-atCorner")), prose(says.text("joining-closeAtCorner")));
         }
         return startsAtACorner()
                 ? List.of(
-                        prose("joining.alongSide"),
-                        prose("joining.someAtCorner"),
-                        prose("joining.closeAlongSide"),
-                        prose("joining.closeSomeAtCorner"))
-                : List.of(prose("joining.alongSide"), prose("joining.closeAlongSide"));
+                        prose(says.text("joining-alongSide")),
+                        prose(says.text("joining-someAtCorner")),
+                        prose(says.text("joining-closeAlongSide")),
+                        prose(says.text("joining-closeSomeAtCorner")))
+                : List.of(prose(says.text("joining-alongSide")), prose(says.text("joining-closeAlongSide")));
     }
 
     /** What is said of a stitch that stands on both sides of an asterisk, with the first of them as the example. */
@@ -180,8 +202,11 @@ final class Wording {
             Run after = round.stretch().group().get().runs().get(0);
             if (before.stitch() == after.stitch() && before.stitch() != Stitch.CHAIN) {
                 Run both = new Run(before.count() + after.count(), before.stitch());
-                return Optional.of(
-                        prose("notes.besideAsterisk", rounds.run(before), rounds.run(after), rounds.run(both)));
+                return Optional.of(prose(says.text(
+                        "notes-besideAsterisk",
+                        arg("before", rounds.run(before)),
+                        arg("after", rounds.run(after)),
+                        arg("both", rounds.run(both)))));
             }
         }
         return Optional.empty();
@@ -204,9 +229,9 @@ final class Wording {
         boolean both = sizes.stream()
                 .anyMatch(size -> size.counts().isEmpty() && size.multiple().isPresent());
         if (both) {
-            blocks.add(prose("notes.counting.both"));
+            blocks.add(prose(says.text("bothWays")));
         } else if (sizes.stream().anyMatch(size -> size.counts().isPresent())) {
-            blocks.add(prose("notes.counting." + pattern.counting()));
+            blocks.add(prose(says.text("counting-" + pattern.counting())));
         }
     }
 
@@ -215,40 +240,45 @@ final class Wording {
         Set<Stitch> used = used();
         for (Stitch stitch : Stitch.values()) {
             if (used.contains(stitch) || stitch == Stitch.CHAIN) {
-                blocks.add(new TextBlock.Entry(terms.of(stitch, "short"), terms.of(stitch, "meaning")));
+                blocks.add(explained(TradeWord.of(stitch)));
             }
         }
-        pattern.back()
-                .map(back -> new BackWording(pattern.terms(), rounds).abbreviations(back, used))
-                .ifPresent(blocks::addAll);
+        pattern.back().stream()
+                .flatMap(back -> new BackWording(language, pattern.terms(), rounds).words(back, used).stream())
+                .map(this::explained)
+                .forEach(blocks::add);
         for (Stitch stitch : together()) {
-            blocks.add(new TextBlock.Entry(terms.of(stitch, "together"), terms.of(stitch, "togetherMeaning")));
+            blocks.add(entry(phrases, trade.together(stitch), trade.togetherMeaning(stitch)));
         }
         if (used.contains(Stitch.CHAIN)) {
-            blocks.add(new TextBlock.Entry(terms.text("miss.short"), terms.text("miss.meaning")));
+            blocks.add(explained(TradeWord.MISS));
         }
         if (saysStitches()) {
-            blocks.add(new TextBlock.Entry(texts.text("abbreviations.both.st"), texts.text("abbreviations.st")));
+            blocks.add(entry(phrases, says.text("st-both"), says.text("st-meaning")));
         }
         return blocks;
+    }
+
+    private TextBlock explained(TradeWord word) {
+        return entry(phrases, trade.abbreviation(word), trade.meaning(word));
     }
 
     private List<TextBlock> setUp() {
         SideSize side = pattern.base().side();
         List<TextBlock> blocks = new ArrayList<>();
         blocks.add(rounds.base(pattern.base()));
-        blocks.add(prose("setUp.what", terms.text("baseStitch")));
+        blocks.add(prose(says.text("setUp-what", arg("stitch", trade.baseStitch()))));
         if (side.counts().isEmpty() && side.multiple().isPresent()) {
-            blocks.add(prose("setUp.sides"));
+            blocks.add(prose(says.text("setUp-sides")));
         }
         if (!side.equals(SideSize.UNSTATED) && piece.isEmpty()) {
-            blocks.add(new ChangingAdvice(pattern.rounds()).paragraph());
+            blocks.add(prose(new ChangingAdvice(language, pattern.rounds()).paragraph()));
         }
         return blocks;
     }
 
-    private TextBlock prose(String key, Object... values) {
-        return new TextBlock.Prose(texts.text(key, values));
+    private static TextBlock prose(String text) {
+        return new TextBlock.Prose(text);
     }
 
     private Set<Stitch> used() {

@@ -7,19 +7,23 @@ import edgewright.chart.PerSide;
 import edgewright.chart.Terms;
 import edgewright.fit.FitPlan;
 import edgewright.fit.PatternSize;
+import edgewright.texts.Language;
 import java.util.Objects;
 import java.util.Optional;
 
 /**
  * How a chart is to be written down.
  *
+ * @param language the language of its words; the terms are those of the trade in that language
  * @param counting the way of counting that is named first, and the only one for the counts of a given size
  * @param size for which pieces the pattern is
  * @param draft whether the pattern says that it is a draft
  * @param hand whose pattern it is
  */
-public record WordingOptions(Terms terms, Counting counting, PatternSize size, boolean draft, HookHand hand) {
+public record WordingOptions(
+        Language language, Terms terms, Counting counting, PatternSize size, boolean draft, HookHand hand) {
     public WordingOptions {
+        Objects.requireNonNull(language);
         Objects.requireNonNull(terms);
         Objects.requireNonNull(counting);
         Objects.requireNonNull(size);
@@ -28,23 +32,29 @@ public record WordingOptions(Terms terms, Counting counting, PatternSize size, b
 
     /** A pattern for a size, or for every size. */
     public WordingOptions(
-            Terms terms, Counting counting, Optional<PerSide<Integer>> repeats, boolean draft, HookHand hand) {
-        this(terms, counting, PatternSize.of(repeats), draft, hand);
+            Language language,
+            Terms terms,
+            Counting counting,
+            Optional<PerSide<Integer>> repeats,
+            boolean draft,
+            HookHand hand) {
+        this(language, terms, counting, PatternSize.of(repeats), draft, hand);
     }
 
     /** A pattern for the right hand. */
-    public WordingOptions(Terms terms, Counting counting, Optional<PerSide<Integer>> repeats, boolean draft) {
-        this(terms, counting, repeats, draft, HookHand.RIGHT);
+    public WordingOptions(
+            Language language, Terms terms, Counting counting, Optional<PerSide<Integer>> repeats, boolean draft) {
+        this(language, terms, counting, repeats, draft, HookHand.RIGHT);
     }
 
     /** A finished pattern for the right hand. */
-    public WordingOptions(Terms terms, Counting counting, Optional<PerSide<Integer>> repeats) {
-        this(terms, counting, repeats, false);
+    public WordingOptions(Language language, Terms terms, Counting counting, Optional<PerSide<Integer>> repeats) {
+        this(language, terms, counting, repeats, false);
     }
 
-    /** The chart's own terms, stitches only, every size. */
-    public static WordingOptions of(Chart chart) {
-        return new WordingOptions(chart.terms(), Counting.STITCHES, Optional.empty());
+    /** This language in the chart's own terms, stitches only, every size. */
+    public static WordingOptions of(Chart chart, Language language) {
+        return new WordingOptions(language, chart.terms(), Counting.STITCHES, Optional.empty());
     }
 
     /** How often the repeat is worked on each side; empty for a pattern for every size. */
@@ -52,38 +62,43 @@ public record WordingOptions(Terms terms, Counting counting, PatternSize size, b
         return size.repeats();
     }
 
+    /** These options in another language. */
+    public WordingOptions withLanguage(Language other) {
+        return new WordingOptions(other, terms, counting, size, draft, hand);
+    }
+
     /** These options in other terms. */
     public WordingOptions withTerms(Terms other) {
-        return new WordingOptions(other, counting, size, draft, hand);
+        return new WordingOptions(language, other, counting, size, draft, hand);
     }
 
     /** These options with another way of counting. */
     public WordingOptions withCounting(Counting other) {
-        return new WordingOptions(terms, other, size, draft, hand);
+        return new WordingOptions(language, terms, other, size, draft, hand);
     }
 
     /** These options for one size. */
     public WordingOptions withRepeats(PerSide<Integer> times) {
-        return new WordingOptions(terms, counting, Optional.of(times), draft, hand);
+        return new WordingOptions(language, terms, counting, Optional.of(times), draft, hand);
     }
 
     /** These options for one piece whose counts are put right as the plan says. */
     public WordingOptions withPiece(FitPlan plan) {
-        return new WordingOptions(terms, counting, new PatternSize.OfPiece(plan), draft, hand);
+        return new WordingOptions(language, terms, counting, new PatternSize.OfPiece(plan), draft, hand);
     }
 
     /** These options for a draft. */
     public WordingOptions asDraft() {
-        return new WordingOptions(terms, counting, size, true, hand);
+        return new WordingOptions(language, terms, counting, size, true, hand);
     }
 
     /** These options for every size. */
     public WordingOptions withoutRepeats() {
-        return new WordingOptions(terms, counting, PatternSize.any(), draft, hand);
+        return new WordingOptions(language, terms, counting, PatternSize.any(), draft, hand);
     }
 
     /** These options for a maker with this hand. */
     public WordingOptions withHand(HookHand other) {
-        return new WordingOptions(terms, counting, size, draft, other);
+        return new WordingOptions(language, terms, counting, size, draft, other);
     }
 }

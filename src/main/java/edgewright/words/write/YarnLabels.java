@@ -1,6 +1,9 @@
 package edgewright.words.write;
 
-import edgewright.words.terms.Phrasebook;
+import static edgewright.texts.Arg.arg;
+
+import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import edgewright.words.tree.PatternYarn;
 import java.util.List;
 import java.util.Locale;
@@ -12,10 +15,11 @@ import java.util.Locale;
 final class YarnLabels {
     private static final String PLAIN_NAME = "\\p{L}[\\p{L}\\p{M}\\p{Nd} '’&/+()-]{0,39}";
 
-    private final Phrasebook texts = Phrasebook.ofPattern();
+    private final Messages phrases;
     private final List<PatternYarn> yarns;
 
-    YarnLabels(List<PatternYarn> yarns) {
+    YarnLabels(Language language, List<PatternYarn> yarns) {
+        this.phrases = language.messages("words/phrases");
         this.yarns = yarns;
     }
 
@@ -29,7 +33,7 @@ final class YarnLabels {
     }
 
     private String byId(PatternYarn yarn) {
-        return texts.text("round.yarn", yarn.id());
+        return phrases.text("yarn-id", arg("id", yarn.id()));
     }
 
     private static boolean same(String one, String other) {

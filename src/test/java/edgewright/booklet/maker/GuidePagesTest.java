@@ -93,7 +93,9 @@ class GuidePagesTest {
                         .hasSize(1);
                 assertThat(texts(block, "H3")).containsExactly("Round " + round);
                 RoundParts.OfAllSides parts = (RoundParts.OfAllSides) PatternWriter.parts(
-                        chart, round, new WordingOptions(options.terms(), options.counting(), options.repeats()));
+                        chart,
+                        round,
+                        new WordingOptions(English.LANGUAGE, options.terms(), options.counting(), options.repeats()));
                 List<String> worded = Stream.of(parts.fromCorner(), parts.repeat(), parts.toCorner())
                         .filter(part -> !part.isEmpty())
                         .map(GuidePagesTest::plain)

@@ -48,7 +48,7 @@ class ChartInWordsTest {
                             .map(ReadBack.Heard::text)
                             .toList());
             for (int round = 1; round <= LONG.rounds().size(); round++) {
-                String words = PatternWriter.round(LONG, round, WordingOptions.of(LONG))
+                String words = PatternWriter.round(LONG, round, WordingOptions.of(LONG, English.LANGUAGE))
                         .lines()
                         .get(0);
                 assertThat(heard.split(Pattern.quote(words.replace('\u00a0', ' ')), -1))

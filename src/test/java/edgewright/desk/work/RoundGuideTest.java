@@ -26,7 +26,7 @@ class RoundGuideTest {
     }
 
     private static WordingOptions options(Counting counting) {
-        return new WordingOptions(Terms.UK, counting, Optional.of(PerSide.of(5, 4, 3, 2)));
+        return new WordingOptions(English.LANGUAGE, Terms.UK, counting, Optional.of(PerSide.of(5, 4, 3, 2)));
     }
 
     private static List<String> said(RoundGuide guide) {

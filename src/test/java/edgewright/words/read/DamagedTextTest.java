@@ -2,6 +2,7 @@ package edgewright.words.read;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import edgewright.texts.English;
 import edgewright.words.SeededCharts;
 import edgewright.words.page.PlainText;
 import edgewright.words.write.PatternWriter;
@@ -17,10 +18,10 @@ class DamagedTextTest {
         int understood = 0;
         for (long seed = 0; seed < 3_000; seed++) {
             String text = damaged(seed);
-            if (PatternReader.read(text) instanceof ReadingResult.Understood read) {
+            if (PatternReader.read(text, English.LANGUAGE) instanceof ReadingResult.Understood read) {
                 understood++;
-                String again = PlainText.of(PatternWriter.write(read.pattern()));
-                assertThat(PatternReader.read(again))
+                String again = PlainText.of(PatternWriter.write(read.pattern(), English.LANGUAGE));
+                assertThat(PatternReader.read(again, English.LANGUAGE))
                         .as("seed %d%n%s", seed, text)
                         .isEqualTo(read);
             }
@@ -33,7 +34,7 @@ class DamagedTextTest {
     void aRefusalNamesAPlaceInTheText() {
         for (long seed = 0; seed < 3_000; seed++) {
             String text = damaged(seed);
-            if (PatternReader.read(text) instanceof ReadingResult.Refused refused) {
+            if (PatternReader.read(text, English.LANGUAGE) instanceof ReadingResult.Refused refused) {
                 String[] lines = text.split("\n", -1);
                 assertThat(refused.problems()).isNotEmpty().allSatisfy(problem -> {
                     String rest = lines[problem.line() - 1].substring(problem.column() - 1);

@@ -10,6 +10,7 @@ import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.chart.Stitch;
 import edgewright.chart.Terms;
+import edgewright.texts.English;
 import edgewright.words.TestCharts;
 import edgewright.words.page.PlainText;
 import edgewright.words.tree.BackRound;
@@ -473,7 +474,7 @@ class PatternReaderTest {
             })
     void aWordThatIsNotUnderstoodIsRefusedWithItsPlace(String typed, int column, String found, String expected) {
         ReadingResult.Refused refused =
-                (ReadingResult.Refused) PatternReader.read("UK terms\nRound 1, Peat:\n" + typed);
+                (ReadingResult.Refused) PatternReader.read("UK terms\nRound 1, Peat:\n" + typed, English.LANGUAGE);
         assertThat(refused.problems())
                 .containsExactly(new ReadingProblem(3, column, found.equals("-") ? "" : found, expected));
     }
@@ -523,12 +524,12 @@ class PatternReaderTest {
     @Test
     void aPatternThatSomebodyBrokeIntoOtherLinesIsReadAsBefore() {
         Chart chart = TestCharts.TIDE_LADDER.withNotes("");
-        WordingOptions options = WordingOptions.of(chart).withRepeats(PerSide.all(3));
+        WordingOptions options = WordingOptions.of(chart, English.LANGUAGE).withRepeats(PerSide.all(3));
         String text = PlainText.of(PatternWriter.write(chart, options));
         String windows = text.replace("\n", "\r\n");
         String narrow = text.replace(", ", ",\n").replace("; ", ";\n");
         for (String other : List.of(windows, "\uFEFF" + text, narrow, text.strip())) {
-            assertThat(PatternReader.read(other))
+            assertThat(PatternReader.read(other, English.LANGUAGE))
                     .isEqualTo(new ReadingResult.Understood(PatternWriter.tree(chart, options)));
         }
     }
@@ -538,7 +539,7 @@ class PatternReaderTest {
     }
 
     private static Instructions pattern(String text) {
-        return ((ReadingResult.Understood) PatternReader.read(text)).pattern();
+        return ((ReadingResult.Understood) PatternReader.read(text, English.LANGUAGE)).pattern();
     }
 
     private static List<WrittenRound> rounds(String text) {
@@ -546,7 +547,9 @@ class PatternReaderTest {
     }
 
     private static List<String> problems(String text) {
-        return ((ReadingResult.Refused) PatternReader.read(text))
-                .problems().stream().map(ReadingProblem::sentence).toList();
+        return ((ReadingResult.Refused) PatternReader.read(text, English.LANGUAGE))
+                .problems().stream()
+                        .map(problem -> problem.sentence(English.LANGUAGE))
+                        .toList();
     }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import edgewright.chart.Chart;
 import edgewright.chart.Stitch;
 import edgewright.chart.Terms;
+import edgewright.texts.English;
 import edgewright.words.SeededCharts;
 import edgewright.words.TestCharts;
 import edgewright.words.page.PatternPart;
@@ -49,15 +50,17 @@ class TradeTermsTest {
     @ParameterizedTest
     @CsvSource({"PLAIN, dc, sc", "BACK_LOOP, dc blo, sc blo", "LONG, drop tr, drop dc", "CHAIN, ch, ch"})
     void everyStitchHasItsNameInBothTerms(Stitch stitch, String uk, String us) {
-        assertThat(TradeTerms.of(Terms.UK).abbreviation(stitch)).isEqualTo(uk);
-        assertThat(TradeTerms.of(Terms.US).abbreviation(stitch)).isEqualTo(us);
+        assertThat(TradeTerms.of(English.LANGUAGE, Terms.UK).abbreviation(stitch))
+                .isEqualTo(uk);
+        assertThat(TradeTerms.of(English.LANGUAGE, Terms.US).abbreviation(stitch))
+                .isEqualTo(us);
     }
 
     @Test
     void aWholePatternTranslatedByThePublishedTableIsThePatternInTheOtherTerms() {
         for (long seed = 0; seed < 300; seed++) {
             Chart chart = new SeededCharts(seed).any();
-            WordingOptions uk = WordingOptions.of(chart).withTerms(Terms.UK);
+            WordingOptions uk = WordingOptions.of(chart, English.LANGUAGE).withTerms(Terms.UK);
             assertThat(words(chart, uk.withTerms(Terms.US))).isEqualTo(translated(words(chart, uk)));
         }
     }
@@ -66,7 +69,7 @@ class TradeTermsTest {
     void noPatternMixesTheTerms() {
         for (long seed = 0; seed < 300; seed++) {
             Chart chart = new SeededCharts(seed).any().withTitle("").withDesigner("");
-            WordingOptions uk = WordingOptions.of(chart).withTerms(Terms.UK);
+            WordingOptions uk = WordingOptions.of(chart, English.LANGUAGE).withTerms(Terms.UK);
             assertThat(PlainText.of(PatternWriter.write(chart, uk))).doesNotContainPattern(ONLY_US);
             assertThat(PlainText.of(PatternWriter.write(chart, uk.withTerms(Terms.US))))
                     .doesNotContainPattern(ONLY_UK);
@@ -78,7 +81,7 @@ class TradeTermsTest {
         for (Terms terms : Terms.values()) {
             Chart chart = TestCharts.TIDE_LADDER;
             PatternPart second = PatternWriter.write(
-                            chart, WordingOptions.of(chart).withTerms(terms))
+                            chart, WordingOptions.of(chart, English.LANGUAGE).withTerms(terms))
                     .parts()
                     .get(1);
             assertThat(second.kind()).isEqualTo(PatternPart.Kind.TERMS);

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import edgewright.chart.Chart;
 import edgewright.fit.ChangeRounds;
+import edgewright.texts.English;
+import edgewright.texts.Language;
 import edgewright.words.SeededCharts;
-import edgewright.words.page.TextBlock;
-import edgewright.words.terms.Phrasebook;
 import org.junit.jupiter.api.Test;
 
 /** The words and the worksheet must name the same rounds, though they find them in different things. */
@@ -19,8 +19,10 @@ class ChangingAdviceTest {
             Chart chart = new SeededCharts(seed).any();
             ChangeRounds rounds = ChangeRounds.of(chart);
             ChangingAdvice advice = new ChangingAdvice(
-                    PatternWriter.tree(chart, WordingOptions.of(chart)).rounds());
-            String said = ((TextBlock.Prose) advice.paragraph()).text().replace(Phrasebook.NO_BREAK, ' ');
+                    English.LANGUAGE,
+                    PatternWriter.tree(chart, WordingOptions.of(chart, English.LANGUAGE))
+                            .rounds());
+            String said = advice.paragraph().replace(Language.NO_BREAK, ' ');
             if (rounds.changing() == 0) {
                 assertThat(said).as("seed %d", seed).contains("put it right before round 1");
                 continue;

@@ -15,6 +15,9 @@ import edgewright.chart.Terms;
 import edgewright.fit.Fit;
 import edgewright.fit.FitPlan;
 import edgewright.fit.FitQuestion;
+import edgewright.texts.English;
+import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import edgewright.words.SeededCharts;
 import edgewright.words.TestCharts;
 import edgewright.words.page.PatternPart;
@@ -22,7 +25,6 @@ import edgewright.words.page.PatternText;
 import edgewright.words.page.PlainText;
 import edgewright.words.page.RoundParts;
 import edgewright.words.page.TextBlock;
-import edgewright.words.terms.Phrasebook;
 import edgewright.words.tree.Instructions;
 import edgewright.words.tree.PatternYarn;
 import java.io.InputStream;
@@ -39,7 +41,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Charts are written in the conventions of the trade. */
 class PatternWriterTest {
-    private static final WordingOptions UK = WordingOptions.of(TestCharts.TIDE_LADDER);
+    private static final Messages WRITTEN = English.LANGUAGE.messages("words/write");
+    private static final Messages PHRASES = English.LANGUAGE.messages("words/phrases");
+    private static final WordingOptions UK = WordingOptions.of(TestCharts.TIDE_LADDER, English.LANGUAGE);
 
     @Test
     void theExampleRoundIsWrittenAsTheFormatShowsIt() {
@@ -58,14 +62,14 @@ class PatternWriterTest {
         RoundParts.OfAllSides parts = parts(3);
         assertThat(parts.begun()).isEmpty();
         assertThat(Stream.of(parts.fromCorner(), parts.repeat(), parts.toCorner(), parts.corner(), parts.sides())
-                        .map(part -> part.replace(Phrasebook.NO_BREAK, ' ')))
+                        .map(part -> part.replace(Language.NO_BREAK, ' ')))
                 .containsExactly(
                         "4 dc blo",
                         "*1 drop tr, 1 dc blo, 1 drop tr, 1 dc blo, 1 drop tr, 3 dc blo; repeat from * to the last 5 sts",
                         "1 drop tr, 1 dc blo, 1 drop tr, 2 dc blo",
                         "2 ch",
                         "Work this on all four sides.");
-        assertThat(parts(1).repeat().replace(Phrasebook.NO_BREAK, ' ')).isEqualTo("dc blo in every stitch");
+        assertThat(parts(1).repeat().replace(Language.NO_BREAK, ' ')).isEqualTo("dc blo in every stitch");
     }
 
     private static RoundParts.OfAllSides parts(int round) {
@@ -295,17 +299,14 @@ class PatternWriterTest {
 
     /** All words but those on the hand, each list of four sides in one order. */
     private static List<String> withoutTheHand(Chart chart, WordingOptions options) {
-        String[] directions = {
-            Phrasebook.ofPattern().text("notes.direction.LEFT"),
-            Phrasebook.ofPattern().text("notes.direction.RIGHT")
-        };
+        String[] directions = {WRITTEN.text("direction-LEFT"), WRITTEN.text("direction-RIGHT")};
         return PatternWriter.write(chart, options).parts().stream()
                 .filter(part -> part.kind() != PatternPart.Kind.COUNTS)
                 .flatMap(part -> PlainText.of(new PatternText(List.of(part)))
                         .replaceAll("\\s+", " ")
                         .lines())
                 .map(line -> line.replace(directions[0], "").replace(directions[1], ""))
-                .map(line -> line.replace(Phrasebook.ofPattern().text("heading.left"), ""))
+                .map(line -> line.replace(PHRASES.text("left-hand"), ""))
                 .map(line -> line.replaceAll(" +", " ").strip())
                 .filter(line -> !line.isEmpty())
                 .map(line -> line.replaceAll(

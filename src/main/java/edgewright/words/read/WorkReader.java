@@ -1,0 +1,280 @@
+package edgewright.words.read;
+
+import edgewright.chart.Corner;
+import edgewright.chart.Side;
+import edgewright.chart.Stitch;
+import edgewright.words.terms.TradeWord;
+import edgewright.words.tree.Group;
+import edgewright.words.tree.Run;
+import edgewright.words.tree.SideInstructions;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads what is worked along a side: runs, a group, and the corner at its end. */
+final class WorkReader {
+    private final TokenCursor cursor;
+    private final Vocabulary words;
+
+    private final List<Run> before = new ArrayList<>();
+    private Optional<Group> group = Optional.empty();
+    private final List<Run> after = new ArrayList<>();
+
+    private int count;
+    private Stitch stitch = Stitch.BACK_LOOP;
+    private int last;
+    private int chains;
+
+    WorkReader(TokenCursor cursor) {
+        this.cursor = cursor;
+        this.words = cursor.words();
+    }
+
+    /** What was worked along the side that was taken last. */
+    SideInstructions stretch() {
+        return group.map(each -> SideInstructions.of(before, each, after)).orElseGet(() -> SideInstructions.of(before));
+    }
+
+    /** The chains of the corner that was taken last. */
+    int chains() {
+        return chains;
+    }
+
+    /** The run that was taken last. */
+    Run run() {
+        return new Run(count, stitch);
+    }
+
+    /**
+     * Takes what is worked up to the corner.
+     *
+     * @param gap must be that for the work
+     * @param mayBeEmpty whether the corner may come at once
+     */
+    boolean takeStretch(String gap, boolean mayBeEmpty) {
+        if (!gap.equals("work")) {
+            throw Phrase.unknown(gap);
+        }
+        before.clear();
+        after.clear();
+        group = Optional.empty();
+        int mark = cursor.mark();
+        while (takeItem()) {
+            mark = cursor.mark();
+            if (!cursor.between("clauses-next")) {
+                cursor.between("runs-next");
+            }
+        }
+        cursor.reset(mark);
+        if (mayBeEmpty || group.isPresent() || !before.isEmpty()) {
+            return true;
+        }
+        if (takeCorner()) {
+            cursor.reset(mark);
+            throw cursor.stop("work");
+        }
+        return false;
+    }
+
+    private boolean takeItem() {
+        Token start = cursor.peek();
+        if (group.isPresent() && cursor.opens("group")) {
+            throw cursor.stop("oneGroup");
+        }
+        Optional<Group> next = takeGroup();
+        if (next.isEmpty() && takeRun()) {
+            (group.isEmpty() ? before : after).add(run());
+            return true;
+        }
+        next = next.isEmpty() ? takeEvery() : next;
+        if (next.isPresent() && group.isPresent()) {
+            throw cursor.stopAt(start, Expectation.of("oneGroup"));
+        }
+        group = next.isPresent() ? next : group;
+        return next.isPresent();
+    }
+
+    private Optional<Group> takeGroup() {
+        List<Run> runs = new ArrayList<>();
+        boolean taken = cursor.take("group", gap -> switch (gap) {
+            case "runs" -> takeRuns(runs);
+            case "upTo" -> takeUpTo();
+            default -> throw Phrase.unknown(gap);
+        });
+        return taken ? Optional.of(new Group(runs, last)) : Optional.empty();
+    }
+
+    private Optional<Group> takeEvery() {
+        boolean to = cursor.take("every-to", this::takeEvery);
+        last = to ? last : 0;
+        boolean taken = to || cursor.take("every", this::takeEvery);
+        return taken ? Optional.of(new Group(List.of(new Run(1, stitch)), last)) : Optional.empty();
+    }
+
+    private boolean takeEvery(String gap) {
+        return switch (gap) {
+            case "stitch" -> takeStitch(true);
+            case "upTo" -> takeUpTo();
+            default -> throw Phrase.unknown(gap);
+        };
+    }
+
+    /** Takes one run or more; those that were there before are given up. */
+    boolean takeRuns(List<Run> runs) {
+        runs.clear();
+        int mark = cursor.mark();
+        while (takeRun()) {
+            runs.add(run());
+            mark = cursor.mark();
+            if (!cursor.between("runs-next")) {
+                break;
+            }
+        }
+        cursor.reset(mark);
+        return !runs.isEmpty();
+    }
+
+    private boolean takeUpTo() {
+        last = 0;
+        if (cursor.take("to-corner")) {
+            return true;
+        }
+        last = 1;
+        boolean taken = cursor.take("to-last", gap -> {
+            if (!gap.equals("last")) {
+                throw Phrase.unknown(gap);
+            }
+            boolean number = cursor.takeNumber(1, "number");
+            last = number ? cursor.number() : 1;
+            return number;
+        });
+        return taken || cursor.miss("upTo");
+    }
+
+    /** Takes a run of stitches, or of chains with the stitches that they miss. */
+    boolean takeRun() {
+        return cursor.take("run", this::takeRun) || cursor.take("chains", this::takeChains);
+    }
+
+    private boolean takeRun(String gap) {
+        return switch (gap) {
+            case "count" -> takeCount();
+            case "stitch" -> takeStitch(false);
+            default -> throw Phrase.unknown(gap);
+        };
+    }
+
+    private boolean takeCount() {
+        boolean taken = cursor.takeNumber(1, "number");
+        count = cursor.number();
+        return taken;
+    }
+
+    private boolean takeStitch(boolean orChain) {
+        int mark = cursor.mark();
+        Optional<Stitch> taken = cursor.takeStitch();
+        if (taken.isEmpty()) {
+            return cursor.missStitch();
+        }
+        if (!orChain && RoundReader.isChain(taken)) {
+            cursor.reset(mark);
+            return false;
+        }
+        stitch = taken.get();
+        return true;
+    }
+
+    private boolean takeChains(String gap) {
+        switch (gap) {
+            case "count":
+                return takeCount();
+            case "stitch":
+                stitch = Stitch.CHAIN;
+                return cursor.take(words.of(TradeWord.CHAIN));
+            case "miss":
+                return cursor.take(words.of(TradeWord.MISS))
+                        || cursor.miss(Expectation.of("miss", words.name(TradeWord.MISS)));
+            case "missed":
+                Token start = cursor.peek();
+                boolean taken = takeStitches(1, "number");
+                if (taken && cursor.number() != count) {
+                    throw cursor.stopAt(start, Expectation.of("missed", count));
+                }
+                return taken;
+            default:
+                throw Phrase.unknown(gap);
+        }
+    }
+
+    /** Takes so many stitches, told by {@link TokenCursor#number}. */
+    boolean takeStitches(int least, String expected) {
+        return cursor.take("sts", gap -> {
+            if (!gap.equals("sts")) {
+                throw Phrase.unknown(gap);
+            }
+            return cursor.takeNumber(least, expected);
+        });
+    }
+
+    /** Takes the corner at the end of a side; told by {@link #chains}. */
+    boolean takeCorner() {
+        return takeCornerAlone() || missItem();
+    }
+
+    /** Takes the corner; what is missing otherwise is somebody else's to say. */
+    boolean takeCornerAlone() {
+        return cursor.take("corner", gap -> {
+            if (!gap.equals("chains")) {
+                throw Phrase.unknown(gap);
+            }
+            return takeCornerChains();
+        });
+    }
+
+    boolean takeCornerChains() {
+        boolean taken = cursor.take("corner-chains", gap -> switch (gap) {
+            case "count" -> takeCountOfCorner();
+            case "stitch" ->
+                cursor.take(words.of(TradeWord.CHAIN))
+                        || cursor.miss(Expectation.of("chain", words.name(TradeWord.CHAIN)));
+            default -> throw Phrase.unknown(gap);
+        });
+        return taken || !cursor.isNumber() && cursor.miss("cornerChains");
+    }
+
+    private boolean takeCountOfCorner() {
+        if (!cursor.isNumber()) {
+            return cursor.miss("cornerChains");
+        }
+        if (!Corner.isTurnedWith(cursor.grammar().number(cursor.peek()))) {
+            throw cursor.stop("cornerChains");
+        }
+        chains = cursor.grammar().number(cursor.next());
+        return true;
+    }
+
+    /** Notes that neither work nor a corner stands here. */
+    private boolean missItem() {
+        if (group.isEmpty() && cursor.is("repeat-word")) {
+            throw cursor.stop("asteriskBefore");
+        }
+        if (cursor.atEnd() || cursor.peek().kind() != Token.Kind.WORD) {
+            return cursor.miss("item");
+        }
+        int mark = cursor.mark();
+        boolean isStitch = cursor.takeStitch().isPresent();
+        cursor.reset(mark);
+        return !isStitch && cursor.missStitch();
+    }
+
+    /** Takes an edge. */
+    Optional<Side> takeEdge() {
+        for (Side side : Side.values()) {
+            if (cursor.takeWord("edge-" + side)) {
+                return Optional.of(side);
+            }
+        }
+        cursor.miss("edge");
+        return Optional.empty();
+    }
+}

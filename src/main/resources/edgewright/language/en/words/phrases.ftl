@@ -1,0 +1,173 @@
+# What the reader reads of a pattern. The writer fills a phrase in; the reader holds the text against the same phrase, so the
+# order of its gaps and all its signs are law for both. A word that can be spelled in more than one way is a message of its own,
+# and spellings.ftl lists the other ways under the same key. The signs named there as soft may be left out by whoever types.
+# A number that one variant of a phrase leaves out is 1 there.
+
+# Lists. Nothing may stand before $list or after $next.
+runs-next = { $list }, { $next }
+clauses-next = { $list }; { $next }
+sentences-next = { $list } { $next }
+counts-next = { $list }, { $next }
+sides-next = { $list } and { $next }
+examples-next = { $list },~{ $next }
+
+# $text: a sentence without its end
+sentence = { $text }.
+
+# The parts of a pattern
+heading-TERMS = Terms
+heading-NEEDS = What you need
+heading-DESIGNER_NOTES = From the designer
+heading-NOTES = Notes
+heading-ABBREVIATIONS = Abbreviations
+heading-SET_UP = Set-up
+heading-JOINING = Joining and closing a round
+heading-ROUNDS = Rounds
+heading-COUNTS = Stitch counts
+heading-BACK = Back layer
+heading-FINISHING = Finishing
+
+# The head of a pattern
+designer = { designer-word } { $designer }
+designer-word = Designed by
+left-hand = { left-word }.
+left-word = For makers who crochet with the left hand
+draft = { draft-word }: not yet to be worked.
+draft-word = DRAFT
+# $round: the counting round; $counts: what its sides have; $changing: the changing round
+piece = { piece-word }: the one with these sides in { $round }. { $counts } The counts are put right in round~{ $changing }.
+piece-word = For one piece only
+
+# What you need, and the abbreviations: a word and what is said of it
+entry = { $word }: { $text }
+yarn-entry = { yarn-word } { $id }
+yarn-word = Yarn
+
+# The names of rounds. $yarn: its name, or yarn-id where the name would not stand out
+base-title = { base-word }
+base-word = Base round
+round-title = { round-word }~{ $round }, { $yarn }
+round-word = Round
+yarn-id = { yarn-id-word } { $id }
+yarn-id-word = yarn
+
+# Along a side
+run = { $count }~{ $stitch }
+# $stitch: the chain; $missed: sts
+chains = { $count }~{ $stitch }, { $miss }~{ $missed }
+sts = { $sts ->
+    [1] { $sts }~{ st-word }
+   *[other] { $sts }~{ sts-word }
+    }
+st-word = st
+sts-word = sts
+group = *{ $runs }; { repeat-word }~* { $upTo }
+repeat-word = repeat from
+every = { $stitch } { every-word }
+every-to = { $stitch } { every-word } { $upTo }
+every-word = in every stitch
+to-corner = { to-corner-word }
+to-corner-word = to the corner
+to-last = { $last ->
+    [1] { to-last-word }~{ last-st-word }
+   *[other] { to-last-word }~{ $last }~{ last-sts-word }
+    }
+to-last-word = to the~last
+last-st-word = st
+last-sts-word = sts
+corner = { corner-word }:~{ $chains }
+corner-word = corner
+corner-chains = { $count }~{ $stitch }
+
+# A round that is worked alike on all sides. $sides: all-sides or next-sides
+alike = { $work }; { $corner }. { $sides }
+from-corner = { from-word }: { $work }
+from-word = From the corner
+all-sides = { all-sides-word }.
+all-sides-word = Work this on all four sides
+next-sides = { next-sides-word }.
+next-sides-word = Work this on the next three sides
+
+# A round that begins along a side. $number: the stitch of the round below
+start = { start-word } { $edge }: { join-word }~{ $number } { of-below-word } { corner-is-one-word }; { from-next-word }: { $work }; { $corner }.
+start-next-to-corner = { start-word } { $edge }: { join-word }~{ $number } { of-below-word } { corner-is-one-word }; { $corner }.
+start-word = Start along the
+join-word = join the yarn in stitch
+of-below-word = of the round below
+corner-is-one-word = (the corner chain is 1)
+from-next-word = from the next stitch
+return = { return-word } { $edge }, { from-inside-word }: { $runs }, { last-at-join-word }.
+return-at-once = { return-word } { $edge }, { from-inside-word }: { last-at-join-word }.
+return-word = Return along the
+from-inside-word = from the corner
+last-at-join-word = the last of them where the yarn was joined
+
+# 'Right side' would be the face of the fabric.
+edge-TOP = top edge
+edge-LEFT = left-hand edge
+edge-BOTTOM = bottom edge
+edge-RIGHT = right-hand edge
+
+# A round in which stitches are added or lost
+puts-right = { puts-right-word }. { begin-top-word }.
+puts-right-word = This round puts the counts right
+begin-top-word = Begin at the top edge
+along = { along-word } { $edge }, { from-inside-word }: { $steps }; { $corner }.
+along-word = Along the
+two-in-one = { $run } { in-next-word }
+one-and-one = { $first } { one-and-one-word } { $second } { in-next-word }
+one-and-one-word = and
+in-next-word = in the~next~st
+times = ({ $steps }) { $count }~{ times-word }
+times-word = times
+
+# How many stitches a side has
+size-counts = { $counts }; { $way }.
+# $multiple: the one that the counts belong to
+size-counts-of = { $counts }; { $way } ({ $multiple }).
+# In the two ways of counting, the one named first first
+bothWays-STITCHES = { side-word }: { $first }; { way-WITH_CHAINS }: { $second }.
+bothWays-WITH_CHAINS = { side-word }, { way-WITH_CHAINS }: { $first }; { way-STITCHES }: { $second }.
+side-word = Side
+way-STITCHES = stitches only
+way-WITH_CHAINS = with one corner chain at each end
+counted-STITCHES = corner chains not counted
+counted-WITH_CHAINS = counted with one corner chain at each end
+side-count = { $sides }: { $sts }
+each-side = each side
+sideName-TOP = top
+sideName-LEFT = left
+sideName-BOTTOM = bottom
+sideName-RIGHT = right
+multiple-any = { any-word }
+any-word = any number
+multiple = { multiple-word }~{ $of }
+multiple-plus = { multiple-word }~{ $of } { plus-word }~{ $plus }
+multiple-word = multiple~of
+plus = { plus-word }~{ $plus }
+plus-word = plus
+with-examples = { $multiple }~({ $examples })
+with-fewest = { $multiple }, { at-least-word }~{ $fewest }
+at-least-word = at least
+
+# The back layer
+back-hook = { back-hook-word }: { $mm } { mm-word }.
+back-hook-word = Hook for the back layer
+mm-word = mm
+back-base = { back-base-word }.
+back-base-word = Back base round
+back-title = { back-round-word }~{ $round }.
+back-title-as = { back-round-word }~{ $round }, { as-round-word }~{ $front } { of-front-word }.
+back-round-word = Back~round
+as-round-word = same counts as round
+of-front-word = of the front
+back-as-before = { as-before-word }~{ $round }.
+as-before-word = Work as back~round
+# $before, $after: the runs into the corner below, before and after the chains
+back-every = { $stitch } { between-corners-word }; { back-corner-word }:~{ $before }, { $chains }, { $after }.
+between-corners-word = in every stitch between the corners
+back-corner-word = corner
+back-joining = { joining-word }. { $stitch } { through-word }; { no-chains-word }.
+joining-word = Joining round
+through-word = in every stitch and every corner chain, through the back loops of both layers
+no-chains-word = make no chains at the corners

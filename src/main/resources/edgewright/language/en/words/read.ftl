@@ -1,0 +1,91 @@
+# What is said where reading stops. $found: what stands there; $expected: one of the texts below
+
+problem = line { $line }, column { $column }: '{ $found }', but expected { $expected }
+problem-end = line { $line }, column { $column }: nothing follows, but expected { $expected }
+
+# Under the key of a phrase or of a word stands what is said where that word should stand.
+expected-terms = the terms of the pattern: 'UK terms' or 'US terms'
+# $value: terms
+expected-sameTerms = only one kind of terms, since the pattern says '{ $value }' before
+expected-firstRound = 'Round 1'
+# $value: number
+expected-round = 'Round { $value }'
+# $value: number
+expected-roundOrEnd = 'Round { $value }' or the end of the rounds
+# $value: list of yarns
+expected-yarnOf = one of the yarns: { $value }
+expected-yarn = a comma and the yarn of the round
+expected-otherYarn = another id, since a yarn has that one already
+# $value: terms; $other: list of stitches
+expected-stitch = a stitch in { $value }: { $other }
+expected-item = a number and a stitch, an asterisk, or 'corner:' with its chains
+expected-repeat-word = a number and a stitch, or 'repeat from *'
+expected-every-word = 'in every stitch', or else a number before the stitch
+expected-number = a number from 1 to 999999999
+expected-count = a number of stitches
+expected-oneGroup = no second asterisk in a round
+expected-group = an asterisk
+expected-asteriskBefore = an asterisk earlier in the round
+expected-upTo = 'to the last ... sts' or 'to the corner'
+expected-to-last-word = 'to the last ... sts' or 'to the corner'
+expected-to-corner-word = 'to the last ... sts' or 'to the corner'
+expected-last-st-word = 'st' or 'sts'
+expected-last-sts-word = 'st' or 'sts'
+# $value: the word for leaving a stitch out
+expected-miss = '{ $value }' and as many stitches as there are chains
+# $value: number
+expected-missed = { $value }, as many stitches as there are chains
+expected-cornerChains = 1, 2 or 3 chains
+# $value: the chain
+expected-chain = '{ $value }'
+expected-edge = an edge: top, left-hand, bottom or right-hand
+expected-join-word = 'join the yarn in stitch' and its number
+# $value: number
+expected-sameChains = { $value } chains, as at the next corner
+expected-next-sides-word = 'Work this on the next three sides'
+expected-return-word = 'Return along the' and the edge at which the round was begun
+# $value: edge
+expected-returnAlong = 'Return along the { $value }'
+expected-along-word = 'Along the' and an edge
+expected-otherWords = an edge that has no words yet
+# $value: number
+expected-chainsAsBefore = { $value } chains, as at the corner before
+expected-timesNumber = a number from 2, how often the brackets are worked
+expected-times-word = 'times'
+expected-change = a number and a stitch, two worked together, brackets, or 'corner:' with its chains
+expected-oneAndOne = 1, since each of the two is made once
+expected-in-next-word = 'in the next st'
+expected-two = 2, the stitches worked into one
+expected-backEnd = the end of what is said of this round
+expected-mm-word = the thickness of a hook, such as 4.5 mm
+expected-hook = the thickness of a hook, such as 4.5 mm
+# $value: number
+expected-backNumber = 'Back round { $value }'
+# $value: number
+expected-backBefore = the number of a back round before round { $value }
+expected-between-corners-word = 'in every stitch between the corners'
+expected-back-corner-word = 'corner:' with its stitches and chains
+# $value: number
+expected-sameArms = { $value }, as many stitches as before the chains
+# $value: tall stitch; $other: plain stitch
+expected-backStitch = '{ $value }' or '{ $other }'
+# $value: stitch
+expected-sameStitch = '{ $value }', the stitch of this round
+# $value: the slip stitch
+expected-slip = '{ $value }'
+expected-through-word = 'in every stitch and every corner chain, through the back loops of both layers'
+expected-last-at-join-word = a number and a stitch, or 'the last of them where the yarn was joined'
+expected-work = some stitches before the corner
+expected-multiple = 'multiple of' or 'any number'
+expected-plus = 'plus', 'multiple of' or 'any number'
+# $value: what would go with the other way of counting
+expected-otherWay = { $value }, to agree with the other way of counting
+# $value: multiple; $other: plus
+expected-example = a multiple of { $value } plus { $other }
+expected-fourSides = the stitches of all four sides
+expected-otherSide = a side that has no number yet
+# $value: the word or sign
+expected-sign = '{ $value }'
+expected-once = the counts of a round only once
+expected-base-word = the corner of the base round, or its end
+expected-baseEnd = the corner of the base round, or its end

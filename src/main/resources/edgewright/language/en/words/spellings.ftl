@@ -1,0 +1,98 @@
+# What the reader understands beside what the writer writes. Bars part the spellings of one thing; capital letters do not matter.
+# ∅ is for a word that may be left out. Under the key of a phrase stand other spellings of it; a key also-PHRASE-NUMBER is
+# another form of that phrase, with gaps.
+
+number-words = one | two | three | four | five | six | seven | eight | nine | ten | eleven | twelve
+# Signs that part, and may be left out or be exchanged for one another
+soft-signs = , | ; | . | :
+# Signs between the number of a round and its yarn, after the yarn, and those that end the name of a yarn that is in no list
+yarn-before = , | ( | - | – | —
+yarn-after = )
+yarn-ends = . | , | : | ; | ( | )
+# Signs between a word and what is said of it
+entry-signs = : | =
+
+heading-TERMS = Terms used | Terminology
+heading-NEEDS = You need | You will need | Materials | Yarn | Yarns
+heading-DESIGNER_NOTES = Designer's notes | About this border
+heading-NOTES = Pattern notes
+heading-ABBREVIATIONS = Abbreviations used
+heading-SET_UP = Set up | Setup
+heading-JOINING = Joining and closing | Joining
+heading-ROUNDS = Border | The border | Instructions | Pattern
+heading-BACK = The back layer
+heading-FINISHING = Finish | To finish
+
+designer-word = Design by
+# In the line after the title
+designer-short = by
+left-word = for left-handed makers | for the left hand | left-handed
+
+terms-UK = UK | U.K. | British
+terms-US = US | U.S. | American | USA
+terms-between = crochet | crocheting | English
+terms-word = terms | terminology
+
+round-word = rnd | rd
+
+also-corner-chains-1 = { $stitch } { $count }
+also-chains-1 = { $stitch } { $count }, { $miss } { $missed }
+st-word = stitches | stitch | sts | ∅
+sts-word = stitches | stitch | st | ∅
+repeat-word = rep from
+every-word = in every st | in each stitch | in each st
+to-corner-word = to corner
+to-last-word = to last
+last-st-word = stitches | stitch | sts
+last-sts-word = stitches | stitch | st
+corner-word = corners
+from-word = from corner | ∅
+all-sides-word = work on all four sides | repeat on all four sides | on all four sides | work this on all sides | work on all sides | repeat on all sides | on all sides | work this on all 4 sides | work on all 4 sides | repeat on all 4 sides | on all 4 sides | ∅
+next-sides-word = work on the next three sides | repeat on the next three sides | on the next three sides | work this on the next 3 sides | work on the next 3 sides | repeat on the next 3 sides | on the next 3 sides
+
+start-word = begin along the | start along | begin along | start on the | begin on the | start on | begin on
+join-word = join yarn in stitch | join in stitch | join the yarn in st | join yarn in st | join in st
+of-below-word = of the base round | ∅
+corner-is-one-word = ( corner chain is 1 ) | ∅
+from-next-word = from the next st | ∅
+return-word = return along | back along the | back along | back along | return on the | return on | back on the | back on
+from-inside-word = from corner | ∅
+last-at-join-word = the last stitch where the yarn was joined | the last one where the yarn was joined
+edge-TOP = top side | top
+edge-LEFT = left edge | left-hand side | left side | left
+edge-BOTTOM = bottom side | bottom
+edge-RIGHT = right edge | right-hand side | right side | right
+
+puts-right-word = put the counts right in this round
+begin-top-word = begin with the top edge | begin at the top | begin with the top | ∅
+along-word = along
+in-next-word = in the next stitch | in next st | in next stitch
+
+# Forms in which nobody but a typist says how many stitches a side has
+size-in-brackets = ({ $sts } { per-side-word }, { $way })
+size-counts-bare-of = { $counts } ({ $multiple })
+size-counts-bare = { $counts }
+size-side-count = { this-side-word }, { $way }: { $sts }
+this-side-word = side | sides
+size-two-ways = { side-word }, { $way }: { $first }; { $other }: { $second }
+size-one-way = { side-word }, { $way }: { $first }
+per-side-word = a side | on each side | each side | on a side | per side | ∅
+side-word = sides | ∅
+each-side = every side | all sides | side | sides
+any-word = any number of stitches | any number of sts
+multiple-word = a multiple of | mult of
+plus-word = +
+way-STITCHES = sts only | corner chains not counted
+way-WITH_CHAINS = counted with one corner chain at each end
+counted-STITCHES = stitches only | sts only
+counted-WITH_CHAINS = with one corner chain at each end
+
+back-base-word = base round of the back
+back-round-word = back rnd | back rd
+as-round-word = same counts as rnd | as round | as rnd
+of-front-word = ∅
+as-before-word = work as back rnd | as back round | as back rnd
+between-corners-word = in each stitch between the corners
+through-word = in every stitch and every corner chain through the back loops of both layers
+back-corner-word = corners
+no-chains-word = ∅

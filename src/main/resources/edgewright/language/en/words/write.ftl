@@ -1,0 +1,89 @@
+# The sentences of a written pattern that are for people only. What the reader reads stands in phrases.ftl, what a stitch is called
+# in the folders of the dialects.
+
+terms-which = { $terms }. An abbreviation can mean another stitch in another pattern: use the list of abbreviations here.
+
+needs-hook = Hook
+needs-mm = { $mm } mm
+needs-swatch = { $swatchStitches } stitches and { $swatchRounds } rounds to 10 cm (4 in), in the border's own stitches
+needs-width = Border width
+needs-cmAndInches = about { $cm } cm ({ $inches } in)
+needs-tools = A hook that gives you the same { $tension } as the piece, a blunt needle for the joins and the ends, and stitch markers if you like them.
+needs-moreTools = If your { $tension } is different, change the hook. You also need a blunt needle for the joins and the ends, and stitch markers if you like them.
+
+direction-LEFT = The right side faces you in every round; never turn. This pattern is for makers who crochet with the left hand: you travel clockwise: top, right, bottom, left. The border is a mirror image of one worked with the right hand.
+direction-RIGHT = The right side faces you in every round; never turn. If you crochet with the right hand you travel anticlockwise: top, left, bottom, right. With the left hand you travel clockwise, and the border is a mirror image.
+sides-all = A round is written for one side, from the corner just turned to the next corner. All four sides are worked alike.
+sides-others = The other rounds are written for one side, from the corner just turned to the next corner; all four sides are worked alike.
+piece-note = In round~{ $round } each side has words of its own, which give it the number of stitches that it needs: count each side before that round, and again after it. A piece with another number on any side needs words of its own.
+notes-number = A number before a stitch means one in each of that many stitches: '3 { $stitch }' is one { $stitch } in each of the next 3 stitches, never 3 in one. A number before { $chain } is that many chains.
+notes-group = Work the group after the asterisk (*) as often as it fits before the last stitches of the side, or before the corner, as the round says: not at all, once, or more often. It always comes out even.
+notes-besideAsterisk = Where the same stitch stands before the asterisk and after it, work both: '{ $before }; *{ $after }' makes { $both } one after the other.
+notes-every = 'Every stitch' includes the corner chains at both ends of a side: the first and the last stitch of the side go into them.
+notes-last = 'To the last 4 sts' means: stop when 4 stitches of the side are left to work; on a short side that may be at once. The last of them goes into the chain of the next corner.
+corner-1 = Corners: 'corner: 1 ch' is one chain between two sides. The last stitch of a side and the first stitch of the next side both go into the corner chain of the round below, with the new chain between them. { growth }
+corner-2 = Corners: 'corner: 2 ch' is two chains between two sides. The last stitch of a side goes into the first chain of the corner below; then make 2 ch; the first stitch of the next side goes into the last chain of the same corner. { growth }
+corner-3 = Corners: 'corner: 3 ch' is three chains between two sides. The last stitch of a side goes into the first chain of the corner below; then make 3 ch; the first stitch of the next side goes into the last chain of the same corner. The middle chain stays empty. { growth }
+growth = These two stitches are the first and the last of their sides in the words and in every count. So each side has 2 stitches more than in the round before.
+notes-longAtCorner = A { $stitch } that is the second or the last but one stitch of a side goes into the corner chain of the round two below: into the chain that holds the stitch it covers.
+changes-begin = Begin round~{ $round } with the first stitch of the top edge, wherever other rounds begin: join the yarn in the corner chain where that stitch goes.
+changes-two = '2 { $stitch } in the next st' makes two stitches out of one.
+changes-oneAndOne = Two stitches 'in the next st' make two stitches out of one.
+changes-times = Work what stands in brackets as many times as it says.
+notes-chain = A chain inside a side counts as one stitch. In the next round work into it as into a stitch.
+bothWays = Counts are given in two ways: stitches only, and with one corner chain at each end of the side, which is always 2 more. Use the same way throughout.
+counting-STITCHES = Counts are of the stitches on a side; the corner chains are not counted.
+counting-WITH_CHAINS = Counts are of the stitches on a side and one corner chain at each end of it.
+
+setUp-what = The base round is round 0: { $stitch } through both loops all round the piece, with a corner of chains at each of the four corners. Any yarn will do; it shows as a thin line between the piece and the border.
+setUp-sides = The design comes out even on every side that has such a number. Give opposite sides the same number, so that the piece lies flat; top and bottom may have a different number from left and right.
+setUp-right = If a side has another number, start all the same and put it right on the way: count every side in { $counting }, work some stitches more or fewer in { $changing }, spread evenly and away from the corners, and count again in { $checking }. The counts given with each round are those that come out even in it. Remember that every round makes a side 2 stitches longer.
+setUp-rightAtOnce = If a side has another number, put it right before round 1: work the base round again with some stitches more or fewer, spread evenly and away from the corners.
+setUp-thatRound = that round
+
+roundNamed-base = the base round
+roundNamed-number = round~{ $round }
+
+joining-atCorner = Begin a round with the first stitch after any corner. Join the yarn with one chain in the corner chain where that stitch goes. This chain is not a stitch and is never counted. Then work the first stitch into the same corner chain. Begin the next round at the opposite corner, so that the ends lie apart.
+joining-alongSide = Each round says along which edge it starts and in which stitch of the round below to join the yarn. Count from the corner just turned, on the round below: the corner chain is number 1 (of several chains the last, the one next to this side), the stitch after it is number 2. Join the yarn there with one chain, in the back loop. That chain is not a stitch and is never counted. The first stitch of the round goes into the next stitch along, the one after the chain. Work round the piece; at the end you come back along the edge where you started, and the last stitch of the round goes where the joining chain sits, into the same stitch of the round below. So every stitch of the round below is used once.
+joining-someAtCorner = A round that names no start begins with the first stitch after any corner. Join the yarn with one chain in the corner chain where that stitch goes; this chain is not counted either. Then work the first stitch into the same corner chain.
+joining-closeAtCorner = Close every round after its last corner, with an invisible join. Cut the yarn, pull the end out of the last chain and thread the needle with it. Pass over the joining chain, go under both top loops of the first counted stitch, and go back into the top of the last chain. Pull until the new loop has the size of a stitch. It is not counted.
+joining-closeAlongSide = Close every round after its last stitch, the one worked where the yarn was joined, with an invisible join. Cut the yarn, pull the end out of the last stitch and thread the needle with it. Pass over the joining chain, go under both top loops of the first counted stitch, and go back into the top of the last stitch. Pull until the new loop has the size of a stitch. It is not counted.
+joining-closeSomeAtCorner = A round that begins at a corner is closed in the same way after its last corner; there the end goes back into the top of the last chain.
+
+finishing-endsBetween = The ends of the front lie hidden between the layers. Weave in those of the back layer and of the joining round, behind stitches of their own yarn.
+finishing-ends = Weave in each end at the back, behind stitches of its own yarn.
+
+backWhat-all = The back layer lies behind the front and hides its ends. Work it with the wrong side of the piece facing you, on a base round of its own: { $stitch } through both loops along the same edge, behind the base round of the front, with the same number of stitches on each side and the same corners. Begin a round with the first stitch after any corner. Any yarn will do.
+backWhat-piece = The back layer lies behind the front and hides its ends. Work it with the wrong side of the piece facing you, on a base round of its own: { $stitch } through both loops along the same edge, behind the base round of the front, with the same corners and with the right number of stitches from the beginning, as given here. Begin a round with the first stitch after any corner. Any yarn will do.
+back-smallerHook = Use a hook one size smaller than for the front.
+backCorner-1 = In the back layer the stitches named before and after the chain of a corner all go into the corner chain of the round below. They are the last and the first of their sides in every count.
+backCorner-2 = In the back layer the stitches named before the chains of a corner all go into the first chain of the corner below, those after them into its last chain. They are the last and the first of their sides in every count.
+backCorner-3 = In the back layer the stitches named before the chains of a corner all go into the first chain of the corner below, those after them into its last chain. They are the last and the first of their sides in every count. The middle chain stays empty.
+back-begin = Join the yarn of a back round in the corner chain where its first stitch goes. In a round of { $stitch }, work 3 { $chain } there for height; they count as the first { $stitch }. Close the round with an invisible join through the top of them.
+back-beginLow = Join the yarn of a back round with one chain in the corner chain where its first stitch goes; that chain is not counted. Close the round with an invisible join.
+back-join = Join the layers when both have their last round. Lay them wrong sides together with the front facing you, corner on corner; each stitch of the front has a stitch of the back behind it. The back loops are the two on the inside, between the layers.
+
+caption-STITCHES = Stitches on a side, corner chains not counted.
+caption-WITH_CHAINS = Stitches on a side with one corner chain at each end.
+examples-caption = { $caption } Each column is an example of a side, named after its stitches in the base round.
+counts-round = Round
+counts-yarn = Yarn
+counts-base = base round
+example = { $stitches } sts
+counts-each = Each side
+counts-topBottom = Top, bottom
+counts-leftRight = Left, right
+column-TOP = Top
+column-LEFT = Left
+column-BOTTOM = Bottom
+column-RIGHT = Right
+
+st-both = st, sts
+st-meaning = stitch, stitches
+
+# $last: the last round before the changing round
+piece-before = { $last ->
+    [1] Work round~1 on the sides as they are.
+   *[other] Work rounds~1~to~{ $last } on the sides as they are.
+    }

@@ -1,0 +1,4 @@
+untitled = Skriven mönster
+contents = Innehåll
+chart = Rutnät
+picture = En hörna še början av två sidor.

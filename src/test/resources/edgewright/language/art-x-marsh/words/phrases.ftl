@@ -1,0 +1,153 @@
+# The phrases of an invented language: the number stands after the stitch, the group in double brackets, the corner before its
+# word, the multiple behind what is added to it.
+
+runs-next = { $list } · { $next }
+clauses-next = { $list } ¦ { $next }
+sentences-next = { $list } { $next }
+counts-next = { $list } · { $next }
+sides-next = { $list } še { $next }
+examples-next = { $list };~{ $next }
+
+sentence = { $text }!
+
+heading-TERMS = Mål
+heading-NEEDS = Tärvet
+heading-DESIGNER_NOTES = Från vävaren
+heading-NOTES = Anmärk
+heading-ABBREVIATIONS = Kortörd
+heading-SET_UP = Början
+heading-JOINING = Fästning
+heading-ROUNDS = Vårven
+heading-COUNTS = Tälningar
+heading-BACK = Båksida
+heading-FINISHING = Slütet
+
+designer = { $designer } { designer-word }
+designer-word = ritåde dettä
+left-hand = { left-word }!
+left-word = För vänstra händer
+draft = { draft-word }: ej än verkad!
+draft-word = UTKÄST
+piece = { piece-word }: { $counts } I { $round } talt, i vårv~{ $changing } rättad!
+piece-word = För ett stycke ånly
+
+entry = { $word } = { $text }
+yarn-entry = { yarn-word } { $id }
+yarn-word = Gårn
+
+base-title = { base-word }
+base-word = Nollvårv
+round-title = { $round }:te { round-word } – { $yarn }
+round-word = vårv
+yarn-id = { $id } { yarn-id-word }
+yarn-id-word = gårnet
+
+run = { $stitch }~× { $count }
+chains = { $stitch }~× { $count } ({ $missed }~{ $miss })
+sts = { $sts ->
+    [one] { st-word }~{ $sts }
+    [few] { few-word }~{ $sts }
+   *[other] { sts-word }~{ $sts }
+    }
+st-word = mäsk
+few-word = mäski
+sts-word = mäskor
+group = « { $runs } » { repeat-word } { $upTo }
+repeat-word = åter
+every = { every-word } { $stitch }
+every-to = { every-word } { $stitch } { $upTo }
+every-word = överallt
+to-corner = { to-corner-word }
+to-corner-word = änd hörnan
+to-last = { $last ->
+    [1] { to-last-word }~{ last-st-word }
+   *[other] { to-last-word }~{ last-sts-word }~{ $last }
+    }
+to-last-word = tills där blir
+last-st-word = sista mäsken
+last-sts-word = sista mäskor
+corner = { $chains } { corner-word }
+corner-word = på hörnan
+corner-chains = { $stitch }~× { $count }
+
+alike = { $sides } { $work } ¦ { $corner }!
+from-corner = { from-word } → { $work }
+from-word = Ur hörnan
+all-sides = { all-sides-word }:
+all-sides-word = Fyra sidor lika
+next-sides = { next-sides-word }:
+next-sides-word = Tre följande sidor
+
+start = { $edge } { start-word }; i mäsk~{ $number } { join-word }; { from-next-word } → { $work } ¦ { $corner }!
+start-next-to-corner = { $edge } { start-word }; i mäsk~{ $number } { join-word } ¦ { $corner }!
+start-word = börjar vårvet
+join-word = fästes gårnet
+from-next-word = ur nästa mäsk
+return = { $runs } ({ last-at-join-word }), { return-word } { $edge }!
+return-at-once = { last-at-join-word }, { return-word } { $edge }!
+return-word = åter på
+from-inside-word = ur hörnan
+last-at-join-word = sista där gårnet fästes
+
+edge-TOP = öfre kanten
+edge-LEFT = vänstra kanten
+edge-BOTTOM = nedre kanten
+edge-RIGHT = högra kanten
+
+puts-right = { puts-right-word }; { begin-top-word }!
+puts-right-word = Vårvet rättar tälen
+begin-top-word = börja öfverst
+along = { $edge } { along-word }, { from-inside-word } → { $steps } ¦ { $corner }!
+along-word = längs
+two-in-one = { in-next-word } { $run }
+one-and-one = { in-next-word } { $first } { one-and-one-word } { $second }
+one-and-one-word = še
+in-next-word = i samma mäsk
+times = { $count }~{ times-word } [{ $steps }]
+times-word = gånger
+
+size-counts = { $way } → { $counts }!
+size-counts-of = { $way } → { $counts } [{ $multiple }]!
+bothWays-STITCHES = { side-word } → { $first } ¦ { way-WITH_CHAINS } → { $second }!
+bothWays-WITH_CHAINS = { side-word } { way-WITH_CHAINS } → { $first } ¦ { way-STITCHES } → { $second }!
+side-word = Sida
+way-STITCHES = båra mäskor
+way-WITH_CHAINS = med hörnlänkar
+counted-STITCHES = utan hörnlänkar
+counted-WITH_CHAINS = inklusive hörnlänkar
+side-count = { $sts } på { $sides }
+each-side = varje sida
+sideName-TOP = öfre
+sideName-LEFT = vänstra
+sideName-BOTTOM = nedre
+sideName-RIGHT = högra
+multiple-any = { any-word }
+any-word = vilket tal som helst
+multiple = { $of } { multiple-word }
+multiple-plus = { $plus }~{ plus-word } { $of } { multiple-word }
+multiple-word = gångad
+plus = { $plus }~{ plus-word }
+plus-word = utöver
+with-examples = { $multiple }~{"{"}{ $examples }{"}"}
+with-fewest = { $multiple } ({ at-least-word }~{ $fewest })
+at-least-word = minst
+
+back-hook = { $mm } { mm-word } { back-hook-word }!
+back-hook-word = tjock nål för båksidan
+mm-word = millimeter
+back-base = { back-base-word }!
+back-base-word = Båksidans nollvårv
+back-title = { $round }:te { back-round-word }!
+back-title-as = { $round }:te { back-round-word }, { as-round-word } { $front }:te { of-front-word }!
+back-round-word = båkvårv
+as-round-word = tal som
+of-front-word = framvårv
+back-as-before = { as-before-word } { $round }:te!
+as-before-word = Verkas lik båkvårv
+back-every = { between-corners-word } { $stitch } ¦ { back-corner-word } { $before } + { $chains } + { $after }!
+between-corners-word = emellan hörnen
+back-corner-word = i hörnan
+back-joining = { joining-word }! { through-word } { $stitch } ¦ { no-chains-word }!
+joining-word = Hopvårv
+through-word = genom båda lagren öfverallt
+no-chains-word = inga länkar

@@ -1,0 +1,32 @@
+# What a reader of the invented language understands beside what the writer writes.
+
+number-words = ett | två | tre | fyra | fem | sex | sju
+soft-signs = · | ¦ | ; | , | ! | :
+yarn-before = – | -
+yarn-after = )
+yarn-ends = ! | ¦ | ;
+entry-signs = = | :
+
+heading-ROUNDS = Vårv
+
+designer-short = från
+
+terms-UK = norr
+terms-US = sör
+terms-between = handens
+terms-word = mål
+
+from-word = från hörnan | ∅
+all-sides-word = alla sidor
+round-word = varv
+st-word = mäski | mäskor
+few-word = mäsk | mäskor
+sts-word = mäsk | mäski
+also-run-1 = { $count } { $stitch }
+size-in-brackets = [{ $sts } { per-side-word }]
+per-side-word = på sidan
+size-counts-bare-of = { $counts } [{ $multiple }]
+size-counts-bare = { $counts }
+size-side-count = { side-word } { $way } → { $sts }
+size-two-ways = { side-word } { $way } → { $first } ¦ { $other } → { $second }
+size-one-way = { side-word } { $way } → { $first }
