@@ -92,24 +92,47 @@ public record Motif(List<String> rounds) {
     }
 
     /**
+     * What comes of a motif in a chart, and what does not.
+     *
+     * @param stitches where its stitches come to lie
+     * @param roundsBeyond how many of its rounds lie beyond the outermost round of the chart
+     * @param stitchesBeyond how many of its stitches in the other rounds lie beyond the ends of the side
+     * @param stitchesOver how many of its stitches gave way to another one of it, at the same place of the chart
+     */
+    public record Placed(Map<Place, Stitch> stitches, int roundsBeyond, int stitchesBeyond, int stitchesOver) {
+        public Placed {
+            stitches = Map.copyOf(stitches);
+        }
+    }
+
+    /**
      * Where its stitches come to lie in a chart. What reaches beyond the side or the outermost round is left out. Where it is
      * wider than the repeat, one place of the chart is met several times; the last in working order counts.
      *
      * @param repeats how often the repeat is worked on the side
      * @param first where the innermost round begins
      */
-    public Map<Place, Stitch> placed(Chart chart, int repeats, SidePlace first) {
+    public Placed placed(Chart chart, int repeats, SidePlace first) {
         Map<Place, Stitch> stitches = new HashMap<>();
-        for (int i = 0; i < rounds.size(); i++) {
+        int fitting = Math.min(rounds.size(), Math.max(0, chart.rounds().size() - first.round() + 1));
+        int beyond = 0;
+        int over = 0;
+        for (int i = 0; i < fitting; i++) {
             for (int j = 0; j < columns(); j++) {
                 Optional<Stitch> stitch = Stitch.ofLetter(rounds.get(i).charAt(j));
+                if (stitch.isEmpty()) {
+                    continue;
+                }
                 Optional<Place> place = placeAt(chart, repeats, first.round() + i, first.fabricColumn() + j);
-                if (stitch.isPresent() && place.isPresent()) {
-                    stitches.put(place.get(), stitch.get());
+                if (place.isEmpty()) {
+                    beyond++;
+                } else {
+                    Stitch before = stitches.put(place.get(), stitch.get());
+                    over += before == null || before == stitch.get() ? 0 : 1;
                 }
             }
         }
-        return stitches;
+        return new Placed(stitches, rounds.size() - fitting, beyond, over);
     }
 
     private static Optional<Place> placeAt(Chart chart, int repeats, int round, int fabricColumn) {

@@ -29,6 +29,7 @@ import edgewright.desk.piece.PieceWindow;
 import edgewright.desk.work.ChartCommands;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.DeskTexts;
+import edgewright.desk.work.KnownMistakes;
 import edgewright.desk.work.RoundRange;
 import edgewright.desk.work.Settings;
 import edgewright.desk.work.Workbench;
@@ -83,6 +84,7 @@ public final class DeskFrame extends JFrame {
     private final FindingsPane findings;
     private transient Optional<HelpWindow> help = Optional.empty();
     private transient Optional<PieceWindow> piece = Optional.empty();
+    private final transient KnownMistakes mistakes = new KnownMistakes();
     private boolean telling;
 
     DeskFrame(Chart first, Settings settings, Language language) {
@@ -148,12 +150,20 @@ public final class DeskFrame extends JFrame {
         files.open(file);
     }
 
-    /** Tells of a mistake in the program itself, in words; what a developer needs can be copied. Once at a time. */
+    /**
+     * Tells of a mistake in the program itself, in words; what a developer needs can be copied. One at a time, and each mistake
+     * once; when it is met again, as at every painting, the status line says so.
+     */
     void tellOf(Throwable problem) {
-        if (!telling) {
+        if (!mistakes.isNew(problem)) {
+            status.tell(DeskTexts.of("news.mistakeAgain"));
+        } else if (!telling) {
             telling = true;
-            asking.tellOfMistake(problem);
-            telling = false;
+            try {
+                asking.tellOfMistake(problem);
+            } finally {
+                telling = false;
+            }
         }
     }
 
@@ -215,6 +225,7 @@ public final class DeskFrame extends JFrame {
     private void addEditActions() {
         actions.add("undo", bench::undo, () -> bench.undoName().isPresent());
         actions.add("redo", bench::redo, () -> bench.redoName().isPresent());
+        actions.get("redo").alsoOn(getRootPane());
         new MotifCommands(canvas, status::tell).addTo(actions);
         actions.add("nextFinding", () -> findings.step(1), this::hasFindings);
         actions.add("previousFinding", () -> findings.step(-1), this::hasFindings);

@@ -112,7 +112,10 @@ final class HelpWindow extends JDialog {
         JPanel everywhere = keyTable();
         for (DeskAction action : actions.all()) {
             if (action.getValue(Action.ACCELERATOR_KEY) instanceof KeyStroke key) {
-                line(everywhere, KeyNames.of(key), action.plainName());
+                String also = action.alsoKey()
+                        .map(other -> DeskTexts.of("help.keys.or", KeyNames.of(key), KeyNames.of(other)))
+                        .orElseGet(() -> KeyNames.of(key));
+                line(everywhere, also, action.plainName());
             }
         }
         column.add(everywhere);

@@ -59,21 +59,29 @@ class MotifTest {
     void what_reaches_beyond_side_and_outermost_round_is_left_out() {
         Motif motif = new Motif(List.of("lll", "l.p", "ccc"));
         assertThat(motif.placed(CHART, 1, new SidePlace(2, 10)))
-                .isEqualTo(Map.of(
-                        new Place(2, Section.TO_CORNER, 3), Stitch.LONG,
-                        new Place(2, Section.TO_CORNER, 4), Stitch.LONG,
-                        new Place(3, Section.TO_CORNER, 3), Stitch.LONG,
-                        new Place(3, Section.TO_CORNER, 5), Stitch.PLAIN));
+                .isEqualTo(new Motif.Placed(
+                        Map.of(
+                                new Place(2, Section.TO_CORNER, 3), Stitch.LONG,
+                                new Place(2, Section.TO_CORNER, 4), Stitch.LONG,
+                                new Place(3, Section.TO_CORNER, 3), Stitch.LONG,
+                                new Place(3, Section.TO_CORNER, 5), Stitch.PLAIN),
+                        1,
+                        1,
+                        0));
     }
 
     @Test
     void wider_than_the_repeat_its_last_stitches_count() {
         assertThat(new Motif(List.of("plcbl")).placed(CHART, 2, new SidePlace(1, 3)))
-                .isEqualTo(Map.of(
-                        new Place(1, Section.REPEAT, 1), Stitch.LONG,
-                        new Place(1, Section.REPEAT, 2), Stitch.LONG,
-                        new Place(1, Section.REPEAT, 3), Stitch.CHAIN,
-                        new Place(1, Section.REPEAT, 4), Stitch.BACK_LOOP));
+                .isEqualTo(new Motif.Placed(
+                        Map.of(
+                                new Place(1, Section.REPEAT, 1), Stitch.LONG,
+                                new Place(1, Section.REPEAT, 2), Stitch.LONG,
+                                new Place(1, Section.REPEAT, 3), Stitch.CHAIN,
+                                new Place(1, Section.REPEAT, 4), Stitch.BACK_LOOP),
+                        0,
+                        0,
+                        1));
     }
 
     @ParameterizedTest
@@ -93,7 +101,7 @@ class MotifTest {
             assertThat(Motif.parse(motif.text())).contains(motif);
             if (column + round >= 1) {
                 SidePlace first = new SidePlace(round, column + round);
-                assertThat(Edits.setStitches(chart, motif.placed(chart, repeats, first)))
+                assertThat(Edits.setStitches(chart, motif.placed(chart, repeats, first).stitches()))
                         .isEqualTo(chart);
             }
         }

@@ -1,6 +1,6 @@
 package edgewright.desk;
 
-import static org.assertj.core.api.Assertions.assertThat;
+import static edgewright.desk.WindowParts.until;
 import static org.assertj.swing.edt.GuiActionRunner.execute;
 
 import edgewright.chart.Edits;
@@ -95,9 +95,15 @@ class CanvasPaintWindowTest {
         return desk.canvas().cells().cellsOf(place).get(0);
     }
 
+    /** A large chart is painted bit by bit, so it is looked at until it is there. */
     private void assertSeenAsPainted(String when) throws AWTException {
         robot.waitForIdle();
         java.awt.Robot eye = new java.awt.Robot();
+        until("the chart is seen as it is painted " + when, () -> otherwise(eye) == 0);
+    }
+
+    /** How many pixels are seen otherwise than a whole painting has them. */
+    private int otherwise(java.awt.Robot eye) {
         Rectangle visible = execute(() -> {
             Rectangle shown = desk.canvas().getVisibleRect();
             Point at = ((JViewport) desk.canvas().getParent()).getLocationOnScreen();
@@ -109,7 +115,7 @@ class CanvasPaintWindowTest {
             BufferedImage image = new BufferedImage(shown.width, shown.height, BufferedImage.TYPE_INT_RGB);
             java.awt.Graphics2D g = image.createGraphics();
             g.translate(-shown.x, -shown.y);
-            desk.canvas().paint(g);
+            desk.canvas().print(g);
             g.dispose();
             return image;
         });
@@ -120,7 +126,7 @@ class CanvasPaintWindowTest {
                 otherwise += isFar(seen.getRGB(x, y), painted.getRGB(x, y)) ? 1 : 0;
             }
         }
-        assertThat(otherwise).as("pixels that are seen otherwise " + when).isZero();
+        return otherwise;
     }
 
     /** Edges may be smoothed a little otherwise where only a part is painted. */

@@ -76,7 +76,7 @@ class DeskTextsTest {
     @Test
     void noTwoActionsHaveTheSameKey() throws IOException {
         List<String> keys = texts().entrySet().stream()
-                .filter(text -> text.getKey().toString().matches("action\\..*\\.key"))
+                .filter(text -> text.getKey().toString().matches("action\\..*\\.(key|alsoKey)"))
                 .map(text -> DeskAction.key(text.getValue().toString()).toString())
                 .toList();
 

@@ -11,6 +11,8 @@ import edgewright.chart.Section;
 import edgewright.chart.Stitch;
 import java.awt.Point;
 import java.awt.Rectangle;
+import java.awt.Toolkit;
+import java.awt.datatransfer.StringSelection;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.List;
@@ -111,6 +113,30 @@ class MotifWindowTest {
         assertThat(letters(2)).doesNotContain("p");
         robot.pressAndReleaseKeys(KeyEvent.VK_ESCAPE);
         robot.waitForIdle();
+        assertThat(execute(() -> desk.canvas().marking().isEmpty())).isTrue();
+    }
+
+    @Test
+    void whatDoesNotFitOfAPastedMotifIsSaidAndUndoTakesTheMarksAlong() {
+        execute(() -> {
+            Toolkit.getDefaultToolkit()
+                    .getSystemClipboard()
+                    .setContents(new StringSelection("pp\nll\npp\nll\npp\n"), null);
+            desk.canvas().standAndShow(desk.canvas().cells().cellsOf(new Place(11, Section.REPEAT, 1)).get(0));
+            desk.canvas().requestFocusInWindow();
+        });
+        robot.waitForIdle();
+        press(KeyEvent.VK_V);
+
+        assertThat(letters(12)).startsWith("ll");
+        assertThat(window.label("news").text())
+                .isEqualTo("Pasted in 2 rounds. 3 rounds lie beyond the outermost round and were not pasted.");
+        assertThat(execute(() -> desk.bench().undoName())).contains("motif of 2 rounds, 2 columns");
+        assertThat(execute(() -> desk.canvas().marking().motif().orElseThrow().rounds()))
+                .containsExactly("pp", "ll");
+
+        press(KeyEvent.VK_Z);
+        assertThat(letters(12)).startsWith("bb");
         assertThat(execute(() -> desk.canvas().marking().isEmpty())).isTrue();
     }
 

@@ -4,11 +4,15 @@ import static org.assertj.swing.edt.GuiActionRunner.execute;
 import static org.assertj.swing.timing.Pause.pause;
 
 import edgewright.chart.Chart;
+import edgewright.chart.GridCell;
+import edgewright.chart.Place;
 import edgewright.desk.parts.Look;
 import edgewright.desk.work.Settings;
 import edgewright.texts.English;
 import java.awt.Component;
 import java.awt.Container;
+import java.awt.Point;
+import java.awt.Rectangle;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -42,6 +46,21 @@ public final class WindowParts {
                 .filter(part -> name.equals(part.getName()))
                 .findFirst()
                 .orElseThrow(() -> new AssertionError("no " + name)));
+    }
+
+    /** The middle of a drawn cell of the chart, on the screen. */
+    static Point onScreen(DeskFrame desk, GridCell cell) {
+        return execute(() -> {
+            Rectangle at = desk.canvas().boundsOf(cell);
+            Point point = desk.canvas().getLocationOnScreen();
+            point.translate((int) at.getCenterX(), (int) at.getCenterY());
+            return point;
+        });
+    }
+
+    /** The first drawn cell of a place, on the arm that is worked to the left. */
+    static GridCell cell(DeskFrame desk, Place place) {
+        return execute(() -> desk.canvas().cells().cellsOf(place).get(0));
     }
 
     /** Every part within, each before its own parts. To be asked on the event thread. */

@@ -7,7 +7,7 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.RenderingHints;
-import java.awt.geom.Area;
+import java.awt.geom.Path2D;
 import java.util.List;
 
 /**
@@ -35,8 +35,8 @@ final class CanvasCursor {
     /** The cells that are the same stitch as the cursor's, without its own. */
     void twins(List<GridCell> cells, GridCell standing) {
         for (GridCell cell : cells) {
-            if (!cell.equals(standing)) {
-                Rectangle at = canvas.boundsOf(cell);
+            Rectangle at = canvas.boundsOf(cell);
+            if (!cell.equals(standing) && g.hitClip(at.x - 4, at.y - 4, at.width + 8, at.height + 8)) {
                 float thick = Math.min(1, canvas.cellPx() / 14f);
                 corners(at, 3 * thick, LIGHT);
                 corners(at, 1.5f * thick, Look.colour("accent"));
@@ -44,13 +44,11 @@ final class CanvasCursor {
         }
     }
 
-    /** What is marked, as one piece: a veil over it and a dashed line around. */
-    void marked(List<Rectangle> rounds) {
-        if (rounds.isEmpty()) {
+    /** What is marked: a veil over it and a dashed line around. */
+    void marked(Path2D all) {
+        if (all.getCurrentPoint() == null) {
             return;
         }
-        Area all = new Area();
-        rounds.forEach(round -> all.add(new Area(round)));
         Color accent = Look.colour("accent");
         g.setColor(new Color(accent.getRed(), accent.getGreen(), accent.getBlue(), 50));
         g.fill(all);

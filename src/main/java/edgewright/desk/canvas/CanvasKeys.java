@@ -68,7 +68,7 @@ public final class CanvasKeys {
             case "markRight" -> walk.mark(Direction.RIGHT);
             case "markUp" -> walk.mark(Direction.UP);
             case "markDown" -> walk.mark(Direction.DOWN);
-            case "unmark" -> canvas.marking().clear();
+            case "unmark" -> canvas.cancel();
             case "work" -> work(canvas.bench().stitch(), 1);
             case "takeOut" -> work(Stitch.BACK_LOOP, 0);
             case "takeOutBack" -> work(Stitch.BACK_LOOP, -1);

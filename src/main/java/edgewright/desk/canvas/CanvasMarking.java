@@ -6,7 +6,9 @@ import edgewright.chart.Motif;
 import edgewright.chart.Place;
 import edgewright.chart.Side;
 import edgewright.chart.SidePlace;
+import edgewright.draw.picture.CornerLayout;
 import java.awt.Rectangle;
+import java.awt.geom.Path2D;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -39,9 +41,16 @@ public final class CanvasMarking {
         }
     }
 
+    /** Worked out once for each way in which the cells lie; whoever paints asks again and again. */
+    private record Outlined(CanvasScale scale, CornerLayout layout, Path2D path) {}
+
+    /** How far its line reaches beyond what is marked. */
+    private static final int LINE_PX = 3;
+
     private final ChartCanvas canvas;
     private final List<Runnable> listeners = new ArrayList<>();
     private Optional<Corners> corners = Optional.empty();
+    private Optional<Outlined> outlined = Optional.empty();
 
     public CanvasMarking(ChartCanvas canvas) {
         this.canvas = canvas;
@@ -87,10 +96,30 @@ public final class CanvasMarking {
 
     private void mark(Optional<Corners> marked) {
         if (!marked.equals(corners)) {
+            repaintOutline();
             corners = marked;
-            canvas.repaint();
+            outlined = Optional.empty();
+            repaintOutline();
             listeners.forEach(Runnable::run);
         }
+    }
+
+    private void repaintOutline() {
+        if (!isEmpty()) {
+            Rectangle touched = outline().getBounds();
+            touched.grow(LINE_PX, LINE_PX);
+            canvas.repaint(touched);
+        }
+    }
+
+    /** What is marked as it lies on the canvas, as one piece; without any point if nothing is. Not to be changed. */
+    Path2D outline() {
+        CanvasScale scale = canvas.scale();
+        Outlined known = outlined
+                .filter(of -> of.scale().equals(scale) && of.layout() == canvas.cells())
+                .orElseGet(() -> new Outlined(scale, canvas.cells(), MarkedOutline.of(outlines())));
+        outlined = Optional.of(known);
+        return known.path();
     }
 
     /** The cell of a column in a round, if it shows a stitch. */
@@ -117,7 +146,7 @@ public final class CanvasMarking {
     }
 
     /** What is marked of each round, on the canvas: from the first of its cells to the last, since none is left out between. */
-    List<Rectangle> outlines() {
+    private List<Rectangle> outlines() {
         List<Rectangle> outlines = new ArrayList<>();
         corners.ifPresent(of -> {
             for (int r = of.firstRound(); r <= of.lastRound(); r++) {

@@ -26,6 +26,8 @@ final class CanvasMouse extends MouseAdapter {
     private Optional<GridCell> markFrom = Optional.empty();
     private Point last = new Point();
     private Point grip = new Point();
+    /** What the wheel has turned since its last step, in notches. */
+    private double turned;
 
     CanvasMouse(ChartCanvas canvas) {
         this.canvas = canvas;
@@ -66,7 +68,7 @@ final class CanvasMouse extends MouseAdapter {
         if (markFrom.isPresent()) {
             canvas.cellAt(event.getPoint()).ifPresent(to -> canvas.marking().extend(markFrom.get(), to));
         }
-        if (stroke.isPresent()) {
+        if (stroke.filter(Workbench.Stroke::isGoing).isPresent()) {
             List<Place> passed = placesBetween(last, event.getPoint());
             canvas.cellAt(event.getPoint())
                     .filter(cell -> placeAt(event.getPoint()).isPresent())
@@ -83,6 +85,18 @@ final class CanvasMouse extends MouseAdapter {
         markFrom = Optional.empty();
     }
 
+    /** Takes back what is being drawn, if a button is held; whether there was anything to take back. */
+    boolean cancelStroke() {
+        boolean going = stroke.filter(Workbench.Stroke::isGoing).isPresent();
+        stroke.ifPresent(Workbench.Stroke::cancel);
+        return going;
+    }
+
+    /** Forgets where marking began: the cells lie otherwise now. */
+    void forgetMarking() {
+        markFrom = Optional.empty();
+    }
+
     @Override
     public void mouseMoved(MouseEvent event) {
         canvas.hover(canvas.cellAt(event.getPoint()));
@@ -96,10 +110,23 @@ final class CanvasMouse extends MouseAdapter {
     @Override
     public void mouseWheelMoved(MouseWheelEvent event) {
         if (event.isControlDown() || event.isMetaDown()) {
-            canvas.zoomAt(event.getPoint(), event.getWheelRotation() < 0 ? 1 : -1);
+            zoom(event);
         } else {
+            turned = 0;
             // The scroll pane knows what to do with it.
             canvas.getParent().dispatchEvent(SwingUtilities.convertMouseEvent(canvas, event, canvas.getParent()));
+        }
+    }
+
+    /** A step for each whole notch; a fine wheel or a pad turns by parts of one, which are added up while they go one way. */
+    private void zoom(MouseWheelEvent event) {
+        double by = event.getPreciseWheelRotation();
+        turned = by * turned < 0 ? by : turned + by;
+        int steps = (int) turned;
+        turned -= steps;
+        for (int i = 0; i < Math.abs(steps); i++) {
+            // Turned away from the hand is up, and up is in.
+            canvas.zoomAt(event.getPoint(), -Integer.signum(steps));
         }
     }
 

@@ -1,6 +1,7 @@
 package edgewright.desk.canvas;
 
 import edgewright.chart.Chart;
+import edgewright.chart.GridCell;
 import edgewright.chart.Place;
 import edgewright.chart.Round;
 import edgewright.chart.Section;
@@ -10,6 +11,8 @@ import edgewright.desk.parts.Look;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.Workbench;
 import edgewright.draw.marks.Emphasis;
+import edgewright.draw.marks.Mark;
+import edgewright.draw.marks.MarkKind;
 import edgewright.draw.paint.Area;
 import edgewright.draw.picture.CornerLayout;
 import edgewright.draw.picture.CornerPicture;
@@ -17,11 +20,13 @@ import edgewright.draw.picture.PictureStyle;
 import edgewright.draw.picture.Rotation;
 import edgewright.draw.raster.RasterSurface;
 import java.awt.Graphics2D;
+import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** The picture that lies on the canvas: a chart and its findings as somebody looks at them. */
@@ -30,10 +35,13 @@ final class CanvasPicture {
     static final double CELL_MM = 5;
 
     private static final int SMALLEST_MARKED_PX = 6;
+    /** Beyond this many places, each drawn in several cells, to paint all is less work than to say where they are. */
+    private static final int MOST_SINGLE_PLACES = 300;
 
     private final Chart chart;
     private final CornerPicture corner;
     private final Emphasis emphasis;
+    private final Map<Place, List<Emphasis.Flag>> byPlace;
     private final Rotation turn;
     private final ChartView.Layers layers;
     private final boolean dark;
@@ -46,6 +54,7 @@ final class CanvasPicture {
         this.dark = Look.isDark();
         this.large = isLarge(view);
         this.emphasis = Emphasis.of(findings);
+        this.byPlace = byPlace(emphasis);
         PictureStyle style = (dark ? PictureStyle.darkScreen(view.language()) : PictureStyle.screen(view.language()))
                 .withCellMm(CELL_MM)
                 .withPalette(Look.palette())
@@ -69,6 +78,11 @@ final class CanvasPicture {
 
     double heightMm() {
         return corner.heightMm();
+    }
+
+    /** Whether it is rotated as the chart is looked at now. */
+    boolean liesAs(ChartView view) {
+        return turn == view.turn();
     }
 
     /** Whether this is how the chart is looked at still. */
@@ -112,8 +126,40 @@ final class CanvasPicture {
                 addChanged(r, section, now.section(section), then.section(section), touched);
             }
         }
+        if (touched.size() > MOST_SINGLE_PLACES) {
+            return List.of(new Area(0, 0, widthMm(), heightMm()));
+        }
         touched.forEach(place -> damage.addAll(corner.areasOf(place)));
         return damage;
+    }
+
+    /** Paints a part of the canvas: the table, and what of the chart lies in that part. The clip may be no larger. */
+    void paintOn(Graphics2D g, CanvasScale scale, Rectangle part) {
+        g.setColor(Look.colour("canvas"));
+        g.fill(part);
+        Rectangle reaching = new Rectangle(part);
+        reaching.grow(1, 1);
+        paint((Graphics2D) g.create(), scale, scale.toMm(reaching));
+    }
+
+    /** Whether a stitch is ringed. */
+    boolean isRinged(Place place) {
+        return byPlace.containsKey(place);
+    }
+
+    /**
+     * Paints the rings of a cell alone, as over something that lies on them.
+     *
+     * @param g the graphics, used up by this
+     */
+    void paintRing(Graphics2D g, CanvasScale scale, GridCell cell) {
+        paint(
+                g,
+                scale,
+                corner.marksIn(layout().areaOf(cell)).stream()
+                        .filter(mark -> mark.kind() == MarkKind.FLAG
+                                && mark.cell().equals(Optional.of(cell)))
+                        .toList());
     }
 
     /**
@@ -122,10 +168,14 @@ final class CanvasPicture {
      * @param g the graphics, used up by this
      */
     void paint(Graphics2D g, CanvasScale scale, Area area) {
+        paint(g, scale, corner.marksIn(area));
+    }
+
+    private static void paint(Graphics2D g, CanvasScale scale, List<Mark> marks) {
         g.translate(scale.zero().x, scale.zero().y);
         g.scale(scale.pxPerMm(), scale.pxPerMm());
         RasterSurface surface = new RasterSurface(g);
-        corner.marksIn(area).forEach(mark -> mark.drawOn(surface));
+        marks.forEach(mark -> mark.drawOn(surface));
         g.dispose();
     }
 
@@ -148,8 +198,8 @@ final class CanvasPicture {
     }
 
     private Set<Place> flagsThatDiffer(CanvasPicture before) {
-        Map<Place, List<Emphasis.Flag>> now = byPlace(emphasis);
-        Map<Place, List<Emphasis.Flag>> then = byPlace(before.emphasis);
+        Map<Place, List<Emphasis.Flag>> now = byPlace;
+        Map<Place, List<Emphasis.Flag>> then = before.byPlace;
         Set<Place> differ = new HashSet<>();
         now.forEach((place, flags) -> {
             if (!flags.equals(then.get(place))) {

@@ -37,6 +37,11 @@ record CanvasScale(Point zero, double pxPerMm) {
         return new Point2D.Double((point.x - zero.x) / pxPerMm, (point.y - zero.y) / pxPerMm);
     }
 
+    /** The pixel in which a point of the sheet lies. */
+    Point toPx(Point2D mm) {
+        return toPx(new Area(mm.getX(), mm.getY(), 0, 0)).getLocation();
+    }
+
     Area toMm(Rectangle px) {
         Point2D from = toMm(px.getLocation());
         return new Area(from.getX(), from.getY(), px.width / pxPerMm, px.height / pxPerMm);

@@ -8,7 +8,6 @@ import edgewright.desk.work.DeskTexts;
 import edgewright.desk.work.PlaceTexts;
 import edgewright.desk.work.Workbench;
 import edgewright.desk.work.WorkbenchChange;
-import edgewright.draw.paint.Area;
 import edgewright.draw.picture.CornerLayout;
 import edgewright.draw.picture.DrawnCell;
 import java.awt.Dimension;
@@ -17,8 +16,6 @@ import java.awt.Graphics2D;
 import java.awt.Insets;
 import java.awt.Point;
 import java.awt.Rectangle;
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
 import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,18 +37,17 @@ import javax.swing.SwingUtilities;
  * are marked too. Corner chains cannot be worked or stood on.
  */
 public final class ChartCanvas extends JComponent implements Scrollable, Accessible {
-    private static final int MARGIN_PX = 24;
-    private static final int LARGEST_FIT_PX = 40;
-    private static final int MOST_SINGLE_PARTS = 48;
-
     private final transient Workbench bench;
     private final transient ChartView view;
     private final transient CanvasMarking marking = new CanvasMarking(this);
     private final transient CursorFrames frames = new CursorFrames(this);
+    private final transient CanvasPainter painter = new CanvasPainter(this);
+    private final transient CanvasZoom zoom;
+    private final transient CanvasMouse hand = new CanvasMouse(this);
     private transient CanvasPicture picture;
     private transient GridCell standing;
     private transient Optional<GridCell> hovered = Optional.empty();
-    private boolean fitWanted = true;
+    private int shownCellPx;
 
     public ChartCanvas(Workbench bench, ChartView view) {
         this.bench = bench;
@@ -62,7 +58,8 @@ public final class ChartCanvas extends JComponent implements Scrollable, Accessi
         setAutoscrolls(false);
         picture = CanvasPicture.of(bench, view);
         standing = picture.layout().cellsOf(bench.cursor()).get(0);
-        CanvasMouse hand = new CanvasMouse(this);
+        zoom = new CanvasZoom(this, view);
+        shownCellPx = view.cellPx();
         addMouseListener(hand);
         addMouseMotionListener(hand);
         addMouseWheelListener(hand);
@@ -80,14 +77,13 @@ public final class ChartCanvas extends JComponent implements Scrollable, Accessi
                 repaintCursor();
             }
         });
-        addComponentListener(new ComponentAdapter() {
-            @Override
-            public void componentResized(ComponentEvent event) {
-                if (fitWanted) {
-                    fit();
-                }
-            }
-        });
+    }
+
+    @Override
+    public void addNotify() {
+        super.addNotify();
+        zoom.watch();
+        zoom.refit();
     }
 
     Workbench bench() {
@@ -153,33 +149,28 @@ public final class ChartCanvas extends JComponent implements Scrollable, Accessi
         }
     }
 
-    /** Makes the whole chart fit into its window, as large as can be without getting coarse. */
+    /** Makes the whole chart fit into its window, now and at every resize until another size is chosen. */
     public void fit() {
-        if (!(getParent() instanceof JViewport window) || window.getWidth() == 0) {
-            fitWanted = true;
-            return;
-        }
-        fitWanted = false;
-        view.zoomTo(CanvasWindow.fittingCellPx(
-                window,
-                picture.widthMm() / CanvasPicture.CELL_MM,
-                picture.heightMm() / CanvasPicture.CELL_MM,
-                MARGIN_PX,
-                LARGEST_FIT_PX));
-        revalidate();
+        zoom.fit();
     }
 
     /** Zooms a step in or out; what lies under the point stays there. */
     void zoomAt(Point point, int by) {
-        Point2D mm = scale().toMm(point);
-        Point inWindow = SwingUtilities.convertPoint(this, point, getParent());
-        view.zoom(by);
-        if (getParent() instanceof JViewport window) {
-            Dimension size = getPreferredSize();
-            setSize(size);
-            Rectangle spot = scale(Math.max(size.width, window.getWidth()), Math.max(size.height, window.getHeight()))
-                    .toPx(new Area(mm.getX(), mm.getY(), 0, 0));
-            CanvasWindow.bring(window, spot.getLocation(), inWindow, size);
+        zoom.zoomAt(point, by);
+    }
+
+    double cellsAcross() {
+        return picture.widthMm() / CanvasPicture.CELL_MM;
+    }
+
+    double cellsDown() {
+        return picture.heightMm() / CanvasPicture.CELL_MM;
+    }
+
+    /** Takes back what is being drawn; if nothing is, nothing is marked any more. */
+    void cancel() {
+        if (!hand.cancelStroke()) {
+            marking.clear();
         }
     }
 
@@ -209,11 +200,10 @@ public final class ChartCanvas extends JComponent implements Scrollable, Accessi
         boolean elsewhere = followCursor();
         damage.addAll(frames.moved());
         if (lyingAsBefore) {
-            mend(damage);
+            painter.mend(damage);
         } else {
             marking.clear();
-            revalidate();
-            repaint();
+            layAnew();
         }
         if (elsewhere || change.kind() == WorkbenchChange.Kind.OPENED) {
             showCursor();
@@ -231,7 +221,6 @@ public final class ChartCanvas extends JComponent implements Scrollable, Accessi
         CanvasPicture before = picture;
         picture = CanvasPicture.of(bench, view);
         if (change.kind() == WorkbenchChange.Kind.OPENED) {
-            fitWanted = true;
             fit();
             return false;
         }
@@ -240,25 +229,17 @@ public final class ChartCanvas extends JComponent implements Scrollable, Accessi
         }
         CanvasScale scale = scale();
         picture.damageSince(before).forEach(area -> damage.add(scale.toPx(area)));
+        painter.spoil(damage);
         return true;
     }
 
-    /**
-     * Paints these parts again. A few are painted one by one, since otherwise all between them would be painted too: the
-     * repeat is drawn in several places far from each other.
-     */
-    private void mend(List<Rectangle> damage) {
-        Rectangle visible = getVisibleRect();
-        List<Rectangle> seen = damage.stream()
-                .filter(visible::intersects)
-                .map(visible::intersection)
-                .distinct()
-                .toList();
-        if (seen.size() <= MOST_SINGLE_PARTS) {
-            seen.forEach(this::paintImmediately);
-        } else {
-            seen.forEach(this::repaint);
-        }
+    /** Cells lie elsewhere or look otherwise as a whole, and what was remembered of them holds no more. */
+    private void layAnew() {
+        hovered = Optional.empty();
+        hand.forgetMarking();
+        painter.outdate();
+        revalidate();
+        repaint();
     }
 
     /** Goes to the cell of the cursor's place that is nearest to where it stood; whether that is another one. */
@@ -273,20 +254,34 @@ public final class ChartCanvas extends JComponent implements Scrollable, Accessi
     }
 
     private void viewChanged() {
+        boolean resized = shownCellPx != view.cellPx();
+        boolean turned = !picture.liesAs(view);
+        if (!resized && picture.isLookedAt(view)) {
+            // How sides are counted, and for which size, is not seen here.
+            return;
+        }
         if (!picture.isLookedAt(view)) {
             picture = CanvasPicture.of(bench, view);
         }
-        revalidate();
-        repaint();
-        showCursor();
+        shownCellPx = view.cellPx();
+        layAnew();
+        if (resized) {
+            zoom.changed();
+        }
+        if (turned) {
+            zoom.refit();
+        }
+        if (resized || turned) {
+            showCursor();
+        }
     }
 
     private void repaintCursor() {
-        mend(frames.moved());
+        painter.mend(frames.moved());
     }
 
     private void repaintCell(GridCell cell) {
-        repaint(frames.around(cell));
+        repaint(CursorFrames.around(boundsOf(cell)));
     }
 
     @Override
@@ -294,6 +289,7 @@ public final class ChartCanvas extends JComponent implements Scrollable, Accessi
         super.updateUI();
         if (picture != null) {
             picture = CanvasPicture.of(bench, view);
+            painter.outdate();
             repaint();
         }
     }
@@ -301,17 +297,11 @@ public final class ChartCanvas extends JComponent implements Scrollable, Accessi
     @Override
     protected void paintComponent(Graphics graphics) {
         Graphics2D g = (Graphics2D) graphics.create();
-        Rectangle clip = g.getClipBounds();
-        g.setColor(Look.colour("canvas"));
-        g.fill(clip);
-        clip.grow(1, 1);
-        CanvasScale scale = scale();
-        picture.paint((Graphics2D) g.create(), scale, scale.toMm(clip));
-        CanvasCursor cursor = new CanvasCursor(g, this);
-        hovered.ifPresent(cursor::hovered);
-        cursor.marked(marking.outlines());
-        cursor.twins(picture.layout().cellsOf(bench.cursor()), standing);
-        cursor.standing(standing, isFocusOwner());
+        if (isPaintingForPrint()) {
+            painter.print(g, picture, hovered);
+        } else {
+            painter.paint(g, picture, hovered);
+        }
         g.dispose();
     }
 
@@ -319,19 +309,19 @@ public final class ChartCanvas extends JComponent implements Scrollable, Accessi
     public Dimension getPreferredSize() {
         Insets insets = getInsets();
         return new Dimension(
-                (int) Math.ceil(picture.widthMm() * pxPerMm()) + 2 * MARGIN_PX + insets.left + insets.right,
-                (int) Math.ceil(picture.heightMm() * pxPerMm()) + 2 * MARGIN_PX + insets.top + insets.bottom);
+                (int) Math.ceil(picture.widthMm() * pxPerMm()) + 2 * CanvasZoom.MARGIN_PX + insets.left + insets.right,
+                (int) Math.ceil(picture.heightMm() * pxPerMm()) + 2 * CanvasZoom.MARGIN_PX + insets.top + insets.bottom);
     }
 
     private double pxPerMm() {
         return view.cellPx() / CanvasPicture.CELL_MM;
     }
 
-    private CanvasScale scale() {
+    CanvasScale scale() {
         return scale(getWidth(), getHeight());
     }
 
-    private CanvasScale scale(int widthPx, int heightPx) {
+    CanvasScale scale(int widthPx, int heightPx) {
         return CanvasScale.centred(
                 pxPerMm(),
                 picture.widthMm(),
@@ -339,7 +329,7 @@ public final class ChartCanvas extends JComponent implements Scrollable, Accessi
                 picture.layout().area(),
                 widthPx,
                 heightPx,
-                MARGIN_PX);
+                CanvasZoom.MARGIN_PX);
     }
 
     @Override

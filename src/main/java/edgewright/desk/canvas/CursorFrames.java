@@ -27,14 +27,14 @@ final class CursorFrames {
                 new ArrayList<>(canvas.cells().cellsOf(canvas.bench().cursor()));
         now.add(canvas.standing());
         List<Rectangle> covered =
-                Stream.concat(seen.stream(), now.stream()).map(this::around).toList();
+                Stream.concat(seen.stream(), now.stream()).map(cell -> around(canvas.boundsOf(cell))).toList();
         seen = now;
         return covered;
     }
 
-    /** What a frame round a cell covers. */
-    Rectangle around(GridCell cell) {
-        Rectangle area = canvas.boundsOf(cell);
+    /** What a frame round a cell that lies there covers. */
+    static Rectangle around(Rectangle cell) {
+        Rectangle area = new Rectangle(cell);
         area.grow(WIDTH_PX, WIDTH_PX);
         return area;
     }

@@ -1,14 +1,21 @@
 package edgewright.desk.canvas;
 
+import edgewright.chart.Chart;
 import edgewright.chart.Edits;
 import edgewright.chart.GridContent.SideStitch;
 import edgewright.chart.Motif;
+import edgewright.chart.Place;
 import edgewright.chart.Stitch;
 import edgewright.desk.parts.DeskActions;
 import edgewright.desk.parts.TextClipboard;
 import edgewright.desk.work.DeskTexts;
 import edgewright.desk.work.Workbench;
+import edgewright.desk.work.Workbench.Deed;
+import edgewright.desk.work.WorkbenchChange;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 
@@ -22,6 +29,10 @@ public final class MotifCommands {
     private final Workbench bench;
     private final Consumer<String> news;
     private final TextClipboard clipboard;
+    private Optional<Pasted> pasted = Optional.empty();
+
+    /** A chart as a paste has left it, and the places that were marked by it. */
+    private record Pasted(Chart chart, Set<Place> marked) {}
 
     /**
      * @param news is told what has happened
@@ -36,6 +47,7 @@ public final class MotifCommands {
         this.marking = canvas.marking();
         this.bench = canvas.bench();
         this.news = news;
+        bench.listen(this::changed);
     }
 
     public void addTo(DeskActions actions) {
@@ -90,10 +102,41 @@ public final class MotifCommands {
         }
         Motif motif = turned.apply(found.get());
         SideStitch first = at.get();
+        Motif.Placed placed = motif.placed(bench.chart(), canvas.cells().repeats(), first.place());
+        int rounds = motif.rounds().size() - placed.roundsBeyond();
         bench.edit(
-                DeskTexts.of("edit.paste", motif.rounds().size(), motif.columns()),
-                chart -> Edits.setStitches(
-                        chart, motif.placed(chart, canvas.cells().repeats(), first.place())));
-        marking.show(first.side(), first.place(), motif);
+                DeskTexts.of("edit.paste", rounds, motif.columns()),
+                chart -> Edits.setStitches(chart, placed.stitches()));
+        marking.show(first.side(), first.place(), new Motif(motif.rounds().subList(0, rounds)));
+        pasted = Optional.of(new Pasted(bench.chart(), marking.places()));
+        tellWhatDidNotFit(placed, rounds);
+    }
+
+    /** Says what of a motif did not come onto the chart; nothing where all of it did, which the edit says itself. */
+    private void tellWhatDidNotFit(Motif.Placed placed, int rounds) {
+        List<String> sentences = new ArrayList<>();
+        sentences.add(DeskTexts.of("motif.pasted", rounds));
+        if (placed.roundsBeyond() > 0) {
+            sentences.add(DeskTexts.of("motif.roundsBeyond", placed.roundsBeyond()));
+        }
+        if (placed.stitchesBeyond() > 0) {
+            sentences.add(DeskTexts.of("motif.stitchesBeyond", placed.stitchesBeyond()));
+        }
+        if (placed.stitchesOver() > 0) {
+            sentences.add(DeskTexts.of("motif.stitchesOver", placed.stitchesOver()));
+        }
+        if (sentences.size() > 1) {
+            news.accept(String.join(" ", sentences));
+        }
+    }
+
+    /** When what was pasted is undone, what shows where it lies goes with it, unless something else is marked by now. */
+    private void changed(WorkbenchChange change) {
+        boolean undone = change.kind() == WorkbenchChange.Kind.EDITED
+                && bench.lastDeed().filter(deed -> deed.way() == Deed.Way.UNDONE).isPresent()
+                && pasted.filter(of -> of.chart().equals(change.before())).isPresent();
+        if (undone && marking.places().equals(pasted.orElseThrow().marked())) {
+            marking.clear();
+        }
     }
 }

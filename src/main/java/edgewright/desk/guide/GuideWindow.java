@@ -7,6 +7,7 @@ import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.Look;
 import edgewright.desk.parts.SizeSpinners;
 import edgewright.desk.parts.TextColumn;
+import edgewright.desk.parts.WhileShown;
 import edgewright.desk.parts.YarnCard;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.DeskTexts;
@@ -40,6 +41,7 @@ public final class GuideWindow extends JDialog {
     private final transient Workbench bench;
     private final transient ChartView view;
     private final transient GuideTicks ticks = new GuideTicks();
+    private final transient WhileShown writing = new WhileShown(this, this::write);
     private final JLabel heading = Look.heading("");
     private final JButton previous = Forms.caption(new JButton(), "guide.previous");
     private final JButton next = Forms.caption(new JButton(), "guide.next");
@@ -58,7 +60,7 @@ public final class GuideWindow extends JDialog {
         setName("guideWindow");
         setContentPane(layOut());
         bench.listen(this::changed);
-        view.listen(this::write);
+        view.listen(writing);
         write();
         setSize(new Dimension(620, 640));
         setMinimumSize(new Dimension(480, 420));
@@ -162,7 +164,7 @@ public final class GuideWindow extends JDialog {
         if (change.kind() == WorkbenchChange.Kind.OPENED) {
             ticks.clear();
         }
-        write();
+        writing.run();
     }
 
     private void write() {

@@ -48,21 +48,26 @@ public final class FileCommands {
         news.accept(DeskTexts.of("news.begun", chart.title()));
     }
 
-    /** Opens this file, if it is a chart; else says what is wrong with it. Unsaved work was asked about. */
+    /**
+     * Opens this file, if it is a chart; else says what is wrong with it. Unsaved work was asked about; what is edited while
+     * the file is read is asked about before the file is laid over it.
+     */
     public void open(Path file) {
         if (isBusy()) {
             return;
         }
+        Chart begunWith = bench.chart();
         jobs.begin(
                 DeskTexts.of("job.open", file.getFileName()),
                 worker -> ChartFiles.read(file),
                 result -> {
                     if (result instanceof ReadResult.Read read) {
-                        lastSeen = Optional.of(read.fingerprint());
-                        settings.addRecent(file);
-                        asking.lookBeside(file);
-                        bench.open(read.chart(), Optional.of(file));
-                        return DeskTexts.of("news.opened", file.getFileName());
+                        if (bench.chart().equals(begunWith)) {
+                            return lay(file, read);
+                        }
+                        // After this job is over: the answer may begin another one, which saves.
+                        SwingUtilities.invokeLater(() -> whenNothingIsLost(() -> news.accept(lay(file, read))));
+                        return DeskTexts.of("news.editedMeanwhile", file.getFileName());
                     }
                     ReadResult.Problems problems = (ReadResult.Problems) result;
                     if (Files.notExists(file)) {
@@ -72,6 +77,15 @@ public final class FileCommands {
                     return DeskTexts.of("news.notOpened", file.getFileName());
                 },
                 problem -> DeskTexts.of("news.notOpened", file.getFileName()));
+    }
+
+    /** Lays a chart that was read on the bench, and says so. */
+    private String lay(Path file, ReadResult.Read read) {
+        lastSeen = Optional.of(read.fingerprint());
+        settings.addRecent(file);
+        asking.lookBeside(file);
+        bench.open(read.chart(), Optional.of(file));
+        return DeskTexts.of("news.opened", file.getFileName());
     }
 
     /** Saves the chart in its file, or asks for one; then goes on, unless it was not saved. */
@@ -94,7 +108,8 @@ public final class FileCommands {
             return;
         }
         switch (asking.aboutUnsaved(bench.chart().title())) {
-            case SAVE -> save(then);
+            // What is edited during the save is asked about as well.
+            case SAVE -> save(() -> whenNothingIsLost(then));
             case DISCARD -> then.run();
             case CANCEL -> news.accept(DeskTexts.of("news.goOn"));
         }

@@ -1,5 +1,6 @@
 package edgewright.desk.jobs;
 
+import edgewright.desk.work.DeskTexts;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.function.Consumer;
@@ -76,9 +77,10 @@ public final class Jobs {
             throw new IllegalStateException("another job is not over yet");
         }
         running = Optional.of(job);
+        // Before anybody is told: whatever goes wrong in the telling, the job is over one day and the next can begin.
+        job.execute();
         board.begin(name, stoppable ? Optional.of(job::askToStop) : Optional.empty());
         listener.run();
-        job.execute();
     }
 
     private void over(String outcome) {
@@ -87,7 +89,7 @@ public final class Jobs {
         listener.run();
     }
 
-    /** Takes what the work came to, and says so. */
+    /** Takes what the work came to, and says so. A job is over also where this throws. */
     public interface Done<T> {
         String with(T result);
     }
@@ -138,7 +140,7 @@ public final class Jobs {
 
         @Override
         protected void done() {
-            String outcome;
+            String outcome = DeskTexts.of("job.broken");
             try {
                 outcome = done.with(get());
             } catch (ExecutionException e) {
@@ -147,8 +149,10 @@ public final class Jobs {
                 // The result is there when done() is called, so nobody waits here.
                 Thread.currentThread().interrupt();
                 outcome = failed.because(e);
+            } finally {
+                // Also where the outcome could not be taken; the mistake itself is told of by the window.
+                over.accept(outcome);
             }
-            over.accept(outcome);
         }
     }
 }

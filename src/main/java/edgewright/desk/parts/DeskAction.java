@@ -3,9 +3,11 @@ package edgewright.desk.parts;
 import edgewright.desk.work.DeskTexts;
 import java.awt.event.ActionEvent;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
+import javax.swing.JComponent;
 import javax.swing.KeyStroke;
 
 /**
@@ -58,6 +60,20 @@ public final class DeskAction extends AbstractAction {
     /** Its name as it was first given, without what depends on the chart. */
     public String plainName() {
         return DeskTexts.of("action." + id()).replace("&", "");
+    }
+
+    /** The key that does it beside the one that menus show. */
+    public Optional<KeyStroke> alsoKey() {
+        String text = "action." + id() + ".alsoKey";
+        return DeskTexts.has(text) ? Optional.of(key(DeskTexts.of(text))) : Optional.empty();
+    }
+
+    /** Has its other key do it everywhere in the window of this part. */
+    public void alsoOn(JComponent root) {
+        alsoKey().ifPresent(key -> {
+            root.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(key, id());
+            root.getActionMap().put(id(), this);
+        });
     }
 
     /** Looks again whether it is possible now. */

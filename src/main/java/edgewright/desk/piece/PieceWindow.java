@@ -7,6 +7,7 @@ import edgewright.desk.fitting.PieceTexts;
 import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.Look;
 import edgewright.desk.parts.TypingListener;
+import edgewright.desk.parts.WhileShown;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.DeskTexts;
 import edgewright.desk.work.Workbench;
@@ -75,9 +76,10 @@ public final class PieceWindow extends JDialog {
         content.add(left);
         content.add(answers(), "wmin 0");
         setContentPane(content);
+        WhileShown laying = new WhileShown(this, () -> piece.lay(bench.chart()));
         bench.listen(change -> {
             if (change.ofChart()) {
-                piece.lay(bench.chart());
+                laying.run();
             }
         });
         view.listen(() -> piece.count(view.counting()));

@@ -103,7 +103,10 @@ public final class Workbench {
         listeners.add(listener);
     }
 
-    /** Puts another chart on the bench. The one that lay there, and its edits, are gone: ask about unsaved work before. */
+    /**
+     * Puts another chart on the bench. The one that lay there, its edits and a stroke on it are gone: ask about unsaved work
+     * before, which a stroke that is not ended yet is part of.
+     */
     public void open(Chart opened, Optional<Path> from) {
         Chart before = chart;
         layOn(opened, from);
@@ -186,7 +189,7 @@ public final class Workbench {
     }
 
     private void layOn(Chart opened, Optional<Path> from) {
-        stroke = Optional.empty();
+        stroke.ifPresent(Stroke::leave);
         lastDeed = Optional.empty();
         chart = opened;
         saved = opened;
@@ -233,14 +236,24 @@ public final class Workbench {
         listeners.forEach(listener -> listener.accept(change));
     }
 
-    /** Stitches being drawn in one go, from the press of a button to its release. One edit, however far it goes. */
+    /**
+     * Stitches being drawn in one go, from the press of a button to its release. One edit, however far it goes. Any other edit,
+     * an undo or a redo ends it first; it goes with its chart when another one is opened. What is drawn with it after its end
+     * draws nothing.
+     */
     public final class Stroke {
         private final Chart before = chart;
+        private final Place from = cursor;
         private final Stitch worked;
         private boolean ended;
 
         private Stroke(Stitch worked) {
             this.worked = worked;
+        }
+
+        /** Whether it can be drawn with still. */
+        public boolean isGoing() {
+            return !ended;
         }
 
         /** Draws on over these places, which the chart must have. The cursor goes along to the last of them. */
@@ -265,8 +278,7 @@ public final class Workbench {
             if (ended) {
                 return;
             }
-            ended = true;
-            stroke = Optional.empty();
+            leave();
             int stitches = stitchesChanged();
             if (stitches > 0) {
                 String name = EditNames.ofStitches(worked, stitches);
@@ -274,6 +286,22 @@ public final class Workbench {
                 note(Deed.Way.DONE, Optional.of(name));
                 tell(WorkbenchChange.Kind.DRAWN, chart);
             }
+        }
+
+        /** Takes back what was drawn and ends the stroke, which leaves no trace. Does nothing once it has ended. */
+        public void cancel() {
+            if (ended) {
+                return;
+            }
+            leave();
+            if (!chart.equals(before)) {
+                show(before, from);
+            }
+        }
+
+        private void leave() {
+            ended = true;
+            stroke = Optional.empty();
         }
 
         private int stitchesChanged() {

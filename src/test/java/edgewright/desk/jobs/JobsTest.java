@@ -99,6 +99,44 @@ class JobsTest {
         assertThat(said).containsExactly("Saving", "saved on the event thread: true");
     }
 
+    @Test
+    void aJobWhoseOutcomeCannotBeTakenIsOverAllTheSame() throws Exception {
+        List<String> met = new CopyOnWriteArrayList<>();
+        onEventThread(() -> Thread.currentThread()
+                .setUncaughtExceptionHandler((thread, problem) -> met.add(problem.getMessage())));
+        onEventThread(() -> jobs.begin(
+                "Opening",
+                worker -> 1,
+                result -> {
+                    throw new IllegalStateException("no such pane");
+                },
+                Throwable::getMessage));
+        await();
+
+        onEventThread(() -> assertThat(jobs.isBusy()).isFalse());
+        onEventThread(() -> Thread.currentThread().setUncaughtExceptionHandler(null));
+        assertThat(met).containsExactly("no such pane");
+        assertThat(said)
+                .containsExactly("Opening", "Something went wrong in the program. on the event thread: true");
+    }
+
+    @Test
+    void aJobWhoseBeginningCannotBeShownIsOverAllTheSame() throws Exception {
+        onEventThread(() -> {
+            jobs.listen(() -> {
+                if (jobs.isBusy()) {
+                    throw new IllegalStateException("no such action");
+                }
+            });
+            assertThatThrownBy(() -> jobs.begin("Saving", worker -> 1, result -> "saved", Throwable::getMessage))
+                    .hasMessage("no such action");
+        });
+        await();
+
+        onEventThread(() -> assertThat(jobs.isBusy()).isFalse());
+        assertThat(said).containsExactly("Saving", "saved on the event thread: true");
+    }
+
     private void await() throws InterruptedException {
         assertThat(over.await(60, TimeUnit.SECONDS)).isTrue();
     }

@@ -1,0 +1,222 @@
+package edgewright.desk;
+
+import edgewright.chart.Chart;
+import edgewright.chart.Edits;
+import edgewright.chart.GridCell;
+import edgewright.chart.Place;
+import edgewright.chart.Section;
+import edgewright.chart.SideShape;
+import edgewright.chart.Stitch;
+import edgewright.desk.parts.Look;
+import edgewright.desk.work.Settings;
+import edgewright.desk.work.Workbench;
+import edgewright.texts.English;
+import java.awt.AWTEvent;
+import java.awt.EventQueue;
+import java.awt.Toolkit;
+import java.awt.Window;
+import java.io.PrintStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JMenuItem;
+import javax.swing.SwingUtilities;
+
+/**
+ * Measures how long the event thread is held at work on a large chart, run by hand on a display: for each step the longest
+ * event, of which the middle one and the longest are printed. Nothing may hold it over 16 ms, or the window is felt to lag.
+ */
+final class DeskPace {
+    private static final int STEPS = 40;
+    private static final int WARM = 25;
+
+    private final Clock clock = new Clock();
+    private final PrintStream out;
+    private final DeskFrame desk;
+
+    /** Times each event. */
+    private static final class Clock extends EventQueue {
+        private volatile long longestNanos;
+
+        @Override
+        protected void dispatchEvent(AWTEvent event) {
+            long begin = System.nanoTime();
+            super.dispatchEvent(event);
+            longestNanos = Math.max(longestNanos, System.nanoTime() - begin);
+        }
+    }
+
+    /** What is done at each step, on the event thread. */
+    private interface Step {
+        void at(int number);
+    }
+
+    private DeskPace(DeskFrame desk, PrintStream out) {
+        this.desk = desk;
+        this.out = out;
+        Toolkit.getDefaultToolkit().getSystemEventQueue().push(clock);
+    }
+
+    /** Prints the figures. */
+    public static void main(String[] args) throws Exception {
+        Path folder = Files.createTempDirectory("desk-pace");
+        DeskFrame[] made = new DeskFrame[1];
+        SwingUtilities.invokeAndWait(() -> {
+            Look.setUp(false);
+            made[0] = new DeskFrame(
+                    Desk.blank(), new Settings(folder.resolve("desk.properties")), English.LANGUAGE);
+            made[0].setVisible(true);
+        });
+        DeskPace pace = new DeskPace(made[0], new PrintStream(System.out, true, java.nio.charset.StandardCharsets.UTF_8));
+        pace.out.printf("%-64s %9s %9s%n", "longest event of a step, ms", "middle", "longest");
+        pace.run();
+        System.exit(0);
+    }
+
+    private void run() throws Exception {
+        Chart large = Chart.blank("Long Shore", new SideShape(10, 24, 10), 200, Desk.blank().yarns());
+        lay(large, 3);
+        measure("all of a chart of 200 rounds is shown another way, squares of 3", step -> {
+            pressMenu(step % 2 == 0 ? "layers.MARKS" : "layers.FABRIC");
+        });
+        pressMenu("layers.BOTH");
+        measure("marking, squares of 3", step -> mark(step, 30 + step, 60));
+        clear();
+        lay(large, 12);
+        measure("marking, squares of 12", step -> mark(step, 170 + step % 20, 200 - step % 30));
+        clear();
+        measure("zooming in and out", step -> pressMenu(step % 2 == 0 ? "zoomIn" : "zoomOut"));
+        measure("a step of the cursor", step -> stand(new Place(150 + step % 40, Section.REPEAT, 3)));
+        Chart narrow = Chart.blank("Slack Water", new SideShape(10, 1, 10), 200, Desk.blank().yarns());
+        lay(narrow, 12);
+        measure("a step of the cursor, repeat of 1", step -> stand(new Place(150 + step % 40, Section.REPEAT, 1)));
+        lay(large, 12);
+        Workbench.Stroke[] stroke = new Workbench.Stroke[1];
+        measure("a step of a stroke", step -> draw(stroke, step));
+        end(stroke);
+        for (String id : List.of("guide", "fitPiece")) {
+            SwingUtilities.invokeAndWait(() -> pressMenu(id));
+            settle();
+        }
+        SwingUtilities.invokeAndWait(() -> Arrays.stream(desk.getOwnedWindows()).forEach(Window::dispose));
+        lay(large, 12);
+        measure("a step of a stroke, round guide and piece window put away", step -> draw(stroke, step));
+        end(stroke);
+        findings();
+    }
+
+    private void findings() throws Exception {
+        Chart wrong = Chart.blank("Wrack Line", new SideShape(0, 24, 10), 200, Desk.blank().yarns());
+        List<Place> places = new ArrayList<>();
+        for (int r = 2; r <= 198; r += 2) {
+            for (int place = 1; place <= r; place++) {
+                places.add(new Place(r, Section.FROM_CORNER, place));
+            }
+        }
+        lay(Edits.setStitches(wrong, places, Stitch.LONG), 12);
+        int found = desk.bench().verdict().findings().size();
+        measure(
+                "an edit in round 199 with " + found + " findings",
+                step -> work(new Place(199, Section.REPEAT, 1 + step / 2 % 20), 1 - step % 2));
+        measure(
+                "an edit in round 4 with " + found + " findings, which are all renumbered",
+                step -> work(new Place(4, Section.FROM_CORNER, 2 + step / 2 % 2), step % 2));
+    }
+
+    private void work(Place place, int way) {
+        desk.bench().work(List.of(place), way == 0 ? Stitch.BACK_LOOP : Stitch.LONG);
+    }
+
+    private void draw(Workbench.Stroke[] stroke, int step) {
+        if (stroke[0] == null) {
+            stroke[0] = desk.bench().beginStroke(Stitch.PLAIN);
+        }
+        stroke[0].over(List.of(new Place(199, Section.FROM_CORNER, 20 + step)));
+    }
+
+    private void end(Workbench.Stroke[] stroke) throws Exception {
+        SwingUtilities.invokeAndWait(stroke[0]::end);
+        stroke[0] = null;
+        settle();
+    }
+
+    private void clear() throws Exception {
+        SwingUtilities.invokeAndWait(() -> desk.canvas().marking().clear());
+        settle();
+    }
+
+    private void mark(int step, int round, int inner) {
+        GridCell from = cell(new Place(inner, Section.TO_CORNER, 5));
+        desk.canvas().marking().extend(from, cell(new Place(round, Section.TO_CORNER, 5 + step % 10)));
+    }
+
+    private GridCell cell(Place place) {
+        return desk.canvas().cells().cellsOf(place).get(0);
+    }
+
+    private void stand(Place place) {
+        desk.canvas().standAndShow(cell(place));
+    }
+
+    private void lay(Chart chart, int cellPx) throws Exception {
+        SwingUtilities.invokeAndWait(() -> {
+            desk.bench().open(chart, Optional.empty());
+            for (int i = 0; i < 20; i++) {
+                pressMenu("zoomOut");
+            }
+            while (size() < cellPx) {
+                pressMenu("zoomIn");
+            }
+            stand(new Place(199, Section.FROM_CORNER, 20));
+        });
+        settle();
+    }
+
+    private int size() {
+        return desk.canvas().boundsOf(cell(new Place(1, Section.REPEAT, 1))).width;
+    }
+
+    private void pressMenu(String id) {
+        menuItem(desk.getJMenuBar().getSubElements(), id).orElseThrow().doClick(0);
+    }
+
+    private static Optional<JMenuItem> menuItem(javax.swing.MenuElement[] in, String id) {
+        for (javax.swing.MenuElement each : in) {
+            if (each instanceof JMenuItem item
+                    && item.getAction() != null
+                    && id.equals(item.getAction().getValue(javax.swing.Action.ACTION_COMMAND_KEY))) {
+                return Optional.of(item);
+            }
+            Optional<JMenuItem> within = menuItem(each.getSubElements(), id);
+            if (within.isPresent()) {
+                return within;
+            }
+        }
+        return Optional.empty();
+    }
+
+    private void measure(String what, Step step) throws Exception {
+        double[] ms = new double[STEPS];
+        for (int i = -WARM; i < STEPS; i++) {
+            int number = i + WARM;
+            clock.longestNanos = 0;
+            SwingUtilities.invokeAndWait(() -> step.at(number));
+            settle();
+            if (i >= 0) {
+                ms[i] = clock.longestNanos / 1e6;
+            }
+        }
+        Arrays.sort(ms);
+        out.printf("%-64s %9.1f %9.1f%n", what, ms[STEPS / 2], ms[STEPS - 1]);
+    }
+
+    /** Waits until what was asked for is painted: each round of the queue may ask for one more. */
+    private static void settle() throws Exception {
+        for (int i = 0; i < 40; i++) {
+            SwingUtilities.invokeAndWait(() -> {});
+        }
+    }
+}
