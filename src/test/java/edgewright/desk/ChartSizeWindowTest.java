@@ -4,6 +4,7 @@ import static edgewright.desk.WindowParts.until;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.swing.edt.GuiActionRunner.execute;
 
+import edgewright.chart.GridCell;
 import edgewright.chart.Place;
 import edgewright.chart.Section;
 import java.awt.Dimension;
@@ -103,7 +104,7 @@ class ChartSizeWindowTest {
     private boolean isWhole() {
         Dimension needed = desk.canvas().getPreferredSize();
         Dimension there = viewport().getExtentSize();
-        int cell = cursor().width;
+        int cell = edgePx();
         double across = (needed.width - 48.0) / cell;
         double down = (needed.height - 48.0) / cell;
         boolean larger = across * (cell + 1) + 48 <= there.width && down * (cell + 1) + 48 <= there.height;
@@ -111,7 +112,18 @@ class ChartSizeWindowTest {
     }
 
     private int cellPx() {
-        return execute(() -> cursor().width);
+        return execute(this::edgePx);
+    }
+
+    /** From the beginning of a square to that of the next one. */
+    private int edgePx() {
+        Rectangle first = desk.canvas().boundsOf(cellOf(1));
+        Rectangle second = desk.canvas().boundsOf(cellOf(2));
+        return Math.abs(first.x - second.x) + Math.abs(first.y - second.y);
+    }
+
+    private GridCell cellOf(int place) {
+        return desk.canvas().cells().cellsOf(new Place(1, Section.REPEAT, place)).get(0);
     }
 
     private JViewport viewport() {

@@ -1,5 +1,6 @@
 package edgewright.desk;
 
+import static edgewright.desk.WindowParts.remedy;
 import static edgewright.desk.WindowParts.until;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.swing.edt.GuiActionRunner.execute;
@@ -95,7 +96,7 @@ class DeskWindowTest {
                 .isEqualTo("Round 1, repeat, stitch 2: long stitch over the base round, has no round to land on.");
         assertThat(window.list("findings").contents()).hasSize(1);
 
-        window.button("remedy1").click();
+        clickRemedy();
         until("the remedy has helped", () -> rules().isEmpty());
 
         undo();
@@ -224,7 +225,7 @@ class DeskWindowTest {
         until("it is open", () -> rules().equals(List.of("ragged-section", "ragged-section")));
 
         window.list("findings").selectItem(0);
-        window.button("remedy1").click();
+        clickRemedy();
         until("one section is mended", () -> rules().size() <= 1);
         execute(() -> desk.bench().edit("rest", edgewright.chart.Edits::evenOut));
         until("the chart is judged", () -> execute(() -> desk.bench().verdict().judged()));
@@ -377,6 +378,11 @@ class DeskWindowTest {
         JOptionPaneFixture question =
                 JOptionPaneFinder.findOptionPane().withTimeout(20_000).using(robot);
         question.button("answer" + number).click();
+    }
+
+    private void clickRemedy() {
+        remedy(desk);
+        window.button("remedy1").click();
     }
 
     private void undo() {

@@ -2,6 +2,7 @@ package edgewright.desk;
 
 import static edgewright.desk.WindowParts.named;
 import static edgewright.desk.WindowParts.parts;
+import static edgewright.desk.WindowParts.remedy;
 import static edgewright.desk.WindowParts.until;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.swing.edt.GuiActionRunner.execute;
@@ -83,14 +84,14 @@ class PanesWindowTest {
         @SuppressWarnings("unchecked") // The list of findings shows findings.
         JList<Finding> list = (JList<Finding>) named(desk, "findings");
         execute(() -> list.setSelectedIndex(0));
-        execute(() -> ((AbstractButton) named(desk, "remedy1")).doClick());
+        execute(() -> ((AbstractButton) remedy(desk)).doClick());
 
         assertThat(execute(() -> list.getModel().getSize())).isEqualTo(1);
         assertThat(execute(() -> list.getSelectedIndex())).isZero();
         assertThat(execute(() -> desk.bench().cursor())).isEqualTo(new Place(1, Section.REPEAT, 4));
         assertThat(text("news")).startsWith("Done: ").hasSizeGreaterThan("Done: ".length());
 
-        execute(() -> ((AbstractButton) named(desk, "remedy1")).doClick());
+        execute(() -> ((AbstractButton) remedy(desk)).doClick());
         assertThat(execute(() -> list.getModel().getSize())).isZero();
     }
 

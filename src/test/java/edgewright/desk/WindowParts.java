@@ -48,6 +48,13 @@ public final class WindowParts {
                 .orElseThrow(() -> new AssertionError("no " + name)));
     }
 
+    /** The button of the first remedy, once it is found. */
+    static Component remedy(DeskFrame desk) {
+        until("remedies are found", () -> execute(() -> parts(desk).stream()
+                .anyMatch(part -> "remedy1".equals(part.getName()))));
+        return named(desk, "remedy1");
+    }
+
     /** The middle of a drawn cell of the chart, on the screen. */
     static Point onScreen(DeskFrame desk, GridCell cell) {
         return execute(() -> {

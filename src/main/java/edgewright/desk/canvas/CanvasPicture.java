@@ -22,7 +22,6 @@ import edgewright.draw.raster.RasterSurface;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -54,7 +53,7 @@ final class CanvasPicture {
         this.dark = Look.isDark();
         this.large = isLarge(view);
         this.emphasis = Emphasis.of(findings);
-        this.byPlace = byPlace(emphasis);
+        this.byPlace = emphasis.byStitch();
         PictureStyle style = (dark ? PictureStyle.darkScreen(view.language()) : PictureStyle.screen(view.language()))
                 .withCellMm(CELL_MM)
                 .withPalette(Look.palette())
@@ -208,15 +207,5 @@ final class CanvasPicture {
         });
         then.keySet().stream().filter(place -> !now.containsKey(place)).forEach(differ::add);
         return differ;
-    }
-
-    private static Map<Place, List<Emphasis.Flag>> byPlace(Emphasis emphasis) {
-        Map<Place, List<Emphasis.Flag>> flags = new HashMap<>();
-        for (Emphasis.Flag flag : emphasis.flags()) {
-            flag.stitch()
-                    .ifPresent(place -> flags.computeIfAbsent(place, each -> new ArrayList<>())
-                            .add(flag));
-        }
-        return flags;
     }
 }

@@ -11,6 +11,8 @@ import edgewright.desk.parts.TextColumn;
 import edgewright.desk.work.DeskTexts;
 import edgewright.texts.Language;
 import java.awt.BorderLayout;
+import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
@@ -19,9 +21,14 @@ import javax.swing.JTextArea;
 
 /** One finding explained: the sentence, what can be done about it, and the page of its rule. */
 final class FindingPage extends ColumnScroll {
+    private final transient RemedySearch search = new RemedySearch();
     private final transient Consumer<Remedy> onRemedy;
     private final transient FindingSentences sentences;
     private final transient Language language;
+
+    private boolean empty;
+    private transient Optional<Finding> explained = Optional.empty();
+    private TextColumn remedies = new TextColumn(0, 0, 0);
 
     FindingPage(FindingSentences sentences, Language language, Consumer<Remedy> onRemedy) {
         super("findingPage");
@@ -32,28 +39,54 @@ final class FindingPage extends ColumnScroll {
 
     /** Nothing is chosen: says what to do next. */
     void empty() {
-        TextColumn column = new TextColumn(10, 12, 12);
-        column.heading(DeskTexts.of("findings.choose"));
-        column.prose(DeskTexts.of("findings.choose.text"));
-        show(column);
+        search.forget();
+        if (!empty) {
+            empty = true;
+            explained = Optional.empty();
+            TextColumn column = new TextColumn(10, 12, 12);
+            column.heading(DeskTexts.of("findings.choose"));
+            column.prose(DeskTexts.of("findings.choose.text"));
+            show(column);
+        }
     }
 
-    /** Explains a finding of the chart as it is now. */
+    /** Explains a finding of the chart as it is now. What helps against it follows when it is found. */
     void explain(Finding finding) {
-        TextColumn column = new TextColumn(10, 12, 12);
-        JTextArea sentence = Forms.prose(sentences.of(finding));
-        sentence.setName("findingSentence");
-        column.add(sentence);
-        if (!finding.remedies().isEmpty()) {
-            column.heading(DeskTexts.of("findings.remedies"));
+        if (explained.filter(finding::equals).isEmpty()) {
+            empty = false;
+            explained = Optional.of(finding);
+            TextColumn column = new TextColumn(10, 12, 12);
+            JTextArea sentence = Forms.prose(sentences.of(finding));
+            sentence.setName("findingSentence");
+            column.add(sentence);
+            remedies = new TextColumn(0, 0, 0);
+            column.add(remedies);
+            RulePageView.addTo(column, new RuleBook(language).page(finding.rule()), language);
+            show(column);
+        }
+        search.find(finding, this::offer, this::searching);
+    }
+
+    private void searching() {
+        remedies.removeAll();
+        remedies.heading(DeskTexts.of("findings.remedies"));
+        remedies.prose(DeskTexts.of("findings.searching"));
+        remedies.revalidate();
+        remedies.repaint();
+    }
+
+    private void offer(List<Remedy> found) {
+        remedies.removeAll();
+        if (!found.isEmpty()) {
+            remedies.heading(DeskTexts.of("findings.remedies"));
             int number = 1;
-            for (Remedy remedy : finding.remedies()) {
-                column.add(remedyLine(remedy, number));
+            for (Remedy remedy : found) {
+                remedies.add(remedyLine(remedy, number));
                 number++;
             }
         }
-        RulePageView.addTo(column, new RuleBook(language).page(finding.rule()), language);
-        show(column);
+        remedies.revalidate();
+        remedies.repaint();
     }
 
     /** What a remedy does, and the button that does it. */

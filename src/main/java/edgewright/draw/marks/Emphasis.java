@@ -4,10 +4,12 @@ import edgewright.chart.Place;
 import edgewright.check.Finding;
 import edgewright.check.Severity;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.stream.Stream;
+import java.util.stream.Collectors;
 
 /**
  * What is to be looked at in a drawing: stitches are ringed and numbered, rounds get the number beside them.
@@ -57,9 +59,21 @@ public record Emphasis(List<Flag> flags) {
         return new Emphasis(flags);
     }
 
-    /** The flags of a round as a whole, in the order of their numbers. */
-    public Stream<Flag> in(int round) {
+    /** The flags of each round as a whole that has any, in the order of their numbers. */
+    public Map<Integer, List<Flag>> byRound() {
         return flags.stream()
-                .filter(flag -> flag.round().isPresent() && flag.round().getAsInt() == round);
+                .filter(flag -> flag.round().isPresent())
+                .collect(Collectors.groupingBy(flag -> flag.round().getAsInt()));
+    }
+
+    /** The flags of each stitch that has any, in the order of their numbers. */
+    public Map<Place, List<Flag>> byStitch() {
+        Map<Place, List<Flag>> found = new HashMap<>();
+        for (Flag flag : flags) {
+            flag.stitch()
+                    .ifPresent(place -> found.computeIfAbsent(place, each -> new ArrayList<>(1))
+                            .add(flag));
+        }
+        return found;
     }
 }

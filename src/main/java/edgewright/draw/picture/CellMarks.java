@@ -22,18 +22,14 @@ final class CellMarks {
     private final PictureStyle style;
     private final CellLayout layout;
     private final YarnColours yarns;
-    private final Map<Place, List<Emphasis.Flag>> flagged = new HashMap<>();
+    private final Map<Place, List<Emphasis.Flag>> flagged;
 
     CellMarks(Chart chart, PictureStyle style, Emphasis emphasis, CellLayout layout) {
         this.chart = chart;
         this.style = style;
         this.layout = layout;
         this.yarns = new YarnColours(chart, style);
-        for (Emphasis.Flag flag : emphasis.flags()) {
-            flag.stitch()
-                    .ifPresent(place -> flagged.computeIfAbsent(place, p -> new ArrayList<>())
-                            .add(flag));
-        }
+        flagged = emphasis.byStitch();
     }
 
     /** Whether any stitch is to be looked at. */

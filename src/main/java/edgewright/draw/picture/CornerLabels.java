@@ -21,12 +21,13 @@ import edgewright.draw.paint.PenPath;
 import edgewright.draw.paint.Shape;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** What stands around the cells of a corner: numbers and yarns of rounds, the way of working, and what the repeat is. */
 final class CornerLabels {
     private final Chart chart;
-    private final Emphasis emphasis;
+    private final Map<Integer, List<Emphasis.Flag>> flagged;
     private final PictureStyle style;
     private final Palette palette;
     private final CornerSheet sheet;
@@ -36,7 +37,7 @@ final class CornerLabels {
 
     CornerLabels(Chart chart, PictureStyle style, Emphasis emphasis, CornerSheet sheet) {
         this.chart = chart;
-        this.emphasis = emphasis;
+        this.flagged = emphasis.byRound();
         this.style = style;
         this.palette = style.palette();
         this.sheet = sheet;
@@ -181,7 +182,7 @@ final class CornerLabels {
     }
 
     private void flags(List<Mark> marks, int round, double xMm, double yMm) {
-        List<Emphasis.Flag> flags = emphasis.in(round).toList();
+        List<Emphasis.Flag> flags = flagged.getOrDefault(round, List.of());
         if (!flags.isEmpty()) {
             marks.add(Mark.beside(MarkKind.FLAG, FindingShapes.badge(xMm, yMm, cellMm, flags, palette)));
         }

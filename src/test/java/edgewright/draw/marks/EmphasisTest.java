@@ -7,6 +7,7 @@ import edgewright.chart.Section;
 import edgewright.check.Checker;
 import edgewright.check.Severity;
 import edgewright.testing.Sketches;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 class EmphasisTest {
@@ -29,7 +30,7 @@ class EmphasisTest {
                 1 A bb|bb|bb
                 """)).findings());
         assertThat(emphasis.flags()).containsExactly(Emphasis.Flag.in(1, Severity.ERROR, 2));
-        assertThat(emphasis.in(2)).hasSize(1);
-        assertThat(emphasis.in(1)).isEmpty();
+        assertThat(emphasis.byRound()).isEqualTo(Map.of(2, emphasis.flags()));
+        assertThat(emphasis.byStitch()).isEmpty();
     }
 }
