@@ -101,7 +101,8 @@ class MotifTest {
             assertThat(Motif.parse(motif.text())).contains(motif);
             if (column + round >= 1) {
                 SidePlace first = new SidePlace(round, column + round);
-                assertThat(Edits.setStitches(chart, motif.placed(chart, repeats, first).stitches()))
+                assertThat(Edits.setStitches(
+                                chart, motif.placed(chart, repeats, first).stitches()))
                         .isEqualTo(chart);
             }
         }

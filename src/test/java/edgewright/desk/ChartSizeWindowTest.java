@@ -74,7 +74,11 @@ class ChartSizeWindowTest {
         for (int i = 0; i < 6; i++) {
             window.button("zoomIn").click();
         }
-        execute(() -> desk.canvas().standAndShow(desk.canvas().cells().cellsOf(new Place(1, Section.REPEAT, 1)).get(0)));
+        execute(() -> desk.canvas()
+                .standAndShow(desk.canvas()
+                        .cells()
+                        .cellsOf(new Place(1, Section.REPEAT, 1))
+                        .get(0)));
         Point away = new Point(0, 0);
         execute(() -> viewport().setViewPosition(away));
         robot.waitForIdle();
@@ -88,7 +92,8 @@ class ChartSizeWindowTest {
     }
 
     private Rectangle cursor() {
-        return desk.canvas().boundsOf(desk.canvas().cells().cellsOf(desk.bench().cursor()).get(0));
+        return desk.canvas()
+                .boundsOf(desk.canvas().cells().cellsOf(desk.bench().cursor()).get(0));
     }
 
     private void resize(Dimension size) {
@@ -123,7 +128,10 @@ class ChartSizeWindowTest {
     }
 
     private GridCell cellOf(int place) {
-        return desk.canvas().cells().cellsOf(new Place(1, Section.REPEAT, place)).get(0);
+        return desk.canvas()
+                .cells()
+                .cellsOf(new Place(1, Section.REPEAT, place))
+                .get(0);
     }
 
     private JViewport viewport() {

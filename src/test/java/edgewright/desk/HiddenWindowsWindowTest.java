@@ -59,8 +59,9 @@ class HiddenWindowsWindowTest {
         assertThat(execute(heading::getText)).as("not shown").isEqualTo(second);
 
         opened(KeyEvent.VK_G, "guideWindow");
-        assertThat(execute(heading::getText)).as("shown again").isEqualTo(second.replaceFirst("2", "3").replaceFirst("B", "A")
-                .replaceFirst("Chalk", "Peat"));
+        assertThat(execute(heading::getText))
+                .as("shown again")
+                .isEqualTo(second.replaceFirst("2", "3").replaceFirst("B", "A").replaceFirst("Chalk", "Peat"));
     }
 
     @Test
@@ -89,8 +90,10 @@ class HiddenWindowsWindowTest {
         robot.pressKey(KeyEvent.VK_CONTROL);
         robot.pressAndReleaseKeys(key);
         robot.releaseKey(KeyEvent.VK_CONTROL);
-        until(name + " is shown", () -> execute(() -> Arrays.stream(desk.getOwnedWindows())
-                .anyMatch(window -> name.equals(window.getName()) && window.isShowing())));
+        until(
+                name + " is shown",
+                () -> execute(() -> Arrays.stream(desk.getOwnedWindows())
+                        .anyMatch(window -> name.equals(window.getName()) && window.isShowing())));
         robot.waitForIdle();
         return execute(() -> Arrays.stream(desk.getOwnedWindows())
                 .filter(window -> name.equals(window.getName()))

@@ -122,7 +122,11 @@ class MotifWindowTest {
             Toolkit.getDefaultToolkit()
                     .getSystemClipboard()
                     .setContents(new StringSelection("pp\nll\npp\nll\npp\n"), null);
-            desk.canvas().standAndShow(desk.canvas().cells().cellsOf(new Place(11, Section.REPEAT, 1)).get(0));
+            desk.canvas()
+                    .standAndShow(desk.canvas()
+                            .cells()
+                            .cellsOf(new Place(11, Section.REPEAT, 1))
+                            .get(0));
             desk.canvas().requestFocusInWindow();
         });
         robot.waitForIdle();

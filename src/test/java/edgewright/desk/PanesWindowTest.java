@@ -84,14 +84,14 @@ class PanesWindowTest {
         @SuppressWarnings("unchecked") // The list of findings shows findings.
         JList<Finding> list = (JList<Finding>) named(desk, "findings");
         execute(() -> list.setSelectedIndex(0));
-        execute(() -> ((AbstractButton) remedy(desk)).doClick());
+        clickRemedy();
 
         assertThat(execute(() -> list.getModel().getSize())).isEqualTo(1);
         assertThat(execute(() -> list.getSelectedIndex())).isZero();
         assertThat(execute(() -> desk.bench().cursor())).isEqualTo(new Place(1, Section.REPEAT, 4));
         assertThat(text("news")).startsWith("Done: ").hasSizeGreaterThan("Done: ".length());
 
-        execute(() -> ((AbstractButton) remedy(desk)).doClick());
+        clickRemedy();
         assertThat(execute(() -> list.getModel().getSize())).isZero();
     }
 
@@ -203,5 +203,10 @@ class PanesWindowTest {
             Dimension size = of.getRightComponent().getSize();
             return of.getOrientation() == JSplitPane.HORIZONTAL_SPLIT ? size.width : size.height;
         });
+    }
+
+    private void clickRemedy() {
+        AbstractButton button = (AbstractButton) remedy(desk);
+        execute(() -> button.doClick());
     }
 }

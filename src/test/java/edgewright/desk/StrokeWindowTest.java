@@ -46,8 +46,7 @@ class StrokeWindowTest {
         desk = WindowParts.desk(Desk.blank(), folder);
         new FrameFixture(robot, desk).show();
         robot.waitForIdle();
-        execute(() -> Thread.currentThread()
-                .setUncaughtExceptionHandler((thread, problem) -> mistakes.add(problem)));
+        execute(() -> Thread.currentThread().setUncaughtExceptionHandler((thread, problem) -> mistakes.add(problem)));
         execute(() -> desk.canvas().fit());
         robot.waitForIdle();
     }

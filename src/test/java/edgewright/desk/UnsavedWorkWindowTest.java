@@ -70,8 +70,10 @@ class UnsavedWorkWindowTest {
         assertThat(execute(() -> desk.isDisplayable())).isTrue();
         assertThat(List.of(onDisk(FIRST), onDisk(SECOND))).containsExactly(Stitch.LONG, Stitch.BACK_LOOP);
         assertThat(execute(() -> Map.of(
-                        "changed", desk.bench().hasUnsavedWork(),
-                        "there", desk.bench().chart().stitch(SECOND) == Stitch.LONG)))
+                        "changed",
+                        desk.bench().hasUnsavedWork(),
+                        "there",
+                        desk.bench().chart().stitch(SECOND) == Stitch.LONG)))
                 .isEqualTo(Map.of("changed", true, "there", true));
     }
 

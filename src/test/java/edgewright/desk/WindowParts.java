@@ -50,8 +50,9 @@ public final class WindowParts {
 
     /** The button of the first remedy, once it is found. */
     static Component remedy(DeskFrame desk) {
-        until("remedies are found", () -> execute(() -> parts(desk).stream()
-                .anyMatch(part -> "remedy1".equals(part.getName()))));
+        until(
+                "remedies are found",
+                () -> execute(() -> parts(desk).stream().anyMatch(part -> "remedy1".equals(part.getName()))));
         return named(desk, "remedy1");
     }
 

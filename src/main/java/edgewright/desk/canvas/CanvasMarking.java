@@ -115,8 +115,7 @@ public final class CanvasMarking {
     /** What is marked as it lies on the canvas, as one piece; without any point if nothing is. Not to be changed. */
     Path2D outline() {
         CanvasScale scale = canvas.scale();
-        Outlined known = outlined
-                .filter(of -> of.scale().equals(scale) && of.layout() == canvas.cells())
+        Outlined known = outlined.filter(of -> of.scale().equals(scale) && of.layout() == canvas.cells())
                 .orElseGet(() -> new Outlined(scale, canvas.cells(), MarkedOutline.of(outlines())));
         outlined = Optional.of(known);
         return known.path();

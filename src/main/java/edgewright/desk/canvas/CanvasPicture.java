@@ -156,8 +156,8 @@ final class CanvasPicture {
                 g,
                 scale,
                 corner.marksIn(layout().areaOf(cell)).stream()
-                        .filter(mark -> mark.kind() == MarkKind.FLAG
-                                && mark.cell().equals(Optional.of(cell)))
+                        .filter(mark ->
+                                mark.kind() == MarkKind.FLAG && mark.cell().equals(Optional.of(cell)))
                         .toList());
     }
 
@@ -200,11 +200,15 @@ final class CanvasPicture {
         Map<Place, List<Emphasis.Flag>> now = byPlace;
         Map<Place, List<Emphasis.Flag>> then = before.byPlace;
         Set<Place> differ = new HashSet<>();
-        now.forEach((place, flags) -> {
-            if (!flags.equals(then.get(place))) {
-                differ.add(place);
+        for (Map.Entry<Place, List<Emphasis.Flag>> each : now.entrySet()) {
+            if (differ.size() > MOST_SINGLE_PLACES) {
+                // All is painted then, whichever they are.
+                return differ;
             }
-        });
+            if (!each.getValue().equals(then.get(each.getKey()))) {
+                differ.add(each.getKey());
+            }
+        }
         then.keySet().stream().filter(place -> !now.containsKey(place)).forEach(differ::add);
         return differ;
     }

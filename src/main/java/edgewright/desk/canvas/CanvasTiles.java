@@ -102,7 +102,8 @@ final class CanvasTiles {
             density = screen;
         }
         List<Key> keys = keysIn(clip);
-        keys.sort(Comparator.comparingDouble(key -> first.distanceSq(key.area().getCenterX(), key.area().getCenterY())));
+        keys.sort(Comparator.comparingDouble(
+                key -> first.distanceSq(key.area().getCenterX(), key.area().getCenterY())));
         List<Rectangle> owed = new ArrayList<>();
         long begin = System.nanoTime();
         boolean painted = false;

@@ -2,7 +2,6 @@ package edgewright.desk.canvas;
 
 import edgewright.chart.GridCell;
 import edgewright.chart.Place;
-import edgewright.desk.parts.Look;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.DeskTexts;
 import edgewright.desk.work.PlaceTexts;
@@ -310,7 +309,10 @@ public final class ChartCanvas extends JComponent implements Scrollable, Accessi
         Insets insets = getInsets();
         return new Dimension(
                 (int) Math.ceil(picture.widthMm() * pxPerMm()) + 2 * CanvasZoom.MARGIN_PX + insets.left + insets.right,
-                (int) Math.ceil(picture.heightMm() * pxPerMm()) + 2 * CanvasZoom.MARGIN_PX + insets.top + insets.bottom);
+                (int) Math.ceil(picture.heightMm() * pxPerMm())
+                        + 2 * CanvasZoom.MARGIN_PX
+                        + insets.top
+                        + insets.bottom);
     }
 
     private double pxPerMm() {

@@ -26,8 +26,9 @@ final class CursorFrames {
         List<GridCell> now =
                 new ArrayList<>(canvas.cells().cellsOf(canvas.bench().cursor()));
         now.add(canvas.standing());
-        List<Rectangle> covered =
-                Stream.concat(seen.stream(), now.stream()).map(cell -> around(canvas.boundsOf(cell))).toList();
+        List<Rectangle> covered = Stream.concat(seen.stream(), now.stream())
+                .map(cell -> around(canvas.boundsOf(cell)))
+                .toList();
         seen = now;
         return covered;
     }

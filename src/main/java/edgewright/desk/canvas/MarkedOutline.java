@@ -38,8 +38,7 @@ final class MarkedOutline {
         boolean upright = pile.size() > 1
                 && Math.max(pile.get(0).y, pile.get(1).y)
                         < Math.min(pile.get(0).y + pile.get(0).height, pile.get(1).y + pile.get(1).height);
-        boolean onwards = pile.size() == 1
-                || (upright ? pile.get(0).x < pile.get(1).x : pile.get(0).y < pile.get(1).y);
+        boolean onwards = pile.size() == 1 || (upright ? pile.get(0).x < pile.get(1).x : pile.get(0).y < pile.get(1).y);
         for (int i = 0; i < pile.size(); i++) {
             step(pile.get(i), upright, onwards, true, i == 0, outline);
         }

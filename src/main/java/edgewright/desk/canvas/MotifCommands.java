@@ -133,7 +133,9 @@ public final class MotifCommands {
     /** When what was pasted is undone, what shows where it lies goes with it, unless something else is marked by now. */
     private void changed(WorkbenchChange change) {
         boolean undone = change.kind() == WorkbenchChange.Kind.EDITED
-                && bench.lastDeed().filter(deed -> deed.way() == Deed.Way.UNDONE).isPresent()
+                && bench.lastDeed()
+                        .filter(deed -> deed.way() == Deed.Way.UNDONE)
+                        .isPresent()
                 && pasted.filter(of -> of.chart().equals(change.before())).isPresent();
         if (undone && marking.places().equals(pasted.orElseThrow().marked())) {
             marking.clear();

@@ -3,8 +3,8 @@ package edgewright.desk.panes;
 import edgewright.check.Finding;
 import edgewright.check.Remedy;
 import java.util.List;
-import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
@@ -45,22 +45,37 @@ final class RemedySearch {
      */
     void find(Finding finding, Consumer<List<Remedy>> found, Runnable notYet) {
         wanted = finding;
-        CompletableFuture<List<Remedy>> answer =
-                CompletableFuture.supplyAsync(() -> isWanted(finding) ? finding.remedies() : List.of(), beside);
+        FutureTask<List<Remedy>> search =
+                new FutureTask<>(() -> isWanted(finding) ? finding.remedies() : List.<Remedy>of());
+        beside.execute(search);
         try {
-            found.accept(answer.get(PATIENCE_MS, TimeUnit.MILLISECONDS));
+            found.accept(search.get(PATIENCE_MS, TimeUnit.MILLISECONDS));
         } catch (TimeoutException e) {
             notYet.run();
-            answer.whenComplete((remedies, problem) -> SwingUtilities.invokeLater(() -> {
+            // It works one search after the other, so this one is over when its turn comes.
+            beside.execute(() -> SwingUtilities.invokeLater(() -> {
                 if (isWanted(finding)) {
-                    found.accept(answer.join());
+                    found.accept(outcome(search));
                 }
             }));
-        } catch (ExecutionException e) {
-            throw new IllegalStateException("remedies cannot be found", e.getCause());
-        } catch (InterruptedException e) {
+        } catch (ExecutionException | InterruptedException e) {
+            throw failed(e);
+        }
+    }
+
+    private static List<Remedy> outcome(FutureTask<List<Remedy>> over) {
+        try {
+            return over.get();
+        } catch (ExecutionException | InterruptedException e) {
+            throw failed(e);
+        }
+    }
+
+    private static IllegalStateException failed(Exception problem) {
+        if (problem instanceof InterruptedException) {
             Thread.currentThread().interrupt();
         }
+        return new IllegalStateException("remedies cannot be found", problem);
     }
 
     /** It is this very one: an equal finding of a later chart has remedies of its own. */

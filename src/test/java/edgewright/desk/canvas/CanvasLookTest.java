@@ -67,7 +67,8 @@ class CanvasLookTest {
         bench.edit("two rounds less", chart -> Edits.deleteRounds(chart, 5, 6));
         canvas.setSize(canvas.getPreferredSize());
 
-        assertThat(unlike(painted(canvas), painted(new ChartCanvas(bench, view)))).isZero();
+        assertThat(unlike(painted(canvas), painted(new ChartCanvas(bench, view))))
+                .isZero();
     }
 
     @Test
@@ -112,7 +113,9 @@ class CanvasLookTest {
         mouse(MouseEvent.MOUSE_RELEASED, new Place(4, Section.REPEAT, 4));
         mouse(MouseEvent.MOUSE_PRESSED, new Place(4, Section.REPEAT, 1));
         bench.open(
-                Chart.blank("Slack Water", new SideShape(1, 3, 1), 6, Desk.blank().yarns()), Optional.empty());
+                Chart.blank(
+                        "Slack Water", new SideShape(1, 3, 1), 6, Desk.blank().yarns()),
+                Optional.empty());
         Chart opened = bench.chart();
         mouse(MouseEvent.MOUSE_DRAGGED, new Place(4, Section.REPEAT, 3));
         assertThat(canvas.placeIn(canvas.standing())).contains(bench.cursor());

@@ -102,8 +102,8 @@ class JobsTest {
     @Test
     void aJobWhoseOutcomeCannotBeTakenIsOverAllTheSame() throws Exception {
         List<String> met = new CopyOnWriteArrayList<>();
-        onEventThread(() -> Thread.currentThread()
-                .setUncaughtExceptionHandler((thread, problem) -> met.add(problem.getMessage())));
+        onEventThread(() ->
+                Thread.currentThread().setUncaughtExceptionHandler((thread, problem) -> met.add(problem.getMessage())));
         onEventThread(() -> jobs.begin(
                 "Opening",
                 worker -> 1,
@@ -116,8 +116,7 @@ class JobsTest {
         onEventThread(() -> assertThat(jobs.isBusy()).isFalse());
         onEventThread(() -> Thread.currentThread().setUncaughtExceptionHandler(null));
         assertThat(met).containsExactly("no such pane");
-        assertThat(said)
-                .containsExactly("Opening", "Something went wrong in the program. on the event thread: true");
+        assertThat(said).containsExactly("Opening", "Something went wrong in the program. on the event thread: true");
     }
 
     @Test

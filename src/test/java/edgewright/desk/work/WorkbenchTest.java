@@ -72,6 +72,37 @@ class WorkbenchTest {
     }
 
     @Test
+    void aDragThatIsCancelledLeavesNoTrace() {
+        bench.moveCursor(MIDDLE);
+        Workbench.Stroke stroke = bench.beginStroke(Stitch.LONG);
+        stroke.over(List.of(new Place(4, Section.REPEAT, 1), new Place(1, Section.REPEAT, 1)));
+        stroke.cancel();
+        stroke.over(List.of(MIDDLE));
+        stroke.end();
+
+        assertThat(stroke.isGoing()).isFalse();
+        assertThat(bench.chart()).isSameAs(blank);
+        assertThat(bench.verdict()).isEqualTo(Checker.check(blank));
+        assertThat(bench.cursor()).isEqualTo(MIDDLE);
+        assertThat(List.of(bench.undoName(), bench.redoName(), bench.lastDeed()))
+                .containsOnly(Optional.empty());
+        assertThat(bench.hasUnsavedWork()).isFalse();
+    }
+
+    @Test
+    void aDragGoesWithItsChartWhenAnotherIsOpened() {
+        Workbench.Stroke stroke = bench.beginStroke(Stitch.LONG);
+        stroke.over(List.of(MIDDLE));
+        Chart other = Edits.insertRounds(blank, 1, List.of("A"));
+        bench.open(other, Optional.empty());
+        stroke.over(List.of(new Place(4, Section.REPEAT, 4)));
+        stroke.end();
+
+        assertThat(bench.chart()).isSameAs(other);
+        assertThat(bench.undoName()).isEmpty();
+    }
+
+    @Test
     void anUndoInTheMiddleOfADragEndsTheDragFirst() {
         Workbench.Stroke stroke = bench.beginStroke(Stitch.LONG);
         stroke.over(List.of(MIDDLE));
