@@ -32,6 +32,9 @@ final class PagePreview extends JPanel {
     private static final int WIDTH_PX = 430;
     private static final int HEIGHT_PX = 590;
 
+    /** On a low screen. */
+    private static final int LEAST_HEIGHT_PX = 380;
+
     /** How often it looks whether something else has been chosen. */
     private static final int LOOK_MS = 300;
 
@@ -77,7 +80,7 @@ final class PagePreview extends JPanel {
         where.setHorizontalAlignment(SwingConstants.CENTER);
         progress.setName("preview.progress");
         progress.getAccessibleContext().setAccessibleName(DeskTexts.of("preview.setting"));
-        add(paper, "width " + WIDTH_PX + "!, height " + HEIGHT_PX + "!");
+        add(paper, "width " + WIDTH_PX + "!, height " + LEAST_HEIGHT_PX + ":" + HEIGHT_PX + ":");
         add(back, "split 3, growx 0");
         add(where, "growx, alignx center");
         add(on, "growx 0");

@@ -211,6 +211,7 @@ public final class RoundsPane extends JPanel {
             super.getTableCellRendererComponent(of, value, chosen, focused, row, column);
             Yarn yarn = (Yarn) value;
             setText(DeskTexts.of("yarn.short", yarn.id(), yarn.name()));
+            setToolTipText(getText());
             setIcon(new YarnCard(yarn.colour(), 14));
             setIconTextGap(7);
             return this;

@@ -118,6 +118,7 @@ public final class YarnsPane extends JPanel {
             name.setIcon(new YarnCard(yarn.colour(), 18));
             name.setIconTextGap(9);
             name.setText(DeskTexts.of("yarn.short", yarn.id(), yarn.name()));
+            setToolTipText(name.getText());
             rounds.setText(DeskTexts.of("yarns.rounds", ChartCommands.roundsIn(bench.chart(), yarn)));
             getAccessibleContext().setAccessibleName(name.getText() + ", " + rounds.getText());
             return this;

@@ -72,7 +72,9 @@ public abstract class FormDialog extends JDialog {
     public final boolean ask() {
         look();
         pack();
-        setMinimumSize(new Dimension(Math.max(420, getWidth()), getHeight()));
+        Dimension room = Look.onScreen(this, Math.max(420, getWidth()), getHeight());
+        setMinimumSize(room);
+        setSize(room);
         setLocationRelativeTo(getOwner());
         setVisible(true);
         dispose();

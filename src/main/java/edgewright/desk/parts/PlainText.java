@@ -55,9 +55,9 @@ public final class PlainText {
 
     /** Has a component take its text as it stands; for one that brings a look of its own. */
     static void only(JComponent component) {
-        component.putClientProperty(HTML_DISABLE, Boolean.TRUE);
+        component.putClientProperty(HTML_DISABLE, true);
         if (component instanceof JToolTip tip && tip.getClientProperty(PlainText.class) == null) {
-            tip.putClientProperty(PlainText.class, Boolean.TRUE);
+            tip.putClientProperty(PlainText.class, true);
             tip.addPropertyChangeListener("tiptext", event -> wrap(tip));
         }
     }
