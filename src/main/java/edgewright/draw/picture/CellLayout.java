@@ -13,7 +13,6 @@ import edgewright.draw.paint.Area;
 import edgewright.draw.paint.Frame;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -219,12 +218,12 @@ public abstract class CellLayout {
         double half = cellMm() / 2;
         // A cell begins half a cell before its middle.
         Area begins = area.moved(-half, -half);
-        Window window = new Window(
+        CellWindow window = new CellWindow(
                         columns(begins.xMm(), true),
                         rows(begins.yMm(), true),
                         columns(begins.rightMm(), true),
                         rows(begins.bottomMm(), true))
-                .within(Window.of(shown));
+                .within(CellWindow.of(shown));
         return IntStream.rangeClosed(1, rounds())
                 .filter(round -> runs.get(round).stream()
                         .anyMatch(run -> !window.within(drawn(run)).isEmpty()))
@@ -237,16 +236,16 @@ public abstract class CellLayout {
      * innermost round outwards.
      */
     List<DrawnCell> cellsNear(Area area, int reach) {
-        Window near = new Window(
+        CellWindow near = new CellWindow(
                         columns(area.xMm(), false) - reach,
                         rows(area.yMm(), false) - reach,
                         columns(area.rightMm(), true) + reach,
                         rows(area.bottomMm(), true) + reach)
-                .within(Window.of(shown));
+                .within(CellWindow.of(shown));
         List<DrawnCell> cells = new ArrayList<>();
         for (List<Run> round : runs) {
             for (Run run : round) {
-                Window part = near.within(drawn(run));
+                CellWindow part = near.within(drawn(run));
                 for (int row = part.firstRow(); row < part.endRow(); row++) {
                     for (int column = part.firstColumn(); column < part.endColumn(); column++) {
                         cells.add(inRun(run, cellAtColumn(column, row)));
@@ -289,25 +288,6 @@ public abstract class CellLayout {
         return (int) (up ? Math.ceil(cells) : Math.floor(cells));
     }
 
-    /** Columns and rows as drawn, up to the ends but without them; none where an end does not come after the first. */
-    private record Window(int firstColumn, int firstRow, int endColumn, int endRow) {
-        static Window of(CellRange range) {
-            return new Window(range.firstColumn(), range.firstRow(), range.endColumn(), range.endRow());
-        }
-
-        Window within(Window other) {
-            return new Window(
-                    Math.max(firstColumn, other.firstColumn),
-                    Math.max(firstRow, other.firstRow),
-                    Math.min(endColumn, other.endColumn),
-                    Math.min(endRow, other.endRow));
-        }
-
-        boolean isEmpty() {
-            return firstColumn >= endColumn || firstRow >= endRow;
-        }
-    }
-
     /**
      * Stitches of a side that are drawn next to each other in a round, in working order, or the corner at its end.
      *
@@ -348,67 +328,31 @@ public abstract class CellLayout {
         return found;
     }
 
-    private Window drawn(Run run) {
+    private CellWindow drawn(Run run) {
         int column = columnOf(run.first());
         int row = rowOf(run.first());
         int otherColumn = columnOf(run.last());
         int otherRow = rowOf(run.last());
-        return new Window(
+        return new CellWindow(
                 Math.min(column, otherColumn),
                 Math.min(row, otherRow),
                 Math.max(column, otherColumn) + 1,
                 Math.max(row, otherRow) + 1);
     }
 
-    /** The drawn part of the squared paper before it is rotated: its first column and row, and how many there are. */
-    private record PaperBox(int x, int y, int columns, int rows) {
-        static PaperBox around(List<GridCell> cells) {
-            IntSummaryStatistics across = cells.stream().mapToInt(GridCell::x).summaryStatistics();
-            IntSummaryStatistics down = cells.stream().mapToInt(GridCell::y).summaryStatistics();
-            return new PaperBox(
-                    across.getMin(),
-                    down.getMin(),
-                    across.getMax() - across.getMin() + 1,
-                    down.getMax() - down.getMin() + 1);
-        }
-    }
-
     /** The column of a cell as drawn, from 0 for the whole picture. */
     int columnOf(GridCell cell) {
-        int u = cell.x() - box.x();
-        int v = cell.y() - box.y();
-        return inMirror(
-                switch (rotation()) {
-                    case NONE -> u;
-                    case QUARTER -> box.rows() - 1 - v;
-                    case HALF -> box.columns() - 1 - u;
-                    case THREE_QUARTERS -> v;
-                });
+        return inMirror(box.columnOf(cell, rotation()));
     }
 
     /** The row of a cell as drawn, from 0 for the whole picture. */
     int rowOf(GridCell cell) {
-        int u = cell.x() - box.x();
-        int v = cell.y() - box.y();
-        return switch (rotation()) {
-            case NONE -> v;
-            case QUARTER -> u;
-            case HALF -> box.rows() - 1 - v;
-            case THREE_QUARTERS -> box.columns() - 1 - u;
-        };
+        return box.rowOf(cell, rotation());
     }
 
     /** The cell that is drawn in a column and a row, whether anything is drawn there or not. */
-    GridCell cellAtColumn(int drawnColumn, int row) {
-        int column = inMirror(drawnColumn);
-        int x = box.x();
-        int y = box.y();
-        return switch (rotation()) {
-            case NONE -> new GridCell(x + column, y + row);
-            case QUARTER -> new GridCell(x + row, y + box.rows() - 1 - column);
-            case HALF -> new GridCell(x + box.columns() - 1 - column, y + box.rows() - 1 - row);
-            case THREE_QUARTERS -> new GridCell(x + box.columns() - 1 - row, y + column);
-        };
+    GridCell cellAtColumn(int column, int row) {
+        return box.cellAt(inMirror(column), row, rotation());
     }
 
     private int inMirror(int column) {
