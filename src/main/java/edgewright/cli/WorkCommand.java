@@ -1,7 +1,5 @@
 package edgewright.cli;
 
-import edgewright.texts.Messages;
-
 import static edgewright.texts.Arg.arg;
 import static edgewright.texts.Arg.count;
 
@@ -28,6 +26,7 @@ import edgewright.proof.ProofResult;
 import edgewright.proof.ProofSentences;
 import edgewright.proof.Prover;
 import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import edgewright.words.page.PlainText;
 import edgewright.words.write.PatternWriter;
 import edgewright.words.write.WordingOptions;

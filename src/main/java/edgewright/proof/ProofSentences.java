@@ -7,7 +7,6 @@ import static edgewright.texts.Arg.number;
 import edgewright.hands.StopSentences;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
-import edgewright.words.read.ReadingProblem;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -33,7 +32,9 @@ public final class ProofSentences {
      */
     public List<String> of(ProofResult result) {
         if (result instanceof ProofResult.Unread unread) {
-            return unread.problems().stream().map(problem -> problem.sentence(language)).toList();
+            return unread.problems().stream()
+                    .map(problem -> problem.sentence(language))
+                    .toList();
         }
         if (result instanceof ProofResult.Stopped stopped) {
             return List.of(stops.of(stopped.stop()));

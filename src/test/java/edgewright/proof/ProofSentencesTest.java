@@ -51,8 +51,7 @@ class ProofSentencesTest {
 
     @Test
     void words_that_were_not_understood_are_told_with_line_and_column() {
-        assertThat(SAYS.of(
-                        new ProofResult.Unread(List.of(new ReadingProblem(12, 7, "frobs", "a stitch")))))
+        assertThat(SAYS.of(new ProofResult.Unread(List.of(new ReadingProblem(12, 7, "frobs", "a stitch")))))
                 .singleElement()
                 .asString()
                 .contains("line 12", "column 7", "frobs", "a stitch");

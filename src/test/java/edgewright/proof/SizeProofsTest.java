@@ -59,7 +59,12 @@ class SizeProofsTest {
     @Test
     void the_trials_can_be_called_off() {
         assertThatThrownBy(() -> SizeProofs.run(
-                        CHART, WordingOptions.of(CHART, English.LANGUAGE), SizeProofs.USUAL, SAYS, trial -> {}, () -> true))
+                        CHART,
+                        WordingOptions.of(CHART, English.LANGUAGE),
+                        SizeProofs.USUAL,
+                        SAYS,
+                        trial -> {},
+                        () -> true))
                 .isInstanceOf(CancellationException.class);
     }
 }

@@ -10,8 +10,6 @@ import edgewright.draw.marks.MarkKind;
 import edgewright.draw.paint.Area;
 import edgewright.draw.paint.Lettering;
 import edgewright.draw.paint.Shape;
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;

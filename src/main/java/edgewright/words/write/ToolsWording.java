@@ -54,6 +54,7 @@ final class ToolsWording {
 
     private String width(int rounds, Swatch swatch) {
         double mm = rounds * swatch.roundMm();
-        return says.text("needs-cmAndInches", shortest("cm", mm / MM_IN_CM, 1), arg("inches", new Inches(language).ofMm(mm)));
+        return says.text(
+                "needs-cmAndInches", shortest("cm", mm / MM_IN_CM, 1), arg("inches", new Inches(language).ofMm(mm)));
     }
 }
