@@ -35,9 +35,7 @@ final class MarkedOutline {
         if (pile.isEmpty()) {
             return;
         }
-        boolean upright = pile.size() > 1
-                && Math.max(pile.get(0).y, pile.get(1).y)
-                        < Math.min(pile.get(0).y + pile.get(0).height, pile.get(1).y + pile.get(1).height);
+        boolean upright = pile.size() > 1 && isBeside(pile.get(0), pile.get(1));
         boolean onwards = pile.size() == 1 || (upright ? pile.get(0).x < pile.get(1).x : pile.get(0).y < pile.get(1).y);
         for (int i = 0; i < pile.size(); i++) {
             step(pile.get(i), upright, onwards, true, i == 0, outline);
@@ -48,27 +46,35 @@ final class MarkedOutline {
         outline.closePath();
     }
 
-    /** Along the one end of a strip: its right one, or its lower one where strips stand upright, if {@code far}. */
+    /** Whether two strips that touch lie side by side; by a pixel or so they may lie over each other as well. */
+    private static boolean isBeside(Rectangle one, Rectangle next) {
+        int across = Math.min(one.x + one.width, next.x + next.width) - Math.max(one.x, next.x);
+        int down = Math.min(one.y + one.height, next.y + next.height) - Math.max(one.y, next.y);
+        return down > across;
+    }
+
+    /**
+     * Along the one end of a strip: its right one, or its lower one where strips stand upright, if {@code far}. It begins where
+     * the last one has ended, so strips that lie over each other by a pixel make no tooth.
+     */
     private static void step(
             Rectangle strip, boolean upright, boolean onwards, boolean far, boolean first, Path2D outline) {
         if (upright) {
             int y = far ? strip.y + strip.height : strip.y;
-            int from = onwards ? strip.x : strip.x + strip.width;
-            go(from, y, first, outline);
+            if (first) {
+                outline.moveTo(onwards ? strip.x : strip.x + strip.width, y);
+            } else {
+                outline.lineTo(outline.getCurrentPoint().getX(), y);
+            }
             outline.lineTo(onwards ? strip.x + strip.width : strip.x, y);
         } else {
             int x = far ? strip.x + strip.width : strip.x;
-            int from = onwards ? strip.y : strip.y + strip.height;
-            go(x, from, first, outline);
+            if (first) {
+                outline.moveTo(x, onwards ? strip.y : strip.y + strip.height);
+            } else {
+                outline.lineTo(x, outline.getCurrentPoint().getY());
+            }
             outline.lineTo(x, onwards ? strip.y + strip.height : strip.y);
-        }
-    }
-
-    private static void go(int x, int y, boolean first, Path2D outline) {
-        if (first) {
-            outline.moveTo(x, y);
-        } else {
-            outline.lineTo(x, y);
         }
     }
 }

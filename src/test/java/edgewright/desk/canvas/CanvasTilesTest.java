@@ -110,6 +110,8 @@ class CanvasTilesTest {
                 List.of(new Rectangle(0, 10, 40, 10), new Rectangle(10, 20, 25, 10)),
                 List.of(new Rectangle(30, 20, 10, 10), new Rectangle(20, 10, 10, 25), new Rectangle(10, 0, 10, 40)),
                 List.of(new Rectangle(10, 0, 10, 40), new Rectangle(20, 10, 10, 25)),
+                List.of(new Rectangle(0, 20, 40, 11), new Rectangle(0, 10, 40, 11), new Rectangle(0, 0, 40, 11)),
+                List.of(new Rectangle(0, 0, 11, 40), new Rectangle(10, 0, 11, 40)),
                 List.of(new Rectangle(0, 0, 9, 9), new Rectangle(50, 50, 9, 9)),
                 List.of());
         for (List<Rectangle> pile : piles) {
