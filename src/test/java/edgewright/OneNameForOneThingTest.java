@@ -50,12 +50,12 @@ class OneNameForOneThingTest {
                     "\\bclos(e|es|ed|ing)\\b(?! (the|a|every) round)",
                     "come out even",
                     "desk/texts action.quit",
-                    "words/pattern joining.closeSomeAtCorner",
+                    "language/en/words/write joining-closeSomeAtCorner",
                     "language/en/booklet yarn-contrast-clear"),
             Unused.word("\\b(words|sizes|pieces|stitches)\\b.{0,20}\\b(checked|worked back)\\b", "proved"),
             Unused.word("\\bheld? .{0,40}\\bto the chart\\b", "compare with"),
             // A maker stops before the last stitches.
-            Unused.word("\\bstop(s|ped)?\\b", "cancel", "words/pattern notes.last"),
+            Unused.word("\\bstop(s|ped)?\\b", "cancel", "language/en/words/write notes-last"),
             Unused.word(
                     "\\btake[sn]? (\\w+ )*(rounds?|columns?)( \\w+)? out\\b|\\b(rounds?|column) (\\{\\S+ )?out\\b",
                     "delete"),
@@ -107,17 +107,17 @@ class OneNameForOneThingTest {
     /** 'Yarn round hook' in UK terms: https://cdn.shopify.com/s/files/1/1537/8529/files/iw_CB1616_Granny_Square_Crochet_5c_9.pdf */
     @Test
     void theYarnGoesRoundTheHookInUKTermsAndOverItInUSTerms() throws IOException {
-        assertThat(meanings("terms_UK", "yarn round hook"))
-                .isEqualTo(meanings("terms_US", "yarn over"))
+        assertThat(meanings("uk", "yarn round hook"))
+                .isEqualTo(meanings("us", "yarn over"))
                 .hasSize(2);
-        assertThat(meanings("terms_UK", "yarn over")).isEmpty();
-        assertThat(meanings("terms_US", "yarn round hook")).isEmpty();
+        assertThat(meanings("uk", "yarn over")).isEmpty();
+        assertThat(meanings("us", "yarn round hook")).isEmpty();
     }
 
-    private static Set<String> meanings(String terms, String words) throws IOException {
+    private static Set<String> meanings(String dialect, String words) throws IOException {
         TreeSet<String> keys = new TreeSet<>();
-        bundle(RESOURCES.resolve("words/" + terms + ".properties")).forEach((key, text) -> {
-            if (text.contains(words)) {
+        messages(RESOURCES.resolve("language/en/" + dialect + "/terms.ftl")).forEach((key, text) -> {
+            if (text.replaceAll("\\s+", " ").contains(words)) {
                 keys.add(key);
             }
         });
@@ -130,12 +130,10 @@ class OneNameForOneThingTest {
         try (Stream<Path> files = Files.walk(RESOURCES)) {
             for (Path file : files.sorted().toList()) {
                 String name = RESOURCES.relativize(file).toString().replace('\\', '/');
-                if (name.endsWith(".properties")
-                        && !name.startsWith("desk/look/")
-                        && !name.endsWith("reader.properties")) {
+                if (name.endsWith(".properties") && !name.startsWith("desk/look/")) {
                     String place = name.replace(".properties", " ");
                     bundle(file).forEach((key, text) -> texts.put(place + key, text));
-                } else if (name.endsWith(".ftl")) {
+                } else if (name.endsWith(".ftl") && !name.endsWith("/spellings.ftl")) {
                     messages(file).forEach((key, text) -> texts.put(name.replace(".ftl", " ") + key, text));
                 } else if (name.contains("/check/rules/")) {
                     texts.put(name.replace(".txt", ""), Files.readString(file).replaceFirst("^law:", ""));
