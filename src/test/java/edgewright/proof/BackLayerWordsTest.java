@@ -14,6 +14,7 @@ import edgewright.hands.BackFabric;
 import edgewright.hands.Stop;
 import edgewright.testing.RandomCharts;
 import edgewright.texts.English;
+import edgewright.texts.Languages;
 import edgewright.words.page.PlainText;
 import edgewright.words.tree.Instructions;
 import edgewright.words.tree.WrittenBack;
@@ -36,11 +37,11 @@ class BackLayerWordsTest {
         for (int i = 0; i < 1_000; i++) {
             Chart chart = chart();
             PerSide<Integer> repeats = repeats();
-            WordingOptions options = WordingOptions.of(chart, English.LANGUAGE)
+            WordingOptions options = WordingOptions.of(chart, Languages.of(i / 2))
                     .withTerms(Terms.values()[i % 2])
                     .withCounting(Counting.values()[random.nextInt(2)])
                     .withHand(HookHand.values()[random.nextInt(2)]);
-            ProofResult result = new Prover(chart, English.LANGUAGE)
+            ProofResult result = new Prover(chart, options.language())
                     .prove(i % 3 == 0 ? options : options.withRepeats(repeats), repeats);
             assertThat(result)
                     .as(() -> PlainText.of(PatternWriter.write(chart, options.withRepeats(repeats))))

@@ -28,6 +28,7 @@ import edgewright.hands.FabricStitch;
 import edgewright.hands.Stop;
 import edgewright.testing.RandomCharts;
 import edgewright.texts.English;
+import edgewright.texts.Languages;
 import edgewright.words.page.PlainText;
 import edgewright.words.read.PatternReader;
 import edgewright.words.read.ReadingResult;
@@ -48,6 +49,7 @@ class FittedPiecesTest {
 
     private final RandomCharts charts = new RandomCharts(20_261_128);
     private final Random random = charts.random();
+    private long written;
 
     @Test
     void ten_thousand_pieces_are_put_right_in_their_plain_rounds_and_finished() {
@@ -69,10 +71,10 @@ class FittedPiecesTest {
             assertThat(plan.warnings()).noneMatch(FitWarning.LandsAcross.class::isInstance);
             WordingOptions options = options(chart);
             if (plans % 5 == 0) {
-                assertThat(PatternReader.read(words(chart, options, plan), English.LANGUAGE))
+                assertThat(PatternReader.read(words(chart, options, plan), options.language()))
                         .isEqualTo(new ReadingResult.Understood(PatternWriter.tree(chart, options.withPiece(plan))));
             }
-            ProofResult result = new Prover(chart, English.LANGUAGE).prove(options, plan);
+            ProofResult result = new Prover(chart, options.language()).prove(options, plan);
             assertThat(result)
                     .as(() -> plan.question() + "\n" + words(chart, options, plan))
                     .isInstanceOf(ProofResult.Agrees.class);
@@ -186,7 +188,7 @@ class FittedPiecesTest {
     }
 
     private WordingOptions options(Chart chart) {
-        return WordingOptions.of(chart, English.LANGUAGE)
+        return WordingOptions.of(chart, Languages.of(++written))
                 .withTerms(Terms.values()[random.nextInt(2)])
                 .withCounting(Counting.values()[random.nextInt(2)])
                 .withHand(HookHand.values()[random.nextInt(2)]);

@@ -20,6 +20,7 @@ import edgewright.fit.Ties;
 import edgewright.hands.Fabric;
 import edgewright.testing.RandomCharts;
 import edgewright.texts.English;
+import edgewright.texts.Languages;
 import edgewright.words.page.PlainText;
 import edgewright.words.read.PatternReader;
 import edgewright.words.read.ReadingResult;
@@ -39,6 +40,7 @@ class PiecePatternsTest {
 
     private final RandomCharts charts = new RandomCharts(20_261_125);
     private final Random random = charts.random();
+    private long written;
 
     @Test
     void every_pattern_for_a_piece_is_worked_to_the_chart_with_the_counts_that_were_planned() {
@@ -51,9 +53,9 @@ class PiecePatternsTest {
             pieces++;
             WordingOptions options = options(chart).withPiece(plan);
             String text = PlainText.of(PatternWriter.write(chart, options));
-            assertThat(PatternReader.read(text, English.LANGUAGE))
+            assertThat(PatternReader.read(text, options.language()))
                     .isEqualTo(new ReadingResult.Understood(PatternWriter.tree(chart, options)));
-            ProofResult result = new Prover(chart, English.LANGUAGE).prove(text, plan);
+            ProofResult result = new Prover(chart, options.language()).prove(text, plan);
             assertThat(result).as(() -> plan.question() + "\n" + text).isInstanceOf(ProofResult.Agrees.class);
             assertCountsAsPlanned(plan, result.fabric().orElseThrow());
         }
@@ -150,7 +152,7 @@ class PiecePatternsTest {
     }
 
     private WordingOptions options(Chart chart) {
-        return WordingOptions.of(chart, English.LANGUAGE)
+        return WordingOptions.of(chart, Languages.of(++written))
                 .withTerms(Terms.values()[random.nextInt(2)])
                 .withCounting(Counting.values()[random.nextInt(2)])
                 .withHand(HookHand.values()[random.nextInt(2)]);

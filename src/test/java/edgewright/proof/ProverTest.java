@@ -20,6 +20,7 @@ import edgewright.chart.Yarn;
 import edgewright.hands.Stop;
 import edgewright.testing.RandomCharts;
 import edgewright.texts.English;
+import edgewright.texts.Languages;
 import edgewright.words.page.PlainText;
 import edgewright.words.write.PatternWriter;
 import edgewright.words.write.WordingOptions;
@@ -43,11 +44,11 @@ class ProverTest {
             PerSide<Integer> repeats =
                     PerSide.of(random.nextInt(4), random.nextInt(4), random.nextInt(4), random.nextInt(4));
             WordingOptions options = new WordingOptions(
-                    English.LANGUAGE,
+                    Languages.of(i / 2),
                     Terms.values()[i % 2],
                     Counting.values()[random.nextInt(2)],
                     random.nextBoolean() ? Optional.of(repeats) : Optional.empty());
-            ProofResult result = new Prover(chart, English.LANGUAGE).prove(options, repeats);
+            ProofResult result = new Prover(chart, options.language()).prove(options, repeats);
             assertThat(result)
                     .as("%s%n%s", repeats, PlainText.of(PatternWriter.write(chart, options)))
                     .isInstanceOf(ProofResult.Agrees.class);
@@ -63,7 +64,7 @@ class ProverTest {
             chart = chart.withCorner(chart.corner().withChains(1 + random.nextInt(3)));
             PerSide<Integer> repeats =
                     PerSide.of(random.nextInt(4), random.nextInt(4), random.nextInt(4), random.nextInt(4));
-            WordingOptions everySize = WordingOptions.of(chart, English.LANGUAGE)
+            WordingOptions everySize = WordingOptions.of(chart, Languages.of(i / 2))
                     .withTerms(Terms.values()[i % 2])
                     .withHand(HookHand.values()[random.nextInt(2)]);
             assertAgrees(chart, everySize.withRepeats(repeats), repeats);
@@ -74,7 +75,7 @@ class ProverTest {
     }
 
     private static void assertAgrees(Chart chart, WordingOptions options, PerSide<Integer> repeats) {
-        assertThat(new Prover(chart, English.LANGUAGE).prove(options, repeats))
+        assertThat(new Prover(chart, options.language()).prove(options, repeats))
                 .as("%s%n%s", repeats, PlainText.of(PatternWriter.write(chart, options)))
                 .isInstanceOf(ProofResult.Agrees.class);
     }

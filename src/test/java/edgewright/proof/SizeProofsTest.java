@@ -8,6 +8,7 @@ import edgewright.chart.HookHand;
 import edgewright.chart.PerSide;
 import edgewright.testing.RandomCharts;
 import edgewright.texts.English;
+import edgewright.texts.Languages;
 import edgewright.words.write.WordingOptions;
 import java.util.ArrayList;
 import java.util.List;
@@ -42,7 +43,8 @@ class SizeProofsTest {
         RandomCharts charts = new RandomCharts(7);
         for (int i = 0; i < 40; i++) {
             Chart chart = charts.started(charts.workable());
-            WordingOptions options = WordingOptions.of(chart, English.LANGUAGE).withHand(HookHand.values()[i % 2]);
+            WordingOptions options =
+                    WordingOptions.of(chart, Languages.of(i / 2)).withHand(HookHand.values()[i % 2]);
             assertThat(SizeProofs.run(chart, options, SizeProofs.USUAL, SAYS, trial -> {}, () -> false))
                     .allMatch(SizeProofs.Trial::agrees);
         }

@@ -9,7 +9,8 @@ import edgewright.chart.Side;
 import edgewright.chart.Terms;
 import edgewright.hands.Fabric;
 import edgewright.testing.RandomCharts;
-import edgewright.texts.English;
+import edgewright.texts.Language;
+import edgewright.texts.Languages;
 import edgewright.words.page.PlainText;
 import edgewright.words.read.PatternReader;
 import edgewright.words.read.ReadingResult;
@@ -47,9 +48,29 @@ class WordMutationsTest {
     private record Spoilt(String text, int line, int round) {}
 
     private static final java.util.regex.Pattern NUMBER = java.util.regex.Pattern.compile("[0-9]+");
-    private static final java.util.regex.Pattern RUN =
-            java.util.regex.Pattern.compile("[0-9]+ (dc blo|sc blo|dc|sc|drop tr|drop dc)(?=[,;])");
-    private static final java.util.regex.Pattern ROUND = java.util.regex.Pattern.compile("(?m)^Round ([0-9]+), ");
+    /** What is spoilt in the words of a language: expressions for a run, a repeat mark and the name of a round, and texts. */
+    private record Marks(String run, String repeat, String round, String firstRound, String end, String uk, String us) {
+        private static final Marks ENGLISH = new Marks(
+                "[0-9]+ (dc blo|sc blo|dc|sc|drop tr|drop dc)(?=[,;])",
+                "\\*|repeat from \\*",
+                "(?m)^Round ([0-9]+), ",
+                "\nRound 1, ",
+                "\nFinishing",
+                "UK terms",
+                "US terms");
+        private static final Marks INVENTED = new Marks(
+                "(bäk ö|räck ö|bäk|slät|lång-dröpp|lång-slät) × [0-9]+(?= [·¦»])",
+                "«|»|» åter",
+                "(?m)^([0-9]+):te vårv ",
+                "\n1:te vårv ",
+                "\nSlütet",
+                "norr mål",
+                "sör mål");
+
+        static Marks of(Language language) {
+            return language.equals(Languages.INVENTED) ? INVENTED : ENGLISH;
+        }
+    }
 
     private final Map<String, Integer> refused = new TreeMap<>();
     private int harmless;
@@ -70,18 +91,19 @@ class WordMutationsTest {
                 repeats = repeats.map(m -> m + 3);
             }
             Terms terms = Terms.values()[random.nextInt(2)];
+            Language language = Languages.of(i / 2);
             WordingOptions options = new WordingOptions(
-                    English.LANGUAGE,
+                    language,
                     terms,
                     Counting.values()[random.nextInt(2)],
                     random.nextBoolean() ? Optional.of(repeats) : Optional.empty());
             String text = PlainText.of(PatternWriter.write(chart, options));
             for (Change change : Change.values()) {
                 for (int times = 0; times < 4; times++) {
-                    Optional<Spoilt> spoilt = spoil(text, terms, change, random);
+                    Optional<Spoilt> spoilt = spoil(text, Marks.of(language), terms, change, random);
                     if (spoilt.isPresent()) {
                         spoiltPatterns++;
-                        judge(chart, repeats, text, spoilt.get(), change);
+                        judge(language, chart, repeats, text, spoilt.get(), change);
                     }
                 }
             }
@@ -97,9 +119,10 @@ class WordMutationsTest {
         assertThat(refused.values().stream().mapToInt(Integer::intValue).sum()).isGreaterThan(spoiltPatterns / 2);
     }
 
-    private void judge(Chart chart, PerSide<Integer> repeats, String text, Spoilt spoilt, Change change) {
-        ProofResult result = new Prover(chart, English.LANGUAGE).prove(spoilt.text(), repeats);
-        ReadingResult reading = PatternReader.read(spoilt.text(), English.LANGUAGE);
+    private void judge(
+            Language language, Chart chart, PerSide<Integer> repeats, String text, Spoilt spoilt, Change change) {
+        ProofResult result = new Prover(chart, language).prove(spoilt.text(), repeats);
+        ReadingResult reading = PatternReader.read(spoilt.text(), language);
         boolean sameFabric = reading instanceof ReadingResult.Understood understood
                 && fabric(understood.pattern(), chart, repeats).equals(fabric(chart, repeats));
         if (result.agrees()) {
@@ -156,39 +179,42 @@ class WordMutationsTest {
         throw new AssertionError("no difference of a front: " + difference);
     }
 
-    private static Optional<Spoilt> spoil(String text, Terms terms, Change change, Random random) {
-        int firstRound = text.indexOf("\nRound 1, ") + 1;
+    private static Optional<Spoilt> spoil(String text, Marks marks, Terms terms, Change change, Random random) {
+        int firstRound = text.indexOf(marks.firstRound()) + 1;
         return switch (change) {
             case NUMBER ->
                 pick(NUMBER.matcher(text), firstRound, random).map(number -> {
                     int other = Integer.parseInt(number.group()) + (random.nextBoolean() ? 1 : -1);
-                    return replaced(text, number.start(), number.end(), String.valueOf(Math.max(0, other)));
+                    return replaced(text, marks, number.start(), number.end(), String.valueOf(Math.max(0, other)));
                 });
-            case STITCHES_SWAPPED -> swapped(text, firstRound, random);
+            case STITCHES_SWAPPED -> swapped(text, marks, firstRound, random);
             case REPEAT_MARK_DROPPED ->
-                pick(java.util.regex.Pattern.compile("\\*|repeat from \\*").matcher(text), firstRound, random)
-                        .map(mark -> replaced(text, mark.start(), mark.end(), ""));
+                pick(java.util.regex.Pattern.compile(marks.repeat()).matcher(text), firstRound, random)
+                        .map(mark -> replaced(text, marks, mark.start(), mark.end(), ""));
             case LINE_DROPPED ->
                 pick(java.util.regex.Pattern.compile("(?m)^.+\n").matcher(text), firstRound, random)
-                        .filter(line -> line.start() < text.indexOf("\nFinishing"))
+                        .filter(line -> line.start() < text.indexOf(marks.end()))
                         // The gap begins where the line before ends.
-                        .map(line -> replaced(text, line.start() - 1, line.end() - 1, ""));
+                        .map(line -> replaced(text, marks, line.start() - 1, line.end() - 1, ""));
             case OTHER_TERMS ->
                 Optional.of(
                         terms == Terms.UK
-                                ? new Spoilt(text.replaceFirst("UK terms", "US terms"), 1, 0)
-                                : new Spoilt(text.replaceFirst("US terms", "UK terms"), 1, 0));
+                                ? new Spoilt(text.replaceFirst(marks.uk(), marks.us()), 1, 0)
+                                : new Spoilt(text.replaceFirst(marks.us(), marks.uk()), 1, 0));
         };
     }
 
     /** Two neighbouring runs that are not the same stitch change places. */
-    private static Optional<Spoilt> swapped(String text, int from, Random random) {
-        List<MatchResult> runs =
-                RUN.matcher(text).results().filter(run -> run.start() > from).toList();
+    private static Optional<Spoilt> swapped(String text, Marks marks, int from, Random random) {
+        List<MatchResult> runs = java.util.regex.Pattern.compile(marks.run())
+                .matcher(text)
+                .results()
+                .filter(run -> run.start() > from)
+                .toList();
         List<Integer> pairs = new ArrayList<>();
         for (int i = 1; i < runs.size(); i++) {
-            if (roundAt(text, runs.get(i).start())
-                    == roundAt(text, runs.get(i - 1).start())) {
+            if (roundAt(text, marks, runs.get(i).start())
+                    == roundAt(text, marks, runs.get(i - 1).start())) {
                 pairs.add(i);
             }
         }
@@ -199,7 +225,7 @@ class WordMutationsTest {
         MatchResult one = runs.get(second - 1);
         MatchResult other = runs.get(second);
         String between = text.substring(one.end(), other.start());
-        return Optional.of(replaced(text, one.start(), other.end(), other.group() + between + one.group()));
+        return Optional.of(replaced(text, marks, one.start(), other.end(), other.group() + between + one.group()));
     }
 
     private static Optional<MatchResult> pick(java.util.regex.Matcher matcher, int from, Random random) {
@@ -208,15 +234,16 @@ class WordMutationsTest {
         return found.isEmpty() ? Optional.empty() : Optional.of(found.get(random.nextInt(found.size())));
     }
 
-    private static Spoilt replaced(String text, int start, int end, String by) {
+    private static Spoilt replaced(String text, Marks marks, int start, int end, String by) {
         int sentence = text.lastIndexOf("\n\n", start);
         int line = (int) text.substring(0, sentence).lines().count() + 1;
-        return new Spoilt(text.substring(0, start) + by + text.substring(end), line, roundAt(text, start));
+        return new Spoilt(text.substring(0, start) + by + text.substring(end), line, roundAt(text, marks, start));
     }
 
     /** The round whose words the character belongs to, by the number in its title. */
-    private static int roundAt(String text, int offset) {
-        return ROUND.matcher(text)
+    private static int roundAt(String text, Marks marks, int offset) {
+        return java.util.regex.Pattern.compile(marks.round())
+                .matcher(text)
                 .results()
                 .filter(round -> round.start() <= offset)
                 .mapToInt(round -> Integer.parseInt(round.group(1)))

@@ -87,7 +87,7 @@ final class ChangesReader {
     private boolean takeSteps(List<ChangingStep> steps, boolean mayRepeat) {
         steps.clear();
         int mark = cursor.mark();
-        while (mayRepeat && takeTimes() || takeStep()) {
+        while ((mayRepeat && takeTimes()) || takeStep()) {
             steps.add(step);
             mark = cursor.mark();
             if (!cursor.between("runs-next")) {

@@ -6,8 +6,11 @@ import edgewright.chart.Terms;
 import edgewright.texts.Language;
 import edgewright.texts.MessageForm;
 import edgewright.texts.Messages;
+import edgewright.words.page.PatternPart;
 import edgewright.words.terms.Bars;
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -23,6 +26,9 @@ final class Grammar {
     /** In a list of spellings: it may be left out. */
     private static final String LEFT_OUT = "∅";
 
+    /** No longer number is read. */
+    private static final int MOST_DIGITS = 9;
+
     private static final Phrase.Gap ROUND = new Phrase.Gap("round");
 
     private final Language language;
@@ -34,6 +40,7 @@ final class Grammar {
     private final Map<String, List<String>> separators = new ConcurrentHashMap<>();
     private final Map<String, List<String>> lists = new ConcurrentHashMap<>();
     private final Map<Terms, Vocabulary> vocabularies = new ConcurrentHashMap<>();
+    private final Map<PatternPart.Kind, List<String>> headings = new EnumMap<>(PatternPart.Kind.class);
     private final Set<String> soft;
     private final List<String> numbers;
 
@@ -44,6 +51,8 @@ final class Grammar {
         this.says = language.messages("words/read");
         this.soft = new HashSet<>(listed("soft-signs"));
         this.numbers = listed("number-words");
+        EnumSet.complementOf(EnumSet.of(PatternPart.Kind.HEADING))
+                .forEach(kind -> headings.put(kind, all("heading-" + kind)));
     }
 
     /** That of a language, taken apart once. */
@@ -69,12 +78,14 @@ final class Grammar {
 
     /** How the parts of a list are parted, by the key of the message that joins them: what must stand there but soft signs. */
     List<String> separator(String key) {
-        return separators.computeIfAbsent(key, this::separatorOf);
+        List<String> known = separators.get(key);
+        return known != null ? known : separators.computeIfAbsent(key, this::separatorOf);
     }
 
     /** All spellings of a word, the writer's own first. */
     Spellings spelled(String key) {
-        return spelled.computeIfAbsent(key, each -> Spellings.of(all(each).stream()));
+        Spellings known = spelled.get(key);
+        return known != null ? known : spelled.computeIfAbsent(key, each -> Spellings.of(all(each).stream()));
     }
 
     /** The same as they stand in the resources. */
@@ -92,9 +103,15 @@ final class Grammar {
         return all.stream().map(each -> each.replace(Language.NO_BREAK, ' ')).toList();
     }
 
+    /** All that may stand over a part of a pattern. */
+    List<String> heading(PatternPart.Kind kind) {
+        return headings.get(kind);
+    }
+
     /** The parts of a message that the reader lists. */
     List<String> listed(String key) {
-        return lists.computeIfAbsent(key, each -> Bars.parted(spellings.text(each)));
+        List<String> known = lists.get(key);
+        return known != null ? known : lists.computeIfAbsent(key, each -> Bars.parted(spellings.text(each)));
     }
 
     /** The forms of a phrase, as they stand in the resources. */
@@ -170,8 +187,17 @@ final class Grammar {
     /** The number that a token stands for: digits, or one of the first numbers in words. Negative if none, or too long. */
     int number(Token token) {
         if (token.kind() == Token.Kind.NUMBER) {
-            String digits = token.text().replaceFirst("^0+(?=.)", "");
-            return digits.length() > 9 ? -1 : Integer.parseInt(digits);
+            String digits = token.text();
+            int noughts = 0;
+            while (noughts < digits.length() - 1 && digits.charAt(noughts) == '0') {
+                noughts++;
+            }
+            return digits.length() - noughts > MOST_DIGITS
+                    ? -1
+                    : Integer.parseInt(digits, noughts, digits.length(), 10);
+        }
+        if (token.kind() == Token.Kind.SIGN) {
+            return -1;
         }
         int place = numbers.indexOf(token.lower());
         return place < 0 ? -1 : place + 1;

@@ -208,11 +208,12 @@ public final class PatternReader {
     private void readRounds(SourceText.Piece piece, Vocabulary words, YarnReader yarnReader) {
         List<Token> open = new ArrayList<>();
         for (SourceText.Line line : piece.lines()) {
-            if (text.beginsRound(line)) {
+            List<Token> tokens = line.tokens();
+            if (text.beginsRound(tokens)) {
                 readRound(open, words, yarnReader);
                 open.clear();
             }
-            open.addAll(line.tokens());
+            open.addAll(tokens);
         }
         readRound(open, words, yarnReader);
     }

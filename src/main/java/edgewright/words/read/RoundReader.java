@@ -90,10 +90,9 @@ final class RoundReader {
         return switch (gap) {
             case "work" -> takeWork();
             case "corner" -> {
-                Token corner = cursor.peek();
                 boolean taken = work.takeCorner();
                 chains = work.chains();
-                begun.ifPresent(start -> requireSameChains(start, corner, taken));
+                begun.ifPresent(start -> requireSameChains(start, taken));
                 yield taken;
             }
             case "sides" -> cursor.take(begun.isPresent() ? "next-sides" : "all-sides");
@@ -108,7 +107,7 @@ final class RoundReader {
         return taken;
     }
 
-    private void requireSameChains(Begun begun, Token corner, boolean taken) {
+    private void requireSameChains(Begun begun, boolean taken) {
         if (taken && begun.chains() != chains) {
             throw cursor.stopAt(begun.corner(), Expectation.of("sameChains", chains));
         }

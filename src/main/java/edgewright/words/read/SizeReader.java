@@ -18,16 +18,16 @@ import java.util.stream.Stream;
  * stitches, corner chains not counted.
  */
 final class SizeReader {
-    /** The forms that name counts, the longest first, and after them those that name a multiple. */
+    /** The forms of the writer that name a multiple, then those that name counts, the longest first, then the typist's. */
     private static final List<String> FORMS = List.of(
+            "bothWays-STITCHES",
+            "bothWays-WITH_CHAINS",
             "size-in-brackets",
             "size-counts-of",
             "size-counts",
             "size-counts-bare-of",
             "size-counts-bare",
             "size-side-count",
-            "bothWays-STITCHES",
-            "bothWays-WITH_CHAINS",
             "size-two-ways",
             "size-one-way");
 
@@ -56,6 +56,9 @@ final class SizeReader {
 
     /** What is said here; empty if nothing is. */
     Optional<Said> read() {
+        if (cursor.atEnd()) {
+            return Optional.empty();
+        }
         for (String form : FORMS) {
             shown.clear();
             first = Optional.empty();

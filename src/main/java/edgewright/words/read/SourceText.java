@@ -149,7 +149,12 @@ final class SourceText {
 
     /** Whether a line begins with the word for a round and a number. */
     boolean beginsRound(Line line) {
-        return grammar.roundBegun(line.tokens()) >= 0;
+        return beginsRound(line.tokens());
+    }
+
+    /** Whether a line of these tokens does. */
+    boolean beginsRound(List<Token> line) {
+        return grammar.roundBegun(line) >= 0;
     }
 
     private void cut() {
@@ -197,7 +202,7 @@ final class SourceText {
         String words = line.words().replaceFirst("\\s*:$", "");
         for (PatternPart.Kind kind : PatternPart.Kind.values()) {
             boolean has = kind != PatternPart.Kind.HEADING && kind != PatternPart.Kind.COUNTS;
-            if (has && grammar.all("heading-" + kind).stream().anyMatch(words::equalsIgnoreCase)) {
+            if (has && grammar.heading(kind).stream().anyMatch(words::equalsIgnoreCase)) {
                 return kind;
             }
         }

@@ -21,7 +21,7 @@ record Token(Kind kind, String text, String lower, int line, int column) {
     }
 
     Token(Kind kind, String text, int line, int column) {
-        this(kind, text, lower(text), line, column);
+        this(kind, text, kind == Kind.WORD ? lower(text) : text, line, column);
     }
 
     /** The tokens of one line. */

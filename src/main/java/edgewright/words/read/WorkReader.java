@@ -185,25 +185,28 @@ final class WorkReader {
     }
 
     private boolean takeChains(String gap) {
-        switch (gap) {
-            case "count":
-                return takeCount();
-            case "stitch":
+        return switch (gap) {
+            case "count" -> takeCount();
+            case "stitch" -> {
                 stitch = Stitch.CHAIN;
-                return cursor.take(words.of(TradeWord.CHAIN));
-            case "miss":
-                return cursor.take(words.of(TradeWord.MISS))
+                yield cursor.take(words.of(TradeWord.CHAIN));
+            }
+            case "miss" ->
+                cursor.take(words.of(TradeWord.MISS))
                         || cursor.miss(Expectation.of("miss", words.name(TradeWord.MISS)));
-            case "missed":
-                Token start = cursor.peek();
-                boolean taken = takeStitches(1, "number");
-                if (taken && cursor.number() != count) {
-                    throw cursor.stopAt(start, Expectation.of("missed", count));
-                }
-                return taken;
-            default:
-                throw Phrase.unknown(gap);
+            case "missed" -> takeMissed();
+            default -> throw Phrase.unknown(gap);
+        };
+    }
+
+    /** As many stitches as there are chains. */
+    private boolean takeMissed() {
+        Token start = cursor.peek();
+        boolean taken = takeStitches(1, "number");
+        if (taken && cursor.number() != count) {
+            throw cursor.stopAt(start, Expectation.of("missed", count));
         }
+        return taken;
     }
 
     /** Takes so many stitches, told by {@link TokenCursor#number}. */
@@ -239,7 +242,7 @@ final class WorkReader {
                         || cursor.miss(Expectation.of("chain", words.name(TradeWord.CHAIN)));
             default -> throw Phrase.unknown(gap);
         });
-        return taken || !cursor.isNumber() && cursor.miss("cornerChains");
+        return taken || (!cursor.isNumber() && cursor.miss("cornerChains"));
     }
 
     private boolean takeCountOfCorner() {

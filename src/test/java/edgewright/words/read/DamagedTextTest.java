@@ -2,7 +2,7 @@ package edgewright.words.read;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import edgewright.texts.English;
+import edgewright.texts.Languages;
 import edgewright.words.SeededCharts;
 import edgewright.words.page.PlainText;
 import edgewright.words.write.PatternWriter;
@@ -18,10 +18,10 @@ class DamagedTextTest {
         int understood = 0;
         for (long seed = 0; seed < 3_000; seed++) {
             String text = damaged(seed);
-            if (PatternReader.read(text, English.LANGUAGE) instanceof ReadingResult.Understood read) {
+            if (PatternReader.read(text, Languages.of(seed)) instanceof ReadingResult.Understood read) {
                 understood++;
-                String again = PlainText.of(PatternWriter.write(read.pattern(), English.LANGUAGE));
-                assertThat(PatternReader.read(again, English.LANGUAGE))
+                String again = PlainText.of(PatternWriter.write(read.pattern(), Languages.of(seed)));
+                assertThat(PatternReader.read(again, Languages.of(seed)))
                         .as("seed %d%n%s", seed, text)
                         .isEqualTo(read);
             }
@@ -34,7 +34,7 @@ class DamagedTextTest {
     void aRefusalNamesAPlaceInTheText() {
         for (long seed = 0; seed < 3_000; seed++) {
             String text = damaged(seed);
-            if (PatternReader.read(text, English.LANGUAGE) instanceof ReadingResult.Refused refused) {
+            if (PatternReader.read(text, Languages.of(seed)) instanceof ReadingResult.Refused refused) {
                 String[] lines = text.split("\n", -1);
                 assertThat(refused.problems()).isNotEmpty().allSatisfy(problem -> {
                     String rest = lines[problem.line() - 1].substring(problem.column() - 1);
@@ -47,7 +47,8 @@ class DamagedTextTest {
     /** A written pattern with one to three signs taken out, put in or exchanged. */
     private static String damaged(long seed) {
         SeededCharts seeded = new SeededCharts(seed);
-        StringBuilder text = new StringBuilder(PlainText.of(PatternWriter.write(seeded.workable(), seeded.options())));
+        StringBuilder text = new StringBuilder(PlainText.of(
+                PatternWriter.write(seeded.workable(), seeded.options().withLanguage(Languages.of(seed)))));
         Random random = new Random(seed);
         for (int i = random.nextInt(3); i >= 0; i--) {
             int at = random.nextInt(text.length());
