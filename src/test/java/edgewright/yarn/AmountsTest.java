@@ -37,7 +37,7 @@ class AmountsTest {
 
     /** Round 1 Peat: 4 a side and 3 a repeat; round 3 has long stitches and a chain. */
     private static final Chart BANKS = chart(
-            Round.of("A", "bb", "bbb", "bb"), Round.of("B", "bbb", "bpb", "bbb"), Round.of("A", "blbb", "lcb", "bblb"));
+            Round.of("A", "bb", "bbb", "bb"), Round.of("B", "bbb", "bpb", "bbb"), Round.of("A", "bblb", "lcb", "bblb"));
 
     private static final YarnUse MEASURED = use(112, 115, 200, 60, 220, 40);
 
@@ -169,18 +169,18 @@ class AmountsTest {
      */
     @Test
     void a_back_layer_and_its_joining_round_are_counted_in_the_yarn_of_the_outermost_round() {
-        Chart front = Chart.blank("Banks", new SideShape(1, 4, 2), 7, List.of(PEAT, CHALK));
+        Chart front = Chart.blank("Banks", new SideShape(2, 5, 1), 7, List.of(PEAT, CHALK));
         Chart chart = front.withMaking(PatternDetails.NONE.withBack(Optional.of(Back.DEFAULT)));
         List<WorkedRound> rounds = WorkedRound.of(chart, PerSide.all(5));
-        // Round 2k has 1 + 2 + 20 + 4k stitches on a side.
+        // Round 2k has 2 + 1 + 25 + 4k stitches on a side.
         assertThat(rounds.subList(7, 13))
                 .containsExactly(
-                        new WorkedRound(WorkedRound.Layer.BACK, 0, "A", Map.of(PLAIN, 4 * 23L, CHAIN, 8L)),
-                        new WorkedRound(WorkedRound.Layer.BACK, 1, "A", Map.of(TALL, 4 * 27L, CHAIN, 8L)),
-                        new WorkedRound(WorkedRound.Layer.BACK, 2, "A", Map.of(TALL, 4 * 31L, CHAIN, 8L)),
-                        new WorkedRound(WorkedRound.Layer.BACK, 3, "A", Map.of(TALL, 4 * 35L, CHAIN, 8L)),
-                        new WorkedRound(WorkedRound.Layer.BACK, 4, "A", Map.of(PLAIN, 4 * 37L, CHAIN, 8L)),
-                        new WorkedRound(WorkedRound.Layer.JOINING, 1, "A", Map.of(SLIP, 4 * 37L + 8)));
+                        new WorkedRound(WorkedRound.Layer.BACK, 0, "A", Map.of(PLAIN, 4 * 28L, CHAIN, 8L)),
+                        new WorkedRound(WorkedRound.Layer.BACK, 1, "A", Map.of(TALL, 4 * 32L, CHAIN, 8L)),
+                        new WorkedRound(WorkedRound.Layer.BACK, 2, "A", Map.of(TALL, 4 * 36L, CHAIN, 8L)),
+                        new WorkedRound(WorkedRound.Layer.BACK, 3, "A", Map.of(TALL, 4 * 40L, CHAIN, 8L)),
+                        new WorkedRound(WorkedRound.Layer.BACK, 4, "A", Map.of(PLAIN, 4 * 42L, CHAIN, 8L)),
+                        new WorkedRound(WorkedRound.Layer.JOINING, 1, "A", Map.of(SLIP, 4 * 42L + 8)));
         assertThat(Amounts.of(chart, PerSide.all(5)).yarns().get(1))
                 .isEqualTo(Amounts.of(front, PerSide.all(5)).yarns().get(1));
     }
