@@ -35,7 +35,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 class LeftHandedPictureTest {
     private static final Chart REEDS = Sketches.chart("""
             4 B bbbbb|bbbblb|bbbbbb
-            3 A  blbb|llbbbb|llblb
+            3 A  bllb|llbbbb|llblb
             2 B   bbb|bbbpcb|bbbb
             1 A    bb|bbbbbb|bbb
             """);
