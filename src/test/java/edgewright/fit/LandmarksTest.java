@@ -20,22 +20,22 @@ class LandmarksTest {
     @Test
     void long_stitches_that_climb_come_directly_after_those_of_the_round_below() {
         assertThat(Landmarks.of(TestCharts.chart("""
-                bbbb  blbb bbbbb
-                bbb   lbbb bbbb
-                bb    bbbb bbb
+                bbbbb bbblb bbbb
+                bbbb  bblbb bbb
+                bbb   bbbbb bb
                 """), 3))
                 .containsExactly(
                         new Landmark.EachLong(LandmarkRelation.AFTER_LONG_BELOW),
-                        new Landmark.FirstLong(6),
+                        new Landmark.FirstLong(9),
                         new Landmark.LongsOnSide(0, 1));
     }
 
     @Test
     void long_stitches_between_those_of_the_round_below_are_said_to_be_between_and_no_more() {
         assertThat(Landmarks.of(TestCharts.chart("""
-                bbblb lb lbbbb
-                blbl  bl blbb
-                bbb   bb bbb
+                bbblb lb lbbb
+                blbl  bl blb
+                bbb   bb bb
                 """), 3))
                 .containsExactly(
                         new Landmark.EachLong(LandmarkRelation.BETWEEN_LONGS_BELOW),
@@ -46,31 +46,31 @@ class LandmarksTest {
     @Test
     void stacked_long_stitches_stand_over_those_two_rounds_below() {
         assertThat(Landmarks.of(TestCharts.chart("""
-                bbbbb bllb bbbbbb
-                bbbb  bbbb bbbbb
-                bbb   bllb bbbb
-                bb    bbbb bbb
+                bbbbbb bbllb bbbbb
+                bbbbb  bbbbb bbbb
+                bbbb   bbllb bbb
+                bbb    bbbbb bb
                 """), 4))
                 .containsExactly(
                         new Landmark.EachLong(LandmarkRelation.OVER_LONG_TWO_BELOW),
                         new Landmark.InGroups(2),
-                        new Landmark.FirstLong(7),
+                        new Landmark.FirstLong(9),
                         new Landmark.LongsOnSide(0, 2));
     }
 
     @Test
     void where_nothing_simple_is_true_of_all_long_stitches_nothing_is_said_of_them() {
         assertThat(Landmarks.of(TestCharts.chart("""
-                blbb  blbl bbbbl
-                bbb   lbbb bbbb
-                bb    bbbb bbb
+                bblbb lbblb bbbl
+                bbbb  blbbb bbb
+                bbb   bbbbb bb
                 """), 3))
-                .containsExactly(new Landmark.FirstLong(2), new Landmark.LongsOnSide(2, 2));
+                .containsExactly(new Landmark.FirstLong(3), new Landmark.LongsOnSide(2, 2));
     }
 
     @Test
     void a_round_without_long_stitches_says_only_that() {
-        Chart chart = TestCharts.chart(new SideShape(1, 4, 2), 6, 5);
+        Chart chart = TestCharts.chart(new SideShape(2, 5, 1), 6, 5);
 
         assertThat(Landmarks.of(chart, 4)).containsExactly(new Landmark.NoLongStitch());
         assertThat(Landmarks.of(chart, 1)).containsExactly(new Landmark.NoLongStitch());
@@ -79,14 +79,14 @@ class LandmarksTest {
     @Test
     void what_depends_on_the_size_is_said_of_a_piece_and_not_of_every_size() {
         Chart chart = TestCharts.chart("""
-                bbbb  bbbb blbbb
-                bbb   bbbb bbbb
-                bb    bbbb bbb
+                bbbbb bbbbb bblb
+                bbbb  bbbbb bbb
+                bbb   bbbbb bb
                 """);
 
         assertThat(Landmarks.of(chart, 3)).containsExactly(new Landmark.LongsOnSide(1, 0));
         assertThat(Landmarks.of(chart, 3, PerSide.all(2)))
-                .containsExactly(new Landmark.FirstLong(14), new Landmark.LongsOnSide(1, 0));
+                .containsExactly(new Landmark.FirstLong(18), new Landmark.LongsOnSide(1, 0));
     }
 
     @Test
