@@ -115,7 +115,7 @@ class OneNameForOneThingTest {
     }
 
     private static Set<String> meanings(String dialect, String words) throws IOException {
-        TreeSet<String> keys = new TreeSet<>();
+        Set<String> keys = new TreeSet<>();
         messages(RESOURCES.resolve("language/en/" + dialect + "/terms.ftl")).forEach((key, text) -> {
             if (text.replaceAll("\\s+", " ").contains(words)) {
                 keys.add(key);
@@ -133,7 +133,7 @@ class OneNameForOneThingTest {
                 if (name.endsWith(".properties") && !name.startsWith("desk/look/")) {
                     String place = name.replace(".properties", " ");
                     bundle(file).forEach((key, text) -> texts.put(place + key, text));
-                } else if (name.endsWith(".ftl") && !name.endsWith("/spellings.ftl")) {
+                } else if (name.endsWith(".ftl") && !name.endsWith("words/spellings.ftl")) {
                     messages(file).forEach((key, text) -> texts.put(name.replace(".ftl", " ") + key, text));
                 } else if (name.contains("/check/rules/")) {
                     texts.put(name.replace(".txt", ""), Files.readString(file).replaceFirst("^law:", ""));
