@@ -17,23 +17,23 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 class FitTest {
-    private static final SideShape SHAPE = new SideShape(1, 4, 2);
+    private static final SideShape SHAPE = new SideShape(2, 5, 1);
     private static final Chart CHART = TestCharts.chart(SHAPE, 8, 5);
 
     @Test
     void a_piece_is_answered_with_targets_changes_and_places() {
-        // Round 2 closes on a multiple of 4 plus 3.
-        FitPlan plan = plan(CHART, FitQuestion.of(2, PerSide.of(47, 36, 48, 37), Counting.STITCHES));
+        // Round 2 closes on 2 + 1 + 4 = 7 and whole repeats of 5: a multiple of 5 plus 2.
+        FitPlan plan = plan(CHART, FitQuestion.of(2, PerSide.of(57, 38, 58, 39), Counting.STITCHES));
 
-        assertThat(plan.targets().wanted()).isEqualTo(PerSide.of(47, 35, 47, 35));
+        assertThat(plan.targets().wanted()).isEqualTo(PerSide.of(57, 37, 57, 37));
         assertThat(plan.changes().stream())
                 .containsExactly(
-                        new SideChange(Side.TOP, 2, 47, 0),
-                        new SideChange(Side.LEFT, 2, 36, -1),
-                        new SideChange(Side.BOTTOM, 2, 48, -1),
-                        new SideChange(Side.RIGHT, 2, 37, -2));
-        assertThat(plan.change(Side.LEFT).places()).containsExactly(new SidePlace(2, 18));
-        assertThat(plan.stitchesAfterwards()).isEqualTo(PerSide.of(49, 37, 49, 37));
+                        new SideChange(Side.TOP, 2, 57, 0),
+                        new SideChange(Side.LEFT, 2, 38, -1),
+                        new SideChange(Side.BOTTOM, 2, 58, -1),
+                        new SideChange(Side.RIGHT, 2, 39, -2));
+        assertThat(plan.change(Side.LEFT).places()).containsExactly(new SidePlace(2, 19));
+        assertThat(plan.stitchesAfterwards()).isEqualTo(PerSide.of(59, 39, 59, 39));
         assertThat(plan.changing()).isEqualTo(3);
         assertThat(plan.warnings()).isEmpty();
         assertThat(plan.isDone()).isFalse();
@@ -41,8 +41,8 @@ class FitTest {
 
     @Test
     void a_piece_counted_with_chains_gets_the_same_plan() {
-        FitQuestion stitches = FitQuestion.of(2, PerSide.of(47, 36, 48, 37), Counting.STITCHES);
-        FitQuestion chains = FitQuestion.of(2, PerSide.of(49, 38, 50, 39), Counting.WITH_CHAINS);
+        FitQuestion stitches = FitQuestion.of(2, PerSide.of(57, 38, 58, 39), Counting.STITCHES);
+        FitQuestion chains = FitQuestion.of(2, PerSide.of(59, 40, 60, 41), Counting.WITH_CHAINS);
 
         assertThat(stitches.in(Counting.WITH_CHAINS)).isEqualTo(chains);
         assertThat(plan(CHART, chains).changes())
@@ -51,7 +51,7 @@ class FitTest {
 
     @Test
     void a_side_shorter_than_the_corner_sections_is_refused_as_too_small() {
-        FitQuestion question = FitQuestion.of(2, PerSide.of(47, 6, 47, 5), Counting.STITCHES);
+        FitQuestion question = FitQuestion.of(2, PerSide.of(57, 6, 57, 5), Counting.STITCHES);
 
         FitRefusal.TooSmall refusal = (FitRefusal.TooSmall) Fit.answer(CHART, question);
 
@@ -62,49 +62,49 @@ class FitTest {
     @Test
     void counts_that_are_wanted_but_do_not_close_are_refused_with_the_reason() {
         FitQuestion question =
-                FitQuestion.of(2, PerSide.of(48, 36, 48, 36), Counting.STITCHES).wanting(PerSide.of(48, 36, 48, 36));
+                FitQuestion.of(2, PerSide.of(60, 40, 60, 40), Counting.STITCHES).wanting(PerSide.of(60, 40, 60, 40));
 
         assertThat(Fit.answer(CHART, question))
                 .isEqualTo(new FitRefusal.CannotClose(
-                        question, FitRefusal.CannotClose.Cause.WANTED, 4, new EvenSides.CornersMiss(1, 3)));
+                        question, FitRefusal.CannotClose.Cause.WANTED, 5, new EvenSides.CornersMiss(3, 2)));
     }
 
     @Test
     void wanted_counts_that_the_piece_has_not_are_refused_with_the_counts_beside_them() {
-        // Round 2 closes on 7, 11, 15 and so on: a multiple of 4 plus 3.
+        // Round 2 closes on 7, 12, 17 and so on: a multiple of 5 plus 2.
         FitQuestion question =
-                FitQuestion.of(2, PerSide.of(48, 36, 48, 36), Counting.STITCHES).wanting(PerSide.of(49, 35, 50, 5));
+                FitQuestion.of(2, PerSide.of(58, 38, 58, 38), Counting.STITCHES).wanting(PerSide.of(54, 37, 56, 5));
 
         assertThat(Fit.answer(CHART, question))
                 .isEqualTo(new FitRefusal.WantedOpen(
                         question,
                         List.of(
-                                new FitRefusal.WantedOpen.OpenSide(Side.TOP, OptionalInt.of(47), 51),
-                                new FitRefusal.WantedOpen.OpenSide(Side.BOTTOM, OptionalInt.of(47), 51),
+                                new FitRefusal.WantedOpen.OpenSide(Side.TOP, OptionalInt.of(52), 57),
+                                new FitRefusal.WantedOpen.OpenSide(Side.BOTTOM, OptionalInt.of(52), 57),
                                 new FitRefusal.WantedOpen.OpenSide(Side.RIGHT, OptionalInt.empty(), 7))));
     }
 
     @Test
     void in_the_last_round_nothing_can_be_changed_any_more() {
-        FitQuestion question = FitQuestion.of(8, PerSide.of(59, 62, 59, 62), Counting.STITCHES);
+        FitQuestion question = FitQuestion.of(8, PerSide.of(64, 67, 64, 67), Counting.STITCHES);
 
         assertThat(Fit.answer(CHART, question))
                 .isEqualTo(new FitRefusal.CannotClose(
                         question,
                         FitRefusal.CannotClose.Cause.NO_ROUND_LEFT,
-                        4,
+                        5,
                         new EvenSides.SidesDiffer(Side.LEFT, 3, List.of(3, 1))));
-        assertThat(plan(CHART, FitQuestion.of(8, PerSide.all(59), Counting.STITCHES))
+        assertThat(plan(CHART, FitQuestion.of(8, PerSide.all(64), Counting.STITCHES))
                         .isDone())
                 .isTrue();
     }
 
     @Test
     void a_round_that_the_chart_has_not_is_refused() {
-        assertThatThrownBy(() -> Fit.answer(CHART, FitQuestion.of(9, PerSide.all(59), Counting.STITCHES)))
+        assertThatThrownBy(() -> Fit.answer(CHART, FitQuestion.of(9, PerSide.all(64), Counting.STITCHES)))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("expected 0 to 8");
-        assertThatThrownBy(() -> FitQuestion.of(-1, PerSide.all(59), Counting.STITCHES))
+        assertThatThrownBy(() -> FitQuestion.of(-1, PerSide.all(64), Counting.STITCHES))
                 .isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> FitQuestion.of(0, PerSide.all(1), Counting.WITH_CHAINS))
                 .isInstanceOf(IllegalArgumentException.class);
@@ -129,14 +129,14 @@ class FitTest {
     @Test
     void more_than_one_change_in_six_is_warned_of_with_what_would_help() {
         // Tied sides far apart: any count between the two costs the same, and the largest is taken.
-        FitPlan plan = plan(CHART, FitQuestion.of(2, PerSide.of(43, 35, 55, 35), Counting.STITCHES));
+        FitPlan plan = plan(CHART, FitQuestion.of(2, PerSide.of(42, 37, 52, 37), Counting.STITCHES));
 
-        assertThat(plan.targets().wanted()).isEqualTo(PerSide.of(55, 35, 55, 35));
+        assertThat(plan.targets().wanted()).isEqualTo(PerSide.of(52, 37, 52, 37));
         assertThat(plan.warnings())
                 .containsExactly(new FitWarning.Crowded(
                         Side.TOP,
-                        12,
-                        43,
+                        10,
+                        42,
                         List.of(
                                 new TooManyChangesRemedy.OtherCount(Side.TOP, 47),
                                 new TooManyChangesRemedy.Untie(Side.TOP))));
@@ -144,60 +144,58 @@ class FitTest {
 
     @Test
     void changes_right_below_long_stitches_are_warned_of_where_one_would_land_across() {
-        // Changed in round 4. Round 5 has its long stitches at 7, 11, 15, 19 and so on. Two worked into stitch 17 of
-        // round 3
-        // are stitches 18 and 19 of round 4; over them stand 19 and 20 of round 5. Two worked into 34 are 36 and 37;
-        // over
-        // them stand 37 and 38.
+        // Changed in round 4. Round 5 has its long stitches at 8, 13, 18 and so on, up to 48. Two worked into stitch 17
+        // of round 3 are stitches 18 and 19 of round 4; over them stand 19 and 20 of round 5. Two worked into 35 are 37
+        // and 38; over them stand 38 and 39.
         FitQuestion question =
-                FitQuestion.of(3, PerSide.of(45, 45, 45, 51), Counting.STITCHES).with(Ties.NONE);
+                FitQuestion.of(3, PerSide.of(49, 49, 49, 52), Counting.STITCHES).with(Ties.NONE);
 
         FitPlan plan = plan(CHART, question);
 
-        assertThat(plan.change(Side.RIGHT).places()).containsExactly(new SidePlace(3, 17), new SidePlace(3, 34));
+        assertThat(plan.change(Side.RIGHT).places()).containsExactly(new SidePlace(3, 17), new SidePlace(3, 35));
         assertThat(plan.warnings())
                 .containsExactly(
-                        new FitWarning.LandsAcross(4, List.of(new SideStitch(Side.RIGHT, new SidePlace(5, 19)))));
+                        new FitWarning.LandsAcross(4, List.of(new SideStitch(Side.RIGHT, new SidePlace(5, 38)))));
     }
 
     @Test
     void a_whole_pattern_is_refused_where_its_words_could_not_be_worked_and_else_is_the_plan() {
         ChangeRounds best = ChangeRounds.of(CHART);
         // In round 2 of 8 all is plain before the changes; long stitches begin in round 5.
-        FitQuestion plain = FitQuestion.of(2, PerSide.of(47, 36, 48, 37), Counting.STITCHES);
+        FitQuestion plain = FitQuestion.of(2, PerSide.of(57, 38, 58, 39), Counting.STITCHES);
         assertThat(Fit.inWords(CHART, plain)).isEqualTo(Fit.answer(CHART, plain));
 
         FitQuestion below =
-                FitQuestion.of(3, PerSide.of(45, 45, 45, 51), Counting.STITCHES).with(Ties.NONE);
+                FitQuestion.of(3, PerSide.of(49, 49, 49, 52), Counting.STITCHES).with(Ties.NONE);
         assertThat(Fit.inWords(CHART, below))
                 .isEqualTo(new FitRefusal.NotInWords(
                         below,
                         best,
                         List.of(),
                         Optional.of(new FitWarning.LandsAcross(
-                                4, List.of(new SideStitch(Side.RIGHT, new SidePlace(5, 19)))))));
+                                4, List.of(new SideStitch(Side.RIGHT, new SidePlace(5, 38)))))));
 
-        // Round 5 has long stitches and repeats on 50, where 49 and 53 come out even.
+        // Round 5 has long stitches and repeats on 50, where 48 and 53 come out even.
         FitQuestion late = FitQuestion.of(5, PerSide.all(50), Counting.STITCHES);
         assertThat(((FitRefusal.NotInWords) Fit.inWords(CHART, late)).patterned())
                 .containsExactly(5);
         // A piece that comes out even, but is wanted larger, has its pattern right up to there.
         FitQuestion larger =
-                FitQuestion.of(5, PerSide.all(49), Counting.STITCHES).wanting(PerSide.all(53));
+                FitQuestion.of(5, PerSide.all(48), Counting.STITCHES).wanting(PerSide.all(53));
         assertThat(((FitRefusal.NotInWords) Fit.inWords(CHART, larger)).patterned())
                 .isEmpty();
-        assertThat(Fit.inWords(CHART, FitQuestion.of(5, PerSide.all(49), Counting.STITCHES)))
+        assertThat(Fit.inWords(CHART, FitQuestion.of(5, PerSide.all(48), Counting.STITCHES)))
                 .isInstanceOf(FitPlan.class);
     }
 
     @Test
     void changes_right_below_long_stitches_that_stand_clear_of_them_are_not_warned_of() {
         FitQuestion question =
-                FitQuestion.of(3, PerSide.of(45, 45, 45, 44), Counting.STITCHES).with(Ties.NONE);
+                FitQuestion.of(3, PerSide.of(49, 49, 49, 48), Counting.STITCHES).with(Ties.NONE);
 
         FitPlan plan = plan(CHART, question);
 
-        assertThat(plan.change(Side.RIGHT).places()).containsExactly(new SidePlace(3, 22));
+        assertThat(plan.change(Side.RIGHT).places()).containsExactly(new SidePlace(3, 24));
         assertThat(plan.warnings()).isEmpty();
     }
 
@@ -213,7 +211,7 @@ class FitTest {
 
     @Test
     void no_warning_is_given_where_nothing_is_changed() {
-        assertThat(plan(CHART, FitQuestion.of(6, PerSide.all(51), Counting.STITCHES))
+        assertThat(plan(CHART, FitQuestion.of(6, PerSide.all(50), Counting.STITCHES))
                         .warnings())
                 .isEmpty();
     }
