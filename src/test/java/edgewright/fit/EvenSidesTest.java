@@ -11,26 +11,26 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class EvenSidesTest {
-    private static final SideShape SHAPE = new SideShape(1, 4, 2);
+    private static final SideShape SHAPE = new SideShape(3, 5, 1);
 
     @Test
     void a_design_closes_on_sides_of_whole_repeats() {
-        assertThat(EvenSides.of(SHAPE, 3, PerSide.of(29, 41, 33, 9)))
+        assertThat(EvenSides.of(SHAPE, 3, PerSide.of(35, 50, 40, 10)))
                 .isEqualTo(new EvenSides.Closes(PerSide.of(5, 8, 6, 0)));
     }
 
     @Test
     void sides_shorter_than_the_corner_sections_are_named() {
-        assertThat(EvenSides.of(SHAPE, 3, PerSide.of(29, 8, 29, 0)))
-                .isEqualTo(new EvenSides.TooShort(List.of(Side.LEFT, Side.RIGHT), 9));
+        assertThat(EvenSides.of(SHAPE, 3, PerSide.of(35, 9, 35, 0)))
+                .isEqualTo(new EvenSides.TooShort(List.of(Side.LEFT, Side.RIGHT), 10));
     }
 
     @Test
     void where_all_sides_miss_alike_other_corner_sections_would_close() {
-        // 30 = 9 + 5 * 4 + 1: with A + B one longer it closes, or with A + B three shorter.
-        assertThat(EvenSides.of(SHAPE, 3, PerSide.of(30, 42, 30, 42))).isEqualTo(new EvenSides.CornersMiss(1, 3));
-        assertThat(new SideShape(2, 4, 2).closes(3, 30)).isTrue();
-        assertThat(new SideShape(0, 4, 0).closes(3, 42)).isTrue();
+        // 36 = 10 + 5 * 5 + 1: with A + B one longer it closes, or with A + B four shorter.
+        assertThat(EvenSides.of(SHAPE, 3, PerSide.of(36, 51, 36, 51))).isEqualTo(new EvenSides.CornersMiss(1, 4));
+        assertThat(new SideShape(4, 5, 1).closes(3, 36)).isTrue();
+        assertThat(new SideShape(0, 5, 0).closes(3, 51)).isTrue();
     }
 
     @Test
