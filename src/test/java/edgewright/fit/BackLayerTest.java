@@ -13,7 +13,7 @@ import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 class BackLayerTest {
-    private static final SideShape SHAPE = new SideShape(1, 4, 2);
+    private static final SideShape SHAPE = new SideShape(2, 5, 1);
 
     @Test
     void a_back_layer_has_half_the_rounds_of_the_front_and_its_round_k_the_counts_of_front_round_2k() {
@@ -78,25 +78,25 @@ class BackLayerTest {
     void the_joining_round_has_a_slip_stitch_for_every_stitch_and_corner_chain_and_no_more() {
         BackLayer.Joining joining = new BackLayer(SHAPE, 8).joining(PerSide.of(10, 8, 10, 8), 2);
 
-        assertThat(joining.stitches()).isEqualTo(PerSide.of(59, 51, 59, 51));
-        assertThat(joining.total()).isEqualTo(59 + 51 + 59 + 51 + 8);
+        assertThat(joining.stitches()).isEqualTo(PerSide.of(69, 59, 69, 59));
+        assertThat(joining.total()).isEqualTo(69 + 59 + 69 + 59 + 8);
     }
 
     @Test
     void a_piece_counted_in_a_back_round_is_fitted_as_in_the_front_round_that_it_matches() {
         Chart front = TestCharts.chart(SHAPE, 8, 5);
         BackLayer back = new BackLayer(SHAPE, 8);
-        PerSide<Integer> counts = PerSide.of(52, 43, 51, 43);
+        PerSide<Integer> counts = PerSide.of(62, 51, 61, 51);
 
         PerSide<Integer> repeats =
-                back.repeats(8, PerSide.of(59, 51, 59, 51), Counting.STITCHES).orElseThrow();
+                back.repeats(8, PerSide.of(69, 59, 69, 59), Counting.STITCHES).orElseThrow();
         FitQuestion question = back.question(2, counts, Counting.STITCHES, repeats);
 
         assertThat(question)
-                .isEqualTo(FitQuestion.of(4, counts, Counting.STITCHES).wanting(PerSide.of(51, 43, 51, 43)));
-        assertThat(((FitPlan) Fit.answer(front, question)).targets().wanted()).isEqualTo(PerSide.of(51, 43, 51, 43));
+                .isEqualTo(FitQuestion.of(4, counts, Counting.STITCHES).wanting(PerSide.of(61, 51, 61, 51)));
+        assertThat(((FitPlan) Fit.answer(front, question)).targets().wanted()).isEqualTo(PerSide.of(61, 51, 61, 51));
         assertThat(back.question(0, counts, Counting.STITCHES, repeats).round()).isZero();
-        assertThat(back.repeats(8, PerSide.of(59, 51, 59, 52), Counting.STITCHES))
+        assertThat(back.repeats(8, PerSide.of(69, 59, 69, 60), Counting.STITCHES))
                 .isEmpty();
     }
 
