@@ -21,11 +21,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class TargetsTest {
-    private static final SideShape SHAPE = new SideShape(1, 4, 2);
+    private static final SideShape SHAPE = new SideShape(2, 6, 1);
 
     @Test
     void a_piece_that_closes_is_left_alone() {
-        PerSide<Integer> counted = PerSide.of(29, 41, 29, 41);
+        PerSide<Integer> counted = PerSide.of(39, 57, 39, 57);
 
         Targets targets = Targets.closest(SHAPE, 3, counted, Ties.OPPOSITE);
 
@@ -35,7 +35,7 @@ class TargetsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"28, 29", "29, 29", "30, 29", "31, 33", "32, 33"})
+    @CsvSource({"38, 39", "39, 39", "40, 39", "41, 39", "42, 45", "43, 45", "44, 45"})
     void a_side_goes_to_the_nearest_count_that_closes_and_adds_where_two_are_as_near(int counted, int wanted) {
         assertThat(Targets.closest(SHAPE, 3, PerSide.all(counted), Ties.OPPOSITE)
                         .wanted())
@@ -44,29 +44,29 @@ class TargetsTest {
 
     @Test
     void opposite_sides_come_out_equal_unless_untied() {
-        PerSide<Integer> counted = PerSide.of(29, 41, 33, 44);
+        PerSide<Integer> counted = PerSide.of(39, 57, 45, 62);
 
-        assertThat(Targets.closest(SHAPE, 3, counted, Ties.OPPOSITE).wanted()).isEqualTo(PerSide.of(33, 41, 33, 41));
-        assertThat(Targets.closest(SHAPE, 3, counted, Ties.NONE).wanted()).isEqualTo(PerSide.of(29, 41, 33, 45));
+        assertThat(Targets.closest(SHAPE, 3, counted, Ties.OPPOSITE).wanted()).isEqualTo(PerSide.of(45, 57, 45, 57));
+        assertThat(Targets.closest(SHAPE, 3, counted, Ties.NONE).wanted()).isEqualTo(PerSide.of(39, 57, 45, 63));
         assertThat(Targets.closest(SHAPE, 3, counted, Ties.OPPOSITE.without(Side.BOTTOM))
                         .wanted())
-                .isEqualTo(PerSide.of(29, 41, 33, 41));
+                .isEqualTo(PerSide.of(39, 57, 45, 57));
     }
 
     @Test
     void the_next_sizes_are_one_repeat_more_and_one_less_if_there_is_one() {
-        Targets targets = Targets.closest(SHAPE, 3, PerSide.of(9, 14, 9, 14), Ties.OPPOSITE);
+        Targets targets = Targets.closest(SHAPE, 3, PerSide.of(9, 16, 9, 16), Ties.OPPOSITE);
 
-        assertThat(targets.wanted()).isEqualTo(PerSide.of(9, 13, 9, 13));
-        assertThat(targets.larger(Side.TOP)).isEqualTo(13);
+        assertThat(targets.wanted()).isEqualTo(PerSide.of(9, 15, 9, 15));
+        assertThat(targets.larger(Side.TOP)).isEqualTo(15);
         assertThat(targets.smaller(Side.TOP)).isEmpty();
-        assertThat(targets.larger(Side.LEFT)).isEqualTo(17);
+        assertThat(targets.larger(Side.LEFT)).isEqualTo(21);
         assertThat(targets.smaller(Side.LEFT)).isEqualTo(OptionalInt.of(9));
     }
 
     @Test
     void counts_that_do_not_close_are_no_targets() {
-        assertThatThrownBy(() -> new Targets(SHAPE, 3, PerSide.all(29), PerSide.all(30)))
+        assertThatThrownBy(() -> new Targets(SHAPE, 3, PerSide.all(39), PerSide.all(40)))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 
