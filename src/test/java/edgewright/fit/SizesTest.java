@@ -41,17 +41,17 @@ class SizesTest {
 
     @Test
     void a_table_of_sizes_has_a_row_for_each_number_of_repeats() {
-        SideShape shape = new SideShape(1, 4, 2);
+        SideShape shape = new SideShape(2, 5, 1);
 
         assertThat(SizeTable.of(shape, List.of(0, 3), 5, 8, Counting.STITCHES))
                 .isEqualTo(new SizeTable(
                         Counting.STITCHES,
                         List.of(0, 3),
                         List.of(
-                                new SizeTable.Row(5, List.of(23, 29)),
-                                new SizeTable.Row(6, List.of(27, 33)),
-                                new SizeTable.Row(7, List.of(31, 37)),
-                                new SizeTable.Row(8, List.of(35, 41)))));
+                                new SizeTable.Row(5, List.of(28, 34)),
+                                new SizeTable.Row(6, List.of(33, 39)),
+                                new SizeTable.Row(7, List.of(38, 44)),
+                                new SizeTable.Row(8, List.of(43, 49)))));
         assertThat(SizeTable.of(shape, List.of(3), 0, 0, Counting.WITH_CHAINS).rows())
                 .containsExactly(new SizeTable.Row(0, List.of(11)));
     }
