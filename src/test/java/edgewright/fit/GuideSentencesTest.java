@@ -79,15 +79,15 @@ class GuideSentencesTest {
 
     @Test
     void a_multiple_says_how_it_was_counted() {
-        SideShape shape = new SideShape(1, 4, 2);
+        SideShape shape = new SideShape(2, 5, 1);
         assertThat(List.of(
                         sentences.of(SideMultiple.of(shape, 3, Counting.STITCHES)),
                         sentences.of(SideMultiple.of(shape, 3, Counting.WITH_CHAINS)),
                         sentences.of(SideMultiple.of(new SideShape(2, 4, 2), 0, Counting.STITCHES)),
                         sentences.of(SideMultiple.of(new SideShape(1, 1, 2), 0, Counting.STITCHES))))
                 .containsExactly(
-                        "multiple of 4 plus 1, at least 9, stitches only",
-                        "multiple of 4 plus 3, at least 11, with one corner chain at each end",
+                        "multiple of 5 plus 4, at least 9, stitches only",
+                        "multiple of 5 plus 1, at least 11, with one corner chain at each end",
                         "multiple of 4, at least 4, stitches only",
                         "any number from 3, stitches only");
     }
