@@ -8,7 +8,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 class BorderGridTest {
-    private static final SideShape SHAPE = new SideShape(1, 4, 2);
+    private static final SideShape SHAPE = new SideShape(2, 5, 1);
     private static final BorderGrid GRID = new BorderGrid(SHAPE, PerSide.of(2, 1, 2, 1));
 
     @Test
@@ -40,14 +40,14 @@ class BorderGridTest {
 
     @Test
     void the_top_is_worked_from_right_to_left_and_a_fabric_column_runs_straight_out() {
-        assertThat(GRID.width()).isEqualTo(11);
-        assertThat(GRID.cellOf(Side.TOP, new SidePlace(0, 1))).isEqualTo(new GridCell(10, -1));
-        assertThat(GRID.cellOf(Side.TOP, new SidePlace(1, 2))).isEqualTo(new GridCell(10, -2));
-        assertThat(GRID.cellOf(Side.TOP, new SidePlace(2, 3))).isEqualTo(new GridCell(10, -3));
+        assertThat(GRID.width()).isEqualTo(13);
+        assertThat(GRID.cellOf(Side.TOP, new SidePlace(0, 1))).isEqualTo(new GridCell(12, -1));
+        assertThat(GRID.cellOf(Side.TOP, new SidePlace(1, 2))).isEqualTo(new GridCell(12, -2));
+        assertThat(GRID.cellOf(Side.TOP, new SidePlace(2, 3))).isEqualTo(new GridCell(12, -3));
         assertThat(GRID.cornerCell(Side.TOP, 0)).isEqualTo(new GridCell(-1, -1));
         assertThat(GRID.cellOf(Side.LEFT, new SidePlace(0, 1))).isEqualTo(new GridCell(-1, 0));
         assertThat(GRID.cellOf(Side.BOTTOM, new SidePlace(0, 1))).isEqualTo(new GridCell(0, GRID.height()));
-        assertThat(GRID.cellOf(Side.RIGHT, new SidePlace(0, 1))).isEqualTo(new GridCell(11, GRID.height() - 1));
+        assertThat(GRID.cellOf(Side.RIGHT, new SidePlace(0, 1))).isEqualTo(new GridCell(13, GRID.height() - 1));
     }
 
     @Test
