@@ -21,7 +21,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 class CornerLayoutTest {
-    private static final SideShape SHAPE = new SideShape(1, 4, 2);
+    private static final SideShape SHAPE = new SideShape(2, 5, 1);
     private static final int ROUNDS = 5;
     private static final int REPEATS = 2;
 
@@ -111,7 +111,7 @@ class CornerLayoutTest {
                         .map(stitch -> stitch.in(layout))
                         .toList())
                 .hasSize(2 * REPEATS);
-        assertThat(layout.cellsOf(new Place(3, Section.TO_CORNER, 5))).hasSize(1);
+        assertThat(layout.cellsOf(new Place(3, Section.TO_CORNER, 4))).hasSize(1);
         assertThat(layout.cellsOf(new Place(3, Section.FROM_CORNER, 1))).hasSize(1);
     }
 
