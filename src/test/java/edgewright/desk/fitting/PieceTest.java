@@ -19,16 +19,16 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
-/** What comes of the numbers that somebody types at the sides of a piece. A side closes in round r with 3 + 2r + 4m stitches. */
+/** What comes of the numbers that somebody types at the sides of a piece. A side closes in round r with 3 + 2r + 5m stitches. */
 class PieceTest {
     private static final Chart CHART = Chart.blank(
                     "Tide Steps",
-                    new SideShape(1, 4, 2),
+                    new SideShape(2, 5, 1),
                     8,
                     List.of(
                             new Yarn("A", "Peat", Colour.parse("#2b2a33")),
                             new Yarn("B", "Chalk", Colour.parse("#f2ead8"))))
-            .withRound(5, Round.of("A", "bbbbbb", "lbbb", "bbbbbbb"));
+            .withRound(5, Round.of("A", "bbbbbbb", "lbbbb", "bbbbbb"));
 
     private final Piece piece = new Piece(CHART, Counting.STITCHES, English.LANGUAGE);
 
@@ -37,30 +37,30 @@ class PieceTest {
         assertThat(piece.countedIn()).isEqualTo(new Piece.CountedIn(false, 2));
         assertThat(piece.outcome().mood()).isEqualTo(Mood.ASKING);
         assertThat(piece.outcome().headline()).isEqualTo("How long are the sides?");
-        piece.type(Side.BOTTOM, "47");
+        piece.type(Side.BOTTOM, "57");
         assertThat(piece.outcome().headline()).isEqualTo("And left and right?");
         assertThat(piece.outcome().sides()).isEmpty();
     }
 
     @Test
     void four_counts_give_targets_changes_places_and_words() {
-        type("47", "36", "48", "38");
+        type("57", "39", "58", "41");
         PieceOutcome outcome = piece.outcome();
         assertThat(outcome.headline()).isEqualTo("5 changes make it fit");
-        assertThat(outcome.sides()).extracting(PieceOutcome.OfSide::wanted).containsExactly(47, 39, 47, 39);
+        assertThat(outcome.sides()).extracting(PieceOutcome.OfSide::wanted).containsExactly(57, 42, 57, 42);
         assertThat(outcome.sides()).extracting(PieceOutcome.OfSide::change).containsExactly(0, 3, -1, 1);
-        assertThat(outcome.sides()).extracting(PieceOutcome.OfSide::repeats).containsExactly(10, 8, 10, 8);
+        assertThat(outcome.sides()).extracting(PieceOutcome.OfSide::repeats).containsExactly(10, 7, 10, 7);
         assertThat(of(Side.LEFT).marks())
                 .containsExactly(
-                        new Mark(Mark.Kind.INCREASE, 8.5 / 36, "9"),
-                        new Mark(Mark.Kind.INCREASE, 17.5 / 36, "18"),
-                        new Mark(Mark.Kind.INCREASE, 26.5 / 36, "27"));
-        assertThat(of(Side.BOTTOM).marks()).containsExactly(new Mark(Mark.Kind.DECREASE, 0.5, "24"));
+                        new Mark(Mark.Kind.INCREASE, 9.5 / 39, "10"),
+                        new Mark(Mark.Kind.INCREASE, 19.5 / 39, "20"),
+                        new Mark(Mark.Kind.INCREASE, 29.5 / 39, "30"));
+        assertThat(of(Side.BOTTOM).marks()).containsExactly(new Mark(Mark.Kind.DECREASE, 0.5, "29"));
         assertThat(of(Side.RIGHT).words())
                 .containsExactly(
-                        "Right: 38 should be 39, with the repeat 8 times. Add 1: work two into stitch 19.",
-                        "Right, in round 3: 1 stitch in the corner chain, work 18, two in the next, work 19; then 1 stitch"
-                                + " in the next corner chain. The side then has 41.");
+                        "Right: 41 should be 42, with the repeat 7 times. Add 1: work two into stitch 21.",
+                        "Right, in round 3: 1 stitch in the corner chain, work 20, two in the next, work 20; then 1 stitch"
+                                + " in the next corner chain. The side then has 44.");
         assertThat(outcome.rounds())
                 .containsExactly(
                         "Best for this chart: count in round 2, change in round 3, count again in round 4. These"
@@ -70,15 +70,15 @@ class PieceTest {
 
     @Test
     void a_side_left_empty_is_like_the_one_opposite() {
-        piece.type(Side.TOP, "47");
-        piece.type(Side.RIGHT, " 39 ");
+        piece.type(Side.TOP, "57");
+        piece.type(Side.RIGHT, " 42 ");
         assertThat(piece.outcome().mood()).isEqualTo(Mood.FITS);
         assertThat(piece.outcome().headline()).isEqualTo("It fits as it is");
     }
 
     @Test
     void what_cannot_be_read_is_told_of_at_its_side() {
-        type("47", "3x", "10001", "39");
+        type("57", "3x", "10001", "42");
         assertThat(piece.outcome().mood()).isEqualTo(Mood.MISTAKE);
         assertThat(piece.outcome().wrong()).containsExactly(Side.LEFT, Side.BOTTOM);
         assertThat(piece.outcome().notes())
@@ -86,55 +86,55 @@ class PieceTest {
                         "Left: \u201c3x\u201d is not a whole number up to 10,000.",
                         "Bottom: \u201c10001\u201d is not a whole number up to 10,000.");
         piece.count(Counting.WITH_CHAINS);
-        type("49", "1", "49", "41");
+        type("59", "1", "59", "44");
         assertThat(piece.outcome().notes())
                 .containsExactly("Left: with its corner chains counted, a side has at least 2; 1 is too few.");
     }
 
     @Test
     void counted_in_the_other_way_it_stays_the_same_piece() {
-        type("47", "36", "48", "38");
+        type("57", "39", "58", "41");
         PieceOutcome before = piece.outcome();
         piece.count(Counting.WITH_CHAINS);
-        assertThat(piece.typed(Side.LEFT)).isEqualTo("38");
+        assertThat(piece.typed(Side.LEFT)).isEqualTo("41");
         assertThat(piece.outcome().sides())
                 .extracting(PieceOutcome.OfSide::wanted)
-                .containsExactly(49, 41, 49, 41);
-        assertThat(of(Side.LEFT).marks()).extracting(Mark::label).containsExactly("10", "19", "28");
+                .containsExactly(59, 44, 59, 44);
+        assertThat(of(Side.LEFT).marks()).extracting(Mark::label).containsExactly("11", "21", "31");
         piece.count(Counting.STITCHES);
         assertThat(piece.outcome()).isEqualTo(before);
     }
 
     @Test
     void the_next_sizes_are_taken_by_tied_sides_together_and_given_up_again() {
-        type("47", "36", "48", "38");
-        assertThat(of(Side.TOP).smaller()).hasValue(43);
-        assertThat(of(Side.TOP).larger()).isEqualTo(51);
+        type("57", "39", "58", "41");
+        assertThat(of(Side.TOP).smaller()).hasValue(52);
+        assertThat(of(Side.TOP).larger()).isEqualTo(62);
         piece.step(Side.TOP, 1);
         assertThat(piece.outcome().sides())
                 .extracting(PieceOutcome.OfSide::wanted)
-                .containsExactly(51, 39, 51, 39);
+                .containsExactly(62, 42, 62, 42);
         piece.step(Side.BOTTOM, -2);
         assertThat(piece.outcome().sides())
                 .extracting(PieceOutcome.OfSide::wanted)
-                .containsExactly(43, 39, 43, 39);
+                .containsExactly(52, 42, 52, 42);
         piece.tie(Ties.NONE);
         piece.step(Side.TOP, 1);
         assertThat(piece.outcome().sides())
                 .extracting(PieceOutcome.OfSide::wanted)
-                .containsExactly(51, 35, 47, 39);
+                .containsExactly(62, 37, 57, 42);
         piece.nearest();
         assertThat(piece.outcome().sides())
                 .extracting(PieceOutcome.OfSide::wanted)
-                .containsExactly(47, 35, 47, 39);
+                .containsExactly(57, 37, 57, 42);
         piece.step(Side.TOP, 1);
-        piece.type(Side.TOP, "48");
+        piece.type(Side.TOP, "58");
         assertThat(piece.isNearest()).isTrue();
     }
 
     @Test
     void a_piece_that_is_too_small_is_told_what_it_lacks() {
-        type("47", "5", "47", "5");
+        type("57", "5", "57", "5");
         assertThat(piece.outcome().mood()).isEqualTo(Mood.NO);
         assertThat(piece.outcome().headline()).isEqualTo("Too small for this border");
         assertThat(piece.outcome().notes())
@@ -146,12 +146,12 @@ class PieceTest {
 
     @Test
     void too_many_changes_are_refused_but_the_other_sizes_stay_in_reach() {
-        type("11", "39", "11", "39");
+        type("12", "42", "12", "42");
         piece.step(Side.TOP, 3);
         assertThat(piece.outcome().headline()).isEqualTo("Too many changes for one round");
         assertThat(piece.outcome().notes())
-                .startsWith("Top: 12 to add to 11 stitches, but away from the corners there is room for only 7.");
-        assertThat(of(Side.TOP).smaller()).hasValue(19);
+                .startsWith("Top: 15 to add to 12 stitches, but away from the corners there is room for only 8.");
+        assertThat(of(Side.TOP).smaller()).hasValue(22);
         piece.step(Side.TOP, -3);
         assertThat(piece.outcome().mood()).isEqualTo(Mood.FITS);
     }
@@ -159,7 +159,7 @@ class PieceTest {
     @Test
     void in_the_last_round_nothing_can_be_changed_any_more() {
         piece.countIn(new Piece.CountedIn(false, 8));
-        type("60", "59", "59", "59");
+        type("65", "64", "64", "64");
         assertThat(piece.outcome().headline()).isEqualTo("This does not come out even");
         assertThat(piece.outcome().notes())
                 .startsWith("The border does not come out even, and round 8 is its"
@@ -183,38 +183,38 @@ class PieceTest {
     void a_round_of_the_back_layer_has_the_counts_of_a_round_of_the_front() {
         piece.lay(CHART.withMaking(CHART.making().withBack(Optional.of(Back.DEFAULT))));
         piece.countIn(new Piece.CountedIn(true, 2));
-        type("52", "51", "51", "51");
+        type("62", "61", "61", "61");
         assertThat(piece.outcome().mood()).isEqualTo(PieceOutcome.Mood.ASKING);
         assertThat(piece.outcome().headline()).isEqualTo("What counts has the front?");
-        piece.front(0, "43, 4");
+        piece.front(0, "53, 4");
         assertThat(piece.outcome().mood()).isEqualTo(PieceOutcome.Mood.NO);
-        piece.front(0, "43");
+        piece.front(0, "53");
         assertThat(piece.outcome().mood()).isEqualTo(PieceOutcome.Mood.MISTAKE);
         // One repeat less than the nearest size: what the front has is owed, not what is near.
-        piece.front(0, "39, 43");
+        piece.front(0, "48, 53");
         assertThat(piece.outcome().sides())
                 .extracting(PieceOutcome.OfSide::wanted)
-                .containsExactly(47, 51, 47, 51);
-        piece.front(8, "59, 59");
+                .containsExactly(56, 61, 56, 61);
+        piece.front(8, "69, 69");
         assertThat(piece.outcome().sides())
                 .extracting(PieceOutcome.OfSide::wanted)
-                .containsExactly(51, 51, 51, 51);
+                .containsExactly(61, 61, 61, 61);
         assertThat(of(Side.TOP).words())
                 .containsExactly(
-                        "Top: 52 should be 51, with the repeat 10 times. Lose 1: work stitches 26 + 27 together.",
-                        "Top, in back round 3: 2 stitches in the corner chain, work 25, the next two together, work 25; then"
-                                + " 2 stitches in the next corner chain. The side then has 55.");
+                        "Top: 62 should be 61, with the repeat 10 times. Lose 1: work stitches 31 + 32 together.",
+                        "Top, in back round 3: 2 stitches in the corner chain, work 30, the next two together, work 30; then"
+                                + " 2 stitches in the next corner chain. The side then has 65.");
         assertThat(piece.outcome().rounds())
                 .containsExactly(
                         "Back round 2 has the counts of round 4 of the front.", "Make the changes in back round 3.");
         assertThat(PieceCounts.rounds(piece).rows())
-                .startsWith(List.of("8", "59", "59", "59", "59", "back 4"), List.of("7", "57", "57", "57", "57", ""));
+                .startsWith(List.of("8", "69", "69", "69", "69", "back 4"), List.of("7", "67", "67", "67", "67", ""));
     }
 
     @Test
     void a_ragged_chart_has_no_counts() {
-        piece.lay(CHART.withRound(4, Round.of("A", "bb", "bbbb", "bbbbbb")));
-        type("47", "39", "47", "39");
+        piece.lay(CHART.withRound(4, Round.of("A", "bb", "bbbbb", "bbbbb")));
+        type("57", "42", "57", "42");
         assertThat(piece.outcome().headline()).isEqualTo("Not while a section has the wrong length");
         assertThat(PieceCounts.sizes(piece)).isEqualTo(PieceCounts.Table.NONE);
     }
@@ -224,8 +224,8 @@ class PieceTest {
         piece.take(Piece.Way.MEASURED);
         piece.type(Side.TOP, "40");
         piece.type(Side.LEFT, "30,0");
-        // 16 stitches in 10 cm: 64 and 48 lie flat; 63 and 47 are the nearest that close.
-        assertThat(piece.outcome().headline()).isEqualTo("Pick up 220 stitches");
+        // 16 stitches in 10 cm: 64 and 48 lie flat; 48 closes, and 63 is the nearest to 64 that does.
+        assertThat(piece.outcome().headline()).isEqualTo("Pick up 222 stitches");
         assertThat(of(Side.TOP).words())
                 .containsExactly(
                         "Top: pick up 63.", "Marks at the quarters: 16 by 10.0 cm, 32 by 20.0 cm, 47 by 30.0 cm.");
@@ -249,11 +249,11 @@ class PieceTest {
     void a_bare_piece_in_rows_is_picked_up_in_a_ratio() {
         piece.take(Piece.Way.ROWS);
         piece.type(Side.TOP, "63");
-        piece.type(Side.LEFT, "52");
+        piece.type(Side.LEFT, "64");
         assertThat(of(Side.TOP).words()).startsWith("Top: pick up 63, one in every stitch.");
-        assertThat(of(Side.LEFT).words()).startsWith("Left: pick up 39, 3 in every 4 rows.");
+        assertThat(of(Side.LEFT).words()).startsWith("Left: pick up 48, 3 in every 4 rows.");
         piece.ratio("1", "1");
-        assertThat(of(Side.LEFT).words()).startsWith("Left: pick up 51, about 1 in every row.");
+        assertThat(of(Side.LEFT).words()).startsWith("Left: pick up 63, about 1 in every row.");
         piece.ratio("0", "4");
         assertThat(piece.outcome().mood()).isEqualTo(Mood.MISTAKE);
         piece.ratio("3", "4");
@@ -263,7 +263,7 @@ class PieceTest {
 
     @Test
     void the_counts_stand_as_counted_up_to_the_changes_and_as_wanted_after_them() {
-        type("47", "36", "48", "38");
+        type("57", "39", "58", "41");
         PieceCounts.Table rounds = PieceCounts.rounds(piece);
         assertThat(rounds.columns()).containsExactly("Round", "Top", "Left", "Bottom", "Right");
         assertThat(rounds.caption())
@@ -271,23 +271,23 @@ class PieceTest {
                         + " you counted them, from round 3 on with the changes made.");
         assertThat(rounds.rows().subList(5, 9))
                 .containsExactly(
-                        List.of("3", "49", "41", "49", "41"),
-                        List.of("2", "47", "36", "48", "38"),
-                        List.of("1", "45", "34", "46", "36"),
-                        List.of("base", "43", "32", "44", "34"));
+                        List.of("3", "59", "44", "59", "44"),
+                        List.of("2", "57", "39", "58", "41"),
+                        List.of("1", "55", "37", "56", "39"),
+                        List.of("base", "53", "35", "54", "37"));
         assertThat(rounds.marked()).containsExactly(5, 6);
     }
 
     @Test
     void the_sizes_around_those_of_the_piece_are_listed_with_their_length() {
-        type("47", "39", "47", "39");
+        type("57", "42", "57", "42");
         piece.count(Counting.WITH_CHAINS);
         PieceCounts.Table sizes = PieceCounts.sizes(piece);
         assertThat(sizes.columns()).containsExactly("Repeats", "Base", "Round 2", "Round 8", "cm", "Side");
-        // With 10 repeats: 43 stitches of 1 / 1.6 cm, and eight rounds of 1 / 1.8 cm at each end.
-        assertThat(sizes.rows()).contains(List.of("10", "45", "49", "61", "35.8", "Top, Bottom"));
-        assertThat(sizes.rows()).hasSize(15);
-        assertThat(sizes.marked()).containsExactly(6, 8);
+        // With 10 repeats: 53 stitches of 1 / 1.6 cm, and eight rounds of 1 / 1.8 cm at each end.
+        assertThat(sizes.rows()).contains(List.of("10", "55", "59", "71", "42.0", "Top, Bottom"));
+        assertThat(sizes.rows()).hasSize(16);
+        assertThat(sizes.marked()).containsExactly(6, 9);
     }
 
     @Test
