@@ -82,12 +82,12 @@ class ProverTest {
 
     @Test
     void a_side_that_is_too_short_for_its_start_is_refused_at_the_base_round() {
-        // Column 6 is the last of the first repeat: with no repeat there is no such stitch.
+        // Column 5 is the third of the first repeat, columns 3 to 7: with no repeat there is no such stitch.
         Chart chart = Edits.setStitches(blank(), List.of(new Place(3, Section.REPEAT, 2)), Stitch.LONG);
         chart = chart.withMaking(
                 chart.making().withStart(Optional.of(new Start(OptionalInt.of(5), Side.TOP, Side.LEFT))));
         WordingOptions everySize = WordingOptions.of(chart, English.LANGUAGE);
-        assertThat(PatternWriter.tree(chart, everySize).base().fewest()).hasValue(7);
+        assertThat(PatternWriter.tree(chart, everySize).base().fewest()).hasValue(8);
         assertThat(new Prover(chart, English.LANGUAGE)
                         .prove(everySize, PerSide.all(1))
                         .agrees())
@@ -116,9 +116,9 @@ class ProverTest {
         ProofResult.Differs result = differs(other, chart);
         assertThat(result.differences())
                 .startsWith(
-                        new Difference.OtherShown(new FabricPlace(2, Side.LEFT, 5), 3, 2),
-                        new Difference.OtherShown(new FabricPlace(2, Side.BOTTOM, 5), 3, 2))
-                .contains(new Difference.OtherStitch(new FabricPlace(3, Side.LEFT, 6), Stitch.LONG, Stitch.BACK_LOOP));
+                        new Difference.OtherShown(new FabricPlace(2, Side.LEFT, 6), 3, 2),
+                        new Difference.OtherShown(new FabricPlace(2, Side.BOTTOM, 6), 3, 2))
+                .contains(new Difference.OtherStitch(new FabricPlace(3, Side.LEFT, 7), Stitch.LONG, Stitch.BACK_LOOP));
         assertThat(result.agrees()).isFalse();
     }
 
@@ -181,7 +181,7 @@ class ProverTest {
     private static Chart blank() {
         return Chart.blank(
                 "Mud Ripple",
-                new SideShape(1, 4, 2),
+                new SideShape(2, 5, 1),
                 3,
                 List.of(
                         new Yarn("A", "Peat", Colour.parse("#2b2a33")),
