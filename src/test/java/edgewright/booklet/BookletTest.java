@@ -402,7 +402,7 @@ class BookletTest {
                     "Deep winter peat from the far bank " + i,
                     Published.sample("tide-steps").yarns().get(0).colour()));
         }
-        return Chart.blank("Tide Steps", new SideShape(1, 4, 2), Chart.MOST_YARNS, yarns);
+        return Chart.blank("Tide Steps", new SideShape(2, 5, 1), Chart.MOST_YARNS, yarns);
     }
 
     @Test

@@ -304,7 +304,7 @@ class WordsFormatTest {
     private static Chart awkward() {
         return Chart.blank(
                         "*Reeds* & <b>Rust</b> \\ `1`",
-                        new SideShape(1, 4, 2),
+                        new SideShape(2, 5, 1),
                         5,
                         List.of(
                                 new Yarn("A", "Peat | _Chalk_ [x](y) &amp;", new Colour(0x2b2a33)),

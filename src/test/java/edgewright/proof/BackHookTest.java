@@ -31,5 +31,5 @@ class BackHookTest {
     }
 
     private static final Chart BLANK = Chart.blank(
-            "Reed Bank", new SideShape(1, 4, 2), 4, List.of(new Yarn("A", "Peat", Colour.parse("#2b2a33"))));
+            "Reed Bank", new SideShape(2, 5, 1), 4, List.of(new Yarn("A", "Peat", Colour.parse("#2b2a33"))));
 }

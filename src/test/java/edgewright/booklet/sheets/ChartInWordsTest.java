@@ -29,7 +29,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 class ChartInWordsTest {
     private static final Chart LONG = Chart.blank(
             "Tide Steps",
-            new SideShape(1, 4, 2),
+            new SideShape(2, 5, 1),
             160,
             List.of(new Yarn("A", "Peat", new Colour(0x2b2a33)), new Yarn("B", "Chalk", new Colour(0xf2ead8))));
 

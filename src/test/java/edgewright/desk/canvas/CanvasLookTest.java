@@ -33,7 +33,7 @@ class CanvasLookTest {
     private static final int ERROR = Look.palette().error().rgb();
 
     private final Workbench bench = new Workbench(
-            Chart.blank("Reed Bank", new SideShape(1, 4, 2), 6, Desk.blank().yarns()), Optional.empty());
+            Chart.blank("Reed Bank", new SideShape(2, 5, 1), 6, Desk.blank().yarns()), Optional.empty());
     private final ChartView view = new ChartView(English.LANGUAGE);
     private ChartCanvas canvas;
 

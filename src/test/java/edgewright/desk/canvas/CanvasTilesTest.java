@@ -29,7 +29,7 @@ import org.junit.jupiter.api.Test;
 /** What is kept of the painted chart shows the chart as it is, and what is painted again is little. */
 class CanvasTilesTest {
     private final Workbench bench = new Workbench(
-            Chart.blank("Reed Bank", new SideShape(1, 4, 2), 6, Desk.blank().yarns()), Optional.empty());
+            Chart.blank("Reed Bank", new SideShape(2, 5, 1), 6, Desk.blank().yarns()), Optional.empty());
     private final ChartView view = new ChartView(English.LANGUAGE);
 
     @BeforeAll

@@ -32,7 +32,7 @@ import org.junit.jupiter.api.Test;
 
 /** The chart on the table: where the cursor goes, what the mouse works, and what is painted again. No screen is needed. */
 class ChartCanvasTest {
-    private static final SideShape SHAPE = new SideShape(1, 4, 2);
+    private static final SideShape SHAPE = new SideShape(2, 5, 1);
 
     private static final CanvasScale SCALE = new CanvasScale(new Point(0, 0), 4);
 
@@ -80,14 +80,14 @@ class ChartCanvasTest {
 
     @Test
     void theCursorStepsOverTheDiagonalAndRoundTheCorner() {
-        stand(new Place(3, Section.TO_CORNER, 5));
+        stand(new Place(3, Section.TO_CORNER, 4));
 
         assertThat(placesWhileGoing(Direction.LEFT, Direction.UP))
                 .as("straight on over corner chains, onto the other arm one round further out, and so back again")
-                .containsExactly(new Place(4, Section.FROM_CORNER, 1), new Place(5, Section.TO_CORNER, 7));
-        stand(new Place(6, Section.TO_CORNER, 8));
+                .containsExactly(new Place(4, Section.FROM_CORNER, 1), new Place(5, Section.TO_CORNER, 6));
+        stand(new Place(6, Section.TO_CORNER, 7));
         assertThat(placesWhileGoing(Direction.LEFT)).containsExactly(new Place(6, Section.FROM_CORNER, 1));
-        assertThat(placesWhileGoing(Direction.UP)).containsExactly(new Place(6, Section.TO_CORNER, 8));
+        assertThat(placesWhileGoing(Direction.UP)).containsExactly(new Place(6, Section.TO_CORNER, 7));
     }
 
     @Test
@@ -99,20 +99,20 @@ class ChartCanvasTest {
         assertThat(bench.cursor()).isEqualTo(new Place(6, Section.REPEAT, 1));
         assertThat(placesWhileGoing(Direction.RIGHT)).containsExactly(new Place(6, Section.REPEAT, 1));
         new CanvasWalk(canvas).goToEnd(1);
-        assertThat(bench.cursor()).isEqualTo(new Place(6, Section.TO_CORNER, 8));
+        assertThat(bench.cursor()).isEqualTo(new Place(6, Section.TO_CORNER, 7));
     }
 
     @Test
     void stitchesTypedOneAfterTheOtherFollowTheWayOfWorkingRoundTheCorner() {
-        stand(new Place(4, Section.TO_CORNER, 5));
+        stand(new Place(4, Section.TO_CORNER, 4));
         for (Stitch stitch : new Stitch[] {Stitch.LONG, Stitch.PLAIN, Stitch.CHAIN, Stitch.LONG}) {
             new CanvasWalk(canvas).work(stitch, 1);
         }
 
-        assertThat(bench.chart().round(4).toCorner().letters()).isEqualTo("bbbblp");
-        assertThat(bench.chart().round(4).fromCorner().letters()).isEqualTo("clbbb");
+        assertThat(bench.chart().round(4).toCorner().letters()).isEqualTo("bbblp");
+        assertThat(bench.chart().round(4).fromCorner().letters()).isEqualTo("clbbbb");
         new CanvasWalk(canvas).work(Stitch.BACK_LOOP, -1);
-        assertThat(bench.chart().round(4).fromCorner().letters()).isEqualTo("cbbbb");
+        assertThat(bench.chart().round(4).fromCorner().letters()).isEqualTo("cbbbbb");
     }
 
     @Test
@@ -159,7 +159,7 @@ class ChartCanvasTest {
         drag(row.get(3), InputEvent.BUTTON1_DOWN_MASK);
         release(row.get(3), InputEvent.BUTTON1_DOWN_MASK);
 
-        assertThat(bench.chart().round(4).repeat().letters()).isEqualTo("llll");
+        assertThat(bench.chart().round(4).repeat().letters()).isEqualTo("llllb");
         assertThat(bench.undoName()).contains("4 long stitches");
     }
 

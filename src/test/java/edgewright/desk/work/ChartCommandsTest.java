@@ -19,7 +19,7 @@ class ChartCommandsTest {
     private static final Yarn CHALK = new Yarn("B", "Chalk", Colour.parse("#f2ead8"));
 
     private final Workbench bench =
-            new Workbench(Chart.blank("Tide Steps", new SideShape(1, 4, 2), 6, List.of(PEAT, CHALK)), Optional.empty());
+            new Workbench(Chart.blank("Tide Steps", new SideShape(1, 5, 1), 6, List.of(PEAT, CHALK)), Optional.empty());
 
     @Test
     void aNewRoundOutsideTakesTheYarnWhoseTurnItIsAndTheCursor() {
@@ -58,7 +58,7 @@ class ChartCommandsTest {
         bench.moveCursor(new Place(3, Section.FROM_CORNER, 2));
         ChartCommands.deleteColumn(bench);
 
-        assertThat(bench.chart().shape()).isEqualTo(new SideShape(0, 4, 2));
+        assertThat(bench.chart().shape()).isEqualTo(new SideShape(0, 5, 1));
         assertThat(bench.chart().rounds()).allMatch(round -> round.isAll(Stitch.BACK_LOOP));
         assertThat(bench.undoName()).contains("delete column, from the corner");
         assertThat(ChartCommands.canDeleteColumn(bench))
@@ -79,10 +79,10 @@ class ChartCommandsTest {
     void theRepeatIsShiftedAndTheEditSaysWhichWay() {
         bench.work(List.of(new Place(3, Section.REPEAT, 1)), Stitch.PLAIN);
         ChartCommands.shiftRepeat(bench, 1);
-        assertThat(bench.chart().round(3).repeat().letters()).isEqualTo("bpbb");
+        assertThat(bench.chart().round(3).repeat().letters()).isEqualTo("bpbbb");
         assertThat(bench.undoName()).contains("shift the repeat 1 column on");
         ChartCommands.shiftRepeat(bench, -2);
-        assertThat(bench.chart().round(3).repeat().letters()).isEqualTo("bbbp");
+        assertThat(bench.chart().round(3).repeat().letters()).isEqualTo("bbbbp");
         assertThat(bench.undoName()).contains("shift the repeat 2 columns back");
     }
 

@@ -25,7 +25,7 @@ class WorkbenchTest {
 
     private final Chart blank = Chart.blank(
             "Reed Bank",
-            new SideShape(1, 4, 2),
+            new SideShape(2, 5, 1),
             6,
             List.of(new Yarn("A", "Peat", Colour.parse("#2b2a33")), new Yarn("B", "Chalk", Colour.parse("#f2ead8"))));
     private final Workbench bench = new Workbench(blank, Optional.empty());
@@ -34,7 +34,7 @@ class WorkbenchTest {
     void stitchesWorkedAtOnceAreOneEditNamedAfterTheirNumber() {
         bench.work(List.of(MIDDLE, new Place(4, Section.REPEAT, 4)), Stitch.LONG);
 
-        assertThat(bench.chart().round(4).repeat().letters()).isEqualTo("blbl");
+        assertThat(bench.chart().round(4).repeat().letters()).isEqualTo("blblb");
         assertThat(bench.undoName()).contains("2 long stitches");
     }
 
@@ -223,12 +223,12 @@ class WorkbenchTest {
 
     @Test
     void theCursorStaysOnAStitchThatTheChartHas() {
-        bench.moveCursor(new Place(6, Section.TO_CORNER, 8));
+        bench.moveCursor(new Place(6, Section.TO_CORNER, 7));
         bench.edit("fewer", chart -> Edits.deleteRounds(chart, 3, 6));
-        assertThat(bench.cursor()).isEqualTo(new Place(2, Section.TO_CORNER, 4));
+        assertThat(bench.cursor()).isEqualTo(new Place(2, Section.TO_CORNER, 3));
 
         bench.moveCursor(new Place(99, Section.REPEAT, 99));
-        assertThat(bench.cursor()).isEqualTo(new Place(2, Section.REPEAT, 4));
+        assertThat(bench.cursor()).isEqualTo(new Place(2, Section.REPEAT, 5));
     }
 
     @Test
