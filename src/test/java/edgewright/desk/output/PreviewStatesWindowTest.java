@@ -29,7 +29,7 @@ import org.junit.jupiter.api.Test;
 /** The pages beside the dialog for publishing, while they are being made and when they cannot be. */
 class PreviewStatesWindowTest {
     private final Chart chart =
-            Chart.blank("Reed Bank", new SideShape(1, 4, 2), 4, Desk.blank().yarns());
+            Chart.blank("Reed Bank", new SideShape(2, 5, 1), 4, Desk.blank().yarns());
     private final List<Preview> made = new CopyOnWriteArrayList<>();
     private volatile PagePreview.Pages pages = this::make;
     private volatile BookletOptions choice = BookletOptions.of(chart, English.LANGUAGE);

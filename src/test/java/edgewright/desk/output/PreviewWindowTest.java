@@ -44,7 +44,7 @@ class PreviewWindowTest {
 
     private final Chart chart = Chart.blank(
             "Reed Bank",
-            new SideShape(1, 4, 2),
+            new SideShape(2, 5, 1),
             4,
             List.of(new Yarn("A", "Peat", Colour.parse("#2b2a33")), new Yarn("B", "Chalk", Colour.parse("#f2ead8"))));
     private PublishDialog dialog;
