@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class YarnCommandTest {
-    /** A = 1, w = 4, B = 2. With one repeat a side: 4 sides of 9, 11 and 13 stitches, and 8 chains a round. */
+    /** A = 2, w = 5, B = 1. With one repeat a side: 4 sides of 10, 12 and 14 stitches, and 8 chains a round. */
     private static final String STRIPES = """
             {
               "format": "edgewright-chart", "version": 1, "title": "Stripes",
@@ -25,9 +25,9 @@ class YarnCommandTest {
                 { "id": "C", "name": "Fog", "colour": "#e4dccb"%s }
               ],
               "rounds": [
-                { "yarn": "A", "fromCorner": "bb", "repeat": "bbbb", "toCorner": "bbb" },
-                { "yarn": "B", "fromCorner": "bbb", "repeat": "bbbb", "toCorner": "bbbb" },
-                { "yarn": "A", "fromCorner": "bbbb", "repeat": "lbbb", "toCorner": "bbbbb" }
+                { "yarn": "A", "fromCorner": "bbb", "repeat": "bbbbb", "toCorner": "bb" },
+                { "yarn": "B", "fromCorner": "bbbb", "repeat": "bbbbb", "toCorner": "bbb" },
+                { "yarn": "A", "fromCorner": "bbbbb", "repeat": "lbbbb", "toCorner": "bbbb" }
               ]
             }
             """;
@@ -37,23 +37,23 @@ class YarnCommandTest {
 
     @Test
     void eachRoundAndYarnStandsWithItsLength() throws IOException {
-        // By hand: 36 stitches at 5 cm, 8 chains at 2.5 cm and 30 cm of tails are 2.3 m; then 44 are 2.7 m; then 48 at
-        // 5 and
-        // 4 at 10 are 3.3 m. Peat: 5.6 m and a tenth more, 6.16 m or 1.925 g.
+        // By hand: 40 stitches at 5 cm, 8 chains at 2.5 cm and 30 cm of tails are 2.5 m; then 48 are 2.9 m; then 52 at
+        // 5 and 4 at 10 are 3.5 m. Peat: 6.0 m and a tenth more, 6.6 m or 2.0625 g. Chalk: 3.19 m.
+        // What is needed is rounded up.
         Ended ended = run("yarn", chart("", ""), "--repeats", "1,1");
         assertThat(ended.status()).isZero();
         assertThat(ended.out().lines().limit(11))
                 .containsExactly(
-                        "'Stripes', on a base round of 7, 7, 7 and 7 stitches",
+                        "'Stripes', on a base round of 8, 8, 8 and 8 stitches",
                         "",
                         "Round  Yarn     Stitches  Length  Of this yarn so far",
-                        "1      A Peat         44   2.3 m                2.3 m",
-                        "2      B Chalk        52   2.7 m                2.7 m",
-                        "3      A Peat         60   3.3 m                5.6 m",
+                        "1      A Peat         48   2.5 m                2.5 m",
+                        "2      B Chalk        56   2.9 m                2.9 m",
+                        "3      A Peat         64   3.5 m                6.0 m",
                         "",
                         "Yarn     Needed  Grams   Balls  In hand",
-                        "A Peat      7 m    2 g  1 ball        -",
-                        "B Chalk     3 m      -       -        -",
+                        "A Peat      7 m    3 g  1 ball        -",
+                        "B Chalk     4 m      -       -        -",
                         "C Fog       0 m      -       -        -");
         assertThat(ended.out())
                 .contains("The lengths come from the designer's own stitches.")
@@ -63,11 +63,11 @@ class YarnCommandTest {
 
     @Test
     void whatIsNotEnoughIsANoWithTheRoundsThatHelp() throws IOException {
-        Ended ended = run("yarn", chart(", \"inHand\": 2", ", \"inHand\": 50"), "--sides", "7,7");
+        Ended ended = run("yarn", chart(", \"inHand\": 2", ", \"inHand\": 50"), "--sides", "8,8");
         assertThat(ended.status()).isEqualTo(1);
         assertThat(ended.err()).isEmpty();
         assertThat(ended.out())
-                .contains("Chalk: 1.0 m short.\n")
+                .contains("Chalk: 1.2 m short.\n")
                 .contains("With round 2 in Fog it is enough, and the picture stays the same.\n")
                 .contains("Round 2 (Chalk) could be worked in Fog.\n")
                 .contains("Rounds 1 and 3 (Peat) cannot be worked in another of these yarns.\n");
@@ -82,7 +82,7 @@ class YarnCommandTest {
 
     @Test
     void enoughIsAYes() throws IOException {
-        Ended ended = run("yarn", chart(", \"inHand\": 3", ""), "--repeats", "1,1");
+        Ended ended = run("yarn", chart(", \"inHand\": 4", ""), "--repeats", "1,1");
         assertThat(ended.status()).isZero();
         assertThat(ended.out()).contains("The yarn in hand is enough.\n");
     }
@@ -93,12 +93,12 @@ class YarnCommandTest {
         assertThat(ended.status()).isEqualTo(1);
         JsonNode answer = new ObjectMapper().readTree(ended.out());
         assertThat(answer.at("/rounds/2")).isEqualTo(json("""
-                {"layer":"front","round":3,"yarn":"A","stitches":{"backLoop":48,"long":4,"chain":8},
-                 "metres":3.3,"metresSoFar":5.6}"""));
+                {"layer":"front","round":3,"yarn":"A","stitches":{"backLoop":52,"long":4,"chain":8},
+                 "metres":3.5,"metresSoFar":6.0}"""));
         assertThat(answer.at("/yarns/0")).isEqualTo(json("""
-                {"yarn":"A","name":"Peat","metres":6.16,"grams":1.93,"balls":1}"""));
+                {"yarn":"A","name":"Peat","metres":6.6,"grams":2.06,"balls":1}"""));
         assertThat(answer.at("/yarns/1")).isEqualTo(json("""
-                {"yarn":"B","name":"Chalk","metres":2.97,"inHand":2.0,"missing":0.97}"""));
+                {"yarn":"B","name":"Chalk","metres":3.19,"inHand":2.0,"missing":1.19}"""));
         assertThat(answer.at("/left")).isEqualTo(json("""
                 {"answer":"otherYarns","yarns":["A","C","A"],"proved":true}"""));
         assertThat(answer.at("/swaps/1")).isEqualTo(json("""
