@@ -67,17 +67,17 @@ class CheckCommandTest {
         assertThat(ended.status()).isEqualTo(1);
         assertThat(ended.out())
                 .contains("1 error; no stitch can be judged")
-                .contains("  error  Round 2, repeat: This section has 3 stitches where its round needs 4");
+                .contains("  error  Round 2, repeat: This section has 3 stitches where its round needs 5");
     }
 
     @Test
     void sidesThatDoNotCloseAreToldOf() throws IOException {
         Path chart = Charts.sound(folder);
-        assertThat(run("check", "--sides", "11,15", chart).status()).isZero();
-        assertThat(run("check", "--sides", "11, 15, 11, 7", chart).status()).isZero();
-        Ended ended = run("check", "--sides", "11,15,12,15", chart);
+        assertThat(run("check", "--sides", "15,20", chart).status()).isZero();
+        assertThat(run("check", "--sides", "15, 20, 15, 10", chart).status()).isZero();
+        Ended ended = run("check", "--sides", "15,20,16,20", chart);
         assertThat(ended.status()).isEqualTo(1);
-        assertThat(ended.out()).contains("1 error").contains("The bottom edge: A side of 12 stitches");
+        assertThat(ended.out()).contains("1 error").contains("The bottom edge: A side of 16 stitches");
     }
 
     @Test
@@ -96,7 +96,7 @@ class CheckCommandTest {
     void jsonIsOneDocumentInTheShapeOfTheContract() throws IOException {
         Path unworkable = Charts.unworkable(folder);
         Path ragged = Charts.ragged(folder);
-        Ended ended = run("check", "--json", "--sides", "11,15", unworkable, ragged);
+        Ended ended = run("check", "--json", "--sides", "15,20", unworkable, ragged);
         assertThat(ended.status()).isEqualTo(1);
         assertThat(ended.err()).isEmpty();
         assertThat(json(ended)).isEqualTo(JSON.readTree("""
@@ -110,7 +110,7 @@ class CheckCommandTest {
                 that chain there is nothing of this side for the hook to reach."}]},
                   {"file": "%s", "title": "Lantern Posts", "findings": [
                     {"rule": "ragged-section", "severity": "error", "round": 2, "section": "repeat", "place": null,
-                     "message": "This section has 3 stitches where its round needs 4: the stitches after it have \
+                     "message": "This section has 3 stitches where its round needs 5: the stitches after it have \
                 none to stand on in their own fabric column, so no stitch can be judged."}]}
                 ]}""".formatted(unworkable, ragged)));
     }
@@ -133,7 +133,7 @@ class CheckCommandTest {
 
     @Test
     void jsonNamesTheSideThatDoesNotClose() throws IOException {
-        Ended ended = run("check", "--json", "--sides", "11,15,12,15", Charts.sound(folder));
+        Ended ended = run("check", "--json", "--sides", "15,20,16,20", Charts.sound(folder));
         JsonNode finding = json(ended).at("/charts/0/findings/0");
         assertThat(finding.get("rule").asText()).isEqualTo("unclosed-side");
         assertThat(finding.get("round").isNull()).isTrue();

@@ -73,12 +73,12 @@ class DrawCommandTest {
         Path chart = Charts.sound(folder);
         Path to = folder.resolve("posts.svg");
         run("draw", chart, "--to", to, "--view", "border", "--layer", "fabric", "--repeats", "1,2");
-        // Round 2 has 1 + 2 + 4 stitches and the repeats of four: 11 above, 15 at the left; two corners and two empty
+        // Round 2 has 2 + 3 + 4 stitches and the repeats of five: 14 above, 19 at the left; two corners and two empty
         // edges.
         Element svg = xml(to).getDocumentElement();
-        assertThat(List.of(mm(svg, "width"), mm(svg, "height"))).containsExactly(5.0 * (11 + 4), 5.0 * (15 + 4));
+        assertThat(List.of(mm(svg, "width"), mm(svg, "height"))).containsExactly(5.0 * (14 + 4), 5.0 * (19 + 4));
         String byRepeats = Files.readString(to);
-        run("draw", chart, "--to", to, "--view", "border", "--layer", "fabric", "--sides", "7,11");
+        run("draw", chart, "--to", to, "--view", "border", "--layer", "fabric", "--sides", "10,15");
         assertThat(Files.readString(to)).isEqualTo(byRepeats);
     }
 

@@ -369,26 +369,26 @@ class FitCommandTest {
     @Test
     void a_round_that_the_back_layer_has_not_is_bad_input() throws IOException {
         Path chart = Charts.sound(folder);
-        assertThat(run("fit", chart, "--layer", "back", "--at-round", 1, "--counts", "11,15"))
+        assertThat(run("fit", chart, "--layer", "back", "--at-round", 1, "--counts", "15,20"))
                 .isEqualTo(new Ended(
                         2,
                         "",
                         chart + ": this chart has no back layer; expected one with a back layer, or --layer front\n"));
         Files.writeString(chart, Files.readString(chart).replace("\"terms\"", "\"back\": {}, \"terms\""));
-        assertThat(run("fit", chart, "--layer", "back", "--at-round", 0, "--counts", "11,15"))
+        assertThat(run("fit", chart, "--layer", "back", "--at-round", 0, "--counts", "15,20"))
                 .isEqualTo(new Ended(2, "", chart + ": there is no round 0 in the back layer; expected 1 to 1\n"));
     }
 
     @Test
     void a_ragged_chart_is_refused_with_its_findings() throws IOException {
         Path chart = Charts.ragged(folder);
-        assertThat(run("fit", chart, "--at-round", 0, "--counts", "11,15"))
+        assertThat(run("fit", chart, "--at-round", 0, "--counts", "15,20"))
                 .isEqualTo(new Ended(1, "", run("check", chart).out()));
     }
 
     @Test
     void other_errors_are_told_of_and_the_counts_answered() throws IOException {
-        Ended ended = run("fit", Charts.unworkable(folder), "--at-round", 0, "--counts", "11,15");
+        Ended ended = run("fit", Charts.unworkable(folder), "--at-round", 0, "--counts", "15,20");
         assertThat(ended.status()).isZero();
         assertThat(ended.out()).contains("Every side comes out even. Change nothing.");
         assertThat(ended.err().lines()).singleElement().asString().contains("2 errors");
@@ -398,7 +398,7 @@ class FitCommandTest {
     @ValueSource(strings = {"4", "-1", "2000000000"})
     void a_round_outside_the_chart_is_bad_input(String round) throws IOException {
         Path chart = Charts.sound(folder);
-        assertThat(run("fit", chart, "--at-round=" + round, "--counts", "11,15"))
+        assertThat(run("fit", chart, "--at-round=" + round, "--counts", "15,20"))
                 .isEqualTo(new Ended(
                         2,
                         "",

@@ -105,7 +105,7 @@ class NastyNamesTest {
     void a_yarn_id_that_no_chart_takes_is_bad_input_and_nothing_is_drawn() throws IOException {
         String written = run("write", Charts.sound(folder), "--repeats", "1,1").out();
         Path words = Files.writeString(folder.resolve("typed.txt"), written.replaceAll("\\bB\\b", "SALTMARSH"));
-        drawnIsRefused(words, "SALTMARSH", "7,7");
+        drawnIsRefused(words, "SALTMARSH", "10,10");
     }
 
     @Test

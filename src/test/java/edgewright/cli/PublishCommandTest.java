@@ -57,14 +57,14 @@ class PublishCommandTest {
     @Test
     void termsAndSizeAreThoseThatWereAskedFor() throws IOException {
         Path to = folder.resolve("posts.pdf");
-        // S(0) = A + B + 4m = 3 + 4m: 43 and 27. Round 2 has 4 stitches more.
-        run("publish", Charts.sound(folder), "--to", to, "--terms", "US", "--sides", "43,27");
+        // S(0) = A + B + 5m = 5 + 5m: 50 and 30. Round 2 has 4 stitches more.
+        run("publish", Charts.sound(folder), "--to", to, "--terms", "US", "--sides", "50,30");
         try (PDDocument pages = Loader.loadPDF(to.toFile())) {
             assertThat(text(pages))
                     .contains("sc blo")
                     .doesNotContain("dc blo")
-                    .contains("47")
-                    .contains("31");
+                    .contains("54")
+                    .contains("34");
         }
     }
 
@@ -149,7 +149,7 @@ class PublishCommandTest {
 
     @Test
     void aDraftForSidesThatDoNotCloseSaysSo() throws IOException {
-        assertThat(draft(Charts.sound(folder), "--sides", "12,15"))
+        assertThat(draft(Charts.sound(folder), "--sides", "16,20"))
                 .contains("DRAFT")
                 .contains("does not come out even");
     }

@@ -34,12 +34,12 @@ class WorkCommandTest {
 
     @Test
     void the_words_of_a_sound_chart_make_the_chart() throws IOException {
-        Ended ended = run("work", Charts.sound(folder), "--sides", "11,15");
+        Ended ended = run("work", Charts.sound(folder), "--sides", "15,20");
         assertThat(ended.status()).isZero();
         assertThat(ended.err()).isEmpty();
         assertThat(ended.out())
                 .startsWith("The words make the chart: ")
-                .endsWith("worked on a base round of 11, 15, 11 and 15 stitches.\n");
+                .endsWith("worked on a base round of 15, 20, 15 and 20 stitches.\n");
     }
 
     @Test
@@ -61,8 +61,8 @@ class WorkCommandTest {
         JsonNode first = answer.get("rounds").get(0);
         assertThat(first.get("round").asInt()).isEqualTo(1);
         assertThat(first.get("yarn").asText()).isEqualTo("A");
-        assertThat(first.get("sides").get(1).asText()).isEqualTo("b".repeat(17));
-        assertThat(first.get("total").asInt()).isEqualTo(13 + 17 + 13 + 17);
+        assertThat(first.get("sides").get(1).asText()).isEqualTo("b".repeat(22));
+        assertThat(first.get("total").asInt()).isEqualTo(17 + 22 + 17 + 22);
     }
 
     @Test
@@ -71,16 +71,16 @@ class WorkCommandTest {
         Chart chart = sound.withMaking(sound.making().withBack(Optional.of(Back.DEFAULT)));
         Path file = Files.writeString(folder.resolve("double.border.json"), ChartText.toJson(chart));
         int rounds = chart.rounds().size();
-        int last = 4 * 2 * rounds + 11 + 15 + 11 + 15;
+        int last = 4 * 2 * rounds + 15 + 20 + 15 + 20;
         int joins = last + 4 * chart.corner().chains();
-        assertThat(run("work", file, "--sides", "11,15").out())
+        assertThat(run("work", file, "--sides", "15,20").out())
                 .endsWith("\nBehind it the back layer: 1 round, joined by " + joins + " slip stitches.\n");
         JsonNode answer = new ObjectMapper()
-                .readTree(run("work", file, "--sides", "11,15", "--json").out());
+                .readTree(run("work", file, "--sides", "15,20", "--json").out());
         assertThat(answer.get("joins").asInt()).isEqualTo(joins);
         assertThat(answer.get("back")).hasSize((rounds + 1) / 2);
         // The first back round is as high as two rounds of the front: four stitches more a side.
-        assertThat(answer.get("back").get(0).get("sides").toString()).isEqualTo("[15,19,15,19]");
+        assertThat(answer.get("back").get(0).get("sides").toString()).isEqualTo("[19,24,19,24]");
         assertThat(answer.get("back").get((rounds - 1) / 2).get("total").asInt())
                 .isEqualTo(last);
     }
@@ -90,13 +90,13 @@ class WorkCommandTest {
         Path chart = Charts.sound(folder);
         String words = run("write", chart).out();
         Path spoilt = Files.writeString(folder.resolve("spoilt.txt"), words.replaceFirst("1 drop tr", "1 dc"));
-        Ended ended = run("work", chart, "--sides", "11,15", "--from", spoilt);
+        Ended ended = run("work", chart, "--sides", "15,20", "--from", spoilt);
         assertThat(ended.status()).isEqualTo(1);
         assertThat(ended.out())
                 .contains("top edge, stitch")
                 .contains("the chart has a long stitch, but a plain stitch was made.");
         JsonNode answer = new ObjectMapper()
-                .readTree(run("work", chart, "--sides", "11,15", "--from", spoilt, "--json")
+                .readTree(run("work", chart, "--sides", "15,20", "--from", spoilt, "--json")
                         .out());
         assertThat(answer.get("agrees").asBoolean()).isFalse();
         assertThat(answer.get("problems").get(0).asText()).contains("the chart has a long stitch");
@@ -148,11 +148,11 @@ class WorkCommandTest {
         Path chart = Charts.sound(folder);
         assertThat(run("work", chart).status()).isEqualTo(2);
         assertThat(run("work", "--from", "typed.txt").status()).isEqualTo(2);
-        assertThat(run("work", "--sides", "11,15").status()).isEqualTo(2);
-        assertThat(run("work", chart, "--sides", "11,15", "--to", "x.border.json")
+        assertThat(run("work", "--sides", "15,20").status()).isEqualTo(2);
+        assertThat(run("work", chart, "--sides", "15,20", "--to", "x.border.json")
                         .err())
                 .contains("--to: found with a CHART");
-        Ended unclosed = run("work", chart, "--sides", "12,15");
+        Ended unclosed = run("work", chart, "--sides", "16,20");
         assertThat(unclosed.status()).isEqualTo(1);
         assertThat(unclosed.err()).contains("unclosed-side");
     }
@@ -160,7 +160,7 @@ class WorkCommandTest {
     @Test
     void a_chart_that_cannot_be_worked_is_not_worked() throws IOException {
         Path chart = Charts.unworkable(folder);
-        Ended ended = run("work", chart, "--sides", "11,15");
+        Ended ended = run("work", chart, "--sides", "15,20");
         assertThat(ended.status()).isEqualTo(1);
         assertThat(ended.out()).isEmpty();
         assertThat(ended.err()).contains("no-round-below");

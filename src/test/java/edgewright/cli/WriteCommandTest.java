@@ -50,11 +50,11 @@ class WriteCommandTest {
 
     @Test
     void sidesAndRepeatsSayTheSameSize() throws IOException {
-        // A + B = 3 and w = 4: sides of 11 and 15 stitches have 2 and 3 repeats.
+        // A + B = 5 and w = 5: sides of 15 and 20 stitches have 2 and 3 repeats.
         Path chart = Charts.sound(folder);
         WordingOptions sized = new WordingOptions(
                 English.LANGUAGE, Terms.UK, Counting.WITH_CHAINS, Optional.of(PerSide.of(2, 3, 2, 3)), false);
-        assertThat(run("write", "--sides", "11,15,11,15", "--counting", "with-chains", chart)
+        assertThat(run("write", "--sides", "15,20,15,20", "--counting", "with-chains", chart)
                         .out())
                 .isEqualTo(words(sized));
         assertThat(run("write", "--repeats", "2,3", "--counting", "with-chains", chart)
@@ -84,7 +84,7 @@ class WriteCommandTest {
 
     @Test
     void aSizeIsStatedInOneWayOnly() throws IOException {
-        Ended ended = run("write", "--repeats", "2,3", "--sides", "11,15", Charts.sound(folder));
+        Ended ended = run("write", "--repeats", "2,3", "--sides", "15,20", Charts.sound(folder));
         assertThat(ended.status()).isEqualTo(2);
         assertThat(ended.err().lines())
                 .singleElement()
@@ -125,7 +125,7 @@ class WriteCommandTest {
     @Test
     void sidesThatDoNotCloseAreNotWritten() throws IOException {
         Path chart = Charts.sound(folder);
-        Ended ended = run("write", "--sides", "12,15", chart);
+        Ended ended = run("write", "--sides", "16,20", chart);
         assertThat(ended.status()).isEqualTo(1);
         assertThat(ended.out()).isEmpty();
         assertThat(ended.err()).contains("unclosed-side");

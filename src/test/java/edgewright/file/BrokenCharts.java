@@ -29,8 +29,8 @@ public final class BrokenCharts {
                 { "id": "B", "name": "Chalk", "colour": "#f2ead8" }
               ],
               "rounds": [
-                { "yarn": "A", "fromCorner": "bb", "repeat": "bbbb", "toCorner": "bbb" },
-                { "yarn": "B", "fromCorner": "bbb", "repeat": "bblb", "toCorner": "bbbb" }
+                { "yarn": "A", "fromCorner": "bbb", "repeat": "bbbbb", "toCorner": "bbbb" },
+                { "yarn": "B", "fromCorner": "bbbb", "repeat": "bblbb", "toCorner": "bbbbb" }
               ]
             }
             """;
@@ -157,8 +157,8 @@ public final class BrokenCharts {
                 ", line 4: at column 43 found '}', expected the name of a member in double quotes");
         swap(
                 "a comma too many in a list",
-                "\"bbbb\" }\n",
-                "\"bbbb\" },\n",
+                "\"bbbbb\" }\n",
+                "\"bbbbb\" },\n",
                 ", line 13: at column 3 found ']', expected a value");
         swap(
                 "a comma too few in an object",
@@ -167,8 +167,8 @@ public final class BrokenCharts {
                 ", line 4: at column 17 found '\"', expected ',' or '}'");
         swap(
                 "a comma too few in a list",
-                "\"bbb\" },",
-                "\"bbb\" }",
+                "\"bbbb\" },",
+                "\"bbbb\" }",
                 ", line 12: at column 5 found '{', expected ',' or ']'");
         swap("no colon", "\"version\": 1", "\"version\" 1", ", line 2: at column 43 found '1', expected ':'");
         swap("single quotes", "\"Peat\"", "'Peat'", ", line 7: at column 26 found ''', expected a value");
@@ -234,8 +234,8 @@ public final class BrokenCharts {
                 ", line 4, title: the member stands here a second time, first in line 3; expected it once");
         swap(
                 "a section twice",
-                "\"bblb\"",
-                "\"bblb\", \"rep\\u0065at\": \"bblb\"",
+                "\"bblbb\"",
+                "\"bblbb\", \"rep\\u0065at\": \"bblbb\"",
                 ", line 12, rounds[1].repeat (round 2): the member stands here a second time, first in line 12; expected it once");
         swap(
                 "an unknown member of a member twice",
@@ -482,7 +482,7 @@ public final class BrokenCharts {
                 ", line 10, rounds: found 2001, expected 1 to 2000");
         swap(
                 "a round that is null",
-                "{ \"yarn\": \"B\", \"fromCorner\": \"bbb\", \"repeat\": \"bblb\", \"toCorner\": \"bbbb\" }",
+                "{ \"yarn\": \"B\", \"fromCorner\": \"bbbb\", \"repeat\": \"bblbb\", \"toCorner\": \"bbbbb\" }",
                 "null",
                 ", line 12, rounds[1] (round 2): found null, expected an object in braces");
         swap(
@@ -502,42 +502,42 @@ public final class BrokenCharts {
                 ", line 12, rounds[1].yarn (round 2): found a number, expected text in double quotes");
         swap(
                 "a round without a repeat",
-                "\"repeat\": \"bblb\"",
-                "\"wiederholung\": \"bblb\"",
+                "\"repeat\": \"bblbb\"",
+                "\"wiederholung\": \"bblbb\"",
                 ", line 12, rounds[1].repeat (round 2): the member is missing; expected text in double quotes");
         swap(
                 "stitches in a list",
-                "\"bblb\"",
-                "[\"b\",\"b\",\"l\",\"b\"]",
+                "\"bblbb\"",
+                "[\"b\",\"b\",\"l\",\"b\",\"b\"]",
                 ", line 12, rounds[1].repeat (round 2): found a list in square brackets, expected text in double quotes");
         swap(
                 "a letter that no stitch has",
-                "bblb",
-                "bbxb",
+                "bblbb",
+                "bbxbb",
                 ", line 12, rounds[1].repeat (round 2): no stitch has the letter 'x' (place 3); expected b, p, l or c");
         swap(
                 "a capital letter",
-                "bblb",
-                "bbLb",
+                "bblbb",
+                "bbLbb",
                 ", line 12, rounds[1].repeat (round 2): no stitch has the letter 'L' (place 3); expected b, p, l or c");
         swap(
                 "a blank between stitches",
-                "bblb",
-                "bb lb",
+                "bblbb",
+                "bb lbb",
                 ", line 12, rounds[1].repeat (round 2): no stitch has the letter ' ' (place 3); expected b, p, l or c");
         swap(
                 "a line break behind the stitches",
-                "bblb",
-                "bblb\\n",
-                ", line 12, rounds[1].repeat (round 2): no stitch has the letter '\ufffd' (place 5); expected b, p, l or c");
+                "bblbb",
+                "bblbb\\n",
+                ", line 12, rounds[1].repeat (round 2): no stitch has the letter '\ufffd' (place 6); expected b, p, l or c");
         swap(
                 "an empty section in round 1",
-                "\"bb\"",
+                "\"bbb\"",
                 "\"\"",
                 ", line 11, rounds[0].fromCorner (round 1): found 0, expected 1 to 2000");
         swap(
                 "too many stitches in round 1",
-                "\"bb\"",
+                "\"bbb\"",
                 "\"" + "b".repeat(2_001) + "\"",
                 ", line 11, rounds[0].fromCorner (round 1): found 2001, expected 1 to 2000");
     }
@@ -601,8 +601,8 @@ public final class BrokenCharts {
                 ", line 4, start.odd: found 'up', expected top, left, bottom or right");
         member(
                 "a start past the first repeat",
-                "\"start\": { \"column\": 6 }",
-                ", line 4, start.column: found 6, expected a column from 1 to 5, which is the end of the first repeat");
+                "\"start\": { \"column\": 8 }",
+                ", line 4, start.column: found 8, expected a column from 1 to 7, which is the end of the first repeat");
         member(
                 "a yarn weight that is none",
                 "\"yarnWeight\": 8",
