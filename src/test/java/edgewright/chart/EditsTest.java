@@ -16,9 +16,9 @@ class EditsTest {
     @Test
     void setting_stitches_changes_only_their_round() {
         Chart chart = chart("bbb bbbbb bb", "bbbb bbbbb bbb", "bbbbb bbbbb bbbb");
-        Place place = new Place(3, Section.REPEAT, 2);
+        Place place = new Place(3, Section.REPEAT, 4);
         Chart changed = Edits.setStitches(chart, List.of(place), Stitch.LONG);
-        assertThat(lines(changed)).containsExactly("bbb bbbbb bb", "bbbb bbbbb bbb", "bbbbb blbbb bbbb");
+        assertThat(lines(changed)).containsExactly("bbb bbbbb bb", "bbbb bbbbb bbb", "bbbbb bbblb bbbb");
         assertThat(changed.round(1)).isSameAs(chart.round(1));
         assertThat(Edits.setStitches(changed, List.of(place), Stitch.BACK_LOOP)).isEqualTo(chart);
     }

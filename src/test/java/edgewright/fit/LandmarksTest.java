@@ -62,7 +62,7 @@ class LandmarksTest {
     void where_nothing_simple_is_true_of_all_long_stitches_nothing_is_said_of_them() {
         assertThat(Landmarks.of(TestCharts.chart("""
                 bblbb lbblb bbbl
-                bbbb  blbbb bbb
+                bbbb  bbbbl bbb
                 bbb   bbbbb bb
                 """), 3))
                 .containsExactly(new Landmark.FirstLong(3), new Landmark.LongsOnSide(2, 2));
