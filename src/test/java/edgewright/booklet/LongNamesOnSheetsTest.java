@@ -52,7 +52,8 @@ class LongNamesOnSheetsTest {
         options = options.with(options.appearance().withChartPaper(sheets).withCellMm(10));
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         assertThat(Booklet.publish(chart, options, bytes, Progress.NONE)).isInstanceOf(PublishOutcome.Published.class);
-        // The sheets of a poster are windows on one picture: a label may begin in one and end in the next, cut off at the
+        // The sheets of a poster are windows on one picture: a label may begin in one and end in the next, cut off at
+        // the
         // edge. That each mark stands whole on some sheet is proved by MarksReadBackTest.
         if (sheets != ChartPaper.POSTER) {
             try (PDDocument document = Loader.loadPDF(bytes.toByteArray())) {

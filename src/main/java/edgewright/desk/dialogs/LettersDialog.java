@@ -3,6 +3,7 @@ package edgewright.desk.dialogs;
 import edgewright.chart.Chart;
 import edgewright.chart.Round;
 import edgewright.chart.Section;
+import edgewright.chart.Stitch;
 import edgewright.chart.Stitches;
 import edgewright.desk.parts.FormDialog;
 import edgewright.desk.parts.ShortText;
@@ -61,7 +62,8 @@ public final class LettersDialog extends FormDialog {
             }
             String letters = fields.get(section).getText().strip();
             String name = ChartCommands.sectionName(section);
-            if (!letters.matches("[bplc]*")) {
+            if (letters.chars()
+                    .anyMatch(letter -> Stitch.ofLetter((char) letter).isEmpty())) {
                 return Optional.of(DeskTexts.of("letters.objection.letter", name));
             }
             int expected = chart.shape().length(section, number);
