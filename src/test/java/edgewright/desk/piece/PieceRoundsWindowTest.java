@@ -57,6 +57,7 @@ class PieceRoundsWindowTest {
     void theRoundsToCountInAreThoseOfTheChartAlsoWhenThereAreAsManyOfThem() {
         Chart four = rounds(4);
         Chart layered = four.withMaking(four.making().withBack(Optional.of(Back.DEFAULT)));
+        execute(() -> piece.setVisible(true));
         execute(() -> desk.bench().edit("four rounds and a back layer", chart -> layered));
 
         assertThat(items("piece.countedIn"))
