@@ -44,9 +44,9 @@ final class ChoiceConverter {
         CHOICES.forEach(type -> register(commands, type, says));
     }
 
+    /** The constants are asked for when a word is there, so that a command does not set up the choices of all others. */
     private static <T extends Enum<?>> void register(CommandLine commands, Class<T> type, Messages says) {
-        List<T> choices = List.of(type.getEnumConstants());
-        commands.registerConverter(type, word -> choice(choices, word, says));
+        commands.registerConverter(type, word -> choice(List.of(type.getEnumConstants()), word, says));
     }
 
     private static <T extends Enum<?>> T choice(List<T> choices, String word, Messages says) {

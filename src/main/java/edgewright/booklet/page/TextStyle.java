@@ -18,8 +18,4 @@ public record TextStyle(Face face, double sizePt, double leadingPt, double basel
         double middlePt = (leadingPt + Face.CAP_HEIGHT * sizePt) / 2;
         return new TextStyle(face, sizePt, leadingPt, sheet.nearestBaselinePt(middlePt), colour);
     }
-
-    TextStyle toned(Colour other) {
-        return new TextStyle(face, sizePt, leadingPt, baselinePt, other);
-    }
 }

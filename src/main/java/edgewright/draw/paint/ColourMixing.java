@@ -30,11 +30,6 @@ public final class ColourMixing {
         return mix(colour, new Colour(0), part);
     }
 
-    /** A lighter tint; 0 is the colour itself, 1 white. */
-    static Colour tint(Colour colour, double part) {
-        return mix(colour, LIGHT, part);
-    }
-
     private static int mix(int from, int to, double part) {
         return (int) Math.round(from + (to - from) * part);
     }

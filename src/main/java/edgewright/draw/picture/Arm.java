@@ -37,9 +37,4 @@ public enum Arm {
     public Section atCorner() {
         return atCorner;
     }
-
-    /** Whether this arm shows stitches of a section: its repeats and the section at the corner. */
-    public boolean shows(Section section) {
-        return section == Section.REPEAT || section == atCorner;
-    }
 }
