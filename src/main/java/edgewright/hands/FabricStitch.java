@@ -28,7 +28,9 @@ public final class FabricStitch {
     }
 
     private final Kind kind;
-    private final Optional<Stitch> stitch;
+    /** Null for the base round, for corners and in a back layer. */
+    private final Stitch stitch;
+
     private final int round;
     private final Side side;
     private final int number;
@@ -40,13 +42,7 @@ public final class FabricStitch {
     private boolean backFree = true;
 
     private FabricStitch(
-            Kind kind,
-            Optional<Stitch> stitch,
-            int round,
-            Side side,
-            int number,
-            FabricStitch below,
-            FabricStitch into) {
+            Kind kind, Stitch stitch, int round, Side side, int number, FabricStitch below, FabricStitch into) {
         this.kind = kind;
         this.stitch = stitch;
         this.round = round;
@@ -57,19 +53,19 @@ public final class FabricStitch {
     }
 
     static FabricStitch base(Side side, int number) {
-        return new FabricStitch(Kind.BASE, Optional.empty(), 0, side, number, null, null);
+        return new FabricStitch(Kind.BASE, null, 0, side, number, null, null);
     }
 
     static FabricStitch corner(int round, Side side, int number) {
-        return new FabricStitch(Kind.CORNER, Optional.empty(), round, side, number, null, null);
+        return new FabricStitch(Kind.CORNER, null, round, side, number, null, null);
     }
 
     static FabricStitch ofBack(int round, Side side, int number) {
-        return new FabricStitch(Kind.BACK, Optional.empty(), round, side, number, null, null);
+        return new FabricStitch(Kind.BACK, null, round, side, number, null, null);
     }
 
     static FabricStitch worked(Stitch stitch, int round, Side side, int number, FabricStitch below, FabricStitch into) {
-        return new FabricStitch(Kind.WORKED, Optional.of(stitch), round, side, number, below, into);
+        return new FabricStitch(Kind.WORKED, stitch, round, side, number, below, into);
     }
 
     /** What kind of thing it is. */
@@ -79,7 +75,7 @@ public final class FabricStitch {
 
     /** Which stitch it is; empty for the base round, for corners and in a back layer. */
     public Optional<Stitch> stitch() {
-        return stitch;
+        return Optional.ofNullable(stitch);
     }
 
     /** The round it was made in; 0 is the base round. */
@@ -122,7 +118,7 @@ public final class FabricStitch {
     }
 
     boolean is(Stitch other) {
-        return stitch.isPresent() && stitch.get() == other;
+        return stitch == other;
     }
 
     boolean isFree(Loop loop) {

@@ -13,6 +13,10 @@ import java.util.Optional;
  * <p>It knows loops and what lies over what. It does not know counts, columns or rules of a chart.
  */
 final class Hook {
+    private static final List<Loop> BACK_ALONE = List.of(Loop.BACK);
+    private static final List<Loop> BOTH = List.of(Loop.BACK, Loop.FRONT);
+    private static final List<Loop> NONE = List.of();
+
     private final HouseRules rules;
     private final int round;
     private final Side side;
@@ -129,9 +133,9 @@ final class Hook {
     /** The loops that a stitch takes of the one below; none if it is not worked into that one. */
     private static List<Loop> loops(Stitch stitch) {
         return switch (stitch) {
-            case BACK_LOOP -> List.of(Loop.BACK);
-            case PLAIN -> List.of(Loop.BACK, Loop.FRONT);
-            case CHAIN, LONG -> List.of();
+            case BACK_LOOP -> BACK_ALONE;
+            case PLAIN -> BOTH;
+            case CHAIN, LONG -> NONE;
         };
     }
 
