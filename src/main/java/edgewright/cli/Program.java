@@ -35,7 +35,7 @@ public final class Program {
      * @return the exit status: 0 done and nothing wrong, 1 done and the answer is 'no', 2 bad input or usage
      */
     public static int run(List<String> arguments, Terminal terminal) {
-        CommandLine commands = commands(terminal);
+        CommandLine commands = commands(arguments, terminal);
         commands.setParameterExceptionHandler((mistake, args) ->
                 usageMistake(mistake, UsageSentence.of(mistake, List.of(args), terminal.says()), terminal));
         commands.setExecutionStrategy(parsed -> run(parsed, terminal));
@@ -46,9 +46,10 @@ public final class Program {
                 .orElse(status);
     }
 
-    /** All commands, with help in the language of the terminal. */
-    static CommandLine commands(Terminal terminal) {
+    /** The commands that these arguments can be about, with help in the language of the terminal. */
+    static CommandLine commands(List<String> arguments, Terminal terminal) {
         CommandLine commands = new CommandLine(new Root(terminal), new CommandParts(terminal.says()));
+        Root.commandsFor(arguments).forEach(commands::addSubcommand);
         commands.setResourceBundle(help(terminal.language()));
         commands.setColorScheme(CommandLine.Help.defaultColorScheme(terminal.colours() ? Ansi.ON : Ansi.OFF));
         commands.setOut(new PrintWriter(terminal.out(), true, StandardCharsets.UTF_8));

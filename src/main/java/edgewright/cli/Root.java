@@ -1,7 +1,6 @@
 package edgewright.cli;
 
 import java.util.List;
-import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.HelpCommand;
 import picocli.CommandLine.Model.CommandSpec;
@@ -13,8 +12,9 @@ import picocli.CommandLine.Spec;
         name = "edgewright",
         mixinStandardHelpOptions = true,
         versionProvider = ProgramVersion.class,
-        synopsisSubcommandLabel = "COMMAND",
-        subcommands = {
+        synopsisSubcommandLabel = "COMMAND")
+final class Root implements Runnable {
+    private static final List<Class<?>> COMMANDS = List.of(
             CheckCommand.class,
             WriteCommand.class,
             PublishCommand.class,
@@ -22,9 +22,8 @@ import picocli.CommandLine.Spec;
             FitCommand.class,
             DrawCommand.class,
             YarnCommand.class,
-            HelpCommand.class
-        })
-final class Root implements Runnable {
+            HelpCommand.class);
+
     private final Terminal terminal;
 
     @Spec
@@ -34,11 +33,24 @@ final class Root implements Runnable {
         this.terminal = terminal;
     }
 
-    /** The names of the commands. */
+    /** The names of the commands, in the order of the help. */
     static List<String> commandNames() {
-        return Stream.of(Root.class.getAnnotation(Command.class).subcommands())
-                .map(command -> command.getAnnotation(Command.class).name())
+        return COMMANDS.stream().map(Root::name).toList();
+    }
+
+    /**
+     * The classes of the commands that these arguments can be about: the one that they begin with, or all. Reading the options
+     * of all commands takes longer than a check of a chart.
+     */
+    static List<Class<?>> commandsFor(List<String> arguments) {
+        List<Class<?>> asked = COMMANDS.stream()
+                .filter(command -> !arguments.isEmpty() && name(command).equals(arguments.get(0)))
                 .toList();
+        return asked.isEmpty() || asked.contains(HelpCommand.class) ? COMMANDS : asked;
+    }
+
+    private static String name(Class<?> command) {
+        return command.getAnnotation(Command.class).name();
     }
 
     Terminal terminal() {

@@ -24,7 +24,7 @@ final class CommandLineHelper {
     /** The commands as the library knows them. */
     static CommandLine commands() {
         OutputStream nowhere = OutputStream.nullOutputStream();
-        return Program.commands(new Terminal(nowhere, nowhere, false, English.LANGUAGE));
+        return Program.commands(List.of(), new Terminal(nowhere, nowhere, false, English.LANGUAGE));
     }
 
     /** Runs a command without colours. */

@@ -199,6 +199,14 @@ class ProgramTest {
     }
 
     @Test
+    void aCommandIsSetUpAlone() {
+        assertThat(Root.commandsFor(List.of("check", "fit"))).containsExactly(CheckCommand.class);
+        assertThat(Root.commandsFor(List.of("help", "check"))).hasSameSizeAs(commandNames());
+        assertThat(Root.commandsFor(List.of("chek"))).hasSameSizeAs(commandNames());
+        assertThat(Root.commandsFor(List.of())).hasSameSizeAs(commandNames());
+    }
+
+    @Test
     void everyExampleOfTheHelpWorks() throws IOException {
         Properties usage = new Properties();
         try (InputStream in = Program.class.getResourceAsStream("/edgewright/language/en/usage.properties")) {
