@@ -9,14 +9,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.logging.Level;
-import java.util.logging.Logger;
 
 /** Starts the program: a command runs at the command line; without a command the desk opens. */
 public final class Main {
-
-    /** Kept, because a logger that nobody holds is forgotten together with its level. */
-    private static final Logger LIBRARIES = Logger.getLogger("org.apache");
 
     private Main() {}
 
@@ -27,8 +22,6 @@ public final class Main {
      *     the desk on the sample chart, where it is at hand, or on a new one
      */
     public static void main(String[] arguments) {
-        // What the PDF library logs is for those who write it. What goes wrong is said by the command or the desk.
-        LIBRARIES.setLevel(Level.OFF);
         Language language = Language.of("en");
         List<String> words = List.of(arguments);
         if (Program.isCommand(words)) {

@@ -8,10 +8,20 @@ import edgewright.booklet.page.Typefaces;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
 /** A pattern as a file while it is printed. To be used once and closed. */
 public final class PrintedFile implements AutoCloseable {
+    /** Kept, because a logger that nobody holds is forgotten together with its level. */
+    private static final Logger LIBRARIES = Logger.getLogger("org.apache");
+
+    static {
+        // What the PDF library logs is for those who write it. What goes wrong is said by the command or the desk.
+        LIBRARIES.setLevel(Level.OFF);
+    }
+
     private final PDDocument document = new PDDocument();
     private final EmbeddedFonts fonts = new EmbeddedFonts(document);
     private final String language;
