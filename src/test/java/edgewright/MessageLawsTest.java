@@ -64,10 +64,19 @@ class MessageLawsTest {
         }
     }
 
-    /** Who says the messages of a bundle: the package of its name; the rooms of words; or, for the terms, their room. */
+    /**
+     * Who says the messages of a bundle: the package of its name, without its rooms that have bundles of their own; the rooms of
+     * words, and those of the desk; or, for the terms, their room.
+     */
     private static List<MessageUse> uses(String bundle) throws IOException {
         if (bundle.equals("words/phrases")) {
             return MessageUse.in(SOURCES.resolve("words"), "phrases");
+        }
+        if (bundle.equals("desk/common")) {
+            return MessageUse.in(SOURCES.resolve("desk"), "common");
+        }
+        if (bundle.equals("desk")) {
+            return MessageUse.alone(SOURCES.resolve("desk"));
         }
         boolean ofDialect = bundle.endsWith("/terms");
         return MessageUse.in(SOURCES.resolve(ofDialect ? "words/terms" : bundle));

@@ -28,7 +28,7 @@ import javax.tools.ToolProvider;
 
 /**
  * One use of a message in a source: {@code says.text(key, arg("name", value), ...)}. Whoever has the messages of its own package
- * calls them {@code says}, and those that the rooms of words share {@code phrases}; under another name their use is not seen, and
+ * calls them {@code says}, and those that the rooms of words share {@code phrases}, those that the rooms of the desk share {@code common}; under another name their use is not seen, and
  * its keys count as unused. {@code phrases.list(key, parts)} says a message with the values {@code list} and {@code next}.
  *
  * @param place the source and its line, for whoever reads of a mistake
@@ -49,10 +49,19 @@ record MessageUse(String place, List<String> keys, boolean family, Map<String, S
         return in(folder, "says");
     }
 
-    /** All uses of messages of that name, likewise. */
+    /** All uses of messages called {@code says} in the sources of a folder, without those of the folders inside it. */
+    static List<MessageUse> alone(Path folder) throws IOException {
+        return in(folder, "says", 1);
+    }
+
+    /** All uses of messages of that name in the sources of a folder and of the folders inside it. */
     static List<MessageUse> in(Path folder, String messages) throws IOException {
+        return in(folder, messages, Integer.MAX_VALUE);
+    }
+
+    private static List<MessageUse> in(Path folder, String messages, int depth) throws IOException {
         List<Path> sources;
-        try (Stream<Path> files = Files.walk(folder)) {
+        try (Stream<Path> files = Files.walk(folder, depth)) {
             sources = files.filter(file -> file.toString().endsWith(".java"))
                     .sorted()
                     .toList();

@@ -49,7 +49,7 @@ class OneNameForOneThingTest {
             Unused.word(
                     "\\bclos(e|es|ed|ing)\\b(?! (the|a|every) round)",
                     "come out even",
-                    "desk/texts action.quit",
+                    "language/en/desk/parts action-quit",
                     "language/en/words/write joining-closeSomeAtCorner",
                     "language/en/booklet yarn-contrast-clear"),
             Unused.word("\\b(words|sizes|pieces|stitches)\\b.{0,20}\\b(checked|worked back)\\b", "proved"),
@@ -62,10 +62,10 @@ class OneNameForOneThingTest {
             Unused.word(
                     "\\bremoves?d?\\b",
                     "take out (stitches), delete (rounds and columns)",
-                    "desk/texts action.removeYarn",
-                    "desk/texts action.removeYarn.tip",
-                    "desk/texts edit.removeYarn",
-                    "desk/texts yarns.button.removeYarn"),
+                    "language/en/desk/parts action-removeYarn",
+                    "language/en/desk/parts tip-removeYarn",
+                    "language/en/desk/work edit-removeYarn",
+                    "language/en/desk/panes yarns-button-removeYarn"),
             Unused.word(
                     "(?<!never |worked in |yarns in |just |is )\\bturn(s|ed)?\\b(?! (its|their|the) corners?\\b)(?! on\\b)",
                     "rotate (a chart); never turn the work"),

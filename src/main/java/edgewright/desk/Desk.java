@@ -5,9 +5,9 @@ import edgewright.chart.Colour;
 import edgewright.chart.SideShape;
 import edgewright.chart.Yarn;
 import edgewright.desk.parts.Look;
-import edgewright.desk.work.DeskTexts;
 import edgewright.desk.work.Settings;
 import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import java.awt.AWTError;
 import java.awt.GraphicsEnvironment;
 import java.awt.HeadlessException;
@@ -36,11 +36,11 @@ public final class Desk {
      * has been closed. Any thread may call; there must be a screen.
      */
     public static void open(Optional<Path> chart, Language language) {
-        Look.speak();
+        Look.speak(language);
         SwingUtilities.invokeLater(() -> {
             Settings settings = Settings.ofUser();
             Look.setUp(settings.dark());
-            DeskFrame frame = new DeskFrame(blank(), settings, language);
+            DeskFrame frame = new DeskFrame(blank(language), settings, language);
             Thread.currentThread().setUncaughtExceptionHandler((thread, problem) -> frame.tellOf(problem));
             frame.setVisible(true);
             chart.ifPresent(frame::open);
@@ -48,10 +48,11 @@ public final class Desk {
     }
 
     /** What lies on the desk before anything else does: a dozen rounds in two yarns. */
-    public static Chart blank() {
+    public static Chart blank(Language language) {
+        Messages common = language.messages("desk/common");
         List<Yarn> yarns = List.of(
-                new Yarn("A", DeskTexts.of("newChart.firstYarn"), Colour.parse("#2b2a33")),
-                new Yarn("B", DeskTexts.of("newChart.secondYarn"), Colour.parse("#f2ead8")));
-        return Chart.blank(DeskTexts.of("newChart.untitled"), new SideShape(2, 6, 3), 12, yarns);
+                new Yarn("A", common.text("newChart-firstYarn"), Colour.parse("#2b2a33")),
+                new Yarn("B", common.text("newChart-secondYarn"), Colour.parse("#f2ead8")));
+        return Chart.blank(common.text("newChart-untitled"), new SideShape(2, 6, 3), 12, yarns);
     }
 }

@@ -1,5 +1,7 @@
 package edgewright.desk;
 
+import static edgewright.texts.Arg.arg;
+
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
 import edgewright.chart.Stitch;
@@ -28,7 +30,6 @@ import edgewright.desk.parts.ShortText;
 import edgewright.desk.piece.PieceWindow;
 import edgewright.desk.work.ChartCommands;
 import edgewright.desk.work.ChartView;
-import edgewright.desk.work.DeskTexts;
 import edgewright.desk.work.KnownMistakes;
 import edgewright.desk.work.RoundRange;
 import edgewright.desk.work.Settings;
@@ -36,6 +37,7 @@ import edgewright.desk.work.Workbench;
 import edgewright.desk.work.WorkbenchChange;
 import edgewright.desk.yarn.YarnWindow;
 import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import java.awt.Dimension;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
@@ -68,8 +70,9 @@ public final class DeskFrame extends JFrame {
     private final transient Workbench bench;
     private final transient Settings settings;
     private final transient ChartView view;
-    private final transient DeskActions actions = new DeskActions();
-    private final transient Questions asking = new Questions(this);
+    private final transient DeskActions actions;
+    private final transient Messages says;
+    private final transient Questions asking;
     private final transient FindingSentences sentences;
     private final transient Jobs jobs;
     private final transient FileCommands files;
@@ -91,12 +94,15 @@ public final class DeskFrame extends JFrame {
         this.settings = settings;
         view = new ChartView(settings.counting(), language);
         sentences = new FindingSentences(language);
+        actions = new DeskActions(language);
+        says = language.messages("desk");
+        asking = new Questions(this, language);
         setIconImages(DeskIcon.images());
         setName("desk");
         setDefaultCloseOperation(DO_NOTHING_ON_CLOSE);
-        bench = new Workbench(first, Optional.empty());
-        status = new StatusLine(bench);
-        jobs = new Jobs(status);
+        bench = new Workbench(first, Optional.empty(), language);
+        status = new StatusLine(bench, language);
+        jobs = new Jobs(status, language);
         files = new FileCommands(bench, settings, asking, jobs, status::tell, view.language());
         publishing = new PublishCommands(this, bench, asking, jobs, view, settings);
         proving = new ProofCommands(this, bench, view, jobs);
@@ -106,7 +112,7 @@ public final class DeskFrame extends JFrame {
         findings = new FindingsPane(bench, sentences, language);
         addActions();
         rounds = new RoundsPane(bench, view, actions);
-        yarns = new YarnsPane(bench, actions);
+        yarns = new YarnsPane(bench, actions, language);
         setJMenuBar(Menus.bar(
                 bench,
                 view,
@@ -156,7 +162,7 @@ public final class DeskFrame extends JFrame {
      */
     void tellOf(Throwable problem) {
         if (!mistakes.isNew(problem)) {
-            status.tell(DeskTexts.of("news.mistakeAgain"));
+            status.tell(says.text("news-mistakeAgain"));
         } else if (!telling) {
             telling = true;
             try {
@@ -298,8 +304,8 @@ public final class DeskFrame extends JFrame {
                 "about",
                 () -> JOptionPane.showMessageDialog(
                         this,
-                        Forms.message(DeskTexts.of("about.text")),
-                        DeskTexts.of("about.title"),
+                        Forms.message(says.text("about-text")),
+                        says.text("about-title"),
                         JOptionPane.PLAIN_MESSAGE));
     }
 
@@ -351,32 +357,28 @@ public final class DeskFrame extends JFrame {
     }
 
     private void quit() {
-        if (jobs.isBusy()) {
-            status.tell(DeskTexts.of("news.busy"));
-            return;
+        if (!files.isBusy()) {
+            files.whenNothingIsLost(this::dispose);
         }
-        files.whenNothingIsLost(this::dispose);
     }
 
     private void follow() {
         actions.refresh();
-        String file = bench.file().map(path -> path.getFileName().toString()).orElse(DeskTexts.of("title.noFile"));
-        setTitle(DeskTexts.of(
-                bench.hasUnsavedWork() ? "title.changed" : "title",
-                ShortText.of(bench.chart().title(), MOST_OF_TITLE),
-                ShortText.of(file, MOST_OF_FILE)));
+        String file = bench.file().map(path -> path.getFileName().toString()).orElse(says.text("title-noFile"));
+        setTitle(says.text(
+                bench.hasUnsavedWork() ? "title-changed" : "title",
+                arg("title", ShortText.of(bench.chart().title(), MOST_OF_TITLE)),
+                arg("file", ShortText.of(file, MOST_OF_FILE))));
         getRootPane().putClientProperty("Window.documentModified", bench.hasUnsavedWork());
     }
 
     private void nameUndo() {
         actions.get("undo")
                 .name(bench.undoName()
-                        .map(name -> DeskTexts.of("action.undo.of", ShortText.of(name, MOST_OF_EDIT)))
-                        .orElse(DeskTexts.of("action.undo")));
+                        .map(name -> says.text("undo-of", arg("edit", ShortText.of(name, MOST_OF_EDIT)))));
         actions.get("redo")
                 .name(bench.redoName()
-                        .map(name -> DeskTexts.of("action.redo.of", ShortText.of(name, MOST_OF_EDIT)))
-                        .orElse(DeskTexts.of("action.redo")));
+                        .map(name -> says.text("redo-of", arg("edit", ShortText.of(name, MOST_OF_EDIT)))));
     }
 
     /** What happens as the window opens and is to close. */

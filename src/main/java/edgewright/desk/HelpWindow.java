@@ -1,5 +1,7 @@
 package edgewright.desk;
 
+import static edgewright.texts.Arg.arg;
+
 import edgewright.check.FindingSentences;
 import edgewright.check.RuleBook;
 import edgewright.check.RuleEntry;
@@ -11,8 +13,8 @@ import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.KeyNames;
 import edgewright.desk.parts.RulePageView;
 import edgewright.desk.parts.TextColumn;
-import edgewright.desk.work.DeskTexts;
 import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import java.awt.Dimension;
 import java.awt.Window;
 import java.util.Comparator;
@@ -36,15 +38,20 @@ final class HelpWindow extends JDialog {
 
     private final JTabbedPane pages = new JTabbedPane();
     private final transient DeskActions actions;
+    private final transient Language language;
+    private final transient Messages says;
 
     HelpWindow(Window owner, DeskActions actions, FindingSentences sentences, Language language) {
-        super(owner, DeskTexts.of("help.title"), ModalityType.MODELESS);
+        super(owner, ModalityType.MODELESS);
+        this.language = language;
+        says = language.messages("desk");
+        setTitle(says.text("help-title"));
         this.actions = actions;
         setName("helpWindow");
         pages.setName("helpPages");
-        pages.addTab(DeskTexts.of("help.drawing"), drawing());
-        pages.addTab(DeskTexts.of("help.laws"), laws(sentences, language));
-        pages.addTab(DeskTexts.of("help.keys"), keys());
+        pages.addTab(says.text("help-drawing"), drawing());
+        pages.addTab(says.text("help-laws"), laws(sentences));
+        pages.addTab(says.text("help-keys"), keys());
         setContentPane(pages);
         setSize(new Dimension(760, 640));
         setLocationRelativeTo(owner);
@@ -62,11 +69,11 @@ final class HelpWindow extends JDialog {
         toFront();
     }
 
-    private static JComponent drawing() {
+    private JComponent drawing() {
         TextColumn column = new TextColumn(18, 22, 22);
         for (int i = 1; i <= PARAGRAPHS; i++) {
-            column.heading(DeskTexts.of("help.drawing." + i + ".head"));
-            column.prose(DeskTexts.of("help.drawing." + i));
+            column.heading(says.text("help-head-" + i));
+            column.prose(says.text("help-drawing-" + i));
         }
         ColumnScroll scroll = new ColumnScroll("helpDrawing");
         scroll.setBorder(BorderFactory.createEmptyBorder());
@@ -74,12 +81,12 @@ final class HelpWindow extends JDialog {
         return scroll;
     }
 
-    private static JComponent laws(FindingSentences sentences, Language language) {
+    private JComponent laws(FindingSentences sentences) {
         JList<RuleEntry> list = new JList<>(RuleBook.all().stream()
                 .sorted(Comparator.comparing(RuleEntry::severity).thenComparing(entry -> sentences.title(entry.id())))
                 .toArray(RuleEntry[]::new));
         list.setName("laws");
-        list.getAccessibleContext().setAccessibleName(DeskTexts.of("help.laws"));
+        list.getAccessibleContext().setAccessibleName(says.text("help-laws"));
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.setCellRenderer(Forms.renderer((RuleEntry entry) -> sentences.title(entry.id())));
         ColumnScroll page = new ColumnScroll("law");
@@ -102,19 +109,21 @@ final class HelpWindow extends JDialog {
 
     private JComponent keys() {
         TextColumn column = new TextColumn(18, 22, 22);
-        column.heading(DeskTexts.of("help.keys.canvas"));
+        column.heading(says.text("help-keys-canvas"));
         JPanel canvasKeys = keyTable();
-        for (String id : CanvasKeys.IDS) {
-            line(canvasKeys, DeskTexts.of("canvas.key." + id + ".shown"), DeskTexts.of("canvas.key." + id));
+        for (CanvasKeys.KeyHelp key : CanvasKeys.help(language)) {
+            line(canvasKeys, key.shown(), key.does());
         }
         column.add(canvasKeys);
-        column.heading(DeskTexts.of("help.keys.everywhere"));
+        column.heading(says.text("help-keys-everywhere"));
         JPanel everywhere = keyTable();
+        KeyNames names = new KeyNames(language);
         for (DeskAction action : actions.all()) {
             if (action.getValue(Action.ACCELERATOR_KEY) instanceof KeyStroke key) {
                 String also = action.alsoKey()
-                        .map(other -> DeskTexts.of("help.keys.or", KeyNames.of(key), KeyNames.of(other)))
-                        .orElseGet(() -> KeyNames.of(key));
+                        .map(other ->
+                                says.text("help-keys-or", arg("key", names.of(key)), arg("other", names.of(other))))
+                        .orElseGet(() -> names.of(key));
                 line(everywhere, also, action.plainName());
             }
         }

@@ -1,5 +1,8 @@
 package edgewright.desk;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.number;
+
 import edgewright.chart.Counting;
 import edgewright.chart.Stitch;
 import edgewright.chart.Yarn;
@@ -10,9 +13,10 @@ import edgewright.desk.parts.MenuLine;
 import edgewright.desk.parts.ShortText;
 import edgewright.desk.parts.YarnCard;
 import edgewright.desk.work.ChartView;
-import edgewright.desk.work.DeskTexts;
 import edgewright.desk.work.Settings;
 import edgewright.desk.work.Workbench;
+import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
@@ -30,10 +34,16 @@ final class Menus {
     private static final int MOST_OF_NAME = 48;
 
     private final DeskActions actions;
+    private final Language language;
+    private final Messages says;
+    private final Messages common;
     private final JMenuBar bar = new JMenuBar();
 
-    private Menus(DeskActions actions) {
+    private Menus(DeskActions actions, Language language) {
         this.actions = actions;
+        this.language = language;
+        says = language.messages("desk");
+        common = language.messages("desk/common");
     }
 
     /**
@@ -49,9 +59,9 @@ final class Menus {
             DeskActions actions,
             Consumer<Path> openRecent,
             Consumer<Yarn> changeYarn) {
-        Menus menus = new Menus(actions);
+        Menus menus = new Menus(actions, view.language());
         JMenu file = menus.menu("file", "new", "open");
-        file.add(recent(settings, openRecent));
+        file.add(menus.recent(settings, openRecent));
         menus.fill(
                 file,
                 "-",
@@ -73,7 +83,7 @@ final class Menus {
         JMenu rounds =
                 menus.menu("rounds", "insertOutside", "insertInside", "duplicateRounds", "-", "moveOut", "moveIn");
         menus.fill(rounds, "-", "deleteRounds", "-");
-        rounds.add(yarnOfRounds(bench, changeYarn));
+        rounds.add(menus.yarnOfRounds(bench, changeYarn));
         menus.fill(rounds, "letters", "startHere", "-", "addYarn", "changeYarn", "removeYarn", "-", "amounts");
         JMenu side = menus.menu("side", "insertColumn", "deleteColumn", "-", "side");
         menus.fill(side, "-", "shiftOn", "shiftBack", "shift", "-", "reverse");
@@ -84,7 +94,7 @@ final class Menus {
     }
 
     private JMenu menu(String id, String... ids) {
-        JMenu menu = Forms.caption(new JMenu(), "menu." + id);
+        JMenu menu = Forms.caption(new JMenu(), says.text("menu-" + id));
         menu.setName("menu." + id);
         fill(menu, ids);
         bar.add(menu);
@@ -96,7 +106,7 @@ final class Menus {
             if (id.equals("-")) {
                 menu.addSeparator();
             } else {
-                menu.add(named(MenuLine.of(actions.get(id)), id));
+                menu.add(named(MenuLine.of(actions.get(id), language), id));
             }
         }
     }
@@ -105,7 +115,7 @@ final class Menus {
         JMenu menu = menu("stitch");
         for (Stitch stitch : ToolTray.ORDER) {
             String id = "choose." + stitch.letter();
-            JRadioButtonMenuItem item = MenuLine.oneOf(actions.get(id));
+            JRadioButtonMenuItem item = MenuLine.oneOf(actions.get(id), language);
             menu.add(named(item, id));
             Runnable follow = () -> item.setSelected(bench.stitch() == stitch);
             bench.listen(change -> follow.run());
@@ -118,7 +128,7 @@ final class Menus {
         JMenu menu = menu("piece", "fitPiece", "guide", "-");
         for (Counting way : Counting.values()) {
             String id = "counting." + way.name();
-            JRadioButtonMenuItem item = MenuLine.oneOf(actions.get(id));
+            JRadioButtonMenuItem item = MenuLine.oneOf(actions.get(id), language);
             menu.add(named(item, id));
             Runnable follow = () -> item.setSelected(view.counting() == way);
             view.listen(follow);
@@ -130,30 +140,30 @@ final class Menus {
         JMenu menu = menu("view");
         for (ChartView.Layers layers : ChartView.Layers.values()) {
             String id = "layers." + layers.name();
-            JRadioButtonMenuItem item = MenuLine.oneOf(actions.get(id));
+            JRadioButtonMenuItem item = MenuLine.oneOf(actions.get(id), language);
             menu.add(named(item, id));
             Runnable follow = () -> item.setSelected(view.layers() == layers);
             view.listen(follow);
             follow.run();
         }
         fill(menu, "-", "turn", "-", "zoomIn", "zoomOut", "fit", "-");
-        JCheckBoxMenuItem dark = MenuLine.onOff(actions.get("dark"));
+        JCheckBoxMenuItem dark = MenuLine.onOff(actions.get("dark"), language);
         dark.setSelected(settings.dark());
         menu.add(named(dark, "dark"));
     }
 
-    private static JMenu recent(Settings settings, Consumer<Path> open) {
-        JMenu menu = Forms.caption(new JMenu(), "menu.recent");
+    private JMenu recent(Settings settings, Consumer<Path> open) {
+        JMenu menu = Forms.caption(new JMenu(), says.text("recent"));
         menu.setName("menu.recent");
         onOpening(menu, () -> {
             menu.removeAll();
             List<Path> recent = settings.recent();
             for (int i = 0; i < recent.size(); i++) {
                 Path path = recent.get(i);
-                JMenuItem item = new JMenuItem(DeskTexts.of(
-                        "menu.recent.item",
-                        i + 1,
-                        ShortText.of(path.getFileName().toString(), MOST_OF_NAME)));
+                JMenuItem item = new JMenuItem(says.text(
+                        "recent-item",
+                        number("place", i + 1),
+                        arg("file", ShortText.of(path.getFileName().toString(), MOST_OF_NAME))));
                 item.setName("recent" + (i + 1));
                 item.setMnemonic('1' + i);
                 item.setToolTipText(path.toString());
@@ -161,20 +171,23 @@ final class Menus {
                 menu.add(item);
             }
             if (recent.isEmpty()) {
-                menu.add(DeskTexts.of("menu.recent.none")).setEnabled(false);
+                menu.add(says.text("recent-none")).setEnabled(false);
             }
         });
         return menu;
     }
 
-    private static JMenu yarnOfRounds(Workbench bench, Consumer<Yarn> change) {
-        JMenu menu = Forms.caption(new JMenu(), "menu.yarnOfRounds");
+    private JMenu yarnOfRounds(Workbench bench, Consumer<Yarn> change) {
+        JMenu menu = Forms.caption(new JMenu(), says.text("yarnOfRounds"));
         menu.setName("menu.yarnOfRounds");
         onOpening(menu, () -> {
             menu.removeAll();
             for (Yarn yarn : bench.chart().yarns()) {
                 JMenuItem item = new JMenuItem(
-                        DeskTexts.of("yarn.short", yarn.id(), ShortText.of(yarn.name(), MOST_OF_NAME)),
+                        common.text(
+                                "yarn-short",
+                                arg("id", yarn.id()),
+                                arg("yarn", ShortText.of(yarn.name(), MOST_OF_NAME))),
                         new YarnCard(yarn.colour(), 14));
                 item.setName("yarnOfRounds." + yarn.id());
                 item.addActionListener(event -> change.accept(yarn));

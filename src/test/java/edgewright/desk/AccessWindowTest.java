@@ -87,15 +87,15 @@ class AccessWindowTest {
 
     @Test
     void everyControlOfEveryDialogHasANameForTheEarAndAStableOne() {
-        Chart chart = Desk.blank();
+        Chart chart = Desk.blank(English.LANGUAGE);
         List<Supplier<FormDialog>> dialogs = List.of(
                 () -> new NewChartDialog(desk, Counting.STITCHES, English.LANGUAGE),
-                () -> new PropertiesDialog(desk, chart),
+                () -> new PropertiesDialog(desk, chart, English.LANGUAGE),
                 () -> new PatternDetailsDialog(desk, chart, English.LANGUAGE),
                 () -> new SideDialog(desk, chart.shape(), Counting.STITCHES, English.LANGUAGE),
-                () -> new ShiftDialog(desk, 6),
-                () -> new LettersDialog(desk, chart, 3),
-                () -> YarnDialog.changing(desk, chart, chart.yarns().get(0)),
+                () -> new ShiftDialog(desk, 6, English.LANGUAGE),
+                () -> new LettersDialog(desk, chart, 3, English.LANGUAGE),
+                () -> YarnDialog.changing(desk, chart, chart.yarns().get(0), English.LANGUAGE),
                 () -> new PublishDialog(
                         desk,
                         chart,
@@ -103,7 +103,7 @@ class AccessWindowTest {
                         2,
                         new Settings(folder.resolve("desk.properties"))),
                 () -> new WordsDialog(desk, chart, new ChartView(English.LANGUAGE), 2),
-                () -> new MeasureDialog(desk, YarnUse.NONE),
+                () -> new MeasureDialog(desk, YarnUse.NONE, English.LANGUAGE),
                 () -> new PictureDialog(desk, chart, new ChartView(English.LANGUAGE)));
         for (Supplier<FormDialog> dialog : dialogs) {
             assertThat(execute(() -> {
@@ -224,19 +224,23 @@ class AccessWindowTest {
         addShared(desk.getContentPane(), bar, shared);
         for (FormDialog dialog : List.of(
                 new NewChartDialog(desk, Counting.STITCHES, English.LANGUAGE),
-                new PropertiesDialog(desk, Desk.blank()),
-                new PatternDetailsDialog(desk, Desk.blank(), English.LANGUAGE),
-                new LettersDialog(desk, Desk.blank(), 2),
+                new PropertiesDialog(desk, Desk.blank(English.LANGUAGE), English.LANGUAGE),
+                new PatternDetailsDialog(desk, Desk.blank(English.LANGUAGE), English.LANGUAGE),
+                new LettersDialog(desk, Desk.blank(English.LANGUAGE), 2, English.LANGUAGE),
                 new PublishDialog(
                         desk,
-                        Desk.blank(),
+                        Desk.blank(English.LANGUAGE),
                         new ChartView(English.LANGUAGE),
                         1,
                         new Settings(folder.resolve("desk.properties"))),
-                new PictureDialog(desk, Desk.blank(), new ChartView(English.LANGUAGE)),
-                new WordsDialog(desk, Desk.blank(), new ChartView(English.LANGUAGE), 1),
-                new MeasureDialog(desk, YarnUse.NONE),
-                YarnDialog.changing(desk, Desk.blank(), Desk.blank().yarns().get(0)))) {
+                new PictureDialog(desk, Desk.blank(English.LANGUAGE), new ChartView(English.LANGUAGE)),
+                new WordsDialog(desk, Desk.blank(English.LANGUAGE), new ChartView(English.LANGUAGE), 1),
+                new MeasureDialog(desk, YarnUse.NONE, English.LANGUAGE),
+                YarnDialog.changing(
+                        desk,
+                        Desk.blank(English.LANGUAGE),
+                        Desk.blank(English.LANGUAGE).yarns().get(0),
+                        English.LANGUAGE))) {
             addShared(dialog, new HashSet<>(), shared);
             dialog.dispose();
         }

@@ -57,15 +57,15 @@ final class AllWindows {
                 () -> new PieceWindow(desk, desk.bench(), view),
                 () -> new GuideWindow(desk, desk.bench(), view),
                 () -> new NewChartDialog(desk, Counting.STITCHES, English.LANGUAGE),
-                () -> new PropertiesDialog(desk, chart),
+                () -> new PropertiesDialog(desk, chart, English.LANGUAGE),
                 () -> new PatternDetailsDialog(desk, chart, English.LANGUAGE),
                 () -> new SideDialog(desk, chart.shape(), Counting.STITCHES, English.LANGUAGE),
-                () -> new ShiftDialog(desk, 6),
-                () -> new LettersDialog(desk, chart, 3),
-                () -> YarnDialog.changing(desk, chart, chart.yarns().get(0)),
+                () -> new ShiftDialog(desk, 6, English.LANGUAGE),
+                () -> new LettersDialog(desk, chart, 3, English.LANGUAGE),
+                () -> YarnDialog.changing(desk, chart, chart.yarns().get(0), English.LANGUAGE),
                 () -> new PublishDialog(desk, chart, view, 2, settings),
                 () -> new WordsDialog(desk, chart, view, 2),
-                () -> new MeasureDialog(desk, YarnUse.NONE),
+                () -> new MeasureDialog(desk, YarnUse.NONE, English.LANGUAGE),
                 () -> new PictureDialog(desk, chart, view));
         makers.forEach(maker -> windows.add(execute(() -> {
             Window made = maker.get();
@@ -77,8 +77,8 @@ final class AllWindows {
             return made;
         })));
         windows.add(yarnWindow(desk, view));
-        windows.add(execute(() ->
-                new HelpWindow(desk, new DeskActions(), new FindingSentences(English.LANGUAGE), English.LANGUAGE)));
+        windows.add(execute(() -> new HelpWindow(
+                desk, new DeskActions(English.LANGUAGE), new FindingSentences(English.LANGUAGE), English.LANGUAGE)));
         return windows;
     }
 

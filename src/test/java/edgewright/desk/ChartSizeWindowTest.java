@@ -7,6 +7,7 @@ import static org.assertj.swing.edt.GuiActionRunner.execute;
 import edgewright.chart.GridCell;
 import edgewright.chart.Place;
 import edgewright.chart.Section;
+import edgewright.texts.English;
 import java.awt.Dimension;
 import java.awt.Point;
 import java.awt.Rectangle;
@@ -32,7 +33,7 @@ class ChartSizeWindowTest {
     @BeforeEach
     void openTheDesk() {
         robot = BasicRobot.robotWithCurrentAwtHierarchy();
-        desk = WindowParts.desk(Desk.blank(), folder);
+        desk = WindowParts.desk(Desk.blank(English.LANGUAGE), folder);
         window = new FrameFixture(robot, desk);
         window.show();
         robot.waitForIdle();

@@ -75,7 +75,8 @@ final class DeskPace {
         DeskFrame[] made = new DeskFrame[1];
         SwingUtilities.invokeAndWait(() -> {
             Look.setUp(false);
-            made[0] = new DeskFrame(Desk.blank(), new Settings(folder.resolve("desk.properties")), English.LANGUAGE);
+            made[0] = new DeskFrame(
+                    Desk.blank(English.LANGUAGE), new Settings(folder.resolve("desk.properties")), English.LANGUAGE);
             made[0].setVisible(true);
         });
         DeskPace pace = new DeskPace(made[0], new PrintStream(System.out, true, StandardCharsets.UTF_8));
@@ -86,7 +87,10 @@ final class DeskPace {
 
     private void run() throws Exception {
         Chart large = Chart.blank(
-                "Long Shore", new SideShape(10, 24, 10), 200, Desk.blank().yarns());
+                "Long Shore",
+                new SideShape(10, 24, 10),
+                200,
+                Desk.blank(English.LANGUAGE).yarns());
         lay(large, 3);
         measure("all of a chart of 200 rounds is shown another way, squares of 3", step -> {
             pressMenu(step % 2 == 0 ? "layers.MARKS" : "layers.FABRIC");
@@ -100,7 +104,10 @@ final class DeskPace {
         measure("zooming in and out", step -> pressMenu(step % 2 == 0 ? "zoomIn" : "zoomOut"));
         measure("a step of the cursor", step -> stand(new Place(150 + step % 40, Section.REPEAT, 3)));
         Chart narrow = Chart.blank(
-                "Slack Water", new SideShape(10, 1, 10), 200, Desk.blank().yarns());
+                "Slack Water",
+                new SideShape(10, 1, 10),
+                200,
+                Desk.blank(English.LANGUAGE).yarns());
         lay(narrow, 12);
         measure("a step of the cursor, repeat of 1", step -> stand(new Place(150 + step % 40, Section.REPEAT, 1)));
         lay(large, 12);
@@ -120,7 +127,10 @@ final class DeskPace {
 
     private void findings() throws Exception {
         Chart wrong = Chart.blank(
-                "Wrack Line", new SideShape(0, 24, 10), 200, Desk.blank().yarns());
+                "Wrack Line",
+                new SideShape(0, 24, 10),
+                200,
+                Desk.blank(English.LANGUAGE).yarns());
         List<Place> places = new ArrayList<>();
         for (int r = 2; r <= 198; r += 2) {
             for (int place = 1; place <= r; place++) {

@@ -8,6 +8,7 @@ import static org.assertj.swing.edt.GuiActionRunner.execute;
 import edgewright.chart.Edits;
 import edgewright.chart.Place;
 import edgewright.chart.Section;
+import edgewright.texts.English;
 import java.awt.Window;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
@@ -34,7 +35,7 @@ class HiddenWindowsWindowTest {
     @BeforeEach
     void openTheDesk() {
         robot = BasicRobot.robotWithCurrentAwtHierarchy();
-        desk = WindowParts.desk(Desk.blank(), folder);
+        desk = WindowParts.desk(Desk.blank(English.LANGUAGE), folder);
         new FrameFixture(robot, desk).show();
         robot.waitForIdle();
     }

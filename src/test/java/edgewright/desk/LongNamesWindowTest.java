@@ -43,7 +43,7 @@ class LongNamesWindowTest {
     @ValueSource(strings = {"m", "marsh "})
     void noWindowOrDialogIsLaidOutWiderForLongNames(String repeated) {
         List<Integer> usual = new ArrayList<>();
-        assertThat(cutOff(Desk.blank(), usual)).isEmpty();
+        assertThat(cutOff(Desk.blank(English.LANGUAGE), usual)).isEmpty();
         List<Integer> wide = new ArrayList<>();
         String name = repeated.repeat(LETTERS / repeated.length()).strip();
         assertThat(cutOff(named(name), wide)).isEmpty();
@@ -120,7 +120,7 @@ class LongNamesWindowTest {
     }
 
     private static Chart named(String name) {
-        Chart chart = Desk.blank();
+        Chart chart = Desk.blank(English.LANGUAGE);
         List<Yarn> yarns = chart.yarns().stream()
                 .map(yarn -> new Yarn(yarn.id(), name, yarn.colour()))
                 .toList();

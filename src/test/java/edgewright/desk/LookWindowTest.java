@@ -49,7 +49,8 @@ class LookWindowTest {
 
     /** How everything looks that was opened so, and is so now. */
     private List<String> looks(boolean openedDark, boolean nowDark) {
-        Chart chart = Edits.setStitches(Desk.blank(), Map.of(new Place(1, Section.REPEAT, 2), Stitch.LONG));
+        Chart chart =
+                Edits.setStitches(Desk.blank(English.LANGUAGE), Map.of(new Place(1, Section.REPEAT, 2), Stitch.LONG));
         execute(() -> Look.setUp(openedDark));
         DeskFrame desk =
                 execute(() -> new DeskFrame(chart, new Settings(folder.resolve("desk.properties")), English.LANGUAGE));

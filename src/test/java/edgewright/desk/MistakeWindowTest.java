@@ -4,6 +4,7 @@ import static edgewright.desk.WindowParts.until;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.swing.edt.GuiActionRunner.execute;
 
+import edgewright.texts.English;
 import java.awt.Graphics;
 import java.awt.Window;
 import java.nio.file.Path;
@@ -31,7 +32,7 @@ class MistakeWindowTest {
     @BeforeEach
     void openTheDesk() {
         robot = BasicRobot.robotWithCurrentAwtHierarchy();
-        desk = WindowParts.desk(Desk.blank(), folder);
+        desk = WindowParts.desk(Desk.blank(English.LANGUAGE), folder);
         window = new FrameFixture(robot, desk);
         window.show();
         robot.waitForIdle();

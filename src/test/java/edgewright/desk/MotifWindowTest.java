@@ -9,6 +9,7 @@ import edgewright.chart.GridCell;
 import edgewright.chart.Place;
 import edgewright.chart.Section;
 import edgewright.chart.Stitch;
+import edgewright.texts.English;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.Toolkit;
@@ -37,7 +38,7 @@ class MotifWindowTest {
     @BeforeEach
     void openTheDesk() {
         robot = BasicRobot.robotWithCurrentAwtHierarchy();
-        desk = WindowParts.desk(Desk.blank(), folder);
+        desk = WindowParts.desk(Desk.blank(English.LANGUAGE), folder);
         window = new FrameFixture(robot, desk);
         window.show();
         robot.waitForIdle();

@@ -163,8 +163,8 @@ class PanesWindowTest {
 
     @Test
     void theLawsStandInTheHelpAsErrorsThenWarningsEachByTitle() {
-        HelpWindow help = execute(() ->
-                new HelpWindow(desk, new DeskActions(), new FindingSentences(English.LANGUAGE), English.LANGUAGE));
+        HelpWindow help = execute(() -> new HelpWindow(
+                desk, new DeskActions(English.LANGUAGE), new FindingSentences(English.LANGUAGE), English.LANGUAGE));
         @SuppressWarnings("unchecked") // The list of laws shows the entries of the rule book.
         JList<RuleEntry> list = (JList<RuleEntry>) named(help, "laws");
         List<RuleEntry> shown = execute(() -> IntStream.range(0, list.getModel().getSize())

@@ -13,6 +13,7 @@ import edgewright.chart.Yarn;
 import edgewright.desk.jobs.Questions;
 import edgewright.desk.parts.Look;
 import edgewright.desk.work.Settings;
+import edgewright.texts.English;
 import java.awt.Window;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -91,7 +92,7 @@ class PlainTextWindowTest {
     @Test
     void theNamesOfFilesAreNoHtmlWhereOneIsChosen() throws IOException {
         Files.writeString(folder.resolve(MARKED + ".border.json"), "{");
-        Questions asking = new Questions(desk);
+        Questions asking = new Questions(desk, English.LANGUAGE);
         execute(() -> asking.lookBeside(folder.resolve("any")));
         SwingUtilities.invokeLater(asking::fileToOpen);
         Window chooser = dialogWith(JFileChooser.class);
@@ -157,7 +158,7 @@ class PlainTextWindowTest {
 
     /** Every text of the user begins like a page, and some stitch wants care, so that there are findings. */
     private static Chart marked() {
-        Chart chart = Desk.blank();
+        Chart chart = Desk.blank(English.LANGUAGE);
         List<Yarn> yarns = chart.yarns().stream()
                 .map(yarn -> new Yarn(yarn.id(), MARKED + yarn.id(), yarn.colour()))
                 .toList();

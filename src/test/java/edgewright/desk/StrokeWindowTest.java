@@ -12,6 +12,7 @@ import edgewright.chart.Place;
 import edgewright.chart.Section;
 import edgewright.chart.SideShape;
 import edgewright.chart.Stitch;
+import edgewright.texts.English;
 import java.awt.Point;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
@@ -43,7 +44,7 @@ class StrokeWindowTest {
     @BeforeEach
     void openTheDesk() {
         robot = BasicRobot.robotWithCurrentAwtHierarchy();
-        desk = WindowParts.desk(Desk.blank(), folder);
+        desk = WindowParts.desk(Desk.blank(English.LANGUAGE), folder);
         new FrameFixture(robot, desk).show();
         robot.waitForIdle();
         execute(() -> Thread.currentThread().setUncaughtExceptionHandler((thread, problem) -> mistakes.add(problem)));

@@ -11,6 +11,7 @@ import edgewright.chart.Section;
 import edgewright.chart.Stitch;
 import edgewright.file.ChartFiles;
 import edgewright.file.ReadResult;
+import edgewright.texts.English;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -43,8 +44,8 @@ class UnsavedWorkWindowTest {
     void openAChartOfItsOwn() throws IOException {
         robot = BasicRobot.robotWithCurrentAwtHierarchy();
         file = folder.resolve("slack-water.border.json");
-        desk = WindowParts.desk(Desk.blank(), folder);
-        ChartFiles.write(file, Desk.blank());
+        desk = WindowParts.desk(Desk.blank(English.LANGUAGE), folder);
+        ChartFiles.write(file, Desk.blank(English.LANGUAGE));
         window = new FrameFixture(robot, desk);
         window.show();
         execute(() -> desk.open(file));

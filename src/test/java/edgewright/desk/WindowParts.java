@@ -35,7 +35,7 @@ public final class WindowParts {
 
     /** A desk with a new chart on it, shown, that keeps its settings in a folder. */
     static DeskFrame shownDesk(Path folder) {
-        DeskFrame desk = desk(Desk.blank(), folder);
+        DeskFrame desk = desk(Desk.blank(English.LANGUAGE), folder);
         execute(() -> desk.setVisible(true));
         return desk;
     }

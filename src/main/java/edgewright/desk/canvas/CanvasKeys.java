@@ -1,8 +1,9 @@
 package edgewright.desk.canvas;
 
 import edgewright.chart.Stitch;
-import edgewright.desk.work.DeskTexts;
 import edgewright.draw.picture.Direction;
+import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import java.awt.event.ActionEvent;
 import java.util.List;
 import javax.swing.AbstractAction;
@@ -11,8 +12,7 @@ import javax.swing.KeyStroke;
 
 /** The keys that work on the chart while it has the focus. Which key does what lies in the texts {@code canvas.key.*}. */
 public final class CanvasKeys {
-    /** Everything that a key does on the chart, in the order in which help shows it. */
-    public static final List<String> IDS = List.of(
+    private static final List<String> IDS = List.of(
             "left",
             "right",
             "up",
@@ -41,10 +41,26 @@ public final class CanvasKeys {
         this.walk = new CanvasWalk(canvas);
     }
 
-    static void bind(ChartCanvas canvas) {
+    /**
+     * What a key does, for the help.
+     *
+     * @param shown the key as it is lettered
+     */
+    public record KeyHelp(String shown, String does) {}
+
+    /** Everything that a key does on the chart, in the order in which it is looked for. */
+    public static List<KeyHelp> help(Language language) {
+        Messages says = language.messages("desk/canvas");
+        return IDS.stream()
+                .map(id -> new KeyHelp(says.text("canvas-shown-" + id), says.text("canvas-key-" + id)))
+                .toList();
+    }
+
+    static void bind(ChartCanvas canvas, Language language) {
+        Messages says = language.messages("desk/canvas");
         CanvasKeys keys = new CanvasKeys(canvas);
         for (String id : IDS) {
-            for (String key : DeskTexts.of("canvas.key." + id + ".keys").split(",")) {
+            for (String key : says.text("canvas-keys-" + id).split(",")) {
                 canvas.getInputMap(JComponent.WHEN_FOCUSED).put(KeyStroke.getKeyStroke(key.strip()), id);
             }
             canvas.getActionMap().put(id, new AbstractAction() {

@@ -1,14 +1,16 @@
 package edgewright.desk.canvas;
 
+import static edgewright.texts.Arg.arg;
+
 import edgewright.chart.GridCell;
 import edgewright.chart.Place;
 import edgewright.desk.work.ChartView;
-import edgewright.desk.work.DeskTexts;
 import edgewright.desk.work.PlaceTexts;
 import edgewright.desk.work.Workbench;
 import edgewright.desk.work.WorkbenchChange;
 import edgewright.draw.picture.CornerLayout;
 import edgewright.draw.picture.DrawnCell;
+import edgewright.texts.Messages;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
@@ -62,7 +64,7 @@ public final class ChartCanvas extends JComponent implements Scrollable, Accessi
         addMouseListener(hand);
         addMouseMotionListener(hand);
         addMouseWheelListener(hand);
-        CanvasKeys.bind(this);
+        CanvasKeys.bind(this, view.language());
         bench.listen(this::changed);
         view.listen(this::viewChanged);
         addFocusListener(new java.awt.event.FocusListener() {
@@ -83,6 +85,16 @@ public final class ChartCanvas extends JComponent implements Scrollable, Accessi
         super.addNotify();
         zoom.watch();
         zoom.refit();
+    }
+
+    /** What the room says, in the language of the view. */
+    Messages says() {
+        return view.language().messages("desk/canvas");
+    }
+
+    /** What the desk says in several rooms. */
+    Messages common() {
+        return view.language().messages("desk/common");
     }
 
     Workbench bench() {
@@ -370,12 +382,12 @@ public final class ChartCanvas extends JComponent implements Scrollable, Accessi
 
                 @Override
                 public String getAccessibleName() {
-                    return DeskTexts.of("canvas.name", bench.chart().title());
+                    return says().text("canvas-name", arg("title", bench.chart().title()));
                 }
 
                 @Override
                 public String getAccessibleDescription() {
-                    return PlaceTexts.sentence(bench.chart(), bench.cursor());
+                    return new PlaceTexts(view.language()).sentence(bench.chart(), bench.cursor());
                 }
             };
         }

@@ -1,5 +1,7 @@
 package edgewright.desk.canvas;
 
+import static edgewright.texts.Arg.count;
+
 import edgewright.chart.Chart;
 import edgewright.chart.Edits;
 import edgewright.chart.GridContent.SideStitch;
@@ -8,10 +10,10 @@ import edgewright.chart.Place;
 import edgewright.chart.Stitch;
 import edgewright.desk.parts.DeskActions;
 import edgewright.desk.parts.TextClipboard;
-import edgewright.desk.work.DeskTexts;
 import edgewright.desk.work.Workbench;
 import edgewright.desk.work.Workbench.Deed;
 import edgewright.desk.work.WorkbenchChange;
+import edgewright.texts.Messages;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -27,6 +29,8 @@ public final class MotifCommands {
     private final ChartCanvas canvas;
     private final CanvasMarking marking;
     private final Workbench bench;
+    private final Messages says;
+    private final Messages common;
     private final Consumer<String> news;
     private final TextClipboard clipboard;
     private Optional<Pasted> pasted = Optional.empty();
@@ -46,6 +50,8 @@ public final class MotifCommands {
         this.canvas = canvas;
         this.marking = canvas.marking();
         this.bench = canvas.bench();
+        says = canvas.says();
+        common = canvas.common();
         this.news = news;
         bench.listen(this::changed);
     }
@@ -78,10 +84,11 @@ public final class MotifCommands {
     private boolean isCopied(Motif motif) {
         try {
             clipboard.copy(motif.text());
-            news.accept(DeskTexts.of("motif.copied", motif.rounds().size(), motif.columns()));
+            news.accept(says.text(
+                    "motif-copied", count("rounds", motif.rounds().size()), count("columns", motif.columns())));
             return true;
         } catch (TextClipboard.BusyException e) {
-            news.accept(DeskTexts.of("clipboard.busy"));
+            news.accept(common.text("clipboard-busy"));
             return false;
         }
     }
@@ -92,12 +99,12 @@ public final class MotifCommands {
         try {
             found = clipboard.text().flatMap(Motif::parse);
         } catch (TextClipboard.BusyException e) {
-            news.accept(DeskTexts.of("clipboard.busy"));
+            news.accept(common.text("clipboard-busy"));
             return;
         }
         Optional<SideStitch> at = marking.stitchIn(canvas.standing());
         if (found.isEmpty() || at.isEmpty()) {
-            news.accept(DeskTexts.of("motif.none"));
+            news.accept(says.text("motif-none"));
             return;
         }
         Motif motif = turned.apply(found.get());
@@ -105,7 +112,7 @@ public final class MotifCommands {
         Motif.Placed placed = motif.placed(bench.chart(), canvas.cells().repeats(), first.place());
         int rounds = motif.rounds().size() - placed.roundsBeyond();
         bench.edit(
-                DeskTexts.of("edit.paste", rounds, motif.columns()),
+                says.text("edit-paste", count("rounds", rounds), count("columns", motif.columns())),
                 chart -> Edits.setStitches(chart, placed.stitches()));
         marking.show(first.side(), first.place(), new Motif(motif.rounds().subList(0, rounds)));
         pasted = Optional.of(new Pasted(bench.chart(), marking.places()));
@@ -115,15 +122,15 @@ public final class MotifCommands {
     /** Says what of a motif did not come onto the chart; nothing where all of it did, which the edit says itself. */
     private void tellWhatDidNotFit(Motif.Placed placed, int rounds) {
         List<String> sentences = new ArrayList<>();
-        sentences.add(DeskTexts.of("motif.pasted", rounds));
+        sentences.add(says.text("motif-pasted", count("rounds", rounds)));
         if (placed.roundsBeyond() > 0) {
-            sentences.add(DeskTexts.of("motif.roundsBeyond", placed.roundsBeyond()));
+            sentences.add(says.text("motif-roundsBeyond", count("rounds", placed.roundsBeyond())));
         }
         if (placed.stitchesBeyond() > 0) {
-            sentences.add(DeskTexts.of("motif.stitchesBeyond", placed.stitchesBeyond()));
+            sentences.add(says.text("motif-stitchesBeyond", count("stitches", placed.stitchesBeyond())));
         }
         if (placed.stitchesOver() > 0) {
-            sentences.add(DeskTexts.of("motif.stitchesOver", placed.stitchesOver()));
+            sentences.add(says.text("motif-stitchesOver", count("stitches", placed.stitchesOver())));
         }
         if (sentences.size() > 1) {
             news.accept(String.join(" ", sentences));

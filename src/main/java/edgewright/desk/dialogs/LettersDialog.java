@@ -1,5 +1,8 @@
 package edgewright.desk.dialogs;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.count;
+
 import edgewright.chart.Chart;
 import edgewright.chart.Round;
 import edgewright.chart.Section;
@@ -8,7 +11,8 @@ import edgewright.chart.Stitches;
 import edgewright.desk.parts.FormDialog;
 import edgewright.desk.parts.ShortText;
 import edgewright.desk.work.ChartCommands;
-import edgewright.desk.work.DeskTexts;
+import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import java.awt.Font;
 import java.awt.Window;
 import java.util.EnumMap;
@@ -24,24 +28,30 @@ public final class LettersDialog extends FormDialog {
     /** So many letters of a name stand in the title. */
     private static final int MOST_OF_NAME = 48;
 
+    private final transient Messages says;
     private final Chart chart;
     private final int number;
+    private final transient Language language;
     private final Map<Section, JTextField> fields = new EnumMap<>(Section.class);
 
-    public LettersDialog(Window owner, Chart chart, int number) {
-        super(owner, "letters");
+    public LettersDialog(Window owner, Chart chart, int number, Language language) {
+        super(owner, "letters", language);
+        says = language.messages("desk/dialogs");
+        String yarn = ShortText.of(chart.yarnOf(number).name(), MOST_OF_NAME);
+        titled(
+                says.text("letters-titleOf", arg("round", Integer.toString(number)), arg("yarn", yarn)),
+                says.text("letters-accept"));
         this.chart = chart;
         this.number = number;
-        setTitle(DeskTexts.of(
-                "letters.titleOf", number, ShortText.of(chart.yarnOf(number).name(), MOST_OF_NAME)));
+        this.language = language;
         for (Section section : Section.values()) {
             JTextField field =
                     new JTextField(chart.round(number).section(section).letters(), 34);
             field.setFont(new Font(Font.MONOSPACED, Font.PLAIN, field.getFont().getSize()));
             fields.put(section, field);
-            field("letters." + section.member(), field);
+            field("letters." + section.member(), says.text("letters-section-" + section.member()), field);
         }
-        explain(DeskTexts.of("letters.explain"));
+        explain(says.text("letters-explain"));
     }
 
     /** The round as written. */
@@ -61,17 +71,21 @@ public final class LettersDialog extends FormDialog {
                 return Optional.empty();
             }
             String letters = fields.get(section).getText().strip();
-            String name = ChartCommands.sectionName(section);
+            String name = ChartCommands.sectionName(section, language);
             if (letters.chars()
                     .anyMatch(letter -> Stitch.ofLetter((char) letter).isEmpty())) {
-                return Optional.of(DeskTexts.of("letters.objection.letter", name));
+                return Optional.of(says.text("letters-objection-letter", arg("section", name)));
             }
             int expected = chart.shape().length(section, number);
             if (number > 1 && letters.length() != expected) {
-                return Optional.of(DeskTexts.of("letters.objection.length", name, letters.length(), expected));
+                return Optional.of(says.text(
+                        "letters-objection-length",
+                        arg("section", name),
+                        count("stitches", letters.length()),
+                        count("expected", expected)));
             }
             if (number == 1 && letters.isEmpty()) {
-                return Optional.of(DeskTexts.of("letters.objection.empty", name));
+                return Optional.of(says.text("letters-objection-empty", arg("section", name)));
             }
         }
         return Optional.empty();

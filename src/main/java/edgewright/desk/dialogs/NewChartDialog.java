@@ -1,5 +1,7 @@
 package edgewright.desk.dialogs;
 
+import static edgewright.texts.Arg.arg;
+
 import edgewright.chart.Chart;
 import edgewright.chart.Colour;
 import edgewright.chart.Counting;
@@ -10,10 +12,10 @@ import edgewright.desk.parts.FormDialog;
 import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.Look;
 import edgewright.desk.parts.SidePicture;
-import edgewright.desk.work.DeskTexts;
 import edgewright.desk.work.SideCountTexts;
 import edgewright.desk.work.YarnShelf;
 import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import java.awt.Window;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,6 +35,8 @@ public final class NewChartDialog extends FormDialog {
 
     private record YarnRow(JTextField name, ColourButton colour) {}
 
+    private final transient Messages says;
+    private final transient Messages common;
     private final Counting counting;
     private final transient Language language;
     private final JTextField title = new JTextField(24);
@@ -44,33 +48,36 @@ public final class NewChartDialog extends FormDialog {
     private final SidePicture picture;
     private final JPanel yarnPanel = new JPanel(new MigLayout("insets 0, gap 6, fillx", "[][grow, fill][]"));
     private final List<YarnRow> yarns = new ArrayList<>();
-    private final JButton more = Forms.caption(new JButton(), "newChart.moreYarn");
-    private final JButton fewer = Forms.caption(new JButton(), "newChart.fewerYarn");
+    private final JButton more = new JButton();
+    private final JButton fewer = new JButton();
 
     public NewChartDialog(Window owner, Counting counting, Language language) {
-        super(owner, "newChart");
+        super(owner, "newChart", language);
+        says = language.messages("desk/dialogs");
+        common = language.messages("desk/common");
+        titled(says.text("newChart-title"), says.text("newChart-accept"));
         this.counting = counting;
         this.language = language;
-        field("newChart.chartTitle", title).setText(DeskTexts.of("newChart.untitled"));
+        field("newChart.chartTitle", says.text("newChart-chartTitle"), title).setText(common.text("newChart-untitled"));
         title.selectAll();
-        rounds = number("newChart.rounds", 12, 1, MOST_ROUNDS);
-        fromCorner = number("newChart.fromCorner", 2, 0, MOST_WIDTH);
-        repeat = number("newChart.repeat", 6, 1, MOST_WIDTH);
-        toCorner = number("newChart.toCorner", 3, 0, MOST_WIDTH);
-        picture = new SidePicture(shape());
+        rounds = number("newChart.rounds", says.text("newChart-rounds"), 12, 1, MOST_ROUNDS);
+        fromCorner = number("newChart.fromCorner", says.text("newChart-fromCorner"), 2, 0, MOST_WIDTH);
+        repeat = number("newChart.repeat", says.text("newChart-repeat"), 6, 1, MOST_WIDTH);
+        toCorner = number("newChart.toCorner", says.text("newChart-toCorner"), 3, 0, MOST_WIDTH);
+        picture = new SidePicture(shape(), language);
         form().add(picture, "span, growx");
         counts.setName("newChart.counts");
         form().add(counts, "span, growx, wmin 0");
-        explain(DeskTexts.of("newChart.explain"));
-        addYarn(DeskTexts.of("newChart.firstYarn"), Colour.parse("#2b2a33"));
-        addYarn(DeskTexts.of("newChart.secondYarn"), Colour.parse("#f2ead8"));
-        form().add(Look.heading(DeskTexts.of("newChart.yarns")), "span, gaptop 4");
+        explain(says.text("newChart-explain"));
+        addYarn(common.text("newChart-firstYarn"), Colour.parse("#2b2a33"));
+        addYarn(common.text("newChart-secondYarn"), Colour.parse("#f2ead8"));
+        form().add(Look.heading(says.text("newChart-yarns")), "span, gaptop 4");
         form().add(yarnPanel, "span, growx");
-        more.setName("moreYarn");
-        fewer.setName("fewerYarn");
+        Forms.caption(more, says.text("newChart-moreYarn")).setName("moreYarn");
+        Forms.caption(fewer, says.text("newChart-fewerYarn")).setName("fewerYarn");
         more.addActionListener(event -> {
             addYarn(
-                    DeskTexts.of("newChart.nextYarn", letter(yarns.size())),
+                    says.text("newChart-nextYarn", arg("letter", letter(yarns.size()))),
                     YarnShelf.unlike(
                             yarns.stream().map(row -> row.colour().colour()).toList()));
             resize();
@@ -107,10 +114,10 @@ public final class NewChartDialog extends FormDialog {
             counts.setText(SideCountTexts.ofBaseRound(shape(), counting, language));
         }
         if (title.getText().isBlank()) {
-            return Optional.of(DeskTexts.of("newChart.objection.title"));
+            return Optional.of(says.text("newChart-objection-title"));
         }
         return yarns.stream().anyMatch(row -> row.name().getText().isBlank())
-                ? Optional.of(DeskTexts.of("yarn.objection.name"))
+                ? Optional.of(common.text("yarn-objection-name"))
                 : Optional.empty();
     }
 
@@ -123,7 +130,7 @@ public final class NewChartDialog extends FormDialog {
         JTextField field = new JTextField(yarnName, 16);
         field.setName(key);
         watch(field);
-        ColourButton button = new ColourButton(key + ".colour", colour);
+        ColourButton button = new ColourButton(key + ".colour", colour, language);
         yarns.add(new YarnRow(field, button));
     }
 
@@ -131,7 +138,7 @@ public final class NewChartDialog extends FormDialog {
         yarnPanel.removeAll();
         for (int i = 0; i < yarns.size(); i++) {
             YarnRow row = yarns.get(i);
-            JLabel label = new JLabel(DeskTexts.of("newChart.yarnLabel", letter(i)));
+            JLabel label = new JLabel(says.text("newChart-yarnLabel", arg("letter", letter(i))));
             label.setLabelFor(row.name());
             row.name().getAccessibleContext().setAccessibleName(label.getText());
             yarnPanel.add(label);

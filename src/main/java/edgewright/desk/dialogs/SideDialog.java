@@ -4,9 +4,9 @@ import edgewright.chart.Counting;
 import edgewright.chart.SideShape;
 import edgewright.desk.parts.FormDialog;
 import edgewright.desk.parts.SidePicture;
-import edgewright.desk.work.DeskTexts;
 import edgewright.desk.work.SideCountTexts;
 import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import java.awt.Window;
 import java.util.Optional;
 import javax.swing.JLabel;
@@ -16,6 +16,7 @@ import javax.swing.JSpinner;
 public final class SideDialog extends FormDialog {
     private static final int MOST_WIDTH = 1_999;
 
+    private final transient Messages says;
     private final Counting counting;
     private final transient Language language;
     private final JLabel counts = new JLabel();
@@ -25,17 +26,19 @@ public final class SideDialog extends FormDialog {
     private final SidePicture picture;
 
     public SideDialog(Window owner, SideShape before, Counting counting, Language language) {
-        super(owner, "side");
+        super(owner, "side", language);
+        says = language.messages("desk/dialogs");
+        titled(says.text("side-title"), says.text("side-accept"));
         this.counting = counting;
         this.language = language;
-        fromCorner = number("side.fromCorner", before.a(), 0, MOST_WIDTH);
-        repeat = number("side.repeat", before.w(), 1, MOST_WIDTH);
-        toCorner = number("side.toCorner", before.b(), 0, MOST_WIDTH);
-        picture = new SidePicture(before);
+        fromCorner = number("side.fromCorner", says.text("side-fromCorner"), before.a(), 0, MOST_WIDTH);
+        repeat = number("side.repeat", says.text("side-repeat"), before.w(), 1, MOST_WIDTH);
+        toCorner = number("side.toCorner", says.text("side-toCorner"), before.b(), 0, MOST_WIDTH);
+        picture = new SidePicture(before, language);
         form().add(picture, "span, growx");
         counts.setName("side.counts");
         form().add(counts, "span, growx, wmin 0");
-        explain(DeskTexts.of("side.explain"));
+        explain(says.text("side-explain"));
     }
 
     public SideShape shape() {

@@ -1,10 +1,11 @@
 package edgewright.desk.fitting;
 
+import static edgewright.texts.Arg.count;
+
 import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.chart.Swatch;
-import edgewright.desk.work.DeskTexts;
 import edgewright.fit.Edge;
 import edgewright.fit.FinishedSize;
 import edgewright.fit.FitRefusal;
@@ -15,6 +16,7 @@ import edgewright.fit.PickUpAnswer;
 import edgewright.fit.PickUpPlan;
 import edgewright.fit.Ratio;
 import edgewright.fit.Targets;
+import edgewright.texts.Messages;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -23,14 +25,16 @@ import java.util.Optional;
 final class BarePiece {
     private static final double MM_IN_A_CM = 10;
 
-    private final GuideSentences says;
+    private final GuideSentences sentences;
+    private final Messages says;
     private final Piece piece;
     private final Chart chart;
     private final PieceNumbers numbers;
 
     BarePiece(Piece piece, PieceNumbers numbers) {
         this.piece = piece;
-        this.says = new GuideSentences(piece.language());
+        this.sentences = new GuideSentences(piece.language());
+        says = piece.says();
         this.numbers = numbers;
         chart = piece.chart();
     }
@@ -39,26 +43,25 @@ final class BarePiece {
         Optional<Swatch> swatch = PieceNumbers.swatch(piece);
         Optional<Ratio> ratio = PieceNumbers.ratio(piece);
         if (piece.way() == Piece.Way.MEASURED && swatch.isEmpty()) {
-            return mistake("piece.swatch.needed");
+            return mistake(says.text("piece-swatch-needed"));
         }
         if (piece.way() == Piece.Way.ROWS && ratio.isEmpty()) {
-            return mistake("piece.ratio.needed");
+            return mistake(says.text("piece-ratio-needed"));
         }
         PerSide<Edge> edges = PerSide.each(side -> edge(side, swatch, ratio));
         PickUpAnswer answer = PickUpPlan.of(chart.shape(), edges, piece.ties());
         if (answer instanceof FitRefusal.TooSmall small) {
             return PieceOutcome.saying(
                     PieceOutcome.Mood.NO,
-                    DeskTexts.of("piece.tooSmall"),
+                    says.text("piece-tooSmall"),
                     new FitSentences(piece.language()).of(small),
                     small.sides());
         }
         return planned(((PickUpPlan) answer).targets(), edges);
     }
 
-    private static PieceOutcome mistake(String key) {
-        return PieceOutcome.saying(
-                PieceOutcome.Mood.MISTAKE, DeskTexts.of("piece.mistake"), List.of(DeskTexts.of(key)), List.of());
+    private PieceOutcome mistake(String sentence) {
+        return PieceOutcome.saying(PieceOutcome.Mood.MISTAKE, says.text("piece-mistake"), List.of(sentence), List.of());
     }
 
     private Edge edge(Side side, Optional<Swatch> swatch, Optional<Ratio> ratio) {
@@ -74,8 +77,8 @@ final class BarePiece {
                 new Targets(nearest.shape(), nearest.round(), nearest.counted(), PieceAnswers.wanted(piece, nearest));
         return new PieceOutcome(
                 PieceOutcome.Mood.CHANGES,
-                DeskTexts.of("piece.pickUp", PerSide.sum(targets.wanted())),
-                List.of(DeskTexts.of("piece.pickUp.text")),
+                says.text("piece-pickUp", count("stitches", PerSide.sum(targets.wanted()))),
+                List.of(says.text("piece-pickUp-text")),
                 List.of(),
                 Arrays.stream(Side.values())
                         .map(side -> of(targets, side, edges.get(side)))
@@ -100,7 +103,7 @@ final class BarePiece {
                         .map(mark -> new PieceOutcome.Mark(
                                 PieceOutcome.Mark.Kind.QUARTER, mark.quarter() / 4.0, String.valueOf(mark.stitches())))
                         .toList(),
-                says.of(pickUp));
+                sentences.of(pickUp));
     }
 
     private FinishedSize size(Targets targets, Swatch swatch) {

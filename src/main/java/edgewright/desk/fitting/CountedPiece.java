@@ -1,10 +1,13 @@
 package edgewright.desk.fitting;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.count;
+import static edgewright.texts.Arg.number;
+
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
-import edgewright.desk.work.DeskTexts;
 import edgewright.fit.BackLayer;
 import edgewright.fit.BackSentences;
 import edgewright.fit.CountChange;
@@ -17,6 +20,7 @@ import edgewright.fit.FitRefusal;
 import edgewright.fit.FitSentences;
 import edgewright.fit.SideChange;
 import edgewright.fit.Targets;
+import edgewright.texts.Messages;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -25,7 +29,8 @@ import java.util.OptionalInt;
 
 /** A piece whose sides were counted in a round that is on it, in a round of the front or of the back layer. */
 final class CountedPiece {
-    private final FitSentences says;
+    private final FitSentences fits;
+    private final Messages says;
     private final Piece piece;
     private final Chart chart;
     private final Counting counting;
@@ -35,7 +40,8 @@ final class CountedPiece {
 
     CountedPiece(Piece piece, PerSide<Integer> counts) {
         this.piece = piece;
-        this.says = new FitSentences(piece.language());
+        this.fits = new FitSentences(piece.language());
+        says = piece.says();
         this.counts = counts;
         chart = piece.chart();
         counting = piece.counting();
@@ -57,8 +63,8 @@ final class CountedPiece {
         if (piece.frontCounts().isBlank()) {
             return PieceOutcome.saying(
                     PieceOutcome.Mood.ASKING,
-                    DeskTexts.of("piece.ask.front"),
-                    List.of(DeskTexts.of("piece.ask.front.text")),
+                    says.text("piece-ask-front"),
+                    List.of(says.text("piece-ask-front-text")),
                     List.of());
         }
         PerSide<Integer> front;
@@ -67,8 +73,8 @@ final class CountedPiece {
         } catch (IllegalArgumentException e) {
             return PieceOutcome.saying(
                     PieceOutcome.Mood.MISTAKE,
-                    DeskTexts.of("piece.mistake"),
-                    List.of(DeskTexts.of("piece.front.unread")),
+                    says.text("piece-mistake"),
+                    List.of(says.text("piece-front-unread")),
                     List.of());
         }
         BackLayer layer = new BackLayer(chart.shape(), chart.rounds().size());
@@ -76,8 +82,9 @@ final class CountedPiece {
                 .map(repeats -> answered(layer.question(piece.countedIn().round(), counts, counting, repeats)))
                 .orElseGet(() -> PieceOutcome.saying(
                         PieceOutcome.Mood.NO,
-                        DeskTexts.of("piece.front.open"),
-                        List.of(DeskTexts.of("piece.front.open.text", PieceTexts.round(piece.frontRound()))),
+                        says.text("piece-front-open"),
+                        List.of(says.text(
+                                "piece-front-open-text", arg("where", PieceTexts.round(piece, piece.frontRound())))),
                         List.of()));
     }
 
@@ -99,12 +106,12 @@ final class CountedPiece {
         long changes = plan.targets().totalChange();
         List<String> warnings = back.map(layer -> layer.warnings(plan))
                 .orElseGet(() -> plan.warnings().stream()
-                        .map(warning -> says.of(warning, plan.question()))
+                        .map(warning -> fits.of(warning, plan.question()))
                         .toList());
         return new PieceOutcome(
                 plan.isDone() ? PieceOutcome.Mood.FITS : PieceOutcome.Mood.CHANGES,
-                plan.isDone() ? DeskTexts.of("piece.fits") : DeskTexts.of("piece.changes", changes),
-                plan.isDone() ? List.of(DeskTexts.of("piece.fits.text")) : List.of(),
+                plan.isDone() ? says.text("piece-fits") : says.text("piece-changes", count("changes", changes)),
+                plan.isDone() ? List.of(says.text("piece-fits-text")) : List.of(),
                 warnings,
                 Arrays.stream(Side.values()).map(side -> of(plan, side)).toList(),
                 rounds(plan),
@@ -114,11 +121,11 @@ final class CountedPiece {
     }
 
     private PieceOutcome refused(FitRefusal refusal) {
-        List<String> sentences = says.of(refusal);
+        List<String> sentences = fits.of(refusal);
         if (refusal instanceof FitRefusal.NoRoom full) {
             return new PieceOutcome(
                     PieceOutcome.Mood.NO,
-                    DeskTexts.of("piece.noRoom"),
+                    says.text("piece-noRoom"),
                     // The first two sentences say the counts and the headline again.
                     sentences.subList(2, sentences.size()),
                     List.of(),
@@ -131,11 +138,11 @@ final class CountedPiece {
                     Optional.of(full.targets()));
         }
         if (refusal instanceof FitRefusal.TooSmall small) {
-            return PieceOutcome.saying(PieceOutcome.Mood.NO, DeskTexts.of("piece.tooSmall"), sentences, small.sides());
+            return PieceOutcome.saying(PieceOutcome.Mood.NO, says.text("piece-tooSmall"), sentences, small.sides());
         }
         return PieceOutcome.saying(
                 PieceOutcome.Mood.NO,
-                DeskTexts.of("piece.cannotClose"),
+                says.text("piece-cannotClose"),
                 sentences.subList(1, sentences.size()),
                 List.of());
     }
@@ -144,8 +151,8 @@ final class CountedPiece {
         SideChange change = plan.change(side);
         List<String> words = back.map(layer -> layer.of(plan, side))
                 .orElseGet(() -> change.change() == 0
-                        ? List.of(says.of(plan, side))
-                        : List.of(says.of(plan, side), says.way(plan, side)));
+                        ? List.of(fits.of(plan, side))
+                        : List.of(fits.of(plan, side), fits.way(plan, side)));
         return of(plan.targets(), side, marks(change), words);
     }
 
@@ -179,16 +186,20 @@ final class CountedPiece {
 
     private List<String> rounds(FitPlan plan) {
         if (back.isPresent()) {
-            String matches = DeskTexts.of("piece.rounds.back", piece.countedIn().round(), round);
+            String matches = says.text(
+                    "piece-rounds-back", number("back", piece.countedIn().round()), number("round", round));
             return plan.isDone()
                     ? List.of(matches)
                     : List.of(matches, back.get().changing());
         }
         List<String> said = new ArrayList<>();
-        said.add(says.of(plan.rounds()));
+        said.add(fits.of(plan.rounds()));
         boolean elsewhere = plan.rounds().counting().orElse(-1) != round;
         if (elsewhere && !plan.isDone()) {
-            said.add(DeskTexts.of("piece.rounds.here", PieceTexts.round(round), plan.changing()));
+            said.add(says.text(
+                    "piece-rounds-here",
+                    arg("where", PieceTexts.round(piece, round)),
+                    number("round", plan.changing())));
         }
         return said;
     }

@@ -1,13 +1,15 @@
 package edgewright.desk.fitting;
 
+import static edgewright.texts.Arg.shortest;
+
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
 import edgewright.chart.Side;
 import edgewright.chart.Swatch;
-import edgewright.desk.work.DeskTexts;
 import edgewright.fit.ChangeRounds;
 import edgewright.fit.Ties;
 import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -86,8 +88,8 @@ public final class Piece {
         countedIn =
                 new CountedIn(false, whole ? ChangeRounds.of(chart).counting().orElse(0) : 0);
         Swatch swatch = chart.making().swatch().orElse(GUESS);
-        swatchStitches = DeskTexts.of("piece.decimal", swatch.stitchesIn10Cm());
-        swatchRounds = DeskTexts.of("piece.decimal", swatch.roundsIn10Cm());
+        swatchStitches = says().text("piece-decimal", shortest("number", swatch.stitchesIn10Cm(), 1));
+        swatchRounds = says().text("piece-decimal", shortest("number", swatch.roundsIn10Cm(), 1));
         frontRound = 0;
         steps.clear();
     }
@@ -99,6 +101,11 @@ public final class Piece {
     /** In which is said what comes of it. */
     Language language() {
         return language;
+    }
+
+    /** What is said of it. */
+    Messages says() {
+        return language.messages("desk/fitting");
     }
 
     public Counting counting() {

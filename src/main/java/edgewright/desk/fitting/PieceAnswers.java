@@ -4,7 +4,6 @@ import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.chart.SideShape;
 import edgewright.chart.Swatch;
-import edgewright.desk.work.DeskTexts;
 import edgewright.fit.FinishedSize;
 import edgewright.fit.GuideSentences;
 import edgewright.fit.Targets;
@@ -22,26 +21,29 @@ final class PieceAnswers {
         if (!piece.chart().raggedSections().isEmpty()) {
             return PieceOutcome.saying(
                     PieceOutcome.Mood.NO,
-                    DeskTexts.of("piece.ragged"),
-                    List.of(DeskTexts.of("piece.ragged.text")),
+                    piece.says().text("piece-ragged"),
+                    List.of(piece.says().text("piece-ragged-text")),
                     List.of());
         }
         PieceNumbers numbers = PieceNumbers.of(piece);
         if (!numbers.mistakes().isEmpty()) {
             return PieceOutcome.saying(
                     PieceOutcome.Mood.MISTAKE,
-                    DeskTexts.of("piece.mistake"),
+                    piece.says().text("piece-mistake"),
                     List.copyOf(numbers.mistakes().values()),
                     List.copyOf(numbers.mistakes().keySet()));
         }
         if (!numbers.isWhole()) {
             return PieceOutcome.saying(
                     PieceOutcome.Mood.ASKING,
-                    DeskTexts.of(
-                            numbers.values().isEmpty()
-                                    ? "piece.ask"
-                                    : numbers.missing().contains(Side.TOP) ? "piece.ask.level" : "piece.ask.upright"),
-                    List.of(DeskTexts.of("piece.ask." + piece.way().name())),
+                    piece.says()
+                            .text(
+                                    numbers.values().isEmpty()
+                                            ? "piece-ask"
+                                            : numbers.missing().contains(Side.TOP)
+                                                    ? "piece-ask-level"
+                                                    : "piece-ask-upright"),
+                    List.of(piece.says().text("piece-how-" + piece.way().name())),
                     List.of());
         }
         return piece.way() == Piece.Way.COUNTED
@@ -75,11 +77,11 @@ final class PieceAnswers {
     static List<String> sized(Piece piece, Function<Swatch, FinishedSize> size) {
         Optional<Swatch> swatch = PieceNumbers.swatch(piece);
         if (swatch.isEmpty()) {
-            return List.of(DeskTexts.of("piece.swatch.none"));
+            return List.of(piece.says().text("piece-swatch-none"));
         }
         List<String> said = new ArrayList<>(new GuideSentences(piece.language()).of(size.apply(swatch.get())));
         if (piece.chart().making().swatch().isEmpty() && swatch.get().equals(Piece.GUESS)) {
-            said.add(DeskTexts.of("piece.swatch.guess"));
+            said.add(piece.says().text("piece-swatch-guess"));
         }
         return said;
     }

@@ -1,16 +1,20 @@
 package edgewright.desk.fitting;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.decimal;
+import static edgewright.texts.Arg.number;
+
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.chart.SideShape;
 import edgewright.chart.Swatch;
-import edgewright.desk.work.DeskTexts;
 import edgewright.fit.BackLayer;
 import edgewright.fit.CountTable;
 import edgewright.fit.SizeTable;
 import edgewright.fit.Targets;
+import edgewright.texts.Messages;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -42,6 +46,7 @@ public final class PieceCounts {
     }
 
     private final Piece piece;
+    private final Messages says;
     private final Chart chart;
     private final SideShape shape;
     private final Counting counting;
@@ -49,6 +54,7 @@ public final class PieceCounts {
 
     private PieceCounts(Piece piece, Targets targets) {
         this.piece = piece;
+        says = piece.says();
         this.targets = targets;
         chart = piece.chart();
         shape = chart.shape();
@@ -87,20 +93,23 @@ public final class PieceCounts {
                 marked.add(rows.size());
             }
             List<String> cells = new ArrayList<>();
-            cells.add(row.round() == 0 ? DeskTexts.of("piece.cell.base") : String.valueOf(row.round()));
+            cells.add(row.round() == 0 ? says.text("piece-cell-base") : String.valueOf(row.round()));
             (before ? asCounted(row.round()) : row.counts())
                     .stream().map(String::valueOf).forEach(cells::add);
             if (layered) {
                 OptionalInt match = back.matching(row.round());
-                cells.add(match.isPresent() ? DeskTexts.of("piece.cell.back", match.getAsInt()) : "");
+                cells.add(match.isPresent() ? says.text("piece-cell-back", number("round", match.getAsInt())) : "");
             }
             rows.add(cells);
         }
-        String way = DeskTexts.of("counting." + counting.name());
+        String way = PieceTexts.counting(piece);
         String caption = changed
-                ? DeskTexts.of(
-                        "piece.rounds.caption.changed", way, PieceTexts.round(targets.round()), targets.round() + 1)
-                : DeskTexts.of("piece.rounds.caption", way);
+                ? says.text(
+                        "piece-rounds-caption-changed",
+                        arg("counting", way),
+                        arg("where", PieceTexts.round(piece, targets.round())),
+                        number("round", targets.round() + 1))
+                : says.text("piece-rounds-caption", arg("counting", way));
         return new Table(caption, columns(layered), rows, marked);
     }
 
@@ -109,14 +118,14 @@ public final class PieceCounts {
         return targets.counted().map(stitches -> counting.shown(stitches + SideShape.growth(round - targets.round())));
     }
 
-    private static List<String> columns(boolean layered) {
+    private List<String> columns(boolean layered) {
         List<String> columns = new ArrayList<>();
-        columns.add(DeskTexts.of("piece.column.round"));
+        columns.add(says.text("piece-column-round"));
         for (Side side : Side.values()) {
-            columns.add(PieceNumbers.sideName(side));
+            columns.add(PieceTexts.sideName(piece, side));
         }
         if (layered) {
-            columns.add(DeskTexts.of("piece.column.back"));
+            columns.add(says.text("piece-column-back"));
         }
         return columns;
     }
@@ -129,11 +138,13 @@ public final class PieceCounts {
                 new TreeSet<>(List.of(0, targets.round(), chart.rounds().size())));
         Optional<Swatch> swatch = PieceNumbers.swatch(piece);
         List<String> columns = new ArrayList<>();
-        columns.add(DeskTexts.of("piece.column.repeats"));
+        columns.add(says.text("piece-column-repeats"));
         about.forEach(round -> columns.add(
-                round == 0 ? DeskTexts.of("piece.column.base") : DeskTexts.of("piece.column.inRound", round)));
-        swatch.ifPresent(any -> columns.add(DeskTexts.of("piece.column.cm")));
-        columns.add(DeskTexts.of("piece.column.sides"));
+                round == 0
+                        ? says.text("piece-column-base")
+                        : says.text("piece-column-inRound", number("round", round))));
+        swatch.ifPresent(any -> columns.add(says.text("piece-column-cm")));
+        columns.add(says.text("piece-column-sides"));
         List<List<String>> rows = new ArrayList<>();
         List<Integer> marked = new ArrayList<>();
         // Where sides differ much, the sizes between them are of no use to anybody.
@@ -149,15 +160,12 @@ public final class PieceCounts {
                     .get(0)
                     .counts()
                     .forEach(count -> cells.add(String.valueOf(count)));
-            swatch.ifPresent(border -> cells.add(DeskTexts.of("piece.cm", outerCm(m, border))));
+            swatch.ifPresent(border -> cells.add(says.text("piece-cm", decimal("cm", outerCm(m, border), 1))));
             cells.add(sides);
             rows.add(cells);
         }
         return new Table(
-                DeskTexts.of("piece.sizes.caption", DeskTexts.of("counting." + counting.name())),
-                columns,
-                rows,
-                marked);
+                says.text("piece-sizes-caption", arg("counting", PieceTexts.counting(piece))), columns, rows, marked);
     }
 
     private static List<Integer> listed(PerSide<Integer> repeats, int fewest, int most) {
@@ -171,11 +179,11 @@ public final class PieceCounts {
         return listed;
     }
 
-    private static String sides(PerSide<Integer> repeats, int m) {
+    private String sides(PerSide<Integer> repeats, int m) {
         List<String> sides = new ArrayList<>();
         for (Side side : Side.values()) {
             if (repeats.get(side) == m) {
-                sides.add(PieceNumbers.sideName(side));
+                sides.add(PieceTexts.sideName(piece, side));
             }
         }
         return String.join(", ", sides);

@@ -1,10 +1,11 @@
 package edgewright.desk.fitting;
 
+import static edgewright.texts.Arg.arg;
+
 import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.chart.Swatch;
-import edgewright.desk.work.DeskTexts;
 import edgewright.fit.Ratio;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -18,7 +19,7 @@ import java.util.Optional;
  * @param values what could be read
  * @param mistakes a sentence for each side where something cannot be read or cannot be
  */
-public record PieceNumbers(Map<Side, Double> values, Map<Side, String> mistakes) {
+record PieceNumbers(Map<Side, Double> values, Map<Side, String> mistakes) {
     /** More stitches no side of a blanket has, and their marks and words would only slow the desk down. */
     private static final int MOST = 10_000;
 
@@ -42,7 +43,13 @@ public record PieceNumbers(Map<Side, Double> values, Map<Side, String> mistakes)
                     : whole(text).map(Integer::doubleValue);
             Optional<String> mistake = mistake(piece, number);
             if (mistake.isPresent() && !borrowed) {
-                mistakes.put(side, DeskTexts.of(mistake.get(), sideName(side), text));
+                mistakes.put(
+                        side,
+                        piece.says()
+                                .text(
+                                        "piece-mistake-" + mistake.get(),
+                                        arg("side", PieceTexts.sideName(piece, side)),
+                                        arg("typed", text)));
             }
             number.ifPresent(value -> values.put(side, value));
         }
@@ -100,20 +107,15 @@ public record PieceNumbers(Map<Side, Double> values, Map<Side, String> mistakes)
         return stitches.flatMap(some -> rows.map(of -> new Ratio(some, of)));
     }
 
-    /** The side at the beginning of a sentence. */
-    public static String sideName(Side side) {
-        return DeskTexts.of("piece.side." + side.name());
-    }
-
-    /** The text for what is wrong with a number; empty if nothing is. */
+    /** What is wrong with a number, as the key of its text ends; empty if nothing is. */
     private static Optional<String> mistake(Piece piece, Optional<Double> number) {
         if (number.isEmpty()) {
-            return Optional.of(piece.way() == Piece.Way.MEASURED ? "piece.mistake.length" : "piece.mistake.number");
+            return Optional.of(piece.way() == Piece.Way.MEASURED ? "length" : "number");
         }
         boolean withChains = piece.counting() == Counting.WITH_CHAINS;
         if (piece.way() == Piece.Way.COUNTED && withChains && number.get() < Counting.WITH_CHAINS.shown(0)) {
-            return Optional.of("piece.mistake.chains");
+            return Optional.of("chains");
         }
-        return piece.way() == Piece.Way.ROWS && number.get() < 1 ? Optional.of("piece.mistake.none") : Optional.empty();
+        return piece.way() == Piece.Way.ROWS && number.get() < 1 ? Optional.of("none") : Optional.empty();
     }
 }

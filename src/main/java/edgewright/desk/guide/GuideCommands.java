@@ -1,18 +1,21 @@
 package edgewright.desk.guide;
 
+import static edgewright.texts.Arg.number;
+
 import edgewright.chart.Chart;
 import edgewright.chart.Place;
 import edgewright.chart.Section;
 import edgewright.chart.Start;
 import edgewright.desk.work.ChartView;
-import edgewright.desk.work.DeskTexts;
 import edgewright.desk.work.Workbench;
+import edgewright.texts.Messages;
 import java.awt.Window;
 import java.util.Optional;
 import java.util.OptionalInt;
 
 /** What the desk does for makers: the round guide, and what the designer says of how the border is made. */
 public final class GuideCommands {
+    private final Messages says;
     private final Window owner;
     private final Workbench bench;
     private final ChartView view;
@@ -22,6 +25,7 @@ public final class GuideCommands {
         this.owner = owner;
         this.bench = bench;
         this.view = view;
+        says = view.language().messages("desk/guide");
     }
 
     /** Shows the round guide; what was ticked in it is still there. */
@@ -37,23 +41,19 @@ public final class GuideCommands {
     public void making() {
         PatternDetailsDialog dialog = new PatternDetailsDialog(owner, bench.chart(), view.language());
         if (dialog.ask()) {
-            bench.edit(DeskTexts.of("edit.making"), chart -> chart.withMaking(dialog.appliedTo(chart.making())));
+            bench.edit(says.text("edit-making"), chart -> chart.withMaking(dialog.appliedTo(chart.making())));
         }
     }
 
     /** Whether rounds can be started in the column of the cursor. */
     public boolean canStartHere() {
-        return startColumn(bench).isPresent();
+        return startColumn().isPresent();
     }
 
     /** Starts the rounds in the column of the cursor, on the sides that they were started on. */
     public void startHere() {
-        startHere(bench);
-    }
-
-    public static void startHere(Workbench bench) {
-        startColumn(bench)
-                .ifPresent(column -> bench.edit(DeskTexts.of("edit.startHere", column), chart -> {
+        startColumn()
+                .ifPresent(column -> bench.edit(says.text("edit-startHere", number("column", column)), chart -> {
                     Start start = chart.making().start().orElse(Start.DEFAULT);
                     return chart.withMaking(
                             chart.making().withStart(Optional.of(start.withColumn(OptionalInt.of(column)))));
@@ -61,7 +61,7 @@ public final class GuideCommands {
     }
 
     /** The fabric column of the cursor, if rounds can be started there: not over the corner chain, nor past the repeat. */
-    private static OptionalInt startColumn(Workbench bench) {
+    private OptionalInt startColumn() {
         Chart chart = bench.chart();
         Place at = bench.cursor();
         if (!bench.verdict().judged() || at.section() == Section.TO_CORNER) {

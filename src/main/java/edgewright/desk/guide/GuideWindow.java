@@ -1,5 +1,9 @@
 package edgewright.desk.guide;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.count;
+import static edgewright.texts.Arg.number;
+
 import edgewright.chart.Place;
 import edgewright.chart.Side;
 import edgewright.desk.parts.ColumnScroll;
@@ -10,11 +14,11 @@ import edgewright.desk.parts.TextColumn;
 import edgewright.desk.parts.WhileShown;
 import edgewright.desk.parts.YarnCard;
 import edgewright.desk.work.ChartView;
-import edgewright.desk.work.DeskTexts;
 import edgewright.desk.work.GuideTicks;
 import edgewright.desk.work.RoundGuide;
 import edgewright.desk.work.Workbench;
 import edgewright.desk.work.WorkbenchChange;
+import edgewright.texts.Messages;
 import edgewright.words.write.WordingOptions;
 import java.awt.Dimension;
 import java.awt.Window;
@@ -38,13 +42,15 @@ import net.miginfocom.swing.MigLayout;
  * beside the chart and goes along with the cursor.
  */
 public final class GuideWindow extends JDialog {
+    private final transient Messages says;
+    private final transient Messages common;
     private final transient Workbench bench;
     private final transient ChartView view;
     private final transient GuideTicks ticks = new GuideTicks();
     private final transient WhileShown writing = new WhileShown(this, this::write);
     private final JLabel heading = Look.heading("");
-    private final JButton previous = Forms.caption(new JButton(), "guide.previous");
-    private final JButton next = Forms.caption(new JButton(), "guide.next");
+    private final JButton previous = new JButton();
+    private final JButton next = new JButton();
     private final ColumnScroll words = new ColumnScroll("guideWords");
     private final SizeSpinners size;
     private final Map<Side, JLabel> counts = new EnumMap<>(Side.class);
@@ -53,7 +59,10 @@ public final class GuideWindow extends JDialog {
     private final JLabel progress = Look.quiet("");
 
     public GuideWindow(Window owner, Workbench bench, ChartView view) {
-        super(owner, DeskTexts.of("guide.title"), ModalityType.MODELESS);
+        super(owner, ModalityType.MODELESS);
+        says = view.language().messages("desk/guide");
+        common = view.language().messages("desk/common");
+        setTitle(says.text("guide-title"));
         this.bench = bench;
         this.view = view;
         size = new SizeSpinners(view, "guideLevel", "guideUpright");
@@ -80,8 +89,10 @@ public final class GuideWindow extends JDialog {
 
     private JPanel layOut() {
         heading.setName("guideHeading");
-        previous.setName("guidePrevious");
-        next.setName("guideNext");
+        Forms.caption(previous, says.text("guide-previous"), says.text("guide-previous-tip"))
+                .setName("guidePrevious");
+        Forms.caption(next, says.text("guide-next"), says.text("guide-next-tip"))
+                .setName("guideNext");
         previous.addActionListener(event -> step(-1));
         next.addActionListener(event -> step(1));
         words.setBorder(BorderFactory.createEmptyBorder());
@@ -101,9 +112,9 @@ public final class GuideWindow extends JDialog {
 
     private JPanel sizes() {
         JPanel line = row("[][]18[][]");
-        line.add(Forms.label("guide.level", size.level()));
+        line.add(Forms.label(says.text("guide-level"), size.level()));
         line.add(size.level(), "wmin 84");
-        line.add(Forms.label("guide.upright", size.upright()));
+        line.add(Forms.label(says.text("guide-upright"), size.upright()));
         line.add(size.upright(), "wmin 84");
         return line;
     }
@@ -114,7 +125,7 @@ public final class GuideWindow extends JDialog {
                 new MigLayout("insets 0, gap 8 2, wrap 4", "[84!, fill][84!, fill][84!, fill][84!, fill][]"));
         sides.setOpaque(false);
         for (Side side : Side.values()) {
-            sides.add(Look.quiet(DeskTexts.of("guide.side." + side.name())));
+            sides.add(Look.quiet(says.text("guide-side-" + side.name())));
         }
         for (Side side : Side.values()) {
             JLabel count = Look.heading("");
@@ -131,7 +142,7 @@ public final class GuideWindow extends JDialog {
         JPanel done = new JPanel(new MigLayout("insets 0, gap 8 6", "[84!][84!][84!][84!][]"));
         done.setOpaque(false);
         for (GuideTicks.Tick tick : GuideTicks.Tick.values()) {
-            JCheckBox box = Forms.caption(new JCheckBox(), "guide.tick." + tick.name());
+            JCheckBox box = Forms.caption(new JCheckBox(), says.text("guide-tick-" + tick.name()));
             box.setName("guideTick." + tick.name());
             box.addActionListener(event -> {
                 ticks.tick(round(), tick, box.isSelected());
@@ -170,8 +181,11 @@ public final class GuideWindow extends JDialog {
     private void write() {
         int rounds = bench.chart().rounds().size();
         var yarn = bench.chart().yarnOf(round());
-        heading.setText(
-                DeskTexts.of("guide.heading", round(), rounds, DeskTexts.of("yarn.short", yarn.id(), yarn.name())));
+        heading.setText(says.text(
+                "guide-heading",
+                number("round", round()),
+                count("rounds", rounds),
+                arg("yarn", common.text("yarn-short", arg("id", yarn.id()), arg("yarn", yarn.name())))));
         heading.setIcon(new YarnCard(yarn.colour(), 16));
         previous.setEnabled(round() > 1);
         next.setEnabled(round() < rounds);
@@ -181,13 +195,13 @@ public final class GuideWindow extends JDialog {
             RoundGuide guide = RoundGuide.of(bench.chart(), round(), options(), view.language());
             guide.rows().forEach(row -> column.add(said(row)));
             counts.forEach((side, count) ->
-                    count.setText(DeskTexts.of("guide.count", guide.counts().get(side))));
+                    count.setText(view.language().count(guide.counts().get(side))));
         } else {
-            column.prose(DeskTexts.of("words.ragged"));
-            counts.values().forEach(count -> count.setText(DeskTexts.of("guide.noCount")));
+            column.prose(common.text("words-ragged"));
+            counts.values().forEach(count -> count.setText(says.text("guide-noCount")));
         }
         words.show(column);
-        way.setText(DeskTexts.of("guide.way." + view.counting().name()));
+        way.setText(says.text("guide-way-" + view.counting().name()));
         tell();
     }
 
@@ -199,10 +213,10 @@ public final class GuideWindow extends JDialog {
     private static JPanel said(RoundGuide.Row row) {
         JPanel said = new JPanel(new MigLayout("insets 0, gap 8 0, fillx", "[124!][grow, fill]"));
         said.setOpaque(false);
-        JLabel label = Look.quiet(DeskTexts.of(row.label()));
+        JLabel label = Look.quiet(row.label());
         said.add(label, "top");
         var text = Forms.prose(row.text());
-        text.setName(row.label());
+        text.setName(row.name());
         text.getAccessibleContext().setAccessibleName(label.getText());
         said.add(text, "wmin 0, growx");
         return said;
@@ -211,6 +225,6 @@ public final class GuideWindow extends JDialog {
     private void tell() {
         boxes.forEach((tick, box) -> box.setSelected(ticks.isTicked(round(), tick)));
         int rounds = bench.chart().rounds().size();
-        progress.setText(DeskTexts.of("guide.progress", ticks.finished(rounds), rounds));
+        progress.setText(says.text("guide-progress", count("done", ticks.finished(rounds)), count("rounds", rounds)));
     }
 }

@@ -1,5 +1,7 @@
 package edgewright.desk.guide;
 
+import static edgewright.texts.Arg.shortest;
+
 import edgewright.chart.Back;
 import edgewright.chart.Chart;
 import edgewright.chart.HookSize;
@@ -8,9 +10,9 @@ import edgewright.chart.Side;
 import edgewright.chart.Start;
 import edgewright.desk.parts.FormDialog;
 import edgewright.desk.parts.Forms;
-import edgewright.desk.work.DeskTexts;
 import edgewright.fit.Starts;
 import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import java.awt.Window;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,29 +32,38 @@ public final class PatternDetailsDialog extends FormDialog {
     private static final String INDENT = "gapleft 22";
     private static final String WIDE = "growx 0, wmin 150";
 
+    private final transient Messages says;
+    private final transient Messages common;
     private final PatternDetails before;
-    private final JCheckBox start = check("making.start");
-    private final JCheckBox found = check("making.found");
+    private final JCheckBox start = new JCheckBox();
+    private final JCheckBox found = new JCheckBox();
     private final JSpinner column;
     private final JComboBox<Side> odd = new JComboBox<>(Side.values());
     private final JComboBox<Side> even = new JComboBox<>(Side.values());
     private final JComboBox<Optional<HookSize>> hook;
-    private final JCheckBox swatch = check("making.swatch");
+    private final JCheckBox swatch = new JCheckBox();
     private final JSpinner stitches;
     private final JSpinner rounds;
-    private final JCheckBox back = check("making.back");
+    private final JCheckBox back = new JCheckBox();
     private final JComboBox<Optional<HookSize>> backHook;
     private final JComboBox<Integer> weight = new JComboBox<>();
     private final JTextField skill = new JTextField(24);
 
     public PatternDetailsDialog(Window owner, Chart chart, Language language) {
-        super(owner, "making");
+        super(owner, "making", language);
+        says = language.messages("desk/guide");
+        common = language.messages("desk/common");
+        titled(says.text("making-title"), says.text("making-accept"));
+        check(start, "making.start", says.text("making-start"), says.text("making-start-tip"));
+        check(found, "making.found", says.text("making-found"), says.text("making-found-tip"));
+        check(swatch, "making.swatch", says.text("making-swatch"), says.text("making-swatch-tip"));
+        check(back, "making.back", says.text("making-back"), says.text("making-back-tip"));
         before = chart.making();
         int best = chart.raggedSections().isEmpty() ? Starts.bestColumn(chart) : 1;
         Start starts = before.start().orElse(Start.DEFAULT);
         column = new JSpinner(new SpinnerNumberModel(starts.column().orElse(best), 1, Start.last(chart.shape()), 1));
-        hook = hooks(before.hook(), "making.hook.none", language);
-        backHook = hooks(before.back().flatMap(Back::hook), "making.backHook.smaller", language);
+        hook = hooks(before.hook(), says.text("making-hook-none"));
+        backHook = hooks(before.back().flatMap(Back::hook), says.text("making-backHook-smaller"));
         stitches = perTenCm(before.swatch().map(edgewright.chart.Swatch::stitchesIn10Cm));
         rounds = perTenCm(before.swatch().map(edgewright.chart.Swatch::roundsIn10Cm));
         starts(starts);
@@ -67,43 +78,43 @@ public final class PatternDetailsDialog extends FormDialog {
         start.setSelected(before.start().isPresent());
         form().add(found, "span, " + INDENT);
         found.setSelected(starts.column().isEmpty());
-        number("making.column", column, WIDE, INDENT);
+        number("making.column", says.text("making-column"), column, WIDE, INDENT);
         for (JComboBox<Side> sides : List.of(odd, even)) {
-            sides.setRenderer(Forms.renderer((Side side) -> DeskTexts.of("guide.side." + side.name())));
+            sides.setRenderer(Forms.renderer((Side side) -> says.text("guide-side-" + side.name())));
         }
         odd.setSelectedItem(starts.odd());
         even.setSelectedItem(starts.even());
-        indented("making.odd", odd);
-        indented("making.even", even);
+        indented("making.odd", says.text("making-odd"), odd);
+        indented("making.even", says.text("making-even"), even);
     }
 
     private void measures() {
-        form().add(Forms.label("making.hook", hook), "gaptop 8");
+        form().add(Forms.label(says.text("making-hook"), hook), "gaptop 8");
         form().add(hook, "growx 0, wmin 150");
         hook.setName("making.hook");
         form().add(swatch, "span");
         swatch.setSelected(before.swatch().isPresent());
-        number("making.stitches", stitches, WIDE, INDENT);
-        number("making.rounds", rounds, WIDE, INDENT);
+        number("making.stitches", says.text("making-stitches"), stitches, WIDE, INDENT);
+        number("making.rounds", says.text("making-rounds"), rounds, WIDE, INDENT);
     }
 
     private void layers() {
         form().add(back, "span, gaptop 8");
         back.setSelected(before.back().isPresent());
-        indented("making.backHook", backHook);
+        indented("making.backHook", says.text("making-backHook"), backHook);
         IntStream.rangeClosed(-1, PatternDetails.MOST_WEIGHT).forEach(weight::addItem);
         weight.setRenderer(Forms.renderer((Integer category) ->
-                category < 0 ? DeskTexts.of("making.weight.none") : DeskTexts.of("making.weight." + category)));
+                category < 0 ? says.text("making-noWeight") : says.text("making-weight-" + category)));
         weight.setSelectedItem(before.yarnWeight().orElse(-1));
         weight.setName("making.weight");
-        form().add(Forms.label("making.weight", weight), "gaptop 8");
+        form().add(Forms.label(says.text("making-weight"), weight), "gaptop 8");
         form().add(weight, "growx 0, wmin 150");
-        field("making.skill", skill).setText(before.skill());
+        field("making.skill", says.text("making-skill"), skill).setText(before.skill());
     }
 
-    private void indented(String key, JComponent field) {
-        field.setName(key);
-        form().add(Forms.label(key, field), INDENT);
+    private void indented(String name, String text, JComponent field) {
+        field.setName(name);
+        form().add(Forms.label(text, field), INDENT);
         form().add(field, WIDE);
     }
 
@@ -157,10 +168,9 @@ public final class PatternDetailsDialog extends FormDialog {
         return Optional.empty();
     }
 
-    private static JCheckBox check(String key) {
-        JCheckBox box = Forms.caption(new JCheckBox(), key);
-        box.setName(key);
-        return box;
+    private static void check(JCheckBox box, String name, String text, String tip) {
+        Forms.caption(box, text, tip);
+        box.setName(name);
     }
 
     private static JSpinner perTenCm(Optional<Double> number) {
@@ -169,7 +179,7 @@ public final class PatternDetailsDialog extends FormDialog {
     }
 
     /** The listed sizes, the one that is there, and none. */
-    private static JComboBox<Optional<HookSize>> hooks(Optional<HookSize> present, String none, Language language) {
+    private JComboBox<Optional<HookSize>> hooks(Optional<HookSize> present, String none) {
         List<Optional<HookSize>> sizes = new ArrayList<>(List.of(Optional.<HookSize>empty()));
         HookSize.listed().forEach(size -> sizes.add(Optional.of(size)));
         if (!sizes.contains(present)) {
@@ -181,8 +191,8 @@ public final class PatternDetailsDialog extends FormDialog {
         JComboBox<Optional<HookSize>> box = new JComboBox<>();
         sizes.forEach(box::addItem);
         box.setRenderer(Forms.renderer((Optional<HookSize> size) -> size.map(
-                        hook -> DeskTexts.of("guide.mm", language.shortest(hook.mm(), 2)))
-                .orElseGet(() -> DeskTexts.of(none))));
+                        hook -> common.text("guide-mm", shortest("mm", hook.mm(), 2)))
+                .orElse(none)));
         box.setSelectedItem(present);
         return box;
     }

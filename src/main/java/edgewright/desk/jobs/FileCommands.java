@@ -1,7 +1,9 @@
 package edgewright.desk.jobs;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.count;
+
 import edgewright.chart.Chart;
-import edgewright.desk.work.DeskTexts;
 import edgewright.desk.work.Settings;
 import edgewright.desk.work.Workbench;
 import edgewright.file.ChartFiles;
@@ -11,6 +13,7 @@ import edgewright.file.Fingerprint;
 import edgewright.file.ReadResult;
 import edgewright.file.fault.ProblemSentences;
 import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -27,7 +30,9 @@ public final class FileCommands {
     private final Questions asking;
     private final Jobs jobs;
     private final Consumer<String> news;
-    private final ProblemSentences says;
+    private final ProblemSentences problemSentences;
+    private final Language language;
+    private final Messages says;
     /** What the file of the chart held when it was read or written last. */
     private Optional<Fingerprint> lastSeen = Optional.empty();
 
@@ -38,14 +43,16 @@ public final class FileCommands {
         this.asking = asking;
         this.jobs = jobs;
         this.news = news;
-        this.says = new ProblemSentences(language);
+        problemSentences = new ProblemSentences(language);
+        this.language = language;
+        says = language.messages("desk/jobs");
     }
 
     /** Lays a new chart on the bench, which has no file yet; unsaved work was asked about. */
     public void begin(Chart chart) {
         lastSeen = Optional.empty();
         bench.open(chart, Optional.empty());
-        news.accept(DeskTexts.of("news.begun", chart.title()));
+        news.accept(says.text("news-begun", arg("title", chart.title())));
     }
 
     /**
@@ -58,7 +65,7 @@ public final class FileCommands {
         }
         Chart begunWith = bench.chart();
         jobs.begin(
-                DeskTexts.of("job.open", file.getFileName()),
+                says.text("job-open", arg("file", String.valueOf(file.getFileName()))),
                 worker -> ChartFiles.read(file),
                 result -> {
                     if (result instanceof ReadResult.Read read) {
@@ -67,16 +74,16 @@ public final class FileCommands {
                         }
                         // After this job is over: the answer may begin another one, which saves.
                         SwingUtilities.invokeLater(() -> whenNothingIsLost(() -> news.accept(lay(file, read))));
-                        return DeskTexts.of("news.editedMeanwhile", file.getFileName());
+                        return says.text("news-editedMeanwhile", arg("file", String.valueOf(file.getFileName())));
                     }
                     ReadResult.Problems problems = (ReadResult.Problems) result;
                     if (Files.notExists(file)) {
                         settings.removeRecent(file);
                     }
                     asking.tellSentence(sentences(file, problems));
-                    return DeskTexts.of("news.notOpened", file.getFileName());
+                    return says.text("news-notOpened", arg("file", String.valueOf(file.getFileName())));
                 },
-                problem -> DeskTexts.of("news.notOpened", file.getFileName()));
+                problem -> says.text("news-notOpened", arg("file", String.valueOf(file.getFileName()))));
     }
 
     /** Lays a chart that was read on the bench, and says so. */
@@ -85,7 +92,7 @@ public final class FileCommands {
         settings.addRecent(file);
         asking.lookBeside(file);
         bench.open(read.chart(), Optional.of(file));
-        return DeskTexts.of("news.opened", file.getFileName());
+        return says.text("news-opened", arg("file", String.valueOf(file.getFileName())));
     }
 
     /** Saves the chart in its file, or asks for one; then goes on, unless it was not saved. */
@@ -96,8 +103,8 @@ public final class FileCommands {
     /** Asks for a file and saves the chart there; then goes on, unless it was not saved. */
     public void saveAs(Runnable then) {
         Path proposal =
-                bench.file().orElseGet(() -> Path.of(fileName(bench.chart().title()) + ChartFiles.ENDING));
-        asking.fileToWrite(DeskTexts.of("files.saveTitle"), DeskTexts.of("files.charts"), ChartFiles.ENDING, proposal)
+                bench.file().orElseGet(() -> Path.of(fileName(bench.chart().title(), language) + ChartFiles.ENDING));
+        asking.fileToWrite(says.text("files-saveTitle"), says.text("files-charts"), ChartFiles.ENDING, proposal)
                 .ifPresent(file -> write(file, Optional.empty(), then));
     }
 
@@ -111,13 +118,14 @@ public final class FileCommands {
             // What is edited during the save is asked about as well.
             case SAVE -> save(() -> whenNothingIsLost(then));
             case DISCARD -> then.run();
-            case CANCEL -> news.accept(DeskTexts.of("news.goOn"));
+            case CANCEL -> news.accept(says.text("news-goOn"));
         }
     }
 
     /** A title as the name of a file: its letters and digits in small, with hyphens between the words. */
-    public static String fileName(String title) {
-        return FileNames.of(title).orElseGet(() -> DeskTexts.of("files.nameless"));
+    public static String fileName(String title, Language language) {
+        Messages says = language.messages("desk/jobs");
+        return FileNames.of(title).orElseGet(() -> says.text("files-nameless"));
     }
 
     /**
@@ -132,25 +140,25 @@ public final class FileCommands {
         }
         Chart chart = bench.chart();
         jobs.begin(
-                DeskTexts.of("job.save", file.getFileName()),
+                says.text("job-save", arg("file", String.valueOf(file.getFileName()))),
                 worker -> writeUnlessChanged(file, expected, chart),
                 written -> {
                     if (written.isEmpty()) {
                         SwingUtilities.invokeLater(() -> replaceChanged(file, then));
-                        return DeskTexts.of("news.notSaved", file.getFileName());
+                        return says.text("news-notSaved", arg("file", String.valueOf(file.getFileName())));
                     }
                     lastSeen = written;
                     settings.addRecent(file);
                     bench.saved(chart, file);
                     SwingUtilities.invokeLater(then);
-                    return DeskTexts.of("news.saved", file.getFileName());
+                    return says.text("news-saved", arg("file", String.valueOf(file.getFileName())));
                 },
                 problem -> {
                     asking.tellSentence(
                             problem instanceof FileProblemException known
-                                    ? says.of(file, known.problem())
-                                    : DeskTexts.of("news.notSaved", file.getFileName()));
-                    return DeskTexts.of("news.notSaved", file.getFileName());
+                                    ? problemSentences.of(file, known.problem())
+                                    : says.text("news-notSaved", arg("file", String.valueOf(file.getFileName()))));
+                    return says.text("news-notSaved", arg("file", String.valueOf(file.getFileName())));
                 });
     }
 
@@ -172,9 +180,10 @@ public final class FileCommands {
         }
     }
 
-    private boolean isBusy() {
+    /** Whether a job is running; if one is, says that it has to be waited for. */
+    public boolean isBusy() {
         if (jobs.isBusy()) {
-            news.accept(DeskTexts.of("news.busy"));
+            news.accept(says.text("news-busy"));
         }
         return jobs.isBusy();
     }
@@ -184,11 +193,11 @@ public final class FileCommands {
         StringBuilder text = new StringBuilder();
         problems.problems().stream()
                 .limit(3)
-                .forEach(problem ->
-                        text.append(says.of(file.getFileName(), problem)).append('\n'));
+                .forEach(problem -> text.append(problemSentences.of(file.getFileName(), problem))
+                        .append('\n'));
         int more = problems.problems().size() - 3;
         return more > 0
-                ? text + DeskTexts.of("files.more", more)
+                ? text + says.text("files-more", count("problems", more))
                 : text.toString().strip();
     }
 }

@@ -1,6 +1,7 @@
 package edgewright.desk.jobs;
 
-import edgewright.desk.work.DeskTexts;
+import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.function.Consumer;
@@ -36,10 +37,12 @@ public final class Jobs {
     }
 
     private final Board board;
+    private final Messages says;
     private Runnable listener = () -> {};
     private Optional<SwingWorker<?, ?>> running = Optional.empty();
 
-    public Jobs(Board board) {
+    public Jobs(Board board, Language language) {
+        says = language.messages("desk/jobs");
         this.board = board;
     }
 
@@ -61,7 +64,7 @@ public final class Jobs {
      * @throws IllegalStateException if another job is not over yet
      */
     public <T> void begin(String name, Work<T> work, Done<T> done, Failed failed) {
-        begin(name, new Job<>(work, done, failed, this::over, board::progress), false);
+        begin(name, new Job<>(work, done, failed, says.text("job-broken"), this::over, board::progress), false);
     }
 
     /**
@@ -69,7 +72,7 @@ public final class Jobs {
      * whether it did. Otherwise as {@link #begin}.
      */
     public <T> void beginStoppable(String name, Work<T> work, Done<T> done, Failed failed) {
-        begin(name, new Job<>(work, done, failed, this::over, board::progress), true);
+        begin(name, new Job<>(work, done, failed, says.text("job-broken"), this::over, board::progress), true);
     }
 
     private void begin(String name, Job<?> job, boolean stoppable) {
@@ -103,13 +106,15 @@ public final class Jobs {
         private final Work<T> work;
         private final Done<T> done;
         private final Failed failed;
+        private final String broken;
         private final Consumer<String> over;
         private volatile boolean askedToStop;
 
-        Job(Work<T> work, Done<T> done, Failed failed, Consumer<String> over, IntConsumer shown) {
+        Job(Work<T> work, Done<T> done, Failed failed, String broken, Consumer<String> over, IntConsumer shown) {
             this.work = work;
             this.done = done;
             this.failed = failed;
+            this.broken = broken;
             this.over = over;
             addPropertyChangeListener(event -> {
                 if (event.getPropertyName().equals("progress") && !isDone()) {
@@ -140,7 +145,7 @@ public final class Jobs {
 
         @Override
         protected void done() {
-            String outcome = DeskTexts.of("job.broken");
+            String outcome = broken;
             try {
                 outcome = done.with(get());
             } catch (ExecutionException e) {

@@ -1,9 +1,12 @@
 package edgewright.desk.jobs;
 
+import static edgewright.texts.Arg.arg;
+
 import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.TextClipboard;
-import edgewright.desk.work.DeskTexts;
 import edgewright.file.ChartFiles;
+import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import java.awt.Component;
 import java.io.File;
 import java.nio.file.Path;
@@ -24,21 +27,25 @@ public final class Questions {
     }
 
     private final Component parent;
+    private final Messages says;
+    private final Messages common;
     private Optional<Path> folder = Optional.empty();
 
-    public Questions(Component parent) {
+    public Questions(Component parent, Language language) {
         this.parent = parent;
+        says = language.messages("desk/jobs");
+        common = language.messages("desk/common");
     }
 
     /** Asks whether unsaved work is to be saved, thrown away, or gone on with. Closing the question goes on with it. */
     Unsaved aboutUnsaved(String title) {
         int answer = ask(
                 "unsaved",
-                DeskTexts.of("ask.unsaved", title),
+                says.text("ask-unsaved", arg("title", title)),
                 JOptionPane.WARNING_MESSAGE,
-                "ask.unsaved.save",
-                "ask.unsaved.discard",
-                "ask.unsaved.cancel");
+                says.text("ask-unsaved-save"),
+                says.text("ask-unsaved-discard"),
+                says.text("ask-unsaved-cancel"));
         return switch (answer) {
             case 0 -> Unsaved.SAVE;
             case 1 -> Unsaved.DISCARD;
@@ -50,10 +57,10 @@ public final class Questions {
     boolean mayReplace(Path file) {
         return ask(
                         "replace",
-                        DeskTexts.of("ask.replace", file.getFileName()),
+                        says.text("ask-replace", arg("file", String.valueOf(file.getFileName()))),
                         JOptionPane.WARNING_MESSAGE,
-                        "ask.replace.yes",
-                        "ask.replace.no")
+                        says.text("ask-replace-yes"),
+                        says.text("ask-replace-no"))
                 == 0;
     }
 
@@ -61,17 +68,18 @@ public final class Questions {
     boolean mayReplaceChanged(Path file) {
         return ask(
                         "changedOutside",
-                        DeskTexts.of("ask.changedOutside", file.getFileName()),
+                        says.text("ask-changedOutside", arg("file", String.valueOf(file.getFileName()))),
                         JOptionPane.WARNING_MESSAGE,
-                        "ask.changedOutside.yes",
-                        "ask.changedOutside.no")
+                        says.text("ask-changedOutside-yes"),
+                        says.text("ask-changedOutside-no"))
                 == 0;
     }
 
     /** Tells that a mistake in the program was met, and lets what a developer needs be copied. */
     public void tellOfMistake(Throwable problem) {
-        String said = DeskTexts.of("ask.mistake");
-        while (ask("mistake", said, JOptionPane.ERROR_MESSAGE, "ask.ok", "ask.mistake.copy") == 1) {
+        String said = says.text("ask-mistake");
+        while (ask("mistake", said, JOptionPane.ERROR_MESSAGE, says.text("ask-ok"), says.text("ask-mistake-copy"))
+                == 1) {
             StringBuilder details = new StringBuilder();
             for (Throwable cause = problem; cause != null; cause = cause.getCause()) {
                 details.append(cause).append('\n');
@@ -83,19 +91,23 @@ public final class Questions {
                 TextClipboard.ofMachine().copy(details.toString());
                 return;
             } catch (TextClipboard.BusyException e) {
-                said = DeskTexts.of("clipboard.busy");
+                said = common.text("clipboard-busy");
             }
         }
     }
 
-    /** Tells a sentence of the texts. */
-    public void tell(String key, Object... values) {
-        ask(key, DeskTexts.of(key, values), JOptionPane.ERROR_MESSAGE, "ask.ok");
+    /**
+     * Tells a sentence.
+     *
+     * @param name under which tests find the dialog
+     */
+    public void tellSentence(String name, String sentence) {
+        ask(name, sentence, JOptionPane.ERROR_MESSAGE, says.text("ask-ok"));
     }
 
     /** Tells a sentence that was made elsewhere. */
     public void tellSentence(String sentence) {
-        ask("problem", sentence, JOptionPane.ERROR_MESSAGE, "ask.ok");
+        tellSentence("problem", sentence);
     }
 
     /** Begins the next search for a file beside this one. */
@@ -105,8 +117,8 @@ public final class Questions {
 
     /** Asks for a chart to open. */
     public Optional<Path> fileToOpen() {
-        JFileChooser chooser = chooser("open", DeskTexts.of("files.charts"), ChartFiles.ENDING);
-        chooser.setApproveButtonText(DeskTexts.of("files.open"));
+        JFileChooser chooser = chooser("open", says.text("files-charts"), ChartFiles.ENDING);
+        chooser.setApproveButtonText(says.text("files-open"));
         return chooser.showOpenDialog(parent) == JFileChooser.APPROVE_OPTION
                 ? Optional.of(taken(chooser))
                 : Optional.empty();
@@ -124,7 +136,7 @@ public final class Questions {
                 folder.isPresent() && proposal.getParent() == null
                         ? folder.get().resolve(proposal).toFile()
                         : proposal.toFile());
-        chooser.setApproveButtonText(DeskTexts.of("files.save"));
+        chooser.setApproveButtonText(says.text("files-save"));
         if (chooser.showSaveDialog(parent) != JFileChooser.APPROVE_OPTION) {
             return Optional.empty();
         }
@@ -172,7 +184,7 @@ public final class Questions {
         pane.setName(name);
         pane.setOptions(buttons);
         pane.setInitialValue(buttons[0]);
-        var dialog = pane.createDialog(parent, DeskTexts.of("ask.title"));
+        var dialog = pane.createDialog(parent, says.text("ask-title"));
         dialog.setName(name);
         dialog.setVisible(true);
         dialog.dispose();

@@ -1,11 +1,15 @@
 package edgewright.desk.output;
 
+import static edgewright.texts.Arg.count;
+import static edgewright.texts.Arg.number;
+
 import edgewright.booklet.Preview;
 import edgewright.booklet.choice.BookletOptions;
 import edgewright.booklet.choice.Progress;
 import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.Look;
-import edgewright.desk.work.DeskTexts;
+import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
@@ -50,13 +54,14 @@ final class PagePreview extends JPanel {
         Optional<Preview> make(BookletOptions options, Progress progress) throws IOException;
     }
 
+    private final transient Messages says;
     private final transient Pages maker;
     private final transient Supplier<BookletOptions> choice;
     private final Timer looking = new Timer(LOOK_MS, event -> look());
-    private final Paper paper = new Paper();
-    private final JButton back = Forms.caption(new JButton(), "preview.back");
-    private final JButton on = Forms.caption(new JButton(), "preview.on");
-    private final JButton stop = Forms.caption(new JButton(), "preview.stop");
+    private final Paper paper;
+    private final JButton back = new JButton();
+    private final JButton on = new JButton();
+    private final JButton stop = new JButton();
     private final JLabel where = Look.quiet(" ");
     private final JProgressBar progress = new JProgressBar();
     private transient Optional<BookletOptions> shown = Optional.empty();
@@ -65,21 +70,23 @@ final class PagePreview extends JPanel {
     private transient State state = State.MAKING;
     private int page = 1;
 
-    PagePreview(Pages maker, Supplier<BookletOptions> choice) {
+    PagePreview(Pages maker, Supplier<BookletOptions> choice, Language language) {
         super(new MigLayout("insets 0, gap 8 8, wrap 1, fill", "[grow, fill]", "[grow, fill][][]"));
+        says = language.messages("desk/output");
+        paper = new Paper(says.text("preview-paper"));
         this.maker = maker;
         this.choice = choice;
         setOpaque(false);
-        back.setName("preview.back");
+        Forms.caption(back, says.text("preview-back")).setName("preview.back");
         back.addActionListener(event -> turn(-1));
-        on.setName("preview.on");
+        Forms.caption(on, says.text("preview-on")).setName("preview.on");
         on.addActionListener(event -> turn(1));
-        stop.setName("preview.stop");
+        Forms.caption(stop, says.text("preview-stop")).setName("preview.stop");
         stop.addActionListener(event -> setting.ifPresent(Setting::askToStop));
         where.setName("preview.where");
         where.setHorizontalAlignment(SwingConstants.CENTER);
         progress.setName("preview.progress");
-        progress.getAccessibleContext().setAccessibleName(DeskTexts.of("preview.setting"));
+        progress.getAccessibleContext().setAccessibleName(says.text("preview-setting"));
         add(paper, "width " + WIDTH_PX + "!, height " + LEAST_HEIGHT_PX + ":" + HEIGHT_PX + ":");
         add(back, "split 3, growx 0");
         add(where, "growx, alignx center");
@@ -128,7 +135,10 @@ final class PagePreview extends JPanel {
         on.setEnabled(page < all);
         stop.setEnabled(setting.isPresent());
         progress.setIndeterminate(setting.isPresent() && progress.getValue() == 0);
-        where.setText(all == 0 ? DeskTexts.of("preview.none." + state) : DeskTexts.of("preview.page", page, all));
+        where.setText(
+                all == 0
+                        ? says.text("preview-none-" + state)
+                        : says.text("preview-page", number("page", page), count("pages", all)));
     }
 
     private void drop() {
@@ -285,10 +295,10 @@ final class PagePreview extends JPanel {
     private static final class Paper extends JPanel {
         private transient BufferedImage image;
 
-        Paper() {
+        Paper(String heard) {
             setOpaque(false);
             setName("preview.paper");
-            getAccessibleContext().setAccessibleName(DeskTexts.of("preview.paper"));
+            getAccessibleContext().setAccessibleName(heard);
             setPreferredSize(new Dimension(WIDTH_PX, HEIGHT_PX));
         }
 

@@ -1,11 +1,13 @@
 package edgewright.desk.output;
 
+import static edgewright.texts.Arg.count;
+import static edgewright.texts.Arg.decimal;
+
 import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
 import edgewright.desk.parts.FormDialog;
 import edgewright.desk.parts.Forms;
 import edgewright.desk.work.ChartView;
-import edgewright.desk.work.DeskTexts;
 import edgewright.draw.marks.Drawing;
 import edgewright.draw.marks.Emphasis;
 import edgewright.draw.paint.Area;
@@ -15,6 +17,7 @@ import edgewright.draw.picture.FabricFill;
 import edgewright.draw.picture.PictureStyle;
 import edgewright.draw.picture.UnprintedText;
 import edgewright.draw.raster.RasterPicture;
+import edgewright.texts.Messages;
 import java.awt.Window;
 import java.util.List;
 import java.util.Locale;
@@ -53,35 +56,40 @@ public final class PictureDialog extends FormDialog {
     private static final int MOST_PX = 200;
     private static final double MM_PER_INCH = 25.4;
 
+    private final transient Messages says;
+    private final transient Messages common;
     private final transient Chart chart;
     private final transient ChartView view;
     private final JComboBox<Kind> kind = new JComboBox<>(Kind.values());
     private final JComboBox<Part> part = new JComboBox<>(Part.values());
     private final JComboBox<Content> content = new JComboBox<>(Content.values());
-    private final JCheckBox legend = Forms.caption(new JCheckBox(), "picture.legend");
-    private final JCheckBox turned = Forms.caption(new JCheckBox(), "picture.turned");
+    private final JCheckBox legend = new JCheckBox();
+    private final JCheckBox turned = new JCheckBox();
     private final JSpinner cell;
     private final JSpinner repeats;
     private final JSpinner level;
     private final JSpinner upright;
 
     public PictureDialog(Window owner, Chart chart, ChartView view) {
-        super(owner, "picture");
+        super(owner, "picture", view.language());
+        says = view.language().messages("desk/output");
+        common = view.language().messages("desk/common");
+        titled(says.text("picture-title"), says.text("picture-accept"));
         this.chart = chart;
         this.view = view;
-        kind.setRenderer(Forms.renderer((Kind each) -> DeskTexts.of("picture.kind." + each.name())));
-        field("picture.kind", kind);
-        part.setRenderer(Forms.renderer((Part each) -> DeskTexts.of("picture.part." + each.name())));
-        field("picture.part", part);
-        content.setRenderer(Forms.renderer((Content each) -> DeskTexts.of("picture.content." + each.name())));
-        field("picture.content", content);
-        repeats = number("picture.repeats", 2, 1, 20);
-        level = number("size.level", 3, 0, 9_999);
-        upright = number("size.upright", 3, 0, 9_999);
-        cell = number("picture.cell", 24, 4, MOST_PX);
-        legend.setName("picture.legend");
+        kind.setRenderer(Forms.renderer((Kind each) -> says.text("picture-kind-" + each.name())));
+        field("picture.kind", says.text("picture-kind"), kind);
+        part.setRenderer(Forms.renderer((Part each) -> says.text("picture-part-" + each.name())));
+        field("picture.part", says.text("picture-part"), part);
+        content.setRenderer(Forms.renderer((Content each) -> says.text("picture-content-" + each.name())));
+        field("picture.content", says.text("picture-content"), content);
+        repeats = number("picture.repeats", says.text("picture-repeats"), 2, 1, 20);
+        level = number("size.level", common.text("size-level"), 3, 0, 9_999);
+        upright = number("size.upright", common.text("size-upright"), 3, 0, 9_999);
+        cell = number("picture.cell", says.text("picture-cell"), 24, 4, MOST_PX);
+        Forms.caption(legend, says.text("picture-legend")).setName("picture.legend");
         legend.setSelected(true);
-        turned.setName("picture.turned");
+        Forms.caption(turned, says.text("picture-turned")).setName("picture.turned");
         turned.setSelected(true);
         form().add(legend, "span, gaptop 4");
         form().add(turned, "span");
@@ -159,7 +167,8 @@ public final class PictureDialog extends FormDialog {
         long stitches =
                 corner ? ChartPicture.stitchesOfCorner(chart, style) : ChartPicture.stitchesOfBorder(chart, sides());
         if (stitches > ChartPicture.MOST_STITCHES) {
-            return Optional.of(DeskTexts.of("picture.stitches", stitches, ChartPicture.MOST_STITCHES));
+            return Optional.of(says.text(
+                    "picture-stitches", count("stitches", stitches), count("most", ChartPicture.MOST_STITCHES)));
         }
         if (kind() == Kind.SVG) {
             return Optional.empty();
@@ -167,7 +176,10 @@ public final class PictureDialog extends FormDialog {
         Area sheet = corner ? cornerSheet(style) : ChartPicture.sheetOfBorder(chart, sides(), style);
         double pixels = RasterPicture.pixels(sheet.widthMm(), sheet.heightMm(), dotsPerInch());
         return pixels > RasterPicture.MOST_PIXELS
-                ? Optional.of(DeskTexts.of("picture.pixels", pixels / 1e6, RasterPicture.MOST_PIXELS / 1e6))
+                ? Optional.of(says.text(
+                        "picture-pixels",
+                        decimal("millions", pixels / 1e6, 0),
+                        decimal("most", RasterPicture.MOST_PIXELS / 1e6, 0)))
                 : Optional.empty();
     }
 

@@ -4,11 +4,11 @@ import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
 import edgewright.desk.jobs.Jobs;
 import edgewright.desk.work.ChartView;
-import edgewright.desk.work.DeskTexts;
 import edgewright.desk.work.Workbench;
 import edgewright.proof.ProofSentences;
 import edgewright.proof.SizeProofs;
 import edgewright.proof.SizeProofs.Trial;
+import edgewright.texts.Messages;
 import edgewright.words.write.WordingOptions;
 import java.awt.Window;
 import java.util.List;
@@ -17,6 +17,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 
 /** Works the words of the chart back, beside the event thread, and shows what came of it. */
 public final class ProofCommands {
+    private final Messages says;
     private final Window window;
     private final Workbench bench;
     private final ChartView view;
@@ -27,12 +28,13 @@ public final class ProofCommands {
         this.bench = bench;
         this.view = view;
         this.jobs = jobs;
+        says = view.language().messages("desk/output");
     }
 
     /** Asks for which sizes, then works the words of the chart as it is now. */
     public void prove() {
         Chart chart = bench.chart();
-        ProveDialog dialog = new ProveDialog(window, chart.terms());
+        ProveDialog dialog = new ProveDialog(window, chart.terms(), view.language());
         if (!dialog.ask()) {
             return;
         }
@@ -41,11 +43,10 @@ public final class ProofCommands {
                 .withCounting(view.counting());
         List<PerSide<Integer>> sizes = dialog.sizes();
         jobs.beginStoppable(
-                DeskTexts.of("job.prove"),
+                says.text("job-prove"),
                 worker -> work(chart, options, sizes, worker),
                 this::show,
-                problem ->
-                        DeskTexts.of(problem instanceof CancellationException ? "job.cancelled" : "news.proofFailed"));
+                problem -> says.text(problem instanceof CancellationException ? "job-cancelled" : "news-proofFailed"));
     }
 
     private List<Trial> work(Chart chart, WordingOptions options, List<PerSide<Integer>> sizes, Jobs.Worker worker) {
@@ -60,8 +61,7 @@ public final class ProofCommands {
     }
 
     private String show(List<Trial> trials) {
-        new ProofWindow(window, trials, view.counting()).setVisible(true);
-        long failed = trials.stream().filter(trial -> !trial.agrees()).count();
-        return DeskTexts.of(failed == 0 ? "proof.agrees" : "proof.fails", trials.size(), failed);
+        new ProofWindow(window, trials, view.counting(), view.language()).setVisible(true);
+        return ProofWindow.outcome(trials, says);
     }
 }

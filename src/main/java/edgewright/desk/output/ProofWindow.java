@@ -1,9 +1,13 @@
 package edgewright.desk.output;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.count;
+
 import edgewright.chart.Counting;
 import edgewright.desk.parts.TextColumn;
-import edgewright.desk.work.DeskTexts;
 import edgewright.proof.SizeProofs.Trial;
+import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.Window;
@@ -21,22 +25,27 @@ import javax.swing.table.AbstractTableModel;
 final class ProofWindow extends JDialog {
     private static final String[] COLUMNS = {"repeats", "base", "stitches", "outcome"};
 
-    ProofWindow(Window owner, List<Trial> trials, Counting counting) {
-        super(owner, DeskTexts.of("proof.title"), ModalityType.MODELESS);
+    private final transient Language language;
+    private final transient Messages says;
+
+    ProofWindow(Window owner, List<Trial> trials, Counting counting, Language language) {
+        super(owner, ModalityType.MODELESS);
+        this.language = language;
+        says = language.messages("desk/output");
+        setTitle(says.text("proof-title"));
         setName("proofWindow");
         // Each proof has a window of its own.
         setDefaultCloseOperation(DISPOSE_ON_CLOSE);
         TextColumn column = new TextColumn(14, 18, 10);
-        long failed = trials.stream().filter(trial -> !trial.agrees()).count();
-        column.heading(DeskTexts.of(failed == 0 ? "proof.agrees" : "proof.fails", trials.size(), failed));
-        column.prose(DeskTexts.of("proof.explain"));
+        column.heading(outcome(trials, says));
+        column.prose(says.text("proof-explain"));
         trials.stream().filter(trial -> !trial.agrees()).limit(1).forEach(trial -> {
-            column.heading(DeskTexts.of("proof.first", ProveDialog.line(trial.repeats())));
+            column.heading(says.text("proof-first", arg("repeats", ProveDialog.line(trial.repeats()))));
             trial.problems().forEach(column::prose);
         });
         JTable table = new JTable(new Model(trials, counting));
         table.setName("proofTable");
-        table.getAccessibleContext().setAccessibleName(DeskTexts.of("proof.title"));
+        table.getAccessibleContext().setAccessibleName(says.text("proof-title"));
         table.setRowHeight(26);
         table.setFillsViewportHeight(true);
         table.setIntercellSpacing(new Dimension(16, 1));
@@ -59,10 +68,19 @@ final class ProofWindow extends JDialog {
                         JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
     }
 
+    /** In one sentence, for how many of the sizes the words make the chart. */
+    static String outcome(List<Trial> trials, Messages says) {
+        long failed = trials.stream().filter(trial -> !trial.agrees()).count();
+        return failed == 0
+                ? says.text("proof-agrees", count("sizes", trials.size()))
+                : says.text("proof-fails", count("sizes", trials.size()), count("failed", failed));
+    }
+
     /** A row for each size. */
-    private static final class Model extends AbstractTableModel {
+    private final class Model extends AbstractTableModel {
         private final transient List<Trial> trials;
         private final Counting counting;
+        private final transient Messages common = language.messages("desk/common");
 
         Model(List<Trial> trials, Counting counting) {
             this.trials = trials;
@@ -81,7 +99,8 @@ final class ProofWindow extends JDialog {
 
         @Override
         public String getColumnName(int column) {
-            return DeskTexts.of("proof.column." + COLUMNS[column], DeskTexts.of("counting." + counting.name()));
+            return says.text(
+                    "proof-column-" + COLUMNS[column], arg("counting", common.text("counting-" + counting.name())));
         }
 
         @Override
@@ -90,11 +109,9 @@ final class ProofWindow extends JDialog {
             return switch (COLUMNS[column]) {
                 case "repeats" -> ProveDialog.line(trial.repeats());
                 case "base" -> ProveDialog.line(trial.baseStitches().map(counting::shown));
-                case "stitches" -> DeskTexts.of("proof.number", trial.stitches());
+                case "stitches" -> language.count(trial.stitches());
                 default ->
-                    trial.agrees()
-                            ? DeskTexts.of("proof.chart")
-                            : trial.problems().get(0);
+                    trial.agrees() ? says.text("proof-chart") : trial.problems().get(0);
             };
         }
     }

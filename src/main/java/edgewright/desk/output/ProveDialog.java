@@ -1,11 +1,14 @@
 package edgewright.desk.output;
 
+import static edgewright.texts.Arg.count;
+
 import edgewright.chart.PerSide;
 import edgewright.chart.Terms;
 import edgewright.desk.parts.FormDialog;
 import edgewright.desk.parts.Forms;
-import edgewright.desk.work.DeskTexts;
 import edgewright.proof.SizeProofs;
+import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import java.awt.Window;
 import java.util.List;
 import java.util.Optional;
@@ -22,21 +25,26 @@ final class ProveDialog extends FormDialog {
     /** The most repeats on a side. */
     private static final int MOST_REPEATS = 1_000;
 
+    private final transient Messages says;
+    private final transient Messages common;
     private final JComboBox<Terms> terms = new JComboBox<>(Terms.values());
     private final JTextArea sizes = new JTextArea(8, 16);
 
-    ProveDialog(Window owner, Terms usual) {
-        super(owner, "prove");
-        explain(DeskTexts.of("prove.explain"));
-        terms.setRenderer(Forms.renderer((Terms each) -> DeskTexts.of("terms." + each.name())));
-        field("prove.terms", terms).setSelectedItem(usual);
+    ProveDialog(Window owner, Terms usual, Language language) {
+        super(owner, "prove", language);
+        says = language.messages("desk/output");
+        common = language.messages("desk/common");
+        titled(says.text("prove-title"), says.text("prove-accept"));
+        explain(says.text("prove-explain"));
+        terms.setRenderer(Forms.renderer((Terms each) -> common.text("terms-" + each.name())));
+        field("prove.terms", says.text("prove-terms"), terms).setSelectedItem(usual);
         sizes.setText(SizeProofs.USUAL.stream().map(ProveDialog::line).collect(Collectors.joining("\n")));
         sizes.setCaretPosition(0);
         watch(sizes);
         sizes.setName("prove.sizes");
-        form().add(Forms.label("prove.sizes", sizes), "aligny top, gaptop 4");
+        form().add(Forms.label(says.text("prove-sizes"), sizes), "aligny top, gaptop 4");
         form().add(new JScrollPane(sizes), "wmin 0");
-        explain(DeskTexts.of("prove.example"));
+        explain(says.text("prove-example"));
     }
 
     Terms terms() {
@@ -58,13 +66,13 @@ final class ProveDialog extends FormDialog {
         try {
             read = sizes();
         } catch (IllegalArgumentException e) {
-            return Optional.of(DeskTexts.of("prove.notSizes"));
+            return Optional.of(says.text("prove-notSizes"));
         }
         if (read.isEmpty() || read.size() > MOST_SIZES) {
-            return Optional.of(DeskTexts.of("prove.howMany", MOST_SIZES));
+            return Optional.of(says.text("prove-howMany", count("most", MOST_SIZES)));
         }
         boolean tooLong = read.stream().flatMap(PerSide::stream).anyMatch(times -> times > MOST_REPEATS);
-        return tooLong ? Optional.of(DeskTexts.of("prove.tooLong", MOST_REPEATS)) : Optional.empty();
+        return tooLong ? Optional.of(says.text("prove-tooLong", count("most", MOST_REPEATS))) : Optional.empty();
     }
 
     /** Two numbers where opposite sides are alike, else four. */

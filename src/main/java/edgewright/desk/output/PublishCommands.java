@@ -1,5 +1,8 @@
 package edgewright.desk.output;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.count;
+
 import edgewright.booklet.Booklet;
 import edgewright.booklet.PublishOutcome;
 import edgewright.booklet.WordsFormat;
@@ -10,7 +13,6 @@ import edgewright.desk.jobs.FileCommands;
 import edgewright.desk.jobs.Jobs;
 import edgewright.desk.jobs.Questions;
 import edgewright.desk.work.ChartView;
-import edgewright.desk.work.DeskTexts;
 import edgewright.desk.work.Settings;
 import edgewright.desk.work.Workbench;
 import edgewright.draw.marks.Drawing;
@@ -18,6 +20,7 @@ import edgewright.draw.picture.UnprintedText;
 import edgewright.file.FileProblemException;
 import edgewright.file.SafeFile;
 import edgewright.file.fault.ProblemSentences;
+import edgewright.texts.Messages;
 import edgewright.words.write.WordingOptions;
 import java.awt.Window;
 import java.io.IOException;
@@ -30,6 +33,7 @@ import java.util.stream.Collectors;
 
 /** Publishes the pattern and writes pictures of the chart, beside the event thread. */
 public final class PublishCommands {
+    private final Messages says;
     private final Window window;
     private final Workbench bench;
     private final Questions asking;
@@ -45,6 +49,7 @@ public final class PublishCommands {
         this.jobs = jobs;
         this.view = view;
         this.settings = settings;
+        says = view.language().messages("desk/output");
     }
 
     /** Asks how and where, then publishes the chart as it is now. */
@@ -58,7 +63,8 @@ public final class PublishCommands {
         dialog.remember();
         BookletOptions options = dialog.options();
         name(Booklet.unprinted(chart, options));
-        where("publish.title", "files.patterns", ".pdf").ifPresent(file -> publish(chart, options, file));
+        where(says.text("publish-title"), says.text("files-patterns"), ".pdf")
+                .ifPresent(file -> publish(chart, options, file));
     }
 
     /** Asks how and where, then writes the chart as it is now as a picture. */
@@ -72,24 +78,23 @@ public final class PublishCommands {
         double dotsPerInch = dialog.dotsPerInch();
         PictureDialog.Kind kind = dialog.kind();
         name(dialog.unprinted());
-        where("picture.title", "files.pictures." + kind.name(), kind.ending())
+        where(says.text("picture-title"), says.text("files-pictures-" + kind.name()), kind.ending())
                 .ifPresent(file -> jobs.beginStoppable(
-                        DeskTexts.of("job.picture", file.getFileName()),
+                        says.text("job-picture", arg("file", nameOf(file))),
                         worker -> PictureFiles.write(drawing, kind, dotsPerInch, file, worker::cancelled),
                         written -> written
-                                ? DeskTexts.of("news.picture", file.getFileName())
-                                : DeskTexts.of("job.cancelled"),
+                                ? says.text("news-picture", arg("file", nameOf(file)))
+                                : says.text("job-cancelled"),
                         problem -> failed(file, problem)));
     }
 
     /** Names what will stand as a number, while there is still time to turn back. */
     private void name(List<UnprintedText> unprinted) {
         if (!unprinted.isEmpty()) {
-            asking.tell(
-                    "news.unprinted",
-                    unprinted.stream()
-                            .map(text -> text.sentence(view.language()))
-                            .collect(Collectors.joining("; ")));
+            String texts = unprinted.stream()
+                    .map(text -> text.sentence(view.language()))
+                    .collect(Collectors.joining("; "));
+            asking.tellSentence("news.unprinted", says.text("news-unprinted", arg("texts", texts)));
         }
     }
 
@@ -104,23 +109,23 @@ public final class PublishCommands {
         WordsFormat format = dialog.format();
         WordingOptions options = dialog.options();
         List<Terms> terms = dialog.terms();
-        where("saveWords.title", "files.words." + format.name(), format.ending())
+        where(says.text("saveWords-title"), says.text("files-words-" + format.name()), format.ending())
                 .ifPresent(file -> jobs.begin(
-                        DeskTexts.of("job.words", file.getFileName()),
+                        says.text("job-words", arg("file", nameOf(file))),
                         worker -> {
                             byte[] words = format.write(chart, options, terms, view.language())
                                     .getBytes(StandardCharsets.UTF_8);
                             SafeFile.write(file, out -> out.write(words));
                             return file;
                         },
-                        written -> DeskTexts.of("news.words", written.getFileName()),
+                        written -> says.text("news-words", arg("file", nameOf(written))),
                         problem -> failed(file, problem)));
     }
 
     /** Publishes a chart to a file; the job can be stopped. */
     public void publish(Chart chart, BookletOptions options, Path file) {
         jobs.beginStoppable(
-                DeskTexts.of("job.publish", file.getFileName()),
+                says.text("job-publish", arg("file", nameOf(file))),
                 worker -> Booklet.publish(chart, options, file, (done, pages) -> {
                     worker.progress(100 * done / Math.max(1, pages));
                     return !worker.cancelled();
@@ -131,38 +136,48 @@ public final class PublishCommands {
 
     private String said(PublishOutcome outcome, Path file) {
         if (outcome instanceof PublishOutcome.Published published) {
-            return DeskTexts.of(
-                    published.draft() ? "news.publishedDraft" : "news.published",
-                    file.getFileName(),
-                    published.pages());
+            return says.text(
+                    published.draft() ? "news-publishedDraft" : "news-published",
+                    arg("file", nameOf(file)),
+                    count("pages", published.pages()));
         }
         if (outcome instanceof PublishOutcome.TooLarge large) {
-            asking.tell("news.tooLarge", large.stitches(), Booklet.MOST_STITCHES);
-            return DeskTexts.of("news.notWritten", file.getFileName());
+            asking.tellSentence(
+                    "news.tooLarge",
+                    says.text(
+                            "news-tooLarge",
+                            count("stitches", large.stitches()),
+                            count("most", Booklet.MOST_STITCHES)));
+            return says.text("news-notWritten", arg("file", nameOf(file)));
         }
         if (outcome instanceof PublishOutcome.NotProved no) {
-            asking.tell("news.notProved", no.problems().get(0));
-            return DeskTexts.of("news.notWritten", file.getFileName());
+            asking.tellSentence(
+                    "news.notProved",
+                    says.text("news-notProved", arg("problem", no.problems().get(0))));
+            return says.text("news-notWritten", arg("file", nameOf(file)));
         }
-        return outcome instanceof PublishOutcome.Cancelled
-                ? DeskTexts.of("job.cancelled")
-                : DeskTexts.of("news.refused");
+        return outcome instanceof PublishOutcome.Cancelled ? says.text("job-cancelled") : says.text("news-refused");
     }
 
     private Optional<Path> where(String title, String kind, String ending) {
-        String name = FileCommands.fileName(bench.chart().title()) + ending;
+        String name = FileCommands.fileName(bench.chart().title(), view.language()) + ending;
         Path proposal = bench.file().map(file -> file.resolveSibling(name)).orElse(Path.of(name));
-        return asking.fileToWrite(DeskTexts.of(title), DeskTexts.of(kind), ending, proposal);
+        return asking.fileToWrite(title, kind, ending, proposal);
+    }
+
+    /** The file without its folder. */
+    private static String nameOf(Path file) {
+        return file.getFileName().toString();
     }
 
     private String failed(Path file, Throwable problem) {
         if (problem instanceof FileProblemException known) {
             asking.tellSentence(new ProblemSentences(view.language()).of(file, known.problem()));
         } else if (problem instanceof IOException) {
-            asking.tell("news.notWritten", file.getFileName());
+            asking.tellSentence("news.notWritten", says.text("news-notWritten", arg("file", nameOf(file))));
         } else {
-            asking.tell("news.failed", file.getFileName());
+            asking.tellSentence("news.failed", says.text("news-failed", arg("file", nameOf(file))));
         }
-        return DeskTexts.of("news.notWritten", file.getFileName());
+        return says.text("news-notWritten", arg("file", nameOf(file)));
     }
 }

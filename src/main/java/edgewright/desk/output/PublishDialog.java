@@ -1,5 +1,7 @@
 package edgewright.desk.output;
 
+import static edgewright.texts.Arg.count;
+
 import edgewright.booklet.Preview;
 import edgewright.booklet.choice.BookletOptions;
 import edgewright.booklet.choice.ChartPaper;
@@ -17,10 +19,10 @@ import edgewright.desk.parts.FormDialog;
 import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.SizeFields;
 import edgewright.desk.work.ChartView;
-import edgewright.desk.work.DeskTexts;
 import edgewright.desk.work.Settings;
 import edgewright.fit.PatternSize;
 import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import java.awt.Window;
 import java.util.List;
 import java.util.Locale;
@@ -37,6 +39,8 @@ import javax.swing.SpinnerNumberModel;
  * was chosen last is proposed again.
  */
 public final class PublishDialog extends FormDialog {
+    private final transient Messages says;
+    private final transient Messages common;
     private final boolean unworkable;
     private final transient Settings settings;
     private final transient Language language;
@@ -46,16 +50,16 @@ public final class PublishDialog extends FormDialog {
     private final JComboBox<PrintedTerms> terms = new JComboBox<>(PrintedTerms.values());
     private final JComboBox<Counting> counting = new JComboBox<>(Counting.values());
     private final JComboBox<HookHand> hand = new JComboBox<>(HookHand.values());
-    private final JCheckBox fit = Forms.caption(new JCheckBox(), "publish.fit");
+    private final JCheckBox fit = new JCheckBox();
     private final JSpinner cell =
             new JSpinner(new SpinnerNumberModel(5.0, PrintChoice.SMALLEST_CELL_MM, PrintChoice.LARGEST_CELL_MM, 0.5));
     private final SizeFields size;
-    private final JCheckBox guide = Forms.caption(new JCheckBox(), "publish.guide");
-    private final JCheckBox worksheet = Forms.caption(new JCheckBox(), "publish.worksheet");
-    private final JCheckBox yarn = Forms.caption(new JCheckBox(), "publish.yarn");
+    private final JCheckBox guide = new JCheckBox();
+    private final JCheckBox worksheet = new JCheckBox();
+    private final JCheckBox yarn = new JCheckBox();
     private final JTextField version = new JTextField(8);
     private final JTextField date = new JTextField(12);
-    private final JCheckBox draft = Forms.caption(new JCheckBox(), "publish.draft");
+    private final JCheckBox draft = new JCheckBox();
 
     /**
      * The dialog for a chart.
@@ -63,51 +67,58 @@ public final class PublishDialog extends FormDialog {
      * @param errors how many error findings it has
      */
     public PublishDialog(Window owner, Chart chart, ChartView view, int errors, Settings settings) {
-        super(owner, "publish");
+        super(owner, "publish", view.language());
+        says = view.language().messages("desk/output");
+        common = view.language().messages("desk/common");
+        titled(says.text("publish-title"), says.text("publish-accept"));
         this.settings = settings;
         this.language = view.language();
         unworkable = errors > 0;
-        edition.setRenderer(Forms.renderer((Edition each) -> DeskTexts.of("edition." + each.name())));
-        field("publish.edition", edition).setSelectedItem(settings.choice(Edition.STANDARD));
-        paper.setRenderer(Forms.renderer((Paper each) -> DeskTexts.of("paper." + each.name())));
-        field("publish.paper", paper).setSelectedItem(settings.choice(usualPaper()));
-        chartPaper.setRenderer(Forms.renderer((ChartPaper each) -> DeskTexts.of("chartPaper." + each.name())));
-        field("publish.chartPaper", chartPaper).setSelectedItem(settings.choice(ChartPaper.SAME));
+        edition.setRenderer(Forms.renderer((Edition each) -> says.text("edition-" + each.name())));
+        field("publish.edition", says.text("publish-edition"), edition)
+                .setSelectedItem(settings.choice(Edition.STANDARD));
+        paper.setRenderer(Forms.renderer((Paper each) -> says.text("paper-" + each.name())));
+        field("publish.paper", says.text("publish-paper"), paper).setSelectedItem(settings.choice(usualPaper()));
+        chartPaper.setRenderer(Forms.renderer((ChartPaper each) -> says.text("chartPaper-" + each.name())));
+        field("publish.chartPaper", says.text("publish-chartPaper"), chartPaper)
+                .setSelectedItem(settings.choice(ChartPaper.SAME));
         fitFields();
-        terms.setRenderer(Forms.renderer((PrintedTerms each) -> DeskTexts.of("terms." + each.name())));
-        field("publish.terms", terms).setSelectedItem(PrintedTerms.of(chart.terms()));
-        hand.setRenderer(Forms.renderer((HookHand each) -> DeskTexts.of("publish.hand." + each.name())));
-        field("publish.hand", hand).setSelectedItem(settings.choice(HookHand.RIGHT));
-        counting.setRenderer(Forms.renderer((Counting each) -> DeskTexts.of("counting." + each.name())));
-        field("publish.counting", counting).setSelectedItem(view.counting());
-        size = new SizeFields(chart, this, counting);
+        terms.setRenderer(Forms.renderer((PrintedTerms each) -> common.text("terms-" + each.name())));
+        field("publish.terms", says.text("publish-terms"), terms).setSelectedItem(PrintedTerms.of(chart.terms()));
+        hand.setRenderer(Forms.renderer((HookHand each) -> says.text("publish-hand-" + each.name())));
+        field("publish.hand", says.text("publish-hand"), hand).setSelectedItem(settings.choice(HookHand.RIGHT));
+        counting.setRenderer(Forms.renderer((Counting each) -> common.text("counting-" + each.name())));
+        field("publish.counting", says.text("publish-counting"), counting).setSelectedItem(view.counting());
+        size = new SizeFields(chart, this, counting, view.language());
         supplements();
-        field("publish.version", version);
-        field("publish.date", date);
-        draft.setName("publish.draft");
+        field("publish.version", says.text("publish-version"), version);
+        field("publish.date", says.text("publish-date"), date);
+        Forms.caption(draft, says.text("publish-draft")).setName("publish.draft");
         if (unworkable) {
             draft.addActionListener(event -> look());
             form().add(draft, "span, gaptop 6");
-            explain(DeskTexts.of("publish.unworkable", errors));
+            explain(says.text("publish-unworkable", count("errors", errors)));
         }
-        beside(new PagePreview((options, progress) -> Preview.of(chart, options, progress), this::options));
+        beside(new PagePreview((options, progress) -> Preview.of(chart, options, progress), this::options, language));
     }
 
     private void fitFields() {
-        fit.setName("publish.fit");
+        Forms.caption(fit, says.text("publish-fit")).setName("publish.fit");
         fit.setSelected(true);
         fit.addActionListener(event -> cell.setEnabled(!fit.isSelected()));
         form().add(fit, "span");
         cell.setName("publish.cell");
         cell.setEnabled(false);
-        form().add(Forms.label("publish.cell", cell), "gapleft 22");
+        form().add(Forms.label(says.text("publish-cell"), cell), "gapleft 22");
         form().add(cell, "growx 0, wmin 90");
     }
 
     private void supplements() {
-        guide.setName("publish.guide");
-        worksheet.setName("publish.worksheet");
-        yarn.setName("publish.yarn");
+        Forms.caption(guide, says.text("publish-guide"), says.text("publish-guide-tip"))
+                .setName("publish.guide");
+        Forms.caption(worksheet, says.text("publish-worksheet"), says.text("publish-worksheet-tip"))
+                .setName("publish.worksheet");
+        Forms.caption(yarn, says.text("publish-yarn")).setName("publish.yarn");
         for (JCheckBox box : List.of(guide, worksheet, yarn)) {
             box.setSelected(true);
             form().add(box, "span");
@@ -143,7 +154,7 @@ public final class PublishDialog extends FormDialog {
 
     @Override
     protected Optional<String> objection() {
-        return unworkable && !draft.isSelected() ? Optional.of(DeskTexts.of("publish.objection")) : Optional.empty();
+        return unworkable && !draft.isSelected() ? Optional.of(says.text("publish-objection")) : Optional.empty();
     }
 
     /** What is sold in the shops where this machine is. */

@@ -1,5 +1,7 @@
 package edgewright.desk.output;
 
+import static edgewright.texts.Arg.count;
+
 import edgewright.booklet.WordsFormat;
 import edgewright.booklet.choice.PrintedTerms;
 import edgewright.chart.Chart;
@@ -10,8 +12,8 @@ import edgewright.desk.parts.FormDialog;
 import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.SizeFields;
 import edgewright.desk.work.ChartView;
-import edgewright.desk.work.DeskTexts;
 import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import edgewright.words.write.WordingOptions;
 import java.awt.Window;
 import java.util.List;
@@ -20,7 +22,9 @@ import javax.swing.JComboBox;
 
 /** How the words of the pattern are to be saved in a file of their own. A chart that cannot be worked makes a draft. */
 public final class WordsDialog extends FormDialog {
-    private final Language language;
+    private final transient Messages says;
+    private final transient Messages common;
+    private final transient Language language;
     private final boolean draft;
     private final JComboBox<WordsFormat> format = new JComboBox<>(WordsFormat.values());
     private final JComboBox<PrintedTerms> terms = new JComboBox<>(PrintedTerms.values());
@@ -34,20 +38,23 @@ public final class WordsDialog extends FormDialog {
      * @param errors how many error findings it has
      */
     public WordsDialog(Window owner, Chart chart, ChartView view, int errors) {
-        super(owner, "saveWords");
+        super(owner, "saveWords", view.language());
+        says = view.language().messages("desk/output");
+        common = view.language().messages("desk/common");
+        titled(says.text("saveWords-title"), says.text("saveWords-accept"));
         language = view.language();
         draft = errors > 0;
-        format.setRenderer(Forms.renderer((WordsFormat each) -> DeskTexts.of("saveWords.format." + each.name())));
-        field("saveWords.format", format).setSelectedItem(WordsFormat.HTML);
-        terms.setRenderer(Forms.renderer((PrintedTerms each) -> DeskTexts.of("terms." + each.name())));
-        field("saveWords.terms", terms).setSelectedItem(PrintedTerms.of(chart.terms()));
-        hand.setRenderer(Forms.renderer((HookHand each) -> DeskTexts.of("saveWords.hand." + each.name())));
-        field("saveWords.hand", hand);
-        counting.setRenderer(Forms.renderer((Counting each) -> DeskTexts.of("counting." + each.name())));
-        field("saveWords.counting", counting).setSelectedItem(view.counting());
-        size = new SizeFields(chart, this, counting);
+        format.setRenderer(Forms.renderer((WordsFormat each) -> says.text("saveWords-format-" + each.name())));
+        field("saveWords.format", says.text("saveWords-format"), format).setSelectedItem(WordsFormat.HTML);
+        terms.setRenderer(Forms.renderer((PrintedTerms each) -> common.text("terms-" + each.name())));
+        field("saveWords.terms", says.text("saveWords-terms"), terms).setSelectedItem(PrintedTerms.of(chart.terms()));
+        hand.setRenderer(Forms.renderer((HookHand each) -> says.text("saveWords-hand-" + each.name())));
+        field("saveWords.hand", says.text("saveWords-hand"), hand);
+        counting.setRenderer(Forms.renderer((Counting each) -> common.text("counting-" + each.name())));
+        field("saveWords.counting", says.text("saveWords-counting"), counting).setSelectedItem(view.counting());
+        size = new SizeFields(chart, this, counting, view.language());
         if (draft) {
-            explain(DeskTexts.of("publish.unworkable", errors));
+            explain(says.text("publish-unworkable", count("errors", errors)));
         }
     }
 

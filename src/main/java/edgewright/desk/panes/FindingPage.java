@@ -8,8 +8,8 @@ import edgewright.desk.parts.ColumnScroll;
 import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.RulePageView;
 import edgewright.desk.parts.TextColumn;
-import edgewright.desk.work.DeskTexts;
 import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import java.awt.BorderLayout;
 import java.util.List;
 import java.util.Optional;
@@ -25,6 +25,7 @@ final class FindingPage extends ColumnScroll {
     private final transient Consumer<Remedy> onRemedy;
     private final transient FindingSentences sentences;
     private final transient Language language;
+    private final transient Messages says;
 
     private boolean empty;
     private transient Optional<Finding> explained = Optional.empty();
@@ -33,6 +34,7 @@ final class FindingPage extends ColumnScroll {
     FindingPage(FindingSentences sentences, Language language, Consumer<Remedy> onRemedy) {
         super("findingPage");
         this.language = language;
+        says = language.messages("desk/panes");
         this.onRemedy = onRemedy;
         this.sentences = sentences;
     }
@@ -44,8 +46,8 @@ final class FindingPage extends ColumnScroll {
             empty = true;
             explained = Optional.empty();
             TextColumn column = new TextColumn(10, 12, 12);
-            column.heading(DeskTexts.of("findings.choose"));
-            column.prose(DeskTexts.of("findings.choose.text"));
+            column.heading(says.text("findings-choose"));
+            column.prose(says.text("findings-choose-text"));
             show(column);
         }
     }
@@ -69,8 +71,8 @@ final class FindingPage extends ColumnScroll {
 
     private void searching() {
         remedies.removeAll();
-        remedies.heading(DeskTexts.of("findings.remedies"));
-        remedies.prose(DeskTexts.of("findings.searching"));
+        remedies.heading(says.text("findings-remedies"));
+        remedies.prose(says.text("findings-searching"));
         remedies.revalidate();
         remedies.repaint();
     }
@@ -78,7 +80,7 @@ final class FindingPage extends ColumnScroll {
     private void offer(List<Remedy> found) {
         remedies.removeAll();
         if (!found.isEmpty()) {
-            remedies.heading(DeskTexts.of("findings.remedies"));
+            remedies.heading(says.text("findings-remedies"));
             int number = 1;
             for (Remedy remedy : found) {
                 remedies.add(remedyLine(remedy, number));
@@ -92,7 +94,7 @@ final class FindingPage extends ColumnScroll {
     /** What a remedy does, and the button that does it. */
     private JPanel remedyLine(Remedy remedy, int number) {
         String text = sentences.of(remedy);
-        JButton button = Forms.caption(new JButton(), "findings.apply");
+        JButton button = Forms.caption(new JButton(), says.text("findings-apply"));
         button.setName("remedy" + number);
         button.getAccessibleContext().setAccessibleName(text);
         button.setToolTipText(text);

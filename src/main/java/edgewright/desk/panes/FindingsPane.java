@@ -1,5 +1,9 @@
 package edgewright.desk.panes;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.count;
+import static edgewright.texts.Arg.number;
+
 import edgewright.check.Finding;
 import edgewright.check.FindingSentences;
 import edgewright.check.Remedy;
@@ -8,11 +12,11 @@ import edgewright.check.Verdict;
 import edgewright.desk.parts.Look;
 import edgewright.desk.parts.SeverityIcon;
 import edgewright.desk.parts.TextColumn;
-import edgewright.desk.work.DeskTexts;
 import edgewright.desk.work.PlaceTexts;
 import edgewright.desk.work.Workbench;
 import edgewright.desk.work.WorkbenchChange;
 import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import java.awt.CardLayout;
 import java.awt.Component;
 import java.awt.event.MouseAdapter;
@@ -37,6 +41,7 @@ public final class FindingsPane extends JPanel {
 
     private final transient Workbench bench;
     private final transient FindingSentences sentences;
+    private final transient Messages says;
     private final Rows rows = new Rows();
     private final JList<Finding> list = new JList<>(rows);
     private final JLabel summary = Look.quiet("");
@@ -50,14 +55,9 @@ public final class FindingsPane extends JPanel {
         super(new MigLayout("insets 10 12 12 12, gap 4, fill", "[grow, fill]", "[][][grow, fill]"));
         this.bench = bench;
         this.sentences = sentences;
+        says = language.messages("desk/panes");
         page = new FindingPage(sentences, language, this::remedy);
-        list.setName("findings");
-        list.getAccessibleContext().setAccessibleName(DeskTexts.of("findings.heading"));
-        list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-        list.setCellRenderer(new Row());
-        list.setFixedCellHeight(46);
-        // As wide as its window; else every finding would be laid out at every edit to find the widest.
-        list.setFixedCellWidth(1);
+        setUpList();
         list.addListSelectionListener(event -> {
             if (!event.getValueIsAdjusting() && !following) {
                 explain();
@@ -78,13 +78,23 @@ public final class FindingsPane extends JPanel {
         split.setBorder(BorderFactory.createEmptyBorder());
         split.setResizeWeight(0.35);
         split.setDividerLocation(236);
-        add(Look.heading(DeskTexts.of("findings.heading")), "wrap");
+        add(Look.heading(says.text("findings-heading")), "wrap");
         add(summary, "wrap, gapbottom 4, wmin 0");
         cards.add(split, SOME);
         cards.add(noneCard(), NONE);
         add(cards);
         bench.listen(this::changed);
         fill();
+    }
+
+    private void setUpList() {
+        list.setName("findings");
+        list.getAccessibleContext().setAccessibleName(says.text("findings-heading"));
+        list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        list.setCellRenderer(new Row());
+        list.setFixedCellHeight(46);
+        // As wide as its window; else every finding would be laid out at every edit to find the widest.
+        list.setFixedCellWidth(1);
     }
 
     /** The finding that is explained. */
@@ -107,7 +117,7 @@ public final class FindingsPane extends JPanel {
     /** Does what helps, and goes on to the finding that now stands in the place of the one that it was for. */
     private void remedy(Remedy remedy) {
         int at = list.getSelectedIndex();
-        bench.edit(DeskTexts.of("edit.remedy", sentences.action(remedy)), remedy::applyTo);
+        bench.edit(says.text("edit-remedy", arg("remedy", sentences.action(remedy))), remedy::applyTo);
         if (rows.getSize() > 0) {
             int next = Math.min(Math.max(0, at), rows.getSize() - 1);
             list.setSelectedIndex(next);
@@ -155,12 +165,12 @@ public final class FindingsPane extends JPanel {
         long errors = verdict.errors().size();
         summary.setText(
                 verdict.judged()
-                        ? DeskTexts.of(
-                                "findings.summary",
-                                errors,
-                                verdict.findings().size() - errors,
-                                verdict.longStitchesJudged())
-                        : DeskTexts.of("findings.notJudged"));
+                        ? says.text(
+                                "findings-summary",
+                                count("errors", errors),
+                                count("warnings", verdict.findings().size() - errors),
+                                count("stitches", verdict.longStitchesJudged()))
+                        : says.text("findings-notJudged"));
         explain();
     }
 
@@ -170,11 +180,11 @@ public final class FindingsPane extends JPanel {
     }
 
     /** What stands here when there is nothing to say against the chart. */
-    private static JPanel noneCard() {
+    private JPanel noneCard() {
         TextColumn none = new TextColumn(12, 0, 0);
         none.setName("noFindings");
-        none.heading(DeskTexts.of("findings.none"));
-        none.prose(DeskTexts.of("findings.none.text"));
+        none.heading(says.text("findings-none"));
+        none.prose(says.text("findings-none-text"));
         return none;
     }
 
@@ -225,7 +235,8 @@ public final class FindingsPane extends JPanel {
             where.setForeground(chosen ? of.getSelectionForeground() : Look.colour("quiet"));
             icon.setIcon(
                     SeverityIcon.of(finding.severity() == Severity.ERROR, chosen ? of.getSelectionForeground() : null));
-            title.setText(DeskTexts.of("findings.number", index + 1, sentences.title(finding.rule())));
+            title.setText(says.text(
+                    "findings-number", number("place", index + 1), arg("title", sentences.title(finding.rule()))));
             where.setText(sentences.of(finding.place()));
             getAccessibleContext().setAccessibleName(sentences.of(finding));
             return this;

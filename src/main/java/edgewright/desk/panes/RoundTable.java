@@ -1,5 +1,7 @@
 package edgewright.desk.panes;
 
+import static edgewright.texts.Arg.plain;
+
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
@@ -9,10 +11,10 @@ import edgewright.check.Finding;
 import edgewright.check.Severity;
 import edgewright.desk.work.ChartCommands;
 import edgewright.desk.work.ChartView;
-import edgewright.desk.work.DeskTexts;
 import edgewright.desk.work.RoundRange;
 import edgewright.desk.work.Workbench;
 import edgewright.desk.work.WorkbenchChange;
+import edgewright.texts.Messages;
 import java.util.HashMap;
 import java.util.Map;
 import javax.swing.table.AbstractTableModel;
@@ -41,12 +43,14 @@ public final class RoundTable extends AbstractTableModel {
     }
 
     private final transient Workbench bench;
+    private final transient Messages says;
     private transient Map<Integer, Tally> tallies = Map.of();
     private PerSide<Integer> repeats;
     private Counting counting;
 
     public RoundTable(Workbench bench, ChartView view) {
         this.bench = bench;
+        says = view.language().messages("desk/panes");
         counting = view.counting();
         repeats = view.repeats();
         count();
@@ -83,7 +87,7 @@ public final class RoundTable extends AbstractTableModel {
 
     @Override
     public String getColumnName(int column) {
-        return DeskTexts.of("rounds.column." + column);
+        return says.text("rounds-column-" + column);
     }
 
     @Override
@@ -124,7 +128,9 @@ public final class RoundTable extends AbstractTableModel {
     private String sides(Chart chart, int round) {
         int level = counting.shown(stitches(chart, round, repeats.top()));
         int upright = counting.shown(stitches(chart, round, repeats.left()));
-        return DeskTexts.of(level == upright ? "rounds.side" : "rounds.sides", level, upright);
+        return level == upright
+                ? says.text("rounds-side", plain("stitches", level))
+                : says.text("rounds-sides", plain("topAndBottom", level), plain("leftAndRight", upright));
     }
 
     /** What is there, also where it is not what the round asks for. */

@@ -1,5 +1,8 @@
 package edgewright.desk.panes;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.count;
+
 import edgewright.chart.Counting;
 import edgewright.chart.Place;
 import edgewright.chart.Yarn;
@@ -11,10 +14,11 @@ import edgewright.desk.parts.SizeSpinners;
 import edgewright.desk.parts.YarnCard;
 import edgewright.desk.parts.YarnRenderer;
 import edgewright.desk.work.ChartView;
-import edgewright.desk.work.DeskTexts;
 import edgewright.desk.work.RoundRange;
 import edgewright.desk.work.Workbench;
 import edgewright.desk.work.WorkbenchChange;
+import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import java.awt.Component;
 import java.awt.Rectangle;
 import java.util.Arrays;
@@ -37,14 +41,18 @@ public final class RoundsPane extends JPanel {
     private final transient Workbench bench;
     private final RoundTable rounds;
     private final JTable table;
+    private final transient Messages says;
+    private final transient Messages common;
     private boolean following;
 
     public RoundsPane(Workbench bench, ChartView view, DeskActions actions) {
         super(new MigLayout("insets 10 12 10 12, gap 6, fill", "[grow, fill]", "[][][grow, fill][]"));
         this.bench = bench;
+        says = view.language().messages("desk/panes");
+        common = view.language().messages("desk/common");
         rounds = new RoundTable(bench, view);
-        table = table();
-        add(Look.heading(DeskTexts.of("rounds.heading")), "wrap");
+        table = table(view.language());
+        add(Look.heading(says.text("rounds-heading")), "wrap");
         add(countingLine(view), "wrap");
         JScrollPane scroll = new JScrollPane(table);
         scroll.setName("roundsScroll");
@@ -81,17 +89,17 @@ public final class RoundsPane extends JPanel {
         JPanel line = new JPanel(new MigLayout("insets 0, gap 6, wrap 2", "[grow][84!, fill]"));
         line.setOpaque(false);
         SizeSpinners size = new SizeSpinners(view, "repeats", "repeatsUpright");
-        size.level().setToolTipText(DeskTexts.of("rounds.repeats.tip"));
-        size.upright().setToolTipText(DeskTexts.of("rounds.repeats.tip"));
-        line.add(Forms.label("rounds.repeats", size.level()));
+        size.level().setToolTipText(says.text("rounds-repeats-tip"));
+        size.upright().setToolTipText(says.text("rounds-repeats-tip"));
+        line.add(Forms.label(says.text("rounds-repeats"), size.level()));
         line.add(size.level());
-        line.add(Forms.label("rounds.repeatsUpright", size.upright()));
+        line.add(Forms.label(says.text("rounds-repeatsUpright"), size.upright()));
         line.add(size.upright());
         JComboBox<Counting> counting = new JComboBox<>(Counting.values());
         counting.setName("counting");
-        counting.getAccessibleContext().setAccessibleName(DeskTexts.of("rounds.counting"));
-        counting.setToolTipText(DeskTexts.of("rounds.counting.tip"));
-        counting.setRenderer(Forms.renderer((Counting way) -> DeskTexts.of("counting." + way.name())));
+        counting.getAccessibleContext().setAccessibleName(common.text("rounds-counting"));
+        counting.setToolTipText(says.text("rounds-counting-tip"));
+        counting.setRenderer(Forms.renderer((Counting way) -> common.text("counting-" + way.name())));
         counting.setSelectedItem(view.counting());
         counting.addActionListener(event -> view.count((Counting) counting.getSelectedItem()));
         view.listen(() -> counting.setSelectedItem(view.counting()));
@@ -107,7 +115,7 @@ public final class RoundsPane extends JPanel {
                 new String[] {"insertOutside", "insertInside", "moveOut", "moveIn", "duplicateRounds", "deleteRounds"
                 }) {
             JButton button = Forms.button(actions.get(id));
-            button.setText(DeskTexts.of("rounds.button." + id));
+            button.setText(says.text("rounds-button-" + id));
             button.setDisplayedMnemonicIndex(-1);
             button.setMnemonic(0);
             buttons.add(button);
@@ -115,14 +123,15 @@ public final class RoundsPane extends JPanel {
         return buttons;
     }
 
-    private JTable table() {
+    private JTable table(Language language) {
         JTable made = new JTable(rounds);
         made.setName("rounds");
-        made.getAccessibleContext().setAccessibleName(DeskTexts.of("rounds.heading"));
+        made.getAccessibleContext().setAccessibleName(says.text("rounds-heading"));
         made.setSelectionMode(ListSelectionModel.SINGLE_INTERVAL_SELECTION);
         made.getTableHeader().setReorderingAllowed(false);
         made.getTableHeader()
-                .setDefaultRenderer(new HeadCell(made.getTableHeader().getDefaultRenderer()));
+                .setDefaultRenderer(
+                        new HeadCell(made.getTableHeader().getDefaultRenderer(), says.text("rounds-side-tip")));
         made.setShowVerticalLines(false);
         made.putClientProperty("terminateEditOnFocusLost", true);
         Forms.tabLeaves(made);
@@ -136,17 +145,7 @@ public final class RoundsPane extends JPanel {
         made.getColumnModel().getColumn(RoundTable.STITCHES).setCellRenderer(numbers);
         made.getColumnModel().getColumn(RoundTable.YARN).setCellRenderer(new YarnCell());
         made.getColumnModel().getColumn(RoundTable.FINDINGS).setCellRenderer(new TallyCell());
-        JComboBox<Yarn> yarns = new JComboBox<>();
-        yarns.setName("yarnOfRound");
-        yarns.setRenderer(new YarnRenderer());
-        made.getColumnModel().getColumn(RoundTable.YARN).setCellEditor(new DefaultCellEditor(yarns) {
-            @Override
-            public Component getTableCellEditorComponent(JTable of, Object value, boolean chosen, int row, int column) {
-                yarns.removeAllItems();
-                bench.chart().yarns().forEach(yarns::addItem);
-                return super.getTableCellEditorComponent(of, value, chosen, row, column);
-            }
-        });
+        made.getColumnModel().getColumn(RoundTable.YARN).setCellEditor(yarnChoice(language));
         made.getSelectionModel().addListSelectionListener(event -> {
             int lead = made.getSelectionModel().getLeadSelectionIndex();
             if (!following && !event.getValueIsAdjusting() && lead >= 0 && lead < made.getRowCount()) {
@@ -154,6 +153,21 @@ public final class RoundsPane extends JPanel {
             }
         });
         return made;
+    }
+
+    /** The yarns of the chart, from which one is chosen for a round. */
+    private DefaultCellEditor yarnChoice(Language language) {
+        JComboBox<Yarn> yarns = new JComboBox<>();
+        yarns.setName("yarnOfRound");
+        yarns.setRenderer(new YarnRenderer(language));
+        return new DefaultCellEditor(yarns) {
+            @Override
+            public Component getTableCellEditorComponent(JTable of, Object value, boolean chosen, int row, int column) {
+                yarns.removeAllItems();
+                bench.chart().yarns().forEach(yarns::addItem);
+                return super.getTableCellEditorComponent(of, value, chosen, row, column);
+            }
+        };
     }
 
     private static void widths(JTable table, int column, int least, int most) {
@@ -189,7 +203,7 @@ public final class RoundsPane extends JPanel {
     }
 
     /** The head of a column, over its content: numbers on the right, all else on the left. */
-    private record HeadCell(TableCellRenderer usual) implements TableCellRenderer {
+    private record HeadCell(TableCellRenderer usual, String tip) implements TableCellRenderer {
         @Override
         public Component getTableCellRendererComponent(
                 JTable of, Object value, boolean chosen, boolean focused, int row, int column) {
@@ -197,20 +211,20 @@ public final class RoundsPane extends JPanel {
             if (head instanceof JLabel label) {
                 boolean number = column == RoundTable.ROUND || column == RoundTable.STITCHES;
                 label.setHorizontalAlignment(number ? SwingConstants.RIGHT : SwingConstants.LEFT);
-                label.setToolTipText(column == RoundTable.STITCHES ? DeskTexts.of("rounds.column.2.tip") : null);
+                label.setToolTipText(column == RoundTable.STITCHES ? tip : null);
             }
             return head;
         }
     }
 
     /** A yarn as its card, its letter and its name. */
-    private static final class YarnCell extends DefaultTableCellRenderer {
+    private final class YarnCell extends DefaultTableCellRenderer {
         @Override
         public Component getTableCellRendererComponent(
                 JTable of, Object value, boolean chosen, boolean focused, int row, int column) {
             super.getTableCellRendererComponent(of, value, chosen, focused, row, column);
             Yarn yarn = (Yarn) value;
-            setText(DeskTexts.of("yarn.short", yarn.id(), yarn.name()));
+            setText(common.text("yarn-short", arg("id", yarn.id()), arg("yarn", yarn.name())));
             setToolTipText(getText());
             setIcon(new YarnCard(yarn.colour(), 14));
             setIconTextGap(7);
@@ -219,7 +233,7 @@ public final class RoundsPane extends JPanel {
     }
 
     /** How many findings a round has; nothing where it has none. */
-    private static final class TallyCell extends DefaultTableCellRenderer {
+    private final class TallyCell extends DefaultTableCellRenderer {
         @Override
         public Component getTableCellRendererComponent(
                 JTable of, Object value, boolean chosen, boolean focused, int row, int column) {
@@ -232,7 +246,12 @@ public final class RoundsPane extends JPanel {
                             ? null
                             : SeverityIcon.of(tally.errors() > 0, chosen ? of.getSelectionForeground() : null));
             setToolTipText(
-                    tally.findings() == 0 ? null : DeskTexts.of("rounds.tally", tally.findings(), tally.errors()));
+                    tally.findings() == 0
+                            ? null
+                            : says.text(
+                                    "rounds-tally",
+                                    count("findings", tally.findings()),
+                                    count("errors", tally.errors())));
             return this;
         }
     }

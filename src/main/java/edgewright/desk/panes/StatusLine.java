@@ -1,14 +1,16 @@
 package edgewright.desk.panes;
 
+import static edgewright.texts.Arg.arg;
+
 import edgewright.desk.jobs.Jobs;
 import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.Look;
-import edgewright.desk.work.DeskTexts;
 import edgewright.desk.work.PlaceTexts;
 import edgewright.desk.work.Workbench;
+import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
-import java.util.Map;
 import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JLabel;
@@ -21,27 +23,27 @@ import net.miginfocom.swing.MigLayout;
  * a job in the background is.
  */
 public final class StatusLine extends JPanel implements Jobs.Board {
-    private static final Map<Workbench.Deed.Way, String> NEWS = Map.of(
-            Workbench.Deed.Way.DONE, "news.done",
-            Workbench.Deed.Way.UNDONE, "news.undone",
-            Workbench.Deed.Way.REDONE, "news.redone");
-
     private final transient Workbench bench;
+    private final transient Messages says;
+    private final transient PlaceTexts places;
     private final JLabel stitch = new JLabel();
     private final JLabel news = Look.quiet("");
     private final JProgressBar progress = new JProgressBar();
-    private final JButton cancel = Forms.caption(new JButton(), "status.cancel");
+    private final JButton cancel = new JButton();
     private transient Optional<Workbench.Deed> said = Optional.empty();
     private transient Runnable onCancel = () -> {};
 
-    public StatusLine(Workbench bench) {
+    public StatusLine(Workbench bench, Language language) {
         super(new MigLayout(
                 "insets 5 12 5 12, gap 12, hidemode 3", "[grow, fill, shrinkprio 50][shrinkprio 200][][]", "[26!]"));
         this.bench = bench;
+        says = language.messages("desk/panes");
+        places = new PlaceTexts(language);
+        Forms.caption(cancel, says.text("status-cancel"));
         stitch.setName("stitchAtCursor");
         news.setName("news");
         progress.setName("progress");
-        progress.getAccessibleContext().setAccessibleName(DeskTexts.of("status.progress"));
+        progress.getAccessibleContext().setAccessibleName(says.text("status-progress"));
         cancel.setName("cancelJob");
         cancel.addActionListener(event -> {
             cancel.setEnabled(false);
@@ -105,12 +107,12 @@ public final class StatusLine extends JPanel implements Jobs.Board {
     private void sayDeed() {
         if (!bench.lastDeed().equals(said)) {
             said = bench.lastDeed();
-            said.ifPresent(deed -> tell(DeskTexts.of(NEWS.get(deed.way()), deed.name())));
+            said.ifPresent(deed -> tell(says.text("news-" + deed.way(), arg("edit", deed.name()))));
         }
     }
 
     private void say() {
-        String sentence = PlaceTexts.sentence(bench.chart(), bench.cursor());
+        String sentence = places.sentence(bench.chart(), bench.cursor());
         if (!sentence.equals(stitch.getText())) {
             stitch.setText(sentence);
             stitch.setToolTipText(sentence);

@@ -6,8 +6,8 @@ import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.StitchIcon;
 import edgewright.desk.parts.WrappingRow;
 import edgewright.desk.work.ChartView;
-import edgewright.desk.work.DeskTexts;
 import edgewright.desk.work.Workbench;
+import edgewright.texts.Messages;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.event.ComponentAdapter;
@@ -27,6 +27,7 @@ public final class ToolTray extends JPanel {
 
     private final transient Workbench bench;
     private final transient ChartView view;
+    private final transient Messages says;
     private final Map<Stitch, JToggleButton> stitches = new EnumMap<>(Stitch.class);
     private final Map<ChartView.Layers, JToggleButton> layers = new EnumMap<>(ChartView.Layers.class);
 
@@ -34,15 +35,16 @@ public final class ToolTray extends JPanel {
         super(new BorderLayout());
         this.bench = bench;
         this.view = view;
+        says = view.language().messages("desk/panes");
         WrappingRow row = new WrappingRow(12, 8);
-        row.add(group("tray.work", stitchChoice(actions)));
-        row.add(group("tray.show", layerChoice(actions)));
+        row.add(group(says.text("tray-work"), stitchChoice(actions)));
+        row.add(group(says.text("tray-show"), layerChoice(actions)));
         row.add(group(
-                "tray.look",
-                plain(actions, "turn"),
-                plain(actions, "zoomOut"),
-                plain(actions, "zoomIn"),
-                plain(actions, "fit")));
+                says.text("tray-look"),
+                plain(actions, "turn", says.text("tray-turn")),
+                plain(actions, "zoomOut", says.text("tray-zoomOut")),
+                plain(actions, "zoomIn", says.text("tray-zoomIn")),
+                plain(actions, "fit", says.text("tray-fit"))));
         add(row);
         addComponentListener(new ComponentAdapter() {
             @Override
@@ -74,7 +76,7 @@ public final class ToolTray extends JPanel {
         for (ChartView.Layers each : ChartView.Layers.values()) {
             JToggleButton button = new JToggleButton(actions.get("layers." + each.name()));
             button.setName("layers." + each.name());
-            button.setText(DeskTexts.of("tray.layers." + each.name()));
+            button.setText(says.text("tray-layers-" + each.name()));
             button.setMnemonic(0);
             layers.put(each, button);
         }
@@ -83,19 +85,19 @@ public final class ToolTray extends JPanel {
     }
 
     /** Things that belong together, with a name for those who hear it. */
-    private static JPanel group(String key, Component... parts) {
+    private static JPanel group(String name, Component... parts) {
         JPanel group = new JPanel(new MigLayout("insets 0, gap 4"));
         group.setOpaque(false);
-        group.getAccessibleContext().setAccessibleName(DeskTexts.of(key));
+        group.getAccessibleContext().setAccessibleName(name);
         for (Component part : parts) {
             group.add(part, "hmin 30");
         }
         return group;
     }
 
-    private static JButton plain(DeskActions actions, String id) {
+    private static JButton plain(DeskActions actions, String id, String text) {
         JButton button = Forms.button(actions.get(id));
-        button.setText(DeskTexts.of("tray." + id));
+        button.setText(text);
         button.setMnemonic(0);
         return button;
     }

@@ -1,14 +1,17 @@
 package edgewright.desk.panes;
 
+import static edgewright.texts.Arg.count;
+import static edgewright.texts.Arg.number;
+
 import edgewright.chart.Chart;
 import edgewright.chart.Terms;
 import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.Look;
 import edgewright.desk.parts.TextClipboard;
 import edgewright.desk.work.ChartView;
-import edgewright.desk.work.DeskTexts;
 import edgewright.desk.work.Workbench;
 import edgewright.desk.work.WorkbenchChange;
+import edgewright.texts.Messages;
 import edgewright.words.write.PatternWriter;
 import edgewright.words.write.WordingOptions;
 import java.awt.Insets;
@@ -30,6 +33,8 @@ import net.miginfocom.swing.MigLayout;
 public final class WordsPane extends JPanel {
     private final transient Workbench bench;
     private final transient ChartView view;
+    private final transient Messages says;
+    private final transient Messages common;
     private final JLabel heading = Look.heading("");
     private final JTextArea words = new JTextArea() {
         @Override
@@ -48,6 +53,8 @@ public final class WordsPane extends JPanel {
         super(new MigLayout("insets 8 14 12 14, gap 6, fill", "[grow, fill][][]", "[][grow, fill]"));
         this.bench = bench;
         this.view = view;
+        says = view.language().messages("desk/panes");
+        common = view.language().messages("desk/common");
         terms = bench.chart().terms();
         words.setName("words");
         words.setEditable(false);
@@ -57,13 +64,13 @@ public final class WordsPane extends JPanel {
         Forms.tabLeaves(words);
         add(heading, "wmin 0");
         add(termsChoice());
-        JButton copy = Forms.caption(new JButton(), "words.copy");
+        JButton copy = Forms.caption(new JButton(), says.text("words-copy"), says.text("words-copy-tip"));
         copy.setName("copyWords");
         copy.addActionListener(event -> {
             try {
                 TextClipboard.ofMachine().copy(words.getText());
             } catch (TextClipboard.BusyException e) {
-                news.accept(DeskTexts.of("clipboard.busy"));
+                news.accept(common.text("clipboard-busy"));
             }
         });
         add(copy, "wrap");
@@ -79,7 +86,10 @@ public final class WordsPane extends JPanel {
         JPanel panel = new JPanel(new MigLayout("insets 0, gap 0"));
         panel.setOpaque(false);
         for (Terms each : Terms.values()) {
-            JToggleButton button = Forms.caption(new JToggleButton(), "words.terms." + each.name());
+            JToggleButton button = Forms.caption(
+                    new JToggleButton(),
+                    says.text("words-terms-" + each.name()),
+                    says.text("words-tip-" + each.name()));
             button.setName("terms" + each.name());
             button.setSelected(each == terms);
             button.addActionListener(event -> {
@@ -122,15 +132,15 @@ public final class WordsPane extends JPanel {
         long errors = bench.verdict().errors().stream()
                 .filter(finding -> finding.place().inRound().orElse(0) == shownRound)
                 .count();
-        return errors == 0 ? "" : DeskTexts.of("words.unworkable", errors) + "\n";
+        return errors == 0 ? "" : says.text("words-unworkable", count("errors", errors)) + "\n";
     }
 
     private void write() {
         Chart chart = bench.chart();
         shownRound = bench.cursor().round();
-        heading.setText(DeskTexts.of("words.heading", shownRound));
+        heading.setText(says.text("words-heading", number("round", shownRound)));
         words.getAccessibleContext().setAccessibleName(heading.getText());
-        String text = bench.verdict().judged() ? objection() + said(chart) : DeskTexts.of("words.ragged");
+        String text = bench.verdict().judged() ? objection() + said(chart) : common.text("words-ragged");
         if (!text.equals(words.getText())) {
             words.setText(text);
             words.setCaretPosition(0);

@@ -1,5 +1,8 @@
 package edgewright.desk.panes;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.count;
+
 import edgewright.chart.Chart;
 import edgewright.chart.Yarn;
 import edgewright.desk.parts.DeskActions;
@@ -7,9 +10,10 @@ import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.Look;
 import edgewright.desk.parts.YarnCard;
 import edgewright.desk.work.ChartCommands;
-import edgewright.desk.work.DeskTexts;
 import edgewright.desk.work.Workbench;
 import edgewright.desk.work.WorkbenchChange;
+import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import java.awt.Component;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
@@ -27,14 +31,18 @@ import net.miginfocom.swing.MigLayout;
 /** The yarns of the chart with their names and colours, and how many rounds are worked in each. */
 public final class YarnsPane extends JPanel {
     private final transient Workbench bench;
+    private final transient Messages says;
+    private final transient Messages common;
     private final DefaultListModel<Yarn> yarns = new DefaultListModel<>();
     private final JList<Yarn> list = new JList<>(yarns);
 
-    public YarnsPane(Workbench bench, DeskActions actions) {
+    public YarnsPane(Workbench bench, DeskActions actions, Language language) {
         super(new MigLayout("insets 10 12 12 12, gap 6, fill", "[grow, fill]", "[][grow, fill][][]"));
         this.bench = bench;
+        says = language.messages("desk/panes");
+        common = language.messages("desk/common");
         list.setName("yarns");
-        list.getAccessibleContext().setAccessibleName(DeskTexts.of("yarns.heading"));
+        list.getAccessibleContext().setAccessibleName(says.text("yarns-heading"));
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.setVisibleRowCount(3);
         list.setCellRenderer(new Row());
@@ -49,14 +57,14 @@ public final class YarnsPane extends JPanel {
                 }
             }
         });
-        add(Look.heading(DeskTexts.of("yarns.heading")), "wrap");
+        add(Look.heading(says.text("yarns-heading")), "wrap");
         add(new JScrollPane(list), "wrap, hmin 66");
         JPanel buttons =
                 new JPanel(new MigLayout("insets 0, gap 6, fillx", "[grow, fill, sg][grow, fill, sg][grow, fill, sg]"));
         buttons.setOpaque(false);
         for (String id : new String[] {"addYarn", "changeYarn", "removeYarn"}) {
             JButton button = Forms.button(actions.get(id));
-            button.setText(DeskTexts.of("yarns.button." + id));
+            button.setText(says.text("yarns-button-" + id));
             button.setMnemonic(0);
             buttons.add(button);
         }
@@ -117,9 +125,9 @@ public final class YarnsPane extends JPanel {
             rounds.setForeground(chosen ? of.getSelectionForeground() : Look.colour("quiet"));
             name.setIcon(new YarnCard(yarn.colour(), 18));
             name.setIconTextGap(9);
-            name.setText(DeskTexts.of("yarn.short", yarn.id(), yarn.name()));
+            name.setText(common.text("yarn-short", arg("id", yarn.id()), arg("yarn", yarn.name())));
             setToolTipText(name.getText());
-            rounds.setText(DeskTexts.of("yarns.rounds", ChartCommands.roundsIn(bench.chart(), yarn)));
+            rounds.setText(says.text("yarns-rounds", count("rounds", ChartCommands.roundsIn(bench.chart(), yarn))));
             getAccessibleContext().setAccessibleName(name.getText() + ", " + rounds.getText());
             return this;
         }

@@ -1,8 +1,11 @@
 package edgewright.desk.parts;
 
+import static edgewright.texts.Arg.arg;
+
 import edgewright.chart.Colour;
-import edgewright.desk.work.DeskTexts;
 import edgewright.desk.work.YarnShelf;
+import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import java.awt.Color;
 import java.awt.Window;
 import java.util.Optional;
@@ -16,12 +19,15 @@ import net.miginfocom.swing.MigLayout;
 
 /** Chooses the colour of a yarn: from a shelf of yarns of the marsh, by hue and lightness, or written as #rrggbb. */
 final class ColourDialog extends FormDialog {
+    private final transient Messages says;
     private final JTextField written = new JTextField(8);
     private final JColorChooser chooser;
     private boolean following;
 
-    ColourDialog(Window owner, Colour before) {
-        super(owner, "colour");
+    ColourDialog(Window owner, Colour before, Language language) {
+        super(owner, "colour", language);
+        says = language.messages("desk/parts");
+        titled(says.text("colour-title"), says.text("colour-accept"));
         chooser = new JColorChooser();
         chooser.setName("colourChooser");
         chooser.setPreviewPanel(new JPanel());
@@ -34,7 +40,7 @@ final class ColourDialog extends FormDialog {
         }
         form().add(shelf(), "span, growx");
         form().add(chooser, "span, growx");
-        field("colour.written", written);
+        field("colour.written", says.text("colour-written"), written);
         written.setText(before.toString());
         chooser.getSelectionModel().addChangeListener(event -> {
             if (!following) {
@@ -62,7 +68,7 @@ final class ColourDialog extends FormDialog {
             following = false;
             return Optional.empty();
         } catch (IllegalArgumentException e) {
-            return Optional.of(DeskTexts.of("colour.objection"));
+            return Optional.of(says.text("colour-objection"));
         }
     }
 
@@ -72,7 +78,7 @@ final class ColourDialog extends FormDialog {
             JButton card = new JButton(new YarnCard(colour, 22));
             card.setName("shelf" + colour);
             card.setToolTipText(colour.toString());
-            card.getAccessibleContext().setAccessibleName(DeskTexts.of("colour.button", colour));
+            card.getAccessibleContext().setAccessibleName(says.text("colour-button", arg("colour", colour.toString())));
             card.addActionListener(event -> written.setText(colour.toString()));
             shelf.add(card);
         }

@@ -1,6 +1,7 @@
 package edgewright.desk.parts;
 
-import edgewright.desk.work.DeskTexts;
+import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import java.awt.event.ActionEvent;
 import java.util.Locale;
 import java.util.Optional;
@@ -12,7 +13,8 @@ import javax.swing.KeyStroke;
 
 /**
  * Something that can be done in the window, under one name wherever it is offered. Its name, mnemonic, key and tip come from
- * the texts {@code action.<id>}, {@code .key} and {@code .tip}; an ampersand in the name stands before the mnemonic.
+ * the messages {@code action-<id>}, {@code key-<id>} and {@code tip-<id>}, a full stop in the id being a hyphen; an ampersand
+ * in the name stands before the mnemonic.
  */
 public final class DeskAction extends AbstractAction {
     private static final boolean MAC =
@@ -20,6 +22,7 @@ public final class DeskAction extends AbstractAction {
 
     private final transient Runnable deed;
     private final transient BooleanSupplier possible;
+    private final transient Messages says;
 
     /**
      * An action.
@@ -27,16 +30,17 @@ public final class DeskAction extends AbstractAction {
      * @param id under which its texts stand
      * @param possible asked at {@link #refresh}; while it says no, the action is greyed
      */
-    public DeskAction(String id, Runnable deed, BooleanSupplier possible) {
+    public DeskAction(String id, Runnable deed, BooleanSupplier possible, Language language) {
         this.deed = deed;
         this.possible = possible;
-        name(DeskTexts.of("action." + id));
+        says = language.messages("desk/parts");
         putValue(ACTION_COMMAND_KEY, id);
-        if (DeskTexts.has("action." + id + ".tip")) {
-            putValue(SHORT_DESCRIPTION, DeskTexts.of("action." + id + ".tip"));
+        name(Optional.empty());
+        if (says.has("tip-" + text())) {
+            putValue(SHORT_DESCRIPTION, says.text("tip-" + text()));
         }
-        if (DeskTexts.has("action." + id + ".key")) {
-            putValue(ACCELERATOR_KEY, key(DeskTexts.of("action." + id + ".key")));
+        if (says.has("key-" + text())) {
+            putValue(ACCELERATOR_KEY, key(says.text("key-" + text())));
         }
     }
 
@@ -45,8 +49,14 @@ public final class DeskAction extends AbstractAction {
         return (String) getValue(ACTION_COMMAND_KEY);
     }
 
-    /** Gives the action another name, with an ampersand before the mnemonic. */
-    public void name(String withAmpersand) {
+    /** The end of the keys of its texts. */
+    private String text() {
+        return id().replace('.', '-');
+    }
+
+    /** Gives the action another name, with an ampersand before the mnemonic, or the one that it had first. */
+    public void name(Optional<String> other) {
+        String withAmpersand = other.orElseGet(() -> says.text("action-" + text()));
         int mark = withAmpersand.indexOf('&');
         if (mark < 0) {
             putValue(Action.NAME, withAmpersand);
@@ -59,13 +69,12 @@ public final class DeskAction extends AbstractAction {
 
     /** Its name as it was first given, without what depends on the chart. */
     public String plainName() {
-        return DeskTexts.of("action." + id()).replace("&", "");
+        return says.text("action-" + text()).replace("&", "");
     }
 
     /** The key that does it beside the one that menus show. */
     public Optional<KeyStroke> alsoKey() {
-        String text = "action." + id() + ".alsoKey";
-        return DeskTexts.has(text) ? Optional.of(key(DeskTexts.of(text))) : Optional.empty();
+        return says.has("also-key-" + text()) ? Optional.of(key(says.text("also-key-" + text()))) : Optional.empty();
     }
 
     /** Has its other key do it everywhere in the window of this part. */

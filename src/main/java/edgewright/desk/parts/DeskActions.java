@@ -1,5 +1,6 @@
 package edgewright.desk.parts;
 
+import edgewright.texts.Language;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -10,7 +11,12 @@ import java.util.function.BooleanSupplier;
 /** Everything that can be done in the window, by id. */
 public final class DeskActions {
     private final Map<String, DeskAction> byId = new LinkedHashMap<>();
+    private final Language language;
     private final List<Runnable> afterRefresh = new ArrayList<>();
+
+    public DeskActions(Language language) {
+        this.language = language;
+    }
 
     /** An action that is always possible. */
     public void add(String id, Runnable deed) {
@@ -19,7 +25,7 @@ public final class DeskActions {
 
     /** An action that is possible at times. */
     public void add(String id, Runnable deed, BooleanSupplier possible) {
-        byId.put(id, new DeskAction(id, deed, possible));
+        byId.put(id, new DeskAction(id, deed, possible, language));
     }
 
     /**

@@ -1,6 +1,7 @@
 package edgewright.desk.parts;
 
-import edgewright.desk.work.DeskTexts;
+import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import java.awt.Dimension;
 import java.awt.Window;
 import java.util.LinkedHashMap;
@@ -31,21 +32,23 @@ public abstract class FormDialog extends JDialog {
     /** Every number of the form, and how it is called. */
     private final Map<JSpinner, String> numbers = new LinkedHashMap<>();
 
+    private final transient Messages says;
     private final JButton accept;
     private boolean accepted;
 
     /**
-     * A dialog, not yet shown.
+     * A dialog, not yet shown, that is still to be {@link #titled}.
      *
-     * @param key of its texts: {@code <key>.title} and {@code <key>.accept}
+     * @param name under which tests find it
      */
-    public FormDialog(Window owner, String key) {
-        super(owner, DeskTexts.of(key + ".title"), ModalityType.APPLICATION_MODAL);
-        setName(key);
-        accept = Forms.caption(new JButton(), key + ".accept");
+    public FormDialog(Window owner, String name, Language language) {
+        super(owner, ModalityType.APPLICATION_MODAL);
+        says = language.messages("desk/parts");
+        setName(name);
+        accept = new JButton();
         accept.setName("accept");
         accept.addActionListener(event -> close(true));
-        JButton cancel = Forms.caption(new JButton(), "dialog.cancel");
+        JButton cancel = Forms.caption(new JButton(), says.text("dialog-cancel"));
         cancel.setName("cancel");
         cancel.addActionListener(event -> close(false));
         objection.setName("objection");
@@ -63,6 +66,12 @@ public abstract class FormDialog extends JDialog {
                         event -> close(false),
                         KeyStroke.getKeyStroke("ESCAPE"),
                         JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
+    }
+
+    /** Says what the dialog is for, and what its accepting button does: a text with an ampersand before its mnemonic. */
+    protected final void titled(String title, String toAccept) {
+        setTitle(title);
+        Forms.caption(accept, toAccept);
     }
 
     /** What is still wrong with the form, in one sentence; empty if it can be accepted as it is. */
@@ -93,7 +102,7 @@ public abstract class FormDialog extends JDialog {
         return numbers.entrySet().stream()
                 .filter(number -> number.getKey().isEnabled() && !TypedNumber.isRead(number.getKey()))
                 .findFirst()
-                .map(number -> TypedNumber.objection(number.getKey(), number.getValue()));
+                .map(number -> TypedNumber.objection(number.getKey(), number.getValue(), says));
     }
 
     /** The form, two columns wide: labels and fields. */
@@ -106,25 +115,30 @@ public abstract class FormDialog extends JDialog {
         getContentPane().add(view, "east, gap 0 20 18 16");
     }
 
-    /** A field with its label, on a line of its own. */
-    protected final <F extends JComponent> F field(String key, F field) {
-        field.setName(key);
-        form.add(Forms.label(key, watched(field)));
+    /**
+     * A field with its label, on a line of its own.
+     *
+     * @param name under which tests find it
+     * @param text of the label, with an ampersand before its mnemonic
+     */
+    protected final <F extends JComponent> F field(String name, String text, F field) {
+        field.setName(name);
+        form.add(Forms.label(text, watched(field)));
         form.add(field, "wmin 0");
         return field;
     }
 
-    /** A number with its label. */
-    protected final JSpinner number(String key, int value, int least, int most) {
+    /** A number with its label, as a {@link #field}. */
+    protected final JSpinner number(String name, String text, int value, int least, int most) {
         JSpinner spinner = new JSpinner(new SpinnerNumberModel(Math.max(least, Math.min(value, most)), least, most, 1));
-        number(key, spinner, "growx 0, wmin 90", "");
+        number(name, text, spinner, "growx 0, wmin 90", "");
         return spinner;
     }
 
     /** A number with its label, each placed by its constraints; the form is not accepted while it cannot be read. */
-    protected final void number(String key, JSpinner spinner, String place, String labelPlace) {
-        spinner.setName(key);
-        JLabel label = Forms.label(key, spinner);
+    protected final void number(String name, String text, JSpinner spinner, String place, String labelPlace) {
+        spinner.setName(name);
+        JLabel label = Forms.label(text, spinner);
         form.add(label, labelPlace);
         form.add(spinner, place);
         TypedNumber.in(spinner);

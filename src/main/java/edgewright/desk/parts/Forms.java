@@ -1,6 +1,5 @@
 package edgewright.desk.parts;
 
-import edgewright.desk.work.DeskTexts;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.KeyboardFocusManager;
@@ -37,17 +36,19 @@ public final class Forms {
         return button;
     }
 
+    /** Puts a text with an ampersand before its mnemonic on a button, and a tip. */
+    public static <B extends AbstractButton> B caption(B button, String text, String tip) {
+        button.setToolTipText(tip);
+        return caption(button, text);
+    }
+
     /** Puts a text with an ampersand before its mnemonic on a button. */
-    public static <B extends AbstractButton> B caption(B button, String key) {
-        String text = DeskTexts.of(key);
+    public static <B extends AbstractButton> B caption(B button, String text) {
         int mark = text.indexOf('&');
         button.setText(text.replace("&", ""));
         if (mark >= 0) {
             button.setMnemonic(Character.toUpperCase(text.charAt(mark + 1)));
             button.setDisplayedMnemonicIndex(mark);
-        }
-        if (DeskTexts.has(key + ".tip")) {
-            button.setToolTipText(DeskTexts.of(key + ".tip"));
         }
         return button;
     }
@@ -75,12 +76,11 @@ public final class Forms {
     }
 
     /** A label for a field, which is then called by its text too. */
-    public static JLabel label(String key, JComponent field) {
-        return label(new JLabel(), key, field);
+    public static JLabel label(String text, JComponent field) {
+        return label(new JLabel(), text, field);
     }
 
-    public static JLabel label(JLabel label, String key, JComponent field) {
-        String text = DeskTexts.of(key);
+    public static JLabel label(JLabel label, String text, JComponent field) {
         int mark = text.indexOf('&');
         label.setText(text.replace("&", ""));
         if (mark >= 0) {

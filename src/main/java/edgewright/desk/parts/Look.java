@@ -5,8 +5,8 @@ import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.FlatLightLaf;
 import com.formdev.flatlaf.fonts.inter.FlatInterFont;
 import edgewright.chart.Colour;
-import edgewright.desk.work.DeskTexts;
 import edgewright.draw.paint.Palette;
+import edgewright.texts.Language;
 import java.awt.Color;
 import java.awt.Component;
 import java.awt.Container;
@@ -37,11 +37,11 @@ public final class Look {
      * Has Swing write its own texts and numbers in the language of the desk, whatever Java speaks on this machine. To be called
      * before there is a window. The country stays, since paper goes by it.
      */
-    public static void speak() {
+    public static void speak(Language language) {
         // A text that Swing does not find in a language it looks for in that of the machine.
-        Locale.setDefault(
-                new Locale(DeskTexts.LANGUAGE.getLanguage(), Locale.getDefault().getCountry()));
-        JComponent.setDefaultLocale(DeskTexts.LANGUAGE);
+        Locale locale = Locale.forLanguageTag(language.tag());
+        Locale.setDefault(new Locale(locale.getLanguage(), Locale.getDefault().getCountry()));
+        JComponent.setDefaultLocale(locale);
     }
 
     /** Makes every window, open or still to come, light or dark. */

@@ -4,6 +4,7 @@ import com.formdev.flatlaf.ui.FlatCheckBoxMenuItemUI;
 import com.formdev.flatlaf.ui.FlatMenuItemRenderer;
 import com.formdev.flatlaf.ui.FlatMenuItemUI;
 import com.formdev.flatlaf.ui.FlatRadioButtonMenuItemUI;
+import edgewright.texts.Language;
 import java.awt.Font;
 import javax.swing.Action;
 import javax.swing.Icon;
@@ -17,7 +18,7 @@ public final class MenuLine {
     private MenuLine() {}
 
     /** A line that does an action. */
-    public static JMenuItem of(Action action) {
+    public static JMenuItem of(Action action, Language language) {
         return new JMenuItem(action) {
             @Override
             public void updateUI() {
@@ -26,7 +27,8 @@ public final class MenuLine {
                 setUI(new FlatMenuItemUI() {
                     @Override
                     protected FlatMenuItemRenderer createRenderer() {
-                        return new KeyWriter(line, checkIcon, arrowIcon, acceleratorFont, acceleratorDelimiter);
+                        return new KeyWriter(
+                                line, checkIcon, arrowIcon, acceleratorFont, acceleratorDelimiter, language);
                     }
                 });
             }
@@ -34,7 +36,7 @@ public final class MenuLine {
     }
 
     /** A line of several of which one is chosen. */
-    public static JRadioButtonMenuItem oneOf(Action action) {
+    public static JRadioButtonMenuItem oneOf(Action action, Language language) {
         return new JRadioButtonMenuItem(action) {
             @Override
             public void updateUI() {
@@ -43,7 +45,8 @@ public final class MenuLine {
                 setUI(new FlatRadioButtonMenuItemUI() {
                     @Override
                     protected FlatMenuItemRenderer createRenderer() {
-                        return new KeyWriter(line, checkIcon, arrowIcon, acceleratorFont, acceleratorDelimiter);
+                        return new KeyWriter(
+                                line, checkIcon, arrowIcon, acceleratorFont, acceleratorDelimiter, language);
                     }
                 });
             }
@@ -51,7 +54,7 @@ public final class MenuLine {
     }
 
     /** A line that is on or off. */
-    public static JCheckBoxMenuItem onOff(Action action) {
+    public static JCheckBoxMenuItem onOff(Action action, Language language) {
         return new JCheckBoxMenuItem(action) {
             @Override
             public void updateUI() {
@@ -60,7 +63,8 @@ public final class MenuLine {
                 setUI(new FlatCheckBoxMenuItemUI() {
                     @Override
                     protected FlatMenuItemRenderer createRenderer() {
-                        return new KeyWriter(line, checkIcon, arrowIcon, acceleratorFont, acceleratorDelimiter);
+                        return new KeyWriter(
+                                line, checkIcon, arrowIcon, acceleratorFont, acceleratorDelimiter, language);
                     }
                 });
             }
@@ -68,13 +72,16 @@ public final class MenuLine {
     }
 
     private static final class KeyWriter extends FlatMenuItemRenderer {
-        KeyWriter(JMenuItem line, Icon check, Icon arrow, Font font, String delimiter) {
+        private final KeyNames names;
+
+        KeyWriter(JMenuItem line, Icon check, Icon arrow, Font font, String delimiter, Language language) {
             super(line, check, arrow, font, delimiter);
+            names = new KeyNames(language);
         }
 
         @Override
         protected String getTextForAccelerator(KeyStroke key) {
-            return KeyNames.of(key);
+            return names.of(key);
         }
     }
 }

@@ -1,9 +1,13 @@
 package edgewright.desk.parts;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.count;
+
 import edgewright.chart.Section;
 import edgewright.chart.SideShape;
 import edgewright.desk.work.ChartCommands;
-import edgewright.desk.work.DeskTexts;
+import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import java.awt.Color;
 import java.awt.Dimension;
 import java.awt.FontMetrics;
@@ -24,9 +28,13 @@ public final class SidePicture extends JPanel {
     private static final int MOST_CELL_PX = 16;
     private static final int LEAST_FRAMED_PX = 4;
 
+    private final transient Language language;
+    private final transient Messages says;
     private transient SideShape shape;
 
-    public SidePicture(SideShape shape) {
+    public SidePicture(SideShape shape, Language language) {
+        this.language = language;
+        says = language.messages("desk/parts");
         setName("sidePicture");
         setOpaque(false);
         setPreferredSize(new Dimension(WIDTH_PX, HEIGHT_PX));
@@ -37,7 +45,12 @@ public final class SidePicture extends JPanel {
     public void show(SideShape shown) {
         shape = shown;
         getAccessibleContext()
-                .setAccessibleName(DeskTexts.of("sidePicture.heard", shape.a(), shape.w(), shape.b(), ROUNDS - 1));
+                .setAccessibleName(says.text(
+                        "sidePicture-heard",
+                        count("fromCorner", shape.a()),
+                        count("repeat", shape.w()),
+                        count("toCorner", shape.b()),
+                        count("rounds", ROUNDS - 1)));
         repaint();
     }
 
@@ -88,13 +101,17 @@ public final class SidePicture extends JPanel {
         }
         centred(g, String.valueOf(shape.b()), last - shape.b() * cell / 2, line);
         int below = line + font.getHeight() + 2;
-        g.drawString(DeskTexts.of("sidePicture.to", ChartCommands.sectionName(Section.TO_CORNER)), 0, below);
+        g.drawString(
+                says.text("sidePicture-to", arg("section", ChartCommands.sectionName(Section.TO_CORNER, language))),
+                0,
+                below);
         centred(
                 g,
-                DeskTexts.of("sidePicture.repeat", ChartCommands.sectionName(Section.REPEAT)),
+                says.text("sidePicture-repeat", arg("section", ChartCommands.sectionName(Section.REPEAT, language))),
                 getWidth() / 2.0,
                 below);
-        String from = DeskTexts.of("sidePicture.from", ChartCommands.sectionName(Section.FROM_CORNER));
+        String from =
+                says.text("sidePicture-from", arg("section", ChartCommands.sectionName(Section.FROM_CORNER, language)));
         g.drawString(from, getWidth() - font.stringWidth(from), below);
     }
 

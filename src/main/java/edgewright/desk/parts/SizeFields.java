@@ -1,10 +1,14 @@
 package edgewright.desk.parts;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.count;
+
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
 import edgewright.chart.SideShape;
-import edgewright.desk.work.DeskTexts;
+import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import java.util.Optional;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
@@ -16,7 +20,9 @@ import javax.swing.SpinnerNumberModel;
 public final class SizeFields {
     private final Chart chart;
     private final JComboBox<Counting> counting;
-    private final JCheckBox oneSize = Forms.caption(new JCheckBox(), "size.one");
+    private final Messages says;
+    private final Messages common;
+    private final JCheckBox oneSize = new JCheckBox();
     private final JSpinner level = new JSpinner(new SpinnerNumberModel(6, 0, 9_999, 1));
     private final JSpinner upright = new JSpinner(new SpinnerNumberModel(6, 0, 9_999, 1));
     private final JLabel counts = Look.quiet(" ");
@@ -26,14 +32,17 @@ public final class SizeFields {
      *
      * @param counting the dialog's choice of a way of counting, which the counts here follow
      */
-    public SizeFields(Chart chart, FormDialog dialog, JComboBox<Counting> counting) {
+    public SizeFields(Chart chart, FormDialog dialog, JComboBox<Counting> counting, Language language) {
+        says = language.messages("desk/parts");
+        common = language.messages("desk/common");
+        Forms.caption(oneSize, says.text("size-one"));
         this.chart = chart;
         this.counting = counting;
         oneSize.setName("size.one");
         counts.setName("size.counts");
         dialog.form().add(oneSize, "span, gaptop 4");
-        dialog.number("size.level", level, "growx 0, wmin 90", "gapleft 22");
-        dialog.number("size.upright", upright, "growx 0, wmin 90", "gapleft 22");
+        dialog.number("size.level", common.text("size-level"), level, "growx 0, wmin 90", "gapleft 22");
+        dialog.number("size.upright", common.text("size-upright"), upright, "growx 0, wmin 90", "gapleft 22");
         dialog.form().add(counts, "span, gapleft 22, wmin 0");
         counting.addActionListener(event -> follow());
         oneSize.addActionListener(event -> {
@@ -58,11 +67,11 @@ public final class SizeFields {
         SideShape shape = chart.shape();
         Counting way = (Counting) counting.getSelectedItem();
         counts.setText(repeats()
-                .map(sides -> DeskTexts.of(
-                        "size.counts",
-                        DeskTexts.of("counting." + way.name()),
-                        way.shown(shape.stitches(0, sides.top())),
-                        way.shown(shape.stitches(0, sides.left()))))
-                .orElseGet(() -> DeskTexts.of("size.any")));
+                .map(sides -> says.text(
+                        "size-counts",
+                        arg("counting", common.text("counting-" + way.name())),
+                        count("topAndBottom", way.shown(shape.stitches(0, sides.top()))),
+                        count("leftAndRight", way.shown(shape.stitches(0, sides.left())))))
+                .orElseGet(() -> says.text("size-any")));
     }
 }

@@ -1,6 +1,10 @@
 package edgewright.desk.parts;
 
-import edgewright.desk.work.DeskTexts;
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.plain;
+import static edgewright.texts.Arg.shortest;
+
+import edgewright.texts.Messages;
 import java.text.ParseException;
 import java.text.ParsePosition;
 import javax.swing.JFormattedTextField;
@@ -55,13 +59,21 @@ public final class TypedNumber {
     }
 
     /** What is expected instead of what is typed, in one sentence that begins with the name of the field. */
-    static String objection(JSpinner spinner, String label) {
+    static String objection(JSpinner spinner, String label, Messages says) {
         SpinnerNumberModel model = (SpinnerNumberModel) spinner.getModel();
-        return DeskTexts.of(
-                model.getValue() instanceof Integer ? "number.objection.whole" : "number.objection.any",
-                label,
-                model.getMinimum(),
-                model.getMaximum());
+        Number least = (Number) model.getMinimum();
+        Number most = (Number) model.getMaximum();
+        return model.getValue() instanceof Integer
+                ? says.text(
+                        "number-objection-whole",
+                        arg("field", label),
+                        plain("least", least.longValue()),
+                        plain("most", most.longValue()))
+                : says.text(
+                        "number-objection-any",
+                        arg("field", label),
+                        shortest("smallest", least.doubleValue(), 3),
+                        shortest("largest", most.doubleValue(), 3));
     }
 
     private static void mark(JSpinner spinner) {

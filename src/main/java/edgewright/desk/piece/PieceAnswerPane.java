@@ -7,7 +7,7 @@ import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.Look;
 import edgewright.desk.parts.SeverityIcon;
 import edgewright.desk.parts.TextColumn;
-import edgewright.desk.work.DeskTexts;
+import edgewright.texts.Messages;
 import java.awt.BorderLayout;
 import java.util.List;
 import javax.swing.BorderFactory;
@@ -17,10 +17,12 @@ import javax.swing.JTextArea;
 
 /** What comes of a piece, in words: whether it fits, what to mind, what to do on each side and in which rounds. */
 final class PieceAnswerPane extends ColumnScroll {
+    private final transient Messages says;
     private final transient Piece piece;
 
-    PieceAnswerPane(Piece piece) {
+    PieceAnswerPane(Piece piece, Messages says) {
         super("pieceAnswer");
+        this.says = says;
         this.piece = piece;
         setBorder(BorderFactory.createEmptyBorder());
         piece.listen(this::follow);
@@ -39,7 +41,7 @@ final class PieceAnswerPane extends ColumnScroll {
         outcome.notes().forEach(column::prose);
         outcome.warnings().forEach(warning -> column.add(warning(warning)));
         if (!outcome.rounds().isEmpty()) {
-            column.heading(DeskTexts.of("piece.rounds"));
+            column.heading(says.text("piece-rounds"));
             outcome.rounds().forEach(column::prose);
         }
         List<String> words = outcome.sides().stream()
@@ -47,7 +49,7 @@ final class PieceAnswerPane extends ColumnScroll {
                 .map(side -> String.join("\n", side.words()))
                 .toList();
         if (!words.isEmpty()) {
-            column.heading(DeskTexts.of("piece.sides"));
+            column.heading(says.text("piece-sides"));
             words.forEach(column::prose);
         }
         show(column);
@@ -65,9 +67,9 @@ final class PieceAnswerPane extends ColumnScroll {
         };
     }
 
-    private static JPanel warning(String text) {
+    private JPanel warning(String text) {
         JLabel mark = new JLabel(SeverityIcon.of(false, null));
-        mark.getAccessibleContext().setAccessibleName(DeskTexts.of("piece.warning"));
+        mark.getAccessibleContext().setAccessibleName(says.text("piece-warning"));
         mark.setBorder(BorderFactory.createEmptyBorder(1, 0, 0, 0));
         JPanel place = new JPanel(new BorderLayout());
         place.setOpaque(false);

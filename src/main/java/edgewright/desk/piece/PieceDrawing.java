@@ -5,8 +5,9 @@ import edgewright.chart.Side;
 import edgewright.desk.fitting.Piece;
 import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.Look;
-import edgewright.desk.work.DeskTexts;
 import edgewright.fit.Ties;
+import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Graphics;
@@ -31,27 +32,32 @@ import net.miginfocom.swing.MigLayout;
 final class PieceDrawing extends JComponent {
     private static final int INSIDE_PX = 16;
 
+    private final transient Messages says;
     private final transient Piece piece;
     private final Map<Side, PieceSide> sides = new EnumMap<>(Side.class);
     private final JPanel middle = new JPanel(new MigLayout("insets 0, gap 4, wrap 1", "[left]"));
-    private final JCheckBox level = Forms.caption(new JCheckBox(), "piece.tie.level");
-    private final JCheckBox upright = Forms.caption(new JCheckBox(), "piece.tie.upright");
-    private final JButton nearest = Forms.caption(new JButton(), "piece.nearest");
+    private final JCheckBox level = new JCheckBox();
+    private final JCheckBox upright = new JCheckBox();
+    private final JButton nearest = new JButton();
 
-    PieceDrawing(Piece piece) {
+    PieceDrawing(Piece piece, Language language) {
+        says = language.messages("desk/piece");
         this.piece = piece;
         setName("pieceDrawing");
         for (Side side : Side.values()) {
-            PieceSide fields = new PieceSide(piece, side);
+            PieceSide fields = new PieceSide(piece, side, language);
             sides.put(side, fields);
             add(fields);
             // Enter goes on to the next side, as the maker does.
             fields.field()
                     .addActionListener(event -> sides.get(side.next()).field().requestFocusInWindow());
         }
-        level.setName("piece.tie.level");
-        upright.setName("piece.tie.upright");
-        nearest.setName("piece.nearest");
+        Forms.caption(level, says.text("piece-tie-level"), says.text("piece-tie-level-tip"))
+                .setName("piece.tie.level");
+        Forms.caption(upright, says.text("piece-tie-upright"), says.text("piece-tie-upright-tip"))
+                .setName("piece.tie.upright");
+        Forms.caption(nearest, says.text("piece-nearest"), says.text("piece-nearest-tip"))
+                .setName("piece.nearest");
         level.setOpaque(false);
         upright.setOpaque(false);
         level.addActionListener(event -> tie());
@@ -146,7 +152,7 @@ final class PieceDrawing extends JComponent {
         Graphics2D g = (Graphics2D) graphics.create();
         g.setColor(Look.colour("canvas"));
         g.fillRect(0, 0, getWidth(), getHeight());
-        new PiecePainter(g, box(), piece).paint();
+        new PiecePainter(g, box(), piece, says).paint();
         g.dispose();
     }
 
@@ -159,7 +165,7 @@ final class PieceDrawing extends JComponent {
                     return AccessibleRole.PANEL;
                 }
             };
-            accessibleContext.setAccessibleName(DeskTexts.of("piece.drawing"));
+            accessibleContext.setAccessibleName(says.text("piece-drawing"));
         }
         return accessibleContext;
     }

@@ -6,7 +6,7 @@ import edgewright.desk.fitting.Piece;
 import edgewright.desk.fitting.PieceOutcome;
 import edgewright.desk.parts.Look;
 import edgewright.desk.parts.YarnCard;
-import edgewright.desk.work.DeskTexts;
+import edgewright.texts.Messages;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.FontMetrics;
@@ -33,11 +33,13 @@ final class PiecePainter {
     private final Graphics2D g;
     private final PieceBox box;
     private final Piece piece;
+    private final Messages says;
 
-    PiecePainter(Graphics2D graphics, PieceBox box, Piece piece) {
+    PiecePainter(Graphics2D graphics, PieceBox box, Piece piece, Messages says) {
         g = graphics;
         this.box = box;
         this.piece = piece;
+        this.says = says;
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
@@ -218,7 +220,7 @@ final class PiecePainter {
         double y = box.outer().getMaxY() + PieceBox.MARGIN_PX + 4;
         g.setFont(Look.font(11));
         for (PieceOutcome.Mark.Kind kind : kinds) {
-            String text = DeskTexts.of("piece.mark." + kind.name());
+            String text = says.text("piece-mark-" + kind.name());
             mark(kind, new Point2D.Double(x + 6, y), new Point2D.Double(x + 6, y - 10));
             g.setColor(Look.colour("quiet"));
             g.drawString(text, (float) (x + 18), (float) y);

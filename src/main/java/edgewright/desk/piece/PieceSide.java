@@ -1,15 +1,17 @@
 package edgewright.desk.piece;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.count;
+
 import edgewright.chart.Side;
 import edgewright.desk.fitting.Piece;
-import edgewright.desk.fitting.PieceNumbers;
 import edgewright.desk.fitting.PieceOutcome;
 import edgewright.desk.fitting.PieceTexts;
 import edgewright.desk.parts.Look;
 import edgewright.desk.parts.TypingListener;
-import edgewright.desk.work.DeskTexts;
+import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import java.util.Optional;
-import java.util.OptionalInt;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -19,6 +21,8 @@ import net.miginfocom.swing.MigLayout;
 
 /** What stands at one side of the drawing: the field to type in, the count that closes, and the sizes next to it. */
 final class PieceSide extends JPanel {
+    private final transient Language language;
+    private final transient Messages says;
     private final transient Piece piece;
     private final Side side;
     private final JTextField field = new JTextField(5);
@@ -29,12 +33,14 @@ final class PieceSide extends JPanel {
     private final JLabel change = new JLabel(" ", SwingConstants.CENTER);
     private boolean following;
 
-    PieceSide(Piece piece, Side side) {
+    PieceSide(Piece piece, Side side, Language language) {
         super(new MigLayout("insets 0, gap 4 3", "[center, grow]"));
+        this.language = language;
+        says = language.messages("desk/piece");
         this.piece = piece;
         this.side = side;
         setOpaque(false);
-        JLabel name = new JLabel(PieceNumbers.sideName(side));
+        JLabel name = new JLabel(PieceTexts.sideName(piece, side));
         name.putClientProperty("FlatLaf.styleClass", "semibold");
         name.setLabelFor(field);
         field.setName("piece." + side.name());
@@ -76,8 +82,10 @@ final class PieceSide extends JPanel {
     private void button(JButton button, String name, int step) {
         button.setName(name);
         button.getAccessibleContext()
-                .setAccessibleName(
-                        DeskTexts.of("piece.field", PieceNumbers.sideName(side), DeskTexts.of("piece.tab.sizes")));
+                .setAccessibleName(says.text(
+                        "piece-field",
+                        arg("side", PieceTexts.sideName(piece, side)),
+                        arg("unit", says.text("piece-tab-sizes"))));
         button.putClientProperty("FlatLaf.styleClass", "small");
         button.setMargin(new java.awt.Insets(1, 2, 1, 2));
         button.addActionListener(event -> piece.step(side, step));
@@ -104,7 +112,8 @@ final class PieceSide extends JPanel {
         String unitText = PieceTexts.unit(piece, side);
         unit.setText(unitText);
         field.getAccessibleContext()
-                .setAccessibleName(DeskTexts.of("piece.field", PieceNumbers.sideName(side), unitText));
+                .setAccessibleName(
+                        says.text("piece-field", arg("side", PieceTexts.sideName(piece, side)), arg("unit", unitText)));
         // A side left empty is like the one opposite, and shows so.
         field.putClientProperty("JTextField.placeholderText", piece.typed(side.opposite()));
         field.putClientProperty("JComponent.outline", outcome.wrong().contains(side) ? "error" : null);
@@ -119,26 +128,39 @@ final class PieceSide extends JPanel {
 
     private void show(PieceOutcome.OfSide of) {
         String role = of.change() == 0 ? "good" : "accent";
-        wanted.setText(String.valueOf(of.wanted()));
+        wanted.setText(language.count(of.wanted()));
         Look.write(wanted, role);
         wanted.getAccessibleContext()
-                .setAccessibleName(DeskTexts.of("piece.wanted", PieceNumbers.sideName(side), of.wanted()));
+                .setAccessibleName(says.text(
+                        "piece-wanted", arg("side", PieceTexts.sideName(piece, side)), count("stitches", of.wanted())));
         boolean bare = piece.way() != Piece.Way.COUNTED;
         change.setText(
                 bare
-                        ? DeskTexts.of("piece.repeats", of.repeats())
-                        : DeskTexts.of("piece.change.line", PieceTexts.change(of.change()), of.repeats()));
+                        ? says.text("piece-repeats", count("repeats", of.repeats()))
+                        : says.text(
+                                "piece-change-line",
+                                arg("change", PieceTexts.change(piece, of.change())),
+                                count("repeats", of.repeats())));
         Look.write(change, role);
-        name(smaller, of.smaller(), "piece.smaller");
-        name(larger, OptionalInt.of(of.larger()), "piece.larger");
+        String sideName = PieceTexts.sideName(piece, side);
+        smaller.setEnabled(of.smaller().isPresent());
+        if (of.smaller().isPresent()) {
+            int stitches = of.smaller().getAsInt();
+            name(
+                    smaller,
+                    says.text("piece-smaller", count("stitches", stitches)),
+                    says.text("piece-smaller-heard", arg("side", sideName), count("stitches", stitches)));
+        } else {
+            name(smaller, says.text("piece-noSize"), says.text("piece-noSize-heard", arg("side", sideName)));
+        }
+        name(
+                larger,
+                says.text("piece-larger", count("stitches", of.larger())),
+                says.text("piece-larger-heard", arg("side", sideName), count("stitches", of.larger())));
     }
 
-    private void name(JButton button, OptionalInt count, String key) {
-        button.setEnabled(count.isPresent());
-        button.setText(count.isPresent() ? DeskTexts.of(key, count.getAsInt()) : DeskTexts.of("piece.noSize"));
-        String heard = count.isPresent()
-                ? DeskTexts.of(key + ".heard", PieceNumbers.sideName(side), count.getAsInt())
-                : DeskTexts.of("piece.noSize.heard", PieceNumbers.sideName(side));
+    private static void name(JButton button, String text, String heard) {
+        button.setText(text);
         button.setToolTipText(heard);
         button.getAccessibleContext().setAccessibleName(heard);
     }

@@ -4,7 +4,7 @@ import edgewright.desk.fitting.Piece;
 import edgewright.desk.fitting.PieceCounts;
 import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.Look;
-import edgewright.desk.work.DeskTexts;
+import edgewright.texts.Messages;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Font;
@@ -24,22 +24,28 @@ import javax.swing.table.TableCellRenderer;
 final class PieceTable extends JPanel {
     private static final int LAST_PX = 110;
 
+    private final transient Messages says;
     private final transient Piece piece;
     private final transient Function<Piece, PieceCounts.Table> of;
     private final JTextArea caption = Forms.prose("");
     private final Model model = new Model();
     private final JTable table = new JTable(model);
 
-    /** @param key of its name for the ear; also its own name */
-    PieceTable(Piece piece, String key, Function<Piece, PieceCounts.Table> of) {
+    /**
+     * The table, under its name for tests.
+     *
+     * @param heard its name for the ear
+     */
+    PieceTable(Piece piece, String name, String heard, Function<Piece, PieceCounts.Table> of, Messages says) {
         super(new BorderLayout());
+        this.says = says;
         this.piece = piece;
         this.of = of;
         JPanel above = new JPanel(new BorderLayout());
         above.setBorder(BorderFactory.createEmptyBorder(12, 16, 8, 16));
         above.add(caption);
-        table.setName(key);
-        table.getAccessibleContext().setAccessibleName(DeskTexts.of(key));
+        table.setName(name);
+        table.getAccessibleContext().setAccessibleName(heard);
         table.getTableHeader().setReorderingAllowed(false);
         table.setDefaultRenderer(Object.class, new Cell());
         TableCellRenderer head = table.getTableHeader().getDefaultRenderer();
@@ -52,7 +58,7 @@ final class PieceTable extends JPanel {
         });
         Forms.tabLeaves(table);
         JScrollPane scroll = new JScrollPane(table);
-        scroll.setName(key + ".scroll");
+        scroll.setName(name + ".scroll");
         scroll.setBorder(BorderFactory.createEmptyBorder());
         add(above, BorderLayout.NORTH);
         add(scroll, BorderLayout.CENTER);
@@ -64,7 +70,7 @@ final class PieceTable extends JPanel {
         PieceCounts.Table now = of.apply(piece);
         boolean otherColumns = !now.columns().equals(model.shown.columns());
         model.shown = now;
-        caption.setText(now.rows().isEmpty() ? DeskTexts.of("piece.table.none") : now.caption());
+        caption.setText(now.rows().isEmpty() ? says.text("piece-table-none") : now.caption());
         if (otherColumns) {
             model.fireTableStructureChanged();
             if (table.getColumnCount() > 0) {

@@ -1,5 +1,7 @@
 package edgewright.desk.piece;
 
+import static edgewright.texts.Arg.arg;
+
 import edgewright.chart.Counting;
 import edgewright.desk.fitting.Piece;
 import edgewright.desk.fitting.PieceCounts;
@@ -9,10 +11,10 @@ import edgewright.desk.parts.Look;
 import edgewright.desk.parts.TypingListener;
 import edgewright.desk.parts.WhileShown;
 import edgewright.desk.work.ChartView;
-import edgewright.desk.work.DeskTexts;
 import edgewright.desk.work.Workbench;
 import edgewright.fit.BackLayer;
 import edgewright.fit.ChangeRounds;
+import edgewright.texts.Messages;
 import java.awt.Dimension;
 import java.awt.Window;
 import java.awt.event.WindowAdapter;
@@ -44,12 +46,14 @@ public final class PieceWindow extends JDialog {
     private static final int WIDTH_PX = 1180;
     private static final int HEIGHT_PX = 800;
 
+    private final transient Messages says;
+    private final transient Messages common;
     private final transient Piece piece;
     private final transient ChartView view;
     private final PieceDrawing drawing;
     private final Map<Piece.Way, JToggleButton> ways = new EnumMap<>(Piece.Way.class);
     private final JComboBox<Piece.CountedIn> round = new JComboBox<>();
-    private final JLabel roundLabel = Forms.label("piece.countedIn", round);
+    private final JLabel roundLabel = new JLabel();
     private final JComboBox<Counting> counting = new JComboBox<>(Counting.values());
     private final JPanel front = new JPanel(new MigLayout("insets 0, gap 6"));
     private final JTextField frontCounts = new JTextField(12);
@@ -60,11 +64,14 @@ public final class PieceWindow extends JDialog {
     private boolean following;
 
     public PieceWindow(Window owner, Workbench bench, ChartView view) {
-        super(owner, DeskTexts.of("piece.title"), ModalityType.MODELESS);
+        super(owner, ModalityType.MODELESS);
+        says = view.language().messages("desk/piece");
+        common = view.language().messages("desk/common");
+        setTitle(says.text("piece-title"));
         this.view = view;
         setName("pieceWindow");
         piece = new Piece(bench.chart(), view.counting(), view.language());
-        drawing = new PieceDrawing(piece);
+        drawing = new PieceDrawing(piece, view.language());
         JPanel left = new JPanel(new MigLayout("insets 0, gap 0, fill", "[grow, fill]", "[][grow, fill][]"));
         left.add(above(), "wrap");
         left.add(drawing, "wmin 640, hmin 440, wrap");
@@ -85,6 +92,11 @@ public final class PieceWindow extends JDialog {
         view.listen(() -> piece.count(view.counting()));
         piece.listen(this::follow);
         follow();
+        open(owner);
+    }
+
+    /** Where it opens and with what it begins, and what closes it. */
+    private void open(Window owner) {
         addWindowListener(new WindowAdapter() {
             @Override
             public void windowOpened(WindowEvent event) {
@@ -96,17 +108,13 @@ public final class PieceWindow extends JDialog {
                         event -> setVisible(false),
                         KeyStroke.getKeyStroke("ESCAPE"),
                         JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
-        place(owner);
+        setSize(Look.onScreen(owner, WIDTH_PX, HEIGHT_PX));
+        setMinimumSize(new Dimension(980, 620));
+        setLocationRelativeTo(owner);
     }
 
     Piece piece() {
         return piece;
-    }
-
-    private void place(Window owner) {
-        setSize(Look.onScreen(owner, WIDTH_PX, HEIGHT_PX));
-        setMinimumSize(new Dimension(980, 620));
-        setLocationRelativeTo(owner);
     }
 
     /** How the sides are known, and in which round and way they were counted. */
@@ -114,7 +122,8 @@ public final class PieceWindow extends JDialog {
         JPanel above = new JPanel(new MigLayout("insets 10 14 10 14, gap 6, hidemode 3", "[]12:push[][][]"));
         JPanel choice = new JPanel(new MigLayout("insets 0, gap 0"));
         for (Piece.Way way : Piece.Way.values()) {
-            JToggleButton button = Forms.caption(new JToggleButton(), "piece.way." + way.name());
+            JToggleButton button = Forms.caption(
+                    new JToggleButton(), says.text("piece-way-" + way.name()), says.text("piece-wayTip-" + way.name()));
             button.setName("piece.way." + way.name());
             button.addActionListener(event -> piece.take(way));
             ways.put(way, button);
@@ -131,24 +140,29 @@ public final class PieceWindow extends JDialog {
             }
         });
         counting.setName("piece.counting");
-        counting.getAccessibleContext().setAccessibleName(DeskTexts.of("rounds.counting"));
-        counting.setRenderer(Forms.renderer((Counting way) -> DeskTexts.of("counting." + way.name())));
+        counting.getAccessibleContext().setAccessibleName(common.text("rounds-counting"));
+        counting.setRenderer(Forms.renderer((Counting way) -> common.text("counting-" + way.name())));
         counting.addActionListener(event -> view.count((Counting) counting.getSelectedItem()));
-        above.add(roundLabel);
+        above.add(Forms.label(roundLabel, says.text("piece-countedIn"), round));
         above.add(round, "wmin 90");
         above.add(counting, "wmin 90");
         layOutFront();
         above.add(front, "newline, span");
+        layOutRatio();
+        above.add(ratio);
+        return above;
+    }
+
+    /** How many stitches are picked up along how many rows. */
+    private void layOutRatio() {
         JTextField stitches = number("piece.ratio.stitches", piece.ratioStitches());
         JTextField rows = number("piece.ratio.rows", piece.ratioRows());
         onTyping(() -> piece.ratio(stitches.getText(), rows.getText()), stitches, rows);
-        ratio.add(Forms.label("piece.ratio.stitches", stitches));
+        ratio.add(Forms.label(says.text("piece-ratio-stitches"), stitches));
         ratio.add(stitches);
-        ratio.add(Forms.label("piece.ratio.rows", rows));
+        ratio.add(Forms.label(says.text("piece-ratio-rows"), rows));
         ratio.add(rows);
-        ratio.add(new JLabel(DeskTexts.of("piece.ratio.end")));
-        above.add(ratio);
-        return above;
+        ratio.add(new JLabel(says.text("piece-ratio-end")));
     }
 
     /** The swatch, and what it says of the size. */
@@ -171,11 +185,11 @@ public final class PieceWindow extends JDialog {
             follow(down, piece.swatchRounds());
             following = false;
         });
-        below.add(Forms.label("piece.swatch.stitches", across));
+        below.add(Forms.label(says.text("piece-swatch-stitches"), across));
         below.add(across);
-        below.add(Forms.label("piece.swatch.rounds", down));
+        below.add(Forms.label(says.text("piece-swatch-rounds"), down));
         below.add(down);
-        below.add(new JLabel(DeskTexts.of("piece.swatch.end")), "wrap");
+        below.add(new JLabel(says.text("piece-swatch-end")), "wrap");
         size.setName("piece.size");
         below.add(size, "span, growx, wmin 0, hmin 34");
         return below;
@@ -190,11 +204,15 @@ public final class PieceWindow extends JDialog {
     private JTabbedPane answers() {
         JTabbedPane answers = new JTabbedPane();
         answers.setName("pieceAnswers");
-        answers.getAccessibleContext().setAccessibleName(DeskTexts.of("piece.answers"));
-        answers.addTab(DeskTexts.of("piece.tab.answer"), new PieceAnswerPane(piece));
+        answers.getAccessibleContext().setAccessibleName(says.text("piece-answers"));
+        answers.addTab(says.text("piece-tab-answer"), new PieceAnswerPane(piece, says));
         answers.addTab(
-                DeskTexts.of("piece.tab.rounds"), new PieceTable(piece, "piece.table.rounds", PieceCounts::rounds));
-        answers.addTab(DeskTexts.of("piece.tab.sizes"), new PieceTable(piece, "piece.table.sizes", PieceCounts::sizes));
+                says.text("piece-tab-rounds"),
+                new PieceTable(
+                        piece, "piece.table.rounds", says.text("piece-table-rounds"), PieceCounts::rounds, says));
+        answers.addTab(
+                says.text("piece-tab-sizes"),
+                new PieceTable(piece, "piece.table.sizes", says.text("piece-table-sizes"), PieceCounts::sizes, says));
         return answers;
     }
 
@@ -212,12 +230,12 @@ public final class PieceWindow extends JDialog {
 
     /** What was counted on the front of a double border. */
     private void layOutFront() {
-        front.add(Forms.label("piece.front", frontCounts));
+        front.add(Forms.label(says.text("piece-front"), frontCounts));
         frontCounts.setName("piece.front");
         front.add(frontCounts, "wmin 120");
         frontRound.setName("piece.frontRound");
-        frontRound.getAccessibleContext().setAccessibleName(DeskTexts.of("piece.front.round"));
-        frontRound.setRenderer(Forms.renderer((Integer in) -> PieceTexts.round(in)));
+        frontRound.getAccessibleContext().setAccessibleName(says.text("piece-front-round"));
+        frontRound.setRenderer(Forms.renderer((Integer in) -> PieceTexts.round(piece, in)));
         frontRound.addActionListener(event -> countFront());
         front.add(frontRound, "wmin 90");
         onTyping(this::countFront, frontCounts);
@@ -239,7 +257,9 @@ public final class PieceWindow extends JDialog {
         boolean whole = piece.chart().raggedSections().isEmpty();
         OptionalInt best = whole ? ChangeRounds.of(piece.chart()).counting() : OptionalInt.empty();
         boolean isBest = !in.back() && best.isPresent() && best.getAsInt() == in.round();
-        return isBest ? DeskTexts.of("piece.round.best", PieceTexts.round(in)) : PieceTexts.round(in);
+        return isBest
+                ? says.text("piece-round-best", arg("round", PieceTexts.round(piece, in)))
+                : PieceTexts.round(piece, in);
     }
 
     /** Offers the rounds of the chart as it is now; the lists are left alone, and open, while they are the same. */

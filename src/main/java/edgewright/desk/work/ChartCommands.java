@@ -1,11 +1,17 @@
 package edgewright.desk.work;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.count;
+import static edgewright.texts.Arg.number;
+
 import edgewright.chart.Chart;
 import edgewright.chart.Edits;
 import edgewright.chart.Place;
 import edgewright.chart.Section;
 import edgewright.chart.SideShape;
 import edgewright.chart.Yarn;
+import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -22,7 +28,13 @@ public final class ChartCommands {
     /** Works these rounds in another yarn. */
     public static void changeYarn(Workbench bench, RoundRange rounds, Yarn yarn) {
         bench.edit(
-                DeskTexts.of("edit.yarnOfRounds", rounds.count(), rounds.first(), rounds.last(), yarn.name()),
+                bench.says()
+                        .text(
+                                "edit-yarnOfRounds",
+                                count("rounds", rounds.count()),
+                                number("first", rounds.first()),
+                                number("last", rounds.last()),
+                                arg("yarn", yarn.name())),
                 chart -> {
                     Chart changed = chart;
                     for (int r = rounds.first(); r <= rounds.last(); r++) {
@@ -49,7 +61,9 @@ public final class ChartCommands {
 
     private static void insert(Workbench bench, int at, int beside) {
         String yarn = yarnAfter(bench.chart(), beside);
-        bench.edit(DeskTexts.of("edit.insertRound", at), chart -> Edits.insertRounds(chart, at, List.of(yarn)));
+        bench.edit(
+                bench.says().text("edit-insertRound", number("round", at)),
+                chart -> Edits.insertRounds(chart, at, List.of(yarn)));
         toRound(bench, at);
     }
 
@@ -67,7 +81,12 @@ public final class ChartCommands {
     /** Works these rounds a second time, directly outside themselves. */
     public static void duplicate(Workbench bench, RoundRange rounds) {
         bench.edit(
-                DeskTexts.of("edit.duplicateRounds", rounds.count(), rounds.first(), rounds.last()),
+                bench.says()
+                        .text(
+                                "edit-duplicateRounds",
+                                count("rounds", rounds.count()),
+                                number("first", rounds.first()),
+                                number("last", rounds.last())),
                 chart -> Edits.duplicateRounds(chart, rounds.first(), rounds.last()));
         toRound(bench, bench.cursor().round() + rounds.count());
     }
@@ -81,7 +100,13 @@ public final class ChartCommands {
     /** Moves these rounds out, or in if negative. */
     public static void move(Workbench bench, RoundRange rounds, int by) {
         bench.edit(
-                DeskTexts.of("edit.moveRounds", rounds.count(), rounds.first(), rounds.last(), rounds.first() + by),
+                bench.says()
+                        .text(
+                                "edit-moveRounds",
+                                count("rounds", rounds.count()),
+                                number("first", rounds.first()),
+                                number("last", rounds.last()),
+                                number("to", rounds.first() + by)),
                 chart -> Edits.moveRounds(chart, rounds.first(), rounds.last(), rounds.first() + by));
         toRound(bench, bench.cursor().round() + by);
     }
@@ -93,7 +118,12 @@ public final class ChartCommands {
 
     public static void delete(Workbench bench, RoundRange rounds) {
         bench.edit(
-                DeskTexts.of("edit.deleteRounds", rounds.count(), rounds.first(), rounds.last()),
+                bench.says()
+                        .text(
+                                "edit-deleteRounds",
+                                count("rounds", rounds.count()),
+                                number("first", rounds.first()),
+                                number("last", rounds.last())),
                 chart -> Edits.deleteRounds(chart, rounds.first(), rounds.last()));
         toRound(bench, Math.max(1, rounds.first() - 1));
     }
@@ -112,7 +142,13 @@ public final class ChartCommands {
     public static void insertColumn(Workbench bench) {
         Place at = bench.cursor();
         bench.edit(
-                DeskTexts.of("edit.insertColumn", sectionName(at.section())),
+                bench.says()
+                        .text(
+                                "edit-insertColumn",
+                                arg(
+                                        "section",
+                                        bench.says()
+                                                .text("section-" + at.section().member()))),
                 chart -> Edits.insertColumn(chart, at.section(), columnOf(chart, at)));
     }
 
@@ -126,7 +162,13 @@ public final class ChartCommands {
     public static void deleteColumn(Workbench bench) {
         Place at = bench.cursor();
         bench.edit(
-                DeskTexts.of("edit.deleteColumn", sectionName(at.section())),
+                bench.says()
+                        .text(
+                                "edit-deleteColumn",
+                                arg(
+                                        "section",
+                                        bench.says()
+                                                .text("section-" + at.section().member()))),
                 chart -> Edits.deleteColumn(chart, at.section(), columnOf(chart, at)));
     }
 
@@ -138,28 +180,36 @@ public final class ChartCommands {
     /** Moves the stitches of every repeat on in working order, or back if negative. */
     public static void shiftRepeat(Workbench bench, int by) {
         bench.edit(
-                DeskTexts.of("edit.shiftRepeat", Math.abs(by), by > 0 ? 1 : 0), chart -> Edits.shiftRepeat(chart, by));
+                bench.says().text(by > 0 ? "edit-shift-on" : "edit-shift-back", count("columns", Math.abs(by))),
+                chart -> Edits.shiftRepeat(chart, by));
     }
 
     public static void reverse(Workbench bench) {
-        bench.edit(DeskTexts.of("edit.reverse"), Edits::reverse);
+        bench.edit(bench.says().text("edit-reverse"), Edits::reverse);
     }
 
     public static void evenOut(Workbench bench) {
-        bench.edit(DeskTexts.of("edit.evenOut"), Edits::evenOut);
+        bench.edit(bench.says().text("edit-evenOut"), Edits::evenOut);
     }
 
     /** Gives the side another A, w and B. */
     public static void reshape(Workbench bench, SideShape to) {
-        bench.edit(DeskTexts.of("edit.reshape", to.a(), to.w(), to.b()), chart -> {
-            Chart wide = Edits.changeRepeatWidth(chart, to.w());
-            return Edits.changeToCorner(Edits.changeFromCorner(wide, to.a()), to.b());
-        });
+        bench.edit(
+                bench.says()
+                        .text(
+                                "edit-reshape",
+                                count("fromCorner", to.a()),
+                                count("repeat", to.w()),
+                                count("toCorner", to.b())),
+                chart -> {
+                    Chart wide = Edits.changeRepeatWidth(chart, to.w());
+                    return Edits.changeToCorner(Edits.changeFromCorner(wide, to.a()), to.b());
+                });
     }
 
     /** Puts another yarn on the shelf. */
     public static void addYarn(Workbench bench, Yarn yarn) {
-        bench.edit(DeskTexts.of("edit.addYarn", yarn.name()), chart -> {
+        bench.edit(bench.says().text("edit-addYarn", arg("yarn", yarn.name())), chart -> {
             List<Yarn> yarns = new ArrayList<>(chart.yarns());
             yarns.add(yarn);
             return chart.withYarns(yarns);
@@ -168,7 +218,9 @@ public final class ChartCommands {
 
     /** Gives a yarn another name or colour. */
     public static void changeYarn(Workbench bench, Yarn from, Yarn to) {
-        bench.edit(DeskTexts.of("edit.changeYarn", to.name()), chart -> Edits.replaceYarn(chart, from.id(), to));
+        bench.edit(
+                bench.says().text("edit-changeYarn", arg("yarn", to.name())),
+                chart -> Edits.replaceYarn(chart, from.id(), to));
     }
 
     /** Whether no round is worked in this yarn, and it is not the last one. */
@@ -177,7 +229,7 @@ public final class ChartCommands {
     }
 
     public static void removeYarn(Workbench bench, Yarn yarn) {
-        bench.edit(DeskTexts.of("edit.removeYarn", yarn.name()), chart -> {
+        bench.edit(bench.says().text("edit-removeYarn", arg("yarn", yarn.name())), chart -> {
             List<Yarn> yarns = new ArrayList<>(chart.yarns());
             yarns.removeIf(other -> other.id().equals(yarn.id()));
             return chart.withYarns(yarns);
@@ -207,7 +259,8 @@ public final class ChartCommands {
     }
 
     /** A section as the texts call it. */
-    public static String sectionName(Section section) {
-        return DeskTexts.of("section." + section.member());
+    public static String sectionName(Section section, Language language) {
+        Messages says = language.messages("desk/work");
+        return says.text("section-" + section.member());
     }
 }

@@ -1,5 +1,8 @@
 package edgewright.desk.work;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.number;
+
 import edgewright.chart.Chart;
 import edgewright.chart.CornerEnd;
 import edgewright.chart.Footing;
@@ -11,11 +14,17 @@ import edgewright.chart.SideShape;
 import edgewright.chart.Stitch;
 import edgewright.check.Finding;
 import edgewright.check.FindingPlace;
+import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import java.util.Optional;
 
 /** Says in words where a stitch is, what it stands on and where it lands. */
 public final class PlaceTexts {
-    private PlaceTexts() {}
+    private final Messages says;
+
+    public PlaceTexts(Language language) {
+        says = language.messages("desk/work");
+    }
 
     /** The place that a finding is about, or the nearest thing to it that the chart has. */
     public static Optional<Place> of(Finding finding, Chart chart) {
@@ -44,22 +53,31 @@ public final class PlaceTexts {
                 .filter(place -> place.round() <= chart.rounds().size());
     }
 
-    static String inWords(Place place) {
-        return DeskTexts.of("where.stitch", place.round(), ChartCommands.sectionName(place.section()), place.place());
+    private String inWords(Place place) {
+        return says.text(
+                "where-stitch",
+                number("round", place.round()),
+                arg("section", says.text("section-" + place.section().member())),
+                number("place", place.place()));
     }
 
     /** The stitch at a place in one sentence: what it is, what it stands on and, if it is long, where it lands. */
-    public static String sentence(Chart chart, Place place) {
+    public String sentence(Chart chart, Place place) {
         Stitch stitch = chart.stitch(place);
-        String what = DeskTexts.of("status.stitch." + stitch.letter());
+        String what = says.text("status-stitch-" + stitch.letter());
         if (!fits(chart, place)) {
-            return DeskTexts.of("status.ragged", inWords(place), what);
+            return says.text("status-ragged", arg("place", inWords(place)), arg("stitch", what));
         }
         SideShape shape = chart.shape();
         String stands = standsOn(chart, shape.footing(place));
         return stitch.coversStitchBelow()
-                ? DeskTexts.of("status.long", inWords(place), what, stands, landsIn(chart, shape.landing(place)))
-                : DeskTexts.of("status.short", inWords(place), what, stands);
+                ? says.text(
+                        "status-long",
+                        arg("place", inWords(place)),
+                        arg("stitch", what),
+                        arg("below", stands),
+                        arg("landing", landsIn(chart, shape.landing(place))))
+                : says.text("status-short", arg("place", inWords(place)), arg("stitch", what), arg("below", stands));
     }
 
     /** Whether the geometry has an answer for this stitch: its section is as long as its round asks for, and the one below. */
@@ -68,35 +86,37 @@ public final class PlaceTexts {
                 && place.place() <= chart.shape().length(place.section(), place.round());
     }
 
-    private static String standsOn(Chart chart, Footing footing) {
+    private String standsOn(Chart chart, Footing footing) {
         if (footing instanceof Footing.OnCornerChain chain) {
             return cornerChain(chain.round(), chain.corner());
         }
         return stitchAt(chart, ((Footing.OnStitch) footing).place());
     }
 
-    private static String landsIn(Chart chart, Landing landing) {
+    private String landsIn(Chart chart, Landing landing) {
         if (landing instanceof Landing.InStitch in) {
-            return DeskTexts.of("status.lands", stitchAt(chart, in.place()));
+            return says.text("status-lands", arg("place", stitchAt(chart, in.place())));
         }
         if (landing instanceof Landing.InCornerChain chain) {
-            return DeskTexts.of("status.lands", cornerChain(chain.round(), chain.corner()));
+            return says.text("status-lands", arg("place", cornerChain(chain.round(), chain.corner())));
         }
         return landing instanceof Landing.NoRoundBelow
-                ? DeskTexts.of("status.landsNowhere.round")
-                : DeskTexts.of("status.landsNowhere.corner");
+                ? says.text("status-landsNowhere-round")
+                : says.text("status-landsNowhere-corner");
     }
 
-    private static String stitchAt(Chart chart, Place place) {
+    private String stitchAt(Chart chart, Place place) {
         return place.round() == 0
-                ? DeskTexts.of("status.baseRound")
-                : DeskTexts.of(
-                        "status.at",
-                        DeskTexts.of("status.stitch." + chart.stitch(place).letter()),
-                        place.round());
+                ? says.text("status-baseRound")
+                : says.text(
+                        "status-at",
+                        arg(
+                                "stitch",
+                                says.text("status-stitch-" + chart.stitch(place).letter())),
+                        number("round", place.round()));
     }
 
-    private static String cornerChain(int round, CornerEnd corner) {
-        return DeskTexts.of(corner == CornerEnd.START ? "status.chainStart" : "status.chainNext", round);
+    private String cornerChain(int round, CornerEnd corner) {
+        return says.text(corner == CornerEnd.START ? "status-chainStart" : "status-chainNext", number("round", round));
     }
 }

@@ -1,5 +1,8 @@
 package edgewright.desk.work;
 
+import static edgewright.texts.Arg.number;
+import static edgewright.texts.Arg.shortest;
+
 import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
 import edgewright.chart.Yarn;
@@ -7,6 +10,7 @@ import edgewright.fit.BackLayer;
 import edgewright.fit.GuideSentences;
 import edgewright.fit.Landmarks;
 import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import edgewright.words.page.RoundParts;
 import edgewright.words.write.PatternWriter;
 import edgewright.words.write.WordingOptions;
@@ -24,9 +28,9 @@ public record RoundGuide(int round, Yarn yarn, List<Row> rows, PerSide<Integer> 
     /**
      * One thing that is said.
      *
-     * @param label the key of its label
+     * @param name under which tests find it
      */
-    public record Row(String label, String text) {}
+    public record Row(String name, String label, String text) {}
 
     public RoundGuide {
         rows = List.copyOf(rows);
@@ -40,43 +44,65 @@ public record RoundGuide(int round, Yarn yarn, List<Row> rows, PerSide<Integer> 
     public static RoundGuide of(Chart chart, int round, WordingOptions options, Language language) {
         PerSide<Integer> repeats = options.repeats().orElseThrow();
         RoundParts parts = PatternWriter.parts(chart, round, options);
+        Messages says = language.messages("desk/work");
+        Messages common = language.messages("desk/common");
         List<Row> rows = new ArrayList<>();
         chart.making()
                 .hook()
-                .ifPresent(hook -> add(rows, "guide.hook", DeskTexts.of("guide.mm", language.shortest(hook.mm(), 2))));
+                .ifPresent(hook -> add(
+                        rows,
+                        "guide.hook",
+                        says.text("guide-hook"),
+                        common.text("guide-mm", shortest("mm", hook.mm(), 2))));
         if (parts instanceof RoundParts.OfAllSides alike) {
-            ofAllSides(rows, alike);
+            ofAllSides(rows, alike, says);
         } else {
-            add(rows, "guide.eachSide", String.join(" ", ((RoundParts.OfEachSide) parts).lines()));
+            add(
+                    rows,
+                    "guide.eachSide",
+                    says.text("guide-eachSide"),
+                    String.join(" ", ((RoundParts.OfEachSide) parts).lines()));
         }
         GuideSentences sentences = new GuideSentences(language);
-        add(rows, "guide.seen", String.join(" ", sentences.landmarks(Landmarks.of(chart, round, repeats), repeats)));
-        add(rows, "guide.back", back(chart, round));
+        add(
+                rows,
+                "guide.seen",
+                says.text("guide-seen"),
+                String.join(" ", sentences.landmarks(Landmarks.of(chart, round, repeats), repeats)));
+        add(rows, "guide.back", says.text("guide-back"), back(chart, round, says));
         PerSide<Integer> counts =
                 repeats.map(m -> options.counting().shown(chart.shape().stitches(round, m)));
         return new RoundGuide(round, chart.yarnOf(round), rows, counts);
     }
 
-    private static void ofAllSides(List<Row> rows, RoundParts.OfAllSides parts) {
-        parts.begun().ifPresent(begun -> add(rows, "guide.start", begun.start()));
-        add(rows, "guide.fromCorner", parts.fromCorner());
-        add(rows, parts.isGroupAlone() ? "guide.eachSide" : "guide.repeat", parts.repeat());
-        add(rows, "guide.toCorner", parts.toCorner());
-        add(rows, "guide.corner", parts.corner().replace('\u00a0', ' ') + ". " + parts.sides());
-        parts.begun().ifPresent(begun -> add(rows, "guide.end", begun.end()));
+    private static void ofAllSides(List<Row> rows, RoundParts.OfAllSides parts, Messages says) {
+        parts.begun().ifPresent(begun -> add(rows, "guide.start", says.text("guide-start"), begun.start()));
+        add(rows, "guide.fromCorner", says.text("guide-fromCorner"), parts.fromCorner());
+        if (parts.isGroupAlone()) {
+            add(rows, "guide.eachSide", says.text("guide-eachSide"), parts.repeat());
+        } else {
+            add(rows, "guide.repeat", says.text("guide-repeat"), parts.repeat());
+        }
+        add(rows, "guide.toCorner", says.text("guide-toCorner"), parts.toCorner());
+        add(
+                rows,
+                "guide.corner",
+                says.text("guide-corner"),
+                parts.corner().replace('\u00a0', ' ') + ". " + parts.sides());
+        parts.begun().ifPresent(begun -> add(rows, "guide.end", says.text("guide-end"), begun.end()));
     }
 
-    private static String back(Chart chart, int round) {
+    private static String back(Chart chart, int round, Messages says) {
         if (chart.making().back().isEmpty()) {
             return "";
         }
         OptionalInt matching = new BackLayer(chart.shape(), chart.rounds().size()).matching(round);
-        return matching.isEmpty() ? "" : DeskTexts.of("guide.back.matches", matching.getAsInt());
+        return matching.isEmpty() ? "" : says.text("guide-back-matches", number("round", matching.getAsInt()));
     }
 
-    private static void add(List<Row> rows, String label, String text) {
+    private static void add(List<Row> rows, String name, String label, String text) {
         if (!text.isEmpty()) {
-            rows.add(new Row(label, text));
+            rows.add(new Row(name, label, text));
         }
     }
 }

@@ -1,5 +1,7 @@
 package edgewright.desk.work;
 
+import static edgewright.texts.Arg.count;
+
 import edgewright.chart.Chart;
 import edgewright.chart.Edits;
 import edgewright.chart.Place;
@@ -8,6 +10,8 @@ import edgewright.chart.Stitch;
 import edgewright.chart.Stitches;
 import edgewright.check.Checker;
 import edgewright.check.Verdict;
+import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
@@ -27,6 +31,7 @@ import java.util.function.UnaryOperator;
  */
 public final class Workbench {
     private final List<Consumer<WorkbenchChange>> listeners = new CopyOnWriteArrayList<>();
+    private final Messages says;
     private History history;
     private Chart chart;
     private Chart saved;
@@ -52,9 +57,19 @@ public final class Workbench {
         }
     }
 
-    /** A bench with this chart on it. */
-    public Workbench(Chart chart, Optional<Path> file) {
+    /**
+     * A bench with this chart on it.
+     *
+     * @param language in which its edits have their names
+     */
+    public Workbench(Chart chart, Optional<Path> file, Language language) {
+        says = language.messages("desk/work");
         layOn(chart, file);
+    }
+
+    /** In which its edits are named. */
+    Messages says() {
+        return says;
     }
 
     public Chart chart() {
@@ -281,7 +296,7 @@ public final class Workbench {
             leave();
             int stitches = stitchesChanged();
             if (stitches > 0) {
-                String name = EditNames.ofStitches(worked, stitches);
+                String name = says.text("edit-stitches-" + worked.letter(), count("stitches", stitches));
                 history.add(name, chart, cursor);
                 note(Deed.Way.DONE, Optional.of(name));
                 tell(WorkbenchChange.Kind.DRAWN, chart);

@@ -1,10 +1,15 @@
 package edgewright.desk.yarn;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.count;
+import static edgewright.texts.Arg.number;
+
 import edgewright.chart.Chart;
 import edgewright.chart.Colour;
 import edgewright.desk.parts.Look;
 import edgewright.desk.parts.YarnCard;
-import edgewright.desk.work.DeskTexts;
+import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import edgewright.yarn.Contrast;
 import java.awt.Dimension;
 import java.awt.Graphics;
@@ -21,20 +26,23 @@ final class GreyStrip extends JPanel {
 
     private final transient Chart chart;
 
-    GreyStrip(Chart chart) {
+    GreyStrip(Chart chart, Language language) {
+        Messages says = language.messages("desk/yarn");
         setName("greyStrip");
         setPreferredSize(new Dimension(320, HEIGHT_PX));
         this.chart = chart;
         String greys = IntStream.rangeClosed(1, Math.min(40, chart.rounds().size()))
-                .mapToObj(round -> DeskTexts.of(
-                        "yarns.grey",
-                        round,
-                        chart.yarnOf(round).name(),
-                        Contrast.grey(chart.yarnOf(round).colour()).red() * 100 / 255))
+                .mapToObj(round -> says.text(
+                        "yarns-grey",
+                        number("round", round),
+                        arg("yarn", chart.yarnOf(round).name()),
+                        count(
+                                "percent",
+                                Contrast.grey(chart.yarnOf(round).colour()).red() * 100 / 255)))
                 .collect(Collectors.joining(" "));
-        getAccessibleContext().setAccessibleName(DeskTexts.of("yarns.greyStrip"));
+        getAccessibleContext().setAccessibleName(says.text("yarns-greyStrip"));
         getAccessibleContext().setAccessibleDescription(greys);
-        setToolTipText(DeskTexts.of("yarns.greyStrip.tip"));
+        setToolTipText(says.text("yarns-greyStrip-tip"));
     }
 
     @Override

@@ -1,10 +1,13 @@
 package edgewright.desk.yarn;
 
+import static edgewright.texts.Arg.arg;
+
 import edgewright.chart.Chart;
 import edgewright.chart.Yarn;
 import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.YarnCard;
-import edgewright.desk.work.DeskTexts;
+import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import edgewright.yarn.Amounts;
 import edgewright.yarn.YarnSentences;
 import java.awt.Component;
@@ -20,10 +23,20 @@ import javax.swing.table.DefaultTableCellRenderer;
 final class YarnTables {
     private static final String NONE = "\u2013";
 
-    private YarnTables() {}
+    private final Language language;
+    private final YarnSentences sentences;
+    private final Messages says;
+    private final Messages common;
+
+    YarnTables(Language language) {
+        this.language = language;
+        sentences = new YarnSentences(language);
+        says = language.messages("desk/yarn");
+        common = language.messages("desk/common");
+    }
 
     /** A row for each yarn: what to have of it, and what is in hand. */
-    static Model yarns(Amounts amounts, YarnSentences sentences) {
+    Model yarns(Amounts amounts) {
         List<Amounts.OfYarn> yarns = amounts.yarns();
         return new Model(List.of("yarn", "needed", "grams", "balls", "inHand", "missing"), 0, yarns.size(), row -> {
             Amounts.OfYarn yarn = yarns.get(row);
@@ -41,14 +54,14 @@ final class YarnTables {
     }
 
     /** A row for each round, in the order in which they are worked. */
-    static Model rounds(Chart chart, Amounts amounts, YarnSentences sentences) {
+    Model rounds(Chart chart, Amounts amounts) {
         List<Amounts.OfRound> rounds = amounts.rounds();
         return new Model(List.of("round", "yarn", "stitches", "metres", "soFar"), 1, rounds.size(), row -> {
             Amounts.OfRound round = rounds.get(row);
             return new Object[] {
                 sentences.round(round.round()),
                 chart.yarn(round.round().yarn()).orElseThrow(),
-                DeskTexts.of("yarns.number", round.round().total()),
+                language.count(round.round().total()),
                 sentences.worked(round.metres()),
                 sentences.worked(round.metresSoFar())
             };
@@ -56,10 +69,10 @@ final class YarnTables {
     }
 
     /** A table that is only looked at. */
-    static JTable table(String name, String key) {
+    JTable table(String name, String heard) {
         JTable table = new JTable();
         table.setName(name);
-        table.getAccessibleContext().setAccessibleName(DeskTexts.of(key));
+        table.getAccessibleContext().setAccessibleName(heard);
         table.setRowHeight(28);
         table.setFillsViewportHeight(true);
         table.setIntercellSpacing(new Dimension(14, 1));
@@ -70,7 +83,7 @@ final class YarnTables {
     }
 
     /** Rows that do not change; a change makes another model. */
-    static final class Model extends AbstractTableModel {
+    final class Model extends AbstractTableModel {
         private final List<String> columns;
         private final int yarnColumn;
         private final int rows;
@@ -95,7 +108,7 @@ final class YarnTables {
 
         @Override
         public String getColumnName(int column) {
-            return DeskTexts.of("yarns.column." + columns.get(column));
+            return says.text("yarns-column-" + columns.get(column));
         }
 
         @Override
@@ -109,12 +122,12 @@ final class YarnTables {
         }
     }
 
-    private static final class Card extends DefaultTableCellRenderer {
+    private final class Card extends DefaultTableCellRenderer {
         @Override
         public Component getTableCellRendererComponent(
                 JTable table, Object value, boolean chosen, boolean focused, int row, int column) {
             Yarn yarn = (Yarn) value;
-            String text = DeskTexts.of("yarn.short", yarn.id(), yarn.name());
+            String text = common.text("yarn-short", arg("id", yarn.id()), arg("yarn", yarn.name()));
             super.getTableCellRendererComponent(table, text, chosen, focused, row, column);
             setIcon(new YarnCard(yarn.colour(), 16));
             setIconTextGap(8);

@@ -1,5 +1,8 @@
 package edgewright.desk.yarn;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.count;
+
 import edgewright.chart.Chart;
 import edgewright.chart.Colour;
 import edgewright.chart.PerSide;
@@ -14,9 +17,9 @@ import edgewright.desk.parts.TextColumn;
 import edgewright.desk.parts.YarnCard;
 import edgewright.desk.work.ChartCommands;
 import edgewright.desk.work.ChartView;
-import edgewright.desk.work.DeskTexts;
 import edgewright.desk.work.Workbench;
 import edgewright.desk.work.YarnReport;
+import edgewright.texts.Messages;
 import edgewright.yarn.WhatIsLeft;
 import edgewright.yarn.YarnSentences;
 import java.awt.BorderLayout;
@@ -46,14 +49,17 @@ public final class YarnWindow extends JDialog {
     /** So many letters of a name stand on a button. */
     private static final int MOST_OF_NAME = 32;
 
+    private final transient Messages says;
+    private final transient Messages common;
     private final transient Workbench bench;
     private final transient ChartView view;
     private final transient YarnSentences sentences;
     private final SizeSpinners size;
-    private final JButton stop = Forms.caption(new JButton(), "yarns.stop");
+    private final JButton stop = new JButton();
     private final JLabel base = Look.quiet(" ");
-    private final JTable yarns = YarnTables.table("yarns.table", "yarns.amounts");
-    private final JTable rounds = YarnTables.table("yarns.roundsTable", "yarns.rounds.table");
+    private final transient YarnTables tables;
+    private final JTable yarns;
+    private final JTable rounds;
     private final TextColumn notes = new TextColumn(4, 14, 10);
     private final ColumnScroll contrast = new ColumnScroll("yarns.contrast");
     private final ColumnScroll left = new ColumnScroll("yarns.left");
@@ -61,10 +67,16 @@ public final class YarnWindow extends JDialog {
     private transient Optional<SwingWorker<YarnReport, Void>> working = Optional.empty();
 
     public YarnWindow(Window owner, Workbench bench, ChartView view) {
-        super(owner, DeskTexts.of("yarns.title"), ModalityType.MODELESS);
+        super(owner, ModalityType.MODELESS);
+        says = view.language().messages("desk/yarn");
+        common = view.language().messages("desk/common");
+        setTitle(says.text("yarns-title"));
         this.bench = bench;
         this.view = view;
         sentences = new YarnSentences(view.language());
+        tables = new YarnTables(view.language());
+        yarns = tables.table("yarns.table", says.text("yarns-amounts"));
+        rounds = tables.table("yarns.roundsTable", says.text("yarns-rounds-table"));
         size = new SizeSpinners(view, "yarns.level", "yarns.upright");
         setName("yarnWindow");
         setLayout(new BorderLayout());
@@ -111,12 +123,12 @@ public final class YarnWindow extends JDialog {
     private JPanel sizeRow() {
         JPanel row = new JPanel(new MigLayout("insets 14 14 10 14, gap 8", "[][80!]16[][80!]16[grow][]"));
         base.setName("yarns.base");
-        row.add(Forms.label("size.level", size.level()));
+        row.add(Forms.label(common.text("size-level"), size.level()));
         row.add(size.level(), "growx");
-        row.add(Forms.label("size.upright", size.upright()));
+        row.add(Forms.label(common.text("size-upright"), size.upright()));
         row.add(size.upright(), "growx");
         row.add(base, "wmin 0, growx");
-        stop.setName("yarns.stop");
+        Forms.caption(stop, says.text("yarns-stop")).setName("yarns.stop");
         stop.setEnabled(false);
         stop.addActionListener(event -> working.ifPresent(worker -> worker.cancel(false)));
         row.add(stop);
@@ -124,10 +136,10 @@ public final class YarnWindow extends JDialog {
     }
 
     private JTabbedPane tabs() {
-        JButton change = Forms.caption(new JButton(), "yarns.change");
+        JButton change = Forms.caption(new JButton(), says.text("yarns-change"));
         change.setName("yarns.change");
         change.addActionListener(event -> changeChosen());
-        JButton measure = Forms.caption(new JButton(), "yarns.measure");
+        JButton measure = Forms.caption(new JButton(), says.text("yarns-measure"));
         measure.setName("yarns.measure");
         measure.addActionListener(event -> measure());
         JPanel amounts =
@@ -137,10 +149,10 @@ public final class YarnWindow extends JDialog {
         amounts.add(row(change, measure));
         JTabbedPane tabs = new JTabbedPane();
         tabs.setName("yarns.tabs");
-        tabs.addTab(DeskTexts.of("yarns.tab.amounts"), amounts);
-        tabs.addTab(DeskTexts.of("yarns.tab.rounds"), new JScrollPane(rounds));
-        tabs.addTab(DeskTexts.of("yarns.tab.contrast"), contrast);
-        tabs.addTab(DeskTexts.of("yarns.tab.left"), left);
+        tabs.addTab(says.text("yarns-tab-amounts"), amounts);
+        tabs.addTab(says.text("yarns-tab-rounds"), new JScrollPane(rounds));
+        tabs.addTab(says.text("yarns-tab-contrast"), contrast);
+        tabs.addTab(says.text("yarns-tab-left"), left);
         return tabs;
     }
 
@@ -150,7 +162,8 @@ public final class YarnWindow extends JDialog {
         PerSide<Integer> repeats = view.repeats();
         asked = repeats;
         PerSide<Integer> stitches = repeats.map(m -> chart.shape().stitches(0, m));
-        base.setText(DeskTexts.of("yarns.base", stitches.top(), stitches.left()));
+        base.setText(
+                says.text("yarns-base", count("topAndBottom", stitches.top()), count("leftAndRight", stitches.left())));
         SwingWorker<YarnReport, Void> worker = new SwingWorker<>() {
             @Override
             protected YarnReport doInBackground() {
@@ -188,12 +201,12 @@ public final class YarnWindow extends JDialog {
 
     private void show(YarnReport report) {
         int chosen = yarns.getSelectedRow();
-        yarns.setModel(YarnTables.yarns(report.left().amounts(), sentences));
+        yarns.setModel(tables.yarns(report.left().amounts()));
         yarns.getColumnModel().getColumn(0).setPreferredWidth(190);
         if (chosen >= 0 && chosen < yarns.getRowCount()) {
             yarns.setRowSelectionInterval(chosen, chosen);
         }
-        rounds.setModel(YarnTables.rounds(report.chart(), report.left().amounts(), sentences));
+        rounds.setModel(tables.rounds(report.chart(), report.left().amounts()));
         rounds.getColumnModel().getColumn(1).setPreferredWidth(190);
         notes.removeAll();
         sentences.tools(report.chart().making()).forEach(notes::prose);
@@ -206,9 +219,9 @@ public final class YarnWindow extends JDialog {
 
     private void showContrast(YarnReport report) {
         TextColumn column = new TextColumn(14, 14, 14);
-        column.heading(DeskTexts.of("yarns.greyStrip"));
-        column.add(new GreyStrip(report.chart()));
-        column.prose(DeskTexts.of("yarns.greyStrip.tip"));
+        column.heading(says.text("yarns-greyStrip"));
+        column.add(new GreyStrip(report.chart(), view.language()));
+        column.prose(says.text("yarns-greyStrip-tip"));
         report.meetings().forEach(meeting -> column.prose(sentences.contrast(meeting)));
         report.suggestions().forEach((yarn, colour) -> {
             column.prose(sentences.suggestion(yarn, colour));
@@ -220,7 +233,10 @@ public final class YarnWindow extends JDialog {
 
     private JButton recolour(Yarn yarn, Colour colour) {
         JButton button = new JButton(
-                DeskTexts.of("yarns.recolour", ShortText.of(yarn.name(), MOST_OF_NAME), colour),
+                says.text(
+                        "yarns-recolour",
+                        arg("yarn", ShortText.of(yarn.name(), MOST_OF_NAME)),
+                        arg("colour", colour.toString())),
                 new YarnCard(colour, 16));
         button.setName("yarns.recolour." + yarn.id());
         button.addActionListener(event -> bench.chart().yarn(yarn.id()).ifPresent(now -> {
@@ -231,23 +247,25 @@ public final class YarnWindow extends JDialog {
 
     private void showLeft(YarnReport report) {
         TextColumn column = new TextColumn(14, 14, 14);
-        column.heading(DeskTexts.of("yarns.tab.left"));
+        column.heading(says.text("yarns-tab-left"));
         sentences.left(report.chart(), report.left()).forEach(column::prose);
         if (report.left() instanceof WhatIsLeft.OtherYarns others) {
-            JButton button = Forms.caption(new JButton(), "yarns.swap");
+            JButton button = Forms.caption(new JButton(), says.text("yarns-swap"));
             button.setName("yarns.swap");
             button.addActionListener(event -> {
                 if (bench.chart().equals(report.chart())) {
                     bench.edit(
-                            DeskTexts.of(
-                                    "edit.swapYarns",
-                                    others.changed(report.chart()).size()),
+                            says.text(
+                                    "edit-swapYarns",
+                                    count(
+                                            "rounds",
+                                            others.changed(report.chart()).size())),
                             others::applyTo);
                 }
             });
             column.add(row(button));
         }
-        column.heading(DeskTexts.of("yarns.swaps"));
+        column.heading(says.text("yarns-swaps"));
         report.swaps().forEach(swap -> column.prose(sentences.swap(swap)));
         column.prose(sentences.swapLaw());
         left.show(column);
@@ -268,7 +286,7 @@ public final class YarnWindow extends JDialog {
         Chart chart = bench.chart();
         if (row < chart.yarns().size()) {
             Yarn yarn = chart.yarns().get(row);
-            YarnDialog dialog = YarnDialog.changing(this, chart, yarn);
+            YarnDialog dialog = YarnDialog.changing(this, chart, yarn, view.language());
             if (dialog.ask()) {
                 ChartCommands.changeYarn(bench, yarn, dialog.yarn());
             }
@@ -277,10 +295,10 @@ public final class YarnWindow extends JDialog {
 
     private void measure() {
         MeasureDialog dialog =
-                new MeasureDialog(this, bench.chart().making().use().orElse(YarnUse.NONE));
+                new MeasureDialog(this, bench.chart().making().use().orElse(YarnUse.NONE), view.language());
         if (dialog.ask()) {
             bench.edit(
-                    DeskTexts.of("edit.measure"),
+                    says.text("edit-measure"),
                     chart -> chart.withMaking(chart.making().withUse(dialog.use())));
         }
     }

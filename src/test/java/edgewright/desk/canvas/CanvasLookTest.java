@@ -33,7 +33,13 @@ class CanvasLookTest {
     private static final int ERROR = Look.palette().error().rgb();
 
     private final Workbench bench = new Workbench(
-            Chart.blank("Reed Bank", new SideShape(2, 5, 1), 6, Desk.blank().yarns()), Optional.empty());
+            Chart.blank(
+                    "Reed Bank",
+                    new SideShape(2, 5, 1),
+                    6,
+                    Desk.blank(English.LANGUAGE).yarns()),
+            Optional.empty(),
+            English.LANGUAGE);
     private final ChartView view = new ChartView(English.LANGUAGE);
     private ChartCanvas canvas;
 
@@ -114,7 +120,10 @@ class CanvasLookTest {
         mouse(MouseEvent.MOUSE_PRESSED, new Place(4, Section.REPEAT, 1));
         bench.open(
                 Chart.blank(
-                        "Slack Water", new SideShape(1, 3, 1), 6, Desk.blank().yarns()),
+                        "Slack Water",
+                        new SideShape(1, 3, 1),
+                        6,
+                        Desk.blank(English.LANGUAGE).yarns()),
                 Optional.empty());
         Chart opened = bench.chart();
         mouse(MouseEvent.MOUSE_DRAGGED, new Place(4, Section.REPEAT, 3));

@@ -29,7 +29,13 @@ import org.junit.jupiter.api.Test;
 /** What is kept of the painted chart shows the chart as it is, and what is painted again is little. */
 class CanvasTilesTest {
     private final Workbench bench = new Workbench(
-            Chart.blank("Reed Bank", new SideShape(2, 5, 1), 6, Desk.blank().yarns()), Optional.empty());
+            Chart.blank(
+                    "Reed Bank",
+                    new SideShape(2, 5, 1),
+                    6,
+                    Desk.blank(English.LANGUAGE).yarns()),
+            Optional.empty(),
+            English.LANGUAGE);
     private final ChartView view = new ChartView(English.LANGUAGE);
 
     @BeforeAll
@@ -79,8 +85,12 @@ class CanvasTilesTest {
     void aStepOfTheCursorOnARepeatOfOneIsPaintedInAFewStrips() {
         Workbench narrow = new Workbench(
                 Chart.blank(
-                        "Slack Water", new SideShape(2, 1, 2), 8, Desk.blank().yarns()),
-                Optional.empty());
+                        "Slack Water",
+                        new SideShape(2, 1, 2),
+                        8,
+                        Desk.blank(English.LANGUAGE).yarns()),
+                Optional.empty(),
+                English.LANGUAGE);
         ChartCanvas canvas = new ChartCanvas(narrow, view);
         canvas.setSize(canvas.getPreferredSize());
         List<Rectangle> cells = canvas.cells().cellsOf(new Place(5, Section.REPEAT, 1)).stream()

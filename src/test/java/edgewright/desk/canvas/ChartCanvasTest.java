@@ -36,8 +36,10 @@ class ChartCanvasTest {
 
     private static final CanvasScale SCALE = new CanvasScale(new Point(0, 0), 4);
 
-    private final Workbench bench =
-            new Workbench(Chart.blank("Reed Bank", SHAPE, 6, Desk.blank().yarns()), Optional.empty());
+    private final Workbench bench = new Workbench(
+            Chart.blank("Reed Bank", SHAPE, 6, Desk.blank(English.LANGUAGE).yarns()),
+            Optional.empty(),
+            English.LANGUAGE);
     private final ChartView view = new ChartView(English.LANGUAGE);
     private ChartCanvas canvas;
 
@@ -240,8 +242,9 @@ class ChartCanvasTest {
                         "Long Shore",
                         new SideShape(10, 24, 10),
                         200,
-                        Desk.blank().yarns()),
-                Optional.empty());
+                        Desk.blank(English.LANGUAGE).yarns()),
+                Optional.empty(),
+                English.LANGUAGE);
         CanvasPicture before = CanvasPicture.of(large, view);
         large.work(List.of(new Place(120, Section.REPEAT, 5)), Stitch.LONG);
         CanvasPicture after = CanvasPicture.of(large, view);

@@ -47,12 +47,12 @@ class MotifCommandsTest {
     @Test
     void nothingIsCutCopiedOrPastedWhileAnotherProgramHoldsTheClipboardAndItIsSaid() throws Exception {
         List<String> news = new ArrayList<>();
-        Workbench bench = new Workbench(Desk.blank(), Optional.empty());
+        Workbench bench = new Workbench(Desk.blank(English.LANGUAGE), Optional.empty(), English.LANGUAGE);
         Chart before = bench.chart();
         SwingUtilities.invokeAndWait(() -> {
             Look.setUp(false);
             ChartCanvas canvas = new ChartCanvas(bench, new ChartView(English.LANGUAGE));
-            DeskActions actions = new DeskActions();
+            DeskActions actions = new DeskActions(English.LANGUAGE);
             new MotifCommands(canvas, news::add, new TextClipboard(HeldClipboard::new)).addTo(actions);
             canvas.standAndShow(
                     canvas.cells().cellsOf(new Place(2, Section.REPEAT, 1)).get(0));

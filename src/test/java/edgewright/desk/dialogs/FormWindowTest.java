@@ -101,7 +101,8 @@ class FormWindowTest {
 
     @Test
     void aNumberThatIsNotAskedForIsNotObjectedTo() {
-        PatternDetailsDialog dialog = execute(() -> new PatternDetailsDialog(null, Desk.blank(), English.LANGUAGE));
+        PatternDetailsDialog dialog =
+                execute(() -> new PatternDetailsDialog(null, Desk.blank(English.LANGUAGE), English.LANGUAGE));
         JFormattedTextField stitches = field(dialog, "making.stitches");
         AbstractButton swatch = (AbstractButton) named(dialog, "making.swatch");
         execute(() -> stitches.setText("x"));
@@ -156,7 +157,7 @@ class FormWindowTest {
 
     @Test
     void everyLengthThatIsAskedForSaysOfHowManyStitches() {
-        MeasureDialog dialog = execute(() -> new MeasureDialog(null, YarnUse.NONE));
+        MeasureDialog dialog = execute(() -> new MeasureDialog(null, YarnUse.NONE, English.LANGUAGE));
         for (String field : List.of("backLoop", "plain", "long", "chain", "tall", "slip")) {
             assertThat(execute(() -> named(dialog, "measure." + field)
                             .getAccessibleContext()

@@ -9,6 +9,7 @@ import edgewright.desk.Desk;
 import edgewright.desk.DeskFrame;
 import edgewright.desk.WindowParts;
 import edgewright.desk.work.Settings;
+import edgewright.texts.English;
 import java.awt.event.KeyEvent;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -113,7 +114,7 @@ class PieceWindowTest {
         Path file = folder.resolve("reed-bank.border.json");
         Files.deleteIfExists(file);
         Files.copy(SAMPLE, file);
-        desk = WindowParts.desk(Desk.blank(), folder);
+        desk = WindowParts.desk(Desk.blank(English.LANGUAGE), folder);
         FrameFixture frame = new FrameFixture(robot, desk);
         frame.show();
         execute(() -> desk.open(file));

@@ -40,7 +40,7 @@ class GuideWindowTest {
     void open() {
         execute(() -> {
             Look.setUp(false);
-            bench = new Workbench(Desk.blank(), Optional.empty());
+            bench = new Workbench(Desk.blank(English.LANGUAGE), Optional.empty(), English.LANGUAGE);
             view = new ChartView(English.LANGUAGE);
             window = new GuideWindow(null, bench, view);
             window.setVisible(true);
@@ -87,7 +87,7 @@ class GuideWindowTest {
         execute(() -> button("guidePrevious").doClick());
         assertThat(execute(() -> button("guideTick.TOP").isSelected())).isTrue();
 
-        execute(() -> bench.open(Desk.blank(), Optional.empty()));
+        execute(() -> bench.open(Desk.blank(English.LANGUAGE), Optional.empty()));
         assertThat(execute(() -> button("guideTick.TOP").isSelected())).isFalse();
         assertThat(text("guideProgress")).isEqualTo("No round is done yet");
     }
@@ -117,8 +117,8 @@ class GuideWindowTest {
         for (PatternDetails given :
                 List.of(making, PatternDetails.NONE, PatternDetails.NONE.withStart(Optional.of(Start.DEFAULT)))) {
             PatternDetails read = execute(() -> {
-                PatternDetailsDialog dialog =
-                        new PatternDetailsDialog(null, Desk.blank().withMaking(given), English.LANGUAGE);
+                PatternDetailsDialog dialog = new PatternDetailsDialog(
+                        null, Desk.blank(English.LANGUAGE).withMaking(given), English.LANGUAGE);
                 PatternDetails said = dialog.appliedTo(given);
                 dialog.dispose();
                 return said;
@@ -133,7 +133,7 @@ class GuideWindowTest {
         int a = before.shape().a();
         execute(() -> {
             bench.moveCursor(new Place(3, Section.REPEAT, 2));
-            GuideCommands.startHere(bench);
+            new GuideCommands(null, bench, view).startHere();
         });
         assertThat(execute(() -> bench.chart().making().start().orElseThrow()))
                 .isEqualTo(Start.DEFAULT.withColumn(OptionalInt.of(a + 2)));
@@ -143,7 +143,7 @@ class GuideWindowTest {
 
         execute(() -> {
             bench.moveCursor(new Place(3, Section.TO_CORNER, 1));
-            GuideCommands.startHere(bench);
+            new GuideCommands(null, bench, view).startHere();
         });
         assertThat(execute(() -> bench.chart())).isEqualTo(before);
     }

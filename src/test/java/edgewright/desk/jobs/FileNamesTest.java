@@ -2,6 +2,7 @@ package edgewright.desk.jobs;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import edgewright.texts.English;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -17,6 +18,6 @@ class FileNamesTest {
         "???, border",
     })
     void theFileIsNamedAfterTheTitle(String title, String name) {
-        assertThat(FileCommands.fileName(title)).isEqualTo(name);
+        assertThat(FileCommands.fileName(title, English.LANGUAGE)).isEqualTo(name);
     }
 }

@@ -3,6 +3,7 @@ package edgewright.desk.jobs;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import edgewright.texts.English;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
@@ -16,27 +17,29 @@ import org.junit.jupiter.api.Test;
 class JobsTest {
     private final List<String> said = new CopyOnWriteArrayList<>();
     private final CountDownLatch over = new CountDownLatch(1);
-    private final Jobs jobs = new Jobs(new Jobs.Board() {
-        private Optional<Runnable> stop = Optional.empty();
+    private final Jobs jobs = new Jobs(
+            new Jobs.Board() {
+                private Optional<Runnable> stop = Optional.empty();
 
-        @Override
-        public void begin(String job, Optional<Runnable> canBeStopped) {
-            said.add(job + (canBeStopped.isPresent() ? ", can be stopped" : ""));
-            stop = canBeStopped;
-        }
+                @Override
+                public void begin(String job, Optional<Runnable> canBeStopped) {
+                    said.add(job + (canBeStopped.isPresent() ? ", can be stopped" : ""));
+                    stop = canBeStopped;
+                }
 
-        @Override
-        public void progress(int percent) {
-            said.add(percent + " %");
-            stop.ifPresent(Runnable::run);
-        }
+                @Override
+                public void progress(int percent) {
+                    said.add(percent + " %");
+                    stop.ifPresent(Runnable::run);
+                }
 
-        @Override
-        public void end(String outcome) {
-            said.add(outcome + " on the event thread: " + SwingUtilities.isEventDispatchThread());
-            over.countDown();
-        }
-    });
+                @Override
+                public void end(String outcome) {
+                    said.add(outcome + " on the event thread: " + SwingUtilities.isEventDispatchThread());
+                    over.countDown();
+                }
+            },
+            English.LANGUAGE);
 
     @Test
     void aJobWorksBesideTheEventThreadAndEndsOnIt() throws Exception {

@@ -49,7 +49,7 @@ class NoticesWindowTest {
 
     @Test
     void beforeAPatternIsPublishedTheWindowNamesTheCharactersThatCannotBePrinted() {
-        PublishCommands publishing = publishing(Desk.blank().withTitle("Reed \u6f6e Bank"));
+        PublishCommands publishing = publishing(Desk.blank(English.LANGUAGE).withTitle("Reed \u6f6e Bank"));
         SwingUtilities.invokeLater(publishing::publish);
         accept("publish");
         assertThat(told("news.unprinted"))
@@ -60,7 +60,7 @@ class NoticesWindowTest {
 
     @Test
     void beforeAPictureIsSavedTheWindowNamesTheCharactersThatCannotBePrinted() {
-        PublishCommands publishing = publishing(Desk.blank().withTitle("Reed \u6f6e Bank"));
+        PublishCommands publishing = publishing(Desk.blank(English.LANGUAGE).withTitle("Reed \u6f6e Bank"));
         SwingUtilities.invokeLater(publishing::picture);
         accept("picture");
         assertThat(told("news.unprinted"))
@@ -71,7 +71,7 @@ class NoticesWindowTest {
 
     @Test
     void aPatternWhoseWordsDoNotMakeTheChartIsNotPublishedAndTheWindowSaysWhy() {
-        Chart chart = Desk.blank();
+        Chart chart = Desk.blank(English.LANGUAGE);
         Chart layered = chart.withMaking(chart.making().withBack(Optional.of(new Back(Optional.of(UNREADABLE)))));
         PublishCommands publishing = publishing(layered);
         Path file = folder.resolve("pattern.pdf");
@@ -88,18 +88,20 @@ class NoticesWindowTest {
         execute(() -> frame.setVisible(true));
         return execute(() -> new PublishCommands(
                 frame,
-                new Workbench(chart, Optional.empty()),
-                new Questions(frame),
-                new Jobs(new Jobs.Board() {
-                    @Override
-                    public void begin(String job, Optional<Runnable> stop) {}
+                new Workbench(chart, Optional.empty(), English.LANGUAGE),
+                new Questions(frame, English.LANGUAGE),
+                new Jobs(
+                        new Jobs.Board() {
+                            @Override
+                            public void begin(String job, Optional<Runnable> stop) {}
 
-                    @Override
-                    public void progress(int percent) {}
+                            @Override
+                            public void progress(int percent) {}
 
-                    @Override
-                    public void end(String outcome) {}
-                }),
+                            @Override
+                            public void end(String outcome) {}
+                        },
+                        English.LANGUAGE),
                 new ChartView(English.LANGUAGE),
                 new Settings(folder.resolve("other.properties"))));
     }

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 
 /** What can be saved as a picture: one corner or the whole border, as long as it is not too large. */
 class PictureDialogWindowTest {
-    private final Chart chart = Desk.blank();
+    private final Chart chart = Desk.blank(English.LANGUAGE);
     private PictureDialog dialog;
 
     @BeforeEach

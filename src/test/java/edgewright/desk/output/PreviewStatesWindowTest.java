@@ -28,8 +28,8 @@ import org.junit.jupiter.api.Test;
 
 /** The pages beside the dialog for publishing, while they are being made and when they cannot be. */
 class PreviewStatesWindowTest {
-    private final Chart chart =
-            Chart.blank("Reed Bank", new SideShape(2, 5, 1), 4, Desk.blank().yarns());
+    private final Chart chart = Chart.blank(
+            "Reed Bank", new SideShape(2, 5, 1), 4, Desk.blank(English.LANGUAGE).yarns());
     private final List<Preview> made = new CopyOnWriteArrayList<>();
     private volatile PagePreview.Pages pages = this::make;
     private volatile BookletOptions choice = BookletOptions.of(chart, English.LANGUAGE);
@@ -40,7 +40,8 @@ class PreviewStatesWindowTest {
         execute(() -> Look.setUp(false));
         dialog = execute(() -> {
             JDialog shown = new JDialog();
-            shown.add(new PagePreview((options, progress) -> pages.make(options, progress), () -> choice));
+            shown.add(new PagePreview(
+                    (options, progress) -> pages.make(options, progress), () -> choice, English.LANGUAGE));
             shown.pack();
             return shown;
         });

@@ -7,7 +7,6 @@ import edgewright.chart.Chart;
 import edgewright.desk.jobs.Jobs;
 import edgewright.desk.jobs.Questions;
 import edgewright.desk.work.ChartView;
-import edgewright.desk.work.DeskTexts;
 import edgewright.desk.work.Settings;
 import edgewright.desk.work.Workbench;
 import edgewright.file.ChartFiles;
@@ -39,7 +38,7 @@ class PublishCommandsTest {
         SwingUtilities.invokeAndWait(
                 () -> publishing(chart).publish(chart, BookletOptions.of(chart, English.LANGUAGE), file));
         assertThat(over.await(60, TimeUnit.SECONDS)).isTrue();
-        assertThat(outcome.get()).isEqualTo(DeskTexts.of("job.cancelled"));
+        assertThat(outcome.get()).isEqualTo("Cancelled; nothing was written.");
         assertThat(file).hasContent("an older pattern");
         try (var files = Files.list(folder)) {
             assertThat(files).containsExactly(file);
@@ -48,25 +47,27 @@ class PublishCommandsTest {
 
     /** Its board says stop as soon as a job has begun. */
     private PublishCommands publishing(Chart chart) {
-        Jobs jobs = new Jobs(new Jobs.Board() {
-            @Override
-            public void begin(String job, Optional<Runnable> stop) {
-                stop.orElseThrow().run();
-            }
+        Jobs jobs = new Jobs(
+                new Jobs.Board() {
+                    @Override
+                    public void begin(String job, Optional<Runnable> stop) {
+                        stop.orElseThrow().run();
+                    }
 
-            @Override
-            public void progress(int percent) {}
+                    @Override
+                    public void progress(int percent) {}
 
-            @Override
-            public void end(String said) {
-                outcome.set(said);
-                over.countDown();
-            }
-        });
+                    @Override
+                    public void end(String said) {
+                        outcome.set(said);
+                        over.countDown();
+                    }
+                },
+                English.LANGUAGE);
         return new PublishCommands(
                 null,
-                new Workbench(chart, Optional.empty()),
-                new Questions(null),
+                new Workbench(chart, Optional.empty(), English.LANGUAGE),
+                new Questions(null, English.LANGUAGE),
                 jobs,
                 new ChartView(English.LANGUAGE),
                 new Settings(folder.resolve("no-settings")));

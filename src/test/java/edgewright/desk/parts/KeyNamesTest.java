@@ -2,8 +2,8 @@ package edgewright.desk.parts;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import edgewright.desk.work.DeskTexts;
-import java.util.ResourceBundle;
+import edgewright.texts.English;
+import edgewright.texts.Messages;
 import javax.swing.KeyStroke;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -13,16 +13,17 @@ class KeyNamesTest {
     @ParameterizedTest
     @CsvSource({"ctrl EQUALS, Ctrl+=", "ctrl MINUS, Ctrl+-", "ctrl shift S, Ctrl+Shift+S", "F4, F4"})
     void aKeyIsCalledWhatStandsOnIt(String key, String name) {
-        assertThat(KeyNames.of(KeyStroke.getKeyStroke(key))).isEqualTo(name);
+        assertThat(new KeyNames(English.LANGUAGE).of(KeyStroke.getKeyStroke(key)))
+                .isEqualTo(name);
     }
 
     @Test
     void everyKeyOfTheDeskHasANameUnlessItIsCalledWhatItIs() {
-        ResourceBundle texts = ResourceBundle.getBundle("edgewright.desk.texts");
-        assertThat(texts.keySet().stream()
-                        .filter(key -> key.matches("action\\..*\\.key"))
-                        .map(key -> KeyNames.code(DeskAction.key(texts.getString(key))))
-                        .filter(code -> !code.matches("[A-Z0-9]|F[0-9]+") && !DeskTexts.has("keyName." + code)))
+        Messages says = English.LANGUAGE.messages("desk/parts");
+        assertThat(says.keys().stream()
+                        .filter(key -> key.matches("(also-)?key-.*"))
+                        .map(key -> KeyNames.code(DeskAction.key(says.text(key))))
+                        .filter(code -> !code.matches("[A-Z0-9]|F[0-9]+") && !says.has("keyName-" + code)))
                 .isEmpty();
     }
 }

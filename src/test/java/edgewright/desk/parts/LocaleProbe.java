@@ -1,12 +1,12 @@
 package edgewright.desk.parts;
 
 import edgewright.chart.Colour;
-import edgewright.desk.work.DeskTexts;
+import edgewright.texts.English;
+import edgewright.texts.Messages;
 import java.awt.event.ActionEvent;
 import java.awt.image.BufferedImage;
 import java.util.Arrays;
 import java.util.List;
-import java.util.ResourceBundle;
 import java.util.TreeSet;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
@@ -27,10 +27,10 @@ final class LocaleProbe {
     private LocaleProbe() {}
 
     public static void main(String[] arguments) throws Exception {
-        Look.speak();
+        Look.speak(English.LANGUAGE);
         SwingUtilities.invokeAndWait(() -> {
             Look.setUp(false);
-            keys().forEach(key -> say(key + " is " + KeyNames.of(key)));
+            keys().forEach(key -> say(key + " is " + new KeyNames(English.LANGUAGE).of(key)));
             for (JMenuItem line : lines()) {
                 say(line.getClass().getSimpleName() + " " + line.getText() + " painted " + painted(line));
             }
@@ -45,10 +45,8 @@ final class LocaleProbe {
     /** Every key that the desk has, and the modifiers that it does not have yet. */
     private static List<KeyStroke> keys() {
         TreeSet<String> keys = new TreeSet<>();
-        ResourceBundle texts = ResourceBundle.getBundle("edgewright.desk.texts");
-        texts.keySet().stream()
-                .filter(key -> key.matches("action\\..*\\.key"))
-                .forEach(key -> keys.add(DeskTexts.of(key)));
+        Messages says = English.LANGUAGE.messages("desk/parts");
+        says.keys().stream().filter(key -> key.startsWith("key-")).forEach(key -> keys.add(says.text(key)));
         keys.add("ctrl alt shift meta DELETE");
         return keys.stream().map(DeskAction::key).toList();
     }
@@ -61,7 +59,10 @@ final class LocaleProbe {
             }
         };
         action.putValue(Action.ACCELERATOR_KEY, KeyStroke.getKeyStroke("ctrl shift DELETE"));
-        return List.of(MenuLine.of(action), MenuLine.oneOf(action), MenuLine.onOff(action));
+        return List.of(
+                MenuLine.of(action, English.LANGUAGE),
+                MenuLine.oneOf(action, English.LANGUAGE),
+                MenuLine.onOff(action, English.LANGUAGE));
     }
 
     /** In a menu, as it is seen. */
@@ -76,7 +77,7 @@ final class LocaleProbe {
     }
 
     private static void colours() {
-        ColourDialog dialog = new ColourDialog(null, Colour.parse("#2b2a33"));
+        ColourDialog dialog = new ColourDialog(null, Colour.parse("#2b2a33"), English.LANGUAGE);
         JColorChooser chooser = (JColorChooser) edgewright.desk.WindowParts.named(dialog, "colourChooser");
         Arrays.stream(chooser.getChooserPanels()).forEach(panel -> say("panel " + panel.getDisplayName()));
         say("dialog " + dialog.getPreferredSize());

@@ -103,6 +103,9 @@ class PieceRoundsWindowTest {
 
     private static Chart rounds(int rounds) {
         return Chart.blank(
-                "Reed Bank", new SideShape(2, 6, 3), rounds, Desk.blank().yarns());
+                "Reed Bank",
+                new SideShape(2, 6, 3),
+                rounds,
+                Desk.blank(English.LANGUAGE).yarns());
     }
 }

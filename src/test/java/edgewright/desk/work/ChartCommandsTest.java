@@ -9,8 +9,10 @@ import edgewright.chart.Section;
 import edgewright.chart.SideShape;
 import edgewright.chart.Stitch;
 import edgewright.chart.Yarn;
+import edgewright.texts.English;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** Edits of rounds, columns and yarns as the desk makes and names them. */
@@ -18,8 +20,10 @@ class ChartCommandsTest {
     private static final Yarn PEAT = new Yarn("A", "Peat", Colour.parse("#2b2a33"));
     private static final Yarn CHALK = new Yarn("B", "Chalk", Colour.parse("#f2ead8"));
 
-    private final Workbench bench =
-            new Workbench(Chart.blank("Tide Steps", new SideShape(1, 5, 1), 6, List.of(PEAT, CHALK)), Optional.empty());
+    private final Workbench bench = new Workbench(
+            Chart.blank("Tide Steps", new SideShape(1, 5, 1), 6, List.of(PEAT, CHALK)),
+            Optional.empty(),
+            English.LANGUAGE);
 
     @Test
     void aNewRoundOutsideTakesTheYarnWhoseTurnItIsAndTheCursor() {
@@ -122,5 +126,11 @@ class ChartCommandsTest {
         StringBuilder yarns = new StringBuilder();
         bench.chart().rounds().forEach(round -> yarns.append(round.yarn()));
         return yarns.toString();
+    }
+
+    @Test
+    void theSectionsHaveNames() {
+        assertThat(Stream.of(Section.values()).map(section -> ChartCommands.sectionName(section, English.LANGUAGE)))
+                .containsExactly("from the corner", "repeat", "to the corner");
     }
 }

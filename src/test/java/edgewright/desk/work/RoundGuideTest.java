@@ -31,7 +31,7 @@ class RoundGuideTest {
 
     private static List<String> said(RoundGuide guide) {
         return guide.rows().stream()
-                .map(row -> row.label() + ": " + row.text().replace('\u00a0', ' '))
+                .map(row -> row.name() + ": " + row.text().replace('\u00a0', ' '))
                 .toList();
     }
 

@@ -13,6 +13,7 @@ import edgewright.chart.Stitch;
 import edgewright.chart.Yarn;
 import edgewright.check.Checker;
 import edgewright.check.Finding;
+import edgewright.texts.English;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,7 +29,7 @@ class WorkbenchTest {
             new SideShape(2, 5, 1),
             6,
             List.of(new Yarn("A", "Peat", Colour.parse("#2b2a33")), new Yarn("B", "Chalk", Colour.parse("#f2ead8"))));
-    private final Workbench bench = new Workbench(blank, Optional.empty());
+    private final Workbench bench = new Workbench(blank, Optional.empty(), English.LANGUAGE);
 
     @Test
     void stitchesWorkedAtOnceAreOneEditNamedAfterTheirNumber() {

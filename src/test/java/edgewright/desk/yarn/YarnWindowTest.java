@@ -51,7 +51,7 @@ class YarnWindowTest {
     void open() {
         execute(() -> {
             Look.setUp(false);
-            bench = new Workbench(STRIPES, Optional.empty());
+            bench = new Workbench(STRIPES, Optional.empty(), English.LANGUAGE);
             window = new YarnWindow(null, bench, new ChartView(English.LANGUAGE));
             window.open();
         });

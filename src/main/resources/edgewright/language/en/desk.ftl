@@ -1,0 +1,72 @@
+# What the window says: its title, its menus and its help. An ampersand stands before the letter that works as mnemonic.
+
+# The title of the window
+title = { $title } ({ $file }) – Edgewright
+title-changed = { $title } ({ $file }, not saved) – Edgewright
+title-noFile = no file yet
+
+# Menus
+menu-file = &File
+recent = &Recent charts
+recent-item = { $place } { $file }
+recent-none = No chart has been opened yet
+menu-edit = &Edit
+menu-stitch = S&titch
+menu-rounds = &Rounds
+yarnOfRounds = Work in &yarn
+menu-side = S&ide
+menu-piece = Pie&ce
+menu-view = &View
+menu-help = &Help
+
+# Actions
+undo-of = &Undo: { $edit }
+redo-of = &Redo: { $edit }
+
+# Yarns
+yarn-new = New yarn
+
+# Names of edits
+edit-properties = chart properties
+edit-letters = round { $round } in letters
+
+# What happens in the background, and what came of it
+news-mistakeAgain = The same mistake in the program was met again. Save the chart.
+
+# Help
+help-title = Help
+help-drawing = How to draw
+help-laws = The rules
+help-keys = Keys
+help-keys-or = { $key } or { $other }
+help-keys-canvas = On the chart
+help-keys-everywhere = Everywhere
+help-head-1 = What is on the desk
+help-drawing-1 = One corner of the border with the side on each arm of it, seen from the right side of the fabric. The side at the top is worked from right to left up to the corner, the other one on from the corner. Round 1 is next to the piece. Squares on the diagonal are the corner chains; they belong to the corner and cannot be drawn on.
+help-head-2 = Drawing stitches
+help-drawing-2 = Choose a stitch above the chart and press on a square; keep the button held to draw a run, which is one edit. The right button takes out. With Alt, a press picks up the stitch under the mouse. With Shift, it only puts the cursor there; keep drawing, and it marks. The middle button moves the chart.
+help-head-3 = One repeat stands for all
+help-drawing-3 = The repeat is drawn several times and on both arms. Draw in one and all of them change; small corners show where else the stitch at the cursor is.
+help-head-4 = Marking and copying
+help-drawing-4 = Press with Shift and draw on, or hold Shift with the arrow keys: this marks rounds and columns of one arm. A stitch key then works all of them, Delete takes them all out, Esc clears the marks. Copy and Paste work them again from the cursor on, outwards and in working order, in this chart or another; Paste reversed works them as if seen in a mirror. What is copied is lines of letters, so it can be pasted into an e-mail too.
+help-head-5 = Fabric and marks
+help-drawing-5 = The colour of a square is what will be seen: its own yarn, or that of the round above where a long stitch covers it. The mark says what to do: a low arc is back-loop, a cross plain, an oval a chain, and a tall stem with a slash a long stitch, drawn down to where it lands.
+help-head-6 = What hands cannot work
+help-drawing-6 = The chart is checked after every edit. What cannot be worked is ringed, with its number in the list of findings. Choose a finding to go to its stitch and read why; a button beside it does what helps.
+help-head-7 = Rounds and columns
+help-drawing-7 = When rounds are inserted, deleted or moved, the stitches of all others stay in their fabric columns. Columns are inserted and deleted in the section where the cursor is, and the corners keep their shape. To change the repeat or the corner sections as a whole, use Side, Change the side.
+help-head-8 = Counts
+help-drawing-8 = The list of rounds counts the stitches of a side for the number of repeats that you give there. Many makers count a corner chain at each end as part of the side; then every count is 2 higher. Choose one way; wherever a count is shown, the way is named.
+help-head-9 = Fitting a piece
+help-drawing-9 = Piece, Fit to a piece draws the piece as a box. Type what you counted at its sides, and the round in which you counted: the counts that come out even, the stitches to add or lose and the rounds to do it in appear at once. For a piece with no round on it yet, measure its edges or count its stitches and rows, and it says how many stitches to pick up.
+help-head-10 = Where rounds start, and the back layer
+help-drawing-10 = File, How it is made says where the yarn of each round is joined, on which sides, whether the border has a back layer, and with which hooks; Rounds, Start the rounds here uses the column of the cursor. The words then begin at that stitch and come back to it. Piece, Round guide shows the round of the cursor as a maker works it, what to look for in it, and boxes to tick.
+help-head-11 = Yarn
+help-drawing-11 = Amounts and contrast, under the yarns, says how much of each yarn a piece of any size takes, which two are hard to tell apart and which nearby colour would do. Enter what you have in hand, and it says whether that is enough, and if not, which rounds can be worked in another yarn without changing the picture.
+help-head-12 = Publishing
+help-drawing-12 = Prove the words reads the pattern back as a maker does and works it loop by loop, for as many sizes of piece as you give. Publish makes a pattern from the chart and its words. A chart with errors is published only as a draft, and only if you ask for one. The pages are shown while you choose: in large print, in black and white for a photocopier, for the left hand, in UK terms, US terms or both, with the chart on larger paper or as a poster. Save the words makes a text or a page for the browser.
+about-title = About Edgewright
+about-text =
+    Edgewright designs, checks and publishes borders in overlay mosaic crochet, worked in rounds around a blanket.
+
+    Apache License 2.0. Typefaces: Inter and Atkinson Hyperlegible Next, both under the SIL Open Font License.

@@ -1,0 +1,124 @@
+# Dialogs
+prove-title = Prove the words
+prove-accept = &Prove them
+prove-terms = &Terms
+prove-sizes = &Repeats on each side
+prove-explain = The pattern is written, read back as a maker reads it, and worked loop by loop. The result is compared with the chart.
+prove-example = One size on each line. Two numbers: top and bottom, then left and right. Four: top, left, bottom, right. 0: the repeat is not worked.
+prove-notSizes = Each line needs two or four whole numbers with commas between them.
+prove-howMany = Give at least one size and at most { $most }.
+prove-tooLong = A side can have at most { $most } repeats.
+proof-title = The words, proved
+proof-agrees = The words make the chart { $sizes ->
+    [one] in the one size given
+   *[other] in all { $sizes } sizes
+    }
+proof-fails = The words fail in { $failed } of { $sizes } sizes
+proof-explain = For each size two patterns were proved: the one for every size, and the one with the counts of this size.
+proof-first = Sides with { $repeats } repeats
+proof-column-repeats = Repeats on a side
+proof-column-base = Base round, { $counting }
+proof-column-stitches = Stitches made
+proof-column-outcome = Result
+proof-chart = make the chart
+publish-title = Publish the pattern
+publish-accept = &Publish…
+publish-edition = &Edition
+edition-STANDARD = in colour
+edition-LARGE_PRINT = large print, words first
+edition-BLACK_AND_WHITE = black and white, for copying
+publish-paper = P&aper
+publish-chartPaper = C&hart on
+chartPaper-SAME = the same paper
+chartPaper-A3 = A3
+chartPaper-POSTER = a poster of several sheets
+publish-hand = Ha&nd
+publish-hand-RIGHT = right: anticlockwise
+publish-hand-LEFT = left: clockwise, chart mirrored
+publish-yarn = With the amounts of &yarn
+publish-version = &Version, as printed
+publish-date = Date, as pr&inted
+preview-back = Previous page
+preview-on = Next page
+preview-stop = Cancel
+preview-none-MAKING = Making the pages…
+preview-none-CANCELLED = Cancelled. Choose something to make the pages again.
+preview-none-FAILED = These pages cannot be shown.
+preview-setting = Making the pages…
+preview-page = Page { $page } of { $pages }
+preview-paper = The page as it will be printed
+publish-terms = &Terms
+publish-counting = &Counts
+publish-fit = Chart as &large as the sheet allows
+publish-cell = Width of a square, &mm
+publish-guide = With the round &guide
+publish-guide-tip = For each round: its words section by section, what to look for, its counts, and boxes to tick
+publish-worksheet = With the &worksheet
+publish-worksheet-tip = Lines to write counts on, the sums, and tables of sizes
+publish-draft = Publish as a &draft
+publish-unworkable = { $errors ->
+    [one] This chart has an error finding
+   *[other] This chart has { $errors } error findings
+    } and cannot be worked as it is. A draft says so on every page and lists the findings.
+publish-objection = This chart can only be published as a draft.
+paper-A4 = A4
+paper-LETTER = US Letter
+saveWords-title = Save the words
+saveWords-accept = &Save…
+saveWords-format = &File
+saveWords-format-TEXT = plain text
+saveWords-format-MARKDOWN = Markdown
+saveWords-format-HTML = a page for the browser, with the chart
+saveWords-terms = &Terms
+saveWords-hand = &Hand
+saveWords-hand-RIGHT = right
+saveWords-hand-LEFT = left
+saveWords-counting = &Counts
+picture-title = Save a picture
+picture-accept = &Save…
+picture-kind = &File
+picture-kind-SVG = SVG, sharp at any size
+picture-kind-PNG = PNG, in pixels
+picture-part = Ar&ea
+picture-part-CORNER = one corner
+picture-part-BORDER = the whole border
+picture-stitches = { $stitches } stitches; { $most } at most: take fewer repeats
+picture-pixels = { $millions } million pixels; { $most } at most: make the squares smaller
+picture-content = Sh&ows
+picture-content-CHART = the chart: fabric and marks
+picture-content-FABRIC = the worked fabric
+picture-content-MARKS = marks only
+picture-repeats = Repeats on &an arm
+picture-cell = &Pixels per square
+picture-legend = With the &legend
+picture-turned = Ro&tated as on the desk
+files-patterns = Printable patterns (*.pdf)
+files-words-TEXT = Plain text (*.txt)
+files-words-MARKDOWN = Markdown (*.md)
+files-words-HTML = Pages (*.html)
+files-pictures-SVG = Pictures (*.svg)
+files-pictures-PNG = Pictures (*.png)
+
+# What happens in the background, and what came of it
+job-prove = Proving the words…
+job-publish = Publishing { $file }…
+job-words = Writing { $file }…
+job-picture = Drawing { $file }…
+job-cancelled = Cancelled; nothing was written.
+news-proofFailed = The words could not be proved to the end.
+news-published = Published { $file }, { $pages ->
+    [one] 1 page
+   *[other] { $pages } pages
+    }
+news-publishedDraft = Published the draft { $file }, { $pages ->
+    [one] 1 page
+   *[other] { $pages } pages
+    }
+news-unprinted = Not all of this can be printed: { $texts }.
+news-tooLarge = The chart of this pattern would show { $stitches } stitches; at most { $most } can be printed. Publish it with fewer rounds.
+news-notProved = Not published: the words do not make the chart. { $problem }
+news-refused = Not published: the chart has error findings.
+news-words = Saved the words to { $file }
+news-picture = Saved the picture to { $file }
+news-notWritten = { $file } was not written.
+news-failed = { $file } was not written: something went wrong in the program. Your chart is as it was.
