@@ -61,4 +61,25 @@ final class AllRules {
                 | DEEP_GAP.flagged(look)
                 | UNSEEN_LONG.flagged(look);
     }
+
+    /** How often the stitches that are looked at break rules of that weight. */
+    static int count(StitchPlanes look, Severity severity) {
+        int count = 0;
+        for (StitchRule<?> rule : ABOUT_STITCHES) {
+            if (rule.severity() == severity) {
+                count += Long.bitCount(rule.flagged(look));
+            }
+        }
+        return count;
+    }
+
+    /** Whether a stitch that is looked at breaks a rule that it does not break where {@code earlier} looks. */
+    static boolean breaksMore(StitchPlanes look, StitchPlanes earlier) {
+        for (StitchRule<?> rule : ABOUT_STITCHES) {
+            if ((rule.flagged(look) & ~rule.flagged(earlier)) != 0) {
+                return true;
+            }
+        }
+        return false;
+    }
 }

@@ -55,9 +55,9 @@ public final class Checker {
             }
         }
         RoundJudge judge = new RoundJudge(chart);
-        RuleBreach<?>[][] byRound = new RuleBreach<?>[rounds.size()][];
+        FindingCount[] byRound = new FindingCount[rounds.size()];
         for (int i = 0; i < byRound.length; i++) {
-            byRound[i] = judge.breaches(i + 1);
+            byRound[i] = judge.count(i + 1);
         }
         List<RuleBreach<?>> unclosed = baseStitches
                 .map(stitches -> AllRules.UNCLOSED_SIDE.breaches(shape, stitches))
@@ -72,7 +72,7 @@ public final class Checker {
         return new Verdict(
                 chart,
                 baseStitches,
-                new Verdict.Parts(AllRules.RAGGED_SECTION.breaches(chart), List.of(), new RuleBreach<?>[0][], 0));
+                new Verdict.Parts(AllRules.RAGGED_SECTION.breaches(chart), List.of(), new FindingCount[0], 0));
     }
 
     private static Verdict recheckRounds(Verdict before, Chart edited) {
@@ -83,11 +83,11 @@ public final class Checker {
             return ragged(edited, before.baseStitches());
         }
         Verdict.Parts parts = before.parts();
-        RuleBreach<?>[][] byRound = Arrays.copyOf(parts.byRound(), now.size());
+        FindingCount[] byRound = Arrays.copyOf(parts.byRound(), now.size());
         RoundJudge judge = new RoundJudge(edited);
         int touched = Math.min(changed.end() + REACH, now.size());
         for (int i = changed.start(); i < touched; i++) {
-            byRound[i] = judge.breaches(i + 1);
+            byRound[i] = judge.count(i + 1);
         }
         int longs = parts.longs()
                 - longs(old, changed.start(), changed.endBefore())

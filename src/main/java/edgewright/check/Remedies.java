@@ -12,6 +12,9 @@ import java.util.stream.Stream;
 
 /** The remedies that more than one rule offers, each with its variants, the best first; see {@link Rule#remedies}. */
 final class Remedies {
+    /** A long stitch that is moved further than that is another pattern, and to try all rounds of a large chart takes minutes. */
+    private static final int FARTHEST_MOVE = 24;
+
     private Remedies() {}
 
     /**
@@ -67,14 +70,14 @@ final class Remedies {
     }
 
     /**
-     * The long stitch goes to another round of its fabric column: the nearest in which it can be worked and lands on its own
-     * yarn, or on the base round. Of two that are as near, the outer one. It takes the place of a back-loop or plain stitch
+     * The long stitch goes to another round of its fabric column, at most {@link #FARTHEST_MOVE} away: the nearest in which it
+     * can be worked and lands on its own yarn, or on the base round. Of two that are as near, the outer one. It takes the place of a back-loop or plain stitch
      * and leaves a back-loop stitch behind.
      */
     static Stream<RemedyEdit> move(Verdict verdict, Place stitch) {
         Chart chart = verdict.chart();
         int last = chart.rounds().size();
-        return IntStream.range(1, last)
+        return IntStream.rangeClosed(1, Math.min(FARTHEST_MOVE, last - 1))
                 .flatMap(distance -> IntStream.of(stitch.round() + distance, stitch.round() - distance))
                 .filter(round -> round >= 2 && round <= last && landsOnOwnYarn(chart, round))
                 .boxed()

@@ -35,6 +35,11 @@ public sealed interface RemedyEdit {
         return false;
     }
 
+    /** Whether it is the very same for whatever finding of a chart it is offered. */
+    default boolean isOneForAll() {
+        return this instanceof EvenOutAll || this instanceof AllowStacking || this instanceof AllowCornerChains;
+    }
+
     /** The long stitch becomes a back-loop stitch. */
     record TakeOut(Place stitch) implements RemedyEdit {
         @Override

@@ -1,6 +1,5 @@
 package edgewright.check;
 
-import edgewright.chart.Chart;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -33,17 +32,48 @@ final class RemedyTrial {
     }
 
     private static Optional<Remedy> tried(Verdict before, RuleBreach<?> breach, RemedyEdit edit) {
-        Chart edited = edit.applyTo(before.chart());
-        Verdict after = Checker.recheck(before, edited);
-        return hasTrouble(after, breach) || bringsTrouble(before, after)
+        Effect effect = edit.isOneForAll() ? before.effect(edit) : new Effect(before, edit);
+        return hasTrouble(effect.after, breach) || effect.bringsTrouble()
                 ? Optional.empty()
-                : Optional.of(new Remedy(edit, ChangedCells.between(before.chart(), edited)));
+                : Optional.of(new Remedy(edit, effect.changedCells()));
+    }
+
+    /** What comes of an edit, whichever finding it is for. It is worked out as it is asked for. */
+    static final class Effect {
+        private final Verdict before;
+        private final Verdict after;
+        private Boolean bringsTrouble;
+        private Integer changedCells;
+
+        Effect(Verdict before, RemedyEdit edit) {
+            this.before = before;
+            this.after = Checker.recheck(before, edit.applyTo(before.chart()));
+        }
+
+        private boolean bringsTrouble() {
+            Boolean known = bringsTrouble;
+            if (known == null) {
+                known = RemedyTrial.bringsTrouble(before, after);
+                bringsTrouble = known;
+            }
+            return known;
+        }
+
+        private int changedCells() {
+            Integer known = changedCells;
+            if (known == null) {
+                known = ChangedCells.between(before.chart(), after.chart());
+                changedCells = known;
+            }
+            return known;
+        }
     }
 
     private static boolean hasTrouble(Verdict after, RuleBreach<?> breach) {
         var stitch = breach.place().oneStitch();
         if (stitch.isPresent() && after.judged()) {
-            return Stream.of(after.inRound(stitch.get().round())).anyMatch(breach::isSameTrouble);
+            return new RoundJudge(after.chart())
+                    .breaches(stitch.get().round()).stream().anyMatch(breach::isSameTrouble);
         }
         return Stream.concat(after.parts().outside().stream(), after.parts().contrast().stream())
                 .anyMatch(breach::isSameTrouble);
@@ -62,12 +92,15 @@ final class RemedyTrial {
                 : bringsMoreTrouble(before, after);
     }
 
-    /** Rounds that were not judged again still have their old array of breaches. */
+    /** Rounds that were not judged again still have the same object for what was found in them. */
+    @SuppressWarnings("ReferenceEquality") // as many findings may be others
     private static boolean bringsTroubleInPlace(Verdict before, Verdict after) {
+        RoundJudge judge = new RoundJudge(after.chart());
+        RoundJudge earlier = new RoundJudge(before.chart());
         for (int round = 1; round <= after.chart().rounds().size(); round++) {
-            RuleBreach<?>[] old = before.inRound(round);
-            RuleBreach<?>[] now = after.inRound(round);
-            if (old != now && bringsTrouble(Stream.of(old), Stream.of(now))) {
+            if (before.ofStitches(round) != after.ofStitches(round)
+                    && after.ofStitches(round).all() > 0
+                    && judge.breaksMore(round, earlier)) {
                 return true;
             }
         }

@@ -7,8 +7,6 @@ import java.util.stream.Stream;
 
 /** A rule and how it is broken: a finding before it is tied to one chart, so that verdicts on two charts can share it. */
 record RuleBreach<V extends Violation>(Rule<V> rule, V violation) {
-    static final RuleBreach<?>[] NONE = {};
-
     /** That a stitch breaks this rule. */
     static <V extends Violation.OfStitch> RuleBreach<V> at(StitchRule<V> rule, Chart chart, Place stitch) {
         return new RuleBreach<>(rule, rule.violation(chart, stitch));

@@ -1,5 +1,6 @@
 package edgewright.cli;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
 import edgewright.chart.Place;
@@ -38,7 +39,12 @@ final class CheckCommand implements Callable<Integer> {
     /** The JSON document. */
     private record Answer(List<CheckedChart> charts) {}
 
-    private record CheckedChart(String file, String title, List<FoundHere> findings) {}
+    /** More is how many findings are not told; 0 is left out. */
+    private record CheckedChart(
+            String file,
+            String title,
+            List<FoundHere> findings,
+            @JsonInclude(JsonInclude.Include.NON_DEFAULT) int more) {}
 
     /** Round, section and place are null where the finding is about more than that. */
     private record FoundHere(
@@ -80,7 +86,8 @@ final class CheckCommand implements Callable<Integer> {
                 verdict.chart().title(),
                 verdict.findings().stream()
                         .map(finding -> answer(finding, sentences))
-                        .toList());
+                        .toList(),
+                verdict.untold());
     }
 
     private static FoundHere answer(Finding finding, FindingSentences sentences) {

@@ -5,6 +5,7 @@ import static edgewright.texts.Arg.count;
 
 import edgewright.chart.Chart;
 import edgewright.check.Finding;
+import edgewright.check.FindingCount;
 import edgewright.check.FindingSentences;
 import edgewright.check.Remedy;
 import edgewright.check.Severity;
@@ -13,16 +14,15 @@ import edgewright.texts.Messages;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.function.IntFunction;
 import picocli.CommandLine.Help.Ansi;
 
 /** Findings as lines for people. */
 final class FindingsText {
-    /** So many findings of a chart are told; whoever has more begins with these, or asks for JSON. */
-    private static final int MOST_FINDINGS = 200;
-
-    /** So many are told where something else was asked for. */
+    /** So many findings are told where something else was asked for. */
     private static final int MOST_IN_THE_WAY = 10;
+
+    /** What helps is tried out, which takes its time in a large chart; so many findings have it beside them. */
+    private static final int MOST_HELPED = 100;
 
     private final PrintStream to;
     private final Ansi ansi;
@@ -46,28 +46,44 @@ final class FindingsText {
         return new FindingsText(terminal.err(), false, terminal);
     }
 
-    /** A line for the chart, then each finding with what helps. */
+    /** A line for the chart, then each finding that the verdict tells, with what helps. */
     void print(Path file, Verdict verdict) {
-        print(file, verdict, MOST_FINDINGS, more -> says.text("check-more", count("findings", more)));
+        printSummary(file, verdict);
+        List<Finding> findings = verdict.findings();
+        for (int i = 0; i < findings.size(); i++) {
+            print(findings.get(i));
+            if (i < MOST_HELPED) {
+                printRemedies(findings.get(i));
+            }
+        }
+        if (findings.size() > MOST_HELPED) {
+            to.println(says.text("check-helped", count("most", MOST_HELPED)));
+        }
+        if (verdict.untold() > 0) {
+            to.println(says.text("check-more", count("findings", verdict.untold())));
+        }
     }
 
     /** The same, but only the first few, for a command that they stand in the way of. */
     void printFirst(Path file, Verdict verdict) {
-        print(file, verdict, MOST_IN_THE_WAY, more -> says.text("check-moreByCheck", count("findings", more)));
-    }
-
-    private void print(Path file, Verdict verdict, int most, IntFunction<String> more) {
         printSummary(file, verdict);
-        List<Finding> findings = verdict.findings();
-        findings.stream().limit(most).forEach(this::print);
-        if (findings.size() > most) {
-            to.println(more.apply(findings.size() - most));
+        verdict.findings().stream().limit(MOST_IN_THE_WAY).forEach(finding -> {
+            print(finding);
+            printRemedies(finding);
+        });
+        int more = verdict.count().all() - MOST_IN_THE_WAY;
+        if (more > 0) {
+            to.println(says.text(
+                    "check-moreByCheck",
+                    count("findings", more),
+                    count("untold", verdict.untold()),
+                    count("most", Verdict.MOST_TOLD)));
         }
     }
 
     /** One line: how many findings there are. */
     void printSummary(Path file, Verdict verdict) {
-        int errors = verdict.errors().size();
+        FindingCount found = verdict.count();
         Chart chart = verdict.chart();
         to.println(
                 verdict.judged()
@@ -76,15 +92,15 @@ final class FindingsText {
                                 arg("file", ScreenText.name(file)),
                                 arg("title", ScreenText.oneLine(chart.title())),
                                 count("rounds", chart.rounds().size()),
-                                count("errors", errors),
-                                count("warnings", verdict.findings().size() - errors),
+                                count("errors", found.errors()),
+                                count("warnings", found.warnings()),
                                 count("stitches", verdict.longStitchesJudged()))
                         : says.text(
                                 "check-notJudged",
                                 arg("file", ScreenText.name(file)),
                                 arg("title", ScreenText.oneLine(chart.title())),
                                 count("rounds", chart.rounds().size()),
-                                count("errors", errors)));
+                                count("errors", found.errors())));
     }
 
     private void print(Finding finding) {
@@ -97,6 +113,9 @@ final class FindingsText {
                 arg("place", sentences.of(finding.place())),
                 arg("finding", ScreenText.oneLine(sentences.of(finding))),
                 arg("rule", finding.rule())));
+    }
+
+    private void printRemedies(Finding finding) {
         boolean first = true;
         for (Remedy remedy : finding.remedies()) {
             to.println(says.text(

@@ -49,7 +49,7 @@ final class JsonAnswer {
 
     private JsonAnswer() {}
 
-    /** Prints it without ever holding the whole text: a chart can have millions of findings. */
+    /** Prints it without ever holding the whole text: a border can have hundreds of thousands of stitches. */
     static void print(Object answer, PrintStream to) {
         try {
             WRITER.writeValue(to, answer);

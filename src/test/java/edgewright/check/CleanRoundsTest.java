@@ -31,13 +31,13 @@ class CleanRoundsTest {
         Chart chart = withoutWarnings(new RandomCharts(52).workable());
         Verdict verdict = Checker.check(chart);
         for (int round = 1; round <= chart.rounds().size(); round++) {
-            assertThat(verdict.inRound(round)).isSameAs(RuleBreach.NONE);
+            assertThat(verdict.ofStitches(round)).isSameAs(FindingCount.NONE);
         }
     }
 
     private static void judgeAll(RoundJudge judge, Chart chart) {
         for (int round = 1; round <= chart.rounds().size(); round++) {
-            judge.breaches(round);
+            judge.count(round);
         }
     }
 

@@ -94,11 +94,12 @@ class ColumnLawTest {
                 asked.add(new Question(chart.stitch(place), Underlay.of(chart, place), chart.rules()));
             }
         }
-        List<String> checked = Checker.check(chart).findings().stream()
-                .filter(finding -> finding.violation() instanceof Violation.OfStitch)
-                .filter(finding -> !finding.rule().equals("loose-run"))
-                .map(finding -> finding.rule() + finding.severity() + " at "
-                        + finding.place().oneStitch().orElseThrow())
+        List<String> checked = Checker.check(chart)
+                .breaches()
+                .filter(breach -> breach.violation() instanceof Violation.OfStitch)
+                .filter(breach -> !breach.rule().id().equals("loose-run"))
+                .map(breach -> breach.rule().id() + breach.rule().severity() + " at "
+                        + breach.place().oneStitch().orElseThrow())
                 .toList();
         assertThat(checked).as(() -> Sketches.rounds(chart) + chart.rules()).isEqualTo(law);
     }

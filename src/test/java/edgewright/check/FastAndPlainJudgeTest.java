@@ -82,7 +82,9 @@ class FastAndPlainJudgeTest {
     }
 
     private static List<PlainJudge.Found> found(Verdict verdict) {
-        return verdict.findings().stream().map(PlainJudge.Found::of).toList();
+        return verdict.breaches()
+                .map(breach -> PlainJudge.Found.of(new Finding(breach, verdict)))
+                .toList();
     }
 
     private static int longs(Chart chart) {

@@ -51,10 +51,10 @@ class RecheckTest {
         Verdict after = Checker.recheck(
                 before, Edits.setStitches(chart, List.of(new Place(3, Section.REPEAT, 1)), Stitch.PLAIN));
         for (int round : new int[] {1, 2, 6}) {
-            assertThat(after.inRound(round)).as("round %d", round).isSameAs(before.inRound(round));
+            assertThat(after.ofStitches(round)).as("round %d", round).isSameAs(before.ofStitches(round));
         }
         for (int round : new int[] {3, 4, 5}) {
-            assertThat(after.inRound(round)).as("round %d", round).isNotSameAs(before.inRound(round));
+            assertThat(after.ofStitches(round)).as("round %d", round).isNotSameAs(before.ofStitches(round));
         }
     }
 

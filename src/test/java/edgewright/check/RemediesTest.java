@@ -349,8 +349,8 @@ class RemediesTest {
                 .filter(found -> before.judged() || found.rule().equals("ragged-section"))
                 .map(found -> found.rule() + (moved ? "" : found.where()))
                 .toList());
-        before.findings().stream()
-                .map(finding -> finding.rule() + (moved ? "" : finding.place()))
+        before.breaches()
+                .map(breach -> breach.rule().id() + (moved ? "" : breach.place()))
                 .forEach(added::remove);
         return new TreeSet<>(added);
     }

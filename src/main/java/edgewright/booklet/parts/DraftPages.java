@@ -32,12 +32,12 @@ public final class DraftPages {
 
     public DraftPages(Verdict verdict, Language language) {
         this.language = language;
-        List<Finding> errorsFirst = Stream.concat(
-                        verdict.findings().stream().filter(f -> f.severity() == Severity.ERROR),
+        all = verdict.count().all();
+        listed = Stream.concat(
+                        verdict.errors().stream(),
                         verdict.findings().stream().filter(f -> f.severity() != Severity.ERROR))
+                .limit(MOST_LISTED)
                 .toList();
-        all = errorsFirst.size();
-        listed = errorsFirst.subList(0, Math.min(all, MOST_LISTED));
     }
 
     /** Rings in the chart, with the numbers of the list. */

@@ -55,7 +55,7 @@ public final class PublishCommands {
     /** Asks how and where, then publishes the chart as it is now. */
     public void publish() {
         Chart chart = bench.chart();
-        int errors = bench.verdict().errors().size();
+        int errors = bench.verdict().count().errors();
         PublishDialog dialog = new PublishDialog(window, chart, view, errors, settings);
         if (!dialog.ask()) {
             return;
@@ -102,7 +102,7 @@ public final class PublishCommands {
     public void words() {
         Chart chart = bench.chart();
         WordsDialog dialog =
-                new WordsDialog(window, chart, view, bench.verdict().errors().size());
+                new WordsDialog(window, chart, view, bench.verdict().count().errors());
         if (!dialog.ask()) {
             return;
         }

@@ -5,6 +5,7 @@ import static edgewright.texts.Arg.count;
 import static edgewright.texts.Arg.number;
 
 import edgewright.check.Finding;
+import edgewright.check.FindingCount;
 import edgewright.check.FindingSentences;
 import edgewright.check.Remedy;
 import edgewright.check.Severity;
@@ -162,16 +163,27 @@ public final class FindingsPane extends JPanel {
             list.clearSelection();
         }
         following = false;
-        long errors = verdict.errors().size();
-        summary.setText(
-                verdict.judged()
-                        ? says.text(
-                                "findings-summary",
-                                count("errors", errors),
-                                count("warnings", verdict.findings().size() - errors),
-                                count("stitches", verdict.longStitchesJudged()))
-                        : says.text("findings-notJudged"));
+        summary.setText(summary(verdict));
         explain();
+    }
+
+    private String summary(Verdict verdict) {
+        if (!verdict.judged()) {
+            return says.text("findings-notJudged");
+        }
+        FindingCount found = verdict.count();
+        String said = says.text(
+                "findings-summary",
+                count("errors", found.errors()),
+                count("warnings", found.warnings()),
+                count("stitches", verdict.longStitchesJudged()));
+        return verdict.untold() == 0
+                ? said
+                : says.text(
+                        "findings-more",
+                        arg("summary", said),
+                        count("listed", verdict.findings().size()),
+                        count("more", verdict.untold()));
     }
 
     private void explain() {

@@ -7,16 +7,14 @@ import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
 import edgewright.chart.SideShape;
 import edgewright.chart.Yarn;
-import edgewright.check.Finding;
-import edgewright.check.Severity;
+import edgewright.check.FindingCount;
 import edgewright.desk.work.ChartCommands;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.RoundRange;
 import edgewright.desk.work.Workbench;
 import edgewright.desk.work.WorkbenchChange;
 import edgewright.texts.Messages;
-import java.util.HashMap;
-import java.util.Map;
+import java.util.List;
 import javax.swing.table.AbstractTableModel;
 
 /**
@@ -29,22 +27,9 @@ public final class RoundTable extends AbstractTableModel {
     public static final int STITCHES = 2;
     static final int FINDINGS = 3;
 
-    /**
-     * How many findings a round has.
-     *
-     * @param errors of these, how many cannot be worked
-     */
-    record Tally(int findings, int errors) {
-        private static final Tally NONE = new Tally(0, 0);
-
-        private Tally and(Finding finding) {
-            return new Tally(findings + 1, errors + (finding.severity() == Severity.ERROR ? 1 : 0));
-        }
-    }
-
     private final transient Workbench bench;
     private final transient Messages says;
-    private transient Map<Integer, Tally> tallies = Map.of();
+    private transient List<FindingCount> found = List.of();
     private PerSide<Integer> repeats;
     private Counting counting;
 
@@ -96,7 +81,7 @@ public final class RoundTable extends AbstractTableModel {
             case ROUND -> Integer.class;
             case STITCHES -> String.class;
             case YARN -> Yarn.class;
-            default -> Tally.class;
+            default -> FindingCount.class;
         };
     }
 
@@ -108,7 +93,7 @@ public final class RoundTable extends AbstractTableModel {
             case ROUND -> round;
             case YARN -> chart.yarnOf(round);
             case STITCHES -> sides(chart, round);
-            default -> tallies.getOrDefault(round, Tally.NONE);
+            default -> found.get(round - 1);
         };
     }
 
@@ -156,13 +141,6 @@ public final class RoundTable extends AbstractTableModel {
     }
 
     private void count() {
-        Map<Integer, Tally> counted = new HashMap<>();
-        for (Finding finding : bench.verdict().findings()) {
-            finding.place()
-                    .inRound()
-                    .ifPresent(
-                            round -> counted.merge(round, Tally.NONE.and(finding), (tally, one) -> tally.and(finding)));
-        }
-        tallies = counted;
+        found = bench.verdict().countByRound();
     }
 }

@@ -6,6 +6,7 @@ import static edgewright.texts.Arg.count;
 import edgewright.chart.Counting;
 import edgewright.chart.Place;
 import edgewright.chart.Yarn;
+import edgewright.check.FindingCount;
 import edgewright.desk.parts.DeskActions;
 import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.Look;
@@ -144,7 +145,7 @@ public final class RoundsPane extends JPanel {
         made.getColumnModel().getColumn(RoundTable.ROUND).setCellRenderer(numbers);
         made.getColumnModel().getColumn(RoundTable.STITCHES).setCellRenderer(numbers);
         made.getColumnModel().getColumn(RoundTable.YARN).setCellRenderer(new YarnCell());
-        made.getColumnModel().getColumn(RoundTable.FINDINGS).setCellRenderer(new TallyCell());
+        made.getColumnModel().getColumn(RoundTable.FINDINGS).setCellRenderer(new FoundCell());
         made.getColumnModel().getColumn(RoundTable.YARN).setCellEditor(yarnChoice(language));
         made.getSelectionModel().addListSelectionListener(event -> {
             int lead = made.getSelectionModel().getLeadSelectionIndex();
@@ -233,25 +234,24 @@ public final class RoundsPane extends JPanel {
     }
 
     /** How many findings a round has; nothing where it has none. */
-    private final class TallyCell extends DefaultTableCellRenderer {
+    private final class FoundCell extends DefaultTableCellRenderer {
         @Override
         public Component getTableCellRendererComponent(
                 JTable of, Object value, boolean chosen, boolean focused, int row, int column) {
             super.getTableCellRendererComponent(of, value, chosen, focused, row, column);
-            RoundTable.Tally tally = (RoundTable.Tally) value;
+            FindingCount found = (FindingCount) value;
             setIconTextGap(6);
-            setText(tally.findings() == 0 ? "" : String.valueOf(tally.findings()));
+            setText(found.all() == 0 ? "" : String.valueOf(found.all()));
             setIcon(
-                    tally.findings() == 0
+                    found.all() == 0
                             ? null
-                            : SeverityIcon.of(tally.errors() > 0, chosen ? of.getSelectionForeground() : null));
-            setToolTipText(
-                    tally.findings() == 0
+                            : SeverityIcon.of(found.errors() > 0, chosen ? of.getSelectionForeground() : null));
+            setToolTipText(found.all() == 0
                             ? null
                             : says.text(
                                     "rounds-tally",
-                                    count("findings", tally.findings()),
-                                    count("errors", tally.errors())));
+                                    count("findings", found.all()),
+                                    count("errors", found.errors())));
             return this;
         }
     }

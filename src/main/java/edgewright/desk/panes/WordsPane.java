@@ -129,9 +129,7 @@ public final class WordsPane extends JPanel {
 
     /** What stands before words that nobody should follow, and is copied with them. */
     private String objection() {
-        long errors = bench.verdict().errors().stream()
-                .filter(finding -> finding.place().inRound().orElse(0) == shownRound)
-                .count();
+        int errors = bench.verdict().countByRound().get(shownRound - 1).errors();
         return errors == 0 ? "" : says.text("words-unworkable", count("errors", errors)) + "\n";
     }
 

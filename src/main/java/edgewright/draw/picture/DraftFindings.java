@@ -75,8 +75,9 @@ public final class DraftFindings {
                     arg("place", sentences.of(finding.place())),
                     arg("rule", sentences.title(finding.rule()))));
         }
-        if (findings.size() > MOST_FINDINGS) {
-            lines.add(says.text("draft-more", count("findings", findings.size() - MOST_FINDINGS)));
+        int more = verdict.count().all() - MOST_FINDINGS;
+        if (more > 0) {
+            lines.add(says.text("draft-more", count("findings", more)));
         }
         return lines;
     }

@@ -82,8 +82,12 @@ check-notJudged = { $file }: '{ $title }', { $rounds ->
 check-finding = {"  "}{ $severity }  { $place }: { $finding } [{ $rule }]
 check-remedy = {"      "}try: { $remedy }
 check-otherRemedy = {"      "}or:  { $remedy }
-check-more = {"  "}and { $findings } more; --json lists them all
-check-moreByCheck = {"  "}and { $findings } more; the command check lists them
+check-helped = {"  "}(remedies are shown for the first { $most } findings)
+check-more = {"  "}and { $findings } more
+check-moreByCheck = {"  "}and { $findings } more; the command check lists { $untold ->
+    [0] them
+   *[other] the first { $most }
+    }
 
 work-size = found no size to work, expected --sides or --repeats, or a piece with --at-round and --counts
 work-sides = found no --sides N,N,N,N; expected the stitches of each side in the base round, since there is no CHART to say them

@@ -66,6 +66,7 @@ findings-summary = { $errors ->
     [one] 1 long stitch
    *[other] { $stitches } long stitches
     } judged
+findings-more = { $summary } · the first { $listed } are listed, and there are { $more } more
 findings-notJudged = Not judged: a section has the wrong length
 findings-number = { $place }. { $title }
 findings-searching = Looking for what can be done…
