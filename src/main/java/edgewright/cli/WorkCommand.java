@@ -100,9 +100,9 @@ final class WorkCommand implements Callable<Integer> {
             @JsonInclude(JsonInclude.Include.NON_EMPTY) List<String> problems) {}
 
     /** A round of a back layer, with the stitches on each side. */
-    private record BackRound(int round, List<Integer> sides, int total) {}
+    private record BackRound(int round, List<Integer> sides, long total) {}
 
-    private record WorkedRound(int round, String yarn, List<String> sides, int total) {}
+    private record WorkedRound(int round, String yarn, List<String> sides, long total) {}
 
     @Override
     public Integer call() {
@@ -239,6 +239,10 @@ final class WorkCommand implements Callable<Integer> {
                             : says().text("first-of", arg("line", line), count("problems", sentences.size())));
         }
         List<String> problems = says.of(result);
+        if (result instanceof ProofResult.TooLarge large) {
+            throw new BadInput(says().text(
+                            "work-tooLarge", count("stitches", large.stitches()), count("most", Prover.MOST_STITCHES)));
+        }
         if (json) {
             JsonAnswer.print(
                     new Worked(
@@ -292,7 +296,7 @@ final class WorkCommand implements Callable<Integer> {
                     sides.add(back.side(r, side).size());
                 }
                 rounds.add(new BackRound(
-                        r, sides, sides.stream().mapToInt(Integer::intValue).sum()));
+                        r, sides, sides.stream().mapToLong(Integer::longValue).sum()));
             }
         });
         return rounds;

@@ -111,13 +111,13 @@ public final class Fabric {
     }
 
     /** The stitches made in a round on all four sides, corner chains not counted. */
-    public int total(int round) {
-        return rounds.get(round).sides.stream().mapToInt(List::size).sum();
+    public long total(int round) {
+        return rounds.get(round).sides.stream().mapToLong(List::size).sum();
     }
 
     /** The stitches made in all rounds, corner chains and the base round not counted. */
-    public int total() {
-        int total = 0;
+    public long total() {
+        long total = 0;
         for (int r = 1; r <= rounds(); r++) {
             total += total(r);
         }

@@ -70,4 +70,11 @@ public sealed interface ProofResult {
             problems = List.copyOf(problems);
         }
     }
+
+    /**
+     * The words were not worked, since the piece has more than {@link Prover#MOST_STITCHES}.
+     *
+     * @param stitches in all rounds, the base round and corner chains not counted
+     */
+    record TooLarge(long stitches) implements ProofResult {}
 }

@@ -39,6 +39,10 @@ public final class ProofSentences {
         if (result instanceof ProofResult.Stopped stopped) {
             return List.of(stops.of(stopped.stop()));
         }
+        if (result instanceof ProofResult.TooLarge large) {
+            return List.of(
+                    says.text("too-large", count("stitches", large.stitches()), count("most", Prover.MOST_STITCHES)));
+        }
         return result instanceof ProofResult.Differs differs ? of(differs.differences()) : List.of();
     }
 

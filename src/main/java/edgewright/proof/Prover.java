@@ -27,6 +27,9 @@ import java.util.stream.IntStream;
  * to the chart.
  */
 public final class Prover {
+    /** Pieces of more stitches are not worked: it would take too long and too much memory, and no blanket is as large. */
+    public static final long MOST_STITCHES = 1_000_000;
+
     private final Chart chart;
     private final Language language;
     private final BooleanSupplier cancelled;
@@ -56,6 +59,10 @@ public final class Prover {
 
     /** Works a written pattern on sides of so many repeats of the chart. */
     public ProofResult prove(String text, PerSide<Integer> repeats) {
+        long stitches = stitches(chart, repeats);
+        if (stitches > MOST_STITCHES) {
+            return new ProofResult.TooLarge(stitches);
+        }
         ReadingResult reading = PatternReader.read(text, language, cancelled);
         return reading instanceof ReadingResult.Understood understood
                 ? prove(understood.pattern(), repeats)
@@ -64,6 +71,10 @@ public final class Prover {
 
     /** Works a tree of instructions on sides of so many repeats of the chart. */
     public ProofResult prove(Instructions pattern, PerSide<Integer> repeats) {
+        long stitches = stitches(chart, repeats);
+        if (stitches > MOST_STITCHES) {
+            return new ProofResult.TooLarge(stitches);
+        }
         WorkOutcome outcome = new Maker(houseRules(chart), cancelled).work(pattern, base(chart, repeats));
         return result(pattern, outcome, repeats, 0);
     }
@@ -96,6 +107,10 @@ public final class Prover {
      * @param plan for this chart; its counts are those of the piece, and its targets those that the piece comes to
      */
     public ProofResult prove(String text, FitPlan plan) {
+        long stitches = stitches(plan.stitches(0), chart.rounds().size());
+        if (stitches > MOST_STITCHES) {
+            return new ProofResult.TooLarge(stitches);
+        }
         ReadingResult reading = PatternReader.read(text, language, cancelled);
         if (reading instanceof ReadingResult.Refused refused) {
             return new ProofResult.Unread(refused.problems());
@@ -116,6 +131,10 @@ public final class Prover {
             return new ProofResult.Unread(refused.problems());
         }
         Instructions pattern = ((ReadingResult.Understood) reading).pattern();
+        long stitches = stitches(baseStitches, pattern.rounds().size());
+        if (stitches > MOST_STITCHES) {
+            return new ProofResult.TooLarge(stitches);
+        }
         WorkOutcome outcome = new Maker(HouseRules.ALL_ALLOWED).work(pattern, baseStitches);
         return outcome instanceof WorkOutcome.Stopped stopped
                 ? new ProofResult.Stopped(stopped.fabric(), stopped.stop())
@@ -134,6 +153,17 @@ public final class Prover {
         }
         return new Maker(houseRules(chart))
                 .work(rounds, base(chart, repeats), chart.corner().chains());
+    }
+
+    /** The stitches of all rounds on sides of so many repeats, the base round and corner chains not counted. */
+    public static long stitches(Chart chart, PerSide<Integer> repeats) {
+        return stitches(base(chart, repeats), chart.rounds().size());
+    }
+
+    private static long stitches(PerSide<Integer> base, int rounds) {
+        return base.stream()
+                .mapToLong(stitches -> (long) rounds * stitches + (long) rounds * (rounds + 1))
+                .sum();
     }
 
     /** What this chart lets its makers do. */

@@ -36,7 +36,7 @@ public final class SizeProofs {
      * @param stitches what came off the hook, corner chains not counted
      * @param problems what stands against the words, a sentence each; none if they made the chart
      */
-    public record Trial(PerSide<Integer> repeats, PerSide<Integer> baseStitches, int stitches, List<String> problems) {
+    public record Trial(PerSide<Integer> repeats, PerSide<Integer> baseStitches, long stitches, List<String> problems) {
         public Trial {
             problems = List.copyOf(problems);
         }
@@ -63,7 +63,7 @@ public final class SizeProofs {
         return new Trial(
                 plan.targets().repeats(),
                 plan.stitches(0),
-                result.fabric().map(Fabric::total).orElse(0),
+                result.fabric().map(Fabric::total).orElse(0L),
                 says.of(result));
     }
 
@@ -98,7 +98,7 @@ public final class SizeProofs {
             boolean isLongEnough = base.stream().allMatch(stitches -> stitches >= fewest);
             ProofResult result = ofThisSize.agrees() && isLongEnough ? prover.prove(forEverySize, repeats) : ofThisSize;
             Trial trial =
-                    new Trial(repeats, base, result.fabric().map(Fabric::total).orElse(0), says.of(result));
+                    new Trial(repeats, base, result.fabric().map(Fabric::total).orElse(0L), says.of(result));
             trials.add(trial);
             done.accept(trial);
         }

@@ -52,6 +52,31 @@ class WorkCommandTest {
     }
 
     @Test
+    void a_piece_of_more_stitches_than_are_worked_is_refused_before_its_words_are_written() {
+        // 21 rounds of 24,000,020 stitches, each 8 longer than the one before, round a base round 8 shorter than the
+        // first.
+        Ended ended = run("work", REED_BANK, "--repeats", "1000000,1000000");
+        assertThat(ended.status()).isEqualTo(2);
+        assertThat(ended.out()).isEmpty();
+        assertThat(ended.err())
+                .isEqualTo(
+                        "this piece would have 504,002,268 stitches; expected at most 1,000,000, for example with fewer"
+                                + " repeats\n");
+    }
+
+    @Test
+    void words_for_a_piece_of_more_stitches_than_are_worked_are_refused() throws IOException {
+        Path text = Files.writeString(folder.resolve("typed.txt"), TYPED);
+        Ended ended = run("work", "--from", text, "--sides", "1000000,1000000");
+        assertThat(ended.status()).isEqualTo(2);
+        // three rounds, the base round not counted
+        assertThat(ended.err())
+                .isEqualTo(
+                        "this piece would have 12,000,048 stitches; expected at most 1,000,000, for example with fewer"
+                                + " repeats\n");
+    }
+
+    @Test
     void json_tells_what_came_off_the_hook_side_by_side() throws IOException {
         Ended ended = run("work", Charts.sound(folder), "--repeats", "2,3", "--json", "--terms", "US");
         assertThat(ended.status()).isZero();

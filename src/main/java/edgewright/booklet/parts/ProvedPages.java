@@ -13,9 +13,9 @@ import edgewright.booklet.page.Tag;
 import edgewright.booklet.page.TextSetter;
 import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
-import edgewright.chart.Side;
 import edgewright.fit.FitPlan;
 import edgewright.proof.ProofSentences;
+import edgewright.proof.Prover;
 import edgewright.proof.SizeProofs;
 import edgewright.proof.SizeProofs.Trial;
 import edgewright.texts.Messages;
@@ -27,9 +27,6 @@ import java.util.stream.Collectors;
 
 /** For which sizes the words of the pattern were worked back before it was printed, and what came of it. */
 public final class ProvedPages {
-    /** On pieces of more stitches than this the words are not worked: it would take too long, and no blanket is as large. */
-    static final long MOST_STITCHES = 1_000_000;
-
     private final TextSetter setter;
     private final Messages says;
     private final Chart chart;
@@ -53,8 +50,9 @@ public final class ProvedPages {
     public List<ColumnSlice> set(Tag parent, Anchor anchor) {
         WordingOptions written = options.words(false).withoutRepeats();
         List<PerSide<Integer>> sizes = sizes();
-        List<PerSide<Integer>> small =
-                sizes.stream().filter(size -> stitches(size) <= MOST_STITCHES).toList();
+        List<PerSide<Integer>> small = sizes.stream()
+                .filter(size -> Prover.stitches(chart, size) <= Prover.MOST_STITCHES)
+                .toList();
         Optional<FitPlan> piece = options.size().changes();
         ProofSentences sentences = new ProofSentences(options.language());
         List<Trial> trials = piece.isPresent() && !small.isEmpty()
@@ -81,7 +79,7 @@ public final class ProvedPages {
                             arg("problem", failed.get(0).problems().get(0)))));
         }
         if (small.size() < sizes.size()) {
-            strips.addAll(paragraph(parent, says.text("proved-tooLarge", count("stitches", MOST_STITCHES))));
+            strips.addAll(paragraph(parent, says.text("proved-tooLarge", count("stitches", Prover.MOST_STITCHES))));
         }
         return strips;
     }
@@ -89,17 +87,6 @@ public final class ProvedPages {
     /** What stands against the words, a sentence each; none if they made the chart in every size, or were not worked yet. */
     public List<String> problems() {
         return List.copyOf(problems);
-    }
-
-    /** All that is worked on a piece, corner chains not counted. */
-    private long stitches(PerSide<Integer> repeats) {
-        long stitches = 0;
-        for (int round = 1; round <= chart.rounds().size(); round++) {
-            for (Side side : Side.values()) {
-                stitches += chart.shape().stitches(round, repeats.get(side));
-            }
-        }
-        return stitches;
     }
 
     private List<ColumnSlice> paragraph(Tag parent, String text) {

@@ -92,6 +92,7 @@ check-moreByCheck = {"  "}and { $findings } more; the command check lists { $unt
 work-size = found no size to work, expected --sides or --repeats, or a piece with --at-round and --counts
 work-sides = found no --sides N,N,N,N; expected the stitches of each side in the base round, since there is no CHART to say them
 work-nothing = found no CHART, no --from TEXTFILE; expected a chart, or a pattern in words
+work-tooLarge = this piece would have { $stitches } stitches; expected at most { $most }, for example with fewer repeats
 work-toWithChart = --to: found with a CHART, expected it only without one, where a chart is drawn from words
 work-unread = { $source }: { $mistake }
 work-freshWords = the pattern as it is written now

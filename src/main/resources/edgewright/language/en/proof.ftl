@@ -35,3 +35,6 @@ difference-more = And { $more ->
     [one] 1 more difference
    *[other] { $more } more differences
     }.
+
+# A piece whose words are not worked.
+too-large = This piece has { $stitches } stitches. Words are worked for pieces of at most { $most }.
