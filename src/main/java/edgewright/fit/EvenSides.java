@@ -5,6 +5,7 @@ import edgewright.chart.Side;
 import edgewright.chart.SideShape;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 
 /**
@@ -36,9 +37,9 @@ public sealed interface EvenSides {
      * many stitches longer or so many shorter.
      *
      * @param longer 1 to w - 1
-     * @param shorter {@code w - longer}
+     * @param shorter {@code w - longer}; empty if the corner sections together have fewer stitches than that
      */
-    record CornersMiss(int longer, int shorter) implements EvenSides {}
+    record CornersMiss(int longer, OptionalInt shorter) implements EvenSides {}
 
     /**
      * Two sides differ by a number that is no multiple of the repeat: whatever the corner sections are, one of them cannot
@@ -71,9 +72,12 @@ public sealed interface EvenSides {
             return new SidesDiffer(side, Math.abs(stitches.get(side) - stitches.top()), widths(stitches));
         }
         int longer = shape.toLose(round, stitches.top()).orElseThrow();
-        return longer == 0
-                ? new Closes(stitches.map(count -> shape.repeats(round, count).orElseThrow()))
-                : new CornersMiss(longer, shape.w() - longer);
+        if (longer == 0) {
+            return new Closes(stitches.map(count -> shape.repeats(round, count).orElseThrow()));
+        }
+        int shorter = shape.w() - longer;
+        return new CornersMiss(
+                longer, shorter <= shape.a() + shape.b() ? OptionalInt.of(shorter) : OptionalInt.empty());
     }
 
     private static List<Integer> widths(PerSide<Integer> stitches) {

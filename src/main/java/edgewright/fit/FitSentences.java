@@ -139,7 +139,7 @@ public final class FitSentences {
             return says.text(
                     "closing-cornersMiss",
                     arg("longer", words.stitches(miss.longer())),
-                    count("shorter", miss.shorter()));
+                    count("shorter", miss.shorter().orElse(0)));
         }
         if (closing instanceof EvenSides.SidesDiffer differ) {
             return says.text(

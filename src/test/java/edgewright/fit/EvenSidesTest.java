@@ -6,6 +6,7 @@ import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.chart.SideShape;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -28,9 +29,18 @@ class EvenSidesTest {
     @Test
     void where_all_sides_miss_alike_other_corner_sections_would_close() {
         // 36 = 10 + 5 * 5 + 1: with A + B one longer it closes, or with A + B four shorter.
-        assertThat(EvenSides.of(SHAPE, 3, PerSide.of(36, 51, 36, 51))).isEqualTo(new EvenSides.CornersMiss(1, 4));
+        assertThat(EvenSides.of(SHAPE, 3, PerSide.of(36, 51, 36, 51)))
+                .isEqualTo(new EvenSides.CornersMiss(1, OptionalInt.of(4)));
         assertThat(new SideShape(4, 5, 1).closes(3, 36)).isTrue();
         assertThat(new SideShape(0, 5, 0).closes(3, 51)).isTrue();
+    }
+
+    @Test
+    void corner_sections_are_never_to_be_made_shorter_than_nothing() {
+        // A + B = 4 and 37 = 10 + 5 * 5 + 2: two longer, or three shorter. With A + B = 1 only longer ones are left.
+        assertThat(EvenSides.of(SHAPE, 3, PerSide.all(37))).isEqualTo(new EvenSides.CornersMiss(2, OptionalInt.of(3)));
+        assertThat(EvenSides.of(new SideShape(1, 5, 0), 3, PerSide.all(34)))
+                .isEqualTo(new EvenSides.CornersMiss(2, OptionalInt.empty()));
     }
 
     @Test
@@ -53,7 +63,9 @@ class EvenSidesTest {
             if (closing instanceof EvenSides.CornersMiss miss) {
                 assertThat(closes(new SideShape(shape.a() + miss.longer(), shape.w(), shape.b()), sides))
                         .isTrue();
-                assertThat(miss.shorter()).isEqualTo(shape.w() - miss.longer());
+                int shorter = shape.w() - miss.longer();
+                assertThat(miss.shorter())
+                        .isEqualTo(shorter <= shape.a() + shape.b() ? OptionalInt.of(shorter) : OptionalInt.empty());
             }
             if (closing instanceof EvenSides.SidesDiffer differ) {
                 assertThat(differ.widths())

@@ -93,6 +93,15 @@ class FitSentencesTest {
     }
 
     @Test
+    void corners_that_cannot_be_shorter_are_not_to_be_made_shorter() {
+        Chart chart = TestCharts.chart(new SideShape(1, 5, 0), 8, 5);
+        PerSide<Integer> counts = PerSide.all(26);
+
+        assertThat(said(chart, FitQuestion.of(2, counts, Counting.STITCHES).wanting(counts)))
+                .contains("only with corner sections that together have 1 stitch more.\n");
+    }
+
+    @Test
     void counts_that_all_sides_miss_alike_are_refused_with_the_corners_that_would_do() {
         // Round 2 has 3 + 1 + 4 = 8 stitches and whole repeats of 5: 59 and 39 are one more than 58 and 38.
         Chart chart = TestCharts.chart(new SideShape(3, 5, 1), 8, 5);

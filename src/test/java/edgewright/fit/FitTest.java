@@ -66,7 +66,10 @@ class FitTest {
 
         assertThat(Fit.answer(CHART, question))
                 .isEqualTo(new FitRefusal.CannotClose(
-                        question, FitRefusal.CannotClose.Cause.WANTED, 5, new EvenSides.CornersMiss(3, 2)));
+                        question,
+                        FitRefusal.CannotClose.Cause.WANTED,
+                        5,
+                        new EvenSides.CornersMiss(3, OptionalInt.of(2))));
     }
 
     @Test

@@ -84,7 +84,10 @@ refusal-open-fewest = { $sides }: { $stitches } does not come out even; the smal
 refusal-cannotClose-WANTED = The border cannot come out even in { $round } on the counts that are asked for: { $counts }.
 refusal-cannotClose-NO_ROUND_LEFT = The border does not come out even, and { $round } is its last: there is no round left to change the counts in.
 closing-tooShort = A side must have at least { $fewest }. Too short: { $sides }.
-closing-cornersMiss = Every side is out by the same number: the design would come out even only with corner sections that together have { $longer } more or { $shorter } fewer.
+closing-cornersMiss = Every side is out by the same number: the design would come out even only with corner sections that together have { $longer } more{ $shorter ->
+    [0] {""}
+   *[other] {" "}or { $shorter } fewer
+    }.
 closing-sidesDiffer = { $side } and { $other } differ by { $difference }, which is not a multiple of the repeat of { $repeat }: whatever the corners, one of the two is always out. Only a repeat of { $widths } stitches could come out even on all sides of this piece.
 closing-help-WANTED = Let a few stitches be added or lost.
 closing-help-NO_ROUND_LEFT = Pull the border back to its last plain rounds and put the counts right there.
