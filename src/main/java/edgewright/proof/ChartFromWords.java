@@ -6,6 +6,7 @@ import edgewright.chart.Colour;
 import edgewright.chart.Corner;
 import edgewright.chart.Extras;
 import edgewright.chart.Heading;
+import edgewright.chart.PerSide;
 import edgewright.chart.Round;
 import edgewright.chart.Rules;
 import edgewright.chart.Side;
@@ -21,6 +22,7 @@ import edgewright.words.tree.PatternYarn;
 import edgewright.words.tree.Run;
 import edgewright.words.tree.WrittenRound;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.core.ArithmeticUtils;
@@ -129,6 +131,11 @@ public final class ChartFromWords {
                 .orElseGet(() -> new Answer.NotOneChart(Why.NO_COMMON_REPEAT));
     }
 
+    /** Whether the corner sections of round 1 are such as a chart can have. */
+    private static boolean fits(int a, int b) {
+        return Math.max(a, b) + 1 <= Chart.MOST_STITCHES;
+    }
+
     private Answer drawn(int chains, List<Round> worked) {
         int longest = Math.max(
                 worked.get(0).fromCorner().length(), worked.get(0).toCorner().length());
@@ -195,81 +202,46 @@ public final class ChartFromWords {
 
     /** The rounds cut into sections, with the fewest stitches in the corner sections; empty if no cut fits. */
     private Optional<List<Round>> sections(int w) {
-        int shortest = Integer.MAX_VALUE;
-        for (Side side : Side.values()) {
-            shortest = Math.min(shortest, fabric.side(0, side).size());
+        List<PerSide<String>> letters = new ArrayList<>();
+        for (int r = 1; r <= rounds; r++) {
+            int round = r;
+            letters.add(PerSide.each(side -> fabric.letters(round, side)));
         }
-        for (int corners = shortest % w; corners <= shortest; corners += w) {
-            Optional<List<Round>> best = Optional.empty();
-            int most = -1;
-            for (int a = 0; a <= corners; a++) {
-                Optional<List<Round>> cut = cut(a, w, corners - a);
-                int begins = groupsBeginningAt(a, w);
-                if (cut.isPresent() && begins > most) {
-                    best = cut;
-                    most = begins;
-                }
-            }
-            if (best.isPresent()) {
-                return best;
-            }
-        }
-        return Optional.empty();
+        int shortest = PerSide.each(side -> fabric.side(0, side).size()).stream()
+                .mapToInt(Integer::intValue)
+                .min()
+                .orElseThrow();
+        int[] begins = groupsBeginning(w);
+        return RepeatSearch.best(letters, w, shortest, (a, b) -> fits(a, b) ? begins[a % w] : -1)
+                .map(cut -> cut(letters, cut.a(), w, cut.b()));
     }
 
-    /** In how many rounds a group of the words begins where the repeat would begin. */
-    private int groupsBeginningAt(int a, int w) {
-        int begins = 0;
+    /** In how many rounds a group of the words begins where the repeat would begin, by what is left of A by whole repeats. */
+    private int[] groupsBeginning(int w) {
+        int[] begins = new int[w];
         for (WrittenRound round : pattern.rounds()) {
             int before = Run.stitches(round.stretch().before());
             boolean isLong =
                     round.stretch().group().map(Group::runs).map(Run::stitches).orElse(1) > 1;
-            if (isLong && Math.floorMod(before - a - round.number(), w) == 0) {
-                begins++;
+            if (isLong) {
+                begins[Math.floorMod(before - round.number(), w)]++;
             }
         }
         return begins;
     }
 
-    /** Every round cut at A + r and B + r; empty if the stretch between is not the same stitches over and over. */
-    private Optional<List<Round>> cut(int a, int w, int b) {
+    private List<Round> cut(List<PerSide<String>> letters, int a, int w, int b) {
         List<Round> cut = new ArrayList<>();
         for (int r = 1; r <= rounds; r++) {
-            Optional<Round> round = cut(r, a, w, b);
-            if (round.isEmpty()) {
-                return Optional.empty();
-            }
-            cut.add(round.get());
+            String longest = letters.get(r - 1).stream()
+                    .max(Comparator.comparingInt(String::length))
+                    .orElseThrow();
+            cut.add(new Round(
+                    fabric.yarn(r),
+                    Stitches.of(longest.substring(0, a + r)),
+                    Stitches.of(longest.substring(a + r, a + r + w)),
+                    Stitches.of(longest.substring(longest.length() - b - r))));
         }
-        return Optional.of(cut);
-    }
-
-    private Optional<Round> cut(int r, int a, int w, int b) {
-        String from = null;
-        String to = null;
-        String repeat = null;
-        for (Side side : Side.values()) {
-            String letters = fabric.letters(r, side);
-            int between = letters.length() - (a + r) - (b + r);
-            if (between < 0 || between % w != 0) {
-                return Optional.empty();
-            }
-            String thisFrom = letters.substring(0, a + r);
-            String thisTo = letters.substring(letters.length() - (b + r));
-            String thisRepeat = between == 0 ? repeat : letters.substring(a + r, a + r + w);
-            boolean comesOut = between == 0 || letters.equals(thisFrom + thisRepeat.repeat(between / w) + thisTo);
-            boolean asBefore = (from == null || from.equals(thisFrom))
-                    && (to == null || to.equals(thisTo))
-                    && (repeat == null || repeat.equals(thisRepeat));
-            if (!comesOut || !asBefore) {
-                return Optional.empty();
-            }
-            from = thisFrom;
-            to = thisTo;
-            repeat = thisRepeat;
-        }
-        return repeat == null
-                ? Optional.empty()
-                : Optional.of(new Round(fabric.yarn(r), Stitches.of(from), Stitches.of(repeat), Stitches.of(to)));
+        return cut;
     }
 }

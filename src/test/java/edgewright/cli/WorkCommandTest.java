@@ -156,6 +156,41 @@ class WorkCommandTest {
         assertThat(run("check", drawn).status()).isZero();
     }
 
+    /** A round with no repeat on sides of so many stitches in the base round: one dc after so many dc blo. */
+    private Path withoutRepeat(int stitches, int before) throws IOException {
+        return Files.writeString(folder.resolve("bare.txt"), """
+                UK terms
+
+                Round 1, Peat. %d dc blo, 1 dc, %d dc blo; corner: 2 ch.
+                Round 2, Chalk. %d dc blo, 1 dc, 1 dc blo, 1 dc, %d dc blo; corner: 2 ch.
+                """.formatted(
+                        before, stitches + 1 - before, before, stitches + 1 - before));
+    }
+
+    @Test
+    void wide_corners_are_cut_so_that_a_chart_can_hold_them() throws IOException {
+        Path drawn = folder.resolve("drawn.border.json");
+        Ended ended = run("work", "--from", withoutRepeat(3_000, 1_500), "--sides", "3000,3000", "--to", drawn);
+        assertThat(ended.err()).isEmpty();
+        assertThat(ended.status()).isZero();
+        assertThat(run("work", drawn, "--from", withoutRepeat(3_000, 1_500), "--sides", "3000,3000")
+                        .status())
+                .isZero();
+    }
+
+    @Test
+    void a_corner_wider_than_a_chart_can_hold_is_refused() throws IOException {
+        Path drawn = folder.resolve("drawn.border.json");
+        Path text = withoutRepeat(4_200, 2_100);
+        Ended ended = run("work", "--from", text, "--sides", "4200,4200", "--to", drawn);
+        assertThat(ended.status()).isEqualTo(2);
+        assertThat(ended.err())
+                .isEqualTo(
+                        text
+                                + ": a corner section would have 2102 stitches in round 1; expected 2000 at most for a chart\n");
+        assertThat(drawn).doesNotExist();
+    }
+
     @Test
     void words_that_do_not_come_out_on_the_piece_stop_the_hands() throws IOException {
         Path typed = Files.writeString(folder.resolve("typed.txt"), TYPED);
