@@ -145,7 +145,7 @@ class ProgramTest {
         assertThat(status).isEqualTo(2);
         assertThat(err.toString(StandardCharsets.UTF_8))
                 .isEqualTo(
-                        "the answer could not be written (No space left on device); expected a place with room for it\n");
+                        "the answer could not be written (No space left on device); expected somewhere with room for it\n");
     }
 
     @Test

@@ -70,7 +70,7 @@ class YarnCommandTest {
                 .contains("Chalk: 1.2 m short.\n")
                 .contains("With round 2 in Fog it is enough, and the picture stays the same.\n")
                 .contains("Round 2 (Chalk) could be worked in Fog.\n")
-                .contains("Rounds 1 and 3 (Peat) cannot be worked in another of these yarns.\n");
+                .contains("Rounds 1 and 3 (Peat) cannot be worked in any other of these yarns.\n");
     }
 
     @Test

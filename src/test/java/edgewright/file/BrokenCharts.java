@@ -104,12 +104,12 @@ public final class BrokenCharts {
         made(
                 "a link to itself",
                 folder -> Files.createSymbolicLink(folder.resolve("link.border.json"), Path.of("link.border.json")),
-                ": the system cannot get at it (Too many levels of symbolic links or unable to access attributes of symbolic"
-                        + " link); expected a file within reach");
+                ": the system cannot reach it (Too many levels of symbolic links or unable to access attributes of symbolic"
+                        + " link); expected a file that it can reach");
         made(
                 "a path through a file",
                 folder -> Files.writeString(folder.resolve("chart"), SOUND).resolve("more"),
-                ": the system cannot get at it (Not a directory); expected a file within reach");
+                ": the system cannot reach it (Not a directory); expected a file that it can reach");
     }
 
     private void encodings() {
@@ -231,17 +231,17 @@ public final class BrokenCharts {
                 "a title twice",
                 "\"terms\"",
                 "\"title\": \"Reed Bank\", \"terms\"",
-                ", line 4, title: the member stands here a second time, first in line 3; expected it once");
+                ", line 4, title: the member is here for the second time, first in line 3; expected it once");
         swap(
                 "a section twice",
                 "\"bblbb\"",
                 "\"bblbb\", \"rep\\u0065at\": \"bblbb\"",
-                ", line 12, rounds[1].repeat (round 2): the member stands here a second time, first in line 12; expected it once");
+                ", line 12, rounds[1].repeat (round 2): the member is here for the second time, first in line 12; expected it once");
         swap(
                 "an unknown member of a member twice",
                 "\"terms\"",
                 "\"gauge\": { \"mm\": 1, \"mm\": 1 }, \"terms\"",
-                ", line 4, gauge.mm: the member stands here a second time, first in line 4; expected it once");
+                ", line 4, gauge.mm: the member is here for the second time, first in line 4; expected it once");
     }
 
     private void hostile() {
@@ -252,12 +252,12 @@ public final class BrokenCharts {
         text(
                 "100,000 lists inside each other",
                 "{\"a\":" + "[".repeat(100_000),
-                ", line 1: objects and lists stand too deep inside each other; expected at most 100 levels");
+                ", line 1: objects and lists are nested too deeply; expected at most 100 levels");
         swap(
                 "an unknown member that goes too deep",
                 "\"terms\"",
                 "\"sample\": " + "{\"a\":".repeat(100) + "1" + "}".repeat(100) + ", \"terms\"",
-                ", line 4: objects and lists stand too deep inside each other; expected at most 100 levels");
+                ", line 4: objects and lists are nested too deeply; expected at most 100 levels");
         swap(
                 "a number of many digits",
                 "\"chains\": 2",

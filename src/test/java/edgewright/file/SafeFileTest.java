@@ -84,7 +84,7 @@ class SafeFileTest {
                     out.write(1);
                     throw new IOException("the paper is out");
                 }))
-                .satisfies(says("the system cannot get at it (the paper is out); expected a file within reach"));
+                .satisfies(says("the system cannot reach it (the paper is out); expected a file that it can reach"));
         assertThat(file).hasContent("old");
         assertThat(namesIn(folder)).containsExactly("chart");
     }
@@ -170,7 +170,7 @@ class SafeFileTest {
         });
         assertThatThrownBy(() -> failing.replace(file, text("new")))
                 .satisfies(
-                        says("the system cannot get at it (in use by another program); expected a file within reach"));
+                        says("the system cannot reach it (in use by another program); expected a file that it can reach"));
         assertThat(file).hasContent("old");
         assertThat(namesIn(folder)).containsExactly("chart");
     }

@@ -44,10 +44,10 @@ class YarnSentencesTest {
     void what_was_not_measured_is_said_to_be_estimated() {
         assertThat(says.notes(Amounts.of(STRIPES, PerSide.all(1))))
                 .containsExactly(
-                        "The two ends of a round are counted with 15 cm (6 in) each. Totals include 10 % more,"
+                        "Each of the two ends of a round is counted as 15 cm (6 in). Totals include 10 % more,"
                                 + " for differences of hand, joins and mistakes. The base round is not counted.",
                         "These lengths are estimates: back-loop stitches and chains.",
-                        "Measure twenty of each kind, or buy one ball more.");
+                        "Measure twenty of each kind, or buy an extra ball.");
     }
 
     @Test
@@ -73,14 +73,14 @@ class YarnSentencesTest {
         assertThat(says.suggestion(FOG, Optional.empty()))
                 .isEqualTo("No colour for Fog can be told apart from all that it meets.");
         assertThat(says.contrastLimits())
-                .startsWith("Told apart means a ratio of luminances (WCAG) of 3 or more, or of 1.5 or more with a"
+                .startsWith("Two yarns can be told apart if the ratio of their luminances (WCAG) is 3 or more, or 1.5 or more with a"
                         + " colour difference (CIEDE2000) of 30 or more. These limits are ours;");
     }
 
     @Test
     void each_answer_says_what_is_missing_and_what_helps() {
         String missing = "Chalk: 2.0 m short.";
-        String margin = "Lengths include the margin. A yarn with no length in hand is taken as one that can be bought.";
+        String margin = "Lengths include the margin. A yarn with no length in hand counts as one that can be bought.";
         assertThat(says.left(STRIPES, new WhatIsLeft.Unknown(SHORT))).containsExactly("No yarn in hand is entered.");
         assertThat(says.left(STRIPES, new WhatIsLeft.NotEnough(SHORT)))
                 .containsExactly(missing, "No other choice among these yarns is enough and keeps the picture.", margin);
@@ -122,7 +122,7 @@ class YarnSentencesTest {
         assertThat(says.swap(new YarnSwap(List.of(1, 2, 3, 5, 6, 8), PEAT, List.of(CHALK, FOG))))
                 .isEqualTo("Rounds 1 to 3, 5, 6 and 8 (Peat) could be worked in Chalk or Fog.");
         assertThat(says.swap(new YarnSwap(List.of(4), PEAT, List.of())))
-                .isEqualTo("Round 4 (Peat) cannot be worked in another of these yarns.");
+                .isEqualTo("Round 4 (Peat) cannot be worked in any other of these yarns.");
     }
 
     @Test

@@ -20,7 +20,7 @@ cover-edition-BLACK_AND_WHITE = Black and white, for copying
 cover-piece = For
 cover-piece-one = One piece only. { $counted } Round { $round } puts the counts right.
 cover-hand = For
-cover-hand-LEFT = The left hand: you travel clockwise, and the chart is mirrored
+cover-hand-LEFT = Left-handed makers: you travel clockwise, and the chart is mirrored
 cover-skill = Skill
 cover-version = Version
 cover-date = Date
@@ -38,10 +38,10 @@ both-heading = { $heading }, { $terms }
 
 # Which of the published advice for readers with low vision the large print edition meets.
 large-heading = About this large print
-large-type = Type: black on white, sans serif, 22 points or larger everywhere but in the chart, never in italics. Only yarns and the chart are in colour, and both are named in words as well.
+large-type = Type: black on white, sans serif, 22 points or larger except in the chart, never in italics. Only yarns and the chart are in colour, and both are named in words as well.
 large-lines = Lines: one column, aligned left, with a margin of an inch on every side. Lines are 30 points apart, about 1.4 times the type. A blank line separates the groups.
 large-words = Words: every round is written out in full, the words come before the chart, and nothing is said by the chart alone. Abbreviations are listed.
-large-running = Headers and footers: they hold nothing that you need, only the page number.
+large-running = Headers and footers: they hold nothing that you need but the page number.
 large-links = Links: the contents, the chart and the rounds lead to one another, and the document has an outline.
 large-chart = The chart: what its marks mean is said in type of 22 points. Its squares are 10 mm wide where no other size was asked for, and its numbers are smaller than 22 points. All that it says is said in words as well, before it comes.
 

@@ -36,13 +36,13 @@ publish-done = wrote { $file }: { $pages ->
    *[other] { $pages } pages
     }
 path-empty = found '', expected the name of a file
-path-bad = found '{ $found }', which cannot be the name of a file here ({ $reason }); expected a name that this system can spell
+path-bad = found '{ $found }', which cannot be the name of a file here ({ $reason }); expected a name that this system allows
 whole = found '{ $found }', expected a whole number
 whole-tooLarge = found '{ $found }', expected a whole number of at most { $most }
 perSide = found '{ $found }', expected four whole numbers from 0 to 1,000,000 (top, left, bottom, right), or two
 choice = found '{ $found }', expected one of { $choices }
 first-of = { $line } (the first of { $problems } problems)
-output-failed = the answer could not be written ({ $reason }); expected a place with room for it
+output-failed = the answer could not be written ({ $reason }); expected somewhere with room for it
 memory = there is not enough memory for this; expected a smaller chart or picture
 mistake = this is a mistake in the program, not in what you gave it ({ $failure })
 

@@ -28,16 +28,16 @@ kind-TALL = tall stitches
 kind-SLIP = joining stitches
 
 # $tailCm, $tailInches: the length of one end; $margin: in per cent
-amounts-counted = The two ends of a round are counted with { $tailCm } cm ({ $tailInches } in) each. Totals include { $margin } % more, for differences of hand, joins and mistakes. The base round is not counted.
+amounts-counted = Each of the two ends of a round is counted as { $tailCm } cm ({ $tailInches } in). Totals include { $margin } % more, for differences of hand, joins and mistakes. The base round is not counted.
 amounts-back = The back layer, its own base round and the joining round are counted in the yarn of the outermost round; any other yarn will do.
 amounts-measured = The lengths come from the designer's own stitches.
 amounts-estimated = These lengths are estimates: { $kinds }.
-amounts-advice = Measure twenty of each kind, or buy one ball more.
+amounts-advice = Measure twenty of each kind, or buy an extra ball.
 
 contrast-clear = { $inner } and { $outer } can be told apart: ratio { $ratio }, difference { $difference }.
 contrast-low = { $inner } and { $outer } are hard to tell apart: ratio { $ratio }, difference { $difference }.
 # $clearRatio: always enough; $leastRatio: never less; $leastDifference: what is needed between the two
-contrast-limits = Told apart means a ratio of luminances (WCAG) of { $clearRatio } or more, or of { $leastRatio } or more with a colour difference (CIEDE2000) of { $leastDifference } or more. These limits are ours; the yarns themselves, side by side in daylight, decide.
+contrast-limits = Two yarns can be told apart if the ratio of their luminances (WCAG) is { $clearRatio } or more, or { $leastRatio } or more with a colour difference (CIEDE2000) of { $leastDifference } or more. These limits are ours; the yarns themselves, side by side in daylight, decide.
 contrast-nearest = The nearest colour for { $yarn } that can be told apart from all that it meets is { $colour }.
 contrast-none = No colour for { $yarn } can be told apart from all that it meets.
 
@@ -49,10 +49,10 @@ left-otherYarns = With { $changes } it is enough, and the picture stays the same
 left-notEnough = No other choice among these yarns is enough and keeps the picture.
 left-undecided = The search was ended before it found a way with other yarns; there may be one.
 left-notProved = There may be a way that changes fewer rounds; the search was ended before it had tried them all.
-left-margin = Lengths include the margin. A yarn with no length in hand is taken as one that can be bought.
+left-margin = Lengths include the margin. A yarn with no length in hand counts as one that can be bought.
 
 swap-can = { $rounds } ({ $yarn }) could be worked in { $yarns }.
-swap-cannot = { $rounds } ({ $yarn }) cannot be worked in another of these yarns.
+swap-cannot = { $rounds } ({ $yarn }) cannot be worked in any other of these yarns.
 swap-why = Rounds that are joined by long stitches, or that lie side by side in one yarn, change together. Neighbouring rounds stay in different yarns that can be told apart.
 
 weightName-0 = Lace
