@@ -159,15 +159,23 @@ public record Chart(
     }
 
     /**
-     * The round whose yarn shows in the cell of this stitch on the right side: its own, or the one above if the stitch there is
-     * long and so covers it.
+     * The round whose yarn shows in the cell of this stitch on the right side: its own, or that of the outermost stitch
+     * above that covers it.
      */
     public int shownRound(Place place) {
-        if (place.round() == rounds.size()) {
-            return place.round();
+        return shownRound(place.round(), place.section(), place.place());
+    }
+
+    /** The same by the columns alone, so it may be asked of ragged charts too. */
+    public int shownRound(int round, Section section, int place) {
+        for (int up = Math.min(Stitch.DEEPEST - 1, rounds.size() - round); up >= 1; up--) {
+            Stitches row = round(round + up).section(section);
+            int above = section.placeAbove(place, up);
+            if (above <= row.length() && row.at(above).covers(up)) {
+                return round + up;
+            }
         }
-        Place above = shape().above(place);
-        return has(above) && stitch(above).coversStitchBelow() ? above.round() : place.round();
+        return round;
     }
 
     /** The sections whose length does not go with their round, in working order. Empty for a chart that can be judged. */

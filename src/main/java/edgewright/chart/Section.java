@@ -20,6 +20,19 @@ public enum Section {
         this.member = member;
     }
 
+    /**
+     * How much higher the place of a fabric column is one round up: 1 in the part from the corner, which grows at its first place,
+     * else 0.
+     */
+    public int shift() {
+        return this == FROM_CORNER ? 1 : 0;
+    }
+
+    /** The place of a fabric column so many rounds up, or down where {@code rounds} is negative; it may lie past the section. */
+    public int placeAbove(int place, int rounds) {
+        return place + rounds * shift();
+    }
+
     /** The member that holds this section in a chart file, and its name wherever findings are given as data. */
     public String member() {
         return member;

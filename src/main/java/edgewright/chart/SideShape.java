@@ -96,30 +96,36 @@ public record SideShape(int a, int w, int b) {
     }
 
     /**
-     * Where a long stitch at this place would land. Round 2 lands on the base round, which is round 0.
+     * Where this stitch would land at this place. A stitch that drops as many rounds as its round has below lands on the base
+     * round, which is round 0.
      *
-     * @throws IllegalArgumentException if the place is in the base round or beyond its section
+     * @param stitch one that is worked past the stitch directly below it
+     * @throws IllegalArgumentException if the place is in the base round or beyond its section, or the stitch does not drop
      */
-    public Landing landing(Place place) {
+    public Landing landing(Place place, Stitch stitch) {
         require(place, 1);
-        if (place.round() == 1) {
+        if (!stitch.coversStitchBelow()) {
+            throw new IllegalArgumentException(stitch + " lands nowhere: it is not worked past the stitch below");
+        }
+        if (place.round() < stitch.roundsDown()) {
             return new Landing.NoRoundBelow();
         }
         Footing footing = footing(place);
-        if (footing instanceof Footing.OnCornerChain chain) {
-            return new Landing.PastCorner(chain.corner());
+        for (int down = 2; down <= stitch.roundsDown(); down++) {
+            if (footing instanceof Footing.OnCornerChain chain) {
+                return new Landing.PastCorner(chain.corner());
+            }
+            footing = footing(((Footing.OnStitch) footing).place());
         }
-        Footing lower = footing(((Footing.OnStitch) footing).place());
-        return lower instanceof Footing.OnCornerChain chain
+        return footing instanceof Footing.OnCornerChain chain
                 ? new Landing.InCornerChain(chain.round(), chain.corner())
-                : new Landing.InStitch(((Footing.OnStitch) lower).place());
+                : new Landing.InStitch(((Footing.OnStitch) footing).place());
     }
 
     /** The place directly above, in the same fabric column: what stands on this stitch. Round 0 is the base round. */
     public Place above(Place place) {
         require(place, 0);
-        int shift = place.section() == Section.FROM_CORNER ? 1 : 0;
-        return new Place(place.round() + 1, place.section(), place.place() + shift);
+        return new Place(place.round() + 1, place.section(), place.section().placeAbove(place.place(), 1));
     }
 
     /**

@@ -2,10 +2,11 @@ package edgewright.chart;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * One of the four stitches that a charted border is made of, with the facts of the craft about it: how far down it is worked,
+ * One of the stitches that a charted border is made of, with the facts of the craft about it: how far down it is worked,
  * into which loops, and what it leaves of the stitch directly below it. Rules, counts, words and drawings ask for these and do not
  * list stitches again.
  *
@@ -27,6 +28,16 @@ public enum Stitch {
     LONG('l', 2, true, false),
     /** One chain over the stitch below, which is skipped. */
     CHAIN('c', 0, false, false);
+
+    /** How many rounds below its own the stitch that is worked deepest goes. */
+    public static final int DEEPEST =
+            Stream.of(values()).mapToInt(Stitch::roundsDown).max().orElseThrow();
+
+    /** The letters of all stitches, in the order of their declaration. */
+    public static final String LETTERS =
+            Stream.of(values()).map(stitch -> "" + stitch.letter).collect(Collectors.joining());
+
+    private static final Stitch[] ALL = values();
 
     private final char letter;
     private final int roundsDown;
@@ -63,6 +74,16 @@ public enum Stitch {
         return roundsDown > 1;
     }
 
+    /** Whether it lies in front of the stitch that many rounds below its own, 1 being the one directly below, and hides it. */
+    public boolean covers(int below) {
+        return below >= 1 && below < roundsDown;
+    }
+
+    /** Whether it takes this loop of the stitch that many rounds below its own, 1 being the one directly below. */
+    public boolean takes(StitchLoop loop, int below) {
+        return below == roundsDown && takes(loop);
+    }
+
     /** Whether it takes this loop of the stitch that it is worked into; a chain takes none. */
     public boolean takes(StitchLoop loop) {
         return loop == StitchLoop.FRONT ? takesFront : takesBack;
@@ -81,14 +102,18 @@ public enum Stitch {
         return Stream.of(values()).filter(Stitch::standsInStitchBelow).toList();
     }
 
+    /** The stitches that lie in front of others, in the order of their declaration. */
+    public static List<Stitch> covering() {
+        return Stream.of(values()).filter(Stitch::coversStitchBelow).toList();
+    }
+
     /** The stitch with this letter; empty for any other character, capital letters among them. */
     public static Optional<Stitch> ofLetter(char letter) {
-        return switch (letter) {
-            case 'b' -> Optional.of(BACK_LOOP);
-            case 'p' -> Optional.of(PLAIN);
-            case 'l' -> Optional.of(LONG);
-            case 'c' -> Optional.of(CHAIN);
-            default -> Optional.empty();
-        };
+        for (Stitch stitch : ALL) {
+            if (stitch.letter == letter) {
+                return Optional.of(stitch);
+            }
+        }
+        return Optional.empty();
     }
 }

@@ -2,6 +2,7 @@ package edgewright.chart;
 
 import java.util.Arrays;
 import java.util.Objects;
+import java.util.stream.Stream;
 
 /**
  * A row of stitches side by side, in working order; immutable.
@@ -36,23 +37,17 @@ public final class Stitches {
      */
     public static Stitches of(CharSequence letters) {
         int length = letters.length();
-        long[] longs = new long[wordsFor(length)];
-        long[] plains = new long[wordsFor(length)];
-        long[] chains = new long[wordsFor(length)];
+        long[][] planes = new long[Stitch.values().length][wordsFor(length)];
         for (int i = 0; i < length; i++) {
             char letter = letters.charAt(i);
             int place = i + 1;
             Stitch stitch = Stitch.ofLetter(letter)
                     .orElseThrow(() -> new IllegalArgumentException(
                             "no stitch has the letter '" + letter + "' (place " + place + ")"));
-            switch (stitch) {
-                case LONG -> longs[i >> 6] |= 1L << i;
-                case PLAIN -> plains[i >> 6] |= 1L << i;
-                case CHAIN -> chains[i >> 6] |= 1L << i;
-                case BACK_LOOP -> {} // in no bit set
-            }
+            planes[stitch.ordinal()][i >> 6] |= 1L << i;
         }
-        return new Stitches(length, longs, plains, chains);
+        return new Stitches(
+                length, planes[Stitch.LONG.ordinal()], planes[Stitch.PLAIN.ordinal()], planes[Stitch.CHAIN.ordinal()]);
     }
 
     /** A row of that many back-loop stitches. */
@@ -142,11 +137,24 @@ public final class Stitches {
     /** How many of these stitches are in the row. */
     public int count(Stitch stitch) {
         if (stitch == Stitch.BACK_LOOP) {
-            return length - count(Stitch.LONG) - count(Stitch.PLAIN) - count(Stitch.CHAIN);
+            return length
+                    - Stream.of(Stitch.values())
+                            .filter(other -> other != stitch)
+                            .mapToInt(this::count)
+                            .sum();
         }
         int count = 0;
         for (int i = 0; i < words(); i++) {
             count += Long.bitCount(word(stitch, i));
+        }
+        return count;
+    }
+
+    /** How many stitches of the row lie in front of the one below; see {@link Stitch#coversStitchBelow}. */
+    public int countCovering() {
+        int count = 0;
+        for (int i = 0; i < words(); i++) {
+            count += Long.bitCount(coveringWord(i));
         }
         return count;
     }
@@ -189,6 +197,11 @@ public final class Stitches {
     public long word(Stitch stitch, int n) {
         long[] plane = plane(stitch);
         return n < plane.length ? plane[n] : 0;
+    }
+
+    /** Like {@link #word}: the places of the stitches that lie in front of the one below. The long stitch is the only such kind. */
+    public long coveringWord(int n) {
+        return n < longs.length ? longs[n] : 0;
     }
 
     /** The letters of the row, one a stitch, as in a chart file. */

@@ -4,11 +4,11 @@ import edgewright.chart.Chart;
 import edgewright.chart.Colour;
 import edgewright.chart.Round;
 import edgewright.chart.Section;
-import edgewright.chart.Stitches;
+import edgewright.chart.Stitch;
 
 /**
  * What an edit does to the looks of a fabric: how many cells then show another colour, those of the repeat counted once. A cell
- * shows the colour of its own round, or of the round above when the stitch above it is long; corner chains are not counted. A cell
+ * shows the colour of {@link Chart#shownRound}; corner chains are not counted. A cell
  * that comes or goes counts too.
  *
  * <p>Cells are compared that lie in one fabric column, counted from the repeat. Where an edit makes the corner sections longer
@@ -46,11 +46,11 @@ final class ChangedCells {
         return changed;
     }
 
-    /** Whether a round and the one above are as they were: in most edits that is true of all but a few. */
+    /** Whether a round and those that can cover it are as they were: in most edits that is true of all but a few. */
     @SuppressWarnings(
             "ReferenceEquality") // edits keep the rounds that they do not change; the others are compared cell by cell
     private boolean looksTheSame(int round) {
-        int last = Math.min(round + 1, before.rounds().size());
+        int last = Math.min(round + Stitch.DEEPEST - 1, before.rounds().size());
         for (int r = round; r <= last; r++) {
             if (before.round(r) != after.round(r) || !coloursBefore[r].equals(coloursAfter[r])) {
                 return false;
@@ -65,8 +65,8 @@ final class ChangedCells {
         int gone = atItsStart(section) ? was - is : 0;
         int changed = Math.abs(was - is);
         for (int place = 1 + Math.max(gone, 0); place <= was && place - gone <= is; place++) {
-            Colour old = shown(before, coloursBefore, round, section, place);
-            changed += old.equals(shown(after, coloursAfter, round, section, place - gone)) ? 0 : 1;
+            Colour old = coloursBefore[before.shownRound(round, section, place)];
+            changed += old.equals(coloursAfter[after.shownRound(round, section, place - gone)]) ? 0 : 1;
         }
         return changed;
     }
@@ -74,17 +74,6 @@ final class ChangedCells {
     /** Whether the cells of a section that come or go stand at its start. */
     private boolean atItsStart(Section section) {
         return section == (isFromCorner ? Section.TO_CORNER : Section.FROM_CORNER);
-    }
-
-    /** By the columns alone, since this is asked of ragged charts too. */
-    private static Colour shown(Chart chart, Colour[] colours, int round, Section section, int place) {
-        if (round == chart.rounds().size()) {
-            return colours[round];
-        }
-        Stitches rowAbove = chart.round(round + 1).section(section);
-        int above = section == Section.FROM_CORNER ? place + 1 : place;
-        boolean covered = above <= rowAbove.length() && rowAbove.at(above).coversStitchBelow();
-        return colours[covered ? round + 1 : round];
     }
 
     /** The colour of each round; element 0 stands for the base round, which has none. */

@@ -16,8 +16,8 @@ import java.util.Optional;
  * stitches of a section, and a recheck looks only at rounds that an edit can touch.
  */
 public final class Checker {
-    /** How many rounds above a changed one may have to be judged otherwise: a long stitch lands two rounds below. */
-    private static final int REACH = 2;
+    /** How many rounds above a changed one may have to be judged otherwise: as many as a stitch can drop. */
+    private static final int REACH = Stitch.DEEPEST;
 
     private Checker() {}
 
@@ -37,7 +37,7 @@ public final class Checker {
 
     /**
      * Judges a chart that came from another by an edit: the same verdict as a check would give. Only the rounds from the first
-     * changed one to the last, and the two above, are judged again; a round is unchanged if it is the same object in both.
+     * changed one to the last, and those that can drop on them, are judged again; a round is unchanged if it is the same object in both.
      */
     public static Verdict recheck(Verdict before, Chart edited) {
         if (!before.judged() || !isSameGround(before.chart(), edited)) {
@@ -150,7 +150,7 @@ public final class Checker {
         int longs = 0;
         for (Round round : rounds.subList(start, end)) {
             for (Section section : Section.values()) {
-                longs += round.section(section).count(Stitch.LONG);
+                longs += round.section(section).countCovering();
             }
         }
         return longs;

@@ -14,7 +14,7 @@ import java.util.stream.Stream;
  * before there is a chart; {@link Checker} does the same for sixty-four columns at once, and is held to it by test.
  *
  * <p>Law: a stitch takes loops of the stitch it is worked into, and no loop serves twice. A long stitch passes the stitch below
- * and needs a front loop two rounds below that is neither taken nor covered, on something firm; a chain is worked into nothing
+ * and needs a front loop where it lands that is neither taken nor covered, on something firm; a chain is worked into nothing
  * and needs a neighbour below to hold. Reason: the hook goes only where a loop lies open, and yarn that hangs over a gap gives
  * way. Source: https://www.gyho.co.uk/mosaiccrochetrules and
  * https://hobbyistontheroad.com/category/projects-advice/page/2/ for the loops and the colour; the corners follow from the
@@ -51,38 +51,57 @@ public final class ColumnLaw {
     }
 
     private static void addPastStitchBelow(Stitch stitch, Underlay under, Rules rules, List<Rule<?>> broken) {
-        if (under instanceof Underlay.BaseRound) {
+        List<Underlay.Layer> layers = under.layers();
+        int deep = stitch.roundsDown();
+        if (layers.size() >= deep) {
+            addOnStitches(stitch, layers.subList(0, deep - 1), broken);
+            addLanding(layers.get(deep - 1), rules, broken);
+            if (layers.subList(0, deep - 1).stream().allMatch(ColumnLaw::isOwnYarn)) {
+                broken.add(AllRules.UNSEEN_LONG);
+            }
+        } else if (layers.get(layers.size() - 1) instanceof Underlay.OfBaseRound) {
             broken.add(AllRules.NO_ROUND_BELOW);
-        } else if (under instanceof Underlay.OnStitch on) {
-            addOnStitch(stitch, on, rules, broken);
         } else {
             broken.add(AllRules.PAST_CORNER);
         }
     }
 
-    private static void addOnStitch(Stitch stitch, Underlay.OnStitch on, Rules rules, List<Rule<?>> broken) {
-        boolean isOpen = Stream.of(StitchLoop.values()).filter(stitch::takes).allMatch(on.below()::leavesFree);
-        if (!isOpen) {
-            broken.add(on.below().coversStitchBelow() ? AllRules.COVERED_LOOP : AllRules.USED_LOOP);
+    /** @param between the stitches between a stitch and where it lands, the uppermost first */
+    private static void addOnStitches(Stitch stitch, List<Underlay.Layer> between, List<Rule<?>> broken) {
+        int deep = between.size() + 1;
+        boolean covered = false;
+        boolean used = false;
+        for (int down = 1; down < deep; down++) {
+            if (between.get(down - 1) instanceof Underlay.OfStitch on) {
+                int left = deep - down;
+                covered |= on.stitch().covers(left);
+                used |= Stream.of(StitchLoop.values())
+                        .anyMatch(loop -> stitch.takes(loop) && on.stitch().takes(loop, left));
+            }
         }
-        addLanding(on.lower(), rules, broken);
-        if (on.ownYarnBelow()) {
-            broken.add(AllRules.UNSEEN_LONG);
+        if (covered) {
+            broken.add(AllRules.COVERED_LOOP);
+        } else if (used) {
+            broken.add(AllRules.USED_LOOP);
         }
     }
 
-    private static void addLanding(Underlay.Lower lower, Rules rules, List<Rule<?>> broken) {
-        if (lower instanceof Underlay.LowerStitch landing) {
-            if (landing.stitch().coversStitchBelow() && !rules.stackLongStitches()) {
+    private static boolean isOwnYarn(Underlay.Layer layer) {
+        return layer instanceof Underlay.OfStitch on && on.ownYarn();
+    }
+
+    private static void addLanding(Underlay.Layer landing, Rules rules, List<Rule<?>> broken) {
+        if (landing instanceof Underlay.OfStitch on) {
+            if (on.stitch().coversStitchBelow() && !rules.stackLongStitches()) {
                 broken.add(AllRules.LANDS_ON_LONG);
-            } else if (landing.stitch().roundsDown() == 0) {
+            } else if (on.stitch().roundsDown() == 0) {
                 broken.add(AllRules.LANDS_ON_CHAIN);
             }
-            addIfOther(landing.ownYarn(), broken);
-        } else if (lower instanceof Underlay.LowerCornerChain corner) {
+            addIfOther(on.ownYarn(), broken);
+        } else if (landing instanceof Underlay.OfCornerChain corner) {
             addIfClosed(rules, broken);
             addIfOther(corner.ownYarn(), broken);
-        } else if (lower instanceof Underlay.LowerBaseRound base && base.inCornerChain()) {
+        } else if (landing instanceof Underlay.OfBaseRound base && base.atCorner()) {
             addIfClosed(rules, broken);
         }
     }
@@ -100,11 +119,11 @@ public final class ColumnLaw {
     }
 
     private static void addOverGap(Underlay under, List<Rule<?>> broken) {
-        if (under instanceof Underlay.OnStitch on) {
-            if (on.below().roundsDown() == 0) {
+        if (under.below() instanceof Underlay.OfStitch on) {
+            if (on.stitch().roundsDown() == 0) {
                 broken.add(AllRules.DEEP_GAP);
             }
-        } else if (!(under instanceof Underlay.BaseRound base) || base.atCorner()) {
+        } else if (!(under.below() instanceof Underlay.OfBaseRound base) || base.atCorner()) {
             broken.add(AllRules.CHAIN_AT_CORNER);
         }
     }

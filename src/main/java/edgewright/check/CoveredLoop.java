@@ -19,7 +19,7 @@ final class CoveredLoop implements StitchRule<Violation.CoveredLoop> {
 
     @Override
     public long flagged(StitchPlanes look) {
-        return look.landing() & look.longsBelow();
+        return look.landingBehindLongs();
     }
 
     @Override

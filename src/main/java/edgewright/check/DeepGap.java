@@ -19,7 +19,7 @@ final class DeepGap implements StitchRule<Violation.DeepGap> {
 
     @Override
     public long flagged(StitchPlanes look) {
-        return look.chains() & look.chainsBelow();
+        return look.chainsOnChains();
     }
 
     @Override

@@ -19,18 +19,18 @@ final class LandsOnChain implements StitchRule<Violation.LandsOnChain> {
 
     @Override
     public long flagged(StitchPlanes look) {
-        return look.landing() & look.chainsTwoBelow();
+        return look.landingOnChains();
     }
 
     @Override
     public Violation.LandsOnChain violation(Chart chart, Place stitch) {
-        return new Violation.LandsOnChain(stitch);
+        return new Violation.LandsOnChain(stitch, Remedies.landingRound(chart, stitch));
     }
 
     @Override
     public List<Stream<RemedyEdit>> remedies(Verdict verdict, Violation.LandsOnChain violation) {
         return List.of(
-                Remedies.backLoopTwoBelow(verdict, violation.stitch()),
+                Remedies.backLoopAtLanding(verdict, violation.stitch()),
                 Remedies.takeOut(verdict, violation.stitch()),
                 Remedies.move(verdict, violation.stitch()));
     }

@@ -24,7 +24,7 @@ final class LandsOnCornerChain implements StitchRule<Violation.LandsOnCornerChai
 
     @Override
     public Violation.LandsOnCornerChain violation(Chart chart, Place stitch) {
-        return new Violation.LandsOnCornerChain(stitch);
+        return new Violation.LandsOnCornerChain(stitch, Remedies.landingRound(chart, stitch));
     }
 
     @Override

@@ -19,12 +19,12 @@ final class LandsOnLong implements StitchRule<Violation.LandsOnLong> {
 
     @Override
     public long flagged(StitchPlanes look) {
-        return look.isStackingAllowed() ? 0 : look.landing() & look.longsTwoBelow();
+        return look.isStackingAllowed() ? 0 : look.landingOnLongs();
     }
 
     @Override
     public Violation.LandsOnLong violation(Chart chart, Place stitch) {
-        return new Violation.LandsOnLong(stitch);
+        return new Violation.LandsOnLong(stitch, Remedies.landingRound(chart, stitch));
     }
 
     @Override
@@ -33,6 +33,6 @@ final class LandsOnLong implements StitchRule<Violation.LandsOnLong> {
                 Remedies.allowStacking(),
                 Remedies.takeOut(verdict, violation.stitch()),
                 Remedies.move(verdict, violation.stitch()),
-                Remedies.backLoopTwoBelow(verdict, violation.stitch()));
+                Remedies.backLoopAtLanding(verdict, violation.stitch()));
     }
 }

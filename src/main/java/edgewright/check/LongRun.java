@@ -3,7 +3,6 @@ package edgewright.check;
 import edgewright.chart.Place;
 import edgewright.chart.Round;
 import edgewright.chart.Section;
-import edgewright.chart.Stitch;
 import edgewright.chart.Stitches;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -134,7 +133,7 @@ record LongRun(Place first, OptionalInt length, Set<Place> stitches) {
             Stitches row = round.section(section);
             boolean atEnd = (section == Section.FROM_CORNER && place == 1)
                     || (section == Section.TO_CORNER && place == row.length());
-            return !atEnd && row.at(place) == Stitch.LONG;
+            return !atEnd && row.at(place).coversStitchBelow();
         }
     }
 }

@@ -1,7 +1,6 @@
 package edgewright.check;
 
 import edgewright.chart.Round;
-import edgewright.chart.Stitch;
 import edgewright.chart.Stitches;
 
 /**
@@ -64,7 +63,7 @@ final class LongRunLimit {
     private static boolean isWithin(Stitches row, int most, int without) {
         int open = 0;
         for (int n = 0; n < row.words(); n++) {
-            long bits = row.word(Stitch.LONG, n);
+            long bits = row.coveringWord(n);
             if (without >> 6 == n) {
                 bits &= ~(1L << without);
             }
@@ -92,24 +91,24 @@ final class LongRunLimit {
     /** How many long stitches a row begins with. */
     private static int leading(Stitches row) {
         int n = 0;
-        while (n < row.words() && row.word(Stitch.LONG, n) == -1L) {
+        while (n < row.words() && row.coveringWord(n) == -1L) {
             n++;
         }
-        return n == row.words() ? row.length() : Long.SIZE * n + Long.numberOfTrailingZeros(~row.word(Stitch.LONG, n));
+        return n == row.words() ? row.length() : Long.SIZE * n + Long.numberOfTrailingZeros(~row.coveringWord(n));
     }
 
     /** How many long stitches a row ends with. */
     private static int trailing(Stitches row) {
         int used = (row.length() - 1 & 63) + 1;
         int n = row.words() - 1;
-        long top = row.word(Stitch.LONG, n) << (Long.SIZE - used);
+        long top = row.coveringWord(n) << (Long.SIZE - used);
         int count = Long.numberOfLeadingZeros(~top);
         if (count < used) {
             return count;
         }
         count = used;
         for (n--; n >= 0; n--) {
-            int more = Long.numberOfLeadingZeros(~row.word(Stitch.LONG, n));
+            int more = Long.numberOfLeadingZeros(~row.coveringWord(n));
             count += more;
             if (more < Long.SIZE) {
                 break;

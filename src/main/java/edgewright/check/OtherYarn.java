@@ -22,12 +22,13 @@ final class OtherYarn implements StitchRule<Violation.OtherYarn> {
 
     @Override
     public long flagged(StitchPlanes look) {
-        return look.isOverOtherYarn() ? look.landing() : 0;
+        return look.landingOnOtherYarn();
     }
 
     @Override
     public Violation.OtherYarn violation(Chart chart, Place stitch) {
-        return new Violation.OtherYarn(stitch, chart.yarnOf(stitch.round()), chart.yarnOf(stitch.round() - 2));
+        int landing = Remedies.landingRound(chart, stitch);
+        return new Violation.OtherYarn(stitch, chart.yarnOf(stitch.round()), landing, chart.yarnOf(landing));
     }
 
     @Override

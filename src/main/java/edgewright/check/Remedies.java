@@ -2,7 +2,6 @@ package edgewright.check;
 
 import edgewright.chart.Chart;
 import edgewright.chart.Place;
-import edgewright.chart.Section;
 import edgewright.chart.SideShape;
 import java.util.Optional;
 import java.util.Set;
@@ -53,10 +52,15 @@ final class Remedies {
                 .map(RemedyEdit.BackLoopBelow::new);
     }
 
-    /** The stitch two rounds below becomes a back-loop stitch. */
-    static Stream<RemedyEdit> backLoopTwoBelow(Verdict verdict, Place stitch) {
-        return inColumn(verdict.chart().shape(), stitch, stitch.round() - 2).stream()
-                .map(RemedyEdit.BackLoopTwoBelow::new);
+    /** The stitch that a long stitch lands on becomes a back-loop stitch. */
+    static Stream<RemedyEdit> backLoopAtLanding(Verdict verdict, Place stitch) {
+        return inColumn(verdict.chart().shape(), stitch, landingRound(verdict.chart(), stitch)).stream()
+                .map(RemedyEdit.BackLoopAtLanding::new);
+    }
+
+    /** The number of the round into which a stitch of a chart is worked. */
+    static int landingRound(Chart chart, Place stitch) {
+        return stitch.round() - chart.stitch(stitch).roundsDown();
     }
 
     /** Long stitches may land on long stitches in this chart. */
@@ -77,9 +81,10 @@ final class Remedies {
     static Stream<RemedyEdit> move(Verdict verdict, Place stitch) {
         Chart chart = verdict.chart();
         int last = chart.rounds().size();
+        int deep = chart.stitch(stitch).roundsDown();
         return IntStream.rangeClosed(1, Math.min(FARTHEST_MOVE, last - 1))
                 .flatMap(distance -> IntStream.of(stitch.round() + distance, stitch.round() - distance))
-                .filter(round -> round >= 2 && round <= last && landsOnOwnYarn(chart, round))
+                .filter(round -> round >= deep && round <= last && landsOnOwnYarn(chart, round, deep))
                 .boxed()
                 .flatMap(round -> inColumn(chart.shape(), stitch, round).stream())
                 .filter(target -> chart.stitch(target).standsInStitchBelow())
@@ -88,15 +93,14 @@ final class Remedies {
 
     /** The place in the same fabric column and section in another round; empty where the side is not so long there. */
     static Optional<Place> inColumn(SideShape shape, Place place, int round) {
-        int shift = place.section() == Section.FROM_CORNER ? round - place.round() : 0;
-        int there = place.place() + shift;
+        int there = place.section().placeAbove(place.place(), round - place.round());
         return there < 1 || there > shape.length(place.section(), round)
                 ? Optional.empty()
                 : Optional.of(new Place(round, place.section(), there));
     }
 
-    private static boolean landsOnOwnYarn(Chart chart, int round) {
-        return round == 2
-                || chart.round(round).yarn().equals(chart.round(round - 2).yarn());
+    private static boolean landsOnOwnYarn(Chart chart, int round, int deep) {
+        return round == deep
+                || chart.round(round).yarn().equals(chart.round(round - deep).yarn());
     }
 }

@@ -126,11 +126,11 @@ public sealed interface RemedyEdit {
     }
 
     /**
-     * The stitch two rounds below becomes a back-loop stitch.
+     * The stitch that a long stitch lands on becomes a back-loop stitch.
      *
-     * @param below that stitch
+     * @param landing that stitch
      */
-    record BackLoopTwoBelow(Place below) implements RemedyEdit {
+    record BackLoopAtLanding(Place landing) implements RemedyEdit {
         @Override
         public String id() {
             return "back-loop-two-below";
@@ -138,12 +138,12 @@ public sealed interface RemedyEdit {
 
         @Override
         public Chart applyTo(Chart chart) {
-            return backLoops(chart, List.of(below));
+            return backLoops(chart, List.of(landing));
         }
 
         @Override
         public <R> R accept(RemedyVisitor<R> visitor) {
-            return visitor.backLoopTwoBelow(this);
+            return visitor.backLoopAtLanding(this);
         }
     }
 
@@ -156,7 +156,7 @@ public sealed interface RemedyEdit {
 
         @Override
         public Chart applyTo(Chart chart) {
-            return Edits.setStitches(chart, Map.of(from, Stitch.BACK_LOOP, to, Stitch.LONG));
+            return Edits.setStitches(chart, Map.of(from, Stitch.BACK_LOOP, to, chart.stitch(from)));
         }
 
         @Override

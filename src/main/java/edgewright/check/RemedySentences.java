@@ -35,9 +35,9 @@ final class RemedySentences implements RemedyVisitor<String> {
     }
 
     @Override
-    public String backLoopTwoBelow(RemedyEdit.BackLoopTwoBelow edit) {
+    public String backLoopAtLanding(RemedyEdit.BackLoopAtLanding edit) {
         return says.text(
-                "remedy-back-loop-two-below", number("twoBelow", edit.below().round()));
+                "remedy-back-loop-two-below", number("landing", edit.landing().round()));
     }
 
     @Override

@@ -11,7 +11,7 @@ public interface RemedyVisitor<R> {
 
     R backLoopBelow(RemedyEdit.BackLoopBelow edit);
 
-    R backLoopTwoBelow(RemedyEdit.BackLoopTwoBelow edit);
+    R backLoopAtLanding(RemedyEdit.BackLoopAtLanding edit);
 
     R move(RemedyEdit.Move edit);
 

@@ -6,6 +6,7 @@ import edgewright.chart.Heading;
 import edgewright.chart.PerSide;
 import edgewright.chart.Round;
 import edgewright.chart.Rules;
+import edgewright.chart.Stitch;
 import edgewright.chart.Stitches;
 import edgewright.chart.Yarn;
 import java.util.ArrayList;
@@ -43,7 +44,8 @@ import java.util.regex.Pattern;
  * @param sides the stitches a side of the base round, where the sketch gives them
  */
 public record Sketch(String text, Chart chart, Optional<PerSide<Integer>> sides) {
-    private static final Pattern ROUND = Pattern.compile("(\\d+) +(\\w+) +([bplc]*)\\|([bplc]*)\\|([bplc]*)");
+    private static final String ROW = "([" + Stitch.LETTERS + "]*)";
+    private static final Pattern ROUND = Pattern.compile("(\\d+) +(\\w+) +" + ROW + "\\|" + ROW + "\\|" + ROW);
     private static final Pattern YARN = Pattern.compile("(\\w+) +(.+) +(#[0-9a-f]{6})");
     private static final Pattern SETTING = Pattern.compile("(\\w+) +(\\S+)");
 

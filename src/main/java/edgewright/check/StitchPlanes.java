@@ -69,7 +69,7 @@ final class StitchPlanes {
         row = round.section(section);
         below = roundBelow.section(section);
         twoBelow = roundTwoBelow.section(section);
-        shift = section == Section.FROM_CORNER ? 1 : 0;
+        shift = section.shift();
         end = section == Section.FROM_CORNER ? 0 : section == Section.TO_CORNER ? row.length() - 1 : NOWHERE;
         besideEnd = section == Section.FROM_CORNER ? 1 : section == Section.TO_CORNER ? row.length() - 2 : NOWHERE;
         onlyLongs = !(row.has(Stitch.CHAIN)
@@ -91,7 +91,7 @@ final class StitchPlanes {
 
     /** The long stitches. */
     long longs() {
-        return row.word(Stitch.LONG, word);
+        return row.coveringWord(word);
     }
 
     /** The long stitches of round 1, under which there is no round to land on; none in other rounds. */
@@ -124,39 +124,39 @@ final class StitchPlanes {
         return chains() & bit(end, word);
     }
 
-    /** The columns in which the stitch directly below is long. */
-    long longsBelow() {
-        return aligned(below, Stitch.LONG, word, shift);
+    /** Those of {@link #landing} whose loop is behind another long stitch. */
+    long landingBehindLongs() {
+        return landing() & aligned(below, Stitch.LONG, word, shift);
     }
 
-    /** The columns in which the stitch directly below is plain. */
-    long plainsBelow() {
-        return onlyLongs ? 0 : aligned(below, Stitch.PLAIN, word, shift);
+    /** Those of {@link #landing} whose loop another stitch has taken. */
+    long landingInTakenLoops() {
+        return onlyLongs ? 0 : landing() & aligned(below, Stitch.PLAIN, word, shift);
     }
 
-    /** The columns in which there is a chain directly below, corner chains not counted. */
-    long chainsBelow() {
-        return onlyLongs ? 0 : aligned(below, Stitch.CHAIN, word, shift);
+    /** The chains with a chain directly below, corner chains not counted. */
+    long chainsOnChains() {
+        return onlyLongs ? 0 : chains() & aligned(below, Stitch.CHAIN, word, shift);
     }
 
-    /** The columns in which the stitch two rounds below is long. */
-    long longsTwoBelow() {
-        return aligned(twoBelow, Stitch.LONG, word, 2 * shift);
+    /** Those of {@link #landing} that land on a long stitch. */
+    long landingOnLongs() {
+        return landing() & aligned(twoBelow, Stitch.LONG, word, 2 * shift);
     }
 
-    /** The columns in which there is a chain two rounds below, corner chains not counted. */
-    long chainsTwoBelow() {
-        return onlyLongs ? 0 : aligned(twoBelow, Stitch.CHAIN, word, 2 * shift);
+    /** Those of {@link #landing} that land on a chain, corner chains not counted. */
+    long landingOnChains() {
+        return onlyLongs ? 0 : landing() & aligned(twoBelow, Stitch.CHAIN, word, 2 * shift);
     }
 
-    /** Whether the round two below is charted and worked in another yarn. */
-    boolean isOverOtherYarn() {
-        return isOverOtherYarn;
+    /** Those of {@link #landing} whose landing round is charted and worked in another yarn. */
+    long landingOnOtherYarn() {
+        return isOverOtherYarn ? landing() : 0;
     }
 
-    /** Whether the round directly below is charted and worked in the same yarn. */
-    boolean isOnOwnYarn() {
-        return isOnOwnYarn;
+    /** Those of {@link #landing} that cover nothing but their own yarn. */
+    long landingOverOwnYarn() {
+        return isOnOwnYarn ? landing() : 0;
     }
 
     /** Whether this chart wants no long stitch in a corner chain. */

@@ -5,46 +5,53 @@ import edgewright.chart.Footing;
 import edgewright.chart.Place;
 import edgewright.chart.SideShape;
 import edgewright.chart.Stitch;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
- * What lies under a stitch in its fabric column, as far as a rule about one stitch can ask: what it stands on, and what is under
- * that. It names no place, so it can be made without a chart.
+ * What lies under a stitch in its fabric column, as far as a rule about one stitch can ask: layer by layer, as deep as a stitch can
+ * be worked. It names no place, so it can be made without a chart.
+ *
+ * @param layers the first element is what the stitch stands on, the next what is under that. There are {@link Stitch#DEEPEST} of
+ *     them, or fewer where one of them is no stitch: that is the last
  */
-public sealed interface Underlay {
-    /**
-     * The base round: the stitch is in round 1.
-     *
-     * @param atCorner whether it stands on a corner chain there, as the first or last stitch of a side
-     */
-    record BaseRound(boolean atCorner) implements Underlay {}
+public record Underlay(List<Layer> layers) {
+    public Underlay {
+        layers = List.copyOf(layers);
+        long stitches = layers.stream().filter(OfStitch.class::isInstance).count();
+        boolean endsInStitch = stitches == layers.size();
+        boolean isEndAlone = endsInStitch ? stitches == Stitch.DEEPEST : stitches == layers.size() - 1;
+        if (!isEndAlone
+                || layers.size() > Stitch.DEEPEST
+                || (!endsInStitch && layers.get(layers.size() - 1) instanceof OfStitch)) {
+            throw new IllegalArgumentException("not what can lie under a stitch: " + layers);
+        }
+    }
 
-    /** A corner chain of a charted round, and nothing of this side under that: the first or last stitch of a side past round 1. */
-    record CornerChain() implements Underlay {}
+    /** What lies some rounds below a stitch in its column. */
+    public sealed interface Layer {}
 
     /**
      * A stitch of a charted round.
      *
-     * @param below the stitch directly below
-     * @param ownYarnBelow whether that is worked in the yarn of the stitch that stands on it
-     * @param lower what is two rounds below
+     * @param ownYarn whether its round is worked in the yarn of the stitch that is asked about
      */
-    record OnStitch(Stitch below, boolean ownYarnBelow, Lower lower) implements Underlay {}
+    public record OfStitch(Stitch stitch, boolean ownYarn) implements Layer {}
 
-    /** What is two rounds below a stitch. */
-    sealed interface Lower {}
+    /** A corner chain of a charted round, and nothing of this side under that. */
+    public record OfCornerChain(boolean ownYarn) implements Layer {}
 
     /**
-     * The base round, which has no yarn in the chart: the stitch is in round 2.
+     * The base round, which has no yarn in the chart.
      *
-     * @param inCornerChain whether it is a corner chain of the base round, as under the second or last but one of a side
+     * @param atCorner whether it is a corner chain of the base round, as under the first or last stitch of a side in round 1
      */
-    record LowerBaseRound(boolean inCornerChain) implements Lower {}
+    public record OfBaseRound(boolean atCorner) implements Layer {}
 
-    /** A corner chain of a charted round: under the second stitch of a side or the last but one. */
-    record LowerCornerChain(boolean ownYarn) implements Lower {}
-
-    /** A stitch of a charted round. */
-    record LowerStitch(Stitch stitch, boolean ownYarn) implements Lower {}
+    /** What the stitch stands on. */
+    public Layer below() {
+        return layers.get(0);
+    }
 
     /**
      * What lies under a stitch of a chart.
@@ -53,30 +60,22 @@ public sealed interface Underlay {
      */
     static Underlay of(Chart chart, Place place) {
         SideShape shape = chart.shape();
+        List<Layer> layers = new ArrayList<>();
         Footing footing = shape.footing(place);
-        if (place.round() == 1) {
-            return new BaseRound(footing instanceof Footing.OnCornerChain);
+        for (int round = place.round() - 1; round > 0; round--) {
+            boolean ownYarn =
+                    chart.round(place.round()).yarn().equals(chart.round(round).yarn());
+            if (!(footing instanceof Footing.OnStitch on)) {
+                layers.add(new OfCornerChain(ownYarn));
+                return new Underlay(layers);
+            }
+            layers.add(new OfStitch(chart.stitch(on.place()), ownYarn));
+            if (layers.size() == Stitch.DEEPEST) {
+                return new Underlay(layers);
+            }
+            footing = shape.footing(on.place());
         }
-        if (footing instanceof Footing.OnStitch on) {
-            return new OnStitch(
-                    chart.stitch(on.place()),
-                    isSameYarn(chart, place.round(), place.round() - 1),
-                    lower(chart, place.round(), shape.footing(on.place())));
-        }
-        return new CornerChain();
-    }
-
-    private static Lower lower(Chart chart, int round, Footing footing) {
-        if (round == 2) {
-            return new LowerBaseRound(footing instanceof Footing.OnCornerChain);
-        }
-        boolean ownYarn = isSameYarn(chart, round, round - 2);
-        return footing instanceof Footing.OnStitch on
-                ? new LowerStitch(chart.stitch(on.place()), ownYarn)
-                : new LowerCornerChain(ownYarn);
-    }
-
-    private static boolean isSameYarn(Chart chart, int round, int other) {
-        return chart.round(round).yarn().equals(chart.round(other).yarn());
+        layers.add(new OfBaseRound(footing instanceof Footing.OnCornerChain));
+        return new Underlay(layers);
     }
 }

@@ -23,7 +23,7 @@ final class UnseenLong implements StitchRule<Violation.UnseenLong> {
 
     @Override
     public long flagged(StitchPlanes look) {
-        return look.isOnOwnYarn() ? look.landing() : 0;
+        return look.landingOverOwnYarn();
     }
 
     @Override

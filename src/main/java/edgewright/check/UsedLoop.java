@@ -19,12 +19,12 @@ final class UsedLoop implements StitchRule<Violation.UsedLoop> {
 
     @Override
     public long flagged(StitchPlanes look) {
-        return look.landing() & look.plainsBelow();
+        return look.landingInTakenLoops();
     }
 
     @Override
     public Violation.UsedLoop violation(Chart chart, Place stitch) {
-        return new Violation.UsedLoop(stitch);
+        return new Violation.UsedLoop(stitch, Remedies.landingRound(chart, stitch));
     }
 
     @Override

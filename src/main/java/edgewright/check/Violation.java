@@ -51,7 +51,7 @@ public sealed interface Violation {
         }
     }
 
-    /** A long stitch directly above a long stitch. */
+    /** A long stitch above a long stitch that lies in front of the loop wanted. */
     record CoveredLoop(Place stitch) implements OfStitch {
         @Override
         public <R> R accept(Visitor<R> visitor) {
@@ -59,32 +59,48 @@ public sealed interface Violation {
         }
     }
 
-    /** A long stitch directly above a plain stitch. */
-    record UsedLoop(Place stitch) implements OfStitch {
+    /**
+     * A long stitch above a plain stitch that is worked into the loop wanted.
+     *
+     * @param landingRound the number of the round that it lands on, 0 for the base round
+     */
+    record UsedLoop(Place stitch, int landingRound) implements OfStitch {
         @Override
         public <R> R accept(Visitor<R> visitor) {
             return visitor.usedLoop(this);
         }
     }
 
-    /** A long stitch that lands on a long stitch, where that is not allowed. */
-    record LandsOnLong(Place stitch) implements OfStitch {
+    /**
+     * A long stitch that lands on a long stitch, where that is not allowed.
+     *
+     * @param landingRound the number of the round that it lands on, 0 for the base round
+     */
+    record LandsOnLong(Place stitch, int landingRound) implements OfStitch {
         @Override
         public <R> R accept(Visitor<R> visitor) {
             return visitor.landsOnLong(this);
         }
     }
 
-    /** A long stitch that lands on a chain inside the side. */
-    record LandsOnChain(Place stitch) implements OfStitch {
+    /**
+     * A long stitch that lands on a chain inside the side.
+     *
+     * @param landingRound the number of the round that it lands on, 0 for the base round
+     */
+    record LandsOnChain(Place stitch, int landingRound) implements OfStitch {
         @Override
         public <R> R accept(Visitor<R> visitor) {
             return visitor.landsOnChain(this);
         }
     }
 
-    /** A long stitch that lands in a corner chain, where that is not allowed. */
-    record LandsOnCornerChain(Place stitch) implements OfStitch {
+    /**
+     * A long stitch that lands in a corner chain, where that is not allowed.
+     *
+     * @param landingRound the number of the round that it lands on, 0 for the base round
+     */
+    record LandsOnCornerChain(Place stitch, int landingRound) implements OfStitch {
         @Override
         public <R> R accept(Visitor<R> visitor) {
             return visitor.landsOnCornerChain(this);
@@ -103,9 +119,10 @@ public sealed interface Violation {
      * A long stitch that lands on a round worked in another yarn.
      *
      * @param own the yarn of its round
-     * @param landing the yarn of the round that it lands on
+     * @param landingRound the number of the round that it lands on
+     * @param landing the yarn of that round
      */
-    record OtherYarn(Place stitch, Yarn own, Yarn landing) implements OfStitch {
+    record OtherYarn(Place stitch, Yarn own, int landingRound, Yarn landing) implements OfStitch {
         @Override
         public <R> R accept(Visitor<R> visitor) {
             return visitor.otherYarn(this);

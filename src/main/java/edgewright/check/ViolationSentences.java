@@ -32,17 +32,18 @@ final class ViolationSentences implements Violation.Visitor<String> {
 
     @Override
     public String usedLoop(Violation.UsedLoop violation) {
-        return says.text("rule-used-loop", number("below", below(violation)), number("twoBelow", twoBelow(violation)));
+        return says.text(
+                "rule-used-loop", number("below", below(violation)), number("landing", violation.landingRound()));
     }
 
     @Override
     public String landsOnLong(Violation.LandsOnLong violation) {
-        return says.text("rule-lands-on-long", number("twoBelow", twoBelow(violation)));
+        return says.text("rule-lands-on-long", number("landing", violation.landingRound()));
     }
 
     @Override
     public String landsOnChain(Violation.LandsOnChain violation) {
-        return says.text("rule-lands-on-chain", number("twoBelow", twoBelow(violation)));
+        return says.text("rule-lands-on-chain", number("landing", violation.landingRound()));
     }
 
     @Override
@@ -50,7 +51,7 @@ final class ViolationSentences implements Violation.Visitor<String> {
         return says.text(
                 "rule-lands-on-corner-chain",
                 arg("corner", FindingSentences.of(says, violation.corner())),
-                number("twoBelow", twoBelow(violation)));
+                number("landing", violation.landingRound()));
     }
 
     @Override
@@ -63,8 +64,8 @@ final class ViolationSentences implements Violation.Visitor<String> {
         return says.text(
                 "rule-other-yarn",
                 arg("own", FindingSentences.of(says, violation.own())),
-                number("twoBelow", twoBelow(violation)),
-                arg("landing", FindingSentences.of(says, violation.landing())));
+                number("landing", violation.landingRound()),
+                arg("landingYarn", FindingSentences.of(says, violation.landing())));
     }
 
     @Override
@@ -115,9 +116,5 @@ final class ViolationSentences implements Violation.Visitor<String> {
 
     private static int below(Violation.OfStitch violation) {
         return violation.stitch().round() - 1;
-    }
-
-    private static int twoBelow(Violation.OfStitch violation) {
-        return violation.stitch().round() - 2;
     }
 }

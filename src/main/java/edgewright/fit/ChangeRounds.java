@@ -4,7 +4,9 @@ import edgewright.chart.Chart;
 import edgewright.chart.Round;
 import edgewright.chart.Stitch;
 import java.util.OptionalInt;
+import java.util.function.BiPredicate;
 import java.util.function.IntPredicate;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 
 /**
@@ -27,7 +29,7 @@ public record ChangeRounds(OptionalInt firstLong, OptionalInt counting, int chan
     public static ChangeRounds of(Chart chart) {
         return of(
                 chart.rounds().size(),
-                round -> chart.round(round).has(Stitch::coversStitchBelow),
+                (round, such) -> chart.round(round).has(such),
                 round -> isPatterned(chart.round(round)));
     }
 
@@ -35,14 +37,19 @@ public record ChangeRounds(OptionalInt firstLong, OptionalInt counting, int chan
      * The best rounds where only so much is known of them, as of those that were read in words.
      *
      * @param rounds how many there are
-     * @param hasLong whether a round has a long stitch; asked for rounds from 1
+     * @param has whether there is such a stitch in a round; asked for rounds from 1
      * @param isPatterned whether a round can only be worked on sides on which the repeat comes out even, as one with long
      *     stitches or chains and one whose repeat is not one stitch throughout
      */
-    public static ChangeRounds of(int rounds, IntPredicate hasLong, IntPredicate isPatterned) {
-        OptionalInt firstLong = first(rounds, hasLong);
+    public static ChangeRounds of(int rounds, BiPredicate<Integer, Predicate<Stitch>> has, IntPredicate isPatterned) {
+        OptionalInt firstLong = first(rounds, round -> has.test(round, Stitch::coversStitchBelow));
         OptionalInt firstPatterned = first(rounds, isPatterned);
-        int changing = Math.max(0, Math.min(firstLong.orElse(rounds + 1) - 2, firstPatterned.orElse(rounds + 1) - 1));
+        int innermostLanding = Stitch.covering().stream()
+                .flatMapToInt(stitch -> first(rounds, round -> has.test(round, stitch::equals)).stream()
+                        .map(first -> first - stitch.roundsDown()))
+                .min()
+                .orElse(rounds - 1);
+        int changing = Math.max(0, Math.min(innermostLanding, firstPatterned.orElse(rounds + 1) - 1));
         boolean isNextPlain = changing < rounds && !isPatterned.test(changing + 1);
         return new ChangeRounds(
                 firstLong,

@@ -5,6 +5,7 @@ import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.chart.SidePlace;
 import edgewright.chart.SideShape;
+import edgewright.chart.Stitch;
 import edgewright.chart.Stitches;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -12,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Answers whether and how a piece is made to fit the border of a chart. */
 public final class Fit {
@@ -161,20 +163,25 @@ public final class Fit {
         return warnings;
     }
 
-    /** The long stitches of the round after the changing round that stand above its uneven stitches. */
+    /** The long stitches that stand above the uneven stitches of the changing round and would land under them. */
     private List<SideStitch> across(SideChange change, int repeats) {
-        int above = change.round() + 2;
-        if (above > chart.rounds().size()) {
-            return List.of();
-        }
+        // The uneven stitches are those of the round after the changing one.
+        return IntStream.range(1, Stitch.DEEPEST)
+                .filter(up -> change.round() + 1 + up <= chart.rounds().size())
+                .boxed()
+                .flatMap(up -> across(change, up, repeats))
+                .toList();
+    }
+
+    private Stream<SideStitch> across(SideChange change, int up, int repeats) {
+        int above = change.round() + 1 + up;
         Stitches row = chart.round(above).side(repeats);
         return change.unevenStitches().stream()
-                .map(uneven -> new SidePlace(above, uneven.stitch() + 1))
+                .map(uneven -> new SidePlace(above, uneven.stitch() + up))
                 // A ragged round may end before its place; whatever stands there has a finding of its own.
                 .filter(place ->
-                        place.stitch() <= row.length() && row.at(place.stitch()).coversStitchBelow())
-                .map(place -> new SideStitch(change.side(), place))
-                .toList();
+                        place.stitch() <= row.length() && row.at(place.stitch()).covers(up))
+                .map(place -> new SideStitch(change.side(), place));
     }
 
     /** Other counts, or an untied pair, with which this side and the one tied to it need no more than one change in six. */

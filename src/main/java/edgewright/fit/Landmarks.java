@@ -3,7 +3,6 @@ package edgewright.fit;
 import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
 import edgewright.chart.Round;
-import edgewright.chart.Stitch;
 import edgewright.chart.Stitches;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -65,8 +64,8 @@ public final class Landmarks {
         same(side -> Optional.of(side.nextSetBit(0))).ifPresent(first -> all.add(new Landmark.FirstLong(first + 1)));
         Round worked = chart.round(round);
         all.add(new Landmark.LongsOnSide(
-                worked.fromCorner().count(Stitch.LONG) + worked.toCorner().count(Stitch.LONG),
-                worked.repeat().count(Stitch.LONG)));
+                worked.fromCorner().countCovering() + worked.toCorner().countCovering(),
+                worked.repeat().countCovering()));
         return List.copyOf(all);
     }
 
@@ -152,7 +151,7 @@ public final class Landmarks {
     private static BitSet longs(Stitches side) {
         BitSet longs = new BitSet(side.length());
         IntStream.range(0, side.words()).forEach(n -> {
-            for (long left = side.word(Stitch.LONG, n); left != 0; left &= left - 1) {
+            for (long left = side.coveringWord(n); left != 0; left &= left - 1) {
                 longs.set(Long.SIZE * n + Long.numberOfTrailingZeros(left));
             }
         });

@@ -175,7 +175,7 @@ final class Comparison {
 
     /** Where the chart has a long stitch land. */
     private Optional<FabricPlace> landing(Place place, FabricStitch made, int times) {
-        Landing landing = shape.landing(place);
+        Landing landing = shape.landing(place, chart.stitch(place));
         if (landing instanceof Landing.InStitch in) {
             int inRepeats = made.number() - shape.length(Section.FROM_CORNER, place.round());
             int occurrence = (inRepeats - 1) / shape.w() + 1;

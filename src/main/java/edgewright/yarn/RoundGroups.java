@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 
 /**
  * The charted rounds in groups that can take another yarn and keep the picture.
@@ -57,13 +58,17 @@ final class RoundGroups {
             if (r >= 2 && chart.round(r - 1).yarn().equals(yarn)) {
                 join(leader, r - 1, r);
             }
-            if (r >= 3
-                    && chart.round(r - 2).yarn().equals(yarn)
-                    && chart.round(r).has(Stitch::coversStitchBelow)) {
-                join(leader, r - 2, r);
+            for (int down = 2; down <= Stitch.DEEPEST && down < r; down++) {
+                if (chart.round(r - down).yarn().equals(yarn) && chart.round(r).has(reaching(down))) {
+                    join(leader, r - down, r);
+                }
             }
         }
         return new RoundGroups(chart, leader);
+    }
+
+    private static Predicate<Stitch> reaching(int down) {
+        return stitch -> stitch.roundsDown() == down;
     }
 
     int size() {

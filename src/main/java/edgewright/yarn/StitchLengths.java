@@ -46,7 +46,7 @@ public final class StitchLengths {
                 lengths.estimated.add(stitch);
             }
             lengths.cm.put(
-                    stitch, measured.isPresent() ? measured.getAsDouble() / YarnUse.STITCHES : plain * share(stitch));
+                    stitch, measured.isPresent() ? measured.getAsDouble() / YarnUse.STITCHES : plain * stitch.share());
         }
         return lengths;
     }
@@ -61,15 +61,6 @@ public final class StitchLengths {
         return estimated.contains(stitch);
     }
 
-    /** How much of a plain stitch's yarn a stitch of this kind is taken to need. */
-    static double share(YarnStitch stitch) {
-        return switch (stitch) {
-            case BACK_LOOP, PLAIN -> 1;
-            case LONG, TALL -> 2;
-            case CHAIN, SLIP -> 2.0 / 3;
-        };
-    }
-
     private static double plainCm(PatternDetails making, YarnUse use) {
         if (use.backLoop().isPresent()) {
             return use.backLoop().getAsDouble() / YarnUse.STITCHES;
@@ -81,13 +72,6 @@ public final class StitchLengths {
     }
 
     private static OptionalDouble measured(YarnUse use, YarnStitch stitch) {
-        return switch (stitch) {
-            case BACK_LOOP -> use.backLoop();
-            case PLAIN -> use.plain();
-            case LONG -> use.longStitch();
-            case CHAIN -> use.chain();
-            case TALL -> use.tall();
-            case SLIP -> use.slip();
-        };
+        return stitch.charted().map(use::of).orElseGet(() -> stitch == YarnStitch.TALL ? use.tall() : use.slip());
     }
 }

@@ -58,7 +58,7 @@ class RaggedEditsTest {
     }
 
     private static String letters(Random random) {
-        return "bplc".repeat(3).substring(0, random.nextInt(12));
+        return Stitch.LETTERS.repeat(3).substring(0, random.nextInt(12));
     }
 
     private static Round round(String from, String repeat, String to) {

@@ -91,7 +91,7 @@ class SideShapeTest {
                         SidePlace stitch = new SidePlace(r, p);
                         assertThat(column(shape.footing(shape.placeOf(stitch, repeats))))
                                 .isEqualTo(footingByColumn(shape, stitch, repeats));
-                        assertThat(shape.landing(shape.placeOf(stitch, repeats)))
+                        assertThat(shape.landing(shape.placeOf(stitch, repeats), Stitch.LONG))
                                 .isEqualTo(landingByColumn(shape, stitch, repeats));
                     }
                 }
@@ -144,7 +144,7 @@ class SideShapeTest {
         assertThatThrownBy(() -> SHAPE.placeOf(new SidePlace(1, 6), 0))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("5 stitches");
-        assertThatThrownBy(() -> SHAPE.landing(new Place(3, Section.REPEAT, 9)))
+        assertThatThrownBy(() -> SHAPE.landing(new Place(3, Section.REPEAT, 9), Stitch.LONG))
                 .isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> SHAPE.footing(new Place(0, Section.REPEAT, 1)))
                 .isInstanceOf(IllegalArgumentException.class);

@@ -7,6 +7,7 @@ import edgewright.chart.Extras;
 import edgewright.chart.PerSide;
 import edgewright.chart.Rules;
 import edgewright.chart.SideShape;
+import edgewright.chart.Stitch;
 import edgewright.testing.EveryChart;
 import edgewright.testing.RandomCharts;
 import edgewright.testing.Sketches;
@@ -55,7 +56,7 @@ class FastAndPlainJudgeTest {
     /** Each line is a size and the stitches chosen from; together some 130,000 charts. */
     @ParameterizedTest
     @CsvSource({
-        "0, 1, 0, 2, bplc, false, true",
+        "0, 1, 0, 2, all, false, true",
         "0, 2, 0, 2, bl, true, true",
         "0, 1, 0, 3, bl, false, false",
         "0, 1, 0, 3, lc, false, true"
@@ -63,7 +64,10 @@ class FastAndPlainJudgeTest {
     void both_agree_on_every_chart_of_a_small_size(
             int a, int w, int b, int rounds, String letters, boolean stacking, boolean cornerChains) {
         EveryChart every = new EveryChart(
-                new SideShape(a, w, b), rounds, letters, new Rules(cornerChains, stacking, 2, Extras.NONE));
+                new SideShape(a, w, b),
+                rounds,
+                letters.equals("all") ? Stitch.LETTERS : letters,
+                new Rules(cornerChains, stacking, 2, Extras.NONE));
         every.forEach(FastAndPlainJudgeTest::assertAgreement);
     }
 

@@ -14,6 +14,7 @@ import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import edgewright.chart.Stitch;
 import edgewright.file.fault.ChartFault;
 import edgewright.file.fault.Fault;
 import edgewright.file.fault.JsonFault;
@@ -90,7 +91,7 @@ class ChartSchemaTest {
             "\"A\"",
             "\"B\"",
             "\"b\"",
-            "\"bplc\"",
+            "\"" + Stitch.LETTERS + "\"",
             "\"bb\\n\"",
             "\"\\nbb\"",
             "\"Bb\"",

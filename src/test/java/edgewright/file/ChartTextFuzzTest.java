@@ -19,6 +19,7 @@ import edgewright.chart.Round;
 import edgewright.chart.Rules;
 import edgewright.chart.Side;
 import edgewright.chart.Start;
+import edgewright.chart.Stitch;
 import edgewright.chart.Stitches;
 import edgewright.chart.Swatch;
 import edgewright.chart.Terms;
@@ -190,7 +191,7 @@ class ChartTextFuzzTest {
     private static Stitches row(Random random, int least) {
         StringBuilder letters = new StringBuilder();
         for (int i = least + random.nextInt(90); i > 0; i--) {
-            letters.append("bplc".charAt(random.nextInt(4)));
+            letters.append(Stitch.LETTERS.charAt(random.nextInt(Stitch.LETTERS.length())));
         }
         return Stitches.of(letters);
     }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import edgewright.chart.Chart;
 import edgewright.chart.Place;
 import edgewright.chart.Round;
+import edgewright.chart.Stitch;
 import edgewright.check.Finding;
 import edgewright.check.FindingPlace;
 import edgewright.check.Sketch;
@@ -75,7 +76,7 @@ public final class Sketches {
 
     private static String roundsAndMarks(String sketch) {
         return sketch.lines()
-                .filter(line -> line.matches(" *\\d+ +\\w+ +[bplc]*\\|.*| *[!^].*"))
+                .filter(line -> line.matches(" *\\d+ +\\w+ +[" + Stitch.LETTERS + "]*\\|.*| *[!^].*"))
                 .map(line -> line + "\n")
                 .collect(Collectors.joining());
     }

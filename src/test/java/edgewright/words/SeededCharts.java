@@ -122,18 +122,19 @@ public final class SeededCharts {
     }
 
     private static boolean fits(Chart chart, Place place) {
-        return switch (chart.stitch(place)) {
-            case BACK_LOOP, PLAIN -> true;
-            case CHAIN -> !(chart.shape().footing(place) instanceof Footing.OnCornerChain);
-            case LONG -> fitsLong(chart, place);
-        };
+        Stitch stitch = chart.stitch(place);
+        if (stitch.coversStitchBelow()) {
+            return fitsLong(chart, place);
+        }
+        return stitch.standsInStitchBelow() || !(chart.shape().footing(place) instanceof Footing.OnCornerChain);
     }
 
     private static boolean fitsLong(Chart chart, Place place) {
         if (place.round() == 1 || !(chart.shape().footing(place) instanceof Footing.OnStitch below)) {
             return false;
         }
-        if (place.round() > 2 && chart.shape().landing(place) instanceof Landing.InStitch landing) {
+        if (place.round() > 2
+                && chart.shape().landing(place, chart.stitch(place)) instanceof Landing.InStitch landing) {
             if (chart.stitch(landing.place()) != Stitch.BACK_LOOP) {
                 return false;
             }

@@ -111,8 +111,8 @@ class AmountsTest {
      */
     @Test
     void the_shares_of_estimates_lie_between_the_published_measurements() {
-        assertThat(StitchLengths.share(TALL)).isBetween(102 / 53.0, (102 / 5.0 - 4.8) / (53 / 5.0 - 4.8));
-        assertThat(StitchLengths.share(CHAIN)).isBetween(4.8 / (53 / 5.0), 5.1 / (53 / 5.0 - 4.8));
+        assertThat(TALL.share()).isBetween(102 / 53.0, (102 / 5.0 - 4.8) / (53 / 5.0 - 4.8));
+        assertThat(CHAIN.share()).isBetween(4.8 / (53 / 5.0), 5.1 / (53 / 5.0 - 4.8));
     }
 
     @Test

@@ -6,32 +6,21 @@ import edgewright.texts.Language;
 import edgewright.texts.Messages;
 import java.awt.event.ActionEvent;
 import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import javax.swing.AbstractAction;
 import javax.swing.JComponent;
 import javax.swing.KeyStroke;
 
 /** The keys that work on the chart while it has the focus. Which key does what lies in the texts {@code canvas.key.*}. */
 public final class CanvasKeys {
-    private static final List<String> IDS = List.of(
-            "left",
-            "right",
-            "up",
-            "down",
-            "home",
-            "end",
-            "b",
-            "p",
-            "l",
-            "c",
-            "work",
-            "takeOut",
-            "takeOutBack",
-            "pick",
-            "markLeft",
-            "markRight",
-            "markUp",
-            "markDown",
-            "unmark");
+    private static final List<String> IDS = Stream.of(
+                    Stream.of("left", "right", "up", "down", "home", "end"),
+                    Stream.of(Stitch.LETTERS.split("")),
+                    Stream.of("work", "takeOut", "takeOutBack", "pick"),
+                    Stream.of("markLeft", "markRight", "markUp", "markDown", "unmark"))
+            .flatMap(Function.identity())
+            .toList();
 
     private final ChartCanvas canvas;
     private final CanvasWalk walk;

@@ -12,9 +12,11 @@ import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
@@ -22,8 +24,10 @@ import net.miginfocom.swing.MigLayout;
 
 /** The tray above the chart: the stitch to work, the layers to see, the turn and the size. */
 public final class ToolTray extends JPanel {
-    /** The stitches in the order in which they are offered: the one that makes the pattern first. */
-    public static final List<Stitch> ORDER = List.of(Stitch.LONG, Stitch.BACK_LOOP, Stitch.PLAIN, Stitch.CHAIN);
+    /** The stitches in the order in which they are offered: those that make the pattern first. */
+    public static final List<Stitch> ORDER = Stream.of(Stitch.values())
+            .sorted(Comparator.comparing(stitch -> !stitch.coversStitchBelow()))
+            .toList();
 
     private final transient Workbench bench;
     private final transient ChartView view;

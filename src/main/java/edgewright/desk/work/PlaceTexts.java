@@ -76,7 +76,7 @@ public final class PlaceTexts {
                         arg("place", inWords(place)),
                         arg("stitch", what),
                         arg("below", stands),
-                        arg("landing", landsIn(chart, shape.landing(place))))
+                        arg("landing", landsIn(chart, shape.landing(place, stitch))))
                 : says.text("status-short", arg("place", inWords(place)), arg("stitch", what), arg("below", stands));
     }
 

@@ -35,7 +35,7 @@ final class CellMarks {
         return !flagged.isEmpty();
     }
 
-    /** What shows in a cell. A long stitch is drawn over the cell below too, so cells must be drawn from the inside out. */
+    /** What shows in a cell. A long stitch is drawn over the cells that it covers too, so cells must be drawn from the inside out. */
     Mark fabric(DrawnCell drawn) {
         GridCell cell = drawn.cell();
         FabricShapes shapes = new FabricShapes(layout.frameOf(cell, drawn.side()), layout.areaOf(cell), yarns);
@@ -80,7 +80,8 @@ final class CellMarks {
             return mark(MarkKind.MISSING, cell, Optional.of(place), 0, shapes.missing(style.palette()));
         }
         Stitch kind = chart.stitch(place);
-        List<Shape> sign = shapes.of(kind, yarns.mark(round), yarns.ground(chart.shownRound(place)), shownBelow(drawn));
+        List<Shape> sign =
+                shapes.of(kind, yarns.mark(round), yarns.ground(chart.shownRound(place)), shownBelow(drawn, kind));
         return mark(MarkKind.of(kind), cell, Optional.of(place), round, sign);
     }
 
@@ -126,12 +127,12 @@ final class CellMarks {
         return new Mark(kind, Optional.of(cell), place, yarn, shapes);
     }
 
-    /** How many of the two cells below this one, towards the piece, lie in what is shown. */
-    private int shownBelow(DrawnCell drawn) {
+    /** How many of the cells below this one that a stitch reaches over, towards the piece, lie in what is shown. */
+    private int shownBelow(DrawnCell drawn, Stitch stitch) {
         int x = drawn.cell().x();
         int y = drawn.cell().y();
         int below = 0;
-        for (int step = 1; step <= 2; step++) {
+        for (int step = 1; step <= stitch.roundsDown(); step++) {
             GridCell cell = switch (drawn.side()) {
                 case TOP -> new GridCell(x, y + step);
                 case LEFT -> new GridCell(x + step, y);

@@ -26,7 +26,7 @@ final class FabricShapes {
     }
 
     /**
-     * The cell of a stitch. A long stitch is drawn over the cell below too, so cells must be drawn from the inside out.
+     * The cell of a stitch. A long stitch is drawn over the cells that it covers too, so cells must be drawn from the inside out.
      *
      * @param shownRound the round whose yarn shows in the cell
      * @param covered whether the stitch above is long and hides this one
@@ -44,19 +44,21 @@ final class FabricShapes {
         if (covered) {
             return List.of(ground);
         }
-        return switch (stitch) {
-            case LONG ->
-                List.of(
+        int down = stitch.roundsDown();
+        Shape top = body(-0.36, 0.16, 0.36, 0.38, 0.11, ColourMixing.mix(shown, ColourMixing.on(shown), 0.1));
+        return stitch.coversStitchBelow()
+                ? List.of(
                         ground,
-                        body(-0.47, -1.47, 0.47, 0.47, 0.24, shown),
-                        body(-0.09, -1.3, -0.03, 0.1, 0.03, ColourMixing.mix(shown, ColourMixing.on(shown), 0.14)),
-                        body(-0.36, 0.16, 0.36, 0.38, 0.11, ColourMixing.mix(shown, ColourMixing.on(shown), 0.1)));
-            case BACK_LOOP, PLAIN, CHAIN ->
-                List.of(
-                        ground,
-                        body(-0.47, -0.47, 0.47, 0.47, 0.24, shown),
-                        body(-0.36, 0.16, 0.36, 0.38, 0.11, ColourMixing.mix(shown, ColourMixing.on(shown), 0.1)));
-        };
+                        body(-0.47, 0.53 - down, 0.47, 0.47, 0.24, shown),
+                        body(
+                                -0.09,
+                                0.7 - down,
+                                -0.03,
+                                0.1,
+                                0.03,
+                                ColourMixing.mix(shown, ColourMixing.on(shown), 0.14)),
+                        top)
+                : List.of(ground, body(-0.47, -0.47, 0.47, 0.47, 0.24, shown), top);
     }
 
     /** The chains of a corner; never hatched, for the number of the round stands there too. */

@@ -126,12 +126,7 @@ public final class Legend {
     }
 
     private static String plainName(Stitch stitch, Messages says) {
-        return switch (stitch) {
-            case BACK_LOOP -> says.text("legend-back-loop");
-            case PLAIN -> says.text("legend-plain");
-            case LONG -> says.text("legend-long");
-            case CHAIN -> says.text("legend-chain");
-        };
+        return says.text("legend-stitch-" + stitch);
     }
 
     private void lay(double xMm, double yMm) {
@@ -171,10 +166,7 @@ public final class Legend {
     }
 
     private static boolean uses(edgewright.chart.Round round, Stitch stitch) {
-        return round.fromCorner().count(stitch)
-                        + round.repeat().count(stitch)
-                        + round.toCorner().count(stitch)
-                > 0;
+        return round.has(stitch::equals);
     }
 
     private double title(double x, double y) {
@@ -211,7 +203,7 @@ public final class Legend {
         for (int i = 0; i < cells; i++) {
             shapes.addAll(cell(new Area(x, y + i * c, c, c), ground));
         }
-        shapes.addAll(signs(x, y).of(stitch, style.inking().yarn(yarn.colour()), ground, 2));
+        shapes.addAll(signs(x, y).of(stitch, style.inking().yarn(yarn.colour()), ground, stitch.roundsDown()));
         return row(shapes, names.apply(stitch), x, y, cells);
     }
 

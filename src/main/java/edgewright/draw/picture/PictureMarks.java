@@ -1,6 +1,7 @@
 package edgewright.draw.picture;
 
 import edgewright.chart.Place;
+import edgewright.chart.Stitch;
 import edgewright.draw.marks.Layer;
 import edgewright.draw.marks.Mark;
 import edgewright.draw.paint.Area;
@@ -15,8 +16,8 @@ import java.util.function.Function;
  * between and around them.
  */
 final class PictureMarks {
-    /** How many cells a mark can reach beyond its own: a long stitch lands two rounds down, a ring stands out a little. */
-    private static final int REACH = 3;
+    /** How many cells a mark can reach beyond its own: a long stitch where it lands, a ring a little further. */
+    private static final int REACH = Stitch.DEEPEST + 1;
 
     private final PictureStyle style;
     private final CellLayout layout;

@@ -2,6 +2,7 @@ package edgewright.draw.picture;
 
 import edgewright.chart.Colour;
 import edgewright.chart.Stitch;
+import edgewright.chart.StitchLoop;
 import edgewright.draw.paint.Area;
 import edgewright.draw.paint.ColourMixing;
 import edgewright.draw.paint.ColourMode;
@@ -10,14 +11,16 @@ import edgewright.draw.paint.Palette;
 import edgewright.draw.paint.PenPath;
 import edgewright.draw.paint.Shape;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 
 /**
  * What each stitch looks like in the layer of what to do, in the frame of its cell.
  *
  * <p>After the open symbols of the trade: an oval is a chain, a cross a plain stitch, a stem with bar and one slash a stitch
- * with one yarn over; an arc says which loop is taken, bulging up for the back loop and down for the front loop. Source of
+ * with one yarn over (here: that covers one stitch); an arc says which loop is taken, bulging up for the back loop and down for the front loop. Source of
  * the signs: from memory; publishers differ, so every chart has its legend.
  */
 final class StitchShapes {
@@ -25,20 +28,13 @@ final class StitchShapes {
     private static final double MEDIUM = 0.065;
     private static final double CASING = 0.09;
 
-    /** Where the stem of a long stitch ends: on the upper edge of the stitch two rounds below. */
-    private static final double FOOT = -1.55;
+    private static final Map<Stitch, PenPath> LINES = new EnumMap<>(Stitch.class);
 
-    private static final PenPath BACK_LOOP = arc(0.2, -0.3, 0.15);
-    private static final PenPath PLAIN = cross(0.2);
-    private static final PenPath CHAIN = PenPath.oval(0, 0, 0.28, 0.16);
-    private static final PenPath LONG = new PenPath.Builder()
-            .moveTo(0, 0.2)
-            .lineTo(0, FOOT)
-            .moveTo(-0.22, 0.2)
-            .lineTo(0.22, 0.2)
-            .moveTo(-0.17, -0.6)
-            .lineTo(0.17, -0.38)
-            .build();
+    static {
+        for (Stitch stitch : Stitch.values()) {
+            LINES.put(stitch, sign(stitch));
+        }
+    }
 
     private final Frame frame;
     private final double cellMm;
@@ -55,33 +51,60 @@ final class StitchShapes {
      *
      * @param yarn what marks in its own yarn are drawn in
      * @param ground what the mark lies on in its own cell
-     * @param below how many of the two cells below are there to be drawn on; a long stitch is cut off after them
+     * @param below how many cells below are there to be drawn on; a long stitch that would reach further is cut off after them
      */
     List<Shape> of(Stitch stitch, Colour yarn, Colour ground, int below) {
         Colour ink = inking.on(ground);
-        return switch (stitch) {
-            case BACK_LOOP ->
-                apart(line(
-                        BACK_LOOP.through(frame), inking == ColourMode.COLOUR ? FINE : MEDIUM, inking.softly(ground)));
-            case PLAIN -> apart(line(PLAIN.through(frame), MEDIUM, ink));
-            case CHAIN -> apart(line(CHAIN.through(frame), MEDIUM, ink));
-            case LONG -> below == 2 ? longStitch(yarn) : cutOff(yarn, below);
-        };
+        if (stitch.coversStitchBelow()) {
+            return below >= stitch.roundsDown() ? longStitch(stitch, yarn) : cutOff(stitch, yarn, below);
+        }
+        PenPath lines = lines(stitch).through(frame);
+        return isGround(stitch)
+                ? apart(line(lines, inking == ColourMode.COLOUR ? FINE : MEDIUM, inking.softly(ground)))
+                : apart(line(lines, MEDIUM, ink));
+    }
+
+    /** Whether it is the stitch that most of a fabric is, which must not shout. */
+    private static boolean isGround(Stitch stitch) {
+        return stitch.standsInStitchBelow() && !stitch.takes(StitchLoop.FRONT);
+    }
+
+    /** The sign as it follows from what a stitch is. */
+    private static PenPath sign(Stitch stitch) {
+        if (stitch.coversStitchBelow()) {
+            return stem(stitch, foot(stitch).orElseThrow(), stitch.roundsDown());
+        }
+        if (!stitch.standsInStitchBelow()) {
+            return PenPath.oval(0, 0, 0.28, 0.16);
+        }
+        return isGround(stitch) ? arc(0.2, -0.3, 0.15) : cross(0.2);
+    }
+
+    /** A stem with its bar, and a slash for each stitch that it covers as far as that is shown. */
+    private static PenPath stem(Stitch stitch, double end, int shownBelow) {
+        PenPath.Builder stem = new PenPath.Builder()
+                .moveTo(0, 0.2)
+                .lineTo(0, end)
+                .moveTo(-0.22, 0.2)
+                .lineTo(0.22, 0.2);
+        for (int covered = 1; covered < stitch.roundsDown() && covered <= shownBelow; covered++) {
+            double higher = 0.4 * (covered - 1);
+            stem.moveTo(-0.17, -0.6 - higher).lineTo(0.17, -0.38 - higher);
+        }
+        return stem.build();
     }
 
     /** The lines of a stitch's sign in a cell one unit wide; see {@link #foot} for what is filled. */
     static PenPath lines(Stitch stitch) {
-        return switch (stitch) {
-            case BACK_LOOP -> BACK_LOOP;
-            case PLAIN -> PLAIN;
-            case CHAIN -> CHAIN;
-            case LONG -> LONG;
-        };
+        return LINES.get(stitch);
     }
 
-    /** How far out of its cell a stitch has the ball that says where it lands; empty for a stitch without one. */
+    /**
+     * How far out of its cell a stitch has the ball that says where it lands, on the upper edge of that stitch; empty for a stitch
+     * without one.
+     */
     static OptionalDouble foot(Stitch stitch) {
-        return stitch == Stitch.LONG ? OptionalDouble.of(FOOT) : OptionalDouble.empty();
+        return stitch.coversStitchBelow() ? OptionalDouble.of(0.45 - stitch.roundsDown()) : OptionalDouble.empty();
     }
 
     /**
@@ -120,30 +143,22 @@ final class StitchShapes {
     }
 
     /**
-     * A stem with bar and slash, and a ball where it lands: on the upper edge of the stitch two rounds below. In its own yarn,
-     * with an outline for where it lies on that yarn.
+     * A stem with bar and slash, and a ball where it lands. In its own yarn, with an outline for where it lies on that yarn.
      */
-    private List<Shape> longStitch(Colour yarn) {
-        PenPath stem = LONG.through(frame);
+    private List<Shape> longStitch(Stitch stitch, Colour yarn) {
+        PenPath stem = lines(stitch).through(frame);
+        double foot = foot(stitch).orElseThrow();
         Colour outline = outline(yarn);
         return List.of(
                 line(stem, 0.165, outline),
-                new Shape.Fill(PenPath.circle(0, FOOT, 0.13).through(frame), outline),
+                new Shape.Fill(PenPath.circle(0, foot, 0.13).through(frame), outline),
                 line(stem, 0.085, yarn),
-                new Shape.Fill(PenPath.circle(0, FOOT, 0.09).through(frame), yarn));
+                new Shape.Fill(PenPath.circle(0, foot, 0.09).through(frame), yarn));
     }
 
-    /** A long stitch as far as the edge of what is drawn: without its foot, and without its slash if that is beyond. */
-    private List<Shape> cutOff(Colour yarn, int below) {
-        PenPath.Builder stem = new PenPath.Builder()
-                .moveTo(0, 0.2)
-                .lineTo(0, -0.4 - below)
-                .moveTo(-0.22, 0.2)
-                .lineTo(0.22, 0.2);
-        if (below == 1) {
-            stem.moveTo(-0.17, -0.6).lineTo(0.17, -0.38);
-        }
-        PenPath path = stem.build().through(frame);
+    /** A long stitch as far as the edge of what is drawn: without its foot, and without its slashes if those are beyond. */
+    private List<Shape> cutOff(Stitch stitch, Colour yarn, int below) {
+        PenPath path = stem(stitch, -0.4 - below, below).through(frame);
         return List.of(line(path, 0.165, outline(yarn)), line(path, 0.085, yarn));
     }
 

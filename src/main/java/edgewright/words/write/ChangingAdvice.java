@@ -29,7 +29,7 @@ final class ChangingAdvice {
     String paragraph() {
         ChangeRounds best = ChangeRounds.of(
                 rounds.size(),
-                round -> has(rounds.get(round - 1), Stitch::coversStitchBelow),
+                (round, such) -> has(rounds.get(round - 1), such),
                 round -> !isPlain(rounds.get(round - 1)));
         if (best.counting().isEmpty()) {
             return says.text("setUp-rightAtOnce");

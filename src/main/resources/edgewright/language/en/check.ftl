@@ -4,15 +4,15 @@
 rule-no-round-below = A long stitch drops two rounds down, and under round 1 there is only the base round: the hook has no loop to reach for.
 rule-past-corner = A long stitch cannot be the { $corner } stitch of a side: it stands on a corner chain, and under that chain there is nothing of this side for the hook to reach.
 rule-covered-loop = The stitch directly below, in round { $below }, is long too: it lies in front of the loop that this one needs, so the hook cannot get at it.
-rule-used-loop = The stitch directly below, in round { $below }, is plain: it is worked through both loops of the stitch it stands on in { $twoBelow ->
+rule-used-loop = The stitch directly below, in round { $below }, is plain: it is worked through both loops of the stitch it stands on in { $landing ->
     [0] the base round
-   *[other] round { $twoBelow }
+   *[other] round { $landing }
     }, so no front loop is left to drop into.
-rule-lands-on-long = The stitch two rounds below, in round { $twoBelow }, is long too: its loose top gives way under a second one, and this chart does not allow long stitches to be stacked.
-rule-lands-on-chain = There is a chain two rounds below, in round { $twoBelow }: it hangs over a gap, with no stitch under it to hold a long stitch down.
-rule-lands-on-corner-chain = The stitch next to the { $corner } one of a side lands in a corner chain of { $twoBelow ->
+rule-lands-on-long = The stitch two rounds below, in round { $landing }, is long too: its loose top gives way under a second one, and this chart does not allow long stitches to be stacked.
+rule-lands-on-chain = There is a chain two rounds below, in round { $landing }: it hangs over a gap, with no stitch under it to hold a long stitch down.
+rule-lands-on-corner-chain = The stitch next to the { $corner } one of a side lands in a corner chain of { $landing ->
     [0] the base round
-   *[other] round { $twoBelow }
+   *[other] round { $landing }
     }, and this chart keeps its corner chains free: a long stitch there pulls the corner together.
 rule-chain-at-corner = A chain cannot be the { $corner } stitch of a side: with no stitch worked into the corner below, nothing holds the corner there.
 rule-ragged-section = This section has { $stitches ->
@@ -26,7 +26,7 @@ rule-unclosed-side = A side of { $stitches } stitches in the base round does not
     [0] {""}
    *[other] { $tooMany } too many or{" "}
     }{ $tooFew } too few.
-rule-other-yarn = This long stitch in { $own } lands on round { $twoBelow }, which is worked in { $landing }: the hook can pull it down there, but it covers the wrong colour and does not land on its own.
+rule-other-yarn = This long stitch in { $own } lands on round { $landing }, which is worked in { $landingYarn }: the hook can pull it down there, but it covers the wrong colour and does not land on its own.
 rule-deep-gap = A chain directly above a chain, in round { $below }, leaves a hole two rounds high: nothing between holds its edges, and the hook catches in it.
 rule-loose-run = { $longs ->
     [0] Long stitches stand side by side for as long as the repeat is worked
@@ -46,7 +46,7 @@ remedy-allow-corner-chains = Allow long stitches in corner chains in this chart
 remedy-allow-run = Let up to { $longs } long stitches stand side by side in this chart
 remedy-allow-stacking = Allow long stitches on long stitches in this chart
 remedy-back-loop-below = Make the stitch below, in round { $below }, a back-loop stitch
-remedy-back-loop-two-below = Make the stitch two below, in round { $twoBelow }, a back-loop stitch
+remedy-back-loop-two-below = Make the stitch two below, in round { $landing }, a back-loop stitch
 remedy-break-run = Break the run up with { $breaks ->
     [one] a back-loop stitch
    *[other] { $breaks } back-loop stitches

@@ -7,10 +7,10 @@ repeat = repeat, { $stitches ->
     }
 surplus = +{ $stitches }
 
-legend-back-loop = back-loop stitch
-legend-plain = plain stitch, through both loops
-legend-long = long stitch, dropped two rounds down
-legend-chain = chain over one stitch
+legend-stitch-BACK_LOOP = back-loop stitch
+legend-stitch-PLAIN = plain stitch, through both loops
+legend-stitch-LONG = long stitch, dropped two rounds down
+legend-stitch-CHAIN = chain over one stitch
 legend-corner = corner: { $chains ->
     [one] 1 chain
    *[other] { $chains } chains
