@@ -6,6 +6,7 @@ import edgewright.chart.Edits;
 import edgewright.chart.Place;
 import edgewright.chart.Round;
 import edgewright.chart.Section;
+import edgewright.chart.Side;
 import edgewright.chart.SideShape;
 import edgewright.chart.Stitch;
 import edgewright.chart.Stitches;
@@ -57,7 +58,7 @@ public class CheckBenchmark {
             throw new IllegalStateException("the chart is to be workable, but " + verdict);
         }
         int size = chart.rounds().stream()
-                .mapToInt(round -> round.side(1).length())
+                .mapToInt(round -> round.side(Side.TOP, 1).length())
                 .sum();
         cells = new byte[size];
         copy = new byte[size];

@@ -60,7 +60,7 @@ public final class Booklet {
             throws IOException {
         Verdict verdict = options.repeats().isPresent()
                 ? Checker.check(
-                        chart, options.repeats().get().map(m -> chart.shape().stitches(0, m)))
+                        chart, chart.border().stitches(0, options.repeats().get()))
                 : Checker.check(chart);
         return publish(verdict, options, out, progress);
     }
@@ -121,11 +121,7 @@ public final class Booklet {
 
     /** As many as the two arms of the corner have, and those in front of the outermost round. */
     private static long stitchesShown(Chart chart) {
-        int rounds = chart.rounds().size();
-        int repeats = PictureStyle.usualRepeats(chart.shape().w());
-        return rounds
-                * (chart.shape().stitches(rounds, 0)
-                        + 2L * repeats * chart.shape().w());
+        return ChartPicture.stitchesOfCorner(chart, PictureStyle.usualRepeats(chart));
     }
 
     private static String title(Chart chart, BookletOptions options) {

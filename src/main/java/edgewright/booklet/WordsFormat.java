@@ -89,10 +89,7 @@ public enum WordsFormat {
 
     private static Optional<String> picture(Chart chart, HookHand hand, Language language) {
         PictureStyle style = PictureStyle.print(language).withHand(hand);
-        int rounds = chart.rounds().size();
-        long perRound =
-                chart.shape().stitches(rounds, style.repeatsOf(chart.shape().w()));
-        if (2 * perRound * rounds > MOST_STITCHES) {
+        if (ChartPicture.stitchesOfCorner(chart, style) > MOST_STITCHES) {
             return Optional.empty();
         }
         return Optional.of(SvgPicture.inPage(ChartPicture.corner(chart, style, Emphasis.NONE), "chart-"));

@@ -11,7 +11,7 @@ package edgewright.chart;
  * @param repeats how often the repeat is worked on each side, from 0. For a border that lies flat opposite sides are equal;
  *     the grid is only for such.
  */
-public record BorderGrid(SideShape shape, PerSide<Integer> repeats) {
+public record BorderGrid(BorderShape border, PerSide<Integer> repeats) {
     public BorderGrid {
         if (!repeats.oppositeSidesAreAlike()) {
             throw new IllegalArgumentException("opposite sides must be equal to lie on squared paper: " + repeats);
@@ -20,12 +20,16 @@ public record BorderGrid(SideShape shape, PerSide<Integer> repeats) {
 
     /** The cells across the piece: the stitches of the top in the base round. */
     public int width() {
-        return shape.stitches(0, repeats.top());
+        return stitches(Side.TOP);
     }
 
     /** The cells down the piece: the stitches of the left side in the base round. */
     public int height() {
-        return shape.stitches(0, repeats.left());
+        return stitches(Side.LEFT);
+    }
+
+    private int stitches(Side side) {
+        return border.on(side).stitches(0, repeats.get(side));
     }
 
     /** The cell of a stitch of a side. The stitch may lie beyond the side's end by any number; then so does the cell. */

@@ -112,9 +112,28 @@ public record Chart(
         return heading.terms();
     }
 
-    /** A, w and B as they follow from round 1. */
+    /** A, w and B as they follow from round 1, the same on every side; whoever means one of the sides asks {@link #shape(Side)}. */
     public SideShape shape() {
         return shape(rounds.get(0));
+    }
+
+    /** A, w and B of this side. */
+    @SuppressWarnings("unused") // all sides of a chart are worked alike
+    public SideShape shape(Side side) {
+        return shape();
+    }
+
+    /** How all sides are put together. */
+    public BorderShape border() {
+        return BorderShape.of(shape());
+    }
+
+    /**
+     * The side that stands for this one: the first on which the same stitches are worked. All sides of a chart are worked alike,
+     * so it is the first of all.
+     */
+    public Side alike(Side side) {
+        return Side.values()[0];
     }
 
     private static SideShape shape(Round first) {

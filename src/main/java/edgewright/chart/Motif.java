@@ -40,17 +40,18 @@ public record Motif(List<String> rounds) {
     /**
      * The stitches between two opposite corners of a rectangle, both included.
      *
-     * @param repeats how often the repeat is worked on the side that the two stand on
+     * @param side the side that the two stand on
+     * @param repeats how often the repeat is worked on that side
      * @param one in a charted round, as the other one
      */
-    public static Motif of(Chart chart, int repeats, SidePlace one, SidePlace other) {
+    public static Motif of(Chart chart, Side side, int repeats, SidePlace one, SidePlace other) {
         int firstColumn = Math.min(one.fabricColumn(), other.fabricColumn());
         int lastColumn = Math.max(one.fabricColumn(), other.fabricColumn());
         List<String> rounds = new ArrayList<>();
         for (int r = Math.min(one.round(), other.round()); r <= Math.max(one.round(), other.round()); r++) {
             StringBuilder letters = new StringBuilder();
             for (int column = firstColumn; column <= lastColumn; column++) {
-                letters.append(placeAt(chart, repeats, r, column)
+                letters.append(placeAt(chart, chart.shape(side), repeats, r, column)
                         .map(place -> chart.stitch(place).letter())
                         .orElse(NOTHING));
             }
@@ -109,10 +110,11 @@ public record Motif(List<String> rounds) {
      * Where its stitches come to lie in a chart. What reaches beyond the side or the outermost round is left out. Where it is
      * wider than the repeat, one place of the chart is met several times; the last in working order counts.
      *
-     * @param repeats how often the repeat is worked on the side
+     * @param side the side on which it is placed
+     * @param repeats how often the repeat is worked on that side
      * @param first where the innermost round begins
      */
-    public Placed placed(Chart chart, int repeats, SidePlace first) {
+    public Placed placed(Chart chart, Side side, int repeats, SidePlace first) {
         Map<Place, Stitch> stitches = new HashMap<>();
         int fitting = Math.min(rounds.size(), Math.max(0, chart.rounds().size() - first.round() + 1));
         int beyond = 0;
@@ -123,7 +125,8 @@ public record Motif(List<String> rounds) {
                 if (stitch.isEmpty()) {
                     continue;
                 }
-                Optional<Place> place = placeAt(chart, repeats, first.round() + i, first.fabricColumn() + j);
+                Optional<Place> place =
+                        placeAt(chart, chart.shape(side), repeats, first.round() + i, first.fabricColumn() + j);
                 if (place.isEmpty()) {
                     beyond++;
                 } else {
@@ -135,9 +138,8 @@ public record Motif(List<String> rounds) {
         return new Placed(stitches, rounds.size() - fitting, beyond, over);
     }
 
-    private static Optional<Place> placeAt(Chart chart, int repeats, int round, int fabricColumn) {
+    private static Optional<Place> placeAt(Chart chart, SideShape shape, int repeats, int round, int fabricColumn) {
         int stitch = fabricColumn + round;
-        SideShape shape = chart.shape();
         return round >= 1 && round <= chart.rounds().size() && stitch >= 1 && stitch <= shape.stitches(round, repeats)
                 ? Optional.of(shape.placeOf(new SidePlace(round, stitch), repeats))
                         .filter(chart::has)

@@ -49,8 +49,12 @@ public record Round(String yarn, Stitches fromCorner, Stitches repeat, Stitches 
     }
 
     /** The stitches of a whole side in working order, with the repeat worked that often. */
-    public Stitches side(int repeats) {
-        return Stitches.of(fromCorner.letters() + repeat.letters().repeat(repeats) + toCorner.letters());
+    public Stitches side(Side side, int repeats) {
+        StringBuilder letters = new StringBuilder();
+        for (Section section : Section.of(side)) {
+            letters.append(section(section).letters().repeat(section.times(repeats)));
+        }
+        return Stitches.of(letters);
     }
 
     /** Whether there is such a stitch in the round, in any of its sections. */

@@ -167,6 +167,16 @@ public record SideShape(int a, int w, int b) {
         return new SidePlace(place.round(), before + place.place());
     }
 
+    /**
+     * Which working of the repeat a stitch of a whole side belongs to, from 1; 1 in the corner sections.
+     *
+     * @param place the stitch's place in the chart, as {@link #placeOf} has it
+     */
+    public int occurrence(SidePlace stitch, Place place) {
+        int inRepeats = stitch.stitch() - length(Section.FROM_CORNER, stitch.round());
+        return place.section().isRepeat() ? (inRepeats - 1) / w + 1 : 1;
+    }
+
     private void require(Place place, int firstRound) {
         if (place.round() < firstRound || place.place() > length(place.section(), place.round())) {
             throw new IllegalArgumentException(place + " is outside a side of A = " + a + ", w = " + w + ", B = " + b);

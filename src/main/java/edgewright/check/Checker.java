@@ -60,7 +60,7 @@ public final class Checker {
             byRound[i] = judge.count(i + 1);
         }
         List<RuleBreach<?>> unclosed = baseStitches
-                .map(stitches -> AllRules.UNCLOSED_SIDE.breaches(shape, stitches))
+                .map(stitches -> AllRules.UNCLOSED_SIDE.breaches(chart.border(), stitches))
                 .orElse(List.of());
         return new Verdict(
                 chart,

@@ -1,6 +1,7 @@
 package edgewright.check;
 
 import edgewright.chart.Chart;
+import edgewright.chart.CornerEnd;
 import edgewright.chart.Edits;
 import edgewright.chart.Round;
 import edgewright.chart.Section;
@@ -9,6 +10,7 @@ import edgewright.chart.Stitch;
 import edgewright.chart.Stitches;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -68,12 +70,12 @@ final class RaggedSection implements Rule<Violation.RaggedSection> {
 
     /** Where a section was cut off at the corner, its new end may be a stitch that cannot stand there. */
     private static Chart atCorner(Chart chart, int number, Section section) {
-        if (section == Section.REPEAT) {
-            return chart;
-        }
         Round round = chart.round(number);
         Stitches row = round.section(section);
-        int end = section == Section.FROM_CORNER ? 1 : row.length();
+        if (section.isRepeat()) {
+            return chart;
+        }
+        int end = section.corner().equals(Optional.of(CornerEnd.START)) ? 1 : row.length();
         return row.at(end).standsInStitchBelow()
                 ? chart
                 : chart.withRound(number, round.with(section, row.with(end, Stitch.BACK_LOOP)));

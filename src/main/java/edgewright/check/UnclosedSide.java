@@ -1,5 +1,6 @@
 package edgewright.check;
 
+import edgewright.chart.BorderShape;
 import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
@@ -24,10 +25,11 @@ final class UnclosedSide implements Rule<Violation.UnclosedSide> {
     }
 
     /** One breach for each side that does not close, in the order in which they are worked. */
-    List<RuleBreach<?>> breaches(SideShape shape, PerSide<Integer> baseStitches) {
+    List<RuleBreach<?>> breaches(BorderShape border, PerSide<Integer> baseStitches) {
         List<RuleBreach<?>> breaches = new ArrayList<>();
         for (Side side : Side.values()) {
             int stitches = baseStitches.get(side);
+            SideShape shape = border.on(side);
             if (!shape.closes(0, stitches)) {
                 breaches.add(new RuleBreach<>(this, new Violation.UnclosedSide(side, stitches, shape)));
             }

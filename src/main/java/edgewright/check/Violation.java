@@ -31,7 +31,7 @@ public sealed interface Violation {
 
         /** The corner that is nearer in working order: the one that the section of the stitch runs to. */
         default CornerEnd corner() {
-            return stitch().section() == Section.FROM_CORNER ? CornerEnd.START : CornerEnd.NEXT;
+            return stitch().section().corner().orElse(CornerEnd.NEXT);
         }
     }
 

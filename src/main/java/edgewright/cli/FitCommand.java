@@ -181,7 +181,7 @@ final class FitCommand implements Callable<Integer> {
     }
 
     private static BackLayer back(Chart chart) {
-        return new BackLayer(chart.shape(), chart.rounds().size());
+        return new BackLayer(chart.border(), chart.rounds().size());
     }
 
     private Fitted document(Chart chart, FitAnswer answer, List<String> sentences) {

@@ -37,8 +37,7 @@ final class SizeOption {
             if (sides == null && repeats == null) {
                 return Optional.empty();
             }
-            return Optional.of(
-                    sides != null ? sides : repeats.map(m -> chart.shape().stitches(0, m)));
+            return Optional.of(sides != null ? sides : chart.border().stitches(0, repeats));
         }
 
         /** Judges the chart for this size. */
@@ -48,11 +47,7 @@ final class SizeOption {
 
         /** How often the repeat is worked on each side; empty for every size, and for sides that do not all close. */
         Optional<PerSide<Integer>> repeats(Chart chart) {
-            return baseStitches(chart)
-                    .filter(base ->
-                            base.stream().allMatch(stitches -> chart.shape().closes(0, stitches)))
-                    .map(base -> base.map(
-                            stitches -> chart.shape().repeats(0, stitches).orElseThrow()));
+            return baseStitches(chart).flatMap(base -> chart.border().repeats(0, base));
         }
     }
 

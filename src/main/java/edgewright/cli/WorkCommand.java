@@ -127,7 +127,7 @@ final class WorkCommand implements Callable<Integer> {
         return answer(
                 new Prover(chart, language()).prove(words(chart, size), repeats),
                 Done.AGREES,
-                repeats.map(m -> chart.shape().stitches(0, m)));
+                chart.border().stitches(0, repeats));
     }
 
     /** Works the words for the piece that was counted, from the base round that it has. */

@@ -30,7 +30,7 @@ final class YarnText {
         this.says = language.messages("cli");
         this.sentences = new YarnSentences(language);
         this.chart = chart;
-        this.base = repeats.map(m -> chart.shape().stitches(0, m));
+        this.base = chart.border().stitches(0, repeats);
     }
 
     List<String> lines(WhatIsLeft answer, List<YarnPair> meetings, List<YarnSwap> swaps) {

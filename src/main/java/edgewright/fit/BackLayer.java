@@ -1,8 +1,8 @@
 package edgewright.fit;
 
+import edgewright.chart.BorderShape;
 import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
-import edgewright.chart.SideShape;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -17,7 +17,7 @@ import java.util.stream.IntStream;
  *
  * @param frontRounds the rounds of the front; 1 or more
  */
-public record BackLayer(SideShape shape, int frontRounds) {
+public record BackLayer(BorderShape border, int frontRounds) {
     /**
      * A round of the back layer.
      *
@@ -65,7 +65,7 @@ public record BackLayer(SideShape shape, int frontRounds) {
 
     /** The stitches on each side in a back round when the repeat is worked that often on the front. */
     public PerSide<Integer> stitches(int number, PerSide<Integer> repeats) {
-        return repeats.map(m -> shape.stitches(round(number).frontRound(), m));
+        return border.stitches(round(number).frontRound(), repeats);
     }
 
     /**
@@ -74,7 +74,7 @@ public record BackLayer(SideShape shape, int frontRounds) {
      * @param chains the chains of each corner
      */
     public Joining joining(PerSide<Integer> repeats, int chains) {
-        return new Joining(repeats.map(m -> shape.stitches(frontRounds, m)), chains);
+        return new Joining(border.stitches(frontRounds, repeats), chains);
     }
 
     /** The back round that has the counts of this front round; empty if it falls between two. */
@@ -95,7 +95,7 @@ public record BackLayer(SideShape shape, int frontRounds) {
     public FitQuestion question(int backRound, PerSide<Integer> counts, Counting counting, PerSide<Integer> repeats) {
         int frontRound = backRound == 0 ? 0 : round(backRound).frontRound();
         return FitQuestion.of(frontRound, counts, counting)
-                .wanting(repeats.map(m -> counting.shown(shape.stitches(frontRound, m))));
+                .wanting(border.stitches(frontRound, repeats).map(counting::shown));
     }
 
     /**
@@ -104,9 +104,6 @@ public record BackLayer(SideShape shape, int frontRounds) {
      * @param frontRound the round that was counted, 0 for the base round
      */
     public Optional<PerSide<Integer>> repeats(int frontRound, PerSide<Integer> counts, Counting counting) {
-        PerSide<OptionalInt> repeats = counts.map(count -> shape.repeats(frontRound, counting.stitches(count)));
-        return repeats.stream().allMatch(OptionalInt::isPresent)
-                ? Optional.of(repeats.map(OptionalInt::getAsInt))
-                : Optional.empty();
+        return border.repeats(frontRound, counts.map(counting::stitches));
     }
 }

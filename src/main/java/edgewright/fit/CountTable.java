@@ -1,8 +1,8 @@
 package edgewright.fit;
 
+import edgewright.chart.BorderShape;
 import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
-import edgewright.chart.SideShape;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.IntStream;
@@ -27,11 +27,11 @@ public record CountTable(Counting counting, List<Row> rows) {
      *
      * @param rounds the last round of the table
      */
-    public static CountTable of(SideShape shape, int rounds, PerSide<Integer> repeats, Counting counting) {
+    public static CountTable of(BorderShape border, int rounds, PerSide<Integer> repeats, Counting counting) {
         return new CountTable(
                 counting,
                 IntStream.rangeClosed(0, rounds)
-                        .mapToObj(r -> new Row(r, repeats.map(m -> counting.shown(shape.stitches(r, m)))))
+                        .mapToObj(r -> new Row(r, border.stitches(r, repeats).map(counting::shown)))
                         .toList());
     }
 }

@@ -1,5 +1,6 @@
 package edgewright.fit;
 
+import edgewright.chart.BorderShape;
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.chart.SideShape;
@@ -60,20 +61,22 @@ public sealed interface EvenSides {
      * Judges sides with these stitches in that round, corner chains not counted. What is said first of several is what
      * stands first in the list above.
      */
-    static EvenSides of(SideShape shape, int round, PerSide<Integer> stitches) {
-        int fewest = shape.fewestStitches(round);
+    static EvenSides of(BorderShape border, int round, PerSide<Integer> stitches) {
+        int fewest = border.fewestStitches(round);
         List<Side> shorts = Side.where(side -> stitches.get(side) < fewest);
         if (!shorts.isEmpty()) {
             return new TooShort(shorts, fewest);
         }
-        List<Side> apart = Side.where(side -> (stitches.get(side) - stitches.top()) % shape.w() != 0);
+        List<Side> apart = Side.where(
+                side -> (stitches.get(side) - stitches.top()) % border.on(side).w() != 0);
         if (!apart.isEmpty()) {
             Side side = apart.get(0);
             return new SidesDiffer(side, Math.abs(stitches.get(side) - stitches.top()), widths(stitches));
         }
+        SideShape shape = border.on(Side.TOP);
         int longer = shape.toLose(round, stitches.top()).orElseThrow();
         if (longer == 0) {
-            return new Closes(stitches.map(count -> shape.repeats(round, count).orElseThrow()));
+            return new Closes(border.repeats(round, stitches).orElseThrow());
         }
         int shorter = shape.w() - longer;
         return new CornersMiss(

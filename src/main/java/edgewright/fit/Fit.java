@@ -1,10 +1,10 @@
 package edgewright.fit;
 
+import edgewright.chart.BorderShape;
 import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.chart.SidePlace;
-import edgewright.chart.SideShape;
 import edgewright.chart.Stitch;
 import edgewright.chart.Stitches;
 import java.util.ArrayList;
@@ -18,12 +18,12 @@ import java.util.stream.Stream;
 /** Answers whether and how a piece is made to fit the border of a chart. */
 public final class Fit {
     private final Chart chart;
-    private final SideShape shape;
+    private final BorderShape border;
     private final FitQuestion question;
 
     private Fit(Chart chart, FitQuestion question) {
         this.chart = chart;
-        this.shape = chart.shape();
+        this.border = chart.border();
         this.question = question;
     }
 
@@ -65,8 +65,7 @@ public final class Fit {
     /** The rounds up to the changing round that cannot be worked on the sides as they are. */
     private static List<Integer> patterned(Chart chart, FitPlan plan) {
         int counting = plan.question().round();
-        boolean even = plan.targets().counted().stream()
-                .allMatch(count -> chart.shape().closes(counting, count));
+        boolean even = chart.border().closes(counting, plan.targets().counted());
         List<Integer> patterned = new ArrayList<>();
         for (int round = 1; round <= counting; round++) {
             if (!even && ChangeRounds.isPatterned(chart.round(round))) {
@@ -82,28 +81,32 @@ public final class Fit {
     private FitAnswer answer() {
         int round = question.round();
         PerSide<Integer> stitches = question.stitches();
-        int fewest = shape.fewestStitches(round);
+        int fewest = border.fewestStitches(round);
         List<Side> shorts = Side.where(side -> stitches.get(side) < fewest);
         if (!shorts.isEmpty()) {
             return new FitRefusal.TooSmall(question, fewest, shorts);
         }
         PerSide<Integer> wanted = question.wantedStitches().orElse(stitches);
-        EvenSides closing = EvenSides.of(shape, round, wanted);
+        EvenSides closing = EvenSides.of(border, round, wanted);
         if (!(closing instanceof EvenSides.Closes) && !wanted.equals(stitches)) {
             return new FitRefusal.WantedOpen(question, open(wanted));
         }
         if (question.wanted().isPresent() && !(closing instanceof EvenSides.Closes)) {
-            return new FitRefusal.CannotClose(question, FitRefusal.CannotClose.Cause.WANTED, shape.w(), closing);
+            return new FitRefusal.CannotClose(
+                    question,
+                    FitRefusal.CannotClose.Cause.WANTED,
+                    border.on(Side.TOP).w(),
+                    closing);
         }
         Targets targets = question.wanted().isPresent()
-                ? new Targets(shape, round, stitches, wanted)
-                : Targets.closest(shape, round, stitches, question.ties());
+                ? new Targets(border, round, stitches, wanted)
+                : Targets.closest(border, round, stitches, question.ties());
         if (targets.totalChange() > 0 && round == chart.rounds().size()) {
             return new FitRefusal.CannotClose(
                     question,
                     FitRefusal.CannotClose.Cause.NO_ROUND_LEFT,
-                    shape.w(),
-                    EvenSides.of(shape, round, stitches));
+                    border.on(Side.TOP).w(),
+                    EvenSides.of(border, round, stitches));
         }
         return plan(targets);
     }
@@ -111,14 +114,14 @@ public final class Fit {
     private List<FitRefusal.WantedOpen.OpenSide> open(PerSide<Integer> wanted) {
         int round = question.round();
         return Arrays.stream(Side.values())
-                .filter(side -> !shape.closes(round, wanted.get(side)))
+                .filter(side -> !border.on(side).closes(round, wanted.get(side)))
                 .map(side -> {
                     int count = wanted.get(side);
-                    OptionalInt lose = shape.toLose(round, count);
+                    OptionalInt lose = border.on(side).toLose(round, count);
                     return new FitRefusal.WantedOpen.OpenSide(
                             side,
                             lose.isPresent() ? OptionalInt.of(count - lose.getAsInt()) : lose,
-                            count + shape.toAdd(round, count));
+                            count + border.on(side).toAdd(round, count));
                 })
                 .toList();
     }
@@ -175,7 +178,7 @@ public final class Fit {
 
     private Stream<SideStitch> across(SideChange change, int up, int repeats) {
         int above = change.round() + 1 + up;
-        Stitches row = chart.round(above).side(repeats);
+        Stitches row = chart.round(above).side(change.side(), repeats);
         return change.unevenStitches().stream()
                 .map(uneven -> new SidePlace(above, uneven.stitch() + up))
                 // A ragged round may end before its place; whatever stands there has a finding of its own.
@@ -191,9 +194,10 @@ public final class Fit {
         List<Side> group = ties.group(side);
         int[] counts = group.stream().mapToInt(targets.counted()::get).toArray();
         int least = IntStream.of(counts).min().orElseThrow();
-        int most = targets.wanted().get(side) + shape.w();
-        IntStream.iterate(most, wanted -> wanted - shape.w())
-                .takeWhile(wanted -> wanted >= Math.max(least - shape.w(), shape.fewestStitches(targets.round())))
+        int width = border.on(side).w();
+        int most = targets.larger(side);
+        IntStream.iterate(most, wanted -> wanted - width)
+                .takeWhile(wanted -> wanted >= Math.max(least - width, border.fewestStitches(targets.round())))
                 .filter(wanted -> IntStream.of(counts).noneMatch(count -> SideChange.isCrowded(count, wanted - count)))
                 .boxed()
                 .min((one, other) -> Integer.compare(
@@ -203,7 +207,7 @@ public final class Fit {
                                 .sum()))
                 .ifPresent(wanted -> reliefs.add(new TooManyChangesRemedy.OtherCount(side, wanted)));
         if (group.size() > 1) {
-            Targets untied = Targets.closest(shape, targets.round(), targets.counted(), ties.without(side));
+            Targets untied = Targets.closest(border, targets.round(), targets.counted(), ties.without(side));
             if (group.stream()
                     .noneMatch(one -> SideChange.isCrowded(targets.counted().get(one), untied.change(one)))) {
                 reliefs.add(new TooManyChangesRemedy.Untie(side));

@@ -3,6 +3,7 @@ package edgewright.fit;
 import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
 import edgewright.chart.Round;
+import edgewright.chart.Side;
 import edgewright.chart.Stitches;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -12,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Finds what a maker should see in a round. Everything said is true of whole sides, both corners included; where nothing
@@ -26,13 +28,16 @@ public final class Landmarks {
      */
     private static final List<Integer> ANY_SIZE = List.of(0, 1, 2, 3);
 
+    /** A side with so many repeats. */
+    private record SizedSide(Side side, int repeats) {}
+
     private final Chart chart;
     private final int round;
     private final List<BitSet> longs;
     private final List<BitSet> longsBelow;
     private final List<BitSet> longsTwoBelow;
 
-    private Landmarks(Chart chart, int round, List<Integer> sizes) {
+    private Landmarks(Chart chart, int round, List<SizedSide> sizes) {
         if (!chart.raggedSections().isEmpty()) {
             throw new IllegalArgumentException("the chart has sections of the wrong length");
         }
@@ -45,12 +50,27 @@ public final class Landmarks {
 
     /** What is true of this round on sides of every size, also of those with no repeat. */
     public static List<Landmark> of(Chart chart, int round) {
-        return new Landmarks(chart, round, ANY_SIZE).all();
+        return new Landmarks(
+                        chart,
+                        round,
+                        Stream.of(Side.values())
+                                .map(chart::alike)
+                                .distinct()
+                                .flatMap(side -> ANY_SIZE.stream().map(m -> new SizedSide(side, m)))
+                                .toList())
+                .all();
     }
 
     /** What is true of this round on the four sides of a piece with so many repeats. */
     public static List<Landmark> of(Chart chart, int round, PerSide<Integer> repeats) {
-        return new Landmarks(chart, round, repeats.stream().distinct().toList()).all();
+        return new Landmarks(
+                        chart,
+                        round,
+                        Stream.of(Side.values())
+                                .map(side -> new SizedSide(chart.alike(side), repeats.get(side)))
+                                .distinct()
+                                .toList())
+                .all();
     }
 
     private List<Landmark> all() {
@@ -142,9 +162,9 @@ public final class Landmarks {
     }
 
     /** For each size the long stitches of a whole side; bit 0 is the stitch in the corner chain. Empty below round 1. */
-    private List<BitSet> columns(List<Integer> sizes, int r) {
+    private List<BitSet> columns(List<SizedSide> sizes, int r) {
         return sizes.stream()
-                .map(m -> r < 1 ? new BitSet() : longs(chart.round(r).side(m)))
+                .map(size -> r < 1 ? new BitSet() : longs(chart.round(r).side(size.side(), size.repeats())))
                 .toList();
     }
 

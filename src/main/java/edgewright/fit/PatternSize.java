@@ -1,7 +1,7 @@
 package edgewright.fit;
 
+import edgewright.chart.BorderShape;
 import edgewright.chart.PerSide;
-import edgewright.chart.SideShape;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -28,12 +28,12 @@ public sealed interface PatternSize {
     /**
      * The stitches that the sides have in this round, corner chains not counted; empty for any size.
      *
-     * @param shape of the sides of the chart
+     * @param border of the chart
      */
-    default Optional<PerSide<Integer>> stitches(SideShape shape, int round) {
+    default Optional<PerSide<Integer>> stitches(BorderShape border, int round) {
         return changes()
                 .map(plan -> plan.stitches(round))
-                .or(() -> repeats().map(perSide -> perSide.map(times -> shape.stitches(round, times))));
+                .or(() -> repeats().map(perSide -> border.stitches(round, perSide)));
     }
 
     /** Any size. */

@@ -1,9 +1,9 @@
 package edgewright.fit;
 
+import edgewright.chart.BorderShape;
 import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
-import edgewright.chart.SideShape;
 import java.util.List;
 import java.util.Objects;
 
@@ -21,15 +21,15 @@ public record PickUpPlan(Targets targets, PerSide<PickUp> sides) implements Pick
     }
 
     /** The base round for a design, or that an edge is too short for its corner sections. */
-    public static PickUpAnswer of(SideShape shape, PerSide<Edge> edges, Ties ties) {
+    public static PickUpAnswer of(BorderShape border, PerSide<Edge> edges, Ties ties) {
         PerSide<Integer> natural = edges.map(Edge::natural);
-        int fewest = shape.fewestStitches(0);
+        int fewest = border.fewestStitches(0);
         List<Side> shorts = Side.where(side -> natural.get(side) < fewest);
         if (!shorts.isEmpty()) {
             return new FitRefusal.TooSmall(
                     FitQuestion.of(0, natural, Counting.STITCHES).with(ties), fewest, shorts);
         }
-        Targets targets = Targets.closest(shape, 0, natural, ties);
+        Targets targets = Targets.closest(border, 0, natural, ties);
         return new PickUpPlan(
                 targets,
                 PerSide.each(side ->

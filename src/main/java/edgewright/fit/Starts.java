@@ -2,6 +2,7 @@ package edgewright.fit;
 
 import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
+import edgewright.chart.Side;
 import edgewright.chart.SidePlace;
 import edgewright.chart.SideShape;
 import edgewright.chart.Start;
@@ -59,23 +60,24 @@ public final class Starts {
     public static List<RoundStart> of(Chart chart, Start plan, PerSide<Integer> repeats) {
         SideShape shape = whole(chart);
         int column = plan.column().orElseGet(() -> bestColumn(chart));
-        if (column > shape.a() + shape.w()) {
-            throw new IllegalArgumentException("start column " + column + ": expected 1 to " + (shape.a() + shape.w()));
+        if (column > Start.last(shape)) {
+            throw new IllegalArgumentException("start column " + column + ": expected 1 to " + Start.last(shape));
         }
         return IntStream.rangeClosed(1, chart.rounds().size())
-                .mapToObj(round -> start(chart, shape, column, round, plan, repeats))
+                .mapToObj(round -> start(chart, column, round, plan, repeats))
                 .toList();
     }
 
-    private static RoundStart start(
-            Chart chart, SideShape shape, int column, int round, Start sides, PerSide<Integer> repeats) {
-        int m = repeats.get(sides.of(round));
+    private static RoundStart start(Chart chart, int column, int round, Start sides, PerSide<Integer> repeats) {
+        Side on = sides.of(round);
+        SideShape shape = chart.shape(on);
+        int m = repeats.get(on);
         int inColumn = Math.min(column, shape.stitches(0, m)) + round;
-        Stitches side = chart.round(round).side(m);
+        Stitches side = chart.round(round).side(on, m);
         int moves = movesOn(side, inColumn, shape.w());
         boolean free = moves >= 0;
         SidePlace stitch = new SidePlace(round, inColumn + Math.max(0, moves));
-        return new RoundStart(round, sides.of(round), stitch, shape.placeOf(stitch, m), Math.max(0, moves), free);
+        return new RoundStart(round, on, stitch, shape.placeOf(stitch, m), Math.max(0, moves), free);
     }
 
     private static int moves(List<Stitches> sides, int column, int repeat) {
@@ -100,7 +102,9 @@ public final class Starts {
     }
 
     private static List<Stitches> sides(Chart chart, int repeats) {
-        return chart.rounds().stream().map(round -> round.side(repeats)).toList();
+        return chart.rounds().stream()
+                .map(round -> round.side(Side.TOP, repeats))
+                .toList();
     }
 
     private static SideShape whole(Chart chart) {

@@ -1,5 +1,6 @@
 package edgewright.fit;
 
+import edgewright.chart.BorderShape;
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.chart.SideShape;
@@ -17,10 +18,10 @@ import java.util.stream.IntStream;
  * @param counted the stitches that the sides have
  * @param wanted the stitches that they should have; each side closes
  */
-public record Targets(SideShape shape, int round, PerSide<Integer> counted, PerSide<Integer> wanted) {
+public record Targets(BorderShape border, int round, PerSide<Integer> counted, PerSide<Integer> wanted) {
     /** @throws IllegalArgumentException if a side would not close */
     public Targets {
-        if (!wanted.stream().allMatch(stitches -> shape.closes(round, stitches))) {
+        if (!border.closes(round, wanted)) {
             throw new IllegalArgumentException(wanted + " do not close in round " + round);
         }
     }
@@ -31,13 +32,13 @@ public record Targets(SideShape shape, int round, PerSide<Integer> counted, PerS
      *
      * @param counted the stitches on each side; a side may have fewer than A + B + 2R
      */
-    public static Targets closest(SideShape shape, int round, PerSide<Integer> counted, Ties ties) {
+    public static Targets closest(BorderShape border, int round, PerSide<Integer> counted, Ties ties) {
         return new Targets(
-                shape,
+                border,
                 round,
                 counted,
                 PerSide.each(side -> closest(
-                        shape,
+                        border.on(side),
                         round,
                         ties.group(side).stream().mapToInt(counted::get).toArray())));
     }
@@ -54,18 +55,18 @@ public record Targets(SideShape shape, int round, PerSide<Integer> counted, PerS
 
     /** How often the repeat is worked on each side. */
     public PerSide<Integer> repeats() {
-        return wanted.map(stitches -> shape.repeats(round, stitches).orElseThrow());
+        return border.repeats(round, wanted).orElseThrow();
     }
 
     /** The next larger number that closes on this side: one repeat more. */
     public int larger(Side side) {
-        return wanted.get(side) + shape.w();
+        return wanted.get(side) + border.on(side).w();
     }
 
     /** The next smaller number that closes on this side: one repeat less. Empty if no repeat is left to leave out. */
     public OptionalInt smaller(Side side) {
-        int smaller = wanted.get(side) - shape.w();
-        return smaller < shape.fewestStitches(round) ? OptionalInt.empty() : OptionalInt.of(smaller);
+        int smaller = wanted.get(side) - border.on(side).w();
+        return smaller < border.fewestStitches(round) ? OptionalInt.empty() : OptionalInt.of(smaller);
     }
 
     /**

@@ -5,7 +5,6 @@ import edgewright.chart.CornerEnd;
 import edgewright.chart.Landing;
 import edgewright.chart.PerSide;
 import edgewright.chart.Place;
-import edgewright.chart.Section;
 import edgewright.chart.Side;
 import edgewright.chart.SidePlace;
 import edgewright.chart.SideShape;
@@ -28,7 +27,6 @@ import java.util.Optional;
  */
 final class Comparison {
     private final Chart chart;
-    private final SideShape shape;
     private final PerSide<Integer> repeats;
     private final Fabric fabric;
     private final List<PatternYarn> yarns;
@@ -37,7 +35,6 @@ final class Comparison {
 
     private Comparison(Chart chart, PerSide<Integer> repeats, Fabric fabric, List<PatternYarn> yarns, int first) {
         this.chart = chart;
-        this.shape = chart.shape();
         this.repeats = repeats;
         this.fabric = fabric;
         this.yarns = yarns;
@@ -116,7 +113,7 @@ final class Comparison {
     }
 
     private BackLayer layer() {
-        return new BackLayer(shape, chart.rounds().size());
+        return new BackLayer(chart.border(), chart.rounds().size());
     }
 
     private void compareYarn(int round) {
@@ -141,6 +138,7 @@ final class Comparison {
     private void compareSide(int round, Side side) {
         int times = repeats.get(side);
         List<FabricStitch> made = fabric.side(round, side);
+        SideShape shape = chart.shape(side);
         int expected = shape.stitches(round, times);
         compare(expected, made.size(), (e, f) -> new Difference.Count(round, side, e, f));
         for (int p = 1; p <= Math.min(expected, made.size()); p++) {
@@ -175,11 +173,11 @@ final class Comparison {
 
     /** Where the chart has a long stitch land. */
     private Optional<FabricPlace> landing(Place place, FabricStitch made, int times) {
+        SideShape shape = chart.shape(made.side());
         Landing landing = shape.landing(place, chart.stitch(place));
         if (landing instanceof Landing.InStitch in) {
-            int inRepeats = made.number() - shape.length(Section.FROM_CORNER, place.round());
-            int occurrence = (inRepeats - 1) / shape.w() + 1;
-            SidePlace lands = shape.sidePlaceOf(in.place(), times, Math.max(1, occurrence));
+            int occurrence = shape.occurrence(new SidePlace(made.round(), made.number()), place);
+            SidePlace lands = shape.sidePlaceOf(in.place(), times, occurrence);
             return Optional.of(new FabricPlace(lands.round(), made.side(), lands.stitch()));
         }
         if (landing instanceof Landing.InCornerChain in) {

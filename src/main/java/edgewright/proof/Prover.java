@@ -148,7 +148,7 @@ public final class Prover {
     public static WorkOutcome workCells(Chart chart, PerSide<Integer> repeats) {
         List<Maker.Cells> rounds = new ArrayList<>();
         for (Round round : chart.rounds()) {
-            PerSide<List<Stitch>> sides = repeats.map(times -> stitches(round.side(times)));
+            PerSide<List<Stitch>> sides = PerSide.each(side -> stitches(round.side(side, repeats.get(side))));
             rounds.add(new Maker.Cells(round.yarn(), sides, chart.corner().chains()));
         }
         return new Maker(houseRules(chart))
@@ -172,7 +172,7 @@ public final class Prover {
     }
 
     private static PerSide<Integer> base(Chart chart, PerSide<Integer> repeats) {
-        return repeats.map(times -> chart.shape().stitches(0, times));
+        return chart.border().stitches(0, repeats);
     }
 
     private static List<Stitch> stitches(Stitches row) {

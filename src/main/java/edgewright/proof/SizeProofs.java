@@ -92,7 +92,7 @@ public final class SizeProofs {
         int fewest = tree.base().fewest().orElse(0);
         List<Trial> trials = new ArrayList<>();
         for (PerSide<Integer> repeats : sizes) {
-            PerSide<Integer> base = repeats.map(times -> chart.shape().stitches(0, times));
+            PerSide<Integer> base = chart.border().stitches(0, repeats);
             ProofResult ofThisSize = prover.prove(everySize.withRepeats(repeats), repeats);
             // The pattern for every size says itself how short a side may be.
             boolean isLongEnough = base.stream().allMatch(stitches -> stitches >= fewest);

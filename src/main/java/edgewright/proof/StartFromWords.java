@@ -35,13 +35,9 @@ final class StartFromWords {
         }
         Side odd = written.get(0).side();
         Side even = written.size() > 1 ? written.get(1).side() : odd.opposite();
-        PerSide<Integer> times = PerSide.of(
-                repeats.applyAsInt(chart.shape(), Side.TOP),
-                repeats.applyAsInt(chart.shape(), Side.LEFT),
-                repeats.applyAsInt(chart.shape(), Side.BOTTOM),
-                repeats.applyAsInt(chart.shape(), Side.RIGHT));
+        PerSide<Integer> times = PerSide.each(side -> repeats.applyAsInt(chart.shape(side), side));
         // A start steps on from its column, never back; so the column is none above the first one.
-        int first = Math.min(written.get(0).stitch() - 1, Start.last(chart.shape()));
+        int first = Math.min(written.get(0).stitch() - 1, Start.last(chart.shape(odd)));
         for (int column = first; column >= 1; column--) {
             Start start = new Start(OptionalInt.of(column), odd, even);
             if (agree(Starts.of(chart, start, times), written)) {

@@ -4,6 +4,7 @@ import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
 import edgewright.chart.Round;
 import edgewright.chart.Section;
+import edgewright.chart.Side;
 import edgewright.chart.Stitch;
 import edgewright.chart.Stitches;
 import edgewright.fit.BackLayer;
@@ -52,12 +53,10 @@ public record WorkedRound(Layer layer, int number, String yarn, Map<YarnStitch, 
             rounds.add(front(chart, r, repeats));
         }
         if (chart.making().back().isPresent()) {
-            BackLayer back = new BackLayer(chart.shape(), last);
+            BackLayer back = new BackLayer(chart.border(), last);
             String yarn = chart.round(last).yarn();
             int chains = chart.corner().chains();
-            long base = repeats.stream()
-                    .mapToLong(m -> chart.shape().stitches(0, m))
-                    .sum();
+            long base = chart.border().allStitches(0, repeats);
             rounds.add(backRound(0, YarnStitch.PLAIN, base, yarn, chains));
             back.rounds().forEach(round -> rounds.add(back(back, round, yarn, repeats, chains)));
             long slips = back.joining(repeats, chains).total();
@@ -74,19 +73,18 @@ public record WorkedRound(Layer layer, int number, String yarn, Map<YarnStitch, 
     private static WorkedRound front(Chart chart, int number, PerSide<Integer> repeats) {
         Map<YarnStitch, Long> counts = new EnumMap<>(YarnStitch.class);
         Round round = chart.round(number);
-        add(counts, round.section(Section.FROM_CORNER), 4);
-        add(counts, round.section(Section.REPEAT), PerSide.sum(repeats));
-        add(counts, round.section(Section.TO_CORNER), 4);
+        for (Side side : Side.values()) {
+            for (Section section : Section.of(side)) {
+                add(counts, round.section(section), section.times(repeats.get(side)));
+            }
+        }
         counts.merge(YarnStitch.CHAIN, 4L * chart.corner().chains(), Long::sum);
         return new WorkedRound(Layer.FRONT, number, round.yarn(), counts);
     }
 
     private static void add(Map<YarnStitch, Long> counts, Stitches stitches, long times) {
         for (Stitch stitch : Stitch.values()) {
-            long count = stitches.letters()
-                    .chars()
-                    .filter(letter -> letter == stitch.letter())
-                    .count();
+            long count = stitches.count(stitch);
             if (count * times > 0) {
                 counts.merge(YarnStitch.of(stitch), count * times, Long::sum);
             }

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 
 class BorderGridTest {
     private static final SideShape SHAPE = new SideShape(2, 5, 1);
-    private static final BorderGrid GRID = new BorderGrid(SHAPE, PerSide.of(2, 1, 2, 1));
+    private static final BorderGrid GRID = new BorderGrid(BorderShape.of(SHAPE), PerSide.of(2, 1, 2, 1));
 
     @Test
     void every_ring_is_filled_without_gap_or_overlap_and_the_next_one_fits_round_it() {
@@ -66,7 +66,7 @@ class BorderGridTest {
 
     @Test
     void a_piece_whose_opposite_sides_differ_does_not_lie_on_squared_paper() {
-        assertThatThrownBy(() -> new BorderGrid(SHAPE, PerSide.of(1, 2, 3, 2)))
+        assertThatThrownBy(() -> new BorderGrid(BorderShape.of(SHAPE), PerSide.of(1, 2, 3, 2)))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 

@@ -6,6 +6,7 @@ import edgewright.chart.Chart;
 import edgewright.chart.Extras;
 import edgewright.chart.PerSide;
 import edgewright.chart.Rules;
+import edgewright.chart.Side;
 import edgewright.chart.SideShape;
 import edgewright.chart.Stitch;
 import edgewright.testing.EveryChart;
@@ -93,7 +94,7 @@ class FastAndPlainJudgeTest {
 
     private static int longs(Chart chart) {
         return (int) chart.rounds().stream()
-                .flatMapToInt(round -> round.side(1).letters().chars())
+                .flatMapToInt(round -> round.side(Side.TOP, 1).letters().chars())
                 .filter(letter -> letter == 'l')
                 .count();
     }

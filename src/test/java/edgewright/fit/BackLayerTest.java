@@ -3,6 +3,7 @@ package edgewright.fit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import edgewright.chart.BorderShape;
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
@@ -18,7 +19,7 @@ class BackLayerTest {
     @Test
     void a_back_layer_has_half_the_rounds_of_the_front_and_its_round_k_the_counts_of_front_round_2k() {
         // Source: common practice, no source.
-        BackLayer back = new BackLayer(SHAPE, 8);
+        BackLayer back = new BackLayer(BorderShape.of(SHAPE), 8);
 
         assertThat(back.rounds())
                 .containsExactly(
@@ -33,12 +34,13 @@ class BackLayerTest {
 
     @Test
     void a_front_with_an_odd_number_of_rounds_ends_with_one_low_round_in_the_back() {
-        assertThat(new BackLayer(SHAPE, 5).rounds())
+        assertThat(new BackLayer(BorderShape.of(SHAPE), 5).rounds())
                 .containsExactly(
                         new BackLayer.Round(1, BackStitch.TALL, 2),
                         new BackLayer.Round(2, BackStitch.TALL, 4),
                         new BackLayer.Round(3, BackStitch.SHORT, 5));
-        assertThat(new BackLayer(SHAPE, 1).rounds()).containsExactly(new BackLayer.Round(1, BackStitch.SHORT, 1));
+        assertThat(new BackLayer(BorderShape.of(SHAPE), 1).rounds())
+                .containsExactly(new BackLayer.Round(1, BackStitch.SHORT, 1));
     }
 
     @Test
@@ -60,7 +62,7 @@ class BackLayerTest {
     @Test
     void every_back_round_grown_by_its_corners_has_the_counts_of_its_front_round() {
         for (int frontRounds = 1; frontRounds <= 30; frontRounds++) {
-            BackLayer back = new BackLayer(SHAPE, frontRounds);
+            BackLayer back = new BackLayer(BorderShape.of(SHAPE), frontRounds);
             int stitches = SHAPE.stitches(0, 3);
             int height = 0;
             for (BackLayer.Round round : back.rounds()) {
@@ -76,7 +78,7 @@ class BackLayerTest {
 
     @Test
     void the_joining_round_has_a_slip_stitch_for_every_stitch_and_corner_chain_and_no_more() {
-        BackLayer.Joining joining = new BackLayer(SHAPE, 8).joining(PerSide.of(10, 8, 10, 8), 2);
+        BackLayer.Joining joining = new BackLayer(BorderShape.of(SHAPE), 8).joining(PerSide.of(10, 8, 10, 8), 2);
 
         assertThat(joining.stitches()).isEqualTo(PerSide.of(69, 59, 69, 59));
         assertThat(joining.total()).isEqualTo(69 + 59 + 69 + 59 + 8);
@@ -85,7 +87,7 @@ class BackLayerTest {
     @Test
     void a_piece_counted_in_a_back_round_is_fitted_as_in_the_front_round_that_it_matches() {
         Chart front = TestCharts.chart(SHAPE, 8, 5);
-        BackLayer back = new BackLayer(SHAPE, 8);
+        BackLayer back = new BackLayer(BorderShape.of(SHAPE), 8);
         PerSide<Integer> counts = PerSide.of(62, 51, 61, 51);
 
         PerSide<Integer> repeats =
@@ -102,7 +104,8 @@ class BackLayerTest {
 
     @Test
     void a_back_round_that_is_not_there_is_refused() {
-        assertThatThrownBy(() -> new BackLayer(SHAPE, 5).round(4)).hasMessageContaining("expected 1 to 3");
-        assertThatThrownBy(() -> new BackLayer(SHAPE, 0)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new BackLayer(BorderShape.of(SHAPE), 5).round(4))
+                .hasMessageContaining("expected 1 to 3");
+        assertThatThrownBy(() -> new BackLayer(BorderShape.of(SHAPE), 0)).isInstanceOf(IllegalArgumentException.class);
     }
 }

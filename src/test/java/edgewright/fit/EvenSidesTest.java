@@ -2,6 +2,7 @@ package edgewright.fit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import edgewright.chart.BorderShape;
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.chart.SideShape;
@@ -16,20 +17,20 @@ class EvenSidesTest {
 
     @Test
     void a_design_closes_on_sides_of_whole_repeats() {
-        assertThat(EvenSides.of(SHAPE, 3, PerSide.of(35, 50, 40, 10)))
+        assertThat(EvenSides.of(BorderShape.of(SHAPE), 3, PerSide.of(35, 50, 40, 10)))
                 .isEqualTo(new EvenSides.Closes(PerSide.of(5, 8, 6, 0)));
     }
 
     @Test
     void sides_shorter_than_the_corner_sections_are_named() {
-        assertThat(EvenSides.of(SHAPE, 3, PerSide.of(35, 9, 35, 0)))
+        assertThat(EvenSides.of(BorderShape.of(SHAPE), 3, PerSide.of(35, 9, 35, 0)))
                 .isEqualTo(new EvenSides.TooShort(List.of(Side.LEFT, Side.RIGHT), 10));
     }
 
     @Test
     void where_all_sides_miss_alike_other_corner_sections_would_close() {
         // 36 = 10 + 5 * 5 + 1: with A + B one longer it closes, or with A + B four shorter.
-        assertThat(EvenSides.of(SHAPE, 3, PerSide.of(36, 51, 36, 51)))
+        assertThat(EvenSides.of(BorderShape.of(SHAPE), 3, PerSide.of(36, 51, 36, 51)))
                 .isEqualTo(new EvenSides.CornersMiss(1, OptionalInt.of(4)));
         assertThat(new SideShape(4, 5, 1).closes(3, 36)).isTrue();
         assertThat(new SideShape(0, 5, 0).closes(3, 51)).isTrue();
@@ -45,7 +46,7 @@ class EvenSidesTest {
 
     @Test
     void where_sides_differ_by_no_multiple_of_the_repeat_only_other_widths_could_close() {
-        assertThat(EvenSides.of(SHAPE, 3, PerSide.of(30, 36, 30, 42)))
+        assertThat(EvenSides.of(BorderShape.of(SHAPE), 3, PerSide.of(30, 36, 30, 42)))
                 .isEqualTo(new EvenSides.SidesDiffer(Side.LEFT, 6, List.of(6, 3, 2, 1)));
     }
 
@@ -55,7 +56,7 @@ class EvenSidesTest {
         for (int i = 0; i < 2_000; i++) {
             SideShape shape = new SideShape(random.nextInt(3), 1 + random.nextInt(8), random.nextInt(3));
             PerSide<Integer> sides = PerSide.each(side -> 20 + random.nextInt(20));
-            EvenSides closing = EvenSides.of(shape, 2, sides);
+            EvenSides closing = EvenSides.of(BorderShape.of(shape), 2, sides);
             boolean cornersHelp = IntStream.range(0, shape.w())
                     .anyMatch(longer -> closes(new SideShape(shape.a() + longer, shape.w(), shape.b()), sides));
             assertThat(closing instanceof EvenSides.Closes).isEqualTo(closes(shape, sides));

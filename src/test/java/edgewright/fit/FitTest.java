@@ -310,7 +310,7 @@ class FitTest {
             return across;
         }
         String row = chart.round(above)
-                .side(chart.shape().repeats(plan.changing(), feet.size()).orElseThrow())
+                .side(side, chart.shape().repeats(plan.changing(), feet.size()).orElseThrow())
                 .letters();
         for (int p = 2; p < row.length(); p++) {
             int foot = feet.get(p - 2);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
+import edgewright.chart.Side;
 import edgewright.chart.SideShape;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -211,6 +212,6 @@ class LandmarksTest {
     }
 
     private static String side(Chart chart, int round, int m) {
-        return round < 1 ? "" : chart.round(round).side(m).letters();
+        return round < 1 ? "" : chart.round(round).side(Side.TOP, m).letters();
     }
 }

@@ -3,6 +3,7 @@ package edgewright.fit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import edgewright.chart.BorderShape;
 import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
@@ -124,7 +125,8 @@ class PickUpTest {
         Edge top = new Edge.OfLength(1200, BORDER);
         Edge left = new Edge.OfRows(198, new Ratio(3, 4));
 
-        PickUpPlan plan = (PickUpPlan) PickUpPlan.of(new SideShape(2, 6, 3), PerSide.pairs(top, left), Ties.OPPOSITE);
+        PickUpPlan plan = (PickUpPlan)
+                PickUpPlan.of(BorderShape.of(new SideShape(2, 6, 3)), PerSide.pairs(top, left), Ties.OPPOSITE);
 
         assertThat(plan.targets().counted()).isEqualTo(PerSide.of(240, 149, 240, 149));
         assertThat(plan.targets().wanted()).isEqualTo(PerSide.of(239, 149, 239, 149));
@@ -137,7 +139,7 @@ class PickUpTest {
     void an_edge_of_stitches_has_one_in_each_but_for_the_few_that_make_it_close() {
         PerSide<Edge> edges = PerSide.pairs(new Edge.OfStitches(120), new Edge.OfStitches(125));
 
-        PickUpPlan plan = (PickUpPlan) PickUpPlan.of(new SideShape(2, 6, 3), edges, Ties.OPPOSITE);
+        PickUpPlan plan = (PickUpPlan) PickUpPlan.of(BorderShape.of(new SideShape(2, 6, 3)), edges, Ties.OPPOSITE);
 
         assertThat(plan.targets().wanted()).isEqualTo(PerSide.of(119, 125, 119, 125));
         assertThat(plan.on(Side.TOP).spread().orElseThrow().runs())
@@ -149,7 +151,7 @@ class PickUpTest {
     void an_edge_too_short_for_the_corners_is_refused() {
         PerSide<Edge> edges = PerSide.pairs(new Edge.OfStitches(120), new Edge.OfStitches(4));
 
-        assertThat(PickUpPlan.of(new SideShape(2, 6, 3), edges, Ties.OPPOSITE))
+        assertThat(PickUpPlan.of(BorderShape.of(new SideShape(2, 6, 3)), edges, Ties.OPPOSITE))
                 .isEqualTo(new FitRefusal.TooSmall(
                         FitQuestion.of(0, PerSide.of(120, 4, 120, 4), Counting.STITCHES),
                         5,

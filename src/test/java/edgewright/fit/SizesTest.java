@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import edgewright.chart.BorderShape;
 import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
 import edgewright.chart.SideShape;
@@ -19,8 +20,8 @@ class SizesTest {
         // Source: common practice, no source; a side of 39 stitches is called 41.
         SideShape shape = new SideShape(3, 6, 6);
 
-        CountTable stitches = CountTable.of(shape, 7, PerSide.all(5), Counting.STITCHES);
-        CountTable chains = CountTable.of(shape, 7, PerSide.all(5), Counting.WITH_CHAINS);
+        CountTable stitches = CountTable.of(BorderShape.of(shape), 7, PerSide.all(5), Counting.STITCHES);
+        CountTable chains = CountTable.of(BorderShape.of(shape), 7, PerSide.all(5), Counting.WITH_CHAINS);
 
         assertThat(tops(stitches)).containsExactly(39, 41, 43, 45, 47, 49, 51, 53);
         assertThat(tops(chains)).containsExactly(41, 43, 45, 47, 49, 51, 53, 55);
@@ -30,7 +31,8 @@ class SizesTest {
     @Test
     void the_published_rounds_of_155_and_103_stitches_grow_by_two() {
         // Source: 155/103, 157/105, 159/107 in rounds 1 to 3, https://issuhub.com/view/index/22092?pageIndex=63
-        CountTable table = CountTable.of(new SideShape(0, 1, 0), 3, PerSide.of(153, 101, 153, 101), Counting.STITCHES);
+        CountTable table = CountTable.of(
+                BorderShape.of(new SideShape(0, 1, 0)), 3, PerSide.of(153, 101, 153, 101), Counting.STITCHES);
 
         assertThat(table.rows().subList(1, 4))
                 .containsExactly(

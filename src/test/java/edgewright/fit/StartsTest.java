@@ -115,7 +115,7 @@ class StartsTest {
             PerSide<Integer> repeats = PerSide.each(side -> 1 + random.nextInt(3));
             for (RoundStart start : Starts.of(chart, plan(column), repeats)) {
                 String side = chart.round(start.round())
-                        .side(repeats.get(start.side()))
+                        .side(start.side(), repeats.get(start.side()))
                         .letters();
                 int inColumn = column + start.round();
                 assertThat(start.number()).isEqualTo(inColumn + start.movedOn());

@@ -3,6 +3,7 @@ package edgewright.fit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import edgewright.chart.BorderShape;
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.chart.SideShape;
@@ -27,7 +28,7 @@ class TargetsTest {
     void a_piece_that_closes_is_left_alone() {
         PerSide<Integer> counted = PerSide.of(39, 57, 39, 57);
 
-        Targets targets = Targets.closest(SHAPE, 3, counted, Ties.OPPOSITE);
+        Targets targets = Targets.closest(BorderShape.of(SHAPE), 3, counted, Ties.OPPOSITE);
 
         assertThat(targets.wanted()).isEqualTo(counted);
         assertThat(targets.totalChange()).isZero();
@@ -37,7 +38,7 @@ class TargetsTest {
     @ParameterizedTest
     @CsvSource({"38, 39", "39, 39", "40, 39", "41, 39", "42, 45", "43, 45", "44, 45"})
     void a_side_goes_to_the_nearest_count_that_closes_and_adds_where_two_are_as_near(int counted, int wanted) {
-        assertThat(Targets.closest(SHAPE, 3, PerSide.all(counted), Ties.OPPOSITE)
+        assertThat(Targets.closest(BorderShape.of(SHAPE), 3, PerSide.all(counted), Ties.OPPOSITE)
                         .wanted())
                 .isEqualTo(PerSide.all(wanted));
     }
@@ -46,16 +47,19 @@ class TargetsTest {
     void opposite_sides_come_out_equal_unless_untied() {
         PerSide<Integer> counted = PerSide.of(39, 57, 45, 62);
 
-        assertThat(Targets.closest(SHAPE, 3, counted, Ties.OPPOSITE).wanted()).isEqualTo(PerSide.of(45, 57, 45, 57));
-        assertThat(Targets.closest(SHAPE, 3, counted, Ties.NONE).wanted()).isEqualTo(PerSide.of(39, 57, 45, 63));
-        assertThat(Targets.closest(SHAPE, 3, counted, Ties.OPPOSITE.without(Side.BOTTOM))
+        assertThat(Targets.closest(BorderShape.of(SHAPE), 3, counted, Ties.OPPOSITE)
+                        .wanted())
+                .isEqualTo(PerSide.of(45, 57, 45, 57));
+        assertThat(Targets.closest(BorderShape.of(SHAPE), 3, counted, Ties.NONE).wanted())
+                .isEqualTo(PerSide.of(39, 57, 45, 63));
+        assertThat(Targets.closest(BorderShape.of(SHAPE), 3, counted, Ties.OPPOSITE.without(Side.BOTTOM))
                         .wanted())
                 .isEqualTo(PerSide.of(39, 57, 45, 57));
     }
 
     @Test
     void the_next_sizes_are_one_repeat_more_and_one_less_if_there_is_one() {
-        Targets targets = Targets.closest(SHAPE, 3, PerSide.of(9, 16, 9, 16), Ties.OPPOSITE);
+        Targets targets = Targets.closest(BorderShape.of(SHAPE), 3, PerSide.of(9, 16, 9, 16), Ties.OPPOSITE);
 
         assertThat(targets.wanted()).isEqualTo(PerSide.of(9, 15, 9, 15));
         assertThat(targets.larger(Side.TOP)).isEqualTo(15);
@@ -66,7 +70,7 @@ class TargetsTest {
 
     @Test
     void counts_that_do_not_close_are_no_targets() {
-        assertThatThrownBy(() -> new Targets(SHAPE, 3, PerSide.all(39), PerSide.all(40)))
+        assertThatThrownBy(() -> new Targets(BorderShape.of(SHAPE), 3, PerSide.all(39), PerSide.all(40)))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 
@@ -79,7 +83,8 @@ class TargetsTest {
             PerSide<Integer> counted = PerSide.each(side -> random.nextInt(40));
             Ties ties = new Ties(random.nextBoolean(), random.nextBoolean());
 
-            assertThat(Targets.closest(shape, round, counted, ties).wanted())
+            assertThat(Targets.closest(BorderShape.of(shape), round, counted, ties)
+                            .wanted())
                     .as(shape + ", round " + round + ", " + counted + ", " + ties)
                     .isEqualTo(bySearch(shape, round, counted, ties));
         }
@@ -94,7 +99,8 @@ class TargetsTest {
             PerSide<Integer> counted = PerSide.each(side -> shape.fewestStitches(round) + random.nextInt(60));
             Ties ties = new Ties(random.nextBoolean(), random.nextBoolean());
 
-            assertThat(Targets.closest(shape, round, counted, ties).wanted())
+            assertThat(Targets.closest(BorderShape.of(shape), round, counted, ties)
+                            .wanted())
                     .as(shape + ", round " + round + ", " + counted + ", " + ties)
                     .isEqualTo(bySolver(shape, round, counted, ties));
         }

@@ -88,7 +88,7 @@ class LeftHandTest {
     }
 
     private static Map<GridCell, String> charted(Chart chart, PerSide<Integer> repeats) {
-        BorderGrid grid = new BorderGrid(chart.shape(), repeats);
+        BorderGrid grid = new BorderGrid(chart.border(), repeats);
         int out = chart.rounds().size() + 1;
         Map<GridCell, String> paper = new HashMap<>();
         for (int y = -out; y < grid.height() + out; y++) {

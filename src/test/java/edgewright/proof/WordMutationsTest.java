@@ -256,7 +256,7 @@ class WordMutationsTest {
         for (int r = 1; r <= chart.rounds().size(); r++) {
             for (Side side : Side.values()) {
                 fabric.add(chart.yarnOf(r).name() + " " + chart.corner().chains() + " "
-                        + chart.round(r).side(repeats.get(side)));
+                        + chart.round(r).side(side, repeats.get(side)));
             }
         }
         return fabric;

@@ -8,6 +8,7 @@ import edgewright.chart.Chart;
 import edgewright.chart.Colour;
 import edgewright.chart.PerSide;
 import edgewright.chart.Round;
+import edgewright.chart.Side;
 import edgewright.chart.SideShape;
 import edgewright.chart.Yarn;
 import edgewright.testing.RandomCharts;
@@ -338,7 +339,7 @@ class WhatIsLeftTest {
         boolean isJoined(int round) {
             return round >= 3
                     && chart.yarnOf(round).equals(chart.yarnOf(round - 2))
-                    && chart.round(round).side(1).letters().contains("l");
+                    && chart.round(round).side(Side.TOP, 1).letters().contains("l");
         }
 
         /** Whether these two yarns may be those of the round below and of this one. */

@@ -61,7 +61,7 @@ final class GuideFacts {
     RoundFacts of(int round) {
         List<String> counted = new ArrayList<>();
         List<String> counts = new ArrayList<>(List.of(says.text("guide-counting-" + options.counting())));
-        Optional<PerSide<Integer>> sides = options.size().stitches(chart.shape(), round);
+        Optional<PerSide<Integer>> sides = options.size().stitches(chart.border(), round);
         if (sides.isPresent()) {
             counted.add(says.text("guide-counts-sides"));
             for (Side side : options.hand().workingOrder()) {
@@ -94,7 +94,7 @@ final class GuideFacts {
         if (before || chart.making().back().isEmpty()) {
             return "";
         }
-        OptionalInt matching = new BackLayer(chart.shape(), chart.rounds().size()).matching(round);
+        OptionalInt matching = new BackLayer(chart.border(), chart.rounds().size()).matching(round);
         return matching.isEmpty() ? "" : says.text("guide-back-matches", number("round", matching.getAsInt()));
     }
 
@@ -109,11 +109,8 @@ final class GuideFacts {
     /** How often the repeat is worked in this round; where it does not come out even yet, as often as at last. */
     private Optional<PerSide<Integer>> repeats(int round) {
         return options.size()
-                .stitches(chart.shape(), round)
-                .filter(sides ->
-                        sides.stream().allMatch(stitches -> chart.shape().closes(round, stitches)))
-                .map(sides -> sides.map(
-                        stitches -> chart.shape().repeats(round, stitches).orElseThrow()))
+                .stitches(chart.border(), round)
+                .flatMap(sides -> chart.border().repeats(round, sides))
                 .or(options::repeats);
     }
 

@@ -158,7 +158,7 @@ final class SizePages {
                 shortest("stitches", measured.stitchesIn10Cm(), DIGITS),
                 shortest("rounds", measured.roundsIn10Cm(), DIGITS));
         List<String> said = plan.size()
-                .map(repeats -> repeats.map(m -> Math.max(1, shape.stitches(0, m))))
+                .map(repeats -> chart.border().stitches(0, repeats).map(stitches -> Math.max(1, stitches)))
                 .map(base -> new GuideSentences(setter.language()).of(FinishedSize.onStitches(base, rounds, measured)))
                 .orElseGet(() -> List.of(width(rounds * measured.roundMm())));
         List<ColumnSlice> strips = headed(parent, says.text("sizes-swatch-heading"));
@@ -197,7 +197,7 @@ final class SizePages {
         if (chart.making().back().isEmpty()) {
             return List.of();
         }
-        BackLayer back = new BackLayer(shape, chart.rounds().size());
+        BackLayer back = new BackLayer(chart.border(), chart.rounds().size());
         List<String> columns = new ArrayList<>(List.of(says.text("sizes-back-round"), says.text("sizes-back-front")));
         List<Integer> sizes = new ArrayList<>();
         plan.size()

@@ -36,7 +36,8 @@ record WorksheetPlan(Chart chart, BookletOptions options, ChangeRounds rounds, O
 
     /** What a side should count in a round, if its size is known. */
     Optional<String> target(Side side, int round) {
-        return size.map(repeats -> count(round, repeats.get(side)));
+        return size.map(repeats -> options.language()
+                .count(options.counting().shown(chart.shape(side).stitches(round, repeats.get(side)))));
     }
 
     /** What a side counts in a round when the repeat is worked that often, in the way of counting of the pattern. */

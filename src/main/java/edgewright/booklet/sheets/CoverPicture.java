@@ -4,6 +4,7 @@ import edgewright.booklet.choice.BookletOptions;
 import edgewright.booklet.choice.Edition;
 import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
+import edgewright.chart.Side;
 import edgewright.chart.SideShape;
 import edgewright.draw.marks.Drawing;
 import edgewright.draw.marks.Emphasis;
@@ -34,15 +35,15 @@ public final class CoverPicture {
      * corner. Opposite sides are drawn alike, as long as the longer one.
      */
     public static Drawing of(Chart chart, BookletOptions options) {
-        SideShape shape = chart.shape();
         int rounds = chart.rounds().size();
         int across = options.repeats()
                 .map(of -> Math.max(of.top(), of.bottom()))
-                .orElseGet(() -> repeats(shape, Math.max(SMALLEST_PIECE, 2 * rounds)));
+                .orElseGet(() -> repeats(chart.shape(Side.TOP), Math.max(SMALLEST_PIECE, 2 * rounds)));
         int down = options.repeats()
                 .map(of -> Math.max(of.left(), of.right()))
-                .orElseGet(() -> repeats(shape, Math.max(SMALLEST_PIECE * 2 / 3, 3 * rounds / 2)));
-        long stitches = (long) rounds * 2 * (shape.stitches(rounds, across) + shape.stitches(rounds, down));
+                .orElseGet(() -> repeats(chart.shape(Side.LEFT), Math.max(SMALLEST_PIECE * 2 / 3, 3 * rounds / 2)));
+        PerSide<Integer> repeats = PerSide.pairs(across, down);
+        long stitches = rounds * chart.border().allStitches(rounds, repeats);
         if (stitches > MOST_SHOWN) {
             PictureStyle flat = style(options).withLook(FabricFill.FLAT);
             CornerPicture corner = CornerPicture.of(chart, flat, Emphasis.NONE);
@@ -54,8 +55,7 @@ public final class CoverPicture {
                     .drawing();
         }
         FabricFill look = stitches > MOST_WITH_BODY ? FabricFill.FLAT : FabricFill.WORKED;
-        return ChartPicture.wholeBorder(
-                chart, PerSide.of(across, down, across, down), style(options).withLook(look));
+        return ChartPicture.wholeBorder(chart, repeats, style(options).withLook(look));
     }
 
     /** Fabric as an edition shows it, for either hand. */

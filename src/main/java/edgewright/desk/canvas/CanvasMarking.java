@@ -169,7 +169,8 @@ public final class CanvasMarking {
 
     /** The marked stitches; empty if nothing is marked. */
     public Optional<Motif> motif() {
-        return corners.map(of -> Motif.of(canvas.bench().chart(), canvas.cells().repeats(), of.from(), of.to()));
+        return corners.map(
+                of -> Motif.of(canvas.bench().chart(), of.side(), canvas.cells().repeats(), of.from(), of.to()));
     }
 
     /** The stitch of a side that a cell shows. */

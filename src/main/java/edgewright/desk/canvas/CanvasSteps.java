@@ -45,7 +45,10 @@ final class CanvasSteps {
     }
 
     private static Place lastBeforeCorner(CornerLayout layout, int round) {
-        return new Place(round, Section.TO_CORNER, layout.grid().shape().length(Section.TO_CORNER, round));
+        return new Place(
+                round,
+                Section.TO_CORNER,
+                layout.grid().border().on(Arm.INCOMING.side()).length(Section.TO_CORNER, round));
     }
 
     /**

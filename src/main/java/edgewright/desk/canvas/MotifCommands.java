@@ -109,7 +109,8 @@ public final class MotifCommands {
         }
         Motif motif = turned.apply(found.get());
         SideStitch first = at.get();
-        Motif.Placed placed = motif.placed(bench.chart(), canvas.cells().repeats(), first.place());
+        Motif.Placed placed =
+                motif.placed(bench.chart(), first.side(), canvas.cells().repeats(), first.place());
         int rounds = motif.rounds().size() - placed.roundsBeyond();
         bench.edit(
                 says.text("edit-paste", count("rounds", rounds), count("columns", motif.columns())),

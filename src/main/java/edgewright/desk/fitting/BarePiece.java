@@ -49,7 +49,7 @@ final class BarePiece {
             return mistake(says.text("piece-ratio-needed"));
         }
         PerSide<Edge> edges = PerSide.each(side -> edge(side, swatch, ratio));
-        PickUpAnswer answer = PickUpPlan.of(chart.shape(), edges, piece.ties());
+        PickUpAnswer answer = PickUpPlan.of(chart.border(), edges, piece.ties());
         if (answer instanceof FitRefusal.TooSmall small) {
             return PieceOutcome.saying(
                     PieceOutcome.Mood.NO,
@@ -74,7 +74,7 @@ final class BarePiece {
 
     private PieceOutcome planned(Targets nearest, PerSide<Edge> edges) {
         Targets targets =
-                new Targets(nearest.shape(), nearest.round(), nearest.counted(), PieceAnswers.wanted(piece, nearest));
+                new Targets(nearest.border(), nearest.round(), nearest.counted(), PieceAnswers.wanted(piece, nearest));
         return new PieceOutcome(
                 PieceOutcome.Mood.CHANGES,
                 says.text("piece-pickUp", count("stitches", PerSide.sum(targets.wanted()))),

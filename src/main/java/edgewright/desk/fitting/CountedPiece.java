@@ -46,7 +46,7 @@ final class CountedPiece {
         chart = piece.chart();
         counting = piece.counting();
         Piece.CountedIn in = piece.countedIn();
-        BackLayer layer = new BackLayer(chart.shape(), chart.rounds().size());
+        BackLayer layer = new BackLayer(chart.border(), chart.rounds().size());
         round = in.back() ? layer.round(in.round()).frontRound() : in.round();
         back = in.back() ? Optional.of(new BackSentences(piece.language(), layer, in.round())) : Optional.empty();
     }
@@ -77,7 +77,7 @@ final class CountedPiece {
                     List.of(says.text("piece-front-unread")),
                     List.of());
         }
-        BackLayer layer = new BackLayer(chart.shape(), chart.rounds().size());
+        BackLayer layer = new BackLayer(chart.border(), chart.rounds().size());
         return layer.repeats(piece.frontRound(), front, counting)
                 .map(repeats -> answered(layer.question(piece.countedIn().round(), counts, counting, repeats)))
                 .orElseGet(() -> PieceOutcome.saying(
@@ -98,7 +98,7 @@ final class CountedPiece {
         if (piece.isNearest()) {
             return question;
         }
-        Targets nearest = Targets.closest(chart.shape(), round, question.stitches(), piece.ties());
+        Targets nearest = Targets.closest(chart.border(), round, question.stitches(), piece.ties());
         return question.wanting(PieceAnswers.wanted(piece, nearest).map(counting::shown));
     }
 
@@ -205,7 +205,7 @@ final class CountedPiece {
     }
 
     private List<String> size(Targets targets) {
-        PerSide<Integer> base = targets.repeats().map(m -> chart.shape().stitches(0, m));
+        PerSide<Integer> base = chart.border().stitches(0, targets.repeats());
         return PieceAnswers.sized(
                 piece, swatch -> FinishedSize.onStitches(base, chart.rounds().size(), swatch));
     }

@@ -53,19 +53,13 @@ final class PieceAnswers {
 
     /** The nearest targets, or those with so many repeats more or fewer as the piece asks for. */
     static PerSide<Integer> wanted(Piece piece, Targets nearest) {
-        SideShape shape = piece.chart().shape();
-        int fewest = shape.fewestStitches(nearest.round());
-        return PerSide.of(
-                wanted(piece, nearest, Side.TOP, fewest),
-                wanted(piece, nearest, Side.LEFT, fewest),
-                wanted(piece, nearest, Side.BOTTOM, fewest),
-                wanted(piece, nearest, Side.RIGHT, fewest));
+        return PerSide.each(side -> wanted(piece, nearest, side));
     }
 
-    private static int wanted(Piece piece, Targets nearest, Side side, int fewest) {
-        int stitches = nearest.wanted().get(side)
-                + piece.steps(side) * piece.chart().shape().w();
-        return Math.max(fewest, stitches);
+    private static int wanted(Piece piece, Targets nearest, Side side) {
+        SideShape shape = piece.chart().shape(side);
+        int stitches = nearest.wanted().get(side) + piece.steps(side) * shape.w();
+        return Math.max(shape.fewestStitches(nearest.round()), stitches);
     }
 
     /** The number of stitches as a part of the way along a side. */

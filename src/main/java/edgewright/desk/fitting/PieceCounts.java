@@ -81,8 +81,8 @@ public final class PieceCounts {
         boolean counted = piece.way() == Piece.Way.COUNTED && !piece.countedIn().back();
         boolean changed = counted && targets.totalChange() > 0;
         boolean layered = chart.making().back().isPresent();
-        BackLayer back = new BackLayer(shape, chart.rounds().size());
-        List<CountTable.Row> all = CountTable.of(shape, chart.rounds().size(), targets.repeats(), counting)
+        BackLayer back = new BackLayer(chart.border(), chart.rounds().size());
+        List<CountTable.Row> all = CountTable.of(chart.border(), chart.rounds().size(), targets.repeats(), counting)
                 .rows();
         List<List<String>> rows = new ArrayList<>();
         List<Integer> marked = new ArrayList<>();

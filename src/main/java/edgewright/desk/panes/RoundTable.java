@@ -5,7 +5,8 @@ import static edgewright.texts.Arg.plain;
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
-import edgewright.chart.SideShape;
+import edgewright.chart.Section;
+import edgewright.chart.Side;
 import edgewright.chart.Yarn;
 import edgewright.check.FindingCount;
 import edgewright.desk.work.ChartCommands;
@@ -111,20 +112,23 @@ public final class RoundTable extends AbstractTableModel {
 
     /** The count of a side; where left and right have another than top and bottom, both. */
     private String sides(Chart chart, int round) {
-        int level = counting.shown(stitches(chart, round, repeats.top()));
-        int upright = counting.shown(stitches(chart, round, repeats.left()));
+        int level = counting.shown(stitches(chart, round, Side.TOP));
+        int upright = counting.shown(stitches(chart, round, Side.LEFT));
         return level == upright
                 ? says.text("rounds-side", plain("stitches", level))
                 : says.text("rounds-sides", plain("topAndBottom", level), plain("leftAndRight", upright));
     }
 
     /** What is there, also where it is not what the round asks for. */
-    private static int stitches(Chart chart, int round, int repeats) {
-        SideShape shape = chart.shape();
-        var sections = chart.round(round);
-        return sections.fromCorner().length()
-                + repeats * Math.max(shape.w(), sections.repeat().length())
-                + sections.toCorner().length();
+    private int stitches(Chart chart, int round, Side side) {
+        int stitches = 0;
+        for (Section section : Section.of(side)) {
+            int length = chart.round(round).section(section).length();
+            stitches += section.isRepeat()
+                    ? repeats.get(side) * Math.max(chart.shape(side).w(), length)
+                    : length;
+        }
+        return stitches;
     }
 
     private void changed(WorkbenchChange change) {

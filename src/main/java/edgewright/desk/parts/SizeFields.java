@@ -6,7 +6,6 @@ import static edgewright.texts.Arg.count;
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
-import edgewright.chart.SideShape;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
 import java.util.Optional;
@@ -64,14 +63,13 @@ public final class SizeFields {
     private void follow() {
         level.setEnabled(oneSize.isSelected());
         upright.setEnabled(oneSize.isSelected());
-        SideShape shape = chart.shape();
         Counting way = (Counting) counting.getSelectedItem();
         counts.setText(repeats()
                 .map(sides -> says.text(
                         "size-counts",
                         arg("counting", common.text("counting-" + way.name())),
-                        count("topAndBottom", way.shown(shape.stitches(0, sides.top()))),
-                        count("leftAndRight", way.shown(shape.stitches(0, sides.left())))))
+                        count("topAndBottom", way.shown(chart.border().stitches(0, sides).top())),
+                        count("leftAndRight", way.shown(chart.border().stitches(0, sides).left()))))
                 .orElseGet(() -> says.text("size-any")));
     }
 }

@@ -270,7 +270,7 @@ public final class PieceWindow extends JDialog {
             all.add(new Piece.CountedIn(false, r));
         }
         if (piece.chart().making().back().isPresent()) {
-            new BackLayer(piece.chart().shape(), rounds)
+            new BackLayer(piece.chart().border(), rounds)
                     .rounds()
                     .forEach(back -> all.add(new Piece.CountedIn(true, back.number())));
         }

@@ -174,7 +174,7 @@ public final class ChartCommands {
 
     /** The place that the column of a stitch has in the outermost round. */
     private static int columnOf(Chart chart, Place at) {
-        return at.section() == Section.FROM_CORNER ? at.place() + chart.rounds().size() - at.round() : at.place();
+        return at.section().placeAbove(at.place(), chart.rounds().size() - at.round());
     }
 
     /** Moves the stitches of every repeat on in working order, or back if negative. */

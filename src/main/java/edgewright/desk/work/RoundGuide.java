@@ -70,8 +70,7 @@ public record RoundGuide(int round, Yarn yarn, List<Row> rows, PerSide<Integer> 
                 says.text("guide-seen"),
                 String.join(" ", sentences.landmarks(Landmarks.of(chart, round, repeats), repeats)));
         add(rows, "guide.back", says.text("guide-back"), back(chart, round, says));
-        PerSide<Integer> counts =
-                repeats.map(m -> options.counting().shown(chart.shape().stitches(round, m)));
+        PerSide<Integer> counts = chart.border().stitches(round, repeats).map(options.counting()::shown);
         return new RoundGuide(round, chart.yarnOf(round), rows, counts);
     }
 
@@ -96,7 +95,7 @@ public record RoundGuide(int round, Yarn yarn, List<Row> rows, PerSide<Integer> 
         if (chart.making().back().isEmpty()) {
             return "";
         }
-        OptionalInt matching = new BackLayer(chart.shape(), chart.rounds().size()).matching(round);
+        OptionalInt matching = new BackLayer(chart.border(), chart.rounds().size()).matching(round);
         return matching.isEmpty() ? "" : says.text("guide-back-matches", number("round", matching.getAsInt()));
     }
 

@@ -161,7 +161,7 @@ public final class YarnWindow extends JDialog {
         Chart chart = bench.chart();
         PerSide<Integer> repeats = view.repeats();
         asked = repeats;
-        PerSide<Integer> stitches = repeats.map(m -> chart.shape().stitches(0, m));
+        PerSide<Integer> stitches = chart.border().stitches(0, repeats);
         base.setText(
                 says.text("yarns-base", count("topAndBottom", stitches.top()), count("leftAndRight", stitches.left())));
         SwingWorker<YarnReport, Void> worker = new SwingWorker<>() {

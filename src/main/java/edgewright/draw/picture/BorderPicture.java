@@ -34,7 +34,7 @@ final class BorderPicture {
         this.chart = chart;
         this.style = style.withLabels(false).withLegend(false);
         this.layout = new BorderLayout(
-                new BorderGrid(chart.shape(), repeats),
+                new BorderGrid(chart.border(), repeats),
                 chart.rounds().size(),
                 new CellLayout.Placement(
                         style.cellMm(), Rotation.NONE, style.hand(), Optional.empty(), edgeMm, edgeMm));

@@ -9,6 +9,7 @@ import edgewright.chart.Place;
 import edgewright.chart.Section;
 import edgewright.chart.Side;
 import edgewright.chart.SidePlace;
+import edgewright.chart.SideShape;
 import edgewright.draw.paint.Area;
 import edgewright.draw.paint.Frame;
 import java.util.ArrayList;
@@ -75,6 +76,11 @@ public abstract class CellLayout {
     /** The squared paper that the picture is cut from. */
     public BorderGrid grid() {
         return part.grid();
+    }
+
+    /** How a side of the border is put together. */
+    private SideShape shape(Side side) {
+        return grid().border().on(side);
     }
 
     /** The outermost round. */
@@ -193,7 +199,7 @@ public abstract class CellLayout {
      */
     public GridCell cellOf(Side side, Place place, int occurrence) {
         return grid().cellOf(
-                        side, grid().shape().sidePlaceOf(place, grid().repeats().get(side), occurrence));
+                        side, shape(side).sidePlaceOf(place, grid().repeats().get(side), occurrence));
     }
 
     /** All shown cells in which a place of the chart is drawn, side by side and on each in working order. */
@@ -201,7 +207,7 @@ public abstract class CellLayout {
         List<GridCell> cells = new ArrayList<>();
         for (Side side : Side.values()) {
             if (part.sections().get(side).contains(place.section())) {
-                int times = place.section() == Section.REPEAT ? grid().repeats().get(side) : 1;
+                int times = place.section().times(grid().repeats().get(side));
                 for (int occurrence = 1; occurrence <= times; occurrence++) {
                     GridCell cell = cellOf(side, place, occurrence);
                     if (isShown(cell)) {
@@ -266,12 +272,8 @@ public abstract class CellLayout {
     }
 
     private DrawnCell.OfStitch stitch(GridCell cell, Side side, SidePlace stitch) {
-        Place place = grid().shape().placeOf(stitch, grid().repeats().get(side));
-        int from = grid().shape().length(Section.FROM_CORNER, stitch.round());
-        int occurrence = place.section() == Section.REPEAT
-                ? (stitch.stitch() - from - 1) / grid().shape().w() + 1
-                : 1;
-        return new DrawnCell.OfStitch(cell, side, place, occurrence);
+        Place place = shape(side).placeOf(stitch, grid().repeats().get(side));
+        return new DrawnCell.OfStitch(cell, side, place, shape(side).occurrence(stitch, place));
     }
 
     /** How many columns end or, if begun ones count, begin left of a point of the paper. */
@@ -307,9 +309,9 @@ public abstract class CellLayout {
             int stitch = 1;
             int first = Integer.MAX_VALUE;
             int last = 0;
-            for (Section section : Section.values()) {
-                int times = section == Section.REPEAT ? grid().repeats().get(side) : 1;
-                int stitches = times * grid().shape().length(section, round);
+            for (Section section : Section.of(side)) {
+                int stitches =
+                        section.times(grid().repeats().get(side)) * shape(side).length(section, round);
                 if (sections.contains(section) && stitches > 0) {
                     first = Math.min(first, stitch);
                     last = stitch + stitches - 1;

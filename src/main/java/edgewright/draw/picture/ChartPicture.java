@@ -2,6 +2,7 @@ package edgewright.draw.picture;
 
 import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
+import edgewright.chart.SideShape;
 import edgewright.draw.marks.Drawing;
 import edgewright.draw.marks.Emphasis;
 import edgewright.draw.paint.Area;
@@ -15,20 +16,24 @@ public final class ChartPicture {
 
     /** About how many stitches the corner has, at least as many as there are. */
     public static long stitchesOfCorner(Chart chart, PictureStyle style) {
+        return stitchesOfCorner(chart, style.repeatsOf(chart));
+    }
+
+    /** The same with so many repeats on each arm. */
+    public static long stitchesOfCorner(Chart chart, int repeats) {
         int rounds = chart.rounds().size();
-        int repeats = style.repeatsOf(chart.shape().w());
-        return rounds
-                * (chart.shape().stitches(rounds, 0)
-                        + 2L * repeats * chart.shape().w());
+        long perRound = 0;
+        for (Arm arm : Arm.values()) {
+            SideShape shape = chart.shape(arm.side());
+            perRound += shape.length(arm.atCorner(), rounds) + (long) repeats * shape.w();
+        }
+        return rounds * perRound;
     }
 
     /** About how many stitches the whole border has, at least as many as there are. */
     public static long stitchesOfBorder(Chart chart, PerSide<Integer> repeats) {
         int rounds = chart.rounds().size();
-        return rounds
-                * repeats.stream()
-                        .mapToLong(m -> chart.shape().stitches(rounds, m))
-                        .sum();
+        return rounds * chart.border().allStitches(rounds, repeats);
     }
 
     /** The sheet of the whole border, with the paper around it. */

@@ -7,7 +7,6 @@ import edgewright.chart.Colour;
 import edgewright.chart.GridCell;
 import edgewright.chart.Place;
 import edgewright.chart.Section;
-import edgewright.chart.SideShape;
 import edgewright.chart.Yarn;
 import edgewright.draw.marks.Emphasis;
 import edgewright.draw.marks.Mark;
@@ -32,7 +31,6 @@ final class CornerLabels {
     private final Palette palette;
     private final CornerSheet sheet;
     private final CornerLayout layout;
-    private final SideShape shape;
     private final double cellMm;
 
     CornerLabels(Chart chart, PictureStyle style, Emphasis emphasis, CornerSheet sheet) {
@@ -42,7 +40,6 @@ final class CornerLabels {
         this.palette = style.palette();
         this.sheet = sheet;
         this.layout = sheet.layout();
-        this.shape = chart.shape();
         this.cellMm = layout.cellMm();
     }
 
@@ -100,10 +97,10 @@ final class CornerLabels {
     }
 
     private GridCell farCell(Arm arm, int round) {
-        int repeats = layout.repeats() * shape.w();
+        int last = layout.end(arm) - 1;
         return switch (arm) {
-            case INCOMING -> new GridCell(shape.b() + repeats - 1, -round - 1);
-            case OUTGOING -> new GridCell(-round - 1, shape.a() + repeats - 1);
+            case INCOMING -> new GridCell(last, -round - 1);
+            case OUTGOING -> new GridCell(-round - 1, last);
         };
     }
 
@@ -234,8 +231,8 @@ final class CornerLabels {
     private Optional<Mark> bracket(Arm arm) {
         Frame paper = layout.paperFrame();
         boolean incoming = arm == Arm.INCOMING;
-        double start = (incoming ? shape.b() : shape.a()) + (layout.repeats() - 1.0) * shape.w();
-        double end = start + shape.w();
+        double end = layout.end(arm);
+        double start = end - layout.shape(arm).w();
         GridCell first = incoming ? new GridCell((int) start, -1) : new GridCell(-1, (int) start);
         GridCell last = incoming ? new GridCell((int) end - 1, -1) : new GridCell(-1, (int) end - 1);
         if (!layout.isShown(first) || !layout.isShown(last)) {
@@ -252,7 +249,7 @@ final class CornerLabels {
         List<Shape> shapes = new ArrayList<>();
         shapes.add(new Shape.Line(
                 path.build().through(paper), 0.07 * cellMm, palette.accent(), Shape.Ends.CUT, List.of()));
-        shapes.add(repeatText(incoming, start, end, depth));
+        shapes.add(repeatText(arm, start, end, depth));
         return Optional.of(Mark.beside(MarkKind.REPEAT, shapes));
     }
 
@@ -266,9 +263,11 @@ final class CornerLabels {
         }
     }
 
-    private Shape repeatText(boolean incoming, double start, double end, double depth) {
+    private Shape repeatText(Arm arm, double start, double end, double depth) {
+        boolean incoming = arm == Arm.INCOMING;
         Frame paper = layout.paperFrame();
-        String text = style.says().text("repeat", count("stitches", shape.w()));
+        String text =
+                style.says().text("repeat", count("stitches", layout.shape(arm).w()));
         double size = sheet.numberSizeMm();
         double half = Lettering.widthMm(text, Shape.Weight.REGULAR, size) / cellMm / 2;
         // In the middle of the bracket, not beyond the end of the arm; but clear of the other arm's words before all.

@@ -1,6 +1,7 @@
 package edgewright.draw.picture;
 
 import edgewright.chart.BorderGrid;
+import edgewright.chart.BorderShape;
 import edgewright.chart.GridCell;
 import edgewright.chart.PerSide;
 import edgewright.chart.Section;
@@ -23,28 +24,46 @@ public final class CornerLayout extends CellLayout {
      * @param rounds the outermost round
      * @param repeats how often the repeat is drawn on each arm
      */
-    CornerLayout(SideShape shape, int rounds, int repeats, Placement placement) {
-        super(corner(shape, rounds, repeats), placement);
+    CornerLayout(BorderShape border, int rounds, int repeats, Placement placement) {
+        super(corner(border, rounds, repeats), placement);
         this.repeats = repeats;
     }
 
-    private static Part corner(SideShape shape, int rounds, int repeats) {
+    private static Part corner(BorderShape border, int rounds, int repeats) {
         return new Part(
-                new BorderGrid(shape, PerSide.all(repeats)),
+                new BorderGrid(border, PerSide.all(repeats)),
                 rounds,
                 PerSide.each(CornerLayout::sectionsOf),
                 EnumSet.of(Arm.INCOMING.side()));
     }
 
     private static Set<Section> sectionsOf(Side side) {
-        return Arm.of(side)
-                .map(arm -> EnumSet.of(Section.REPEAT, arm.atCorner()))
-                .orElse(EnumSet.noneOf(Section.class));
+        Set<Section> sections = EnumSet.noneOf(Section.class);
+        Arm.of(side)
+                .ifPresent(arm -> Section.of(side).stream()
+                        .filter(section -> section.isRepeat() || section == arm.atCorner())
+                        .forEach(sections::add));
+        return sections;
     }
 
     /** How often the repeat is drawn on each arm. */
     public int repeats() {
         return repeats;
+    }
+
+    /** How the side is put together that an arm is drawn of. */
+    SideShape shape(Arm arm) {
+        return grid().border().on(arm.side());
+    }
+
+    /** Which stitch an arm's repeats begin with, counted in fabric columns from the corner of the base round, from 0. */
+    int repeatsBegin(Arm arm) {
+        return shape(arm).length(arm.atCorner(), 0);
+    }
+
+    /** Where an arm's repeats end, counted likewise. */
+    int end(Arm arm) {
+        return repeatsBegin(arm) + repeats * shape(arm).w();
     }
 
     /** The arm on which a stitch is drawn in a cell; empty for any other cell. */

@@ -23,9 +23,8 @@ final class CornerLines {
         this.layout = layout;
         this.paper = new SquaredPaper(layout, palette);
         this.outermost = -layout.rounds() - 1;
-        int repeats = layout.repeats() * layout.grid().shape().w();
-        this.across = layout.grid().shape().b() + repeats;
-        this.down = layout.grid().shape().a() + repeats;
+        this.across = layout.end(Arm.INCOMING);
+        this.down = layout.end(Arm.OUTGOING);
     }
 
     List<Mark> marks() {
@@ -48,22 +47,29 @@ final class CornerLines {
                 paper.line(MarkKind.TENTH_LINE, outermost, stitch, inner, stitch);
             }
         }
-        int w = layout.grid().shape().w();
         for (int i = 0; i <= layout.repeats(); i++) {
-            // A line at every cell or two would say nothing; where the repeats begin and the one in brackets are
-            // enough.
-            if (w < 3 && i != 0 && i < layout.repeats() - 1) {
-                continue;
-            }
-            int alongTop = layout.grid().shape().b() + i * w;
-            int alongLeft = layout.grid().shape().a() + i * w;
-            paper.line(MarkKind.REPEAT_LINE, alongTop, outermost, alongTop, 0);
-            paper.line(MarkKind.REPEAT_LINE, outermost, alongLeft, 0, alongLeft);
+            addRepeatLine(Arm.INCOMING, i);
+            addRepeatLine(Arm.OUTGOING, i);
         }
         paper.line(MarkKind.OUTLINE, outermost, outermost, across, outermost);
         paper.line(MarkKind.OUTLINE, outermost, outermost, outermost, down);
         paper.line(MarkKind.OUTLINE, -1, -1, across, -1);
         paper.line(MarkKind.OUTLINE, -1, -1, -1, down);
         return paper.lines();
+    }
+
+    /** The line at the beginning of a repeat, or where the last one ends. */
+    private void addRepeatLine(Arm arm, int repeat) {
+        int w = layout.shape(arm).w();
+        // A line at every cell or two would say nothing; where the repeats begin and the one in brackets are enough.
+        if (w < 3 && repeat != 0 && repeat < layout.repeats() - 1) {
+            return;
+        }
+        int along = layout.repeatsBegin(arm) + repeat * w;
+        if (arm == Arm.INCOMING) {
+            paper.line(MarkKind.REPEAT_LINE, along, outermost, along, 0);
+        } else {
+            paper.line(MarkKind.REPEAT_LINE, outermost, along, 0, along);
+        }
     }
 }

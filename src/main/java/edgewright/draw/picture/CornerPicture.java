@@ -96,7 +96,7 @@ public final class CornerPicture {
                                 arg("title", chart.title()),
                                 count("rounds", chart.rounds().size()),
                                 arg("shown", repeats),
-                                count("stitches", chart.shape().w())),
+                                count("stitches", layout().shape(Arm.INCOMING).w())),
                 marksIn(new Area(0, 0, widthMm(), heightMm())));
     }
 

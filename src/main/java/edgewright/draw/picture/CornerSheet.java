@@ -56,8 +56,8 @@ final class CornerSheet {
         chipsUpright = widestId <= 0.66 * c;
         chipWidthMm = Math.max(0.8 * c, widestId + 0.32 * c);
 
-        int repeats = style.repeatsOf(chart.shape().w());
-        CornerLayout bare = new CornerLayout(chart.shape(), rounds, repeats, placement(style, shown, 0, 0));
+        int repeats = style.repeatsOf(chart);
+        CornerLayout bare = new CornerLayout(chart.border(), rounds, repeats, placement(style, shown, 0, 0));
         Margins margins = labelMargins(style, emphasis, shown.isPresent());
         if (style.labels() && shown.isEmpty()) {
             margins = withRoomForWords(margins, style, bare);
@@ -72,7 +72,7 @@ final class CornerSheet {
                     arm + legend.get().heightMm() + EDGE * c - bare.area().heightMm());
         }
         layout = new CornerLayout(
-                chart.shape(), rounds, repeats, placement(style, shown, margins.left(), margins.top()));
+                chart.border(), rounds, repeats, placement(style, shown, margins.left(), margins.top()));
         widthMm = layout.area().rightMm() + margins.right();
         heightMm = layout.area().bottomMm() + margins.bottom();
         legendMarks = legend.map(made -> inArms(made, style, arm)).orElse(List.of());
@@ -110,7 +110,9 @@ final class CornerSheet {
         double repeat = corner
                 + REPEAT_WORDS_AT * c
                 + wordsMm(style.says()
-                        .text("repeat", count("stitches", bare.grid().shape().w())));
+                        .text(
+                                "repeat",
+                                count("stitches", bare.shape(Arm.INCOMING).w())));
         double direction = (directionArm(bare) + DIRECTION_WORDS_GAP) * c
                 + wordsMm(style.says().text("direction"));
         return margins.inArms(

@@ -101,17 +101,18 @@ public record PictureStyle(
 
     /** For a small picture of a chart of a few rounds that shows one thing, such as a rule: no more repeats than it needs. */
     public static PictureStyle example(Chart chart, Language language) {
-        int w = chart.shape().w();
+        int w = chart.shape(Arm.INCOMING.side()).w();
         return screen(language).withRepeats((ENOUGH_FOR_EXAMPLE + w - 1) / w);
     }
 
-    /** How often a repeat of this width is drawn on each arm. */
-    public int repeatsOf(int width) {
-        return repeats.orElse(usualRepeats(width));
+    /** How often the repeat of this chart is drawn on each arm. */
+    public int repeatsOf(Chart chart) {
+        return repeats.orElse(usualRepeats(chart));
     }
 
-    /** How often a repeat of this width is drawn on each arm where no number of repeats is asked for. */
-    public static int usualRepeats(int width) {
+    /** How often the repeat of this chart is drawn on each arm where no number of repeats is asked for. */
+    public static int usualRepeats(Chart chart) {
+        int width = chart.shape(Arm.INCOMING.side()).w();
         return (ENOUGH_STITCHES + width - 1) / width;
     }
 

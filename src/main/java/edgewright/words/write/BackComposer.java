@@ -21,7 +21,7 @@ final class BackComposer {
             return Optional.empty();
         }
         int chains = chart.corner().chains();
-        List<BackRound> rounds = new BackLayer(chart.shape(), chart.rounds().size())
+        List<BackRound> rounds = new BackLayer(chart.border(), chart.rounds().size())
                 .rounds().stream()
                         .map(round -> new BackRound(
                                 round.number(),

@@ -102,7 +102,7 @@ final class FittedRounds {
     private List<ChangingStep> sideWork(Side side) {
         SideChange change = plan.change(side);
         String row = chart.round(plan.changing())
-                .side(plan.targets().repeats().get(side))
+                .side(side, plan.targets().repeats().get(side))
                 .letters();
         List<Integer> gaps = change.gaps();
         List<List<ChangingStep>> stretches = new ArrayList<>();

@@ -63,7 +63,7 @@ final class StartComposer {
     private WrittenStart written(RoundStart start) {
         // Any side that has the start begins with the same stitches.
         int times = repeats.map(size -> size.get(start.side())).orElseGet(this::manyRepeats);
-        String side = chart.round(start.round()).side(times).letters();
+        String side = chart.round(start.round()).side(start.side(), times).letters();
         return new WrittenStart(
                 start.side(),
                 start.number(),

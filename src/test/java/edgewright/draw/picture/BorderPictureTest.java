@@ -26,7 +26,7 @@ class BorderPictureTest {
         for (int seed = 0; seed < 20; seed++) {
             Chart chart = new RandomCharts(seed).small();
             PerSide<Integer> repeats = PerSide.of(2, seed % 3, 2, seed % 3);
-            BorderGrid grid = new BorderGrid(chart.shape(), repeats);
+            BorderGrid grid = new BorderGrid(chart.border(), repeats);
             List<Mark> cells = ChartPicture.wholeBorder(chart, repeats, EnglishStyle.FABRIC).marks().stream()
                     .filter(mark -> mark.cell().isPresent())
                     .toList();
@@ -50,7 +50,9 @@ class BorderPictureTest {
         GridContent content = grid.contentOf(cell);
         int round;
         if (content instanceof GridContent.SideStitch stitch) {
-            Place place = grid.shape().placeOf(stitch.place(), grid.repeats().get(stitch.side()));
+            Place place = grid.border()
+                    .on(stitch.side())
+                    .placeOf(stitch.place(), grid.repeats().get(stitch.side()));
             round = place.round() == 0 ? 0 : chart.shownRound(place);
         } else {
             round = ((GridContent.CornerChains) content).round();

@@ -39,7 +39,7 @@ class CellLayoutTest {
         LevelSideLayout(Chart chart, Placement placement) {
             super(
                     new Part(
-                            new BorderGrid(chart.shape(), PerSide.all(REPEATS)),
+                            new BorderGrid(chart.border(), PerSide.all(REPEATS)),
                             chart.rounds().size(),
                             PerSide.<Set<Section>>all(EnumSet.noneOf(Section.class))
                                     .with(Side.TOP, EnumSet.allOf(Section.class)),
@@ -58,8 +58,8 @@ class CellLayoutTest {
             for (HookHand hand : HookHand.values()) {
                 CellLayout.Placement placement = placement(rotation, hand);
                 int rounds = chart.rounds().size();
-                BorderGrid grid = new BorderGrid(chart.shape(), PerSide.of(1, 2, 1, 2));
-                layouts.add(new CornerLayout(chart.shape(), rounds, REPEATS, placement));
+                BorderGrid grid = new BorderGrid(chart.border(), PerSide.of(1, 2, 1, 2));
+                layouts.add(new CornerLayout(chart.border(), rounds, REPEATS, placement));
                 layouts.add(new BorderLayout(grid, rounds, placement));
                 layouts.add(new LevelSideLayout(chart, placement));
             }

@@ -3,6 +3,7 @@ package edgewright.draw.picture;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import edgewright.chart.BorderShape;
 import edgewright.chart.GridCell;
 import edgewright.chart.HookHand;
 import edgewright.chart.Place;
@@ -27,7 +28,10 @@ class CornerLayoutTest {
 
     private static CornerLayout layout(Rotation rotation) {
         return new CornerLayout(
-                SHAPE, ROUNDS, REPEATS, new CellLayout.Placement(5, rotation, HookHand.RIGHT, Optional.empty(), 7, 11));
+                BorderShape.of(SHAPE),
+                ROUNDS,
+                REPEATS,
+                new CellLayout.Placement(5, rotation, HookHand.RIGHT, Optional.empty(), 7, 11));
     }
 
     private record ArmStitch(Arm arm, Place place, int occurrence) {
@@ -176,7 +180,7 @@ class CornerLayoutTest {
         CornerLayout whole = layout(Rotation.QUARTER);
         CellRange shown = new CellRange(3, 2, 6, 4);
         CornerLayout part = new CornerLayout(
-                SHAPE,
+                BorderShape.of(SHAPE),
                 ROUNDS,
                 REPEATS,
                 new CellLayout.Placement(5, Rotation.QUARTER, HookHand.RIGHT, Optional.of(shown), 0, 0));

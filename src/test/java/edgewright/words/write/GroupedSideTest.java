@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import edgewright.chart.Chart;
 import edgewright.chart.Round;
+import edgewright.chart.Side;
 import edgewright.chart.Stitches;
 import edgewright.words.SeededCharts;
 import edgewright.words.tree.Group;
@@ -58,7 +59,7 @@ class GroupedSideTest {
             for (Round round : chart.rounds()) {
                 SideInstructions said = GroupedSide.of(round.fromCorner(), round.repeat(), round.toCorner());
                 Group group = said.group().orElseThrow();
-                String side = round.side(repeats).letters();
+                String side = round.side(Side.TOP, repeats).letters();
                 // As a maker does it: the group as often as it fits before the last stitches.
                 int room = side.length() - Run.stitches(said.before()) - group.lastStitches();
                 int width = Run.stitches(group.runs());

@@ -187,7 +187,8 @@ class PatternWriterTest {
                     .map(round -> round.side().counts().orElseThrow())
                     .toList();
             List<PerSide<Integer>> charted = chart.rounds().stream()
-                    .map(round -> PerSide.all(round.side((int) repeats).length()))
+                    .map(round ->
+                            PerSide.each(side -> round.side(side, (int) repeats).length()))
                     .toList();
             assertThat(stated).as("seed %d", seed).isEqualTo(charted);
             for (int r = 1; r <= tree.rounds().size(); r++) {

@@ -1,0 +1,55 @@
+package edgewright.chart;
+
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * How the sides of a border are put together: a {@link SideShape} for each, and what follows for all of them together. Whoever
+ * means the sides of a piece asks here, by side or for all at once; today all sides of a chart have the same shape.
+ *
+ * <p>All counts are of stitches, corner chains not counted.
+ */
+public record BorderShape(PerSide<SideShape> sides) {
+    public BorderShape {
+        Objects.requireNonNull(sides);
+    }
+
+    /** A border with all sides alike. */
+    public static BorderShape of(SideShape shape) {
+        return new BorderShape(PerSide.all(shape));
+    }
+
+    /** How this side is put together. */
+    public SideShape on(Side side) {
+        return sides.get(side);
+    }
+
+    /** The stitches on each side in that round when the repeat is worked so often. */
+    public PerSide<Integer> stitches(int round, PerSide<Integer> repeats) {
+        return PerSide.each(side -> on(side).stitches(round, repeats.get(side)));
+    }
+
+    /** The stitches on all sides together in that round when the repeat is worked so often. */
+    public long allStitches(int round, PerSide<Integer> repeats) {
+        return PerSide.sum(stitches(round, repeats));
+    }
+
+    /** A + B + 2r: the fewest stitches that a side can have in that round; the corner sections are the same on every side. */
+    public int fewestStitches(int round) {
+        return sides.top().fewestStitches(round);
+    }
+
+    /** How often the repeat is worked on sides with so many stitches; empty if one of them does not close. */
+    public Optional<PerSide<Integer>> repeats(int round, PerSide<Integer> stitches) {
+        PerSide<OptionalInt> repeats = PerSide.each(side -> on(side).repeats(round, stitches.get(side)));
+        return repeats.stream().allMatch(OptionalInt::isPresent)
+                ? Optional.of(repeats.map(OptionalInt::getAsInt))
+                : Optional.empty();
+    }
+
+    /** Whether the repeat comes out even on every side. */
+    public boolean closes(int round, PerSide<Integer> stitches) {
+        return repeats(round, stitches).isPresent();
+    }
+}
