@@ -25,6 +25,43 @@ public record BorderShape(PerSide<SideShape> sides) {
         return sides.get(side);
     }
 
+    /** How many stitches this section has in that round. */
+    public int length(Section section, int round) {
+        return having(section).length(section, round);
+    }
+
+    /**
+     * What the stitch at this place stands on; see {@link SideShape#footing}.
+     *
+     * @throws IllegalArgumentException if the place is in the base round or beyond its section
+     */
+    public Footing footing(Place place) {
+        return having(place.section()).footing(place);
+    }
+
+    /**
+     * Where this stitch would land at this place; see {@link SideShape#landing}.
+     *
+     * @throws IllegalArgumentException if the place is in the base round or beyond its section, or the stitch does not drop
+     */
+    public Landing landing(Place place, Stitch stitch) {
+        return having(place.section()).landing(place, stitch);
+    }
+
+    /** The last column in which rounds can be started on every side: the last of the first repeat. */
+    public int lastStart() {
+        return sides.stream().mapToInt(side -> side.a() + side.w()).min().orElseThrow();
+    }
+
+    private SideShape having(Section section) {
+        for (Side side : Side.values()) {
+            if (Section.of(side).contains(section)) {
+                return on(side);
+            }
+        }
+        throw new IllegalArgumentException("no side has the section " + section);
+    }
+
     /** The stitches on each side in that round when the repeat is worked so often. */
     public PerSide<Integer> stitches(int round, PerSide<Integer> repeats) {
         return PerSide.each(side -> on(side).stitches(round, repeats.get(side)));

@@ -72,7 +72,7 @@ public record Chart(
                     MOST_STITCHES);
         }
         Objects.requireNonNull(making);
-        if (!making.equals(making.on(shape(rounds.get(0))))) {
+        if (!making.equals(making.on(BorderShape.of(shape(rounds.get(0)))))) {
             throw new IllegalArgumentException("the start column lies past the first repeat");
         }
     }
@@ -199,12 +199,12 @@ public record Chart(
 
     /** The sections whose length does not go with their round, in working order. Empty for a chart that can be judged. */
     public List<RaggedSection> raggedSections() {
-        SideShape shape = shape();
+        BorderShape border = border();
         List<RaggedSection> ragged = new ArrayList<>();
         for (int r = 1; r <= rounds.size(); r++) {
             for (Section section : Section.values()) {
                 int length = round(r).section(section).length();
-                int expected = shape.length(section, r);
+                int expected = border.length(section, r);
                 if (length != expected) {
                     ragged.add(new RaggedSection(r, section, length, expected));
                 }
@@ -255,7 +255,7 @@ public record Chart(
 
     /** This chart with other rounds. */
     public Chart withRounds(List<Round> newRounds) {
-        PatternDetails kept = newRounds.isEmpty() ? making : making.on(shape(newRounds.get(0)));
+        PatternDetails kept = newRounds.isEmpty() ? making : making.on(BorderShape.of(shape(newRounds.get(0))));
         return new Chart(heading, corner, rules, yarns, newRounds, kept, extras);
     }
 

@@ -151,7 +151,7 @@ public final class Edits {
     public static Chart insertColumn(Chart chart, Section section, int placeInLastRound) {
         requireEven(chart);
         int last = chart.rounds().size();
-        if (placeInLastRound < 1 || placeInLastRound > chart.shape().length(section, last) + 1) {
+        if (placeInLastRound < 1 || placeInLastRound > chart.border().length(section, last) + 1) {
             throw new IllegalArgumentException(
                     "no column can be put in at " + section.member() + " " + placeInLastRound);
         }
@@ -170,7 +170,7 @@ public final class Edits {
     public static Chart deleteColumn(Chart chart, Section section, int placeInLastRound) {
         requireEven(chart);
         int last = chart.rounds().size();
-        if (placeInLastRound < 1 || placeInLastRound > chart.shape().length(section, last)) {
+        if (placeInLastRound < 1 || placeInLastRound > chart.border().length(section, last)) {
             throw new IllegalArgumentException("the chart has no column " + section.member() + " " + placeInLastRound);
         }
         return eachSection(chart, section, (r, stitches) -> {
@@ -222,12 +222,12 @@ public final class Edits {
      * The columns beside the repeat stay where they are.
      */
     public static Chart evenOut(Chart chart) {
-        SideShape shape = chart.shape();
+        BorderShape border = chart.border();
         Chart even = chart;
         for (Chart.RaggedSection ragged : chart.raggedSections()) {
             Round round = even.round(ragged.round());
             Stitches stitches = round.section(ragged.section());
-            Stitches mended = evened(shape, ragged, stitches);
+            Stitches mended = evened(border, ragged, stitches);
             even = even.withRound(ragged.round(), round.with(ragged.section(), mended));
         }
         return even;
@@ -238,7 +238,7 @@ public final class Edits {
         for (Chart.RaggedSection ragged : chart.raggedSections()) {
             if (ragged.round() == round && ragged.section() == section) {
                 Stitches mended =
-                        evened(chart.shape(), ragged, chart.round(round).section(section));
+                        evened(chart.border(), ragged, chart.round(round).section(section));
                 return chart.withRound(round, chart.round(round).with(section, mended));
             }
         }
@@ -254,8 +254,8 @@ public final class Edits {
                 Stitches.backLoops(shape.length(Section.TO_CORNER, number)));
     }
 
-    private static Stitches evened(SideShape shape, Chart.RaggedSection ragged, Stitches stitches) {
-        int length = shape.length(ragged.section(), ragged.round());
+    private static Stitches evened(BorderShape border, Chart.RaggedSection ragged, Stitches stitches) {
+        int length = border.length(ragged.section(), ragged.round());
         return ragged.section() == Section.FROM_CORNER
                 ? stitches.reversed().resized(length).reversed()
                 : stitches.resized(length);

@@ -90,7 +90,7 @@ public record PatternDetails(
     }
 
     /** The same, with a start column that a chart of this shape has. */
-    PatternDetails on(SideShape shape) {
-        return start.isEmpty() ? this : withStart(start.map(begin -> begin.on(shape)));
+    PatternDetails on(BorderShape border) {
+        return start.isEmpty() ? this : withStart(start.map(begin -> begin.on(border)));
     }
 }

@@ -55,13 +55,10 @@ public record Start(OptionalInt column, Side odd, Side even, Extras extras) {
         return new Start(column, newOdd, newEven, extras);
     }
 
-    /** This start with a column that this side has: one past its first repeat comes back to the end of that repeat. */
-    Start on(SideShape shape) {
-        return column.isPresent() && column.getAsInt() > last(shape) ? withColumn(OptionalInt.of(last(shape))) : this;
-    }
-
-    /** The last column in which rounds of a chart of this shape can be started. */
-    public static int last(SideShape shape) {
-        return shape.a() + shape.w();
+    /** This start with a column that these sides have: one past its first repeat comes back to the end of that repeat. */
+    Start on(BorderShape border) {
+        return column.isPresent() && column.getAsInt() > border.lastStart()
+                ? withColumn(OptionalInt.of(border.lastStart()))
+                : this;
     }
 }

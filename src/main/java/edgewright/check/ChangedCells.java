@@ -2,9 +2,11 @@ package edgewright.check;
 
 import edgewright.chart.Chart;
 import edgewright.chart.Colour;
+import edgewright.chart.CornerEnd;
 import edgewright.chart.Round;
 import edgewright.chart.Section;
 import edgewright.chart.Stitch;
+import java.util.Optional;
 
 /**
  * What an edit does to the looks of a fabric: how many cells then show another colour, those of the repeat counted once. A cell
@@ -26,7 +28,7 @@ final class ChangedCells {
         this.after = after;
         this.coloursBefore = colours(before);
         this.coloursAfter = colours(after);
-        this.isFromCorner = !before.shape().equals(after.shape());
+        this.isFromCorner = !before.border().equals(after.border());
     }
 
     /** How many cells change between two charts of as many rounds. */
@@ -73,7 +75,7 @@ final class ChangedCells {
 
     /** Whether the cells of a section that come or go stand at its start. */
     private boolean atItsStart(Section section) {
-        return section == (isFromCorner ? Section.TO_CORNER : Section.FROM_CORNER);
+        return section.corner().equals(Optional.of(isFromCorner ? CornerEnd.NEXT : CornerEnd.START));
     }
 
     /** The colour of each round; element 0 stands for the base round, which has none. */

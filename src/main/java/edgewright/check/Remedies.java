@@ -1,8 +1,8 @@
 package edgewright.check;
 
+import edgewright.chart.BorderShape;
 import edgewright.chart.Chart;
 import edgewright.chart.Place;
-import edgewright.chart.SideShape;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -48,13 +48,13 @@ final class Remedies {
 
     /** The stitch directly below becomes a back-loop stitch. */
     static Stream<RemedyEdit> backLoopBelow(Verdict verdict, Place stitch) {
-        return inColumn(verdict.chart().shape(), stitch, stitch.round() - 1).stream()
+        return inColumn(verdict.chart().border(), stitch, stitch.round() - 1).stream()
                 .map(RemedyEdit.BackLoopBelow::new);
     }
 
     /** The stitch that a long stitch lands on becomes a back-loop stitch. */
     static Stream<RemedyEdit> backLoopAtLanding(Verdict verdict, Place stitch) {
-        return inColumn(verdict.chart().shape(), stitch, landingRound(verdict.chart(), stitch)).stream()
+        return inColumn(verdict.chart().border(), stitch, landingRound(verdict.chart(), stitch)).stream()
                 .map(RemedyEdit.BackLoopAtLanding::new);
     }
 
@@ -86,15 +86,15 @@ final class Remedies {
                 .flatMap(distance -> IntStream.of(stitch.round() + distance, stitch.round() - distance))
                 .filter(round -> round >= deep && round <= last && landsOnOwnYarn(chart, round, deep))
                 .boxed()
-                .flatMap(round -> inColumn(chart.shape(), stitch, round).stream())
+                .flatMap(round -> inColumn(chart.border(), stitch, round).stream())
                 .filter(target -> chart.stitch(target).standsInStitchBelow())
                 .map(target -> new RemedyEdit.Move(stitch, target));
     }
 
     /** The place in the same fabric column and section in another round; empty where the side is not so long there. */
-    static Optional<Place> inColumn(SideShape shape, Place place, int round) {
+    static Optional<Place> inColumn(BorderShape border, Place place, int round) {
         int there = place.section().placeAbove(place.place(), round - place.round());
-        return there < 1 || there > shape.length(place.section(), round)
+        return there < 1 || there > border.length(place.section(), round)
                 ? Optional.empty()
                 : Optional.of(new Place(round, place.section(), there));
     }

@@ -87,7 +87,7 @@ final class RemedyTrial {
         if (!after.judged()) {
             return true;
         }
-        return before.chart().shape().equals(after.chart().shape())
+        return before.chart().border().equals(after.chart().border())
                 ? bringsTroubleInPlace(before, after)
                 : bringsMoreTrouble(before, after);
     }

@@ -1,9 +1,9 @@
 package edgewright.check;
 
+import edgewright.chart.BorderShape;
 import edgewright.chart.Chart;
 import edgewright.chart.Footing;
 import edgewright.chart.Place;
-import edgewright.chart.SideShape;
 import edgewright.chart.Stitch;
 import java.util.ArrayList;
 import java.util.List;
@@ -59,9 +59,9 @@ public record Underlay(List<Layer> layers) {
      * @throws IllegalArgumentException if the place is beyond its section; the chart must not be ragged
      */
     static Underlay of(Chart chart, Place place) {
-        SideShape shape = chart.shape();
+        BorderShape border = chart.border();
         List<Layer> layers = new ArrayList<>();
-        Footing footing = shape.footing(place);
+        Footing footing = border.footing(place);
         for (int round = place.round() - 1; round > 0; round--) {
             boolean ownYarn =
                     chart.round(place.round()).yarn().equals(chart.round(round).yarn());
@@ -73,7 +73,7 @@ public record Underlay(List<Layer> layers) {
             if (layers.size() == Stitch.DEEPEST) {
                 return new Underlay(layers);
             }
-            footing = shape.footing(on.place());
+            footing = border.footing(on.place());
         }
         layers.add(new OfBaseRound(footing instanceof Footing.OnCornerChain));
         return new Underlay(layers);

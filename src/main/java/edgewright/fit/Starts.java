@@ -58,10 +58,11 @@ public final class Starts {
      * @throws IllegalArgumentException if the plan's column lies past the first repeat
      */
     public static List<RoundStart> of(Chart chart, Start plan, PerSide<Integer> repeats) {
-        SideShape shape = whole(chart);
+        whole(chart);
         int column = plan.column().orElseGet(() -> bestColumn(chart));
-        if (column > Start.last(shape)) {
-            throw new IllegalArgumentException("start column " + column + ": expected 1 to " + Start.last(shape));
+        if (column > chart.border().lastStart()) {
+            throw new IllegalArgumentException("start column " + column + ": expected 1 to "
+                    + chart.border().lastStart());
         }
         return IntStream.rangeClosed(1, chart.rounds().size())
                 .mapToObj(round -> start(chart, column, round, plan, repeats))

@@ -37,7 +37,7 @@ final class StartFromWords {
         Side even = written.size() > 1 ? written.get(1).side() : odd.opposite();
         PerSide<Integer> times = PerSide.each(side -> repeats.applyAsInt(chart.shape(side), side));
         // A start steps on from its column, never back; so the column is none above the first one.
-        int first = Math.min(written.get(0).stitch() - 1, Start.last(chart.shape(odd)));
+        int first = Math.min(written.get(0).stitch() - 1, chart.border().lastStart());
         for (int column = first; column >= 1; column--) {
             Start start = new Start(OptionalInt.of(column), odd, even);
             if (agree(Starts.of(chart, start, times), written)) {

@@ -240,7 +240,7 @@ class BookletTest {
             BookletOptions bare = options(chart).withSupplements(Supplements.NONE);
             try (ReadBack read = Published.read(chart, bare.withCounting(counting))) {
                 List<String> cells = read.texts("TD");
-                List<Integer> repeats = CountsPages.repeats(chart.shape());
+                List<Integer> repeats = CountsPages.repeats(chart);
                 List<String> expected = new ArrayList<>();
                 for (int round = 0; round <= chart.rounds().size(); round++) {
                     expected.add(round == 0 ? "base" : chart.yarnOf(round).id());

@@ -33,7 +33,7 @@ class PatternDetailsTest {
     @Test
     void aStartColumnComesBackOntoTheSideWhenTheRepeatGetsShorter() {
         Chart chart = new RandomCharts(7).workable();
-        int last = Start.last(chart.shape());
+        int last = chart.border().lastStart();
         Chart started = chart.withMaking(
                 PatternDetails.NONE.withStart(Optional.of(Start.DEFAULT.withColumn(OptionalInt.of(last)))));
         assertThat(started.withRounds(started.rounds())).isEqualTo(started);
@@ -46,7 +46,7 @@ class PatternDetailsTest {
     @Test
     void aStartColumnPastTheFirstRepeatIsRefused() {
         Chart chart = new RandomCharts(7).workable();
-        int past = Start.last(chart.shape()) + 1;
+        int past = chart.border().lastStart() + 1;
         PatternDetails making =
                 PatternDetails.NONE.withStart(Optional.of(Start.DEFAULT.withColumn(OptionalInt.of(past))));
         assertThatThrownBy(() -> chart.withMaking(making)).isInstanceOf(IllegalArgumentException.class);

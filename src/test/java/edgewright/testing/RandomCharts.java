@@ -72,7 +72,7 @@ public final class RandomCharts {
 
     /** The same chart with starts: a column that is to be found, or any that it has; any two sides. */
     public Chart started(Chart chart) {
-        int column = random.nextInt(Start.last(chart.shape()) + 1);
+        int column = random.nextInt(chart.border().lastStart() + 1);
         Start start = new Start(
                 column == 0 ? OptionalInt.empty() : OptionalInt.of(column),
                 Side.values()[random.nextInt(4)],

@@ -138,7 +138,7 @@ final class SizePages {
     /** Those of the pattern and their neighbours, or examples. */
     private List<Integer> repeats() {
         if (plan.size().isEmpty()) {
-            return CountsPages.repeats(shape);
+            return CountsPages.repeats(chart);
         }
         TreeSet<Integer> repeats = new TreeSet<>();
         plan.size().get().stream()
@@ -206,7 +206,7 @@ final class SizePages {
                             columns.add(says.text("side-" + side));
                             sizes.add(size.get(side));
                         }),
-                        () -> CountsPages.repeats(shape).forEach(repeats -> {
+                        () -> CountsPages.repeats(chart).forEach(repeats -> {
                             columns.add(says.text("counts-repeats", count("repeats", repeats)));
                             sizes.add(repeats);
                         }));

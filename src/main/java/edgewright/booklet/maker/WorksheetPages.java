@@ -142,7 +142,7 @@ public final class WorksheetPages {
         if (changes == 0) {
             return Optional.empty();
         }
-        List<Integer> sizes = CountsPages.repeats(chart.shape());
+        List<Integer> sizes = CountsPages.repeats(chart);
         int target = options.counting().shown(chart.shape().stitches(plan.counting(), sizes.get(sizes.size() / 2)));
         int counted = target - changes;
         int every = counted / (changes + 1);

@@ -29,7 +29,8 @@ public final class CountsPages {
      * How often the repeat is worked in each example; rising, none twice, at least once each. The examples of the words are
      * among them: they take the places of those that they are nearest to.
      */
-    public static List<Integer> repeats(SideShape shape) {
+    public static List<Integer> repeats(Chart chart) {
+        SideShape shape = chart.shape();
         TreeSet<Integer> repeats = new TreeSet<>();
         for (int stitches : EXAMPLES) {
             repeats.add(Math.max(1, Math.round((stitches - shape.fewestStitches(0)) / (float) shape.w())));
@@ -56,7 +57,7 @@ public final class CountsPages {
     /** A caption that says what is counted, then the table. */
     public static List<ColumnSlice> set(TextSetter setter, Chart chart, Counting counting, Tag parent) {
         SideShape shape = chart.shape();
-        List<Integer> repeats = repeats(shape);
+        List<Integer> repeats = repeats(chart);
         List<String> columns = new ArrayList<>(
                 List.of(setter.says().text("counts-round"), setter.says().text("counts-yarn")));
         repeats.forEach(m -> columns.add(repeats(setter, m)));

@@ -101,7 +101,7 @@ public final class ProvedPages {
             return List.of(options.repeats().get());
         }
         List<PerSide<Integer>> sizes = new ArrayList<>(SizeProofs.USUAL);
-        CountsPages.repeats(chart.shape()).stream()
+        CountsPages.repeats(chart).stream()
                 .map(PerSide::all)
                 .filter(size -> !sizes.contains(size))
                 .forEach(sizes::add);

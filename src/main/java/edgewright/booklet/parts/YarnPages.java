@@ -56,7 +56,7 @@ public final class YarnPages {
             sizes = List.of();
             amounts = List.of(Amounts.of(chart, options.repeats().get()));
         } else {
-            List<Integer> examples = examples(CountsPages.repeats(chart.shape()));
+            List<Integer> examples = examples(CountsPages.repeats(chart));
             sizes = examples.stream()
                     .map(repeats -> CountsPages.repeats(setter, repeats))
                     .toList();

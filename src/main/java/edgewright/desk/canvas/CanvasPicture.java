@@ -97,7 +97,7 @@ final class CanvasPicture {
     /** Whether each cell lies where it lay, so that only what has changed is to be painted. */
     boolean liesLike(CanvasPicture before) {
         return chart.rounds().size() == before.chart.rounds().size()
-                && chart.shape().equals(before.chart.shape())
+                && chart.border().equals(before.chart.border())
                 && chart.yarns().equals(before.chart.yarns())
                 && chart.raggedSections().equals(before.chart.raggedSections())
                 && roundFlags(this).equals(roundFlags(before))

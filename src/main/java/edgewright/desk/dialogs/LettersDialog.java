@@ -76,7 +76,7 @@ public final class LettersDialog extends FormDialog {
                     .anyMatch(letter -> Stitch.ofLetter((char) letter).isEmpty())) {
                 return Optional.of(says.text("letters-objection-letter", arg("section", name)));
             }
-            int expected = chart.shape().length(section, number);
+            int expected = chart.border().length(section, number);
             if (number > 1 && letters.length() != expected) {
                 return Optional.of(says.text(
                         "letters-objection-length",

@@ -67,7 +67,9 @@ public final class GuideCommands {
         if (!bench.verdict().judged() || at.section() == Section.TO_CORNER) {
             return OptionalInt.empty();
         }
-        int column = at.section().isRepeat() ? chart.shape().a() + at.place() : at.place() - at.round();
+        int column = at.section().isRepeat()
+                ? chart.border().length(Section.FROM_CORNER, 0) + at.place()
+                : at.place() - at.round();
         return column < 1 ? OptionalInt.empty() : OptionalInt.of(column);
     }
 }

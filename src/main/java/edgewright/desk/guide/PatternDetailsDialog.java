@@ -61,7 +61,8 @@ public final class PatternDetailsDialog extends FormDialog {
         before = chart.making();
         int best = chart.raggedSections().isEmpty() ? Starts.bestColumn(chart) : 1;
         Start starts = before.start().orElse(Start.DEFAULT);
-        column = new JSpinner(new SpinnerNumberModel(starts.column().orElse(best), 1, Start.last(chart.shape()), 1));
+        column = new JSpinner(new SpinnerNumberModel(
+                starts.column().orElse(best), 1, chart.border().lastStart(), 1));
         hook = hooks(before.hook(), says.text("making-hook-none"));
         backHook = hooks(before.back().flatMap(Back::hook), says.text("making-backHook-smaller"));
         stitches = perTenCm(before.swatch().map(edgewright.chart.Swatch::stitchesIn10Cm));

@@ -4,6 +4,7 @@ import edgewright.chart.Chart;
 import edgewright.check.Checker;
 import edgewright.draw.marks.Emphasis;
 import edgewright.draw.paint.Area;
+import edgewright.draw.picture.Arm;
 import edgewright.draw.picture.CornerPicture;
 import edgewright.draw.picture.PictureStyle;
 import edgewright.draw.raster.RasterSurface;
@@ -36,7 +37,8 @@ final class LittlePicture extends JPanel {
         PictureStyle style = PictureStyle.screen(language)
                 .withPalette(Look.palette())
                 .withLabels(false)
-                .withRepeats(Math.max(1, FEW_STITCHES / chart.shape().w()));
+                .withRepeats(Math.max(
+                        1, FEW_STITCHES / chart.shape(Arm.INCOMING.side()).w()));
         picture =
                 CornerPicture.of(chart, style, Emphasis.of(Checker.check(chart).findings()));
     }

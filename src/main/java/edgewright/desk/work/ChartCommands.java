@@ -154,8 +154,7 @@ public final class ChartCommands {
 
     /** Whether the column of the cursor can go: something must be left of its section in round 1. */
     public static boolean canDeleteColumn(Workbench bench) {
-        SideShape shape = bench.chart().shape();
-        return isEven(bench) && shape.length(bench.cursor().section(), 1) > 1;
+        return isEven(bench) && bench.chart().border().length(bench.cursor().section(), 1) > 1;
     }
 
     /** Takes the column out in which the cursor stands. */

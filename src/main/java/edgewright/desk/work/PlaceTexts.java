@@ -1,8 +1,8 @@
 package edgewright.desk.work;
 
+import edgewright.chart.BorderShape;
 import static edgewright.texts.Arg.arg;
 import static edgewright.texts.Arg.number;
-
 import edgewright.chart.Chart;
 import edgewright.chart.CornerEnd;
 import edgewright.chart.Footing;
@@ -10,7 +10,6 @@ import edgewright.chart.Landing;
 import edgewright.chart.Place;
 import edgewright.chart.Section;
 import edgewright.chart.Side;
-import edgewright.chart.SideShape;
 import edgewright.chart.Stitch;
 import edgewright.check.Finding;
 import edgewright.check.FindingPlace;
@@ -68,22 +67,22 @@ public final class PlaceTexts {
         if (!fits(chart, place)) {
             return says.text("status-ragged", arg("place", inWords(place)), arg("stitch", what));
         }
-        SideShape shape = chart.shape();
-        String stands = standsOn(chart, shape.footing(place));
+        BorderShape border = chart.border();
+        String stands = standsOn(chart, border.footing(place));
         return stitch.coversStitchBelow()
                 ? says.text(
                         "status-long",
                         arg("place", inWords(place)),
                         arg("stitch", what),
                         arg("below", stands),
-                        arg("landing", landsIn(chart, shape.landing(place, stitch))))
+                        arg("landing", landsIn(chart, border.landing(place, stitch))))
                 : says.text("status-short", arg("place", inWords(place)), arg("stitch", what), arg("below", stands));
     }
 
     /** Whether the geometry has an answer for this stitch: its section is as long as its round asks for, and the one below. */
     private static boolean fits(Chart chart, Place place) {
         return chart.raggedSections().stream().noneMatch(ragged -> ragged.round() <= place.round())
-                && place.place() <= chart.shape().length(place.section(), place.round());
+                && place.place() <= chart.border().length(place.section(), place.round());
     }
 
     private String standsOn(Chart chart, Footing footing) {

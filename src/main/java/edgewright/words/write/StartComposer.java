@@ -48,7 +48,7 @@ final class StartComposer {
             SideInstructions said = said(start.round());
             int last = said.group().orElseThrow().lastStitches();
             while (start.number() > Run.stitches(said.before())
-                    && start.number() > chart.shape().stitches(start.round(), fewest) - last) {
+                    && start.number() > chart.shape(start.side()).stitches(start.round(), fewest) - last) {
                 fewest++;
             }
         }

@@ -163,7 +163,7 @@ class GuidePagesTest {
     @Test
     void aPatternForAnySizeCountsItsExamplesInEveryBlock() throws IOException {
         Chart chart = Published.sample("reed-bank");
-        List<Integer> examples = CountsPages.repeats(chart.shape());
+        List<Integer> examples = CountsPages.repeats(chart);
         try (ReadBack read = Published.read(chart, options(chart))) {
             List<Heard> block = blocks(read, chart).get(6);
             assertThat(texts(block, "TH").subList(1, 1 + examples.size()))

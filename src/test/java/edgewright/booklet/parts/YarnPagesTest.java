@@ -61,7 +61,7 @@ class YarnPagesTest {
 
     @Test
     void aPatternForAnySizeTellsTheMetresOfThreeExamples() throws IOException {
-        List<Integer> repeats = CountsPages.repeats(REED_BANK.shape());
+        List<Integer> repeats = CountsPages.repeats(REED_BANK);
         StringBuilder row = new StringBuilder("A Peat");
         for (int example : List.of(repeats.get(0), repeats.get(repeats.size() / 2), repeats.get(repeats.size() - 1))) {
             Amounts amounts = Amounts.of(REED_BANK, PerSide.all(example));
