@@ -44,6 +44,16 @@ public record BorderGrid(BorderShape border, PerSide<Integer> repeats) {
         };
     }
 
+    /** The cell that lies so many cells from this one of a side, straight towards the piece. */
+    public GridCell below(Side side, GridCell cell, int cells) {
+        return switch (side) {
+            case TOP -> new GridCell(cell.x(), cell.y() + cells);
+            case LEFT -> new GridCell(cell.x() + cells, cell.y());
+            case BOTTOM -> new GridCell(cell.x(), cell.y() - cells);
+            case RIGHT -> new GridCell(cell.x() - cells, cell.y());
+        };
+    }
+
     /**
      * The cell of the corner chains at the end of a side.
      *

@@ -1,7 +1,7 @@
 package edgewright.chart;
 
 /**
- * How the four corners are turned: a group of chains with one stitch worked into its first and one into its last chain.
+ * How the corners are turned: a group of chains with one stitch worked into its first and one into its last chain.
  *
  * @param chains 1, 2 or 3; 2 is usual
  */
@@ -26,6 +26,11 @@ public record Corner(int chains, Extras extras) {
         if (!isTurnedWith(chains)) {
             throw new IllegalArgumentException("a corner of " + chains + " chains: expected 1, 2 or 3");
         }
+    }
+
+    /** The chains of all corners of a round together; there is a corner at the end of every side. */
+    public static long chainsOfRound(int chains) {
+        return (long) Side.values().length * chains;
     }
 
     /** This corner with another number of chains. */

@@ -1,6 +1,7 @@
 package edgewright.chart;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * The hand that holds the hook. With the right side facing, a right-handed maker travels anticlockwise round the piece and a
@@ -11,15 +12,15 @@ public enum HookHand {
     RIGHT,
     LEFT;
 
-    /** The four sides in the order in which this hand comes to them, the top first. */
+    /** The sides in the order in which this hand comes to them, the top first. */
     public List<Side> workingOrder() {
-        return this == RIGHT
-                ? List.of(Side.TOP, Side.LEFT, Side.BOTTOM, Side.RIGHT)
-                : List.of(Side.TOP, Side.RIGHT, Side.BOTTOM, Side.LEFT);
+        return Stream.iterate(Side.FIRST, this::after)
+                .limit(Side.values().length)
+                .toList();
     }
 
     /** The side that this hand works after the given one. */
     public Side after(Side side) {
-        return this == RIGHT ? side.next() : side.opposite().next();
+        return this == RIGHT ? side.next() : side.previous();
     }
 }

@@ -2,6 +2,7 @@ package edgewright.chart;
 
 import java.util.Objects;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -84,7 +85,13 @@ public record PerSide<T>(T top, T left, T bottom, T right) {
         return each(side -> change.apply(get(side)));
     }
 
-    /** The four values. */
+    /** Numbers as {@link #parse} reads them: two where opposite sides are alike, else one for each side. */
+    public static String typed(PerSide<Integer> numbers) {
+        int few = numbers.oppositeSidesAreAlike() ? Side.values().length / 2 : Side.values().length;
+        return numbers.stream().limit(few).map(String::valueOf).collect(Collectors.joining(", "));
+    }
+
+    /** The values, one for each side. */
     public Stream<T> stream() {
         return Stream.of(top, left, bottom, right);
     }

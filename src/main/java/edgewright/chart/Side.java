@@ -5,7 +5,7 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
- * One of the four sides of the piece, in the order in which a right-handed maker comes to them: anticlockwise, seen from
+ * One of the sides of the piece, in the order in which a right-handed maker comes to them: anticlockwise, seen from
  * the right side.
  */
 public enum Side {
@@ -14,14 +14,19 @@ public enum Side {
     BOTTOM,
     RIGHT;
 
-    /** The side that is worked after this one. */
+    /** The side that every round comes to first unless it is started elsewhere. */
+    public static final Side FIRST = TOP;
+
+    private static final Side[] ALL = values();
+
+    /** The side that a right-handed maker works after this one. */
     public Side next() {
-        return switch (this) {
-            case TOP -> LEFT;
-            case LEFT -> BOTTOM;
-            case BOTTOM -> RIGHT;
-            case RIGHT -> TOP;
-        };
+        return ALL[(ordinal() + 1) % ALL.length];
+    }
+
+    /** The side that a right-handed maker works before this one. */
+    public Side previous() {
+        return ALL[(ordinal() + ALL.length - 1) % ALL.length];
     }
 
     /** The sides of which something is true, in this order. */
@@ -31,7 +36,7 @@ public enum Side {
 
     /** The side across the piece. */
     public Side opposite() {
-        return next().next();
+        return ALL[(ordinal() + ALL.length / 2) % ALL.length];
     }
 
     /** Whether stitches of this side lie side by side from left to right or right to left: top and bottom. */

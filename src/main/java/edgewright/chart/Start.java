@@ -14,7 +14,7 @@ import java.util.OptionalInt;
  */
 public record Start(OptionalInt column, Side odd, Side even, Extras extras) {
     /** A column that is found, and sides in turn from the top. */
-    public static final Start DEFAULT = inTurn(Side.TOP);
+    public static final Start DEFAULT = inTurn(Side.FIRST);
 
     public Start {
         Objects.requireNonNull(odd);

@@ -1,5 +1,6 @@
 package edgewright.cli;
 
+import static edgewright.texts.Arg.and;
 import static edgewright.texts.Arg.arg;
 import static edgewright.texts.Arg.count;
 
@@ -267,10 +268,9 @@ final class WorkCommand implements Callable<Integer> {
                                     "worked-" + done,
                                     count("rounds", fabric.rounds()),
                                     count("stitches", fabric.total()),
-                                    count("top", base.top()),
-                                    count("left", base.left()),
-                                    count("bottom", base.bottom()),
-                                    count("right", base.right())));
+                                    and(
+                                            "base",
+                                            base.stream().map(language()::count).toList())));
             layer(result)
                     .ifPresent(back -> root.terminal()
                             .out()

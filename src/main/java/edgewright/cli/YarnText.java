@@ -1,7 +1,7 @@
 package edgewright.cli;
 
+import static edgewright.texts.Arg.and;
 import static edgewright.texts.Arg.arg;
-import static edgewright.texts.Arg.count;
 
 import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
@@ -38,10 +38,7 @@ final class YarnText {
         lines.add(says.text(
                 "yarn-head",
                 arg("title", ScreenText.oneLine(chart.title())),
-                count("top", base.top()),
-                count("left", base.left()),
-                count("bottom", base.bottom()),
-                count("right", base.right())));
+                and("base", base.stream().map(language::count).toList())));
         lines.add("");
         lines.addAll(rounds(answer.amounts()));
         lines.add("");

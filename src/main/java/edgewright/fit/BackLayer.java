@@ -1,6 +1,7 @@
 package edgewright.fit;
 
 import edgewright.chart.BorderShape;
+import edgewright.chart.Corner;
 import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
 import java.util.List;
@@ -36,7 +37,7 @@ public record BackLayer(BorderShape border, int frontRounds) {
     public record Joining(PerSide<Integer> stitches, int chains) {
         /** All slip stitches of the round. */
         public long total() {
-            return PerSide.sum(stitches) + 4L * chains;
+            return PerSide.sum(stitches) + Corner.chainsOfRound(chains);
         }
     }
 

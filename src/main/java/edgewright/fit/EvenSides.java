@@ -67,14 +67,15 @@ public sealed interface EvenSides {
         if (!shorts.isEmpty()) {
             return new TooShort(shorts, fewest);
         }
-        List<Side> apart = Side.where(
-                side -> (stitches.get(side) - stitches.top()) % border.on(side).w() != 0);
+        List<Side> apart = Side.where(side -> (stitches.get(side) - stitches.get(Side.FIRST))
+                        % border.on(side).w()
+                != 0);
         if (!apart.isEmpty()) {
             Side side = apart.get(0);
-            return new SidesDiffer(side, Math.abs(stitches.get(side) - stitches.top()), widths(stitches));
+            return new SidesDiffer(side, Math.abs(stitches.get(side) - stitches.get(Side.FIRST)), widths(stitches));
         }
-        SideShape shape = border.on(Side.TOP);
-        int longer = shape.toLose(round, stitches.top()).orElseThrow();
+        SideShape shape = border.on(Side.FIRST);
+        int longer = shape.toLose(round, stitches.get(Side.FIRST)).orElseThrow();
         if (longer == 0) {
             return new Closes(border.repeats(round, stitches).orElseThrow());
         }
@@ -84,7 +85,7 @@ public sealed interface EvenSides {
     }
 
     private static List<Integer> widths(PerSide<Integer> stitches) {
-        int common = stitches.map(count -> Math.abs(count - stitches.top())).stream()
+        int common = stitches.map(count -> Math.abs(count - stitches.get(Side.FIRST))).stream()
                 .reduce(0, EvenSides::greatestCommonDivisor);
         List<Integer> widths = new ArrayList<>();
         IntStream.rangeClosed(1, common).filter(width -> common % width == 0).forEach(width -> widths.add(0, width));

@@ -95,7 +95,7 @@ public final class Fit {
             return new FitRefusal.CannotClose(
                     question,
                     FitRefusal.CannotClose.Cause.WANTED,
-                    border.on(Side.TOP).w(),
+                    border.on(Side.FIRST).w(),
                     closing);
         }
         Targets targets = question.wanted().isPresent()
@@ -105,7 +105,7 @@ public final class Fit {
             return new FitRefusal.CannotClose(
                     question,
                     FitRefusal.CannotClose.Cause.NO_ROUND_LEFT,
-                    border.on(Side.TOP).w(),
+                    border.on(Side.FIRST).w(),
                     EvenSides.of(border, round, stitches));
         }
         return plan(targets);

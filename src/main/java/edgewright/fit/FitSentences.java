@@ -145,7 +145,7 @@ public final class FitSentences {
             return says.text(
                     "closing-sidesDiffer",
                     arg("side", words.name(differ.side())),
-                    arg("other", words.side(Side.TOP)),
+                    arg("other", words.side(Side.FIRST)),
                     count("difference", differ.difference()),
                     count("repeat", repeat),
                     or("widths", differ.widths().stream().map(language::count).toList()));

@@ -10,6 +10,7 @@ import edgewright.chart.Side;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Sides, rounds and counts as they stand within the sentences of this package. */
@@ -56,7 +57,7 @@ final class FitWords {
     String sides(List<Side> sides) {
         return sides.size() == 1
                 ? side(sides.get(0))
-                : says.text(sides.get(0) == Side.TOP ? "sides-TOP-BOTTOM" : "sides-LEFT-RIGHT");
+                : says.text("sides-" + sides.stream().map(Side::name).collect(Collectors.joining("-")));
     }
 
     /** A side. */

@@ -104,7 +104,7 @@ public final class Starts {
 
     private static List<Stitches> sides(Chart chart, int repeats) {
         return chart.rounds().stream()
-                .map(round -> round.side(Side.TOP, repeats))
+                .map(round -> round.side(Side.FIRST, repeats))
                 .toList();
     }
 

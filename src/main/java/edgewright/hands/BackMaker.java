@@ -82,7 +82,7 @@ final class BackMaker {
         int round = back.rounds();
         if (front.cornerChains(last) != back.cornerChains(round)) {
             return Stop.atCount(
-                    Reason.CORNERS_DIFFER, round, Side.TOP, front.cornerChains(last), back.cornerChains(round));
+                    Reason.CORNERS_DIFFER, round, Side.FIRST, front.cornerChains(last), back.cornerChains(round));
         }
         for (Side side : Side.values()) {
             List<FabricStitch> before = front.side(last, side);

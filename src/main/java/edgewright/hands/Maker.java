@@ -92,7 +92,7 @@ public final class Maker {
                 break;
             }
             Fabric.MadeRound made = begin(round.yarn());
-            for (Side side : travel.from(Side.TOP)) {
+            for (Side side : travel.from(Side.FIRST)) {
                 Hook hook = hook(fabric, made, side);
                 stop = make(hook, round.sides().get(side));
                 if (stop.isEmpty() && hook.left() > 0) {
@@ -112,7 +112,7 @@ public final class Maker {
         Fabric.MadeRound made = begin(round.yarn());
         Optional<Stop> stop = round.start().isPresent()
                 ? workFromStart(fabric, made, round, round.start().get(), travel)
-                : workSides(fabric, made, round, travel, travel.from(Side.TOP));
+                : workSides(fabric, made, round, travel, travel.from(Side.FIRST));
         fabric.add(made);
         return stop;
     }

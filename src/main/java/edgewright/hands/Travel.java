@@ -3,6 +3,7 @@ package edgewright.hands;
 import edgewright.chart.HookHand;
 import edgewright.chart.Side;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** The way round the piece that a maker travels, right side facing. */
 enum Travel {
@@ -15,13 +16,13 @@ enum Travel {
         return hand == HookHand.LEFT ? CLOCKWISE : ANTICLOCKWISE;
     }
 
-    /** The four sides in the order in which they are come to, from this one on. */
+    /** The sides in the order in which they are come to, from this one on. */
     List<Side> from(Side side) {
-        return List.of(side, after(side), after(after(side)), after(after(after(side))));
+        return Stream.iterate(side, this::after).limit(Side.values().length).toList();
     }
 
     /** The side on the other side of the corner that this one ends at. */
     Side after(Side side) {
-        return this == ANTICLOCKWISE ? side.next() : side.next().next().next();
+        return this == ANTICLOCKWISE ? side.next() : side.previous();
     }
 }

@@ -2,6 +2,7 @@ package edgewright.proof;
 
 import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
+import edgewright.chart.Side;
 import edgewright.fit.FitPlan;
 import edgewright.hands.Fabric;
 import edgewright.words.page.PlainText;
@@ -24,9 +25,9 @@ public final class SizeProofs {
             PerSide.all(1),
             PerSide.all(2),
             PerSide.all(5),
-            PerSide.of(3, 4, 3, 4),
-            PerSide.of(0, 1, 2, 3),
-            PerSide.of(12, 9, 12, 9));
+            PerSide.pairs(3, 4),
+            PerSide.each(Side::ordinal),
+            PerSide.pairs(12, 9));
 
     /**
      * How the words fared on one piece.

@@ -1,6 +1,7 @@
 package edgewright.yarn;
 
 import edgewright.chart.Chart;
+import edgewright.chart.Corner;
 import edgewright.chart.PerSide;
 import edgewright.chart.Round;
 import edgewright.chart.Section;
@@ -78,7 +79,7 @@ public record WorkedRound(Layer layer, int number, String yarn, Map<YarnStitch, 
                 add(counts, round.section(section), section.times(repeats.get(side)));
             }
         }
-        counts.merge(YarnStitch.CHAIN, 4L * chart.corner().chains(), Long::sum);
+        counts.merge(YarnStitch.CHAIN, Corner.chainsOfRound(chart.corner().chains()), Long::sum);
         return new WorkedRound(Layer.FRONT, number, round.yarn(), counts);
     }
 
@@ -99,6 +100,7 @@ public record WorkedRound(Layer layer, int number, String yarn, Map<YarnStitch, 
     }
 
     private static WorkedRound backRound(int number, YarnStitch kind, long stitches, String yarn, int chains) {
-        return new WorkedRound(Layer.BACK, number, yarn, Map.of(kind, stitches, YarnStitch.CHAIN, 4L * chains));
+        return new WorkedRound(
+                Layer.BACK, number, yarn, Map.of(kind, stitches, YarnStitch.CHAIN, Corner.chainsOfRound(chains)));
     }
 }

@@ -94,7 +94,7 @@ public class BookletStandardsTest {
                         BookletOptions.of(chart, English.LANGUAGE)
                                 .withPaper(Paper.LETTER)
                                 .withTerms(Terms.US)
-                                .withRepeats(PerSide.of(3, 2, 3, 2))
+                                .withRepeats(PerSide.pairs(3, 2))
                                 .withCellMm(7)));
     }
 

@@ -104,7 +104,7 @@ class BookletTest {
     @FieldSource("SAMPLES")
     void allTheWordsAreHeardInTheirOrder(String sample) throws IOException {
         Chart chart = Published.sample(sample);
-        BookletOptions options = options(chart).withRepeats(PerSide.of(5, 4, 5, 4));
+        BookletOptions options = options(chart).withRepeats(PerSide.pairs(5, 4));
         boolean draft = Checker.check(chart).hasErrors();
         List<PatternPart> parts = new ArrayList<>(PatternWriter.write(
                         chart,
@@ -266,7 +266,7 @@ class BookletTest {
     @Test
     void aFinishedPatternSaysForWhichSizesItsWordsWereWorkedBack() throws IOException {
         Chart chart = Published.sample("tide-steps");
-        PerSide<Integer> repeats = PerSide.of(3, 2, 3, 2);
+        PerSide<Integer> repeats = PerSide.pairs(3, 2);
         int top = chart.shape().stitches(0, 3);
         int left = chart.shape().stitches(0, 2);
         try (ReadBack read = Published.read(chart, options(chart).withRepeats(repeats))) {

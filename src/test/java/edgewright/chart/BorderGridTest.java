@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 
 class BorderGridTest {
     private static final SideShape SHAPE = new SideShape(2, 5, 1);
-    private static final BorderGrid GRID = new BorderGrid(BorderShape.of(SHAPE), PerSide.of(2, 1, 2, 1));
+    private static final BorderGrid GRID = new BorderGrid(BorderShape.of(SHAPE), PerSide.pairs(2, 1));
 
     @Test
     void every_ring_is_filled_without_gap_or_overlap_and_the_next_one_fits_round_it() {

@@ -44,6 +44,25 @@ class PerSideTest {
     }
 
     @Test
+    void numbers_are_typed_as_they_are_read() {
+        assertThat(PerSide.typed(PerSide.of(29, 41, 29, 41))).isEqualTo("29, 41");
+        assertThat(PerSide.typed(PerSide.of(29, 41, 29, 42))).isEqualTo("29, 41, 29, 42");
+        assertThat(PerSide.parse(PerSide.typed(PerSide.all(7)))).isEqualTo(PerSide.all(7));
+    }
+
+    @Test
+    void a_side_stands_between_the_one_before_and_the_one_after_and_across_from_its_opposite() {
+        for (Side side : Side.values()) {
+            assertThat(side.next().previous()).isEqualTo(side);
+            assertThat(side.opposite().opposite()).isEqualTo(side);
+            assertThat(side.opposite().isLevel()).isEqualTo(side.isLevel());
+        }
+        assertThat(Side.FIRST.previous()).isEqualTo(Side.RIGHT);
+        assertThat(HookHand.RIGHT.workingOrder()).containsExactly(Side.TOP, Side.LEFT, Side.BOTTOM, Side.RIGHT);
+        assertThat(HookHand.LEFT.workingOrder()).containsExactly(Side.TOP, Side.RIGHT, Side.BOTTOM, Side.LEFT);
+    }
+
+    @Test
     void no_side_is_without_a_value() {
         assertThatThrownBy(() -> PerSide.of(1, 2, null, 4)).isInstanceOf(NullPointerException.class);
     }

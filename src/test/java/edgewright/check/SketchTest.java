@@ -39,7 +39,7 @@ class SketchTest {
                         .withLandOnCornerChain(false)
                         .withStackLongStitches(true)
                         .withLooseRun(4));
-        assertThat(sketch.sides()).contains(PerSide.of(9, 7, 9, 7));
+        assertThat(sketch.sides()).contains(PerSide.pairs(9, 7));
     }
 
     @ParameterizedTest

@@ -53,7 +53,7 @@ class WriteCommandTest {
         // A + B = 5 and w = 5: sides of 15 and 20 stitches have 2 and 3 repeats.
         Path chart = Charts.sound(folder);
         WordingOptions sized = new WordingOptions(
-                English.LANGUAGE, Terms.UK, Counting.WITH_CHAINS, Optional.of(PerSide.of(2, 3, 2, 3)), false);
+                English.LANGUAGE, Terms.UK, Counting.WITH_CHAINS, Optional.of(PerSide.pairs(2, 3)), false);
         assertThat(run("write", "--sides", "15,20,15,20", "--counting", "with-chains", chart)
                         .out())
                 .isEqualTo(words(sized));

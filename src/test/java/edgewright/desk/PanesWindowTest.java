@@ -103,7 +103,7 @@ class PanesWindowTest {
         execute(() -> ((JSpinner) named(guide, "guideLevel")).setValue(9));
         execute(() -> ((JSpinner) named(yarn, "yarns.upright")).setValue(2));
 
-        assertThat(execute(view::repeats)).isEqualTo(PerSide.of(9, 2, 9, 2));
+        assertThat(execute(view::repeats)).isEqualTo(PerSide.pairs(9, 2));
         assertThat(execute(() -> ((JSpinner) named(guide, "guideUpright")).getValue()))
                 .isEqualTo(2);
         assertThat(execute(() -> ((JSpinner) named(yarn, "yarns.level")).getValue()))

@@ -78,9 +78,9 @@ class BackLayerTest {
 
     @Test
     void the_joining_round_has_a_slip_stitch_for_every_stitch_and_corner_chain_and_no_more() {
-        BackLayer.Joining joining = new BackLayer(BorderShape.of(SHAPE), 8).joining(PerSide.of(10, 8, 10, 8), 2);
+        BackLayer.Joining joining = new BackLayer(BorderShape.of(SHAPE), 8).joining(PerSide.pairs(10, 8), 2);
 
-        assertThat(joining.stitches()).isEqualTo(PerSide.of(69, 59, 69, 59));
+        assertThat(joining.stitches()).isEqualTo(PerSide.pairs(69, 59));
         assertThat(joining.total()).isEqualTo(69 + 59 + 69 + 59 + 8);
     }
 
@@ -91,12 +91,12 @@ class BackLayerTest {
         PerSide<Integer> counts = PerSide.of(62, 51, 61, 51);
 
         PerSide<Integer> repeats =
-                back.repeats(8, PerSide.of(69, 59, 69, 59), Counting.STITCHES).orElseThrow();
+                back.repeats(8, PerSide.pairs(69, 59), Counting.STITCHES).orElseThrow();
         FitQuestion question = back.question(2, counts, Counting.STITCHES, repeats);
 
         assertThat(question)
-                .isEqualTo(FitQuestion.of(4, counts, Counting.STITCHES).wanting(PerSide.of(61, 51, 61, 51)));
-        assertThat(((FitPlan) Fit.answer(front, question)).targets().wanted()).isEqualTo(PerSide.of(61, 51, 61, 51));
+                .isEqualTo(FitQuestion.of(4, counts, Counting.STITCHES).wanting(PerSide.pairs(61, 51)));
+        assertThat(((FitPlan) Fit.answer(front, question)).targets().wanted()).isEqualTo(PerSide.pairs(61, 51));
         assertThat(back.question(0, counts, Counting.STITCHES, repeats).round()).isZero();
         assertThat(back.repeats(8, PerSide.of(69, 59, 69, 60), Counting.STITCHES))
                 .isEmpty();

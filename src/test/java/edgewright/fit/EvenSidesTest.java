@@ -30,7 +30,7 @@ class EvenSidesTest {
     @Test
     void where_all_sides_miss_alike_other_corner_sections_would_close() {
         // 36 = 10 + 5 * 5 + 1: with A + B one longer it closes, or with A + B four shorter.
-        assertThat(EvenSides.of(BorderShape.of(SHAPE), 3, PerSide.of(36, 51, 36, 51)))
+        assertThat(EvenSides.of(BorderShape.of(SHAPE), 3, PerSide.pairs(36, 51)))
                 .isEqualTo(new EvenSides.CornersMiss(1, OptionalInt.of(4)));
         assertThat(new SideShape(4, 5, 1).closes(3, 36)).isTrue();
         assertThat(new SideShape(0, 5, 0).closes(3, 51)).isTrue();

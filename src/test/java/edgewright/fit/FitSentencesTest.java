@@ -105,7 +105,7 @@ class FitSentencesTest {
     void counts_that_all_sides_miss_alike_are_refused_with_the_corners_that_would_do() {
         // Round 2 has 3 + 1 + 4 = 8 stitches and whole repeats of 5: 59 and 39 are one more than 58 and 38.
         Chart chart = TestCharts.chart(new SideShape(3, 5, 1), 8, 5);
-        PerSide<Integer> counts = PerSide.of(59, 39, 59, 39);
+        PerSide<Integer> counts = PerSide.pairs(59, 39);
 
         assertThat(said(chart, FitQuestion.of(2, counts, Counting.STITCHES).wanting(counts)))
                 .isEqualTo("""
@@ -120,7 +120,7 @@ class FitSentencesTest {
 
     @Test
     void sides_that_no_corners_bring_together_are_refused_with_the_repeats_that_would_do() {
-        assertThat(said(CHART, FitQuestion.of(8, PerSide.of(64, 70, 64, 70), Counting.STITCHES)))
+        assertThat(said(CHART, FitQuestion.of(8, PerSide.pairs(64, 70), Counting.STITCHES)))
                 .isEqualTo("""
                         Counted in round 8, stitches only: top 64, left 70, bottom 64, right 70.
                         The border does not come out even, and round 8 is its \
@@ -133,7 +133,7 @@ class FitSentencesTest {
 
     @Test
     void too_many_changes_for_one_round_are_refused() {
-        assertThat(said(WIDE, FitQuestion.of(2, PerSide.of(11, 39, 11, 39), Counting.STITCHES)))
+        assertThat(said(WIDE, FitQuestion.of(2, PerSide.pairs(11, 39), Counting.STITCHES)))
                 .isEqualTo("""
                         Counted in round 2, stitches only: top 11, left 39, bottom 11, right 39.
                         There are too many changes for one round.
@@ -187,8 +187,8 @@ class FitSentencesTest {
 
     @Test
     void wanted_counts_below_the_corner_sections_are_refused_with_the_fewest() {
-        FitQuestion question = FitQuestion.of(2, PerSide.of(57, 37, 57, 37), Counting.WITH_CHAINS)
-                .wanting(PerSide.of(59, 7, 59, 7));
+        FitQuestion question =
+                FitQuestion.of(2, PerSide.pairs(57, 37), Counting.WITH_CHAINS).wanting(PerSide.pairs(59, 7));
 
         assertThat(said(CHART, question)).isEqualTo("""
                         Counted in round 2, with one corner chain at each end: top 57, left 37, bottom 57, right 37.

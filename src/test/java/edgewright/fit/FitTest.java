@@ -25,7 +25,7 @@ class FitTest {
         // Round 2 closes on 2 + 1 + 4 = 7 and whole repeats of 5: a multiple of 5 plus 2.
         FitPlan plan = plan(CHART, FitQuestion.of(2, PerSide.of(57, 38, 58, 39), Counting.STITCHES));
 
-        assertThat(plan.targets().wanted()).isEqualTo(PerSide.of(57, 37, 57, 37));
+        assertThat(plan.targets().wanted()).isEqualTo(PerSide.pairs(57, 37));
         assertThat(plan.changes().stream())
                 .containsExactly(
                         new SideChange(Side.TOP, 2, 57, 0),
@@ -33,7 +33,7 @@ class FitTest {
                         new SideChange(Side.BOTTOM, 2, 58, -1),
                         new SideChange(Side.RIGHT, 2, 39, -2));
         assertThat(plan.change(Side.LEFT).places()).containsExactly(new SidePlace(2, 19));
-        assertThat(plan.stitchesAfterwards()).isEqualTo(PerSide.of(59, 39, 59, 39));
+        assertThat(plan.stitchesAfterwards()).isEqualTo(PerSide.pairs(59, 39));
         assertThat(plan.changing()).isEqualTo(3);
         assertThat(plan.warnings()).isEmpty();
         assertThat(plan.isDone()).isFalse();
@@ -62,7 +62,7 @@ class FitTest {
     @Test
     void counts_that_are_wanted_but_do_not_close_are_refused_with_the_reason() {
         FitQuestion question =
-                FitQuestion.of(2, PerSide.of(60, 40, 60, 40), Counting.STITCHES).wanting(PerSide.of(60, 40, 60, 40));
+                FitQuestion.of(2, PerSide.pairs(60, 40), Counting.STITCHES).wanting(PerSide.pairs(60, 40));
 
         assertThat(Fit.answer(CHART, question))
                 .isEqualTo(new FitRefusal.CannotClose(
@@ -76,7 +76,7 @@ class FitTest {
     void wanted_counts_that_the_piece_has_not_are_refused_with_the_counts_beside_them() {
         // Round 2 closes on 7, 12, 17 and so on: a multiple of 5 plus 2.
         FitQuestion question =
-                FitQuestion.of(2, PerSide.of(58, 38, 58, 38), Counting.STITCHES).wanting(PerSide.of(54, 37, 56, 5));
+                FitQuestion.of(2, PerSide.pairs(58, 38), Counting.STITCHES).wanting(PerSide.of(54, 37, 56, 5));
 
         assertThat(Fit.answer(CHART, question))
                 .isEqualTo(new FitRefusal.WantedOpen(
@@ -89,7 +89,7 @@ class FitTest {
 
     @Test
     void in_the_last_round_nothing_can_be_changed_any_more() {
-        FitQuestion question = FitQuestion.of(8, PerSide.of(64, 67, 64, 67), Counting.STITCHES);
+        FitQuestion question = FitQuestion.of(8, PerSide.pairs(64, 67), Counting.STITCHES);
 
         assertThat(Fit.answer(CHART, question))
                 .isEqualTo(new FitRefusal.CannotClose(
@@ -116,16 +116,16 @@ class FitTest {
     @Test
     void more_changes_than_a_side_has_room_for_are_refused() {
         Chart wide = TestCharts.chart(new SideShape(1, 16, 2), 8, 5);
-        FitQuestion question = FitQuestion.of(2, PerSide.of(11, 39, 11, 39), Counting.STITCHES);
+        FitQuestion question = FitQuestion.of(2, PerSide.pairs(11, 39), Counting.STITCHES);
 
         FitRefusal.NoRoom refusal = (FitRefusal.NoRoom) Fit.answer(wide, question);
 
         // 11 is 4 more than 7 and 12 fewer than 23. Away from the corners 7 stitches are left: three pairs.
-        assertThat(refusal.targets().wanted()).isEqualTo(PerSide.of(7, 39, 7, 39));
+        assertThat(refusal.targets().wanted()).isEqualTo(PerSide.pairs(7, 39));
         assertThat(refusal.sides()).containsExactly(Side.TOP, Side.BOTTOM);
         assertThat(refusal.most(Side.TOP)).isEqualTo(3);
         assertThat(refusal.reliefs()).isEmpty();
-        assertThat(Fit.answer(wide, FitQuestion.of(2, PerSide.of(10, 39, 10, 39), Counting.STITCHES)))
+        assertThat(Fit.answer(wide, FitQuestion.of(2, PerSide.pairs(10, 39), Counting.STITCHES)))
                 .isInstanceOf(FitPlan.class);
     }
 
@@ -134,7 +134,7 @@ class FitTest {
         // Tied sides far apart: any count between the two costs the same, and the largest is taken.
         FitPlan plan = plan(CHART, FitQuestion.of(2, PerSide.of(42, 37, 52, 37), Counting.STITCHES));
 
-        assertThat(plan.targets().wanted()).isEqualTo(PerSide.of(52, 37, 52, 37));
+        assertThat(plan.targets().wanted()).isEqualTo(PerSide.pairs(52, 37));
         assertThat(plan.warnings())
                 .containsExactly(new FitWarning.Crowded(
                         Side.TOP,

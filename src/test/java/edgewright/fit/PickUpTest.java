@@ -128,8 +128,8 @@ class PickUpTest {
         PickUpPlan plan = (PickUpPlan)
                 PickUpPlan.of(BorderShape.of(new SideShape(2, 6, 3)), PerSide.pairs(top, left), Ties.OPPOSITE);
 
-        assertThat(plan.targets().counted()).isEqualTo(PerSide.of(240, 149, 240, 149));
-        assertThat(plan.targets().wanted()).isEqualTo(PerSide.of(239, 149, 239, 149));
+        assertThat(plan.targets().counted()).isEqualTo(PerSide.pairs(240, 149));
+        assertThat(plan.targets().wanted()).isEqualTo(PerSide.pairs(239, 149));
         assertThat(plan.on(Side.BOTTOM)).isEqualTo(new PickUp(Side.BOTTOM, top, 239));
         assertThat(plan.on(Side.LEFT).spread()).isEqualTo(Optional.of(new RowSpread(198, 149)));
         assertThat(plan.on(Side.BOTTOM).spread()).isEmpty();
@@ -141,7 +141,7 @@ class PickUpTest {
 
         PickUpPlan plan = (PickUpPlan) PickUpPlan.of(BorderShape.of(new SideShape(2, 6, 3)), edges, Ties.OPPOSITE);
 
-        assertThat(plan.targets().wanted()).isEqualTo(PerSide.of(119, 125, 119, 125));
+        assertThat(plan.targets().wanted()).isEqualTo(PerSide.pairs(119, 125));
         assertThat(plan.on(Side.TOP).spread().orElseThrow().runs())
                 .containsExactly(new RowSpread.Run(60, 1), new RowSpread.Run(1, 0), new RowSpread.Run(59, 1));
         assertThat(plan.on(Side.LEFT).spread().orElseThrow().exactly()).isEqualTo(Optional.of(new Ratio(1, 1)));
@@ -153,7 +153,7 @@ class PickUpTest {
 
         assertThat(PickUpPlan.of(BorderShape.of(new SideShape(2, 6, 3)), edges, Ties.OPPOSITE))
                 .isEqualTo(new FitRefusal.TooSmall(
-                        FitQuestion.of(0, PerSide.of(120, 4, 120, 4), Counting.STITCHES),
+                        FitQuestion.of(0, PerSide.pairs(120, 4), Counting.STITCHES),
                         5,
                         List.of(Side.LEFT, Side.RIGHT)));
     }

@@ -31,14 +31,14 @@ class SizesTest {
     @Test
     void the_published_rounds_of_155_and_103_stitches_grow_by_two() {
         // Source: 155/103, 157/105, 159/107 in rounds 1 to 3, https://issuhub.com/view/index/22092?pageIndex=63
-        CountTable table = CountTable.of(
-                BorderShape.of(new SideShape(0, 1, 0)), 3, PerSide.of(153, 101, 153, 101), Counting.STITCHES);
+        CountTable table =
+                CountTable.of(BorderShape.of(new SideShape(0, 1, 0)), 3, PerSide.pairs(153, 101), Counting.STITCHES);
 
         assertThat(table.rows().subList(1, 4))
                 .containsExactly(
-                        new CountTable.Row(1, PerSide.of(155, 103, 155, 103)),
-                        new CountTable.Row(2, PerSide.of(157, 105, 157, 105)),
-                        new CountTable.Row(3, PerSide.of(159, 107, 159, 107)));
+                        new CountTable.Row(1, PerSide.pairs(155, 103)),
+                        new CountTable.Row(2, PerSide.pairs(157, 105)),
+                        new CountTable.Row(3, PerSide.pairs(159, 107)));
     }
 
     @Test

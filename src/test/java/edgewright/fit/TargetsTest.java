@@ -26,13 +26,13 @@ class TargetsTest {
 
     @Test
     void a_piece_that_closes_is_left_alone() {
-        PerSide<Integer> counted = PerSide.of(39, 57, 39, 57);
+        PerSide<Integer> counted = PerSide.pairs(39, 57);
 
         Targets targets = Targets.closest(BorderShape.of(SHAPE), 3, counted, Ties.OPPOSITE);
 
         assertThat(targets.wanted()).isEqualTo(counted);
         assertThat(targets.totalChange()).isZero();
-        assertThat(targets.repeats()).isEqualTo(PerSide.of(5, 8, 5, 8));
+        assertThat(targets.repeats()).isEqualTo(PerSide.pairs(5, 8));
     }
 
     @ParameterizedTest
@@ -49,7 +49,7 @@ class TargetsTest {
 
         assertThat(Targets.closest(BorderShape.of(SHAPE), 3, counted, Ties.OPPOSITE)
                         .wanted())
-                .isEqualTo(PerSide.of(45, 57, 45, 57));
+                .isEqualTo(PerSide.pairs(45, 57));
         assertThat(Targets.closest(BorderShape.of(SHAPE), 3, counted, Ties.NONE).wanted())
                 .isEqualTo(PerSide.of(39, 57, 45, 63));
         assertThat(Targets.closest(BorderShape.of(SHAPE), 3, counted, Ties.OPPOSITE.without(Side.BOTTOM))
@@ -59,9 +59,9 @@ class TargetsTest {
 
     @Test
     void the_next_sizes_are_one_repeat_more_and_one_less_if_there_is_one() {
-        Targets targets = Targets.closest(BorderShape.of(SHAPE), 3, PerSide.of(9, 16, 9, 16), Ties.OPPOSITE);
+        Targets targets = Targets.closest(BorderShape.of(SHAPE), 3, PerSide.pairs(9, 16), Ties.OPPOSITE);
 
-        assertThat(targets.wanted()).isEqualTo(PerSide.of(9, 15, 9, 15));
+        assertThat(targets.wanted()).isEqualTo(PerSide.pairs(9, 15));
         assertThat(targets.larger(Side.TOP)).isEqualTo(15);
         assertThat(targets.smaller(Side.TOP)).isEmpty();
         assertThat(targets.larger(Side.LEFT)).isEqualTo(21);

@@ -57,7 +57,7 @@ class MakerTest {
 
     @Test
     void a_group_that_does_not_come_out_before_the_last_stitches_stops_the_hands() {
-        assertThat(stop(pattern(FIRST), PerSide.of(7, 8, 7, 8)))
+        assertThat(stop(pattern(FIRST), PerSide.pairs(7, 8)))
                 .isEqualTo(new Stop(Reason.GROUP_DOES_NOT_FIT, 1, Side.LEFT, 7, Optional.empty(), 3, 4));
     }
 
@@ -103,7 +103,7 @@ class MakerTest {
         Instructions pattern = pattern(base, FIRST);
         assertThat(stop(pattern, PerSide.of(7, 7, 3, 7)))
                 .isEqualTo(new Stop(Reason.BASE_TOO_SHORT, 0, Side.BOTTOM, 3, Optional.empty(), 7, 3));
-        assertThat(stop(pattern, PerSide.of(7, 9, 7, 9)))
+        assertThat(stop(pattern, PerSide.pairs(7, 9)))
                 .isEqualTo(new Stop(Reason.MULTIPLE_NOT_MET, 0, Side.LEFT, 9, Optional.empty(), 2, 9));
         assertThat(finished(pattern, PerSide.all(7)).rounds()).isEqualTo(1);
     }
@@ -185,7 +185,7 @@ class MakerTest {
                 right.base(),
                 right.rounds(),
                 right.back());
-        PerSide<Integer> base = PerSide.of(8, 7, 8, 7);
+        PerSide<Integer> base = PerSide.pairs(8, 7);
         assertThat(stop(right, base).side()).isEqualTo(Side.BOTTOM);
         assertThat(stop(left, base).side()).isEqualTo(Side.TOP);
     }

@@ -44,7 +44,7 @@ class LeftHandTest {
             chart = random.nextBoolean() ? charts.started(chart) : chart;
             int level = 1 + random.nextInt(3);
             int upright = 1 + random.nextInt(3);
-            PerSide<Integer> repeats = PerSide.of(level, upright, level, upright);
+            PerSide<Integer> repeats = PerSide.pairs(level, upright);
             Map<GridCell, String> right = worked(chart, repeats, HookHand.RIGHT);
             Map<GridCell, String> left = worked(chart, repeats, HookHand.LEFT);
             int width = chart.shape().stitches(0, level);

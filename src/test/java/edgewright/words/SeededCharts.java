@@ -107,7 +107,7 @@ public final class SeededCharts {
             case 2 -> {
                 int level = random.nextInt(4);
                 int upright = random.nextInt(4);
-                yield Optional.of(PerSide.of(level, upright, level, upright));
+                yield Optional.of(PerSide.pairs(level, upright));
             }
             default ->
                 Optional.of(PerSide.of(random.nextInt(4), random.nextInt(4), random.nextInt(4), random.nextInt(4)));

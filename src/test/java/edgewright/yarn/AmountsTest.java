@@ -44,7 +44,7 @@ class AmountsTest {
     @Test
     void stitches_are_counted_by_kind_with_the_chains_of_the_corners() {
         // Sides with 5, 2, 5 and 2 repeats: 14 in all. Two chains at each of four corners.
-        assertThat(WorkedRound.of(BANKS, PerSide.of(5, 2, 5, 2)))
+        assertThat(WorkedRound.of(BANKS, PerSide.pairs(5, 2)))
                 .containsExactly(
                         front(1, "A", Map.of(BACK_LOOP, 4 * 4L + 14 * 3, CHAIN, 8L)),
                         front(2, "B", Map.of(BACK_LOOP, 4 * 6L + 14 * 2, PLAIN, 14L, CHAIN, 8L)),
@@ -69,7 +69,7 @@ class AmountsTest {
         // By hand: 58 stitches at 5.6 cm, 8 chains at 3 cm, two tails of 15 cm; then 52 at 5.6, 14 at 5.75, 8 at 3 and
         // the
         // tails; then 38 at 5.6, 22 long at 10, 22 chains at 3 and the tails.
-        Amounts amounts = Amounts.of(made(BANKS, MEASURED), PerSide.of(5, 2, 5, 2));
+        Amounts amounts = Amounts.of(made(BANKS, MEASURED), PerSide.pairs(5, 2));
         assertThat(amounts.rounds().stream().map(Amounts.OfRound::metres))
                 .usingElementComparator(AmountsTest::toTheMillimetre)
                 .containsExactly(3.788, 4.257, 5.288);

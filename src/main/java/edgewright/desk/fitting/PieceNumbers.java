@@ -71,7 +71,7 @@ record PieceNumbers(Map<Side, Double> values, Map<Side, String> mistakes) {
 
     /** The numbers as whole ones. */
     PerSide<Integer> counts() {
-        return PerSide.of(count(Side.TOP), count(Side.LEFT), count(Side.BOTTOM), count(Side.RIGHT));
+        return PerSide.each(this::count);
     }
 
     private int count(Side side) {

@@ -122,7 +122,7 @@ public final class PictureDialog extends FormDialog {
     private PerSide<Integer> sides() {
         int across = value(level);
         int down = value(upright);
-        return PerSide.of(across, down, across, down);
+        return PerSide.pairs(across, down);
     }
 
     /** The picture, made when it is asked for; that can take a while. Nothing that is chosen later changes it. */

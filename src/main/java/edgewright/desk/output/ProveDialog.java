@@ -77,8 +77,6 @@ final class ProveDialog extends FormDialog {
 
     /** Two numbers where opposite sides are alike, else four. */
     static String line(PerSide<Integer> size) {
-        return size.oppositeSidesAreAlike()
-                ? size.top() + ", " + size.left()
-                : size.top() + ", " + size.left() + ", " + size.bottom() + ", " + size.right();
+        return PerSide.typed(size);
     }
 }

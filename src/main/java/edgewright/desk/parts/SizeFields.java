@@ -57,7 +57,7 @@ public final class SizeFields {
     public Optional<PerSide<Integer>> repeats() {
         int across = FormDialog.value(level);
         int down = FormDialog.value(upright);
-        return oneSize.isSelected() ? Optional.of(PerSide.of(across, down, across, down)) : Optional.empty();
+        return oneSize.isSelected() ? Optional.of(PerSide.pairs(across, down)) : Optional.empty();
     }
 
     private void follow() {

@@ -42,7 +42,7 @@ public final class SizeSpinners {
         }
         int across = FormDialog.value(level);
         int down = FormDialog.value(upright);
-        view.resize(PerSide.of(across, down, across, down));
+        view.resize(PerSide.pairs(across, down));
     }
 
     private void follow() {

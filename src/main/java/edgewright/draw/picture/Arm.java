@@ -3,13 +3,14 @@ package edgewright.draw.picture;
 import edgewright.chart.Section;
 import edgewright.chart.Side;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** One of the two sides that meet in the drawn corner; each is drawn from the corner to its repeats. */
 public enum Arm {
     /** The side that is worked up to the corner: its repeats, then its part to the corner. */
-    INCOMING(Side.TOP, Section.TO_CORNER),
+    INCOMING(Side.FIRST, Section.TO_CORNER),
     /** The side that is worked from the corner: its part from the corner, then its repeats. */
-    OUTGOING(Side.LEFT, Section.FROM_CORNER);
+    OUTGOING(INCOMING.side.next(), Section.FROM_CORNER);
 
     private final Side side;
     private final Section atCorner;
@@ -21,11 +22,7 @@ public enum Arm {
 
     /** The arm that is drawn as this side; empty for the sides that do not meet in the corner. */
     static Optional<Arm> of(Side side) {
-        return switch (side) {
-            case TOP -> Optional.of(INCOMING);
-            case LEFT -> Optional.of(OUTGOING);
-            case BOTTOM, RIGHT -> Optional.empty();
-        };
+        return Stream.of(values()).filter(arm -> arm.side == side).findFirst();
     }
 
     /** The side of the piece it is drawn as, before it is rotated. */

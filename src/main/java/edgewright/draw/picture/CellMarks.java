@@ -129,16 +129,9 @@ final class CellMarks {
 
     /** How many of the cells below this one that a stitch reaches over, towards the piece, lie in what is shown. */
     private int shownBelow(DrawnCell drawn, Stitch stitch) {
-        int x = drawn.cell().x();
-        int y = drawn.cell().y();
         int below = 0;
         for (int step = 1; step <= stitch.roundsDown(); step++) {
-            GridCell cell = switch (drawn.side()) {
-                case TOP -> new GridCell(x, y + step);
-                case LEFT -> new GridCell(x + step, y);
-                case BOTTOM -> new GridCell(x, y - step);
-                case RIGHT -> new GridCell(x - step, y);
-            };
+            GridCell cell = layout.grid().below(drawn.side(), drawn.cell(), step);
             below += layout.isShown(cell) ? 1 : 0;
         }
         return below;

@@ -161,7 +161,7 @@ final class RoundReader {
     private record Begun(Side side, int stitch, SideInstructions toCorner, Token corner, int chains) {}
 
     private static final class Start {
-        private Side side = Side.TOP;
+        private Side side = Side.FIRST;
         private int stitch;
         private SideInstructions toCorner = SideInstructions.of(List.of());
         private Token corner;

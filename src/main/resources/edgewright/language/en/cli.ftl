@@ -99,11 +99,11 @@ work-freshWords = the pattern as it is written now
 worked-AGREES = The words make the chart: { $rounds ->
     [one] 1 round
    *[other] { $rounds } rounds
-    }, { $stitches } stitches, worked on a base round of { $top }, { $left }, { $bottom } and { $right } stitches.
+    }, { $stitches } stitches, worked on a base round of { $base } stitches.
 worked-FITS = The words put the counts right and make the chart from there on: { $rounds ->
     [one] 1 round
    *[other] { $rounds } rounds
-    }, { $stitches } stitches, worked on a base round of { $top }, { $left }, { $bottom } and { $right } stitches.
+    }, { $stitches } stitches, worked on a base round of { $base } stitches.
 work-back = Behind it the back layer: { $rounds ->
     [one] 1 round
    *[other] { $rounds } rounds
@@ -115,7 +115,7 @@ work-back = Behind it the back layer: { $rounds ->
 worked-ALONE = The words can be worked: { $rounds ->
     [one] 1 round
    *[other] { $rounds } rounds
-    }, { $stitches } stitches, worked on a base round of { $top }, { $left }, { $bottom } and { $right } stitches.
+    }, { $stitches } stitches, worked on a base round of { $base } stitches.
 work-cornersDiffer = { $file }: the rounds turn their corners with different numbers of chains; a chart has one for all
 work-longId = { $file }: a yarn has the id '{ $id }'; expected an id of 1 to { $most } letters or digits for a chart
 work-manyYarns = { $file }: the words name { $yarns } yarns; expected { $most } at most for a chart
@@ -135,7 +135,7 @@ fit-frontOpen = { $file }: the front's counts in round { $round } do not come ou
 fit-counts = { $option }: found '{ $found }'; with corner chains counted, expected 2 or more for each side
 
 yarn-size = found no size on which all sides come out even, expected --sides or --repeats to count yarn for
-yarn-head = '{ $title }', on a base round of { $top }, { $left }, { $bottom } and { $right } stitches
+yarn-head = '{ $title }', on a base round of { $base } stitches
 yarn-column-round = Round
 yarn-column-yarn = Yarn
 yarn-column-stitches = Stitches

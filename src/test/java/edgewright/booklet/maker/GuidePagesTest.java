@@ -111,7 +111,7 @@ class GuidePagesTest {
     @FieldSource("SAMPLES")
     void whatAMakerShouldSeeIsSaidOfTheSizeThatIsWorked(String sample) throws IOException {
         Chart chart = Published.sample(sample);
-        PerSide<Integer> repeats = PerSide.of(5, 4, 5, 4);
+        PerSide<Integer> repeats = PerSide.pairs(5, 4);
         GuideSentences sentences = new GuideSentences(English.LANGUAGE);
         for (Optional<PerSide<Integer>> size : List.of(Optional.of(repeats), Optional.<PerSide<Integer>>empty())) {
             BookletOptions options = size.map(options(chart)::withRepeats).orElse(options(chart));

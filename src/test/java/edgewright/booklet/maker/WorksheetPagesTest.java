@@ -38,7 +38,7 @@ class WorksheetPagesTest {
             List.of("tide-steps", "mooring-rope", "sluice-gate", "first-try-unfinished");
 
     private static final Supplements WORKSHEET = new Supplements(false, true);
-    private static final PerSide<Integer> SIZE = PerSide.of(5, 4, 5, 4);
+    private static final PerSide<Integer> SIZE = PerSide.pairs(5, 4);
 
     private static BookletOptions options(Chart chart) {
         return BookletOptions.of(chart, English.LANGUAGE).withDraft(true).withSupplements(WORKSHEET);
@@ -129,7 +129,7 @@ class WorksheetPagesTest {
         int round = ChangeRounds.of(chart).counting().orElse(0);
         String named = round == 0 ? "the base round" : "round " + round;
         for (boolean sized : List.of(true, false)) {
-            BookletOptions options = sized ? options(chart).withRepeats(PerSide.of(23, 17, 23, 17)) : options(chart);
+            BookletOptions options = sized ? options(chart).withRepeats(PerSide.pairs(23, 17)) : options(chart);
             try (ReadBack read = Published.read(chart, options)) {
                 List<Integer> counts = texts(under(sheet(read), "Counts that come out even in " + named), "TD").stream()
                         .map(Integer::valueOf)

@@ -61,7 +61,7 @@ class PageEndsTest {
             BookletOptions plain = BookletOptions.of(yarns, English.LANGUAGE);
             patterns.add(arguments(yarns, plain.with(plain.appearance().withEdition(edition))));
             patterns.add(arguments(
-                    yarns, plain.with(plain.appearance().withEdition(edition)).withRepeats(PerSide.of(9, 7, 9, 7))));
+                    yarns, plain.with(plain.appearance().withEdition(edition)).withRepeats(PerSide.pairs(9, 7))));
         }
         return patterns.stream();
     }

@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 /** The yarn of a published pattern, read back. */
 class YarnPagesTest {
     private static final Chart REED_BANK = Published.sample("reed-bank");
-    private static final PerSide<Integer> SIZE = PerSide.of(4, 3, 4, 3);
+    private static final PerSide<Integer> SIZE = PerSide.pairs(4, 3);
 
     private static BookletOptions sized(Chart chart) {
         return BookletOptions.of(chart, English.LANGUAGE).withRepeats(SIZE);

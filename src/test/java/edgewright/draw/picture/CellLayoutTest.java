@@ -58,7 +58,7 @@ class CellLayoutTest {
             for (HookHand hand : HookHand.values()) {
                 CellLayout.Placement placement = placement(rotation, hand);
                 int rounds = chart.rounds().size();
-                BorderGrid grid = new BorderGrid(chart.border(), PerSide.of(1, 2, 1, 2));
+                BorderGrid grid = new BorderGrid(chart.border(), PerSide.pairs(1, 2));
                 layouts.add(new CornerLayout(chart.border(), rounds, REPEATS, placement));
                 layouts.add(new BorderLayout(grid, rounds, placement));
                 layouts.add(new LevelSideLayout(chart, placement));

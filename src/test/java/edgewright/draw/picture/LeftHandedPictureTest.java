@@ -150,7 +150,7 @@ class LeftHandedPictureTest {
     @Test
     void every_mark_of_a_whole_border_lies_where_a_mirror_shows_it() {
         PictureStyle style = EnglishStyle.PRINT.withLook(FabricFill.WORKED);
-        PerSide<Integer> repeats = PerSide.of(3, 1, 3, 1);
+        PerSide<Integer> repeats = PerSide.pairs(3, 1);
         assertMirrored(
                 ChartPicture.wholeBorder(REEDS, repeats, style),
                 ChartPicture.wholeBorder(REEDS, repeats, style.withHand(HookHand.LEFT)));

@@ -152,7 +152,7 @@ class PatternWriterTest {
                 B bbb  bbbb bb
                 A bbbb bbbb bbb
                 """);
-        assertThat(sizes(chart, UK.withRepeats(PerSide.of(38, 25, 38, 25))))
+        assertThat(sizes(chart, UK.withRepeats(PerSide.pairs(38, 25))))
                 .containsExactly(
                         "Top and bottom: 155 sts, left and right: 103 sts; corner chains not counted (multiple of 4 plus 3).",
                         "Top and bottom: 157 sts, left and right: 105 sts; corner chains not counted (multiple of 4 plus 1).",
@@ -241,7 +241,7 @@ class PatternWriterTest {
 
     @Test
     void theTableOfCountsHasARowForEachRound() {
-        assertThat(counts(UK.withRepeats(PerSide.of(2, 3, 2, 3))))
+        assertThat(counts(UK.withRepeats(PerSide.pairs(2, 3))))
                 .isEqualTo(new TextBlock.CountsTable(
                         "Stitches on a side, corner chains not counted.",
                         List.of("Round", "Yarn", "Top, bottom", "Left, right"),
@@ -264,7 +264,7 @@ class PatternWriterTest {
     @Test
     void aPatternForOneSizeReadsWell() throws Exception {
         WordingOptions options =
-                UK.withTerms(Terms.US).withCounting(Counting.WITH_CHAINS).withRepeats(PerSide.of(6, 9, 6, 9));
+                UK.withTerms(Terms.US).withCounting(Counting.WITH_CHAINS).withRepeats(PerSide.pairs(6, 9));
         Chart chart =
                 TestCharts.ROPE_WALK.withCorner(TestCharts.ROPE_WALK.corner().withChains(3));
         assertThat(text(chart, options)).isEqualTo(golden("rope-walk-us.txt"));
