@@ -20,6 +20,14 @@ public record BorderShape(PerSide<SideShape> sides) {
         return new BorderShape(PerSide.all(shape));
     }
 
+    /** A, w and B of every side as they follow from round 1. */
+    public static BorderShape of(Round first) {
+        return of(new SideShape(
+                first.fromCorner().length() - 1,
+                first.repeat().length(),
+                first.toCorner().length() - 1));
+    }
+
     /** How this side is put together. */
     public SideShape on(Side side) {
         return sides.get(side);
@@ -74,7 +82,7 @@ public record BorderShape(PerSide<SideShape> sides) {
 
     /** A + B + 2r: the fewest stitches that a side can have in that round; the corner sections are the same on every side. */
     public int fewestStitches(int round) {
-        return sides.top().fewestStitches(round);
+        return on(Side.FIRST).fewestStitches(round);
     }
 
     /** How often the repeat is worked on sides with so many stitches; empty if one of them does not close. */

@@ -72,7 +72,7 @@ public record Chart(
                     MOST_STITCHES);
         }
         Objects.requireNonNull(making);
-        if (!making.equals(making.on(BorderShape.of(shape(rounds.get(0)))))) {
+        if (!making.equals(making.on(BorderShape.of(rounds.get(0))))) {
             throw new IllegalArgumentException("the start column lies past the first repeat");
         }
     }
@@ -114,18 +114,17 @@ public record Chart(
 
     /** A, w and B as they follow from round 1, the same on every side; whoever means one of the sides asks {@link #shape(Side)}. */
     public SideShape shape() {
-        return shape(rounds.get(0));
+        return border().on(Side.FIRST);
     }
 
     /** A, w and B of this side. */
-    @SuppressWarnings("unused") // all sides of a chart are worked alike
     public SideShape shape(Side side) {
-        return shape();
+        return border().on(side);
     }
 
     /** How all sides are put together. */
     public BorderShape border() {
-        return BorderShape.of(shape());
+        return BorderShape.of(rounds.get(0));
     }
 
     /**
@@ -134,13 +133,6 @@ public record Chart(
      */
     public Side alike(Side side) {
         return Side.FIRST;
-    }
-
-    private static SideShape shape(Round first) {
-        return new SideShape(
-                first.fromCorner().length() - 1,
-                first.repeat().length(),
-                first.toCorner().length() - 1);
     }
 
     /** The round with this number; charted rounds start at 1. */
@@ -255,7 +247,7 @@ public record Chart(
 
     /** This chart with other rounds. */
     public Chart withRounds(List<Round> newRounds) {
-        PatternDetails kept = newRounds.isEmpty() ? making : making.on(BorderShape.of(shape(newRounds.get(0))));
+        PatternDetails kept = newRounds.isEmpty() ? making : making.on(BorderShape.of(newRounds.get(0)));
         return new Chart(heading, corner, rules, yarns, newRounds, kept, extras);
     }
 

@@ -35,9 +35,9 @@ final class StitchPlanes {
     private Round round = NO_ROUND;
     private Round roundBelow = NO_ROUND;
     private Round roundTwoBelow = NO_ROUND;
-    private Stitches row = NO_ROUND.repeat();
-    private Stitches below = NO_ROUND.repeat();
-    private Stitches twoBelow = NO_ROUND.repeat();
+    private Stitches row = Stitches.backLoops(0);
+    private Stitches below = Stitches.backLoops(0);
+    private Stitches twoBelow = Stitches.backLoops(0);
     private int shift;
     private int end;
     private int besideEnd;

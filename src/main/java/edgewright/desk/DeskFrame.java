@@ -332,7 +332,7 @@ public final class DeskFrame extends JFrame {
     }
 
     private boolean canShift() {
-        return bench.chart().shape().w() > 1;
+        return ChartCommands.canShift(bench);
     }
 
     private boolean hasYarn() {

@@ -2,12 +2,14 @@ package edgewright.fit;
 
 import edgewright.chart.Chart;
 import edgewright.chart.Round;
+import edgewright.chart.Section;
 import edgewright.chart.Stitch;
 import java.util.OptionalInt;
 import java.util.function.BiPredicate;
 import java.util.function.IntPredicate;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * In which rounds the counts are put right: count in one, change in the next, count again in the one after. These are the
@@ -60,7 +62,10 @@ public record ChangeRounds(OptionalInt firstLong, OptionalInt counting, int chan
 
     /** Whether a round can only be worked on sides on which the repeat comes out even. */
     static boolean isPatterned(Round round) {
-        boolean isOneStitch = Stitch.inStitchBelow().stream().anyMatch(round.repeat()::isAll);
+        boolean isOneStitch = Stitch.inStitchBelow().stream()
+                .anyMatch(stitch -> Stream.of(Section.values())
+                        .filter(Section::isRepeat)
+                        .allMatch(section -> round.section(section).isAll(stitch)));
         return !round.standsInRoundBelow() || !isOneStitch;
     }
 

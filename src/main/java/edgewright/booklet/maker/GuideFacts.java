@@ -103,7 +103,7 @@ final class GuideFacts {
     }
 
     private String count(int round, int repeats) {
-        return options.language().count(options.counting().shown(chart.shape().stitches(round, repeats)));
+        return CountsPages.example(chart, options.counting(), options.language(), round, repeats);
     }
 
     /** How often the repeat is worked in this round; where it does not come out even yet, as often as at last. */

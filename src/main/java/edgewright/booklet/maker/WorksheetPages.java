@@ -138,12 +138,13 @@ public final class WorksheetPages {
 
     /** The division with numbers that a side can have; none for a border that closes on any count. */
     private Optional<String> example() {
-        int changes = Math.min(EXAMPLE_CHANGES, chart.shape().w() - 1);
+        SideShape shape = chart.shape(Side.FIRST);
+        int changes = Math.min(EXAMPLE_CHANGES, shape.w() - 1);
         if (changes == 0) {
             return Optional.empty();
         }
         List<Integer> sizes = CountsPages.repeats(chart);
-        int target = options.counting().shown(chart.shape().stitches(plan.counting(), sizes.get(sizes.size() / 2)));
+        int target = options.counting().shown(shape.stitches(plan.counting(), sizes.get(sizes.size() / 2)));
         int counted = target - changes;
         int every = counted / (changes + 1);
         List<String> places = IntStream.rangeClosed(1, changes)

@@ -3,6 +3,7 @@ package edgewright.booklet.maker;
 import static edgewright.texts.Arg.number;
 
 import edgewright.booklet.choice.BookletOptions;
+import edgewright.booklet.parts.CountsPages;
 import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
@@ -42,12 +43,12 @@ record WorksheetPlan(Chart chart, BookletOptions options, ChangeRounds rounds, O
 
     /** What a side counts in a round when the repeat is worked that often, in the way of counting of the pattern. */
     String count(int round, int repeats) {
-        return options.language().count(stitches(round, repeats));
+        return CountsPages.example(chart, options.counting(), options.language(), round, repeats);
     }
 
-    /** The same as a number. */
+    /** The same of the first side as a number. */
     int stitches(int round, int repeats) {
-        return options.counting().shown(chart.shape().stitches(round, repeats));
+        return options.counting().shown(chart.shape(Side.FIRST).stitches(round, repeats));
     }
 
     /** What a round is called in a sentence. */

@@ -9,6 +9,7 @@ import edgewright.booklet.page.TextSetter;
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
 import edgewright.chart.SideShape;
+import edgewright.texts.Language;
 import edgewright.words.write.PatternWriter;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -54,9 +55,13 @@ public final class CountsPages {
                 : setter.says().text("counts-repeats", count("repeats", repeats));
     }
 
+    /** What a side counts in a round of an example in which the repeat is worked so often on every side. */
+    public static String example(Chart chart, Counting counting, Language language, int round, int repeats) {
+        return language.count(counting.shown(chart.shape().stitches(round, repeats)));
+    }
+
     /** A caption that says what is counted, then the table. */
     public static List<ColumnSlice> set(TextSetter setter, Chart chart, Counting counting, Tag parent) {
-        SideShape shape = chart.shape();
         List<Integer> repeats = repeats(chart);
         List<String> columns = new ArrayList<>(
                 List.of(setter.says().text("counts-round"), setter.says().text("counts-yarn")));
@@ -67,7 +72,7 @@ public final class CountsPages {
             row.add(Integer.toString(r));
             row.add(r == 0 ? setter.says().text("counts-base") : chart.yarnOf(r).id());
             for (int m : repeats) {
-                row.add(setter.language().count(counting.shown(shape.stitches(r, m))));
+                row.add(example(chart, counting, setter.language(), r, m));
             }
             rows.add(row);
         }

@@ -13,6 +13,7 @@ import edgewright.booklet.page.Tag;
 import edgewright.booklet.page.TextSetter;
 import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
+import edgewright.chart.Side;
 import edgewright.fit.FitPlan;
 import edgewright.proof.ProofSentences;
 import edgewright.proof.Prover;
@@ -115,7 +116,7 @@ public final class ProvedPages {
                 .toList();
         List<String> alike = bases.stream()
                 .filter(ProvedPages::isAlike)
-                .map(PerSide::top)
+                .map(base -> base.get(Side.FIRST))
                 .distinct()
                 .sorted()
                 .map(options.language()::count)

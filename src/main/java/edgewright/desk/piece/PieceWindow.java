@@ -100,7 +100,7 @@ public final class PieceWindow extends JDialog {
         addWindowListener(new WindowAdapter() {
             @Override
             public void windowOpened(WindowEvent event) {
-                drawing.field(edgewright.chart.Side.TOP).requestFocusInWindow();
+                drawing.field(edgewright.chart.Side.FIRST).requestFocusInWindow();
             }
         });
         getRootPane()

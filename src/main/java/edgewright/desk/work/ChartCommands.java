@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The edits of rounds, columns and yarns as they are made at the desk: each has a name, and the cursor goes along with what was
@@ -174,6 +175,13 @@ public final class ChartCommands {
     /** The place that the column of a stitch has in the outermost round. */
     private static int columnOf(Chart chart, Place at) {
         return at.section().placeAbove(at.place(), chart.rounds().size() - at.round());
+    }
+
+    /** Whether the repeat has stitches that can change places. */
+    public static boolean canShift(Workbench bench) {
+        return Stream.of(Section.values())
+                .filter(Section::isRepeat)
+                .anyMatch(section -> bench.chart().border().length(section, 1) > 1);
     }
 
     /** Moves the stitches of every repeat on in working order, or back if negative. */

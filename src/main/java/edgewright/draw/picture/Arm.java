@@ -1,5 +1,6 @@
 package edgewright.draw.picture;
 
+import edgewright.chart.GridCell;
 import edgewright.chart.Section;
 import edgewright.chart.Side;
 import java.util.Optional;
@@ -23,6 +24,26 @@ public enum Arm {
     /** The arm that is drawn as this side; empty for the sides that do not meet in the corner. */
     static Optional<Arm> of(Side side) {
         return Stream.of(values()).filter(arm -> arm.side == side).findFirst();
+    }
+
+    /**
+     * Where a point of the arm lies on the squared paper.
+     *
+     * @param along from the corner of the base round along the arm, in cells
+     * @param out from the inner edge of the base round away from the piece, in cells; negative for the piece's side
+     */
+    double x(double along, double out) {
+        return this == INCOMING ? along : -out;
+    }
+
+    /** The other coordinate of the same point. */
+    double y(double along, double out) {
+        return this == INCOMING ? -out : along;
+    }
+
+    /** The cell of a fabric column, counted from 0 at the corner of the base round, in a round. */
+    GridCell cell(int column, int round) {
+        return new GridCell((int) x(column, round + 1), (int) y(column, round + 1));
     }
 
     /** The side of the piece it is drawn as, before it is rotated. */

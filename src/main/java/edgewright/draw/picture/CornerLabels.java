@@ -67,7 +67,7 @@ final class CornerLabels {
     /** The labels at the far end of a round on an arm, and at the near end where its corner is not shown. */
     private void addEnds(List<Mark> marks, Arm arm, int round) {
         GridCell corner = layout.cornerCell(round);
-        GridCell end = farCell(arm, round);
+        GridCell end = arm.cell(layout.end(arm) - 1, round);
         int column = layout.columnOf(corner);
         int row = layout.rowOf(corner);
         int endColumn = layout.columnOf(end);
@@ -94,14 +94,6 @@ final class CornerLabels {
         if (!onward || !cornerShown) {
             addEnd(marks, round, level, level ? first : column, level ? row : first, -1);
         }
-    }
-
-    private GridCell farCell(Arm arm, int round) {
-        int last = layout.end(arm) - 1;
-        return switch (arm) {
-            case INCOMING -> new GridCell(last, -round - 1);
-            case OUTGOING -> new GridCell(-round - 1, last);
-        };
     }
 
     /**
@@ -230,37 +222,24 @@ final class CornerLabels {
     /** The bracket along the repeat that is drawn farthest from the corner, on the piece's side. */
     private Optional<Mark> bracket(Arm arm) {
         Frame paper = layout.paperFrame();
-        boolean incoming = arm == Arm.INCOMING;
-        double end = layout.end(arm);
-        double start = end - layout.shape(arm).w();
-        GridCell first = incoming ? new GridCell((int) start, -1) : new GridCell(-1, (int) start);
-        GridCell last = incoming ? new GridCell((int) end - 1, -1) : new GridCell(-1, (int) end - 1);
-        if (!layout.isShown(first) || !layout.isShown(last)) {
+        int end = layout.end(arm);
+        int start = end - layout.shape(arm).w();
+        if (!layout.isShown(arm.cell(start, 0)) || !layout.isShown(arm.cell(end - 1, 0))) {
             return Optional.empty();
         }
         double tick = 0.25;
         double depth = 0.6;
         double inset = 0.08;
         PenPath.Builder path = new PenPath.Builder();
-        point(path, true, incoming, start + inset, tick);
-        point(path, false, incoming, start + inset, depth);
-        point(path, false, incoming, end - inset, depth);
-        point(path, false, incoming, end - inset, tick);
+        path.moveTo(arm.x(start + inset, -tick), arm.y(start + inset, -tick));
+        path.lineTo(arm.x(start + inset, -depth), arm.y(start + inset, -depth));
+        path.lineTo(arm.x(end - inset, -depth), arm.y(end - inset, -depth));
+        path.lineTo(arm.x(end - inset, -tick), arm.y(end - inset, -tick));
         List<Shape> shapes = new ArrayList<>();
         shapes.add(new Shape.Line(
                 path.build().through(paper), 0.07 * cellMm, palette.accent(), Shape.Ends.CUT, List.of()));
         shapes.add(repeatText(arm, start, end, depth));
         return Optional.of(Mark.beside(MarkKind.REPEAT, shapes));
-    }
-
-    private static void point(PenPath.Builder path, boolean first, boolean incoming, double along, double inward) {
-        double x = incoming ? along : inward;
-        double y = incoming ? inward : along;
-        if (first) {
-            path.moveTo(x, y);
-        } else {
-            path.lineTo(x, y);
-        }
     }
 
     private Shape repeatText(Arm arm, double start, double end, double depth) {
@@ -273,8 +252,8 @@ final class CornerLabels {
         // In the middle of the bracket, not beyond the end of the arm; but clear of the other arm's words before all.
         double along = Math.max(Math.min((start + end) / 2, end - half), CornerSheet.REPEAT_WORDS_AT + half);
         double inward = depth + 0.3;
-        double x = incoming ? paper.xMm(along, inward) : paper.xMm(inward, along);
-        double y = incoming ? paper.yMm(along, inward) : paper.yMm(inward, along);
+        double x = paper.xMm(arm.x(along, -inward), arm.y(along, -inward));
+        double y = paper.yMm(arm.x(along, -inward), arm.y(along, -inward));
         double pieceX = incoming ? paper.outXMm() : paper.alongXMm();
         double pieceY = incoming ? paper.outYMm() : paper.alongYMm();
         double capital = Lettering.CAPITAL * size;

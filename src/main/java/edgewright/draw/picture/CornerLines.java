@@ -1,5 +1,6 @@
 package edgewright.draw.picture;
 
+import edgewright.chart.GridCell;
 import edgewright.draw.marks.Mark;
 import edgewright.draw.marks.MarkKind;
 import edgewright.draw.paint.Palette;
@@ -66,10 +67,8 @@ final class CornerLines {
             return;
         }
         int along = layout.repeatsBegin(arm) + repeat * w;
-        if (arm == Arm.INCOMING) {
-            paper.line(MarkKind.REPEAT_LINE, along, outermost, along, 0);
-        } else {
-            paper.line(MarkKind.REPEAT_LINE, outermost, along, 0, along);
-        }
+        GridCell outer = arm.cell(along, layout.rounds());
+        GridCell inner = arm.cell(along, -1);
+        paper.line(MarkKind.REPEAT_LINE, outer.x(), outer.y(), inner.x(), inner.y());
     }
 }

@@ -1,5 +1,6 @@
 package edgewright.file.codec;
 
+import edgewright.chart.BorderShape;
 import edgewright.chart.Round;
 import edgewright.file.fault.ChartFault;
 import edgewright.file.fault.Fault;
@@ -61,7 +62,7 @@ final class ChartLinks {
 
     /** Notes a start column past the first repeat. */
     void judgeStart(Round first, Reading in) {
-        int last = first.fromCorner().length() - 1 + first.repeat().length();
+        int last = BorderShape.of(first).lastStart();
         startColumn.filter(start -> start.column() > last).ifPresent(start -> {
             Fault fault = new ChartFault.NoSuchColumn(start.column(), last);
             in.note(Problem.atMember(fault, start.line(), start.path()));
