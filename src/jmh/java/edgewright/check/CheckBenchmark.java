@@ -58,7 +58,7 @@ public class CheckBenchmark {
             throw new IllegalStateException("the chart is to be workable, but " + verdict);
         }
         int size = chart.rounds().stream()
-                .mapToInt(round -> round.side(Side.TOP, 1).length())
+                .mapToInt(round -> round.side(Side.FIRST, 1).length())
                 .sum();
         cells = new byte[size];
         copy = new byte[size];

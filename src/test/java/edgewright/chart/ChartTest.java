@@ -21,7 +21,7 @@ class ChartTest {
         assertThat(CHART.raggedSections()).isEmpty();
         assertThat(CHART.rounds()).allMatch(round -> round.isAll(Stitch.BACK_LOOP));
         assertThat(CHART.rounds()).extracting(Round::yarn).containsExactly("A", "B", "A", "B");
-        assertThat(CHART.round(3).side(Side.TOP, 2).length())
+        assertThat(CHART.round(3).side(Side.FIRST, 2).length())
                 .isEqualTo(CHART.shape().stitches(3, 2));
     }
 

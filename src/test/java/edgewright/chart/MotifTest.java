@@ -21,20 +21,20 @@ class MotifTest {
 
     @Test
     void it_goes_by_fabric_columns_and_holds_nothing_beyond_a_corner() {
-        assertThat(Motif.of(CHART, Side.TOP, 1, new SidePlace(1, 1), new SidePlace(3, 6))
+        assertThat(Motif.of(CHART, Side.FIRST, 1, new SidePlace(1, 1), new SidePlace(3, 6))
                         .rounds())
                 .containsExactly("bpbc", "bpbb", "pblb");
-        assertThat(Motif.of(CHART, Side.TOP, 1, new SidePlace(1, 1), new SidePlace(3, 1))
+        assertThat(Motif.of(CHART, Side.FIRST, 1, new SidePlace(1, 1), new SidePlace(3, 1))
                         .rounds())
                 .containsExactly("..b", ".bb", "bbp");
     }
 
     @Test
     void the_corners_may_be_given_in_any_order() {
-        Motif motif = Motif.of(CHART, Side.TOP, 2, new SidePlace(1, 2), new SidePlace(3, 10));
-        assertThat(Motif.of(CHART, Side.TOP, 2, new SidePlace(3, 10), new SidePlace(1, 2)))
+        Motif motif = Motif.of(CHART, Side.FIRST, 2, new SidePlace(1, 2), new SidePlace(3, 10));
+        assertThat(Motif.of(CHART, Side.FIRST, 2, new SidePlace(3, 10), new SidePlace(1, 2)))
                 .isEqualTo(motif)
-                .isEqualTo(Motif.of(CHART, Side.TOP, 2, new SidePlace(1, 8), new SidePlace(3, 4)));
+                .isEqualTo(Motif.of(CHART, Side.FIRST, 2, new SidePlace(1, 8), new SidePlace(3, 4)));
     }
 
     @Test
@@ -60,7 +60,7 @@ class MotifTest {
     @Test
     void what_reaches_beyond_side_and_outermost_round_is_left_out() {
         Motif motif = new Motif(List.of("lll", "l.p", "ccc"));
-        assertThat(motif.placed(CHART, Side.TOP, 1, new SidePlace(2, 10)))
+        assertThat(motif.placed(CHART, Side.FIRST, 1, new SidePlace(2, 10)))
                 .isEqualTo(new Motif.Placed(
                         Map.of(
                                 new Place(2, Section.TO_CORNER, 3), Stitch.LONG,
@@ -74,7 +74,7 @@ class MotifTest {
 
     @Test
     void wider_than_the_repeat_its_last_stitches_count() {
-        assertThat(new Motif(List.of("plcbl")).placed(CHART, Side.TOP, 2, new SidePlace(1, 3)))
+        assertThat(new Motif(List.of("plcbl")).placed(CHART, Side.FIRST, 2, new SidePlace(1, 3)))
                 .isEqualTo(new Motif.Placed(
                         Map.of(
                                 new Place(1, Section.REPEAT, 1), Stitch.LONG,
@@ -96,7 +96,7 @@ class MotifTest {
             int repeats = 1 + random.nextInt(3);
             SidePlace one = anywhere(chart, repeats, random);
             SidePlace other = anywhere(chart, repeats, random);
-            Motif motif = Motif.of(chart, Side.TOP, repeats, one, other);
+            Motif motif = Motif.of(chart, Side.FIRST, repeats, one, other);
             int column = Math.min(one.fabricColumn(), other.fabricColumn());
             int round = Math.min(one.round(), other.round());
             assertThat(motif.reversed().reversed()).isEqualTo(motif);
@@ -105,7 +105,7 @@ class MotifTest {
                 SidePlace first = new SidePlace(round, column + round);
                 assertThat(Edits.setStitches(
                                 chart,
-                                motif.placed(chart, Side.TOP, repeats, first).stitches()))
+                                motif.placed(chart, Side.FIRST, repeats, first).stitches()))
                         .isEqualTo(chart);
             }
         }

@@ -94,7 +94,7 @@ class FastAndPlainJudgeTest {
 
     private static int longs(Chart chart) {
         return (int) chart.rounds().stream()
-                .flatMapToInt(round -> round.side(Side.TOP, 1).letters().chars())
+                .flatMapToInt(round -> round.side(Side.FIRST, 1).letters().chars())
                 .filter(letter -> letter == 'l')
                 .count();
     }

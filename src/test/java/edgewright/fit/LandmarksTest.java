@@ -212,6 +212,6 @@ class LandmarksTest {
     }
 
     private static String side(Chart chart, int round, int m) {
-        return round < 1 ? "" : chart.round(round).side(Side.TOP, m).letters();
+        return round < 1 ? "" : chart.round(round).side(Side.FIRST, m).letters();
     }
 }

@@ -339,7 +339,7 @@ class WhatIsLeftTest {
         boolean isJoined(int round) {
             return round >= 3
                     && chart.yarnOf(round).equals(chart.yarnOf(round - 2))
-                    && chart.round(round).side(Side.TOP, 1).letters().contains("l");
+                    && chart.round(round).side(Side.FIRST, 1).letters().contains("l");
         }
 
         /** Whether these two yarns may be those of the round below and of this one. */

@@ -59,7 +59,7 @@ class GroupedSideTest {
             for (Round round : chart.rounds()) {
                 SideInstructions said = GroupedSide.of(round.fromCorner(), round.repeat(), round.toCorner());
                 Group group = said.group().orElseThrow();
-                String side = round.side(Side.TOP, repeats).letters();
+                String side = round.side(Side.FIRST, repeats).letters();
                 // As a maker does it: the group as often as it fits before the last stitches.
                 int room = side.length() - Run.stitches(said.before()) - group.lastStitches();
                 int width = Run.stitches(group.runs());
