@@ -13,6 +13,7 @@ import edgewright.booklet.parts.CountsPages;
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
+import edgewright.chart.Side;
 import edgewright.chart.SideShape;
 import edgewright.chart.Terms;
 import edgewright.chart.Yarn;
@@ -246,10 +247,10 @@ class BookletTest {
                     expected.add(round == 0 ? "base" : chart.yarnOf(round).id());
                     for (int m : repeats) {
                         // S(r) = A + B + 2r + m * w, and 2 more if a corner chain is counted at each end.
-                        int stitches = chart.shape().a()
-                                + chart.shape().b()
+                        int stitches = chart.shape(Side.FIRST).a()
+                                + chart.shape(Side.FIRST).b()
                                 + 2 * round
-                                + m * chart.shape().w();
+                                + m * chart.shape(Side.FIRST).w();
                         expected.add(Integer.toString(stitches + (counting == Counting.STITCHES ? 0 : 2)));
                     }
                 }
@@ -267,8 +268,8 @@ class BookletTest {
     void aFinishedPatternSaysForWhichSizesItsWordsWereWorkedBack() throws IOException {
         Chart chart = Published.sample("tide-steps");
         PerSide<Integer> repeats = PerSide.pairs(3, 2);
-        int top = chart.shape().stitches(0, 3);
-        int left = chart.shape().stitches(0, 2);
+        int top = chart.shape(Side.FIRST).stitches(0, 3);
+        int left = chart.shape(Side.FIRST).stitches(0, 2);
         try (ReadBack read = Published.read(chart, options(chart).withRepeats(repeats))) {
             assertThat(read.texts("P"))
                     .anyMatch(said -> said.endsWith("agreed on a base round of " + top + " stitches at the top, " + left

@@ -17,12 +17,12 @@ class ChartTest {
 
     @Test
     void a_blank_chart_has_back_loop_rounds_of_the_right_length_with_its_yarns_in_turn() {
-        assertThat(CHART.shape()).isEqualTo(new SideShape(1, 6, 2));
+        assertThat(CHART.shape(Side.FIRST)).isEqualTo(new SideShape(1, 6, 2));
         assertThat(CHART.raggedSections()).isEmpty();
         assertThat(CHART.rounds()).allMatch(round -> round.isAll(Stitch.BACK_LOOP));
         assertThat(CHART.rounds()).extracting(Round::yarn).containsExactly("A", "B", "A", "B");
         assertThat(CHART.round(3).side(Side.FIRST, 2).length())
-                .isEqualTo(CHART.shape().stitches(3, 2));
+                .isEqualTo(CHART.shape(Side.FIRST).stitches(3, 2));
     }
 
     @Test

@@ -98,8 +98,9 @@ class EditsTest {
             Chart chart = random(random);
             Section section = Section.values()[random.nextInt(3)];
             int place = 1
-                    + random.nextInt(
-                            chart.shape().length(section, chart.rounds().size()) + 1);
+                    + random.nextInt(chart.shape(Side.FIRST)
+                                    .length(section, chart.rounds().size())
+                            + 1);
             Chart wider = Edits.insertColumn(chart, section, place);
             assertThat(wider.raggedSections()).isEmpty();
             assertThat(Edits.deleteColumn(wider, section, place)).isEqualTo(chart);

@@ -113,6 +113,6 @@ class MotifTest {
 
     private static SidePlace anywhere(Chart chart, int repeats, Random random) {
         int round = 1 + random.nextInt(chart.rounds().size());
-        return new SidePlace(round, 1 + random.nextInt(chart.shape().stitches(round, repeats)));
+        return new SidePlace(round, 1 + random.nextInt(chart.shape(Side.FIRST).stitches(round, repeats)));
     }
 }

@@ -27,7 +27,7 @@ class RaggedEditsTest {
         Random random = new Random(10);
         for (int i = 0; i < 4_000; i++) {
             Chart chart = random(random);
-            SideShape shape = chart.shape();
+            SideShape shape = chart.shape(Side.FIRST);
             int last = chart.rounds().size();
             int first = 1 + random.nextInt(last);
             int end = first + random.nextInt(last - first + 1);

@@ -7,6 +7,7 @@ import edgewright.chart.Extras;
 import edgewright.chart.Place;
 import edgewright.chart.Rules;
 import edgewright.chart.Section;
+import edgewright.chart.Side;
 import edgewright.chart.SideShape;
 import edgewright.chart.Stitch;
 import edgewright.testing.RandomCharts;
@@ -148,7 +149,7 @@ class ColumnLawTest {
         for (int round = 1; round <= 3; round++) {
             blank = blank.withRound(round, blank.round(round).withYarn(yarns.substring(round - 1, round)));
         }
-        assertThat(blank.shape()).isEqualTo(SHAPE);
+        assertThat(blank.shape(Side.FIRST)).isEqualTo(SHAPE);
         return blank;
     }
 

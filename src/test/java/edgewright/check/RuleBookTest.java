@@ -160,7 +160,7 @@ class RuleBookTest {
         for (int r = 1; r <= last && last > 1; r++) {
             smaller.add(Edits.deleteRounds(chart, r, r));
         }
-        SideShape shape = chart.shape();
+        SideShape shape = chart.shape(Side.FIRST);
         for (int place = 1; place <= shape.w() && shape.w() > 1; place++) {
             smaller.add(Edits.deleteColumn(chart, Section.REPEAT, place));
         }

@@ -262,7 +262,8 @@ class FitTest {
             int counted = question.counting().stitches(question.counts().get(side));
             List<Integer> feet = workedFeet(counted, plan.change(side));
             assertThat(feet).hasSize(plan.targets().wanted().get(side) + 2);
-            assertThat(chart.shape().closes(plan.changing(), feet.size())).isTrue();
+            assertThat(chart.shape(Side.FIRST).closes(plan.changing(), feet.size()))
+                    .isTrue();
             assertThat(plan.change(side).places())
                     .allSatisfy(place -> assertThat(place.stitch())
                             .isBetween(3, counted - 1 - plan.change(side).kind().used()));
@@ -310,7 +311,11 @@ class FitTest {
             return across;
         }
         String row = chart.round(above)
-                .side(side, chart.shape().repeats(plan.changing(), feet.size()).orElseThrow())
+                .side(
+                        side,
+                        chart.shape(Side.FIRST)
+                                .repeats(plan.changing(), feet.size())
+                                .orElseThrow())
                 .letters();
         for (int p = 2; p < row.length(); p++) {
             int foot = feet.get(p - 2);

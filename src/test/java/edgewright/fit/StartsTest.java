@@ -154,8 +154,8 @@ class StartsTest {
 
     private static int moves(Chart chart, int column) {
         return Starts.of(chart, plan(column)).stream()
-                .mapToInt(
-                        start -> start.free() ? start.movedOn() : chart.shape().w())
+                .mapToInt(start ->
+                        start.free() ? start.movedOn() : chart.shape(Side.FIRST).w())
                 .sum();
     }
 

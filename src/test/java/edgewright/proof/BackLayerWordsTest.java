@@ -143,7 +143,7 @@ class BackLayerWordsTest {
                     whole.rounds(),
                     Optional.of(new WrittenBack(back.hook(), back.base(), back.rounds(), false)));
             int rounds = chart.rounds().size();
-            long joins = PerSide.sum(repeats.map(m -> chart.shape().stitches(rounds, m)))
+            long joins = PerSide.sum(repeats.map(m -> chart.shape(Side.FIRST).stitches(rounds, m)))
                     + 4L * chart.corner().chains();
             ProofResult result = new Prover(chart, English.LANGUAGE).prove(unjoined, repeats);
             assertThat(((ProofResult.Differs) result).differences()).containsExactly(new Difference.Joins(joins, 0));

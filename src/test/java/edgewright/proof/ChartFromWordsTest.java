@@ -6,6 +6,7 @@ import edgewright.chart.Back;
 import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
 import edgewright.chart.Round;
+import edgewright.chart.Side;
 import edgewright.chart.SideShape;
 import edgewright.hands.HouseRules;
 import edgewright.hands.Maker;
@@ -37,7 +38,7 @@ class ChartFromWordsTest {
     @Test
     void typed_words_become_the_chart_they_describe() {
         Chart chart = drawn(TYPED, PerSide.all(27));
-        assertThat(chart.shape()).isEqualTo(new SideShape(1, 8, 2));
+        assertThat(chart.shape(Side.FIRST)).isEqualTo(new SideShape(1, 8, 2));
         assertThat(chart.rounds())
                 .extracting(round -> round.fromCorner() + " " + round.repeat() + " " + round.toCorner())
                 .containsExactly("bb bbbbbbbb bbb", "bbb bbbbbbbb bbbb", "bbbb lblblbbb lblbb");
@@ -57,12 +58,13 @@ class ChartFromWordsTest {
         for (int i = 0; i < 300; i++) {
             Chart chart = charts.workable();
             Instructions pattern = PatternWriter.tree(chart, WordingOptions.of(chart, English.LANGUAGE));
-            WorkOutcome outcome = work(pattern, PerSide.all(chart.shape().stitches(0, 2)));
+            WorkOutcome outcome =
+                    work(pattern, PerSide.all(chart.shape(Side.FIRST).stitches(0, 2)));
             if (ChartFromWords.of(pattern, outcome.fabric()) instanceof Answer.Drawn answer) {
                 drawn++;
                 int times = answer.chart()
                         .shape()
-                        .repeats(0, chart.shape().stitches(0, 2))
+                        .repeats(0, chart.shape(Side.FIRST).stitches(0, 2))
                         .orElseThrow();
                 ProofResult result = new Prover(answer.chart(), English.LANGUAGE).prove(pattern, PerSide.all(times));
                 assertThat(result).as("%s", chart).isInstanceOf(ProofResult.Agrees.class);
@@ -81,9 +83,12 @@ class ChartFromWordsTest {
             PerSide<Integer> repeats = PerSide.all(3);
             Instructions pattern = PatternWriter.tree(
                     chart, WordingOptions.of(chart, English.LANGUAGE).withRepeats(repeats));
-            WorkOutcome outcome = work(pattern, PerSide.all(chart.shape().stitches(0, 3)));
+            WorkOutcome outcome =
+                    work(pattern, PerSide.all(chart.shape(Side.FIRST).stitches(0, 3)));
             Chart drawn = ((Answer.Drawn) ChartFromWords.of(pattern, outcome.fabric())).chart();
-            int times = drawn.shape().repeats(0, chart.shape().stitches(0, 3)).orElseThrow();
+            int times = drawn.shape(Side.FIRST)
+                    .repeats(0, chart.shape(Side.FIRST).stitches(0, 3))
+                    .orElseThrow();
             assertThat(drawn.making().back()).hasValue(Back.DEFAULT);
             assertThat(new Prover(drawn, English.LANGUAGE)
                             .prove(pattern, PerSide.all(times))

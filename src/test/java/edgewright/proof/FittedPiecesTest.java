@@ -80,7 +80,7 @@ class FittedPiecesTest {
                     .isInstanceOf(ProofResult.Agrees.class);
             Fabric fabric = result.fabric().orElseThrow();
             for (Side side : Side.values()) {
-                assertPutRight(chart.shape(), plan, fabric, side);
+                assertPutRight(chart.shape(Side.FIRST), plan, fabric, side);
             }
         }
         System.getLogger(FittedPiecesTest.class.getName())
@@ -179,7 +179,7 @@ class FittedPiecesTest {
     }
 
     private Optional<FitPlan> plan(Chart chart, int counting) {
-        int fewest = chart.shape().fewestStitches(counting);
+        int fewest = chart.shape(Side.FIRST).fewestStitches(counting);
         int spread = 1 + random.nextInt(60);
         PerSide<Integer> counts = PerSide.all(0).map(zero -> fewest + random.nextInt(spread));
         Ties ties = new Ties(random.nextBoolean(), random.nextBoolean());

@@ -47,7 +47,7 @@ class LeftHandTest {
             PerSide<Integer> repeats = PerSide.pairs(level, upright);
             Map<GridCell, String> right = worked(chart, repeats, HookHand.RIGHT);
             Map<GridCell, String> left = worked(chart, repeats, HookHand.LEFT);
-            int width = chart.shape().stitches(0, level);
+            int width = chart.shape(Side.FIRST).stitches(0, level);
             assertThat(right).as("right hand, %d", i).isEqualTo(charted(chart, repeats));
             assertThat(left).as("left hand, %d", i).isEqualTo(mirrored(right, width));
         }
@@ -97,7 +97,7 @@ class LeftHandTest {
                 if (grid.contentOf(cell) instanceof GridContent.SideStitch in
                         && in.place().round() > 0) {
                     int m = repeats.get(in.side());
-                    var place = chart.shape().placeOf(in.place(), m);
+                    var place = chart.shape(Side.FIRST).placeOf(in.place(), m);
                     paper.put(cell, place.round() + " " + chart.stitch(place).letter());
                 }
             }

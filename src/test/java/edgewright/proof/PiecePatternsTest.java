@@ -132,7 +132,7 @@ class PiecePatternsTest {
     private FitQuestion question(Chart chart) {
         int round = random.nextInt(chart.rounds().size());
         Counting counting = Counting.values()[random.nextInt(2)];
-        int fewest = chart.shape().fewestStitches(round);
+        int fewest = chart.shape(Side.FIRST).fewestStitches(round);
         int spread = 1 + random.nextInt(60);
         PerSide<Integer> stitches = PerSide.all(0).map(zero -> fewest + random.nextInt(spread));
         Ties ties = new Ties(random.nextBoolean(), random.nextBoolean());
@@ -147,7 +147,7 @@ class PiecePatternsTest {
                 ? question.wanting(plan.targets()
                         .wanted()
                         .map(stitches -> question.counting()
-                                .shown(stitches + chart.shape().w())))
+                                .shown(stitches + chart.shape(Side.FIRST).w())))
                 : question;
     }
 

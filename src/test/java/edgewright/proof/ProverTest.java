@@ -69,7 +69,7 @@ class ProverTest {
                     .withHand(HookHand.values()[random.nextInt(2)]);
             assertAgrees(chart, everySize.withRepeats(repeats), repeats);
             int fewest = PatternWriter.tree(chart, everySize).base().fewest().orElse(0);
-            SideShape shape = chart.shape();
+            SideShape shape = chart.shape(Side.FIRST);
             assertAgrees(chart, everySize, repeats.map(m -> Math.max(m, (fewest - shape.a() - shape.b()) / shape.w())));
         }
     }

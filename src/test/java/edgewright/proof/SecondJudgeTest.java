@@ -12,6 +12,7 @@ import edgewright.chart.Place;
 import edgewright.chart.Round;
 import edgewright.chart.Rules;
 import edgewright.chart.Section;
+import edgewright.chart.Side;
 import edgewright.chart.SidePlace;
 import edgewright.chart.SideShape;
 import edgewright.chart.Stitch;
@@ -145,7 +146,7 @@ class SecondJudgeTest {
 
     private static Place placeOf(Chart chart, Stop stop) {
         int repeats = REPEATS.get(stop.side());
-        return chart.shape().placeOf(new SidePlace(stop.round(), stop.stitch()), repeats);
+        return chart.shape(Side.FIRST).placeOf(new SidePlace(stop.round(), stop.stitch()), repeats);
     }
 
     /** Said once on the console of the build, so that the number of charts judged can be read off. */

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import edgewright.chart.Chart;
 import edgewright.chart.HookHand;
 import edgewright.chart.PerSide;
+import edgewright.chart.Side;
 import edgewright.testing.RandomCharts;
 import edgewright.texts.English;
 import edgewright.texts.Languages;
@@ -31,8 +32,8 @@ class SizeProofsTest {
             long stitches = 0;
             for (int r = 1; r <= CHART.rounds().size(); r++) {
                 int round = r;
-                stitches +=
-                        PerSide.sum(trial.repeats().map(times -> CHART.shape().stitches(round, times)));
+                stitches += PerSide.sum(
+                        trial.repeats().map(times -> CHART.shape(Side.FIRST).stitches(round, times)));
             }
             assertThat(trial.stitches()).isEqualTo(stitches);
         }

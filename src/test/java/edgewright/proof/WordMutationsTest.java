@@ -267,7 +267,7 @@ class WordMutationsTest {
         List<String> fabric = new ArrayList<>();
         for (WrittenRound round : pattern.rounds()) {
             for (Side side : Side.values()) {
-                int stitches = chart.shape().stitches(round.number(), repeats.get(side));
+                int stitches = chart.shape(Side.FIRST).stitches(round.number(), repeats.get(side));
                 String letters =
                         round.start().isPresent() && round.start().get().side() == side
                                 ? startedSide(round.start().get(), stitches)

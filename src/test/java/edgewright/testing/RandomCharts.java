@@ -101,7 +101,7 @@ public final class RandomCharts {
     public Chart ragged() {
         Chart chart = small();
         while (chart.raggedSections().isEmpty()) {
-            chart = chart(chart.shape(), 2 + random.nextInt(4));
+            chart = chart(chart.shape(Side.FIRST), 2 + random.nextInt(4));
             for (int times = 1 + random.nextInt(3); times > 0; times--) {
                 int r = 2 + random.nextInt(chart.rounds().size() - 1);
                 Section section = Section.values()[random.nextInt(3)];

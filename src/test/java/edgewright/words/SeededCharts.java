@@ -126,15 +126,16 @@ public final class SeededCharts {
         if (stitch.coversStitchBelow()) {
             return fitsLong(chart, place);
         }
-        return stitch.standsInStitchBelow() || !(chart.shape().footing(place) instanceof Footing.OnCornerChain);
+        return stitch.standsInStitchBelow()
+                || !(chart.shape(Side.FIRST).footing(place) instanceof Footing.OnCornerChain);
     }
 
     private static boolean fitsLong(Chart chart, Place place) {
-        if (place.round() == 1 || !(chart.shape().footing(place) instanceof Footing.OnStitch below)) {
+        if (place.round() == 1 || !(chart.shape(Side.FIRST).footing(place) instanceof Footing.OnStitch below)) {
             return false;
         }
         if (place.round() > 2
-                && chart.shape().landing(place, chart.stitch(place)) instanceof Landing.InStitch landing) {
+                && chart.shape(Side.FIRST).landing(place, chart.stitch(place)) instanceof Landing.InStitch landing) {
             if (chart.stitch(landing.place()) != Stitch.BACK_LOOP) {
                 return false;
             }

@@ -17,6 +17,7 @@ import edgewright.chart.HookSize;
 import edgewright.chart.PatternDetails;
 import edgewright.chart.PerSide;
 import edgewright.chart.Round;
+import edgewright.chart.Side;
 import edgewright.chart.SideShape;
 import edgewright.chart.Yarn;
 import edgewright.chart.YarnUse;
@@ -59,7 +60,8 @@ class AmountsTest {
             assertThat(WorkedRound.of(chart, repeats).stream().map(WorkedRound::total))
                     .isEqualTo(IntStream.rangeClosed(1, chart.rounds().size())
                             .mapToObj(r -> 4L * chart.corner().chains()
-                                    + PerSide.sum(repeats.map(m -> chart.shape().stitches(r, m))))
+                                    + PerSide.sum(repeats.map(
+                                            m -> chart.shape(Side.FIRST).stitches(r, m))))
                             .toList());
         }
     }

@@ -140,7 +140,9 @@ class GuidePagesTest {
                 for (int round = 1; round <= blocks.size(); round++) {
                     List<Heard> block = blocks.get(round - 1);
                     // S(r) = A + B + 2r + m * w, and 2 more if a corner chain is counted at each end.
-                    int corners = chart.shape().a() + chart.shape().b() + 2 * round;
+                    int corners = chart.shape(Side.FIRST).a()
+                            + chart.shape(Side.FIRST).b()
+                            + 2 * round;
                     int more = corners + (counting == Counting.STITCHES ? 0 : 2);
                     assertThat(texts(block, "TH"))
                             .containsExactly(
@@ -153,7 +155,7 @@ class GuidePagesTest {
                     assertThat(texts(block, "TD"))
                             .isEqualTo(repeats.stream()
                                     .map(m -> Integer.toString(
-                                            more + m * chart.shape().w()))
+                                            more + m * chart.shape(Side.FIRST).w()))
                                     .toList());
                 }
             }
@@ -170,7 +172,7 @@ class GuidePagesTest {
                     .isEqualTo(examples.stream().map(String::valueOf).toList());
             assertThat(texts(block, "TD"))
                     .isEqualTo(examples.stream()
-                            .map(m -> Integer.toString(chart.shape().stitches(7, m)))
+                            .map(m -> Integer.toString(chart.shape(Side.FIRST).stitches(7, m)))
                             .toList());
         }
     }

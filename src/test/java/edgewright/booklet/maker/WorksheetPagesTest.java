@@ -16,6 +16,7 @@ import edgewright.chart.Counting;
 import edgewright.chart.HookHand;
 import edgewright.chart.HookSize;
 import edgewright.chart.PerSide;
+import edgewright.chart.Side;
 import edgewright.chart.SideShape;
 import edgewright.chart.Swatch;
 import edgewright.fit.ChangeRounds;
@@ -94,7 +95,7 @@ class WorksheetPagesTest {
                     Published.read(chart, options(chart).withRepeats(SIZE).withCounting(way))) {
                 List<Heard> sheet = sheet(read);
                 List<String> lines = texts(sheet, "P");
-                SideShape shape = chart.shape();
+                SideShape shape = chart.shape(Side.FIRST);
                 int top = way.shown(shape.stitches(counting, 5));
                 int left = way.shown(shape.stitches(counting, 4));
                 int topAgain = way.shown(shape.stitches(checking, 5));
@@ -136,12 +137,12 @@ class WorksheetPagesTest {
                         .toList();
                 assertThat(counts)
                         .hasSizeGreaterThanOrEqualTo(12)
-                        .allMatch(count -> chart.shape().closes(round, count));
+                        .allMatch(count -> chart.shape(Side.FIRST).closes(round, count));
                 if (sized) {
                     assertThat(counts)
                             .contains(
-                                    chart.shape().stitches(round, 23),
-                                    chart.shape().stitches(round, 17));
+                                    chart.shape(Side.FIRST).stitches(round, 23),
+                                    chart.shape(Side.FIRST).stitches(round, 17));
                 }
             }
         }
@@ -152,7 +153,7 @@ class WorksheetPagesTest {
         Chart chart = made(Published.sample("tide-steps"));
         try (ReadBack read = Published.read(chart, options(chart).withRepeats(SIZE))) {
             List<Heard> sheet = sheet(read);
-            SideShape shape = chart.shape();
+            SideShape shape = chart.shape(Side.FIRST);
             int rounds = chart.rounds().size();
             List<String> row = texts(under(sheet, "Sizes"), "TD");
             // 16 stitches in 10 cm are 6.25 mm each, 20 rounds in 10 cm are 5 mm each.
@@ -170,7 +171,7 @@ class WorksheetPagesTest {
     @Test
     void theBackLayerStandsBesideTheFrontRoundsThatItMatches() throws IOException {
         Chart chart = made(Published.sample("tide-steps"));
-        SideShape shape = chart.shape();
+        SideShape shape = chart.shape(Side.FIRST);
         try (ReadBack read = Published.read(chart, options(chart).withRepeats(SIZE))) {
             List<Heard> back = under(sheet(read), "Back layer");
             assertThat(texts(back, "P")).contains("Hook for the back layer: 4.5 mm.");
@@ -246,10 +247,10 @@ class WorksheetPagesTest {
             assertThat(texts(under(sheet, "Back layer"), "TD").subList(0, 5))
                     .containsExactly(
                             "2",
-                            Integer.toString(chart.shape().stitches(2, 5)),
-                            Integer.toString(chart.shape().stitches(2, 2)),
-                            Integer.toString(chart.shape().stitches(2, 3)),
-                            Integer.toString(chart.shape().stitches(2, 4)));
+                            Integer.toString(chart.shape(Side.FIRST).stitches(2, 5)),
+                            Integer.toString(chart.shape(Side.FIRST).stitches(2, 2)),
+                            Integer.toString(chart.shape(Side.FIRST).stitches(2, 3)),
+                            Integer.toString(chart.shape(Side.FIRST).stitches(2, 4)));
         }
     }
 

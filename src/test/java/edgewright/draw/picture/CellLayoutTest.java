@@ -168,7 +168,7 @@ class CellLayoutTest {
             CellLayout layout = new LevelSideLayout(chart, placement(Rotation.NONE, hand));
             int rounds = chart.rounds().size();
             assertThat(layout.rows()).isEqualTo(rounds + 1);
-            assertThat(layout.columns()).isEqualTo(chart.shape().stitches(rounds, REPEATS) + 2);
+            assertThat(layout.columns()).isEqualTo(chart.shape(Side.FIRST).stitches(rounds, REPEATS) + 2);
             for (int round = 0; round <= rounds; round++) {
                 int row = rounds - round;
                 List<String> read = new ArrayList<>();
@@ -180,7 +180,7 @@ class CellLayoutTest {
                 List<String> expected = new ArrayList<>(List.of("corner " + round));
                 for (Section section : Section.values()) {
                     for (int times = 1; times <= (section == Section.REPEAT ? REPEATS : 1); times++) {
-                        for (int place = 1; place <= chart.shape().length(section, round); place++) {
+                        for (int place = 1; place <= chart.shape(Side.FIRST).length(section, round); place++) {
                             expected.add(section + " " + place + " of round " + round + ", time " + times);
                         }
                     }
