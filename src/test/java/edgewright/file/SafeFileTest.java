@@ -169,8 +169,8 @@ class SafeFileTest {
             throw new FileSystemException(from.toString(), to.toString(), "in use by another program");
         });
         assertThatThrownBy(() -> failing.replace(file, text("new")))
-                .satisfies(
-                        says("the system cannot reach it (in use by another program); expected a file that it can reach"));
+                .satisfies(says(
+                        "the system cannot reach it (in use by another program); expected a file that it can reach"));
         assertThat(file).hasContent("old");
         assertThat(namesIn(folder)).containsExactly("chart");
     }

@@ -39,8 +39,9 @@ class EvenSidesTest {
     @Test
     void corner_sections_are_never_to_be_made_shorter_than_nothing() {
         // A + B = 4 and 37 = 10 + 5 * 5 + 2: two longer, or three shorter. With A + B = 1 only longer ones are left.
-        assertThat(EvenSides.of(SHAPE, 3, PerSide.all(37))).isEqualTo(new EvenSides.CornersMiss(2, OptionalInt.of(3)));
-        assertThat(EvenSides.of(new SideShape(1, 5, 0), 3, PerSide.all(34)))
+        assertThat(EvenSides.of(BorderShape.of(SHAPE), 3, PerSide.all(37)))
+                .isEqualTo(new EvenSides.CornersMiss(2, OptionalInt.of(3)));
+        assertThat(EvenSides.of(BorderShape.of(new SideShape(1, 5, 0)), 3, PerSide.all(34)))
                 .isEqualTo(new EvenSides.CornersMiss(2, OptionalInt.empty()));
     }
 

@@ -52,7 +52,7 @@ class BackLayerWordsTest {
             // A slip stitch in every stitch of the last round and in every corner chain.
             assertThat(back.joins())
                     .isEqualTo(result.fabric().orElseThrow().total(rounds)
-                            + 4 * chart.corner().chains());
+                            + 4L * chart.corner().chains());
         }
     }
 

@@ -73,8 +73,9 @@ class YarnSentencesTest {
         assertThat(says.suggestion(FOG, Optional.empty()))
                 .isEqualTo("No colour for Fog can be told apart from all that it meets.");
         assertThat(says.contrastLimits())
-                .startsWith("Two yarns can be told apart if the ratio of their luminances (WCAG) is 3 or more, or 1.5 or more with a"
-                        + " colour difference (CIEDE2000) of 30 or more. These limits are ours;");
+                .startsWith(
+                        "Two yarns can be told apart if the ratio of their luminances (WCAG) is 3 or more, or 1.5 or more with a"
+                                + " colour difference (CIEDE2000) of 30 or more. These limits are ours;");
     }
 
     @Test

@@ -246,12 +246,11 @@ public final class RoundsPane extends JPanel {
                     found.all() == 0
                             ? null
                             : SeverityIcon.of(found.errors() > 0, chosen ? of.getSelectionForeground() : null));
-            setToolTipText(found.all() == 0
+            setToolTipText(
+                    found.all() == 0
                             ? null
                             : says.text(
-                                    "rounds-tally",
-                                    count("findings", found.all()),
-                                    count("errors", found.errors())));
+                                    "rounds-tally", count("findings", found.all()), count("errors", found.errors())));
             return this;
         }
     }

@@ -68,8 +68,12 @@ public final class SizeFields {
                 .map(sides -> says.text(
                         "size-counts",
                         arg("counting", common.text("counting-" + way.name())),
-                        count("topAndBottom", way.shown(chart.border().stitches(0, sides).top())),
-                        count("leftAndRight", way.shown(chart.border().stitches(0, sides).left()))))
+                        count(
+                                "topAndBottom",
+                                way.shown(chart.border().stitches(0, sides).top())),
+                        count(
+                                "leftAndRight",
+                                way.shown(chart.border().stitches(0, sides).left()))))
                 .orElseGet(() -> says.text("size-any")));
     }
 }

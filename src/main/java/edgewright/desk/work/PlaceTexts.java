@@ -1,8 +1,9 @@
 package edgewright.desk.work;
 
-import edgewright.chart.BorderShape;
 import static edgewright.texts.Arg.arg;
 import static edgewright.texts.Arg.number;
+
+import edgewright.chart.BorderShape;
 import edgewright.chart.Chart;
 import edgewright.chart.CornerEnd;
 import edgewright.chart.Footing;
