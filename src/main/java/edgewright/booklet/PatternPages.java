@@ -10,7 +10,7 @@ import edgewright.booklet.maker.GuidePages;
 import edgewright.booklet.maker.WorksheetPages;
 import edgewright.booklet.page.Anchor;
 import edgewright.booklet.page.ColumnSlice;
-import edgewright.booklet.page.Role;
+import edgewright.booklet.page.StructureRole;
 import edgewright.booklet.page.Tag;
 import edgewright.booklet.page.TextSetter;
 import edgewright.booklet.parts.ContentsPage;
@@ -262,6 +262,6 @@ public final class PatternPages {
     }
 
     private static Tag section(Tag parent) {
-        return parent.child(Role.SECTION);
+        return parent.child(StructureRole.SECTION);
     }
 }

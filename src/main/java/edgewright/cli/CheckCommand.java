@@ -25,7 +25,7 @@ import picocli.CommandLine.ParentCommand;
 @Command(name = "check", mixinStandardHelpOptions = true)
 final class CheckCommand implements Callable<Integer> {
     @ParentCommand
-    private Root root;
+    private RootCommand root;
 
     @Parameters(paramLabel = "CHART", descriptionKey = "CHARTS", arity = "1..*", converter = PathConverter.class)
     private List<Path> charts;

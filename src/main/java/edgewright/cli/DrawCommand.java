@@ -45,7 +45,7 @@ final class DrawCommand implements Callable<Integer> {
     private static final int USUAL_REPEATS = 3;
 
     @ParentCommand
-    private Root root;
+    private RootCommand root;
 
     @Spec
     private CommandSpec spec;

@@ -42,7 +42,7 @@ import picocli.CommandLine.Spec;
 @Command(name = "fit", mixinStandardHelpOptions = true)
 final class FitCommand implements Callable<Integer> {
     @ParentCommand
-    private Root root;
+    private RootCommand root;
 
     @Spec
     private CommandSpec spec;

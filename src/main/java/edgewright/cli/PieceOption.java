@@ -78,7 +78,7 @@ final class PieceOption {
     }
 
     private Messages says() {
-        return ((Root) command.root().userObject()).terminal().says();
+        return ((RootCommand) command.root().userObject()).terminal().says();
     }
 
     /** Whether a piece was counted. */

@@ -25,7 +25,7 @@ public final class Program {
         }
         boolean isOneName = arguments.size() == 1 && !arguments.get(0).startsWith("-");
         return !isOneName
-                || Root.commandNames().contains(arguments.get(0))
+                || RootCommand.commandNames().contains(arguments.get(0))
                 || !ChartInput.looksLikeChart(arguments.get(0));
     }
 
@@ -48,8 +48,8 @@ public final class Program {
 
     /** The commands that these arguments can be about, with help in the language of the terminal. */
     static CommandLine commands(List<String> arguments, Terminal terminal) {
-        CommandLine commands = new CommandLine(new Root(terminal), new CommandParts(terminal.says()));
-        Root.commandsFor(arguments).forEach(commands::addSubcommand);
+        CommandLine commands = new CommandLine(new RootCommand(terminal), new CommandParts(terminal.says()));
+        RootCommand.commandsFor(arguments).forEach(commands::addSubcommand);
         commands.setResourceBundle(help(terminal.language()));
         commands.setColorScheme(CommandLine.Help.defaultColorScheme(terminal.colours() ? Ansi.ON : Ansi.OFF));
         commands.setOut(new PrintWriter(terminal.out(), true, StandardCharsets.UTF_8));

@@ -25,7 +25,7 @@ import picocli.CommandLine.ParentCommand;
 @Command(name = "publish", mixinStandardHelpOptions = true)
 final class PublishCommand implements Callable<Integer> {
     @ParentCommand
-    private Root root;
+    private RootCommand root;
 
     @Mixin
     private ChartArgument argument;

@@ -49,7 +49,7 @@ import picocli.CommandLine.Spec;
 @Command(name = "work", mixinStandardHelpOptions = true)
 final class WorkCommand implements Callable<Integer> {
     @ParentCommand
-    private Root root;
+    private RootCommand root;
 
     @Spec
     private CommandSpec spec;

@@ -22,7 +22,7 @@ import picocli.CommandLine.ParentCommand;
 @Command(name = "write", mixinStandardHelpOptions = true)
 final class WriteCommand implements Callable<Integer> {
     @ParentCommand
-    private Root root;
+    private RootCommand root;
 
     @Mixin
     private ChartArgument argument;

@@ -20,7 +20,7 @@ import picocli.CommandLine.Spec;
 @Command(name = "yarn", mixinStandardHelpOptions = true)
 final class YarnCommand implements Callable<Integer> {
     @ParentCommand
-    private Root root;
+    private RootCommand root;
 
     @Spec
     private CommandSpec spec;

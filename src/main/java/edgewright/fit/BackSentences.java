@@ -20,7 +20,7 @@ import java.util.stream.Stream;
 public final class BackSentences {
     private final Messages says;
     private final FitSentences front;
-    private final FitWords words;
+    private final FitPhrases words;
     private final BackLayer layer;
     private final int round;
 
@@ -32,7 +32,7 @@ public final class BackSentences {
     public BackSentences(Language language, BackLayer layer, int round) {
         this.says = language.messages("fit");
         this.front = new FitSentences(language);
-        this.words = new FitWords(language);
+        this.words = new FitPhrases(language);
         this.layer = layer;
         this.round = layer.round(round).number();
     }

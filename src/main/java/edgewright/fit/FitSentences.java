@@ -27,13 +27,13 @@ public final class FitSentences {
 
     private final Language language;
     private final Messages says;
-    private final FitWords words;
+    private final FitPhrases words;
 
     /** The sentences in that language. */
     public FitSentences(Language language) {
         this.language = language;
         this.says = language.messages("fit");
-        this.words = new FitWords(language);
+        this.words = new FitPhrases(language);
     }
 
     /** A plan or a refusal in full, one sentence or a few to each element. */

@@ -22,13 +22,13 @@ public final class GuideSentences {
     private static final double MM_IN_CM = 10;
 
     private final Messages says;
-    private final FitWords words;
+    private final FitPhrases words;
     private final Inches inches;
 
     /** The sentences in that language. */
     public GuideSentences(Language language) {
         this.says = language.messages("fit");
-        this.words = new FitWords(language);
+        this.words = new FitPhrases(language);
         this.inches = new Inches(language);
     }
 

@@ -53,7 +53,7 @@ public final class Fabric {
     private BackFabric back;
 
     /** A piece with its base round on it, of so many stitches on its top, left, bottom and right side. */
-    Fabric(PerSide<Integer> baseStitches, int cornerChains, Travel travel) {
+    Fabric(PerSide<Integer> baseStitches, int cornerChains, TravelDirection travel) {
         MadeRound base = new MadeRound("");
         for (Side side : Side.values()) {
             for (int number = 1; number <= baseStitches.get(side); number++) {

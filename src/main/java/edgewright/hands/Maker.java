@@ -63,7 +63,7 @@ public final class Maker {
         int baseChains = pattern.base()
                 .cornerChains()
                 .orElse(pattern.rounds().isEmpty() ? 2 : pattern.rounds().get(0).cornerChains());
-        Travel travel = Travel.of(pattern.hand());
+        TravelDirection travel = TravelDirection.of(pattern.hand());
         Fabric fabric = new Fabric(base, baseChains, travel);
         Optional<Stop> stop = lookAt(pattern.base(), base);
         for (WrittenRound round : pattern.rounds()) {
@@ -84,7 +84,7 @@ public final class Maker {
      * @param base the stitches on each side of the base round, corner chains not counted
      */
     public WorkOutcome work(List<Cells> rounds, PerSide<Integer> base, int baseChains) {
-        Travel travel = Travel.ANTICLOCKWISE;
+        TravelDirection travel = TravelDirection.ANTICLOCKWISE;
         Fabric fabric = new Fabric(base, baseChains, travel);
         Optional<Stop> stop = Optional.empty();
         for (Cells round : rounds) {
@@ -108,7 +108,7 @@ public final class Maker {
         return outcome(fabric, stop);
     }
 
-    private Optional<Stop> work(Fabric fabric, WrittenRound round, Travel travel) {
+    private Optional<Stop> work(Fabric fabric, WrittenRound round, TravelDirection travel) {
         Fabric.MadeRound made = begin(round.yarn());
         Optional<Stop> stop = round.start().isPresent()
                 ? workFromStart(fabric, made, round, round.start().get(), travel)
@@ -119,7 +119,7 @@ public final class Maker {
 
     /** Whole sides, each from its corner to the next one and round that. */
     private Optional<Stop> workSides(
-            Fabric fabric, Fabric.MadeRound made, WrittenRound round, Travel travel, List<Side> sides) {
+            Fabric fabric, Fabric.MadeRound made, WrittenRound round, TravelDirection travel, List<Side> sides) {
         Optional<Stop> stop = Optional.empty();
         for (Side side : sides) {
             Hook hook = hook(fabric, made, side);
@@ -143,7 +143,7 @@ public final class Maker {
      * one to the place of the join, where the last stitch is made.
      */
     private Optional<Stop> workFromStart(
-            Fabric fabric, Fabric.MadeRound made, WrittenRound round, WrittenStart start, Travel travel) {
+            Fabric fabric, Fabric.MadeRound made, WrittenRound round, WrittenStart start, TravelDirection travel) {
         Side side = start.side();
         Hook whole = hook(fabric, made, side);
         if (start.stitch() > whole.room()) {
@@ -172,7 +172,7 @@ public final class Maker {
     }
 
     private static void turnCorner(
-            Fabric fabric, Fabric.MadeRound made, Side side, Travel travel, int stitches, int chains) {
+            Fabric fabric, Fabric.MadeRound made, Side side, TravelDirection travel, int stitches, int chains) {
         made.turnCorner(fabric.rounds() + 1, side, stitches, travel.after(side), chains);
     }
 

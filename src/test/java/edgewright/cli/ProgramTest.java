@@ -195,15 +195,15 @@ class ProgramTest {
 
     @Test
     void theCommandsAreKnownByTheirNamesWithoutALanguage() {
-        assertThat(Root.commandNames()).containsExactlyElementsOf(commandNames());
+        assertThat(RootCommand.commandNames()).containsExactlyElementsOf(commandNames());
     }
 
     @Test
     void aCommandIsSetUpAlone() {
-        assertThat(Root.commandsFor(List.of("check", "fit"))).containsExactly(CheckCommand.class);
-        assertThat(Root.commandsFor(List.of("help", "check"))).hasSameSizeAs(commandNames());
-        assertThat(Root.commandsFor(List.of("chek"))).hasSameSizeAs(commandNames());
-        assertThat(Root.commandsFor(List.of())).hasSameSizeAs(commandNames());
+        assertThat(RootCommand.commandsFor(List.of("check", "fit"))).containsExactly(CheckCommand.class);
+        assertThat(RootCommand.commandsFor(List.of("help", "check"))).hasSameSizeAs(commandNames());
+        assertThat(RootCommand.commandsFor(List.of("chek"))).hasSameSizeAs(commandNames());
+        assertThat(RootCommand.commandsFor(List.of())).hasSameSizeAs(commandNames());
     }
 
     @Test

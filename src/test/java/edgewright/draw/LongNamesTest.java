@@ -14,7 +14,7 @@ import edgewright.draw.marks.Mark;
 import edgewright.draw.marks.MarkKind;
 import edgewright.draw.paint.Area;
 import edgewright.draw.paint.Palette;
-import edgewright.draw.paint.Shortened;
+import edgewright.draw.paint.ShortenedText;
 import edgewright.draw.picture.ChartPicture;
 import edgewright.draw.picture.DraftFindings;
 import edgewright.draw.picture.Legend;
@@ -164,10 +164,11 @@ class LongNamesTest {
 
     @Test
     void a_text_that_does_not_fit_is_cut_behind_a_whole_letter_with_an_ellipsis() {
-        assertThat(Shortened.toFit("Saltings", text -> text.length() <= 5)).isEqualTo("Salt\u2026");
-        assertThat(Shortened.toFit("Saltings", text -> text.length() <= 8)).isEqualTo("Saltings");
-        assertThat(Shortened.toFit("Salt ings", text -> text.length() <= 6)).isEqualTo("Salt\u2026");
-        assertThat(Shortened.toFit("abce\u0301fgh", text -> text.length() <= 5)).isEqualTo("abc\u2026");
-        assertThat(Shortened.toFit("Saltings", text -> false)).isEqualTo("\u2026");
+        assertThat(ShortenedText.toFit("Saltings", text -> text.length() <= 5)).isEqualTo("Salt\u2026");
+        assertThat(ShortenedText.toFit("Saltings", text -> text.length() <= 8)).isEqualTo("Saltings");
+        assertThat(ShortenedText.toFit("Salt ings", text -> text.length() <= 6)).isEqualTo("Salt\u2026");
+        assertThat(ShortenedText.toFit("abce\u0301fgh", text -> text.length() <= 5))
+                .isEqualTo("abc\u2026");
+        assertThat(ShortenedText.toFit("Saltings", text -> false)).isEqualTo("\u2026");
     }
 }

@@ -11,7 +11,7 @@ import edgewright.booklet.page.LabelledEntries;
 import edgewright.booklet.page.PageColour;
 import edgewright.booklet.page.PageItem;
 import edgewright.booklet.page.PageLayout;
-import edgewright.booklet.page.Role;
+import edgewright.booklet.page.StructureRole;
 import edgewright.booklet.page.TableSetter;
 import edgewright.booklet.page.Tag;
 import edgewright.booklet.page.TextSetter;
@@ -49,7 +49,7 @@ final class GuideBlock {
 
     List<ColumnSlice> set(Tag parent, GuideFacts.RoundFacts facts, RoundParts parts) {
         List<ColumnSlice> strips = new ArrayList<>(head(parent, facts));
-        Tag list = parent.child(Role.LIST);
+        Tag list = parent.child(StructureRole.LIST);
         if (parts instanceof RoundParts.OfAllSides alike) {
             strips.addAll(ofAllSides(list, alike));
         } else {
@@ -93,7 +93,8 @@ final class GuideBlock {
                 PageItem.Box.filled(0, 0, sheet.widthPt(), 0.6, PageColour.LINE),
                 setter.chips().of(yarn, 0, sheet.halfLinePt())));
         String round = says.text("guide-round", number("round", facts.round()));
-        pieces.add(Piece.of(parent.child(Role.H3), setter.words(setter.chips().indentPt(), baseline, round, label)));
+        pieces.add(Piece.of(
+                parent.child(StructureRole.H3), setter.words(setter.chips().indentPt(), baseline, round, label)));
         List<ColumnSlice> strips = new ArrayList<>();
         if (sheet.oneColumn()) {
             strips.add(
@@ -110,9 +111,9 @@ final class GuideBlock {
                 .map(words -> words.widthPt() + setter.chips().indentPt())
                 .orElse(0.0);
         pieces.add(Piece.of(
-                parent.child(Role.PARAGRAPH),
+                parent.child(StructureRole.PARAGRAPH),
                 setter.words(sheet.labelPt(), baseline, setter.fitted(named, bold, sheet.textPt() - hookPt), bold)));
-        hookWords.ifPresent(words -> pieces.add(Piece.of(parent.child(Role.PARAGRAPH), words)));
+        hookWords.ifPresent(words -> pieces.add(Piece.of(parent.child(StructureRole.PARAGRAPH), words)));
         strips.add(ColumnSlice.of(sheet.halfLinePt() + sheet.linePt(), pieces));
         return strips;
     }
@@ -123,16 +124,17 @@ final class GuideBlock {
 
     /** The words for each side in a round that puts the counts right. */
     private List<ColumnSlice> ofEachSide(Tag list, RoundParts.OfEachSide parts) {
-        Tag item = list.child(Role.ITEM);
-        Tag body = item.child(Role.BODY);
+        Tag item = list.child(StructureRole.ITEM);
+        Tag body = item.child(StructureRole.BODY);
         return entries.entry(
-                item.child(Role.LABEL),
+                item.child(StructureRole.LABEL),
                 says.text("guide-sides"),
                 styles.smallStrong(),
                 List.of(),
                 0,
                 parts.lines().stream()
-                        .map(line -> new LabelledEntries.Line(body.child(Role.PARAGRAPH), line, styles.text(), true))
+                        .map(line -> new LabelledEntries.Line(
+                                body.child(StructureRole.PARAGRAPH), line, styles.text(), true))
                         .toList());
     }
 
@@ -145,9 +147,10 @@ final class GuideBlock {
         if (text.isEmpty()) {
             return List.of();
         }
-        Tag item = list.child(Role.ITEM);
-        Tag labelTag = item.child(Role.LABEL);
-        LabelledEntries.Line line = new LabelledEntries.Line(item.child(Role.BODY), text, styles.text(), stitches);
+        Tag item = list.child(StructureRole.ITEM);
+        Tag labelTag = item.child(StructureRole.LABEL);
+        LabelledEntries.Line line =
+                new LabelledEntries.Line(item.child(StructureRole.BODY), text, styles.text(), stitches);
         return sheet.oneColumn()
                 ? entries.runIn(labelTag, says.text("guide-runIn", arg("label", label)), styles.smallStrong(), line)
                 : entries.entry(labelTag, label, styles.smallStrong(), List.of(), 0, List.of(line));
@@ -172,7 +175,7 @@ final class GuideBlock {
     /** A box for each side as it is done, and one for the round when it is counted; in columns. */
     private List<ColumnSlice> ticks(Tag parent) {
         TextStyle small = styles.small();
-        Tag list = parent.child(Role.LIST);
+        Tag list = parent.child(StructureRole.LIST);
         List<String> done = new ArrayList<>();
         for (Side side : hand.workingOrder()) {
             done.add(says.text("side-" + side));
@@ -190,7 +193,7 @@ final class GuideBlock {
             List<Piece> pieces = new ArrayList<>();
             for (int i = first; i < Math.min(first + inLine, done.size()); i++) {
                 double x = left + (i - first) * step;
-                Tag item = list.child(Role.ITEM).child(Role.BODY);
+                Tag item = list.child(StructureRole.ITEM).child(StructureRole.BODY);
                 pieces.add(Piece.ornament(FormLine.tick(sheet, x, top)));
                 pieces.add(Piece.of(item, setter.words(x + 1.5 * tick, baseline, done.get(i), small)));
             }
@@ -205,7 +208,7 @@ final class GuideBlock {
             return beside(parent, label, baselinePt, strips);
         }
         List<ColumnSlice> labelled = new ArrayList<>();
-        setter.paragraph(parent.child(Role.PARAGRAPH), label, styles.smallStrong(), 0, sheet.widthPt())
+        setter.paragraph(parent.child(StructureRole.PARAGRAPH), label, styles.smallStrong(), 0, sheet.widthPt())
                 .forEach(line -> labelled.add(line.breaking(Break.NEVER)));
         labelled.addAll(strips);
         return labelled;
@@ -214,7 +217,7 @@ final class GuideBlock {
     /** With a label at the left of the first line. */
     private List<ColumnSlice> beside(Tag parent, String label, double baselinePt, List<ColumnSlice> strips) {
         List<ColumnSlice> labelled = new ArrayList<>(strips);
-        Tag tag = parent.child(Role.PARAGRAPH);
+        Tag tag = parent.child(StructureRole.PARAGRAPH);
         ColumnSlice first = strips.get(0);
         List<Piece> pieces = new ArrayList<>();
         pieces.add(Piece.of(tag, setter.words(0, baselinePt, label, styles.smallStrong())));

@@ -8,7 +8,7 @@ import static edgewright.texts.Arg.shortest;
 
 import edgewright.booklet.page.ColumnSlice;
 import edgewright.booklet.page.ColumnSlice.Break;
-import edgewright.booklet.page.Role;
+import edgewright.booklet.page.StructureRole;
 import edgewright.booklet.page.TableSetter;
 import edgewright.booklet.page.Tag;
 import edgewright.booklet.page.TextSetter;
@@ -250,7 +250,7 @@ final class SizePages {
     /** A paragraph as wide as the column, which goes with what follows it. */
     static List<ColumnSlice> wide(TextSetter setter, Tag parent, String text) {
         List<ColumnSlice> strips = new ArrayList<>(setter.paragraph(
-                parent.child(Role.PARAGRAPH),
+                parent.child(StructureRole.PARAGRAPH),
                 text,
                 setter.styles().text(),
                 0,

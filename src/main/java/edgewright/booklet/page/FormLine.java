@@ -109,7 +109,7 @@ public final class FormLine {
     }
 
     public List<ColumnSlice> set(Tag parent) {
-        Tag tag = parent.child(Role.PARAGRAPH);
+        Tag tag = parent.child(StructureRole.PARAGRAPH);
         List<ColumnSlice> strips = new ArrayList<>();
         for (int i = 0; i < words.size(); i++) {
             strips.add(ColumnSlice.of(
@@ -129,7 +129,7 @@ public final class FormLine {
 
     /** The top of a box that stands as high as the capitals on this baseline. */
     public static double besidePt(PageLayout sheet, double baselinePt) {
-        return baselinePt - (Face.CAP_HEIGHT * sheet.textSizePt() + tickPt(sheet)) / 2;
+        return baselinePt - (FaceMetrics.CAP_HEIGHT * sheet.textSizePt() + tickPt(sheet)) / 2;
     }
 
     /** An empty box. */

@@ -20,23 +20,23 @@ public final class LineBreaker {
     /** Sums of widths are not exact. */
     private static final double TOLERANCE_PT = 0.001;
 
-    private final Face face;
+    private final FaceMetrics face;
     private final double sizePt;
     private final boolean atPauses;
 
-    private LineBreaker(Face face, double sizePt, boolean atPauses) {
+    private LineBreaker(FaceMetrics face, double sizePt, boolean atPauses) {
         this.face = face;
         this.sizePt = sizePt;
         this.atPauses = atPauses;
     }
 
     /** For sentences: lines as full as can be. */
-    public static LineBreaker forProse(Face face, double sizePt) {
+    public static LineBreaker forProse(FaceMetrics face, double sizePt) {
         return new LineBreaker(face, sizePt, false);
     }
 
     /** For rows of stitches: lines that end at a pause. */
-    static LineBreaker forStitches(Face face, double sizePt) {
+    static LineBreaker forStitches(FaceMetrics face, double sizePt) {
         return new LineBreaker(face, sizePt, true);
     }
 

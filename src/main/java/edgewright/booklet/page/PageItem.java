@@ -14,7 +14,7 @@ public sealed interface PageItem {
     PageItem moved(double rightPt, double downPt);
 
     /** A piece of one line, in one face. */
-    record Words(double xPt, double baselinePt, String text, Face face, double sizePt, Colour colour)
+    record Words(double xPt, double baselinePt, String text, FaceMetrics face, double sizePt, Colour colour)
             implements PageItem {
         @Override
         public Words moved(double rightPt, double downPt) {
@@ -32,7 +32,7 @@ public sealed interface PageItem {
      * @param edgePt where the number ends, or begins
      * @param flushRight whether it ends there, as in a column of numbers; else it begins there, as in running words
      */
-    record PageOf(double edgePt, boolean flushRight, double baselinePt, Anchor anchor, Face face, double sizePt)
+    record PageOf(double edgePt, boolean flushRight, double baselinePt, Anchor anchor, FaceMetrics face, double sizePt)
             implements PageItem {
         @Override
         public PageOf moved(double right, double down) {

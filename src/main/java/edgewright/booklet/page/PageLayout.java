@@ -94,7 +94,7 @@ public record PageLayout(
 
     /** The baseline of the grid that is nearest to a depth under the top of the column. */
     public double nearestBaselinePt(double downPt) {
-        double first = (linePt + Face.CAP_HEIGHT * textSizePt()) / 2;
+        double first = (linePt + FaceMetrics.CAP_HEIGHT * textSizePt()) / 2;
         return first + Math.rint((downPt - first) / halfLinePt()) * halfLinePt();
     }
 

@@ -36,19 +36,25 @@ public final class TableSetter {
      * @param roomPt the greatest width
      */
     List<ColumnSlice> table(Tag parent, List<String> columns, List<List<String>> rows, double xPt, double roomPt) {
-        Tag table = parent.child(Role.TABLE);
+        Tag table = parent.child(StructureRole.TABLE);
         double[] widths = widths(columns, rows, roomPt);
         boolean[] figures = new boolean[widths.length];
         for (int i = 0; i < figures.length; i++) {
             int column = i;
             figures[i] = rows.stream().allMatch(row -> row.get(column).matches("[0-9]+([.][0-9]+)?|\u2013"));
         }
-        ColumnSlice head = row(table.child(Role.TABLE_HEAD).child(Role.ROW), columns, widths, figures, xPt, Kind.HEAD);
-        Tag body = table.child(Role.TABLE_BODY);
+        ColumnSlice head = row(
+                table.child(StructureRole.TABLE_HEAD).child(StructureRole.ROW),
+                columns,
+                widths,
+                figures,
+                xPt,
+                Kind.HEAD);
+        Tag body = table.child(StructureRole.TABLE_BODY);
         List<ColumnSlice> strips = new ArrayList<>(List.of(head.breaking(Break.NEVER)));
         for (int i = 0; i < rows.size(); i++) {
             ColumnSlice row = row(
-                            body.child(Role.ROW),
+                            body.child(StructureRole.ROW),
                             rows.get(i),
                             widths,
                             figures,
@@ -160,7 +166,7 @@ public final class TableSetter {
         for (int i = 0; i < cells.size(); i++) {
             Tag tag = kind == Kind.HEAD
                     ? row.headerCell(Tag.Scope.COLUMN, 1)
-                    : i == 0 ? row.headerCell(Tag.Scope.ROW, 1) : row.child(Role.CELL);
+                    : i == 0 ? row.headerCell(Tag.Scope.ROW, 1) : row.child(StructureRole.CELL);
             pieces.add(new Piece(Optional.of(tag), cell(lines.get(i), left, widths[i], !figures[i], style)));
             left += widths[i];
         }

@@ -6,7 +6,7 @@ import java.util.Optional;
  * What a part of a page is, for a reader that does not see it: a node of the document's structure tree. Two tags are the
  * same only if they are the same object, since a page may hold two paragraphs that say the same.
  *
- * <p>Roles are the standard structure types of ISO 32000-1, 14.8.4, as {@link Role} lists them. A tag comes into the tree, after its elder siblings,
+ * <p>Roles are the standard structure types of ISO 32000-1, 14.8.4, as {@link StructureRole} lists them. A tag comes into the tree, after its elder siblings,
  * when the first thing that it stands for is printed.
  */
 public final class Tag {
@@ -16,19 +16,24 @@ public final class Tag {
         ROW
     }
 
-    private final Role role;
+    private final StructureRole role;
     private final Optional<Tag> parent;
     private final Optional<String> alternative;
     private final Optional<Scope> scope;
     private final int columns;
     private final Optional<String> language;
 
-    private Tag(Role role, Optional<Tag> parent, Optional<String> alternative, Optional<Scope> scope, int columns) {
+    private Tag(
+            StructureRole role,
+            Optional<Tag> parent,
+            Optional<String> alternative,
+            Optional<Scope> scope,
+            int columns) {
         this(role, parent, alternative, scope, columns, Optional.empty());
     }
 
     private Tag(
-            Role role,
+            StructureRole role,
             Optional<Tag> parent,
             Optional<String> alternative,
             Optional<Scope> scope,
@@ -44,11 +49,11 @@ public final class Tag {
 
     /** The root of a document's tree. */
     public static Tag document() {
-        return new Tag(Role.DOCUMENT, Optional.empty(), Optional.empty(), Optional.empty(), 1);
+        return new Tag(StructureRole.DOCUMENT, Optional.empty(), Optional.empty(), Optional.empty(), 1);
     }
 
     /** A part of this one. */
-    public Tag child(Role childRole) {
+    public Tag child(StructureRole childRole) {
         return new Tag(childRole, Optional.of(this), Optional.empty(), Optional.empty(), 1);
     }
 
@@ -59,15 +64,15 @@ public final class Tag {
 
     /** A picture in this part, with the words that stand for it. */
     public Tag figure(String words) {
-        return new Tag(Role.FIGURE, Optional.of(this), Optional.of(words), Optional.empty(), 1);
+        return new Tag(StructureRole.FIGURE, Optional.of(this), Optional.of(words), Optional.empty(), 1);
     }
 
     /** A header cell in this row of a table. */
     Tag headerCell(Scope over, int columnsWide) {
-        return new Tag(Role.HEADER_CELL, Optional.of(this), Optional.empty(), Optional.of(over), columnsWide);
+        return new Tag(StructureRole.HEADER_CELL, Optional.of(this), Optional.empty(), Optional.of(over), columnsWide);
     }
 
-    public Role role() {
+    public StructureRole role() {
         return role;
     }
 

@@ -2,7 +2,7 @@ package edgewright.booklet.page;
 
 import edgewright.booklet.page.ColumnSlice.Break;
 import edgewright.booklet.page.ColumnSlice.Piece;
-import edgewright.draw.paint.Shortened;
+import edgewright.draw.paint.ShortenedText;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
 import java.util.ArrayList;
@@ -57,7 +57,7 @@ public final class TextSetter {
     public List<ColumnSlice> partHeading(Tag parent, Anchor anchor) {
         TextStyle style = styles.part();
         List<String> lines = LineBreaker.forProse(style.face(), style.sizePt()).lines(anchor.title(), sheet.widthPt());
-        Tag tag = parent.child(Role.H2);
+        Tag tag = parent.child(StructureRole.H2);
         double leading = Math.max(1.5 * sheet.linePt(), style.leadingPt() - sheet.halfLinePt());
         double ruleToTop = sheet.halfLinePt();
         List<ColumnSlice> strips = new ArrayList<>();
@@ -69,7 +69,7 @@ public final class TextSetter {
             if (first) {
                 pieces.add(Piece.ornament(PageItem.Box.filled(0, 0, sheet.widthPt(), 1.2, PageColour.MARSH)));
             }
-            double baseline = sheet.nearestBaselinePt(top + (leading + Face.CAP_HEIGHT * style.sizePt()) / 2);
+            double baseline = sheet.nearestBaselinePt(top + (leading + FaceMetrics.CAP_HEIGHT * style.sizePt()) / 2);
             pieces.add(Piece.of(tag, words(0, baseline, lines.get(i), style)));
             ColumnSlice strip = ColumnSlice.of(top + leading + (last ? sheet.halfLinePt() : 0), pieces)
                     .breaking(Break.NEVER);
@@ -81,7 +81,8 @@ public final class TextSetter {
     /** A heading inside a part; goes with what follows it. */
     public List<ColumnSlice> sectionHeading(Tag parent, String text, Optional<Anchor> anchor) {
         List<ColumnSlice> strips = new ArrayList<>();
-        for (ColumnSlice strip : lines(parent.child(Role.H3), text, styles.section(), 0, sheet.widthPt(), false)) {
+        for (ColumnSlice strip :
+                lines(parent.child(StructureRole.H3), text, styles.section(), 0, sheet.widthPt(), false)) {
             strips.add(strip.breaking(Break.NEVER));
         }
         ColumnSlice first = strips.get(0).spaced(sheet.linePt());
@@ -91,7 +92,7 @@ public final class TextSetter {
 
     /** A paragraph of running text beside the labels. */
     public List<ColumnSlice> paragraph(Tag parent, String text) {
-        return paragraph(parent.child(Role.PARAGRAPH), text, styles.text(), sheet.labelPt(), sheet.textPt());
+        return paragraph(parent.child(StructureRole.PARAGRAPH), text, styles.text(), sheet.labelPt(), sheet.textPt());
     }
 
     /** A paragraph in its own style and place. */
@@ -106,7 +107,7 @@ public final class TextSetter {
 
     /** One line, cut with an ellipsis if it is wider than its room; not cut between a letter and its accent. */
     public String fitted(String text, TextStyle style, double widthPt) {
-        return Shortened.toFit(text, shorter -> style.face().widthPt(shorter, style.sizePt()) <= widthPt);
+        return ShortenedText.toFit(text, shorter -> style.face().widthPt(shorter, style.sizePt()) <= widthPt);
     }
 
     public PageItem.Words words(double xPt, double baselinePt, String text, TextStyle style) {

@@ -7,7 +7,7 @@ import edgewright.booklet.page.ColumnSlice.Piece;
 import edgewright.booklet.page.PageColour;
 import edgewright.booklet.page.PageItem;
 import edgewright.booklet.page.PageLayout;
-import edgewright.booklet.page.Role;
+import edgewright.booklet.page.StructureRole;
 import edgewright.booklet.page.Tag;
 import edgewright.booklet.page.TextSetter;
 import edgewright.booklet.page.TextStyle;
@@ -40,7 +40,7 @@ public final class ContentsPage {
      */
     public List<ColumnSlice> set(Tag parent, Anchor own, List<Anchor> inside) {
         List<ColumnSlice> strips = new ArrayList<>(setter.partHeading(parent, own));
-        Tag toc = parent.child(Role.CONTENTS);
+        Tag toc = parent.child(StructureRole.CONTENTS);
         List<Anchor> listed = inside.size() <= MOST_WITH_SMALL
                 ? inside
                 : inside.stream().filter(anchor -> anchor.level() == 1).toList();
@@ -58,7 +58,7 @@ public final class ContentsPage {
         // In one column the number stands beside its title: nobody has to find the way across the page.
         double right =
                 sheet.oneColumn() ? left + setter.words(0, 0, title, text).widthPt() + room * 0.6 : most;
-        Tag link = toc.child(Role.CONTENTS_ITEM).child(Role.LINK);
+        Tag link = toc.child(StructureRole.CONTENTS_ITEM).child(StructureRole.LINK);
         List<Piece> pieces = new ArrayList<>();
         if (!sheet.oneColumn()) {
             pieces.add(Piece.ornament(

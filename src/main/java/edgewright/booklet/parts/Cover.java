@@ -9,7 +9,7 @@ import edgewright.booklet.page.LabelledEntries;
 import edgewright.booklet.page.PageColour;
 import edgewright.booklet.page.PageItem;
 import edgewright.booklet.page.PageLayout;
-import edgewright.booklet.page.Role;
+import edgewright.booklet.page.StructureRole;
 import edgewright.booklet.page.Tag;
 import edgewright.booklet.page.TextSetter;
 import edgewright.booklet.page.TextStyle;
@@ -64,7 +64,7 @@ public final class Cover {
     }
 
     private List<ColumnSlice> title(String title) {
-        Tag tag = root.child(Role.H1);
+        Tag tag = root.child(StructureRole.H1);
         double[] sizes = sheet.oneColumn() ? LARGE_TITLE_SIZES_PT : TITLE_SIZES_PT;
         for (double size : sizes) {
             boolean smallest = size == sizes[sizes.length - 1];
@@ -90,10 +90,10 @@ public final class Cover {
         List<ColumnSlice> strips = new ArrayList<>();
         if (!by.isEmpty()) {
             String fitted = setter.fitted(by, style, 2.5 * sheet.widthPt());
-            strips.addAll(setter.paragraph(root.child(Role.PARAGRAPH), fitted, style, 0, sheet.widthPt()));
+            strips.addAll(setter.paragraph(root.child(StructureRole.PARAGRAPH), fitted, style, 0, sheet.widthPt()));
         }
         strips.addAll(setter.paragraph(
-                root.child(Role.PARAGRAPH), says.text("cover-what"), styles.small(), 0, sheet.widthPt()));
+                root.child(StructureRole.PARAGRAPH), says.text("cover-what"), styles.small(), 0, sheet.widthPt()));
         return strips;
     }
 
@@ -116,7 +116,7 @@ public final class Cover {
 
     private List<ColumnSlice> facts(List<CoverFacts.Fact> facts) {
         LabelledEntries entries = new LabelledEntries(setter);
-        Tag list = root.child(Role.LIST);
+        Tag list = root.child(StructureRole.LIST);
         List<ColumnSlice> strips = new ArrayList<>();
         for (CoverFacts.Fact fact : facts) {
             strips.addAll(apart(fact(entries, list, fact.label(), fact.text())));
@@ -136,21 +136,21 @@ public final class Cover {
     }
 
     private List<ColumnSlice> fact(LabelledEntries entries, Tag list, String label, String value) {
-        Tag item = list.child(Role.ITEM);
+        Tag item = list.child(StructureRole.ITEM);
         return entries.entry(
-                item.child(Role.LABEL),
+                item.child(StructureRole.LABEL),
                 label,
                 styles.strong(),
                 List.of(),
                 0,
-                List.of(new LabelledEntries.Line(item.child(Role.BODY), value, styles.text(), true)));
+                List.of(new LabelledEntries.Line(item.child(StructureRole.BODY), value, styles.text(), true)));
     }
 
     /** The yarns side by side, each with its chip, id and name; as many lines as they need. */
     private List<ColumnSlice> yarns(Tag list) {
-        Tag item = list.child(Role.ITEM);
-        Tag label = item.child(Role.LABEL);
-        Tag body = item.child(Role.BODY);
+        Tag item = list.child(StructureRole.ITEM);
+        Tag label = item.child(StructureRole.LABEL);
+        Tag body = item.child(StructureRole.BODY);
         TextStyle bold = styles.strong();
         TextStyle text = styles.text();
         List<ColumnSlice> strips = new ArrayList<>();

@@ -7,7 +7,7 @@ import static edgewright.texts.Arg.number;
 import edgewright.booklet.page.Anchor;
 import edgewright.booklet.page.ColumnSlice;
 import edgewright.booklet.page.LabelledEntries;
-import edgewright.booklet.page.Role;
+import edgewright.booklet.page.StructureRole;
 import edgewright.booklet.page.Tag;
 import edgewright.booklet.page.TextSetter;
 import edgewright.booklet.page.TextStyles;
@@ -51,19 +51,19 @@ public final class DraftPages {
         LabelledEntries entries = new LabelledEntries(setter);
         FindingSentences sentences = new FindingSentences(language);
         TextStyles styles = setter.styles();
-        Tag list = parent.child(Role.LIST);
+        Tag list = parent.child(StructureRole.LIST);
         for (int i = 0; i < listed.size(); i++) {
             Finding finding = listed.get(i);
-            Tag item = list.child(Role.ITEM);
+            Tag item = list.child(StructureRole.ITEM);
             String label = setter.says().text("finding-" + finding.severity(), number("finding", i + 1));
             List<ColumnSlice> entry = new ArrayList<>(entries.entry(
-                    item.child(Role.LABEL),
+                    item.child(StructureRole.LABEL),
                     label,
                     styles.strong(),
                     List.of(),
                     0,
                     List.of(new LabelledEntries.Line(
-                            item.child(Role.BODY),
+                            item.child(StructureRole.BODY),
                             setter.says()
                                     .text(
                                             "draft-line",

@@ -4,7 +4,7 @@ import edgewright.booklet.page.Anchor;
 import edgewright.booklet.page.ColumnSlice;
 import edgewright.booklet.page.LabelledEntries;
 import edgewright.booklet.page.PageItem;
-import edgewright.booklet.page.Role;
+import edgewright.booklet.page.StructureRole;
 import edgewright.booklet.page.TableSetter;
 import edgewright.booklet.page.Tag;
 import edgewright.booklet.page.TextSetter;
@@ -79,9 +79,9 @@ public final class PartPages implements TextBlockPrinter {
     @Override
     public void entry(TextBlock.Entry entry) {
         if (list == null) {
-            list = parent.child(Role.LIST);
+            list = parent.child(StructureRole.LIST);
         }
-        Tag item = list.child(Role.ITEM);
+        Tag item = list.child(StructureRole.ITEM);
         List<PageItem> chip = List.of();
         double indent = 0;
         if (kind == PatternPart.Kind.NEEDS && yarnsSeen < yarns.size()) {
@@ -93,12 +93,12 @@ public final class PartPages implements TextBlockPrinter {
         TextStyle text = setter.styles().text();
         add(
                 entries.entry(
-                        item.child(Role.LABEL),
+                        item.child(StructureRole.LABEL),
                         entry.word(),
                         setter.styles().strong(),
                         chip,
                         indent,
-                        List.of(new LabelledEntries.Line(item.child(Role.BODY), entry.text(), text, false))),
+                        List.of(new LabelledEntries.Line(item.child(StructureRole.BODY), entry.text(), text, false))),
                 setter.sheet().oneColumn() ? setter.betweenPt() : 0);
     }
 
@@ -109,13 +109,16 @@ public final class PartPages implements TextBlockPrinter {
         List<PageItem> chip = yarn.map(y -> List.of(setter.chips().of(y, 0, 0))).orElse(List.of());
         List<LabelledEntries.Line> lines = new ArrayList<>();
         lines.add(new LabelledEntries.Line(
-                parent.child(Role.PARAGRAPH), round.counts(), setter.styles().text(), true));
+                parent.child(StructureRole.PARAGRAPH),
+                round.counts(),
+                setter.styles().text(),
+                true));
         for (String line : round.steps()) {
             lines.add(new LabelledEntries.Line(
-                    parent.child(Role.PARAGRAPH), line, setter.styles().text(), true));
+                    parent.child(StructureRole.PARAGRAPH), line, setter.styles().text(), true));
         }
         List<ColumnSlice> set = entries.entry(
-                parent.child(Role.H3),
+                parent.child(StructureRole.H3),
                 round.label(),
                 setter.styles().label(),
                 chip,

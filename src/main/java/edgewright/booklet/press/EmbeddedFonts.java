@@ -1,6 +1,6 @@
 package edgewright.booklet.press;
 
-import edgewright.booklet.page.Face;
+import edgewright.booklet.page.FaceMetrics;
 import edgewright.booklet.page.Typefaces;
 import edgewright.draw.paint.FontStack;
 import edgewright.draw.paint.Shape.Weight;
@@ -32,10 +32,10 @@ public final class EmbeddedFonts {
     public EmbeddedFonts(PDDocument document) {
         this.document = document;
         this.typefaces = new Typefaces(
-                Face.running(Weight.REGULAR),
-                Face.running(Weight.BOLD),
-                Face.tabular(Weight.REGULAR, character -> columnWidth(Weight.REGULAR, character)),
-                Face.tabular(Weight.BOLD, character -> columnWidth(Weight.BOLD, character)));
+                FaceMetrics.running(Weight.REGULAR),
+                FaceMetrics.running(Weight.BOLD),
+                FaceMetrics.tabular(Weight.REGULAR, character -> columnWidth(Weight.REGULAR, character)),
+                FaceMetrics.tabular(Weight.BOLD, character -> columnWidth(Weight.BOLD, character)));
     }
 
     /** The faces by which pages are set that are printed in these fonts. */
@@ -44,7 +44,7 @@ public final class EmbeddedFonts {
     }
 
     /** Prints a text at the place to which the content has come, between its beginning and end of text. */
-    void show(PDPageContentStream content, Face face, String text, double sizePt) throws IOException {
+    void show(PDPageContentStream content, FaceMetrics face, String text, double sizePt) throws IOException {
         for (FontStack.Run run : FontStack.runs(text)) {
             boolean tabular = face.isTabular() && run.typeface() == Typeface.HYPERLEGIBLE;
             content.setFont(font(new Cut(run.typeface(), face.weight(), tabular)), (float) sizePt);

@@ -1,6 +1,6 @@
 package edgewright.booklet.press;
 
-import edgewright.booklet.page.Face;
+import edgewright.booklet.page.FaceMetrics;
 import edgewright.chart.Colour;
 import edgewright.draw.paint.Area;
 import edgewright.draw.paint.PenPath;
@@ -64,7 +64,7 @@ final class PdfSurface implements Surface {
 
     @Override
     public void text(Shape.Text text) {
-        Face face = text.weight() == Shape.Weight.BOLD
+        FaceMetrics face = text.weight() == Shape.Weight.BOLD
                 ? fonts.typefaces().bold()
                 : fonts.typefaces().text();
         double width = face.widthPt(text.text(), text.sizeMm());

@@ -1,6 +1,6 @@
 package edgewright.booklet.press;
 
-import edgewright.booklet.page.Role;
+import edgewright.booklet.page.StructureRole;
 import edgewright.booklet.page.Tag;
 import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.PDTableAttributeObject;
 import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructureTypes;
@@ -10,7 +10,7 @@ final class StructureTypes {
     private StructureTypes() {}
 
     /** The standard structure type of this role. */
-    static String of(Role role) {
+    static String of(StructureRole role) {
         return switch (role) {
             case DOCUMENT -> StandardStructureTypes.DOCUMENT;
             case SECTION -> StandardStructureTypes.SECT;

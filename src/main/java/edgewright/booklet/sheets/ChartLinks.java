@@ -5,7 +5,7 @@ import edgewright.booklet.page.ColumnSlice;
 import edgewright.booklet.page.ColumnSlice.Break;
 import edgewright.booklet.page.ColumnSlice.Piece;
 import edgewright.booklet.page.PageItem;
-import edgewright.booklet.page.Role;
+import edgewright.booklet.page.StructureRole;
 import edgewright.booklet.page.Tag;
 import edgewright.booklet.page.TextSetter;
 import edgewright.booklet.page.TextStyle;
@@ -99,7 +99,7 @@ public final class ChartLinks {
 
     private Piece at(double right, Tag parent, Way way, TextStyle style, double baseline) {
         double left = right - width(way, style);
-        Tag link = parent.child(Role.PARAGRAPH).child(Role.LINK);
+        Tag link = parent.child(StructureRole.PARAGRAPH).child(StructureRole.LINK);
         PageItem.Words words = setter.words(left, baseline, way.words() + " ", style);
         return Piece.of(
                 link,

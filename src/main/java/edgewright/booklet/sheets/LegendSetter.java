@@ -7,7 +7,7 @@ import edgewright.booklet.page.ColumnSlice;
 import edgewright.booklet.page.ColumnSlice.Piece;
 import edgewright.booklet.page.PageItem;
 import edgewright.booklet.page.PageLayout;
-import edgewright.booklet.page.Role;
+import edgewright.booklet.page.StructureRole;
 import edgewright.booklet.page.Tag;
 import edgewright.booklet.page.TextSetter;
 import edgewright.chart.Chart;
@@ -93,7 +93,7 @@ final class LegendSetter {
         double samplePt = area.widthMm() * PageLayout.PT_PER_MM;
         double left = Math.max(samplePt + sheet.halfLinePt(), 2.5 * sheet.linePt());
         List<ColumnSlice> lines = setter.paragraph(
-                parent.child(Role.PARAGRAPH), words, setter.styles().text(), left, sheet.widthPt() - left);
+                parent.child(StructureRole.PARAGRAPH), words, setter.styles().text(), left, sheet.widthPt() - left);
         double height = sheet.onGrid(Math.max(area.heightMm() * PageLayout.PT_PER_MM, lines.size() * sheet.linePt()));
         double firstPt = setter.styles().text().baselinePt();
         double top = sheet.nearestBaselinePt((height - lines.size() * sheet.linePt()) / 2 + firstPt) - firstPt;

@@ -11,7 +11,7 @@ import edgewright.booklet.page.ColumnSlice.Piece;
 import edgewright.booklet.page.PageColour;
 import edgewright.booklet.page.PageItem;
 import edgewright.booklet.page.PageLayout;
-import edgewright.booklet.page.Role;
+import edgewright.booklet.page.StructureRole;
 import edgewright.booklet.page.Tag;
 import edgewright.booklet.page.TextSetter;
 import edgewright.booklet.page.TextStyle;
@@ -154,7 +154,8 @@ final class PosterChart {
                 "poster-where", arg("title", title), number("row", window.row()), number("column", window.column()));
         return ColumnSlice.of(
                         sheet.linePt(),
-                        List.of(Piece.of(parent.child(Role.H3), setter.words(0, style.baselinePt(), where, style))))
+                        List.of(Piece.of(
+                                parent.child(StructureRole.H3), setter.words(0, style.baselinePt(), where, style))))
                 .onNewPage(true)
                 .breaking(Break.NEVER)
                 .anchored(new Anchor(title, 2));

@@ -13,7 +13,7 @@ import edgewright.booklet.page.LineBreaker;
 import edgewright.booklet.page.PageColour;
 import edgewright.booklet.page.PageItem;
 import edgewright.booklet.page.PageLayout;
-import edgewright.booklet.page.Role;
+import edgewright.booklet.page.StructureRole;
 import edgewright.booklet.page.Tag;
 import edgewright.booklet.page.TextSetter;
 import edgewright.booklet.page.TextStyle;
@@ -206,13 +206,14 @@ final class TiledChart {
         String title = says.text("chart-sheet", number("sheet", number + 1), count("sheets", sheets));
         List<Piece> pieces = new ArrayList<>();
         pieces.add(Piece.of(
-                parent.child(Role.H3), setter.words(0, styles.section().baselinePt(), title, styles.section())));
+                parent.child(StructureRole.H3),
+                setter.words(0, styles.section().baselinePt(), title, styles.section())));
         double mapWidth = tiling.across() * mapCell(tiling);
         double room = page.widthPt() - mapWidth - 2 * MAP_CELL_PT;
         List<String> lines = LineBreaker.forProse(
                         styles.small().face(), styles.small().sizePt())
                 .lines(goesOn(tiling, tile), room);
-        Tag prose = parent.child(Role.PARAGRAPH);
+        Tag prose = parent.child(StructureRole.PARAGRAPH);
         for (int i = 0; i < lines.size(); i++) {
             double baseline = (i + 1) * sheet.linePt() + styles.small().baselinePt();
             pieces.add(Piece.of(prose, setter.words(0, baseline, lines.get(i), styles.small())));

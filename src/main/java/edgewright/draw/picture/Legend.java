@@ -21,7 +21,7 @@ import edgewright.draw.paint.Lettering;
 import edgewright.draw.paint.Palette;
 import edgewright.draw.paint.PenPath;
 import edgewright.draw.paint.Shape;
-import edgewright.draw.paint.Shortened;
+import edgewright.draw.paint.ShortenedText;
 import edgewright.texts.Messages;
 import java.util.ArrayList;
 import java.util.List;
@@ -343,7 +343,7 @@ public final class Legend {
 
     private String shortened(String words, double mostCells, Shape.Weight weight, double size) {
         return shortened
-                ? Shortened.toFit(words, text -> Lettering.widthMm(text, weight, size) <= mostCells * c)
+                ? ShortenedText.toFit(words, text -> Lettering.widthMm(text, weight, size) <= mostCells * c)
                 : words;
     }
 

@@ -7,10 +7,11 @@ import java.util.Optional;
 
 /** The back layer. */
 final class BackCodec extends RecordCodec<Back> {
-    private final Member<Back, Optional<HookSize>> hook = optional("hook", Measured.HOOK, Optional.empty(), Back::hook);
+    private final Member<Back, Optional<HookSize>> hook =
+            optional("hook", MeasureCodecs.HOOK, Optional.empty(), Back::hook);
 
     @Override
-    Back make(Found found) {
+    Back make(FoundMembers found) {
         return new Back(found.get(hook), found.extras());
     }
 

@@ -5,11 +5,11 @@ import edgewright.chart.Extras;
 
 /** What the band of a ball says. */
 final class BallCodec extends RecordCodec<Ball> {
-    private final Member<Ball, Double> metres = required("metres", Values.MEASURE, Ball::metres);
-    private final Member<Ball, Double> grams = required("grams", Values.MEASURE, Ball::grams);
+    private final Member<Ball, Double> metres = required("metres", ValueCodecs.MEASURE, Ball::metres);
+    private final Member<Ball, Double> grams = required("grams", ValueCodecs.MEASURE, Ball::grams);
 
     @Override
-    Ball make(Found found) {
+    Ball make(FoundMembers found) {
         return new Ball(found.get(metres), found.get(grams), found.extras());
     }
 

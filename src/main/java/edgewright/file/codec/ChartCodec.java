@@ -37,18 +37,21 @@ public final class ChartCodec extends RecordCodec<Chart> {
 
     private final Member<Chart, String> format = required("format", FILE.formatCodec(), chart -> FORMAT);
     private final Member<Chart, Integer> version = required("version", FILE.versionCodec(), chart -> VERSION);
-    private final Member<Chart, String> title = required("title", Values.TEXT, Chart::title);
-    private final Member<Chart, String> designer = usual("designer", Values.TEXT, "", Chart::designer);
-    private final Member<Chart, String> notes = usual("notes", Values.TEXT, "", Chart::notes);
+    private final Member<Chart, String> title = required("title", ValueCodecs.TEXT, Chart::title);
+    private final Member<Chart, String> designer = usual("designer", ValueCodecs.TEXT, "", Chart::designer);
+    private final Member<Chart, String> notes = usual("notes", ValueCodecs.TEXT, "", Chart::notes);
     private final Member<Chart, Terms> terms =
-            usual("terms", Values.choice(Terms.values(), Terms::name), Terms.UK, Chart::terms);
+            usual("terms", ValueCodecs.choice(Terms.values(), Terms::name), Terms.UK, Chart::terms);
     private final Member<Chart, Corner> corner = usual("corner", new CornerCodec(), Corner.DEFAULT, Chart::corner);
     private final Member<Chart, Rules> rules = usual("rules", new RulesCodec(), Rules.DEFAULT, Chart::rules);
     private final Member<Chart, Optional<HookSize>> hook = optional(
-            "hook", Measured.HOOK, Optional.empty(), chart -> chart.making().hook());
+            "hook",
+            MeasureCodecs.HOOK,
+            Optional.empty(),
+            chart -> chart.making().hook());
     private final Member<Chart, OptionalInt> yarnWeight = optional(
             "yarnWeight",
-            Values.whole(0, PatternDetails.MOST_WEIGHT).as(OptionalInt::of, OptionalInt::getAsInt),
+            ValueCodecs.whole(0, PatternDetails.MOST_WEIGHT).as(OptionalInt::of, OptionalInt::getAsInt),
             OptionalInt.empty(),
             chart -> chart.making().yarnWeight());
     private final Member<Chart, Optional<Swatch>> swatch = optional(
@@ -72,7 +75,7 @@ public final class ChartCodec extends RecordCodec<Chart> {
             Optional.empty(),
             chart -> chart.making().use());
     private final Member<Chart, String> skill =
-            optional("skill", Values.TEXT, "", chart -> chart.making().skill());
+            optional("skill", ValueCodecs.TEXT, "", chart -> chart.making().skill());
     private final Member<Chart, List<Yarn>> yarns = required("yarns", new YarnsCodec(), Chart::yarns);
     private final Member<Chart, List<Round>> rounds = required(
             "rounds", new ListCodec<>(RoundCodec.first(), RoundCodec.other(), 1, Chart.MOST_ROUNDS), Chart::rounds);
@@ -97,7 +100,7 @@ public final class ChartCodec extends RecordCodec<Chart> {
      * @return empty if something is wrong; what it is stands in the reading
      */
     Optional<Chart> readAlone(Reading in) {
-        Found found = readMembers(in).orElseThrow();
+        FoundMembers found = readMembers(in).orElseThrow();
         in.json().end();
         if (!found.find(format).equals(Optional.of(FORMAT))) {
             in.noteOnly(Problem.ofFile(new ChartFault.NotAChart(FORMAT)));
@@ -110,7 +113,7 @@ public final class ChartCodec extends RecordCodec<Chart> {
     }
 
     @Override
-    Chart make(Found found) {
+    Chart make(FoundMembers found) {
         PatternDetails making = new PatternDetails(
                 found.get(start),
                 found.get(back),

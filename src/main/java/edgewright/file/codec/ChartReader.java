@@ -39,7 +39,7 @@ public final class ChartReader {
             Reading in = new Reading(new JsonWalk(text));
             Optional<Chart> chart = CHART.readAlone(in);
             return new DecodedChart(chart, chart.isPresent() ? List.of() : in.problems());
-        } catch (Refusal refusal) {
+        } catch (UnreadableException refusal) {
             return refused(refusal.problem());
         }
     }

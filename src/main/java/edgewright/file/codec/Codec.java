@@ -21,7 +21,7 @@ interface Codec<T> {
     String write(T value);
 
     /** What a schema says of such values. */
-    Form form();
+    ValueSchema form();
 
     /** The same values of a file as another type of the program. */
     default <U> Codec<U> as(Function<T, U> to, Function<U, T> from) {
@@ -38,7 +38,7 @@ interface Codec<T> {
             }
 
             @Override
-            public Form form() {
+            public ValueSchema form() {
                 return plain.form();
             }
         };

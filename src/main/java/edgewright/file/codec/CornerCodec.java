@@ -6,10 +6,10 @@ import edgewright.chart.Extras;
 /** How the corners are turned. */
 final class CornerCodec extends RecordCodec<Corner> {
     private final Member<Corner, Integer> chains =
-            usual("chains", Values.whole(1, Corner.MOST_CHAINS), Corner.DEFAULT.chains(), Corner::chains);
+            usual("chains", ValueCodecs.whole(1, Corner.MOST_CHAINS), Corner.DEFAULT.chains(), Corner::chains);
 
     @Override
-    Corner make(Found found) {
+    Corner make(FoundMembers found) {
         return new Corner(found.get(chains), found.extras());
     }
 

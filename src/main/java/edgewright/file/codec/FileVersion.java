@@ -15,15 +15,15 @@ record FileVersion(String format, int newest) {
 
     /** Reads whatever text stands there; whether it is the right one decides whether all else matters. */
     Codec<String> formatCodec() {
-        return Values.of(new Form.OneText(format), Values.TEXT::read, JsonText::quoted);
+        return ValueCodecs.of(new ValueSchema.OneText(format), ValueCodecs.TEXT::read, JsonText::quoted);
     }
 
     /** A newer version is noted alone: what else is wrong with the file may be right there. */
     Codec<Integer> versionCodec() {
-        return Values.of(
-                new Form.OneNumber(newest),
+        return ValueCodecs.of(
+                new ValueSchema.OneNumber(newest),
                 in -> {
-                    Optional<BigDecimal> found = Values.number(in, Shape.WHOLE_NUMBER);
+                    Optional<BigDecimal> found = ValueCodecs.number(in, Shape.WHOLE_NUMBER);
                     found.ifPresent(version -> judge(version.compareTo(BigDecimal.valueOf(newest)), in));
                     return found.map(version -> newest);
                 },

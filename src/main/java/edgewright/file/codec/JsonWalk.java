@@ -24,7 +24,7 @@ import java.util.stream.IntStream;
  * <p>The current value is the one that the walk stands on. Whoever is handed it must take it by exactly one of {@link
  * #object}, {@link #list}, {@link #text}, {@link #raw} or {@link #pass}. Lines and columns are counted from 1.
  *
- * <p>Refuses by {@link Refusal}: text that is not JSON, a member that stands twice in its object at any level, more than
+ * <p>Refuses by {@link UnreadableException}: text that is not JSON, a member that stands twice in its object at any level, more than
  * {@value #MOST_LEVELS} levels, numbers of more than {@value #LONGEST_NUMBER} characters, and anything after the end.
  */
 final class JsonWalk {
@@ -107,7 +107,7 @@ final class JsonWalk {
             path.add(name);
             Integer first = lines.putIfAbsent(name, line());
             if (first != null) {
-                throw new Refusal(Problem.atMember(new JsonFault.Twice(first), line(), path()));
+                throw new UnreadableException(Problem.atMember(new JsonFault.Twice(first), line(), path()));
             }
             advance();
             visitor.accept(name);
@@ -159,7 +159,7 @@ final class JsonWalk {
             next++;
         }
         if (next < source.length()) {
-            throw new Refusal(Problem.atLine(
+            throw new UnreadableException(Problem.atLine(
                     new JsonFault.MoreAfterEnd(columnOf(next), JsonMistake.pieceAt(source, next)), lineOf(next)));
         }
     }
@@ -176,10 +176,10 @@ final class JsonWalk {
             parser.finishToken();
         } catch (IOException e) {
             // The library's own words are for programmers. What is wrong follows from where it stopped.
-            throw new Refusal(mistake(before, inObject));
+            throw new UnreadableException(mistake(before, inObject));
         }
         if (token == null) {
-            throw new Refusal(mistake(before, inObject));
+            throw new UnreadableException(mistake(before, inObject));
         }
         tokenStart = (int) parser.currentTokenLocation().getCharOffset();
         tokenEnd = (int) parser.currentLocation().getCharOffset();
@@ -191,12 +191,12 @@ final class JsonWalk {
         if (token.isStructStart()) {
             levels++;
             if (levels > MOST_LEVELS) {
-                throw new Refusal(Problem.atLine(new JsonFault.TooDeep(MOST_LEVELS), line()));
+                throw new UnreadableException(Problem.atLine(new JsonFault.TooDeep(MOST_LEVELS), line()));
             }
         } else if (token.isStructEnd()) {
             levels--;
         } else if (token.isNumeric() && tokenEnd - tokenStart > LONGEST_NUMBER) {
-            throw new Refusal(Problem.atLine(new JsonFault.LongNumber(LONGEST_NUMBER), line()));
+            throw new UnreadableException(Problem.atLine(new JsonFault.LongNumber(LONGEST_NUMBER), line()));
         }
     }
 

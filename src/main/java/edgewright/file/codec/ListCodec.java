@@ -60,7 +60,7 @@ class ListCodec<T> implements Codec<List<T>> {
     }
 
     @Override
-    public Form form() {
-        return new Form.Items(first.form(), others.form(), least, most);
+    public ValueSchema form() {
+        return new ValueSchema.Items(first.form(), others.form(), least, most);
     }
 }

@@ -12,7 +12,7 @@ import java.util.Optional;
 /** One reading of a file: where it stands, what was found wrong up to there, and what can only be judged at its end. */
 final class Reading {
     private final JsonWalk json;
-    private final ChartLinks links = new ChartLinks();
+    private final CrossReferences links = new CrossReferences();
     private final List<Problem> problems = new ArrayList<>();
     private Optional<Problem> only = Optional.empty();
 
@@ -26,7 +26,7 @@ final class Reading {
     }
 
     /** What members of the chart say of each other. */
-    ChartLinks links() {
+    CrossReferences links() {
         return links;
     }
 

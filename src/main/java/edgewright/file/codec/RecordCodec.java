@@ -41,7 +41,7 @@ abstract class RecordCodec<R> implements Codec<R> {
     }
 
     /** The record of an object in which every required member was found and right. */
-    abstract R make(Found found);
+    abstract R make(FoundMembers found);
 
     /** The members of the record that are not known. */
     abstract Extras extras(R record);
@@ -55,14 +55,14 @@ abstract class RecordCodec<R> implements Codec<R> {
     }
 
     /** The members of the object that the reading stands on; a problem is noted for each required one that is not there. */
-    final Optional<Found> readMembers(Reading in) {
+    final Optional<FoundMembers> readMembers(Reading in) {
         if (!in.standsOn(Shape.OBJECT)) {
             return Optional.empty();
         }
         int line = in.json().line();
         String path = in.json().path();
         Set<String> names = new HashSet<>();
-        Found found = new Found();
+        FoundMembers found = new FoundMembers();
         in.json().object(name -> {
             names.add(name);
             Member<R, ?> member = members.get(name);
@@ -101,8 +101,8 @@ abstract class RecordCodec<R> implements Codec<R> {
     }
 
     @Override
-    public Form form() {
-        return new Form.Members(List.copyOf(members.values()));
+    public ValueSchema form() {
+        return new ValueSchema.Members(List.copyOf(members.values()));
     }
 
     /** The members in the order in which they are written. */

@@ -27,7 +27,7 @@ final class RoundCodec extends RecordCodec<Round> {
     private RoundCodec(int least, int most) {
         this.least = least;
         this.most = most;
-        this.yarn = required("yarn", Values.text(0, Integer.MAX_VALUE, RoundCodec::named), Round::yarn);
+        this.yarn = required("yarn", ValueCodecs.text(0, Integer.MAX_VALUE, RoundCodec::named), Round::yarn);
         this.fromCorner = section(Section.FROM_CORNER);
         this.repeat = section(Section.REPEAT);
         this.toCorner = section(Section.TO_CORNER);
@@ -44,7 +44,7 @@ final class RoundCodec extends RecordCodec<Round> {
     }
 
     private Member<Round, Stitches> section(Section section) {
-        Codec<Stitches> letters = Values.text(least, most, this::stitches).as(Stitches::of, Stitches::letters);
+        Codec<Stitches> letters = ValueCodecs.text(least, most, this::stitches).as(Stitches::of, Stitches::letters);
         return required(section.member(), letters, round -> round.section(section));
     }
 
@@ -68,7 +68,7 @@ final class RoundCodec extends RecordCodec<Round> {
     }
 
     @Override
-    Round make(Found found) {
+    Round make(FoundMembers found) {
         return new Round(
                 found.get(yarn), found.get(fromCorner), found.get(repeat), found.get(toCorner), found.extras());
     }

@@ -6,14 +6,14 @@ import edgewright.chart.Rules;
 /** What the designer allows. */
 final class RulesCodec extends RecordCodec<Rules> {
     private final Member<Rules, Boolean> landOnCornerChain =
-            usual("landOnCornerChain", Values.TRUTH, Rules.DEFAULT.landOnCornerChain(), Rules::landOnCornerChain);
+            usual("landOnCornerChain", ValueCodecs.TRUTH, Rules.DEFAULT.landOnCornerChain(), Rules::landOnCornerChain);
     private final Member<Rules, Boolean> stackLongStitches =
-            usual("stackLongStitches", Values.TRUTH, Rules.DEFAULT.stackLongStitches(), Rules::stackLongStitches);
+            usual("stackLongStitches", ValueCodecs.TRUTH, Rules.DEFAULT.stackLongStitches(), Rules::stackLongStitches);
     private final Member<Rules, Integer> looseRun =
-            usual("looseRun", Values.whole(1, Integer.MAX_VALUE), Rules.DEFAULT.looseRun(), Rules::looseRun);
+            usual("looseRun", ValueCodecs.whole(1, Integer.MAX_VALUE), Rules.DEFAULT.looseRun(), Rules::looseRun);
 
     @Override
-    Rules make(Found found) {
+    Rules make(FoundMembers found) {
         return new Rules(
                 found.get(landOnCornerChain), found.get(stackLongStitches), found.get(looseRun), found.extras());
     }

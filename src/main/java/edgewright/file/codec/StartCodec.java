@@ -8,10 +8,10 @@ import java.util.OptionalInt;
 
 /** Where the rounds are started. */
 final class StartCodec extends RecordCodec<Start> {
-    private static final Codec<Integer> WHOLE = Values.whole(1, Integer.MAX_VALUE);
+    private static final Codec<Integer> WHOLE = ValueCodecs.whole(1, Integer.MAX_VALUE);
 
     /** A column, which is held against round 1 when that has been read. */
-    private static final Codec<Integer> COLUMN = Values.of(
+    private static final Codec<Integer> COLUMN = ValueCodecs.of(
             WHOLE.form(),
             in -> {
                 Optional<Integer> column = WHOLE.read(in);
@@ -21,7 +21,7 @@ final class StartCodec extends RecordCodec<Start> {
             WHOLE::write);
 
     private static final Codec<Optional<Side>> SIDE =
-            Values.choice(Side.values()).orNone();
+            ValueCodecs.choice(Side.values()).orNone();
 
     private final Member<Start, OptionalInt> column =
             optional("column", COLUMN.as(OptionalInt::of, OptionalInt::getAsInt), OptionalInt.empty(), Start::column);
@@ -32,7 +32,7 @@ final class StartCodec extends RecordCodec<Start> {
 
     /** A side that is not given follows from the other one: rounds then start on opposite sides in turn. */
     @Override
-    Start make(Found found) {
+    Start make(FoundMembers found) {
         Side first =
                 found.get(odd).or(() -> found.get(even).map(Side::opposite)).orElse(Start.DEFAULT.odd());
         return new Start(found.get(column), first, found.get(even).orElse(first.opposite()), found.extras());

@@ -12,17 +12,18 @@ import java.util.OptionalDouble;
 final class YarnCodec extends RecordCodec<Yarn> {
     private static final int COLOUR_LENGTH = "#rrggbb".length();
 
-    private final Member<Yarn, String> id = required("id", Values.text(1, Yarn.LONGEST_ID, YarnCodec::idLaw), Yarn::id);
-    private final Member<Yarn, String> name = required("name", Values.TEXT, Yarn::name);
+    private final Member<Yarn, String> id =
+            required("id", ValueCodecs.text(1, Yarn.LONGEST_ID, YarnCodec::idLaw), Yarn::id);
+    private final Member<Yarn, String> name = required("name", ValueCodecs.TEXT, Yarn::name);
     private final Member<Yarn, Colour> colour = required(
             "colour",
-            Values.text(COLOUR_LENGTH, COLOUR_LENGTH, YarnCodec::colourLaw).as(Colour::parse, Colour::toString),
+            ValueCodecs.text(COLOUR_LENGTH, COLOUR_LENGTH, YarnCodec::colourLaw).as(Colour::parse, Colour::toString),
             Yarn::colour);
     private final Member<Yarn, Optional<Ball>> ball =
             optional("ball", new BallCodec().orNone(), Optional.empty(), Yarn::ball);
     private final Member<Yarn, OptionalDouble> inHand = optional(
             "inHand",
-            Values.MEASURE_OR_NONE.as(OptionalDouble::of, OptionalDouble::getAsDouble),
+            ValueCodecs.MEASURE_OR_NONE.as(OptionalDouble::of, OptionalDouble::getAsDouble),
             OptionalDouble.empty(),
             Yarn::metresInHand);
 
@@ -46,7 +47,7 @@ final class YarnCodec extends RecordCodec<Yarn> {
     }
 
     @Override
-    Yarn make(Found found) {
+    Yarn make(FoundMembers found) {
         return new Yarn(
                 found.get(id), found.get(name), found.get(colour), found.get(ball), found.get(inHand), found.extras());
     }

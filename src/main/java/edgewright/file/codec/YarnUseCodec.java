@@ -15,11 +15,11 @@ final class YarnUseCodec extends RecordCodec<YarnUse> {
     private final Member<YarnUse, OptionalDouble> slip = of("slip", YarnUse::slip);
 
     private Member<YarnUse, OptionalDouble> of(String name, Function<YarnUse, OptionalDouble> stitch) {
-        return optional(name, Measured.MAYBE, OptionalDouble.empty(), stitch);
+        return optional(name, MeasureCodecs.MAYBE, OptionalDouble.empty(), stitch);
     }
 
     @Override
-    YarnUse make(Found found) {
+    YarnUse make(FoundMembers found) {
         return new YarnUse(
                 found.get(backLoop),
                 found.get(plain),

@@ -15,7 +15,7 @@ class LineBreakerTest {
     private static final double SIZE_PT = 10;
 
     private PDDocument document;
-    private Face face;
+    private FaceMetrics face;
 
     @BeforeEach
     void embedTheFace() {

@@ -63,7 +63,7 @@ class RhythmTest {
         for (int page = 0; page < pages.size(); page++) {
             for (Placed placed : pages.get(page)) {
                 PageLayout sheet = placed.strip().sheet().orElse(usual);
-                double first = (sheet.linePt() + Face.CAP_HEIGHT * sheet.textSizePt()) / 2;
+                double first = (sheet.linePt() + FaceMetrics.CAP_HEIGHT * sheet.textSizePt()) / 2;
                 for (Piece piece : placed.strip().pieces()) {
                     for (PageItem ink : piece.inks()) {
                         if (piece.tag().isPresent() && ink instanceof PageItem.Words words) {

@@ -3,7 +3,7 @@ package edgewright.booklet.press;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import edgewright.booklet.page.Face;
+import edgewright.booklet.page.FaceMetrics;
 import edgewright.booklet.page.Typefaces;
 import edgewright.draw.paint.FontStack;
 import edgewright.draw.paint.Shape.Weight;
@@ -33,7 +33,7 @@ class EmbeddedFontsTest {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (PDDocument document = new PDDocument()) {
             EmbeddedFonts fonts = new EmbeddedFonts(document);
-            Face face = face(fonts.typefaces(), weight, tabular);
+            FaceMetrics face = face(fonts.typefaces(), weight, tabular);
             for (String text : texts) {
                 PDPage page = new PDPage(new PDRectangle(14_000, 20));
                 document.addPage(page);
@@ -68,7 +68,7 @@ class EmbeddedFontsTest {
         return printed;
     }
 
-    private static Face face(Typefaces type, Weight weight, boolean tabular) {
+    private static FaceMetrics face(Typefaces type, Weight weight, boolean tabular) {
         return weight == Weight.BOLD
                 ? tabular ? type.boldFigures() : type.bold()
                 : tabular ? type.figures() : type.text();
@@ -92,7 +92,7 @@ class EmbeddedFontsTest {
     @ValueSource(strings = {"1111 Ж 7", "0 of 8", "Ωμέγα 12"})
     void inColumnsAllFiguresAreEquallyWideAsMeasured(String text) throws IOException {
         try (PDDocument document = new PDDocument()) {
-            Face face = new EmbeddedFonts(document).typefaces().figures();
+            FaceMetrics face = new EmbeddedFonts(document).typefaces().figures();
             assertThat(printed(List.of(text), Weight.REGULAR, true).get(0).widthPt())
                     .isCloseTo(face.widthPt(text, SIZE_PT), within(0.01));
             assertThat(face.widthPt("1", SIZE_PT)).isEqualTo(face.widthPt("8", SIZE_PT));

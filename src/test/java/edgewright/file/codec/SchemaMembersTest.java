@@ -75,31 +75,31 @@ class SchemaMembersTest {
         }
     }
 
-    private static void describe(String place, Form form, List<String> lines) {
-        if (form instanceof Form.OneText one) {
+    private static void describe(String place, ValueSchema form, List<String> lines) {
+        if (form instanceof ValueSchema.OneText one) {
             lines.add(place + " is " + JsonText.quoted(one.text()));
-        } else if (form instanceof Form.OneNumber one) {
+        } else if (form instanceof ValueSchema.OneNumber one) {
             lines.add(place + " is " + one.number());
-        } else if (form instanceof Form.Choice choice) {
+        } else if (form instanceof ValueSchema.Choice choice) {
             lines.add(place + " is one of "
                     + choice.texts().stream()
                             .map(JsonText::quoted)
                             .toList()
                             .toString()
                             .replace(", ", ","));
-        } else if (form instanceof Form.Text text) {
+        } else if (form instanceof ValueSchema.Text text) {
             lines.add(place + " is text of " + text.least() + " to " + text.most());
-        } else if (form instanceof Form.Truth) {
+        } else if (form instanceof ValueSchema.Truth) {
             lines.add(place + " is true or false");
-        } else if (form instanceof Form.Whole whole) {
+        } else if (form instanceof ValueSchema.Whole whole) {
             lines.add(place + " is whole, " + whole.least() + " to " + whole.most());
-        } else if (form instanceof Form.Measure measure) {
+        } else if (form instanceof ValueSchema.Measure measure) {
             lines.add(place + " is a number, " + measure.least() + " to " + measure.most());
-        } else if (form instanceof Form.Items items) {
+        } else if (form instanceof ValueSchema.Items items) {
             lines.add(place + " is a list of " + items.least() + " to " + items.most());
             describe(place + "[0]", items.first(), lines);
             describe(place + "[1]", items.others(), lines);
-        } else if (form instanceof Form.Members object) {
+        } else if (form instanceof ValueSchema.Members object) {
             lines.add(place + " is an object with "
                     + object.members().stream()
                             .filter(Member::isRequired)
@@ -112,11 +112,11 @@ class SchemaMembersTest {
     }
 
     private static void defaults(
-            String place, JsonNode schema, Form form, List<String> ofTheSchema, List<String> ofTheCodecs) {
+            String place, JsonNode schema, ValueSchema form, List<String> ofTheSchema, List<String> ofTheCodecs) {
         JsonNode node = resolved(schema);
-        if (form instanceof Form.Items items) {
+        if (form instanceof ValueSchema.Items items) {
             defaults(place + "[]", node.get("items"), items.others(), ofTheSchema, ofTheCodecs);
-        } else if (form instanceof Form.Members object) {
+        } else if (form instanceof ValueSchema.Members object) {
             for (Member<?, ?> member : object.members()) {
                 String there = place + "." + member.name();
                 JsonNode property = resolved(node.path("properties").path(member.name()));

@@ -14,11 +14,11 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Sides, rounds and counts as they stand within the sentences of this package. */
-final class FitWords {
+final class FitPhrases {
     private final Language language;
     private final Messages says;
 
-    FitWords(Language language) {
+    FitPhrases(Language language) {
         this.language = language;
         this.says = language.messages("fit");
     }

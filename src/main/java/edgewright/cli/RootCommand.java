@@ -13,7 +13,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = ProgramVersion.class,
         synopsisSubcommandLabel = "COMMAND")
-final class Root implements Runnable {
+final class RootCommand implements Runnable {
     private static final List<Class<?>> COMMANDS = List.of(
             CheckCommand.class,
             WriteCommand.class,
@@ -29,13 +29,13 @@ final class Root implements Runnable {
     @Spec
     private CommandSpec spec;
 
-    Root(Terminal terminal) {
+    RootCommand(Terminal terminal) {
         this.terminal = terminal;
     }
 
     /** The names of the commands, in the order of the help. */
     static List<String> commandNames() {
-        return COMMANDS.stream().map(Root::name).toList();
+        return COMMANDS.stream().map(RootCommand::name).toList();
     }
 
     /**

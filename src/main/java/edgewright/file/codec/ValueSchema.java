@@ -5,13 +5,13 @@ import java.math.BigDecimal;
 import java.util.List;
 
 /** What the values of a codec look like in a file, as a schema would say it. The schema is held to this by a test. */
-sealed interface Form {
+sealed interface ValueSchema {
 
     /** How the sentence for a member that is missing, or of another shape, calls it. */
     Shape shape();
 
     /** One text and no other. */
-    record OneText(String text) implements Form {
+    record OneText(String text) implements ValueSchema {
         @Override
         public Shape shape() {
             return Shape.TEXT;
@@ -19,7 +19,7 @@ sealed interface Form {
     }
 
     /** One number and no other. */
-    record OneNumber(int number) implements Form {
+    record OneNumber(int number) implements ValueSchema {
         @Override
         public Shape shape() {
             return Shape.WHOLE_NUMBER;
@@ -27,7 +27,7 @@ sealed interface Form {
     }
 
     /** Text of so many characters; what characters they may be is for the codec to say. */
-    record Text(int least, int most) implements Form {
+    record Text(int least, int most) implements ValueSchema {
         @Override
         public Shape shape() {
             return Shape.TEXT;
@@ -35,7 +35,7 @@ sealed interface Form {
     }
 
     /** One of these texts. */
-    record Choice(List<String> texts) implements Form {
+    record Choice(List<String> texts) implements ValueSchema {
         public Choice {
             texts = List.copyOf(texts);
         }
@@ -47,7 +47,7 @@ sealed interface Form {
     }
 
     /** True or false. */
-    record Truth() implements Form {
+    record Truth() implements ValueSchema {
         @Override
         public Shape shape() {
             return Shape.TRUE_OR_FALSE;
@@ -55,7 +55,7 @@ sealed interface Form {
     }
 
     /** A whole number in this range, both ends among it. */
-    record Whole(int least, int most) implements Form {
+    record Whole(int least, int most) implements ValueSchema {
         @Override
         public Shape shape() {
             return Shape.WHOLE_NUMBER;
@@ -63,7 +63,7 @@ sealed interface Form {
     }
 
     /** A number in this range, both ends among it, whole or not. */
-    record Measure(BigDecimal least, int most) implements Form {
+    record Measure(BigDecimal least, int most) implements ValueSchema {
         @Override
         public Shape shape() {
             return Shape.NUMBER;
@@ -71,7 +71,7 @@ sealed interface Form {
     }
 
     /** So many values of one form, of which the first may have a stricter one. */
-    record Items(Form first, Form others, int least, int most) implements Form {
+    record Items(ValueSchema first, ValueSchema others, int least, int most) implements ValueSchema {
         @Override
         public Shape shape() {
             return Shape.LIST;
@@ -79,7 +79,7 @@ sealed interface Form {
     }
 
     /** An object with these members, in the order in which they are written, and any others. */
-    record Members(List<Member<?, ?>> members) implements Form {
+    record Members(List<Member<?, ?>> members) implements ValueSchema {
         public Members {
             members = List.copyOf(members);
         }

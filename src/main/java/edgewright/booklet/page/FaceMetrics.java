@@ -12,7 +12,7 @@ import java.util.function.IntToDoubleFunction;
  * so that what is measured and what is shown is the same. Texts are measured as the stack has them printed, with a number in
  * brackets for what no face has.
  */
-public final class Face {
+public final class FaceMetrics {
     /** How far a face reaches over the baseline, as a share of its size. */
     static final double CAP_HEIGHT = 0.668;
 
@@ -21,15 +21,15 @@ public final class Face {
     private final IntToDoubleFunction columnWidth;
     private final Map<Integer, Double> figures = new HashMap<>();
 
-    private Face(Weight weight, boolean tabular, IntToDoubleFunction columnWidth) {
+    private FaceMetrics(Weight weight, boolean tabular, IntToDoubleFunction columnWidth) {
         this.weight = weight;
         this.tabular = tabular;
         this.columnWidth = columnWidth;
     }
 
     /** For running text. */
-    public static Face running(Weight weight) {
-        return new Face(weight, false, character -> {
+    public static FaceMetrics running(Weight weight) {
+        return new FaceMetrics(weight, false, character -> {
             throw new IllegalStateException("running text stands in no columns");
         });
     }
@@ -40,8 +40,8 @@ public final class Face {
      * @param columnWidth how wide a character of the first face is in columns, in parts of its size: another glyph may stand
      *     for it there. No figure is ever printed in another face
      */
-    public static Face tabular(Weight weight, IntToDoubleFunction columnWidth) {
-        return new Face(weight, true, columnWidth);
+    public static FaceMetrics tabular(Weight weight, IntToDoubleFunction columnWidth) {
+        return new FaceMetrics(weight, true, columnWidth);
     }
 
     public Weight weight() {

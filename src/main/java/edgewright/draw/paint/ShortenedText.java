@@ -5,10 +5,10 @@ import java.util.Locale;
 import java.util.function.Predicate;
 
 /** Texts that are longer than their room, cut with an ellipsis. */
-public final class Shortened {
+public final class ShortenedText {
     private static final String GOES_ON = "\u2026";
 
-    private Shortened() {}
+    private ShortenedText() {}
 
     /**
      * The text if it fits; else as much of it as fits with an ellipsis behind it, never cut between a letter and its accent. Where

@@ -1,7 +1,7 @@
 package edgewright.booklet.page;
 
 /** What a part of a page is to a reader that does not see it: the standard structure types of ISO 32000-1, 14.8.4. */
-public enum Role {
+public enum StructureRole {
     /** The whole document. */
     DOCUMENT,
     /** A part with a heading. */

@@ -13,7 +13,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** Codecs of single values. */
-final class Values {
+final class ValueCodecs {
     /** The largest measure that a file may state, whatever its unit; far more than any border needs. */
     static final int LARGEST_MEASURE = 1_000_000;
 
@@ -25,7 +25,7 @@ final class Values {
 
     /** True or false. */
     static final Codec<Boolean> TRUTH = of(
-            new Form.Truth(),
+            new ValueSchema.Truth(),
             in -> in.standsOn(Shape.TRUE_OR_FALSE)
                     ? Optional.of(Boolean.valueOf(in.json().text()))
                     : Optional.empty(),
@@ -37,7 +37,7 @@ final class Values {
     /** A measure that may be 0. */
     static final Codec<Double> MEASURE_OR_NONE = measure(BigDecimal.ZERO);
 
-    private Values() {}
+    private ValueCodecs() {}
 
     /**
      * Texts under a law of their own.
@@ -48,7 +48,7 @@ final class Values {
      */
     static Codec<String> text(int least, int most, BiFunction<String, Reading, Optional<String>> law) {
         return of(
-                new Form.Text(least, most),
+                new ValueSchema.Text(least, most),
                 in -> in.standsOn(Shape.TEXT) ? law.apply(in.json().text(), in) : Optional.empty(),
                 JsonText::quoted);
     }
@@ -56,7 +56,7 @@ final class Values {
     /** A whole number in this range, however it is written: 2, 2.0 and 0.2e1 are one number, as they are to a JSON Schema. */
     static Codec<Integer> whole(int least, int most) {
         return of(
-                new Form.Whole(least, most),
+                new ValueSchema.Whole(least, most),
                 in -> number(in, Shape.WHOLE_NUMBER).flatMap(number -> {
                     // Only a number in range is small enough to be looked at digit by digit: 1e999999999 is not.
                     if (!isBetween(number, BigDecimal.valueOf(least), most) || !isWhole(number)) {
@@ -70,7 +70,7 @@ final class Values {
 
     private static Codec<Double> measure(BigDecimal least) {
         return of(
-                new Form.Measure(least, LARGEST_MEASURE),
+                new ValueSchema.Measure(least, LARGEST_MEASURE),
                 in -> number(in, Shape.NUMBER).flatMap(number -> {
                     if (!isBetween(number, least, LARGEST_MEASURE)) {
                         in.note(new ChartFault.NotAMeasure(in.json().text(), least.toPlainString(), LARGEST_MEASURE));
@@ -94,7 +94,7 @@ final class Values {
         List<String> texts = Arrays.stream(constants).map(written).toList();
         Map<String, E> byText = Arrays.stream(constants).collect(Collectors.toMap(written, constant -> constant));
         return of(
-                new Form.Choice(texts),
+                new ValueSchema.Choice(texts),
                 in -> {
                     Optional<String> text = TEXT.read(in);
                     text.filter(name -> !byText.containsKey(name))
@@ -129,7 +129,7 @@ final class Values {
     }
 
     /** A codec of these three parts. */
-    static <T> Codec<T> of(Form form, Function<Reading, Optional<T>> reader, Function<T, String> writer) {
+    static <T> Codec<T> of(ValueSchema form, Function<Reading, Optional<T>> reader, Function<T, String> writer) {
         return new Codec<>() {
             @Override
             public Optional<T> read(Reading in) {
@@ -142,7 +142,7 @@ final class Values {
             }
 
             @Override
-            public Form form() {
+            public ValueSchema form() {
                 return form;
             }
         };

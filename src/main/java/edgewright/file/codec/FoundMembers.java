@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** What one object of a file was found to hold. */
-final class Found {
+final class FoundMembers {
     private final Map<Member<?, ?>, Object> values = new HashMap<>();
     private final Map<String, String> unknown = new LinkedHashMap<>();
 

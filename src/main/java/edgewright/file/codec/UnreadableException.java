@@ -3,12 +3,12 @@ package edgewright.file.codec;
 import edgewright.file.fault.Problem;
 
 /** Ends the reading of a text that cannot be read any further. Never leaves this package. */
-final class Refusal extends RuntimeException {
+final class UnreadableException extends RuntimeException {
     private static final long serialVersionUID = 1;
 
     private final transient Problem problem;
 
-    Refusal(Problem problem) {
+    UnreadableException(Problem problem) {
         super(problem.fault().getClass().getSimpleName(), null, false, false);
         this.problem = problem;
     }

@@ -15,7 +15,7 @@ import java.util.Set;
  * What members of a chart say of each other. Members may come in any order, so these are gathered while the chart is read and
  * judged at its end.
  */
-final class ChartLinks {
+final class CrossReferences {
     /** Ids of all yarns, also of those that are wrong in other ways, so that their rounds are not blamed too. */
     private final Set<String> yarnIds = new LinkedHashSet<>();
 

@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** The way round the piece that a maker travels, right side facing. */
-enum Travel {
+enum TravelDirection {
     /** With the hook in the right hand. */
     ANTICLOCKWISE,
     /** With the hook in the left hand. */
     CLOCKWISE;
 
-    static Travel of(HookHand hand) {
+    static TravelDirection of(HookHand hand) {
         return hand == HookHand.LEFT ? CLOCKWISE : ANTICLOCKWISE;
     }
 
