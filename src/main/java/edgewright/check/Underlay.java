@@ -18,12 +18,9 @@ import java.util.List;
 public record Underlay(List<Layer> layers) {
     public Underlay {
         layers = List.copyOf(layers);
-        long stitches = layers.stream().filter(OfStitch.class::isInstance).count();
-        boolean endsInStitch = stitches == layers.size();
-        boolean isEndAlone = endsInStitch ? stitches == Stitch.DEEPEST : stitches == layers.size() - 1;
-        if (!isEndAlone
-                || layers.size() > Stitch.DEEPEST
-                || (!endsInStitch && layers.get(layers.size() - 1) instanceof OfStitch)) {
+        int stitches =
+                (int) layers.stream().takeWhile(OfStitch.class::isInstance).count();
+        if (layers.size() != Math.min(stitches + 1, Stitch.DEEPEST)) {
             throw new IllegalArgumentException("not what can lie under a stitch: " + layers);
         }
     }
