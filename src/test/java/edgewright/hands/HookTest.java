@@ -18,11 +18,9 @@ class HookTest {
     void each_side_takes_two_stitches_more_in_every_round() {
         // Source: common practice, no source: a corner of chains with a stitch at each arm makes each side two longer.
         Fabric fabric = finished("bbbbb", "bbbbbbb", "bbbbbbbbb");
-        assertThat(List.of(
-                        fabric.side(1, Side.TOP).size(),
-                        fabric.side(2, Side.BOTTOM).size(),
-                        fabric.total(3)))
-                .containsExactly(5, 7, 36);
+        assertThat(fabric.side(1, Side.TOP)).hasSize(5);
+        assertThat(fabric.side(2, Side.BOTTOM)).hasSize(7);
+        assertThat(fabric.total(3)).isEqualTo(4 * 9);
     }
 
     @Test
