@@ -215,7 +215,7 @@ public final class PatternPages {
         boolean rounds = part.kind() == PatternPart.Kind.ROUNDS;
         Anchor anchor = rounds ? links.rounds(in.terms()) : new Anchor(title, 1);
         List<ColumnSlice> strips;
-        if (part.kind() == PatternPart.Kind.COUNTS && in.repeats().isEmpty()) {
+        if (part.kind() == PatternPart.Kind.COUNTS && in.sizes().isEmpty()) {
             strips = new ArrayList<>(setter.partHeading(section, anchor));
             strips.addAll(CountsPages.set(setter, chart, in.counting(), section));
         } else {

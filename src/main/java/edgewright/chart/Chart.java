@@ -18,7 +18,8 @@ import java.util.stream.Collectors;
  * @param rules what the designer allows
  * @param yarns 1 to 64, with unique ids
  * @param rounds 1 to 2,000; the first element is round 1
- * @param making what is said of how it is made; a start column lies on the side as round 1 gives it
+ * @param making what is said of how it is made; a start column lies on the side as round 1 gives it, and
+ *     sizes close on it
  */
 public record Chart(
         Heading heading,
@@ -42,7 +43,8 @@ public record Chart(
 
     /**
      * @throws IllegalArgumentException if there are too few or too many yarns or rounds, a yarn id occurs twice, a round names
-     *     a yarn that is not there, or a section of round 1 is empty or too long, or the start column lies past the first repeat
+     *     a yarn that is not there, or a section of round 1 is empty or too long, or the start column lies past the first repeat, or a
+     *     size does not close
      */
     public Chart {
         Objects.requireNonNull(heading);
@@ -73,7 +75,7 @@ public record Chart(
         }
         Objects.requireNonNull(making);
         if (!making.equals(making.on(BorderShape.of(rounds.get(0))))) {
-            throw new IllegalArgumentException("the start column lies past the first repeat");
+            throw new IllegalArgumentException("the start column lies past the first repeat, or a size does not close");
         }
     }
 

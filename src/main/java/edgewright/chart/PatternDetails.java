@@ -1,5 +1,6 @@
 package edgewright.chart;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -14,6 +15,8 @@ import java.util.OptionalInt;
  * @param use how much yarn the designer's stitches take
  * @param yarnWeight the category of the yarn, 0 to {@value #MOST_WEIGHT}, as the Craft Yarn Council numbers them
  * @param skill what a maker should be able to do, in the designer's words; may be empty
+ * @param technique how rounds are begun and closed
+ * @param sizes those that the pattern is written for, at most {@value NamedSize#MOST}, no two of one name; none for any size
  */
 public record PatternDetails(
         Optional<Start> start,
@@ -22,7 +25,9 @@ public record PatternDetails(
         Optional<Swatch> swatch,
         Optional<YarnUse> use,
         OptionalInt yarnWeight,
-        String skill) {
+        String skill,
+        Technique technique,
+        List<NamedSize> sizes) {
     /** The highest category of yarn weight. */
     public static final int MOST_WEIGHT = 7;
 
@@ -42,11 +47,29 @@ public record PatternDetails(
         Objects.requireNonNull(hook);
         Objects.requireNonNull(swatch);
         Objects.requireNonNull(use);
+        Objects.requireNonNull(technique);
+        sizes = List.copyOf(sizes);
         skill = CleanText.lines(skill);
         if (yarnWeight.isPresent() && (yarnWeight.getAsInt() < 0 || yarnWeight.getAsInt() > MOST_WEIGHT)) {
             throw new IllegalArgumentException(
                     "yarn weight " + yarnWeight.getAsInt() + ": expected 0 to " + MOST_WEIGHT);
         }
+        if (sizes.size() > NamedSize.MOST
+                || sizes.stream().map(NamedSize::name).distinct().count() < sizes.size()) {
+            throw new IllegalArgumentException("sizes: " + sizes);
+        }
+    }
+
+    /** In the usual technique, for any size. */
+    public PatternDetails(
+            Optional<Start> start,
+            Optional<Back> back,
+            Optional<HookSize> hook,
+            Optional<Swatch> swatch,
+            Optional<YarnUse> use,
+            OptionalInt yarnWeight,
+            String skill) {
+        this(start, back, hook, swatch, use, yarnWeight, skill, Technique.DEFAULT, List.of());
     }
 
     /** The hook of the back layer: its own, else one size smaller than that of the front; empty if neither is known. */
@@ -56,41 +79,54 @@ public record PatternDetails(
 
     /** The same with other starts. */
     public PatternDetails withStart(Optional<Start> other) {
-        return new PatternDetails(other, back, hook, swatch, use, yarnWeight, skill);
+        return new PatternDetails(other, back, hook, swatch, use, yarnWeight, skill, technique, sizes);
     }
 
     /** The same with another back layer, or none. */
     public PatternDetails withBack(Optional<Back> other) {
-        return new PatternDetails(start, other, hook, swatch, use, yarnWeight, skill);
+        return new PatternDetails(start, other, hook, swatch, use, yarnWeight, skill, technique, sizes);
     }
 
     /** The same with another hook. */
     public PatternDetails withHook(Optional<HookSize> other) {
-        return new PatternDetails(start, back, other, swatch, use, yarnWeight, skill);
+        return new PatternDetails(start, back, other, swatch, use, yarnWeight, skill, technique, sizes);
     }
 
     /** The same with another swatch. */
     public PatternDetails withSwatch(Optional<Swatch> other) {
-        return new PatternDetails(start, back, hook, other, use, yarnWeight, skill);
+        return new PatternDetails(start, back, hook, other, use, yarnWeight, skill, technique, sizes);
     }
 
     /** The same with other measurements of yarn. */
     public PatternDetails withUse(Optional<YarnUse> other) {
-        return new PatternDetails(start, back, hook, swatch, other, yarnWeight, skill);
+        return new PatternDetails(start, back, hook, swatch, other, yarnWeight, skill, technique, sizes);
     }
 
     /** The same with yarn of another weight. */
     public PatternDetails withYarnWeight(OptionalInt other) {
-        return new PatternDetails(start, back, hook, swatch, use, other, skill);
+        return new PatternDetails(start, back, hook, swatch, use, other, skill, technique, sizes);
     }
 
     /** The same with other words on skill. */
     public PatternDetails withSkill(String other) {
-        return new PatternDetails(start, back, hook, swatch, use, yarnWeight, other);
+        return new PatternDetails(start, back, hook, swatch, use, yarnWeight, other, technique, sizes);
     }
 
-    /** The same, with a start column that a chart of this shape has. */
+    /** The same with rounds begun and closed otherwise. */
+    public PatternDetails withTechnique(Technique other) {
+        return new PatternDetails(start, back, hook, swatch, use, yarnWeight, skill, other, sizes);
+    }
+
+    /** The same for other sizes. */
+    public PatternDetails withSizes(List<NamedSize> other) {
+        return new PatternDetails(start, back, hook, swatch, use, yarnWeight, skill, technique, other);
+    }
+
+    /** The same, with a start column that a chart of this shape has, and sizes that close on it. */
     PatternDetails on(BorderShape border) {
-        return start.isEmpty() ? this : withStart(start.map(begin -> begin.on(border)));
+        PatternDetails begun = start.isEmpty() ? this : withStart(start.map(begin -> begin.on(border)));
+        return sizes.isEmpty()
+                ? begun
+                : begun.withSizes(sizes.stream().map(size -> size.on(shape)).toList());
     }
 }

@@ -50,6 +50,9 @@ final class PieceOption {
 
     /** What is wanted other than the least change with opposite sides equal; one at a time. */
     static final class Wish extends SizeOption.Size {
+        @Option(names = "--any-size", descriptionKey = "any-size")
+        private boolean any;
+
         @Option(names = "--untie", descriptionKey = "untie", paramLabel = "SIDES")
         private Untied untied;
 
@@ -109,9 +112,15 @@ final class PieceOption {
         return Optional.ofNullable(wish.sides());
     }
 
-    /** The size that was stated where no piece was counted; empty also for sides that do not all close. */
+    /**
+     * The size that was stated where no piece was counted, else the sizes that the chart names; any where neither is, where any was
+     * asked for, and for sides that do not all close.
+     */
     PatternSize size(Chart chart) {
-        return PatternSize.of(isCounted() ? Optional.empty() : wish.repeats(chart));
+        if (isCounted() || wish.any) {
+            return PatternSize.any();
+        }
+        return wish.isStated() ? PatternSize.of(wish.repeats(chart)) : PatternSize.named(chart);
     }
 
     /** Judges the chart, for the size that was stated where no piece was counted. */

@@ -123,12 +123,34 @@ final class WorkCommand implements Callable<Integer> {
             Optional<FitPlan> plan = ChartArgument.plan(file, chart, piece, counting, root.terminal());
             return plan.map(counted -> workPiece(chart, counted)).orElse(ExitStatus.NO);
         }
-        PatternSize size = piece.size(chart);
-        PerSide<Integer> repeats = size.repeats().orElseThrow(() -> usage(says().text("work-size")));
-        return answer(
-                new Prover(chart, language()).prove(words(chart, size), repeats),
-                Done.AGREES,
-                chart.border().stitches(0, repeats));
+        return workSizes(chart, piece.size(chart));
+    }
+
+    /** Works the words in the size that was stated, or in every size that the chart names. */
+    private int workSizes(Chart chart, PatternSize size) {
+        if (size.sizes().isEmpty()) {
+            throw usage(says().text("work-size"));
+        }
+        String words = words(chart, size);
+        Prover prover = new Prover(chart, language());
+        int status = ExitStatus.DONE;
+        for (PerSide<Integer> repeats : size.sizes()) {
+            ProofResult result = prover.prove(words, repeats);
+            boolean last = repeats.equals(size.sizes().get(size.sizes().size() - 1));
+            // One document is one answer: of the first size that does not agree, else of the last.
+            if (!json || last || !result.agrees()) {
+                status = Math.max(
+                        status,
+                        answer(
+                                result,
+                                Done.AGREES,
+                                chart.border().stitches(0, repeats)));
+            }
+            if (json && status != ExitStatus.DONE) {
+                break;
+            }
+        }
+        return status;
     }
 
     /** Works the words for the piece that was counted, from the base round that it has. */

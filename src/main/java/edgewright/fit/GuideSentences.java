@@ -93,23 +93,28 @@ public final class GuideSentences {
                 says.text("pickUp-quarters", commas("marks", marks)));
     }
 
-    /** How large the piece is with its border on, and what its edge will do. */
+    /** How large the piece is with its border on, and what its edge will do, which is for the designer to know. */
     public List<String> of(FinishedSize size) {
         List<String> said = new ArrayList<>();
-        said.add(says.text(
-                "size-outer",
-                decimal("border", cm(size.borderMm()), 1),
-                decimal("across", cm(size.outerAcrossMm()), 1),
-                decimal("down", cm(size.outerDownMm()), 1),
-                arg("borderInches", inches.ofMm(size.borderMm())),
-                arg("acrossInches", inches.ofMm(size.outerAcrossMm())),
-                arg("downInches", inches.ofMm(size.outerDownMm()))));
+        said.add(outer(size));
         if (Math.abs(size.edgeToSpareMm()) >= LEAST_TO_SPARE_MM) {
             said.add(says.text(
                     size.edgeToSpareMm() > 0 ? "size-ruffles" : "size-cups",
                     decimal("cm", cm(Math.abs(size.edgeToSpareMm())), 1)));
         }
         return List.copyOf(said);
+    }
+
+    /** How large the piece is with its border on. */
+    public String outer(FinishedSize size) {
+        return says.text(
+                "size-outer",
+                decimal("border", cm(size.borderMm()), 1),
+                decimal("across", cm(size.outerAcrossMm()), 1),
+                decimal("down", cm(size.outerDownMm()), 1),
+                arg("borderInches", inches.ofMm(size.borderMm())),
+                arg("acrossInches", inches.ofMm(size.outerAcrossMm())),
+                arg("downInches", inches.ofMm(size.outerDownMm())));
     }
 
     private String of(Landmark landmark) {

@@ -1,11 +1,17 @@
 package edgewright.fit;
 
 import edgewright.chart.BorderShape;
+import edgewright.chart.Chart;
+import edgewright.chart.NamedSize;
 import edgewright.chart.PerSide;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 
-/** For which pieces a pattern is: any, every piece of one size, or one piece whose counts are put right on the way. */
+/**
+ * For which pieces a pattern is: any, every piece of one size or of the sizes that the designer names, or one piece whose counts
+ * are put right on the way.
+ */
 public sealed interface PatternSize {
     /** Any piece on which the design comes out even. */
     static PatternSize any() {
@@ -17,8 +23,33 @@ public sealed interface PatternSize {
         return repeats.<PatternSize>map(OfRepeats::new).orElseGet(Any::new);
     }
 
-    /** How often the repeat is worked on each side, at last; empty for any size. */
+    /** Of this size, or if there is none of those that the designer of this chart names; any if there are none either. */
+    static PatternSize of(Optional<PerSide<Integer>> repeats, Chart chart) {
+        return repeats.<PatternSize>map(OfRepeats::new).orElseGet(() -> named(chart));
+    }
+
+    /** The sizes that the designer of this chart names; any if there are none. */
+    static PatternSize named(Chart chart) {
+        List<NamedSize> sizes = chart.making().sizes();
+        return sizes.isEmpty()
+                ? any()
+                : new OfSizes(sizes.stream()
+                        .map(size -> new OfSizes.Size(size.name(), size.repeats(chart.shape())))
+                        .toList());
+    }
+
+    /** How often the repeat is worked on each side, at last; empty for any size, and for more than one. */
     Optional<PerSide<Integer>> repeats();
+
+    /** The same for each size of the pattern, in its order; none for any size. */
+    default List<PerSide<Integer>> sizes() {
+        return repeats().stream().toList();
+    }
+
+    /** What the sizes are called; none where they have no names. */
+    default List<String> names() {
+        return List.of();
+    }
 
     /** How one piece is put right; empty where the pattern is not for one piece, or where nothing has to be put right. */
     default Optional<FitPlan> changes() {
@@ -26,7 +57,7 @@ public sealed interface PatternSize {
     }
 
     /**
-     * The stitches that the sides have in this round, corner chains not counted; empty for any size.
+     * The stitches that the sides have in this round, corner chains not counted; empty for any size, and for more than one.
      *
      * @param border of the chart
      */
@@ -57,6 +88,47 @@ public sealed interface PatternSize {
         @Override
         public Optional<PerSide<Integer>> repeats() {
             return Optional.of(perSide);
+        }
+    }
+
+    /**
+     * Pieces of the sizes that the designer names.
+     *
+     * @param named in their order, at least one
+     */
+    record OfSizes(List<Size> named) implements PatternSize {
+        /**
+         * A size.
+         *
+         * @param repeats how often the repeat is worked on each side
+         */
+        public record Size(String name, PerSide<Integer> repeats) {
+            public Size {
+                Objects.requireNonNull(name);
+                Objects.requireNonNull(repeats);
+            }
+        }
+
+        public OfSizes {
+            named = List.copyOf(named);
+            if (named.isEmpty()) {
+                throw new IllegalArgumentException("a pattern for named sizes, of which there are none");
+            }
+        }
+
+        @Override
+        public Optional<PerSide<Integer>> repeats() {
+            return named.size() == 1 ? Optional.of(named.get(0).repeats()) : Optional.empty();
+        }
+
+        @Override
+        public List<PerSide<Integer>> sizes() {
+            return named.stream().map(Size::repeats).toList();
+        }
+
+        @Override
+        public List<String> names() {
+            return named.stream().map(Size::name).toList();
         }
     }
 

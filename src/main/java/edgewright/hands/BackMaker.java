@@ -19,18 +19,25 @@ import java.util.Optional;
 final class BackMaker {
     private final Fabric front;
     private final BackFabric back;
+    private final StatedSizes sizes;
 
-    private BackMaker(Fabric front, BackFabric back) {
+    private BackMaker(Fabric front, BackFabric back, StatedSizes sizes) {
         this.front = front;
         this.back = back;
+        this.sizes = sizes;
     }
 
-    /** Makes the back of a front that is finished, and leaves it with the front. */
-    static Optional<Stop> work(WrittenBack words, Fabric front) {
-        PerSide<Integer> base = words.base()
-                .counts()
-                .orElseGet(() -> PerSide.each(side -> front.side(0, side).size()));
-        BackMaker maker = new BackMaker(front, new BackFabric(base, front.cornerChains(0)));
+    /**
+     * Makes the back of a front that is finished, and leaves it with the front.
+     *
+     * @param sizes what is known of the piece from the front
+     */
+    static Optional<Stop> work(WrittenBack words, Fabric front, StatedSizes sizes) {
+        List<PerSide<Integer>> stated = words.base().counts();
+        PerSide<Integer> base = stated.size() == 1
+                ? stated.get(0)
+                : PerSide.each(side -> front.side(0, side).size());
+        BackMaker maker = new BackMaker(front, new BackFabric(base, front.cornerChains(0)), sizes);
         front.setBack(maker.back);
         Optional<Stop> stop = maker.base(words.base());
         for (BackRound round : words.rounds()) {
@@ -63,9 +70,8 @@ final class BackMaker {
         return Optional.empty();
     }
 
-    private static Optional<Stop> compare(SideSize stated, int round, Side side, int made) {
-        return new StatedSize(stated, Reason.BACK_COUNT_NOT_MET, Reason.BACK_MULTIPLE_NOT_MET)
-                .against(round, side, made);
+    private Optional<Stop> compare(SideSize stated, int round, Side side, int made) {
+        return sizes.against(stated, round, side, made, Reason.BACK_COUNT_NOT_MET, Reason.BACK_MULTIPLE_NOT_MET);
     }
 
     private Optional<Stop> compareWithFront(int frontRound, int round, Side side, int made) {

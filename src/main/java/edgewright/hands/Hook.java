@@ -202,9 +202,8 @@ final class Hook {
             if (!rules.landOnCornerChain()) {
                 return stop(Reason.ON_CORNER, Stitch.LONG, 0);
             }
-        } else {
-            landing.take(Loop.FRONT);
         }
+        landing.take(Loop.FRONT);
         foot.coverWith(add(Stitch.LONG, foot, landing));
         return Optional.empty();
     }

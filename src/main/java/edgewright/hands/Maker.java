@@ -37,6 +37,8 @@ public final class Maker {
 
     private final HouseRules rules;
     private final BooleanSupplier cancelled;
+    /** What the pattern in work states, held against the piece in work. */
+    private StatedSizes sizes = new StatedSizes(SideSize.UNSTATED, PerSide.all(0));
 
     /** A maker who follows these house rules and is never called away. */
     public Maker(HouseRules rules) {
@@ -65,6 +67,7 @@ public final class Maker {
                 .orElse(pattern.rounds().isEmpty() ? 2 : pattern.rounds().get(0).cornerChains());
         TravelDirection travel = TravelDirection.of(pattern.hand());
         Fabric fabric = new Fabric(base, baseChains, travel);
+        sizes = new StatedSizes(pattern.base().side(), base);
         Optional<Stop> stop = lookAt(pattern.base(), base);
         for (WrittenRound round : pattern.rounds()) {
             if (stop.isPresent()) {
@@ -73,7 +76,7 @@ public final class Maker {
             stop = work(fabric, round, travel);
         }
         if (stop.isEmpty() && pattern.back().isPresent()) {
-            stop = BackMaker.work(pattern.back().get(), fabric);
+            stop = BackMaker.work(pattern.back().get(), fabric, sizes);
         }
         return outcome(fabric, stop);
     }
@@ -258,7 +261,7 @@ public final class Maker {
     }
 
     /** Compares the piece with what the pattern says of the base round. */
-    private static Optional<Stop> lookAt(BaseRound stated, PerSide<Integer> base) {
+    private Optional<Stop> lookAt(BaseRound stated, PerSide<Integer> base) {
         for (Side side : Side.values()) {
             int stitches = base.get(side);
             if (stated.fewest().isPresent() && stitches < stated.fewest().getAsInt()) {
@@ -270,11 +273,12 @@ public final class Maker {
                 return stop;
             }
         }
+        sizes.baseIsKnown();
         return Optional.empty();
     }
 
-    private static Optional<Stop> compare(SideSize stated, int round, Side side, int made) {
-        return new StatedSize(stated, Reason.COUNT_NOT_MET, Reason.MULTIPLE_NOT_MET).against(round, side, made);
+    private Optional<Stop> compare(SideSize stated, int round, Side side, int made) {
+        return sizes.against(stated, round, side, made, Reason.COUNT_NOT_MET, Reason.MULTIPLE_NOT_MET);
     }
 
     private static Fabric.MadeRound begin(String yarn) {

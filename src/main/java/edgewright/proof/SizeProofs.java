@@ -4,6 +4,7 @@ import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.fit.FitPlan;
+import edgewright.fit.PatternSize;
 import edgewright.hands.Fabric;
 import edgewright.words.page.PlainText;
 import edgewright.words.tree.Instructions;
@@ -16,7 +17,7 @@ import java.util.function.Consumer;
 
 /**
  * Works the words of a chart for several sizes of piece: the pattern with the counts of that size, and the pattern for every
- * size, unless that one asks for longer sides.
+ * size, unless that one asks for longer sides. Words for the sizes that the chart names are worked in these sizes instead.
  */
 public final class SizeProofs {
     /** Repeats a side that bring out what goes wrong: none, one, two, odd and even, many, and sides that differ. */
@@ -72,7 +73,7 @@ public final class SizeProofs {
      * Works the words for each size, one after the other.
      *
      * @param chart a chart without errors
-     * @param options how the words are written; the size in them is of no account
+     * @param options how the words are written; of the size in them only named sizes are of account
      * @param sizes how often the repeat is worked on each side
      * @param says for what stands against the words
      * @param done told of each trial when it ends
@@ -88,16 +89,19 @@ public final class SizeProofs {
             BooleanSupplier cancelled) {
         Prover prover = new Prover(chart, options.language(), cancelled);
         WordingOptions everySize = options.withoutRepeats();
-        Instructions tree = PatternWriter.tree(chart, everySize);
-        String forEverySize = PlainText.of(PatternWriter.write(tree, options.language()));
+        boolean named = options.size() instanceof PatternSize.OfSizes;
+        Instructions tree = PatternWriter.tree(chart, named ? options : everySize);
+        String ofAllSizes = PlainText.of(PatternWriter.write(tree, options.language()));
         int fewest = tree.base().fewest().orElse(0);
         List<Trial> trials = new ArrayList<>();
         for (PerSide<Integer> repeats : sizes) {
             PerSide<Integer> base = chart.border().stitches(0, repeats);
             ProofResult ofThisSize = prover.prove(everySize.withRepeats(repeats), repeats);
             // The pattern for every size says itself how short a side may be.
-            boolean isLongEnough = base.stream().allMatch(stitches -> stitches >= fewest);
-            ProofResult result = ofThisSize.agrees() && isLongEnough ? prover.prove(forEverySize, repeats) : ofThisSize;
+            boolean isMeant = named
+                    ? options.size().sizes().contains(repeats)
+                    : base.stream().allMatch(stitches -> stitches >= fewest);
+            ProofResult result = ofThisSize.agrees() && isMeant ? prover.prove(ofAllSizes, repeats) : ofThisSize;
             Trial trial =
                     new Trial(repeats, base, result.fabric().map(Fabric::total).orElse(0L), says.of(result));
             trials.add(trial);

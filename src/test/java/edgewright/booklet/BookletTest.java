@@ -189,7 +189,6 @@ class BookletTest {
                             "Contents",
                             "Terms",
                             "What you need",
-                            "How much yarn",
                             "From the designer",
                             "Notes",
                             "Abbreviations",

@@ -189,11 +189,11 @@ class WriteCommandTest {
         assertThat(ended.err()).isEmpty();
         // Read by a person. A multiple of 6 less 3 comes out even in round 2: 57 = 60 - 3, 39 = 36 + 3.
         assertThat(ended.out()).contains("""
-                        For one piece only: the one with these sides in round 2. Top: 60 sts, left: 41 sts, bottom: 58 sts, \
-                        right:
+                        For one piece only: the one with these sides in round 2. Top 60 sts, left 41 sts, bottom 58 sts, \
+                        right
                           36 sts; corner chains not counted. The counts are put right in round 3.
                         """).contains("""
-                        Round 3, Peat. Top and bottom: 59 sts, left and right: 41 sts; corner chains not counted.
+                        Round 3, Peat. Top and bottom 59 sts, left and right 41 sts.
                           This round puts the counts right. Begin at the top edge.
                           Along the top edge, from the corner: 15 dc blo, dc2tog blo, (13 dc blo, dc2tog blo) 2 times, 15 dc blo;
                             corner: 2 ch.
@@ -212,7 +212,7 @@ class WriteCommandTest {
         assertThat(asRepeats).isEqualTo(piece("--sides", "53,35")).isEqualTo(piece("--target", "57,39"));
         // Untied, the top of 60 goes up to 63 alone.
         assertThat(piece("--untie", "both"))
-                .contains("Round 3, Peat. Top: 65 sts, left: 41 sts, bottom: 59 sts, right:");
+                .contains("Round 3, Peat. Top 65 sts, left 41 sts, bottom 59 sts, right 41 sts.");
         assertThat(piece("--repeats", "9,5")).isNotEqualTo(asRepeats);
     }
 
@@ -228,7 +228,7 @@ class WriteCommandTest {
                 .out();
         assertThat(chains)
                 .contains(
-                        "Top and bottom: 62 sts, left and right: 43 sts;\n  counted with one corner chain at each end.");
+                        "Top and bottom 62 sts, left and right 43 sts;\n  counted with one corner chain at each end.");
         assertThat(changes(chains))
                 .hasSizeGreaterThan(4)
                 .isEqualTo(changes(run("write", REED_BANK, "--at-round", 2, "--counts", "60,41")

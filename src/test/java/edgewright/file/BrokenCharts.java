@@ -11,6 +11,8 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * Chart files that are broken, each in one way, with the sentence that says so. They are made from one sound chart, whose
@@ -588,6 +590,56 @@ public final class BrokenCharts {
         all.add(new BrokenChart(name, maker, sentence));
     }
 
+    private void sizes() {
+        size(
+                "a size without a name",
+                "{ \"repeats\": [9] }",
+                "[0].name: the member is missing; expected text in double quotes");
+        size(
+                "a size whose name is blank",
+                "{ \"name\": \" \", \"repeats\": [9] }",
+                "[0].name: the size has no name; expected one that is not blank");
+        size(
+                "two sizes of one name",
+                "{ \"name\": \"Lap\", \"repeats\": [9] }, { \"name\": \"Lap \", \"repeats\": [12] }",
+                "[1].name: the name 'Lap ' belongs to another size already; expected one of its own");
+        size(
+                "a size without numbers",
+                "{ \"name\": \"Lap\" }",
+                "[0]: the size has no numbers; expected repeats or sides");
+        size(
+                "a size in repeats and in stitches",
+                "{ \"name\": \"Lap\", \"repeats\": [9], \"sides\": [50] }",
+                "[0]: the size has both; expected repeats or sides, one of them");
+        size(
+                "three numbers for four sides",
+                "{ \"name\": \"Lap\", \"repeats\": [9, 7, 9] }",
+                "[0].repeats: found 3, expected 1 to 2");
+        size("no number for a side", "{ \"name\": \"Lap\", \"repeats\": [] }", "[0].repeats: found 0, expected 1 to 2");
+        size(
+                "a side that does not close",
+                "{ \"name\": \"Lap\", \"sides\": [45, 52] }",
+                "[0].sides[1]: a side of 52 stitches does not close; expected 50 or 55");
+        size(
+                "a side of fewer stitches than the corners have",
+                "{ \"name\": \"Lap\", \"sides\": [3] }",
+                "[0].sides[0]: a side of 3 stitches does not close; expected 5");
+        size(
+                "nine sizes",
+                IntStream.rangeClosed(1, 9)
+                        .mapToObj(i -> "{ \"name\": \"" + i + "\", \"repeats\": [" + i + "] }")
+                        .collect(Collectors.joining(", ")),
+                ": found 9, expected 0 to 8");
+        member(
+                "a join that is none",
+                "\"technique\": { \"join\": \"knot\" }",
+                ", line 4, technique.join: found 'knot', expected chain, slip or standing");
+    }
+
+    private void size(String name, String sizes, String sentence) {
+        member(name, "\"sizes\": [" + sizes + "]", ", line 4, sizes" + sentence);
+    }
+
     private void making() {
         member("a hook of no size", "\"hook\": 0", ", line 4, hook: found 0, expected a number from 0.01 to 1000000");
         member("a hook as a text", "\"hook\": \"G\"", ", line 4, hook: found text in double quotes, expected a number");
@@ -603,6 +655,7 @@ public final class BrokenCharts {
                 "a start past the first repeat",
                 "\"start\": { \"column\": 8 }",
                 ", line 4, start.column: found 8, expected a column from 1 to 7, which is the end of the first repeat");
+        sizes();
         member(
                 "a yarn weight that is none",
                 "\"yarnWeight\": 8",

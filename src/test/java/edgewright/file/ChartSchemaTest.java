@@ -52,6 +52,9 @@ class ChartSchemaTest {
             ChartFault.SameId.class,
             ChartFault.NoSuchYarn.class,
             ChartFault.NoSuchColumn.class,
+            ChartFault.NoName.class,
+            ChartFault.SameName.class,
+            ChartFault.NotClosing.class,
             JsonFault.Twice.class,
             JsonFault.TooDeep.class,
             JsonFault.LongNumber.class);
@@ -60,6 +63,8 @@ class ChartSchemaTest {
     private static final String MAKING = """
             { "hook": 4.5, "yarnWeight": 4, "swatch": { "stitches": 16, "rounds": 18.5 },
               "start": { "column": 3, "odd": "left", "even": "right" }, "back": { "hook": 4 },
+              "technique": { "join": "standing", "close": "slip" },
+              "sizes": [{ "name": "Lap", "repeats": [9, 7] }, { "name": "Bed", "sides": [40] }],
               "yarnUse": { "backLoop": 112, "plain": 115, "long": 200, "chain": 60, "tall": 220, "slip": 40 },
               "skill": "You can count." }
             """;

@@ -14,7 +14,10 @@ import edgewright.chart.Corner;
 import edgewright.chart.Extras;
 import edgewright.chart.Heading;
 import edgewright.chart.HookSize;
+import edgewright.chart.NamedSize;
+import edgewright.chart.NamedSize.Unit;
 import edgewright.chart.PatternDetails;
+import edgewright.chart.PerSide;
 import edgewright.chart.Round;
 import edgewright.chart.Rules;
 import edgewright.chart.Side;
@@ -22,6 +25,9 @@ import edgewright.chart.Start;
 import edgewright.chart.Stitch;
 import edgewright.chart.Stitches;
 import edgewright.chart.Swatch;
+import edgewright.chart.Technique;
+import edgewright.chart.Technique.Close;
+import edgewright.chart.Technique.Join;
 import edgewright.chart.Terms;
 import edgewright.chart.Yarn;
 import edgewright.chart.YarnUse;
@@ -38,6 +44,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Random;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -169,7 +176,29 @@ class ChartTextFuzzTest {
                 random.nextBoolean()
                         ? OptionalInt.of(random.nextInt(PatternDetails.MOST_WEIGHT + 1))
                         : OptionalInt.empty(),
-                words(random));
+                words(random),
+                new Technique(any(random, Join.values()), any(random, Close.values()), extras(random, true)),
+                sizes(random, first));
+    }
+
+    private static List<NamedSize> sizes(Random random, Round first) {
+        int corners = first.fromCorner().length() + first.toCorner().length() - 2;
+        return IntStream.range(0, random.nextInt(NamedSize.MOST + 1))
+                .mapToObj(i -> {
+                    boolean repeats = random.nextBoolean();
+                    int fewest = repeats ? 0 : corners;
+                    int step = repeats ? 1 : first.repeat().length();
+                    return new NamedSize(
+                            i + words(random),
+                            repeats ? Unit.REPEATS : Unit.STITCHES,
+                            PerSide.pairs(fewest + step * random.nextInt(9), fewest + step * random.nextInt(9)),
+                            extras(random, true));
+                })
+                .toList();
+    }
+
+    private static <T> T any(Random random, T[] values) {
+        return values[random.nextInt(values.length)];
     }
 
     private static <T> Optional<T> maybe(Random random, Supplier<T> value) {

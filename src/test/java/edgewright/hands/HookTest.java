@@ -58,6 +58,21 @@ class HookTest {
         }
     }
 
+    /** As the pattern says under 'Corners'. Common practice, no source. */
+    @Test
+    void in_a_corner_chain_a_back_loop_stitch_takes_the_back_loop_and_a_long_stitch_the_front_loop() {
+        Fabric untouched = finished("bbb", "bbbbb");
+        FabricStitch arm = untouched.side(1, Side.TOP).get(0).into().orElseThrow();
+        assertThat(arm.kind()).isEqualTo(FabricStitch.Kind.CORNER);
+        assertThat(arm.isFree(Loop.BACK)).isFalse();
+        assertThat(arm.isFree(Loop.FRONT)).isTrue();
+        FabricStitch dropped =
+                finished("bbb", "blblb").side(2, Side.TOP).get(1).into().orElseThrow();
+        assertThat(dropped.isFree(Loop.FRONT)).isFalse();
+        FabricStitch plain = finished("ppp").side(1, Side.TOP).get(0).into().orElseThrow();
+        assertThat(plain.isFree(Loop.BACK) || plain.isFree(Loop.FRONT)).isFalse();
+    }
+
     @Test
     void the_second_and_the_last_but_one_land_in_the_corner_of_the_round_two_below() {
         // Source: common practice, no source.

@@ -79,7 +79,7 @@ class MakerTest {
 
     @Test
     void a_stated_count_that_is_not_reached_stops_the_hands_on_its_side() {
-        SideSize stated = new SideSize(Optional.empty(), Optional.of(PerSide.of(9, 9, 9, 13)));
+        SideSize stated = SideSize.of(PerSide.of(9, 9, 9, 13));
         WrittenRound round = new WrittenRound.AtCorner(1, "A", stated, FIRST.stretch(), 2);
         assertThat(stop(pattern(round), PerSide.all(7)))
                 .isEqualTo(new Stop(Reason.COUNT_NOT_MET, 1, Side.RIGHT, 9, Optional.empty(), 13, 9));
@@ -88,7 +88,7 @@ class MakerTest {
 
     @Test
     void a_stated_multiple_that_is_not_met_stops_the_hands() {
-        SideSize stated = new SideSize(Optional.of(new Multiple(4, 2, List.of())), Optional.empty());
+        SideSize stated = SideSize.of(new Multiple(4, 2, List.of()));
         WrittenRound round = new WrittenRound.AtCorner(1, "A", stated, FIRST.stretch(), 2);
         assertThat(stop(pattern(round), PerSide.all(7)))
                 .isEqualTo(new Stop(Reason.MULTIPLE_NOT_MET, 1, Side.TOP, 9, Optional.empty(), 3, 9));
@@ -96,10 +96,7 @@ class MakerTest {
 
     @Test
     void the_base_round_must_be_what_the_pattern_asks_for() {
-        BaseRound base = new BaseRound(
-                new SideSize(Optional.of(Multiple.containing(4, 3)), Optional.empty()),
-                OptionalInt.of(7),
-                OptionalInt.of(2));
+        BaseRound base = new BaseRound(SideSize.of(Multiple.containing(4, 3)), OptionalInt.of(7), OptionalInt.of(2));
         Instructions pattern = pattern(base, FIRST);
         assertThat(stop(pattern, PerSide.of(7, 7, 3, 7)))
                 .isEqualTo(new Stop(Reason.BASE_TOO_SHORT, 0, Side.BOTTOM, 3, Optional.empty(), 7, 3));
@@ -193,8 +190,7 @@ class MakerTest {
     @Test
     void the_side_on_which_a_round_is_joined_is_counted_like_the_others() {
         WrittenRound.AlongSide right = (WrittenRound.AlongSide) started(4, "5b", "4b");
-        SideSize stated =
-                new SideSize(Optional.empty(), Optional.of(PerSide.all(9).with(Side.LEFT, 10)));
+        SideSize stated = SideSize.of(PerSide.all(9).with(Side.LEFT, 10));
         WrittenRound wrong = new WrittenRound.AlongSide(1, "A", stated, right.stretch(), 2, right.begun());
         assertThat(finished(pattern(right), PerSide.all(7)).total(1)).isEqualTo(36);
         assertThat(stop(pattern(wrong), PerSide.all(7)))

@@ -11,6 +11,7 @@ import edgewright.chart.Heading;
 import edgewright.chart.HookHand;
 import edgewright.chart.HookSize;
 import edgewright.chart.Landing;
+import edgewright.chart.NamedSize;
 import edgewright.chart.PerSide;
 import edgewright.chart.Place;
 import edgewright.chart.Round;
@@ -21,6 +22,7 @@ import edgewright.chart.Start;
 import edgewright.chart.Stitch;
 import edgewright.chart.Terms;
 import edgewright.chart.Yarn;
+import edgewright.fit.PatternSize;
 import edgewright.texts.English;
 import edgewright.words.write.WordingOptions;
 import java.util.ArrayList;
@@ -28,6 +30,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Random;
+import java.util.stream.IntStream;
 
 /**
  * Charts from a seed, of every kind of stitch and shape. Many have repeats of a shorter period, and corner sections that
@@ -101,24 +104,25 @@ public final class SeededCharts {
     public WordingOptions options() {
         Terms terms = Terms.values()[random.nextInt(2)];
         Counting counting = Counting.values()[random.nextInt(2)];
-        Optional<PerSide<Integer>> repeats = switch (random.nextInt(4)) {
-            case 0 -> Optional.empty();
-            case 1 -> Optional.of(PerSide.all(random.nextInt(4)));
+        PatternSize size = switch (random.nextInt(6)) {
+            case 0 -> PatternSize.any();
+            case 1 -> new PatternSize.OfRepeats(PerSide.all(random.nextInt(4)));
             case 2 -> {
                 int level = random.nextInt(4);
                 int upright = random.nextInt(4);
-                yield Optional.of(PerSide.pairs(level, upright));
+                yield new PatternSize.OfRepeats(PerSide.pairs(level, upright));
             }
+            case 3, 4 ->
+                new PatternSize.OfSizes(IntStream.rangeClosed(1, 1 + random.nextInt(NamedSize.MOST))
+                        .mapToObj(i -> new PatternSize.OfSizes.Size(
+                                "Size " + i, PerSide.pairs(random.nextInt(9), random.nextInt(9))))
+                        .toList());
             default ->
-                Optional.of(PerSide.of(random.nextInt(4), random.nextInt(4), random.nextInt(4), random.nextInt(4)));
+                new PatternSize.OfRepeats(
+                        PerSide.of(random.nextInt(4), random.nextInt(4), random.nextInt(4), random.nextInt(4)));
         };
         return new WordingOptions(
-                English.LANGUAGE,
-                terms,
-                counting,
-                repeats,
-                random.nextInt(8) == 0,
-                HookHand.values()[random.nextInt(2)]);
+                English.LANGUAGE, terms, counting, size, random.nextInt(8) == 0, HookHand.values()[random.nextInt(2)]);
     }
 
     private static boolean fits(Chart chart, Place place) {

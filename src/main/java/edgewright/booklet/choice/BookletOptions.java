@@ -10,6 +10,7 @@ import edgewright.fit.PatternSize;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
 import edgewright.words.write.WordingOptions;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -40,7 +41,8 @@ public record BookletOptions(
     public static BookletOptions of(Chart chart, Language language) {
         return new BookletOptions(
                 PrintChoice.STANDARD,
-                new WordingChoice(PrintedTerms.of(chart.terms()), Counting.STITCHES, HookHand.RIGHT, PatternSize.any()),
+                new WordingChoice(
+                        PrintedTerms.of(chart.terms()), Counting.STITCHES, HookHand.RIGHT, PatternSize.named(chart)),
                 PrintingNotice.NONE,
                 Supplements.ALL,
                 false,
@@ -82,9 +84,14 @@ public record BookletOptions(
         return telling.size();
     }
 
-    /** How often the repeat is worked on each side; empty for a pattern of any size. */
+    /** How often the repeat is worked on each side; empty for a pattern of any size, and of more than one. */
     public Optional<PerSide<Integer>> repeats() {
         return telling.size().repeats();
+    }
+
+    /** The same for each size of the pattern, in its order; none for any size. */
+    public List<PerSide<Integer>> sizes() {
+        return telling.size().sizes();
     }
 
     /** What the booklet says in its own words. */
@@ -152,9 +159,14 @@ public record BookletOptions(
         return with(telling.withRepeats(perSide));
     }
 
+    /** For other pieces. */
+    public BookletOptions withSize(PatternSize other) {
+        return with(telling.withSize(other));
+    }
+
     /** For one piece whose counts are put right as the plan says. */
     public BookletOptions withPiece(FitPlan plan) {
-        return with(telling.withSize(new PatternSize.OfPiece(plan)));
+        return withSize(new PatternSize.OfPiece(plan));
     }
 
     /** With these supplements and no others. */

@@ -55,7 +55,7 @@ final class GuideFacts {
         this.options = options;
         this.sentences = new GuideSentences(options.language());
         this.says = options.says();
-        this.examples = options.repeats().isPresent() ? List.of() : CountsPages.repeats(chart);
+        this.examples = options.repeats().isPresent() ? List.of() : CountsPages.repeats(chart, options.size());
     }
 
     RoundFacts of(int round) {

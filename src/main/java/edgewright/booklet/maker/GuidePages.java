@@ -38,7 +38,7 @@ public final class GuidePages {
                         .map(plan -> says.text("guide-how-piece", number("round", plan.changing())))
                         .orElseGet(() -> says.text("guide-how"))));
         String counts = says.text("counts-caption-" + options.counting());
-        if (options.repeats().isEmpty()) {
+        if (options.size().sizes().isEmpty()) {
             counts += " " + says.text("guide-examples");
         }
         List<ColumnSlice> counted = new ArrayList<>(setter.paragraph(parent, counts));

@@ -92,9 +92,10 @@ final class SizePages {
     }
 
     private List<Integer> tens() {
-        if (plan.size().isPresent()) {
+        List<PerSide<Integer>> sizes = plan.options().size().sizes();
+        if (!sizes.isEmpty()) {
             TreeSet<Integer> tens = new TreeSet<>();
-            plan.size().get().stream().forEach(repeats -> {
+            sizes.stream().flatMap(PerSide::stream).forEach(repeats -> {
                 tens.add(Math.max(0, repeats - TEN / 2) / TEN);
                 tens.add((repeats + TEN / 2) / TEN);
             });
@@ -138,7 +139,7 @@ final class SizePages {
     /** Those of the pattern and their neighbours, or examples. */
     private List<Integer> repeats() {
         if (plan.size().isEmpty()) {
-            return CountsPages.repeats(chart);
+            return CountsPages.repeats(chart, plan.options().size());
         }
         TreeSet<Integer> repeats = new TreeSet<>();
         plan.size().get().stream()
@@ -157,13 +158,31 @@ final class SizePages {
                 "sizes-swatch",
                 shortest("stitches", measured.stitchesIn10Cm(), DIGITS),
                 shortest("rounds", measured.roundsIn10Cm(), DIGITS));
-        List<String> said = plan.size()
-                .map(repeats -> chart.border().stitches(0, repeats).map(stitches -> Math.max(1, stitches)))
-                .map(base -> new GuideSentences(setter.language()).of(FinishedSize.onStitches(base, rounds, measured)))
-                .orElseGet(() -> List.of(width(rounds * measured.roundMm())));
+        List<PerSide<Integer>> sizes = plan.options().size().sizes();
         List<ColumnSlice> strips = headed(parent, says.text("sizes-swatch-heading"));
-        strips.addAll(wide(setter, parent, by + " " + String.join(" ", said)));
+        if (sizes.size() < 2) {
+            String said = sizes.isEmpty() ? width(rounds * measured.roundMm()) : outer(sizes.get(0), measured);
+            strips.addAll(wide(setter, parent, by + " " + said));
+            return strips;
+        }
+        strips.addAll(wide(setter, parent, by));
+        for (int i = 0; i < sizes.size(); i++) {
+            String name = plan.options().size().names().get(i);
+            strips.addAll(wide(
+                    setter,
+                    parent,
+                    says.text("sizes-swatch-of", arg("size", name), arg("outer", outer(sizes.get(i), measured)))));
+            // In large type all sizes together are higher than a page.
+            int last = strips.size() - 1;
+            strips.set(last, strips.get(last).breaking(Break.FREE));
+        }
         return strips;
+    }
+
+    private String outer(PerSide<Integer> repeats, Swatch measured) {
+        PerSide<Integer> base = chart.border().stitches(0, repeats).map(stitches -> Math.max(1, stitches));
+        return new GuideSentences(setter.language())
+                .outer(FinishedSize.onStitches(base, chart.rounds().size(), measured));
     }
 
     private String width(double mm) {
@@ -206,7 +225,7 @@ final class SizePages {
                             columns.add(says.text("side-" + side));
                             sizes.add(size.get(side));
                         }),
-                        () -> CountsPages.repeats(chart).forEach(repeats -> {
+                        () -> CountsPages.repeats(chart, plan.options().size()).forEach(repeats -> {
                             columns.add(says.text("counts-repeats", count("repeats", repeats)));
                             sizes.add(repeats);
                         }));

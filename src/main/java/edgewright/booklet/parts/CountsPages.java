@@ -8,7 +8,9 @@ import edgewright.booklet.page.Tag;
 import edgewright.booklet.page.TextSetter;
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
+import edgewright.chart.PerSide;
 import edgewright.chart.SideShape;
+import edgewright.fit.PatternSize;
 import edgewright.texts.Language;
 import edgewright.words.write.PatternWriter;
 import java.util.ArrayList;
@@ -46,6 +48,17 @@ public final class CountsPages {
             repeats.add(words);
         }
         return List.copyOf(repeats);
+    }
+
+    /** How often the repeat is worked on the sides of a pattern for several sizes, rising; of one for any size the examples. */
+    public static List<Integer> repeats(Chart chart, PatternSize size) {
+        return size.sizes().isEmpty()
+                ? repeats(chart)
+                : size.sizes().stream()
+                        .flatMap(PerSide::stream)
+                        .distinct()
+                        .sorted()
+                        .toList();
     }
 
     /** The head of a column for sides on which the repeat is worked so often: in words, or short where the type is large. */

@@ -44,6 +44,7 @@ public final class CoverFacts {
                                         new FitSentences(options.language())
                                                 .counted(plan.question().in(options.counting()))),
                                 number("round", plan.changing()))));
+        add(says.text("cover-sizes"), options.language().commas(options.size().names()));
         TextBlock.RoundWords base = baseRound(words);
         all.add(new Fact(base.name(), base.counts()));
         add(says.text("cover-rounds"), options.language().count(chart.rounds().size()));

@@ -49,7 +49,7 @@ public final class ProvedPages {
      * @throws java.util.concurrent.CancellationException if it is not to go on
      */
     public List<ColumnSlice> set(Tag parent, Anchor anchor) {
-        WordingOptions written = options.words(false).withoutRepeats();
+        WordingOptions written = options.words(false);
         List<PerSide<Integer>> sizes = sizes();
         List<PerSide<Integer>> small = sizes.stream()
                 .filter(size -> Prover.stitches(chart, size) <= Prover.MOST_STITCHES)
@@ -96,10 +96,10 @@ public final class ProvedPages {
         return strips;
     }
 
-    /** The size of the pattern, or where it is for any size those that the counts show and those that bring out mistakes. */
+    /** The sizes of the pattern, or where it is for any size those that the counts show and those that bring out mistakes. */
     private List<PerSide<Integer>> sizes() {
-        if (options.repeats().isPresent()) {
-            return List.of(options.repeats().get());
+        if (!options.sizes().isEmpty()) {
+            return options.sizes();
         }
         List<PerSide<Integer>> sizes = new ArrayList<>(SizeProofs.USUAL);
         CountsPages.repeats(chart).stream()

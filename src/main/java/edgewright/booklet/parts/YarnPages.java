@@ -16,7 +16,6 @@ import edgewright.chart.Yarn;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
 import edgewright.yarn.Amounts;
-import edgewright.yarn.YarnPair;
 import edgewright.yarn.YarnSentences;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,7 +36,11 @@ public final class YarnPages {
     private final Chart chart;
     private final YarnSentences sentences;
     private final boolean oneSize;
-    /** What the examples are called; none for one size. */
+    /** Whether this is one size, several or examples, in the keys of what is said. */
+    private final String kind;
+
+    private final boolean isOfExamples;
+    /** What the sizes or examples are called; none for one size. */
     private final List<String> sizes;
 
     private final List<Amounts> amounts;
@@ -52,9 +55,16 @@ public final class YarnPages {
         language = options.language();
         sentences = new YarnSentences(language);
         oneSize = options.repeats().isPresent();
+        isOfExamples = options.size().sizes().isEmpty();
+        kind = oneSize ? "size" : isOfExamples ? "examples" : "sizes";
         if (oneSize) {
             sizes = List.of();
             amounts = List.of(Amounts.of(chart, options.repeats().get()));
+        } else if (!options.size().sizes().isEmpty()) {
+            sizes = options.size().names();
+            amounts = options.size().sizes().stream()
+                    .map(size -> Amounts.of(chart, size))
+                    .toList();
         } else {
             List<Integer> examples = examples(CountsPages.repeats(chart));
             sizes = examples.stream()
@@ -76,10 +86,13 @@ public final class YarnPages {
                 .toList();
     }
 
-    /** What to have of each yarn, hooks and weight, what the amounts go out from, and whether the yarns can be told apart. */
+    /** What to have of each yarn on a small, a middling and a large piece; nothing where the words say it of each size. */
     public List<ColumnSlice> needs(Tag parent, Anchor anchor) {
+        if (!isOfExamples) {
+            return List.of();
+        }
         List<ColumnSlice> strips = new ArrayList<>(setter.partHeading(parent, anchor));
-        strips.addAll(paragraph(parent, says.text(oneSize ? "yarn-needs-size" : "yarn-needs-examples")));
+        strips.addAll(paragraph(parent, says.text("yarn-needs-examples")));
         strips.replaceAll(strip -> strip.breaking(Break.NEVER));
         List<String> columns = new ArrayList<>(List.of(says.text("counts-yarn")));
         columns.addAll(heads());
@@ -93,26 +106,11 @@ public final class YarnPages {
             rows.add(row);
         }
         strips.addAll(table(parent, 1, columns, rows));
-        List<String> tools = sentences.tools(chart.making());
-        if (!tools.isEmpty()) {
-            strips.addAll(apart(parent, String.join(" ", tools)));
-        }
-        strips.addAll(apart(parent, String.join(" ", sentences.notes(amounts.get(0)))));
-        strips.addAll(apart(parent, contrast()));
         return strips;
     }
 
     private List<String> heads() {
         List<String> heads = new ArrayList<>();
-        if (oneSize) {
-            heads.add(says.text("yarn-metres"));
-            if (yards) {
-                heads.add(says.text("yarn-yards"));
-            }
-            if (weighed) {
-                heads.addAll(List.of(says.text("yarn-grams"), says.text("yarn-balls")));
-            }
-        }
         for (String size : sizes) {
             heads.add(says.text("yarn-metresOf", arg("size", size)));
             if (yards) {
@@ -133,27 +131,13 @@ public final class YarnPages {
         if (weighed) {
             cells.add(yarn.grams().isPresent() ? roundedUp(yarn.grams().getAsDouble()) : says.text("yarn-unknown"));
         }
-        if (weighed && oneSize) {
-            cells.add(yarn.balls().isPresent() ? language.count(yarn.balls().getAsInt()) : says.text("yarn-unknown"));
-        }
         return cells;
-    }
-
-    /** Those that are hard to tell apart, or that none are. */
-    private String contrast() {
-        List<String> low = YarnPair.of(chart).stream()
-                .filter(meeting -> meeting.contrast().isLow())
-                .map(sentences::contrast)
-                .toList();
-        return low.isEmpty()
-                ? says.text("yarn-contrast-clear")
-                : String.join(" ", low) + " " + says.text("yarn-contrast-low");
     }
 
     /** What each round takes of its yarn. */
     public List<ColumnSlice> rounds(Tag parent, Anchor anchor) {
         List<ColumnSlice> strips = new ArrayList<>(setter.partHeading(parent, anchor));
-        strips.addAll(paragraph(parent, says.text(oneSize ? "yarn-rounds-size" : "yarn-rounds-examples")));
+        strips.addAll(paragraph(parent, says.text("yarn-rounds-" + kind)));
         strips.replaceAll(strip -> strip.breaking(Break.NEVER));
         List<String> columns = new ArrayList<>(List.of(says.text("counts-round"), says.text("counts-yarn")));
         sizes.forEach(size -> columns.add(says.text("yarn-metresOf", arg("size", size))));

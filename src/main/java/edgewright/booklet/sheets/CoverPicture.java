@@ -15,6 +15,7 @@ import edgewright.draw.picture.ChartPicture;
 import edgewright.draw.picture.CornerPicture;
 import edgewright.draw.picture.FabricFill;
 import edgewright.draw.picture.PictureStyle;
+import java.util.Optional;
 
 /** The border as it looks when it is done, for the first page. */
 public final class CoverPicture {
@@ -31,16 +32,15 @@ public final class CoverPicture {
     private CoverPicture() {}
 
     /**
-     * The border around a piece of the size of the pattern, or of one that shows it well; of a very large one its outer
+     * The border around a piece of the first size of the pattern, or of one that shows it well; of a very large one its outer
      * corner. Opposite sides are drawn alike, as long as the longer one.
      */
     public static Drawing of(Chart chart, BookletOptions options) {
         int rounds = chart.rounds().size();
-        int across = options.repeats()
-                .map(of -> Math.max(of.top(), of.bottom()))
+        Optional<PerSide<Integer>> first = options.sizes().stream().findFirst();
+        int across = first.map(of -> Math.max(of.top(), of.bottom()))
                 .orElseGet(() -> repeats(chart.shape(Side.TOP), Math.max(SMALLEST_PIECE, 2 * rounds)));
-        int down = options.repeats()
-                .map(of -> Math.max(of.left(), of.right()))
+        int down = first.map(of -> Math.max(of.left(), of.right()))
                 .orElseGet(() -> repeats(chart.shape(Side.LEFT), Math.max(SMALLEST_PIECE * 2 / 3, 3 * rounds / 2)));
         PerSide<Integer> repeats = PerSide.pairs(across, down);
         long stitches = rounds * chart.border().allStitches(rounds, repeats);

@@ -41,6 +41,7 @@ import javax.swing.SpinnerNumberModel;
 public final class PublishDialog extends FormDialog {
     private final transient Messages says;
     private final transient Messages common;
+    private final transient Chart chart;
     private final boolean unworkable;
     private final transient Settings settings;
     private final transient Language language;
@@ -71,6 +72,7 @@ public final class PublishDialog extends FormDialog {
         says = view.language().messages("desk/output");
         common = view.language().messages("desk/common");
         titled(says.text("publish-title"), says.text("publish-accept"));
+        this.chart = chart;
         this.settings = settings;
         this.language = view.language();
         unworkable = errors > 0;
@@ -136,7 +138,7 @@ public final class PublishDialog extends FormDialog {
                         terms.getItemAt(terms.getSelectedIndex()),
                         counting.getItemAt(counting.getSelectedIndex()),
                         hand.getItemAt(hand.getSelectedIndex()),
-                        PatternSize.of(size.repeats())),
+                        PatternSize.of(size.repeats(), chart)),
                 new PrintingNotice(version.getText(), date.getText()),
                 new Supplements(guide.isSelected(), worksheet.isSelected(), yarn.isSelected()),
                 draft.isSelected(),

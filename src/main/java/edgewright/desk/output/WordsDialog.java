@@ -12,6 +12,7 @@ import edgewright.desk.parts.FormDialog;
 import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.SizeFields;
 import edgewright.desk.work.ChartView;
+import edgewright.fit.PatternSize;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
 import edgewright.words.write.WordingOptions;
@@ -25,6 +26,7 @@ public final class WordsDialog extends FormDialog {
     private final transient Messages says;
     private final transient Messages common;
     private final transient Language language;
+    private final transient Chart chart;
     private final boolean draft;
     private final JComboBox<WordsFormat> format = new JComboBox<>(WordsFormat.values());
     private final JComboBox<PrintedTerms> terms = new JComboBox<>(PrintedTerms.values());
@@ -42,6 +44,7 @@ public final class WordsDialog extends FormDialog {
         says = view.language().messages("desk/output");
         common = view.language().messages("desk/common");
         titled(says.text("saveWords-title"), says.text("saveWords-accept"));
+        this.chart = chart;
         language = view.language();
         draft = errors > 0;
         format.setRenderer(Forms.renderer((WordsFormat each) -> says.text("saveWords-format-" + each.name())));
@@ -73,7 +76,7 @@ public final class WordsDialog extends FormDialog {
                 language,
                 terms().get(0),
                 counting.getItemAt(counting.getSelectedIndex()),
-                size.repeats(),
+                PatternSize.of(size.repeats(), chart),
                 draft,
                 hand.getItemAt(hand.getSelectedIndex()));
     }

@@ -18,7 +18,6 @@ import java.awt.Insets;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JLabel;
@@ -123,7 +122,9 @@ public final class WordsPane extends JPanel {
                 PatternWriter.round(
                                 chart,
                                 shownRound,
-                                new WordingOptions(view.language(), terms, view.counting(), Optional.empty()))
+                                WordingOptions.of(chart, view.language())
+                                        .withTerms(terms)
+                                        .withCounting(view.counting()))
                         .lines());
     }
 

@@ -5,17 +5,19 @@ import static edgewright.texts.Arg.count;
 
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
+import edgewright.chart.NamedSize;
 import edgewright.chart.PerSide;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JSpinner;
 import javax.swing.SpinnerNumberModel;
 
-/** Whether a pattern is for any size or for one, and for that one how often the repeat is worked on each pair of sides. */
+/** Whether a pattern is for the sizes that the chart names, or for any if it names none, or else for one, and for that one how often the repeat is worked on each pair of sides. */
 public final class SizeFields {
     private final Chart chart;
     private final JComboBox<Counting> counting;
@@ -53,11 +55,15 @@ public final class SizeFields {
         follow();
     }
 
-    /** How often the repeat is worked on each side; empty for any size. */
+    /** How often the repeat is worked on each side; empty for the sizes of the chart, or any. */
     public Optional<PerSide<Integer>> repeats() {
         int across = FormDialog.value(level);
         int down = FormDialog.value(upright);
         return oneSize.isSelected() ? Optional.of(PerSide.pairs(across, down)) : Optional.empty();
+    }
+
+    private String names() {
+        return chart.making().sizes().stream().map(NamedSize::name).collect(Collectors.joining(", "));
     }
 
     private void follow() {
@@ -74,6 +80,6 @@ public final class SizeFields {
                         count(
                                 "leftAndRight",
                                 way.shown(chart.border().stitches(0, sides).left()))))
-                .orElseGet(() -> says.text("size-any")));
+                .orElseGet(() -> chart.making().sizes().isEmpty() ? says.text("size-any") : names()));
     }
 }

@@ -6,11 +6,13 @@ import edgewright.chart.Corner;
 import edgewright.chart.Extras;
 import edgewright.chart.Heading;
 import edgewright.chart.HookSize;
+import edgewright.chart.NamedSize;
 import edgewright.chart.PatternDetails;
 import edgewright.chart.Round;
 import edgewright.chart.Rules;
 import edgewright.chart.Start;
 import edgewright.chart.Swatch;
+import edgewright.chart.Technique;
 import edgewright.chart.Terms;
 import edgewright.chart.Yarn;
 import edgewright.chart.YarnUse;
@@ -76,6 +78,16 @@ public final class ChartCodec extends RecordCodec<Chart> {
             chart -> chart.making().use());
     private final Member<Chart, String> skill =
             optional("skill", ValueCodecs.TEXT, "", chart -> chart.making().skill());
+    private final Member<Chart, Technique> technique = optional(
+            "technique",
+            new TechniqueCodec(),
+            Technique.DEFAULT,
+            chart -> chart.making().technique());
+    private final Member<Chart, List<NamedSize>> sizes = optional(
+            "sizes",
+            new ListCodec<>(new NamedSizeCodec(), new NamedSizeCodec(), 0, NamedSize.MOST),
+            List.of(),
+            chart -> chart.making().sizes());
     private final Member<Chart, List<Yarn>> yarns = required("yarns", new YarnsCodec(), Chart::yarns);
     private final Member<Chart, List<Round>> rounds = required(
             "rounds", new ListCodec<>(RoundCodec.first(), RoundCodec.other(), 1, Chart.MOST_ROUNDS), Chart::rounds);
@@ -108,6 +120,7 @@ public final class ChartCodec extends RecordCodec<Chart> {
         in.links().judgeYarns(in);
         if (in.problems().isEmpty()) {
             in.links().judgeStart(found.get(rounds).get(0), in);
+            in.links().judgeSizes(found.get(rounds).get(0), in);
         }
         return in.problems().isEmpty() ? Optional.of(make(found)) : Optional.empty();
     }
@@ -121,7 +134,9 @@ public final class ChartCodec extends RecordCodec<Chart> {
                 found.get(swatch),
                 found.get(yarnUse),
                 found.get(yarnWeight),
-                found.get(skill));
+                found.get(skill),
+                found.get(technique),
+                found.get(sizes));
         return new Chart(
                 new Heading(found.get(title), found.get(designer), found.get(notes), found.get(terms)),
                 found.get(corner),

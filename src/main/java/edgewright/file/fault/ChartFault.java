@@ -50,6 +50,18 @@ public sealed interface ChartFault extends Fault {
         /** A start column past the first repeat. */
         T of(NoSuchColumn fault);
 
+        /** A size without a name. */
+        T of(NoName fault);
+
+        /** Two sizes with one name. */
+        T of(SameName fault);
+
+        /** A side of a size that does not close. */
+        T of(NotClosing fault);
+
+        /** Both or neither of two members of which one is expected. */
+        T of(NotOneOf fault);
+
         /** Too few or too many yarns, rounds or stitches. */
         T of(WrongNumber fault);
     }
@@ -221,6 +233,55 @@ public sealed interface ChartFault extends Fault {
      * @param last the last that there is
      */
     record NoSuchColumn(int found, int last) implements ChartFault {
+        @Override
+        public <T> T among(Fault.Cases<T> cases) {
+            return cases.of(this);
+        }
+    }
+
+    /** A size without a name. */
+    record NoName() implements ChartFault {
+        @Override
+        public <T> T among(Fault.Cases<T> cases) {
+            return cases.of(this);
+        }
+    }
+
+    /** Two sizes with one name. */
+    record SameName(String name) implements ChartFault {
+        @Override
+        public <T> T among(Fault.Cases<T> cases) {
+            return cases.of(this);
+        }
+    }
+
+    /**
+     * A side of a size that does not close.
+     *
+     * @param found its stitches in the base round, corner chains not counted
+     * @param nearest the numbers next to it that close, the smaller first
+     */
+    record NotClosing(int found, List<Integer> nearest) implements ChartFault {
+        public NotClosing {
+            nearest = List.copyOf(nearest);
+        }
+
+        @Override
+        public <T> T among(Fault.Cases<T> cases) {
+            return cases.of(this);
+        }
+    }
+
+    /**
+     * Both or neither of two members of which one is expected.
+     *
+     * @param both whether both are there
+     */
+    record NotOneOf(boolean both, List<String> members) implements ChartFault {
+        public NotOneOf {
+            members = List.copyOf(members);
+        }
+
         @Override
         public <T> T among(Fault.Cases<T> cases) {
             return cases.of(this);

@@ -190,6 +190,31 @@ final class FaultSentences implements Fault.Cases<String> {
     }
 
     @Override
+    public String of(ChartFault.NoName fault) {
+        return says.text("noName");
+    }
+
+    @Override
+    public String of(ChartFault.SameName fault) {
+        return says.text("sameName", arg("name", quote(fault.name())));
+    }
+
+    @Override
+    public String of(ChartFault.NotClosing fault) {
+        return says.text(
+                "notClosing",
+                count("found", fault.found()),
+                arg(
+                        "nearest",
+                        choice(fault.nearest().stream().map(String::valueOf).toList())));
+    }
+
+    @Override
+    public String of(ChartFault.NotOneOf fault) {
+        return says.text(fault.both() ? "bothOf" : "noneOf", arg("members", choice(fault.members())));
+    }
+
+    @Override
     public String of(ChartFault.WrongNumber fault) {
         return says.text(
                 "wrongNumber",

@@ -3,6 +3,7 @@ package edgewright.words.read;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 
 /** Reads a multiple, with its examples and the fewest stitches. */
 final class MultipleReader {
@@ -27,42 +28,48 @@ final class MultipleReader {
     /** @param again whether a multiple was said before, so that what is added suffices */
     Optional<ShownMultiple> take(boolean again) {
         Token start = cursor.peek();
-        boolean taken = mayStateFewest && takeWithFewest(again);
-        if (!taken) {
-            fewest = -1;
-            taken = takeWithExamples(again);
-        }
+        BooleanSupplier bare = () -> takeBare(again);
+        boolean taken = takeExamples(() -> takeFewest(bare))
+                || takeFewest(() -> takeExamples(bare))
+                || takeFewest(bare)
+                || takeExamples(bare)
+                || takeBare(again);
         return taken
                 ? Optional.of(
                         new ShownMultiple(start, of, plus, examplesStart, exampleTokens, examples, fewestStart, fewest))
                 : Optional.empty();
     }
 
-    private boolean takeWithFewest(boolean again) {
-        return cursor.take("with-fewest", gap -> switch (gap) {
-            case "multiple" -> {
-                boolean taken = takeWithExamples(again);
-                int mark = cursor.mark();
-                cursor.skipPartings();
-                fewestStart = cursor.peek();
-                cursor.reset(mark);
-                yield taken;
-            }
-            case "fewest" -> {
-                boolean taken = cursor.takeNumber(0, "count");
-                fewest = cursor.number();
-                yield taken;
-            }
-            default -> throw Phrase.unknown(gap);
-        });
+    /** @param multiple takes what the fewest stitches are said of */
+    private boolean takeFewest(BooleanSupplier multiple) {
+        boolean taken = mayStateFewest
+                && cursor.take("with-fewest", gap -> switch (gap) {
+                    case "multiple" -> {
+                        boolean before = multiple.getAsBoolean();
+                        int mark = cursor.mark();
+                        cursor.skipPartings();
+                        fewestStart = cursor.peek();
+                        cursor.reset(mark);
+                        yield before;
+                    }
+                    case "fewest" -> {
+                        boolean number = cursor.takeNumber(0, "count");
+                        fewest = cursor.number();
+                        yield number;
+                    }
+                    default -> throw Phrase.unknown(gap);
+                });
+        fewest = taken ? fewest : -1;
+        return taken;
     }
 
-    private boolean takeWithExamples(boolean again) {
+    /** @param multiple takes what the examples are of */
+    private boolean takeExamples(BooleanSupplier multiple) {
         boolean taken = cursor.take("with-examples", gap -> switch (gap) {
             case "multiple" -> {
-                boolean multiple = takeBare(again);
+                boolean before = multiple.getAsBoolean();
                 examplesStart = cursor.peek();
-                yield multiple;
+                yield before;
             }
             case "examples" -> takeExamples();
             default -> throw Phrase.unknown(gap);
@@ -71,24 +78,24 @@ final class MultipleReader {
             exampleTokens.clear();
             examples.clear();
         }
-        return taken || takeBare(again);
+        return taken;
     }
 
+    /** As counts of so many sizes, or one after the other. */
     private boolean takeExamples() {
+        SizesReader sizes = new SizesReader(cursor);
+        int mark = cursor.mark();
+        boolean taken = sizes.take() && sizes.numbers().size() > 1;
+        if (!taken) {
+            cursor.reset(mark);
+            taken = sizes.takeListed();
+            cursor.takeWord("sts-word");
+        }
         exampleTokens.clear();
         examples.clear();
-        int mark;
-        do {
-            Token token = cursor.peek();
-            if (!cursor.takeNumber(0, "count")) {
-                return false;
-            }
-            exampleTokens.add(token);
-            examples.add(cursor.number());
-            mark = cursor.mark();
-        } while (cursor.between("examples-next") && cursor.isNumber());
-        cursor.reset(mark);
-        return true;
+        exampleTokens.addAll(sizes.tokens());
+        examples.addAll(sizes.numbers());
+        return taken;
     }
 
     private boolean takeBare(boolean again) {

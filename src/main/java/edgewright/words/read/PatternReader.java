@@ -47,6 +47,9 @@ public final class PatternReader {
     private Optional<Terms> terms = Optional.empty();
     private BaseRound base = BaseRound.UNSTATED;
     private Optional<Counting> counting = Optional.empty();
+    /** How many numbers each count has; 0 until one is read. */
+    private int sizes;
+
     private final List<WrittenRound> rounds = new ArrayList<>();
     /** The number that the next round must have. */
     private int next = 1;
@@ -188,6 +191,7 @@ public final class PatternReader {
                 RoundReader.ReadBase read = new RoundReader(new TokenCursor(tokens, after(tokens), words)).base();
                 base = read.round();
                 counting = counting.or(read::counting);
+                sizes = base.side().counts().size();
             } catch (ReadingStopped stopped) {
                 problems.add(stopped.problem());
             }
@@ -226,9 +230,10 @@ public final class PatternReader {
             throw new CancellationException();
         }
         try {
-            RoundReader reader = new RoundReader(new TokenCursor(tokens, after(tokens), words));
+            RoundReader reader = new RoundReader(cursor(tokens, words));
             RoundReader.ReadRound read = reader.round(next, yarnReader);
             counting = counting.or(read::counting);
+            sizes = Math.max(sizes, read.round().side().counts().size());
             if (problems.isEmpty()) {
                 rounds.add(read.round());
             }
@@ -246,12 +251,18 @@ public final class PatternReader {
         }
         for (SourceText.Paragraph block : piece.blocks()) {
             try {
-                reader.read(new TokenCursor(block.tokens(), after(block.tokens()), words));
+                reader.read(cursor(block.tokens(), words));
                 counting = counting.or(reader::counting);
             } catch (ReadingStopped stopped) {
                 problems.add(stopped.problem());
             }
         }
+    }
+
+    /** At the beginning of these tokens, with all that was said of counts before. */
+    private TokenCursor cursor(List<Token> tokens, Vocabulary words) {
+        return new TokenCursor(
+                tokens, after(tokens), words, new TokenCursor.Counted(counting.orElse(Counting.STITCHES), sizes));
     }
 
     /** Where these tokens end. */

@@ -11,31 +11,35 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.stream.Stream;
+import java.util.stream.IntStream;
 
 /**
  * Reads what a round says of the stitches on a side. What is said in two ways of counting must agree; all is turned into
  * stitches, corner chains not counted.
  */
 final class SizeReader {
-    /** The forms of the writer that name a multiple, then those that name counts, the longest first, then the typist's. */
+    /** Multiples in two ways of counting, then in one, then counts, the longest form first. */
     private static final List<String> FORMS = List.of(
-            "bothWays-STITCHES",
-            "bothWays-WITH_CHAINS",
+            "size-both-STITCHES",
+            "size-both-WITH_CHAINS",
             "size-in-brackets",
             "size-counts-of",
-            "size-counts",
+            "size-counts-way",
             "size-counts-bare-of",
-            "size-counts-bare",
+            "size-counts",
             "size-side-count",
             "size-two-ways",
+            "size-multiple",
             "size-one-way");
+
+    /** Forms in which it must be said how a side is counted. */
+    private static final List<String> WITH_WAY = List.of("size-counts-of", "size-counts-way");
 
     private final TokenCursor cursor;
     private final boolean mayStateFewest;
-    private final WorkReader work;
+    private final SizesReader sizes;
 
-    private final Map<Side, Integer> shown = new EnumMap<>(Side.class);
+    private final Map<Side, List<Integer>> shown = new EnumMap<>(Side.class);
     private Optional<Counting> way = Optional.empty();
     private Optional<Counting> otherWay = Optional.empty();
     private Optional<ShownMultiple> first = Optional.empty();
@@ -44,7 +48,7 @@ final class SizeReader {
     SizeReader(TokenCursor cursor, boolean mayStateFewest) {
         this.cursor = cursor;
         this.mayStateFewest = mayStateFewest;
-        this.work = new WorkReader(cursor);
+        this.sizes = new SizesReader(cursor);
     }
 
     /**
@@ -65,7 +69,7 @@ final class SizeReader {
             second = Optional.empty();
             way = implied(form, Counting.STITCHES, Counting.WITH_CHAINS);
             otherWay = implied(form, Counting.WITH_CHAINS, Counting.STITCHES);
-            boolean wayIsOptional = !form.startsWith("size-counts");
+            boolean wayIsOptional = !WITH_WAY.contains(form);
             if (cursor.take(form, gap -> take(gap, wayIsOptional))) {
                 return Optional.of(shown.isEmpty() ? multiples() : counts());
             }
@@ -75,8 +79,8 @@ final class SizeReader {
 
     private static Optional<Counting> implied(String form, Counting ofStitches, Counting ofChains) {
         return switch (form) {
-            case "bothWays-STITCHES" -> Optional.of(ofStitches);
-            case "bothWays-WITH_CHAINS" -> Optional.of(ofChains);
+            case "size-both-STITCHES" -> Optional.of(ofStitches);
+            case "size-both-WITH_CHAINS" -> Optional.of(ofChains);
             default -> Optional.empty();
         };
     }
@@ -118,13 +122,16 @@ final class SizeReader {
         return new MultipleReader(cursor, mayStateFewest).take(again);
     }
 
+    /** A number for each size on all four sides, where they are alike without their names. */
     private boolean takeCounts() {
         shown.clear();
+        int mark = cursor.mark();
         if (!takeSideCount()) {
-            return false;
+            // A number alone could belong to a stitch.
+            return takeCountOfAll() && cursor.hasTakenWord(mark);
         }
         while (shown.size() < Side.values().length) {
-            int mark = cursor.mark();
+            mark = cursor.mark();
             boolean goesOn = cursor.between("counts-next");
             int next = cursor.mark();
             if (!goesOn || !takeSideCount()) {
@@ -137,20 +144,28 @@ final class SizeReader {
 
     private boolean takeSideCount() {
         List<Side> named = new ArrayList<>();
-        int[] count = new int[1];
         boolean taken = cursor.take("side-count", gap -> switch (gap) {
             case "sides" -> takeSides(named);
-            case "sts" -> {
-                boolean number = work.takeStitches(0, "count");
-                count[0] = cursor.number();
-                yield number;
-            }
+            case "sts" -> sizes.take();
             default -> throw Phrase.unknown(gap);
         });
         if (taken) {
-            named.forEach(side -> shown.put(side, count[0]));
+            show(named);
         }
         return taken;
+    }
+
+    /** Each of these sides has the numbers that were taken last. */
+    private void show(List<Side> named) {
+        List<Integer> numbers = sizes.numbers();
+        int expected = shown.values().stream()
+                .findFirst()
+                .map(List::size)
+                .orElse(cursor.counted().sizes());
+        if (expected > 0 && numbers.size() != expected) {
+            throw cursor.stopAt(sizes.tokens().get(0), Expectation.of("eachSize", expected));
+        }
+        named.forEach(side -> shown.put(side, numbers));
     }
 
     private boolean takeSides(List<Side> named) {
@@ -185,25 +200,28 @@ final class SizeReader {
     }
 
     private boolean takeCountOfAll() {
-        boolean taken = work.takeStitches(0, "count");
+        boolean taken = sizes.take();
         if (taken) {
-            Stream.of(Side.values()).forEach(side -> shown.put(side, cursor.number()));
+            show(List.of(Side.values()));
         }
         return taken;
     }
 
     private Said counts() {
-        Counting counted = way.orElse(Counting.STITCHES);
-        if (shown.values().stream().anyMatch(count -> counted.stitches(count) < 0)) {
+        Counting counted = way.orElse(cursor.counted().counting());
+        if (shown.values().stream().flatMap(List::stream).anyMatch(count -> counted.stitches(count) < 0)) {
             throw cursor.stop("count");
         }
-        PerSide<Integer> counts = PerSide.each(shown::get).map(counted::stitches);
+        List<PerSide<Integer>> counts = IntStream.range(0, shown.get(Side.TOP).size())
+                .mapToObj(size ->
+                        PerSide.each(side -> counted.stitches(shown.get(side).get(size))))
+                .toList();
         Optional<Multiple> multiple = first.map(each -> each.in(counted, cursor).withExamples(List.of()));
-        return new Said(new SideSize(multiple, Optional.of(counts)), OptionalInt.empty(), counted);
+        return new Said(new SideSize.Counted(counts, multiple), OptionalInt.empty(), counted);
     }
 
     private Said multiples() {
-        Counting counted = way.orElse(Counting.STITCHES);
+        Counting counted = way.orElse(cursor.counted().counting());
         ShownMultiple said = first.orElseThrow();
         Multiple multiple = said.in(counted, cursor);
         OptionalInt fewest = said.fewest(counted);
@@ -215,6 +233,6 @@ final class SizeReader {
             multiple = multiple.examples().isEmpty() ? same : multiple;
             fewest = fewest.isPresent() ? fewest : again.fewest(other);
         }
-        return new Said(new SideSize(Optional.of(multiple), Optional.empty()), fewest, counted);
+        return new Said(SideSize.of(multiple), fewest, counted);
     }
 }

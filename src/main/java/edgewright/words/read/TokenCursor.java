@@ -1,5 +1,6 @@
 package edgewright.words.read;
 
+import edgewright.chart.Counting;
 import edgewright.chart.Stitch;
 import java.util.List;
 import java.util.Optional;
@@ -15,6 +16,7 @@ final class TokenCursor {
     private final Grammar grammar;
     private final Vocabulary words;
     private final Token end;
+    private final Counted counted;
     private int at;
     private int number;
     private int furthest = -1;
@@ -22,10 +24,32 @@ final class TokenCursor {
 
     /** @param end a token with no text where the tokens end, for messages */
     TokenCursor(List<Token> tokens, Token end, Vocabulary words) {
+        this(tokens, end, words, Counted.UNSAID);
+    }
+
+    /** @param counted what was said before of all counts */
+    TokenCursor(List<Token> tokens, Token end, Vocabulary words, Counted counted) {
+        this.counted = counted;
         this.tokens = tokens;
         this.end = end;
         this.words = words;
         this.grammar = words.grammar();
+    }
+
+    /**
+     * What a pattern has said of all its counts.
+     *
+     * @param counting how a side is counted, until something else is said
+     * @param sizes how many numbers each count has; 0 if nobody knows yet
+     */
+    record Counted(Counting counting, int sizes) {
+        /** Nothing was said: corner chains are not counted. */
+        static final Counted UNSAID = new Counted(Counting.STITCHES, 0);
+    }
+
+    /** What was said before of all counts. */
+    Counted counted() {
+        return counted;
     }
 
     Vocabulary words() {
@@ -74,6 +98,12 @@ final class TokenCursor {
         return at > 0 && signs.contains(tokens.get(at - 1).text());
     }
 
+    /** Whether a word that is no number was taken since this mark. */
+    boolean hasTakenWord(int mark) {
+        return tokens.subList(mark, at).stream()
+                .anyMatch(token -> token.kind() == Token.Kind.WORD && grammar.number(token) < 0);
+    }
+
     /** Passes over any of these signs. */
     void skip(List<String> signs) {
         while (isSign(signs)) {
@@ -118,6 +148,18 @@ final class TokenCursor {
             at = start;
         }
         return false;
+    }
+
+    /** Likewise where it is no matter if something is missing: what stands there may go on otherwise. */
+    boolean takeOptional(String key, Phrase.Gaps gaps) {
+        int before = furthest;
+        Expectation missedBefore = missed;
+        boolean taken = take(key, gaps);
+        if (!taken) {
+            furthest = before;
+            missed = missedBefore;
+        }
+        return taken;
     }
 
     private boolean takes(Phrase.Form form, Phrase.Gaps gaps) {

@@ -33,8 +33,8 @@ final class Composer {
         for (int r = 1; r <= chart.rounds().size(); r++) {
             rounds.add(round(chart, r, options, beginnings));
         }
-        IntFunction<SideSize> size =
-                r -> size(chart.shape().fewestStitches(r), chart.shape().w(), options.repeats());
+        IntFunction<SideSize> size = r -> SideSize.of(
+                counts(chart.shape().fewestStitches(r), chart.shape().w(), options));
         return frame(chart, options).withRounds(rounds).withBack(BackComposer.compose(chart, size));
     }
 
@@ -71,7 +71,7 @@ final class Composer {
         return WrittenRound.of(
                 number,
                 round.yarn(),
-                size(fewest, round.repeat().length(), options.repeats()),
+                SideSize.of(counts(fewest, round.repeat().length(), options)),
                 said,
                 chart.corner().chains(),
                 beginnings.of(number));
@@ -79,31 +79,41 @@ final class Composer {
 
     private static BaseRound base(Chart chart, WordingOptions options) {
         SideShape shape = chart.shape();
-        int corners = shape.fewestStitches(0);
         int fewest = shape.stitches(0, StartComposer.of(chart, options).fewestRepeats());
-        boolean needsSaying = options.repeats().isEmpty() && fewest >= shape.w();
+        boolean needsSaying = options.size().sizes().isEmpty() && fewest >= shape.w();
         return new BaseRound(
-                size(corners, shape.w(), options.repeats()),
+                baseSize(shape, options),
                 needsSaying ? OptionalInt.of(fewest) : OptionalInt.empty(),
                 OptionalInt.of(chart.corner().chains()));
     }
 
-    /** In a pattern for every size the multiple with examples, in one for a given size the counts. */
-    private static SideSize size(int fewest, int w, Optional<PerSide<Integer>> repeats) {
-        if (w == 0) {
-            return new SideSize(Optional.empty(), Optional.of(PerSide.all(fewest)));
-        }
-        Multiple multiple = Multiple.containing(w, fewest);
-        if (repeats.isEmpty()) {
-            List<Integer> examples = EXAMPLES.stream().map(m -> fewest + m * w).toList();
-            return new SideSize(Optional.of(multiple.withExamples(examples)), Optional.empty());
-        }
-        PerSide<Integer> counts = repeats.get().map(m -> Math.addExact(fewest, Math.multiplyExact(m, w)));
-        return new SideSize(w == 1 ? Optional.empty() : Optional.of(multiple), Optional.of(counts));
+    /** What is said of the base round, which alone names the multiple; in a pattern for every size with the examples. */
+    private static SideSize baseSize(SideShape shape, WordingOptions options) {
+        int fewest = shape.fewestStitches(0);
+        List<PerSide<Integer>> counts = counts(fewest, shape.w(), options);
+        Multiple multiple = Multiple.containing(shape.w(), fewest);
+        return options.size().sizes().isEmpty()
+                ? SideSize.of(
+                        multiple.withExamples(counts.stream().map(PerSide::top).toList()))
+                : new SideSize.Counted(counts, shape.w() == 1 ? Optional.empty() : Optional.of(multiple));
+    }
+
+    /**
+     * The counts of each size; in a pattern for every size those of the examples.
+     *
+     * @param w the length of the repeat in this round
+     */
+    private static List<PerSide<Integer>> counts(int fewest, int w, WordingOptions options) {
+        List<PerSide<Integer>> sizes = options.size().sizes();
+        List<PerSide<Integer>> repeats =
+                sizes.isEmpty() ? EXAMPLES.stream().map(PerSide::all).toList() : sizes;
+        return repeats.stream()
+                .map(size -> size.map(m -> Math.addExact(fewest, Math.multiplyExact(m, w))))
+                .toList();
     }
 
     /** Text from a chart may hold line breaks and other blanks; a line of a pattern holds single spaces. */
-    private static String onOneLine(String text) {
+    static String onOneLine(String text) {
         return text.strip().replaceAll("[\\s\\p{Cc}\\p{Z}]+", " ").strip();
     }
 }

@@ -1,6 +1,7 @@
 package edgewright.words.write;
 
 import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.number;
 import static edgewright.texts.Arg.plain;
 
 import edgewright.chart.Counting;
@@ -10,9 +11,7 @@ import edgewright.texts.Language;
 import edgewright.texts.Messages;
 import edgewright.words.page.TextBlock;
 import edgewright.words.tree.Instructions;
-import edgewright.words.tree.Multiple;
 import edgewright.words.tree.SideSize;
-import edgewright.words.tree.WrittenRound;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -24,57 +23,82 @@ final class CountsWording {
     private final Instructions pattern;
     private final YarnLabels yarns;
     private final Counting counting;
+    private final List<String> names;
 
-    CountsWording(Language language, Instructions pattern, YarnLabels yarns) {
+    /** @param names of the sizes; none where they have no names */
+    CountsWording(Language language, Instructions pattern, YarnLabels yarns, List<String> names) {
         this.says = language.messages("words/write");
         this.pattern = pattern;
         this.yarns = yarns;
         this.counting = pattern.counting();
+        this.names = List.copyOf(names);
     }
 
-    /** Empty unless the pattern states the counts, or as many examples, of every round and of the base round. */
+    /** Empty unless the pattern states the counts of every round, and of the base round or of as many examples of it. */
     Optional<TextBlock.CountsTable> table() {
-        List<SideSize> sizes = Stream.concat(
-                        Stream.of(pattern.base().side()),
-                        pattern.rounds().stream().map(WrittenRound::side))
+        SideSize base = pattern.base().side();
+        List<PerSide<Integer>> examples = base.multiple().stream()
+                .flatMap(multiple -> multiple.examples().stream())
+                .map(PerSide::all)
                 .toList();
-        String caption = says.text("caption-" + counting);
-        if (sizes.stream().allMatch(size -> size.counts().isPresent())) {
-            List<PerSide<Integer>> counts =
-                    sizes.stream().map(size -> size.counts().orElseThrow()).toList();
-            return Optional.of(ofOneSize(caption, counts));
-        }
-        List<List<Integer>> examples = sizes.stream()
-                .flatMap(size -> size.multiple().stream())
-                .map(Multiple::examples)
+        boolean ofExamples = base.counts().isEmpty();
+        List<List<PerSide<Integer>>> counts = Stream.concat(
+                        Stream.of(ofExamples ? examples : base.counts()),
+                        pattern.rounds().stream().map(round -> round.side().counts()))
                 .toList();
-        long lengths = examples.stream().map(List::size).distinct().count();
-        if (examples.size() < sizes.size() || lengths != 1 || examples.get(0).isEmpty()) {
+        if (counts.get(0).isEmpty()
+                || counts.stream().map(List::size).distinct().count() > 1) {
             return Optional.empty();
         }
+        List<Heading> sides = sides(counts);
         List<String> columns = new ArrayList<>();
-        examples.get(0).forEach(base -> columns.add(says.text("example", plain("stitches", counting.shown(base)))));
-        return Optional.of(table(says.text("examples-caption", arg("caption", caption)), columns, examples));
+        for (int i = 0; i < counts.get(0).size(); i++) {
+            for (Heading side : sides) {
+                columns.add(
+                        ofExamples
+                                ? example(examples.get(i))
+                                : heading(i, counts.get(0).size(), side));
+            }
+        }
+        List<List<Integer>> numbers = counts.stream()
+                .map(round -> round.stream()
+                        .flatMap(size -> sides.stream().map(side -> size.get(side.side())))
+                        .toList())
+                .toList();
+        String caption = says.text("caption-" + counting);
+        return Optional.of(
+                table(ofExamples ? says.text("examples-caption", arg("caption", caption)) : caption, columns, numbers));
     }
 
-    private TextBlock.CountsTable ofOneSize(String caption, List<PerSide<Integer>> counts) {
-        if (counts.stream().allMatch(PerSide::allSidesAreAlike)) {
-            List<List<Integer>> numbers =
-                    counts.stream().map(c -> List.of(c.top())).toList();
-            return table(caption, List.of(says.text("counts-each")), numbers);
+    /** A column for sides that are alike: one of them, and what they are called. */
+    private record Heading(Side side, String name) {}
+
+    private List<Heading> sides(List<List<PerSide<Integer>>> counts) {
+        List<PerSide<Integer>> all = counts.stream().flatMap(List::stream).toList();
+        if (all.stream().allMatch(PerSide::allSidesAreAlike)) {
+            return List.of(new Heading(Side.TOP, says.text("counts-each")));
         }
-        if (counts.stream().allMatch(PerSide::oppositeSidesAreAlike)) {
-            List<List<Integer>> numbers =
-                    counts.stream().map(c -> List.of(c.top(), c.left())).toList();
-            return table(caption, List.of(says.text("counts-topBottom"), says.text("counts-leftRight")), numbers);
+        if (all.stream().allMatch(PerSide::oppositeSidesAreAlike)) {
+            return List.of(
+                    new Heading(Side.TOP, says.text("counts-topBottom")),
+                    new Heading(Side.LEFT, says.text("counts-leftRight")));
         }
-        List<Side> order = pattern.hand().workingOrder();
-        return table(
-                caption,
-                order.stream().map(side -> says.text("column-" + side)).toList(),
-                counts.stream()
-                        .map(each -> order.stream().map(each::get).toList())
-                        .toList());
+        return pattern.hand().workingOrder().stream()
+                .map(side -> new Heading(side, says.text("column-" + side)))
+                .toList();
+    }
+
+    private String example(PerSide<Integer> base) {
+        return says.text("example", plain("stitches", counting.shown(base.top())));
+    }
+
+    /** Of several sizes a column is named after the size. */
+    private String heading(int size, int sizes, Heading side) {
+        if (sizes == 1) {
+            return side.name();
+        }
+        String name = size < names.size() ? names.get(size) : says.text("size-number", number("size", size + 1));
+        return says.text("counts-ofSize", arg("size", name), arg("sides", side.name()));
     }
 
     private TextBlock.CountsTable table(String caption, List<String> sizes, List<List<Integer>> numbers) {

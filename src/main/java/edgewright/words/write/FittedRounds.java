@@ -16,7 +16,7 @@ import edgewright.words.tree.WrittenRound;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * Says the rounds of a chart for a piece whose counts are put right on the way: up to the counting round on the sides as they
@@ -38,7 +38,7 @@ final class FittedRounds {
         List<WrittenRound> rounds =
                 fitting.rounds().stream().map(round -> fitted(round, before)).toList();
         BaseRound base =
-                new BaseRound(actual(0), fitting.base().fewest(), fitting.base().cornerChains());
+                new BaseRound(actual(0), OptionalInt.empty(), fitting.base().cornerChains());
         return fitting.withBase(base).withRounds(rounds);
     }
 
@@ -67,11 +67,7 @@ final class FittedRounds {
             throw new IllegalArgumentException("round " + plan.changing() + " is no plain round");
         }
         return new WrittenRound.PuttingRight(
-                fitting.number(),
-                fitting.yarn(),
-                new SideSize(Optional.empty(), fitting.side().counts()),
-                PerSide.each(this::sideWork),
-                fitting.cornerChains());
+                fitting.number(), fitting.yarn(), fitting.side(), PerSide.each(this::sideWork), fitting.cornerChains());
     }
 
     private WrittenRound asItIs(WrittenRound round, StartComposer before) {
@@ -87,7 +83,7 @@ final class FittedRounds {
 
     /** The stitches that the sides have as they are, up to the counting round. */
     private SideSize actual(int round) {
-        return new SideSize(Optional.empty(), Optional.of(plan.stitches(round)));
+        return SideSize.of(plan.stitches(round));
     }
 
     /** How often the repeat fits on the sides as they are. */

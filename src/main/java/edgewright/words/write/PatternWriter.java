@@ -31,12 +31,15 @@ public final class PatternWriter {
                 .orElseGet(() -> Composer.compose(chart, options));
     }
 
-    /** The chart in words, with the hook and the tension where the chart names them. */
+    /** The chart in words, with all that is needed to work it. */
     public static PatternText write(Chart chart, WordingOptions options) {
         return new Wording(
                         options.language(),
                         tree(chart, options),
-                        new ToolsWording(options.language(), options.terms()).entries(chart))
+                        new Wording.Extras(
+                                new NeedsWording(chart, options).blocks(),
+                                options.size().names(),
+                                chart.making().technique()))
                 .pattern();
     }
 

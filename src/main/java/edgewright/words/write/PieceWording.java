@@ -13,6 +13,7 @@ import edgewright.words.tree.WrittenRound;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 
@@ -21,23 +22,23 @@ final class PieceWording {
     private final Messages says;
     private final Messages phrases;
     private final Instructions pattern;
-    private final RoundWording rounds;
+    private final SizeWording sizes;
     private final WrittenRound changing;
 
-    private PieceWording(Language language, Instructions pattern, RoundWording rounds, WrittenRound changing) {
+    private PieceWording(Language language, Instructions pattern, WrittenRound changing) {
         this.says = language.messages("words/write");
         this.phrases = language.messages("words/phrases");
         this.pattern = pattern;
-        this.rounds = rounds;
+        this.sizes = new SizeWording(language, pattern.counting(), pattern.hand());
         this.changing = changing;
     }
 
     /** Empty for a pattern in which no counts are put right. */
-    static Optional<PieceWording> of(Language language, Instructions pattern, RoundWording rounds) {
+    static Optional<PieceWording> of(Language language, Instructions pattern) {
         return pattern.rounds().stream()
                 .filter(round -> round.changes().isPresent())
                 .findFirst()
-                .map(changing -> new PieceWording(language, pattern, rounds, changing));
+                .map(changing -> new PieceWording(language, pattern, changing));
     }
 
     /** For which piece the pattern is. */
@@ -50,7 +51,10 @@ final class PieceWording {
                 ? says.text("roundNamed-base")
                 : says.text("roundNamed-number", number("round", counting));
         return phrases.text(
-                "piece", arg("round", named), arg("counts", rounds.size(size)), number("changing", changing.number()));
+                "piece",
+                arg("round", named),
+                arg("counts", sizes.base(size, OptionalInt.empty())),
+                number("changing", changing.number()));
     }
 
     /** What the changing round is for, and which rounds are worked on the sides as they are. */

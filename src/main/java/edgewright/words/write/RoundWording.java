@@ -45,7 +45,7 @@ final class RoundWording {
         List<String> corner = base.cornerChains().stream()
                 .mapToObj(chains -> sentence(language.capital(corner(chains))))
                 .toList();
-        return block(0, phrases.text("base-title"), sizes.of(base.side(), base.fewest()), corner);
+        return block(0, phrases.text("base-title"), sizes.base(base.side(), base.fewest()), corner);
     }
 
     /** A round of the border; {@code yarn} is what its yarn is called. */

@@ -30,59 +30,71 @@ final class SizeWording {
         this.hand = hand;
     }
 
-    /** What is said; empty where nothing is. */
+    /** What is said of a round; empty where nothing is. */
     String of(SideSize size) {
-        return of(size, OptionalInt.empty());
+        return size.counts().isEmpty()
+                ? base(size, OptionalInt.empty())
+                : phrases.text("size-counts", arg("counts", counts(size)));
     }
 
-    /** @param fewest the fewest stitches that a side may have, where it must be said */
-    String of(SideSize size, OptionalInt fewest) {
-        if (size.counts().isPresent()) {
-            String counts = language.capital(counts(size.counts().get()));
-            String way = phrases.text("counted-" + counting);
-            return size.multiple().isPresent()
-                    ? phrases.text(
-                            "size-counts-of",
-                            arg("counts", counts),
-                            arg("way", way),
-                            arg("multiple", multiple(size.multiple().get(), counting)))
-                    : phrases.text("size-counts", arg("counts", counts), arg("way", way));
+    /**
+     * What is said of the base round, and how the stitches of a side are counted in the whole pattern; empty where nothing is.
+     *
+     * @param fewest the fewest stitches that a side may have, where it must be said
+     */
+    String base(SideSize size, OptionalInt fewest) {
+        var way = arg("way", phrases.text("counted-" + counting));
+        if (size.counts().isEmpty()) {
+            return size.multiple()
+                    .map(multiple -> phrases.text(
+                            "size-multiple", arg("multiple", language.capital(withExamples(multiple, fewest))), way))
+                    .orElse("");
         }
-        if (size.multiple().isEmpty()) {
-            return "";
-        }
-        Multiple multiple = size.multiple().get();
-        Counting other = counting == Counting.STITCHES ? Counting.WITH_CHAINS : Counting.STITCHES;
-        return phrases.text(
-                "bothWays-" + counting,
-                arg("first", bounded(multiple(multiple, counting), multiple, fewest, counting)),
-                arg("second", bounded(plus(multiple, other), multiple, fewest, other)));
+        var counts = arg("counts", counts(size));
+        return size.multiple()
+                .map(multiple -> phrases.text("size-counts-of", counts, way, arg("multiple", bare(multiple))))
+                .orElseGet(() -> phrases.text("size-counts-way", counts, way));
     }
 
-    /** So many stitches. */
-    String stitches(int stitches) {
-        return phrases.text("sts", plain("sts", stitches));
+    /** So many stitches, a number for each size. */
+    String stitches(List<Integer> sizes) {
+        return sizes.size() == 1
+                ? phrases.text("sts", plain("sts", counting.shown(sizes.get(0))))
+                : phrases.text("sts-each", arg("sizes", numbers(sizes)));
     }
 
-    private String bounded(String said, Multiple multiple, OptionalInt fewest, Counting way) {
-        String bounded = said;
-        if (!multiple.examples().isEmpty()) {
-            List<String> examples = multiple.examples().stream()
-                    .map(way::shown)
-                    .map(String::valueOf)
-                    .toList();
-            bounded = phrases.text(
-                    "with-examples",
-                    arg("multiple", bounded),
-                    arg("examples", phrases.list("examples-next", examples)));
-        }
-        return fewest.isEmpty()
+    /** The numbers alone, the first outside the brackets. */
+    String numbers(List<Integer> sizes) {
+        List<String> shown =
+                sizes.stream().map(counting::shown).map(String::valueOf).toList();
+        return ofSizes(phrases, shown);
+    }
+
+    /** Something of each size, the first outside the brackets. */
+    static String ofSizes(Messages phrases, List<String> sizes) {
+        return sizes.size() == 1
+                ? sizes.get(0)
+                : phrases.text(
+                        "sizes",
+                        arg("first", sizes.get(0)),
+                        arg("others", phrases.list("others-next", sizes.subList(1, sizes.size()))));
+    }
+
+    private String withExamples(Multiple multiple, OptionalInt fewest) {
+        String bounded = fewest.isEmpty()
+                ? bare(multiple)
+                : phrases.text(
+                        "with-fewest",
+                        arg("multiple", bare(multiple)),
+                        number("fewest", counting.shown(fewest.getAsInt())));
+        return multiple.examples().isEmpty()
                 ? bounded
-                : phrases.text("with-fewest", arg("multiple", bounded), number("fewest", way.shown(fewest.getAsInt())));
+                : phrases.text(
+                        "with-examples", arg("multiple", bounded), arg("examples", stitches(multiple.examples())));
     }
 
-    private String multiple(Multiple multiple, Counting way) {
-        int plus = way.shown(multiple.plus()) % multiple.of();
+    private String bare(Multiple multiple) {
+        int plus = counting.shown(multiple.plus()) % multiple.of();
         if (multiple.of() == 1) {
             return phrases.text("multiple-any");
         }
@@ -91,28 +103,27 @@ final class SizeWording {
                 : phrases.text("multiple-plus", number("of", multiple.of()), number("plus", plus));
     }
 
-    /** The multiple again, in the other way of counting: what is added suffices, if there is anything. */
-    private String plus(Multiple multiple, Counting way) {
-        int plus = way.shown(multiple.plus()) % multiple.of();
-        return plus == 0 ? multiple(multiple, way) : phrases.text("plus", number("plus", plus));
-    }
-
-    private String counts(PerSide<Integer> counts) {
-        if (counts.allSidesAreAlike()) {
-            return count(phrases.text("each-side"), counts.top());
+    private String counts(SideSize size) {
+        List<PerSide<Integer>> counts = size.counts();
+        if (counts.stream().allMatch(PerSide::allSidesAreAlike)) {
+            return stitches(of(counts, Side.TOP));
         }
-        Stream<String> said = counts.oppositeSidesAreAlike()
+        Stream<String> said = counts.stream().allMatch(PerSide::oppositeSidesAreAlike)
                 ? Stream.of(pair(Side.TOP, Side.BOTTOM, counts), pair(Side.LEFT, Side.RIGHT, counts))
-                : hand.workingOrder().stream().map(side -> count(name(side), counts.get(side)));
-        return phrases.list("counts-next", said.toList());
+                : hand.workingOrder().stream().map(side -> count(name(side), of(counts, side)));
+        return language.capital(phrases.list("counts-next", said.toList()));
     }
 
-    private String pair(Side one, Side other, PerSide<Integer> counts) {
-        return count(phrases.list("sides-next", List.of(name(one), name(other))), counts.get(one));
+    private static List<Integer> of(List<PerSide<Integer>> counts, Side side) {
+        return counts.stream().map(each -> each.get(side)).toList();
     }
 
-    private String count(String sides, int stitches) {
-        return phrases.text("side-count", arg("sides", sides), arg("sts", stitches(counting.shown(stitches))));
+    private String pair(Side one, Side other, List<PerSide<Integer>> counts) {
+        return count(phrases.list("sides-next", List.of(name(one), name(other))), of(counts, one));
+    }
+
+    private String count(String sides, List<Integer> sizes) {
+        return phrases.text("side-count", arg("sides", sides), arg("sts", stitches(sizes)));
     }
 
     private String name(Side side) {

@@ -17,8 +17,8 @@ import java.util.Optional;
  * Says where each round of a chart begins. A chart that says nothing of starts, or that has ragged sections, begins every
  * round at a corner.
  *
- * <p>Without a size a start is said for every side that is long enough to have it; {@link #fewestRepeats} says how long
- * that is.
+ * <p>Without a size, and for several, a start is said for every side that is long enough to have it; {@link #fewestRepeats}
+ * says how long that is. A pattern for several sizes of which one is too small begins every round at a corner.
  */
 final class StartComposer {
     private final Chart chart;
@@ -38,7 +38,11 @@ final class StartComposer {
                         .map(size -> Starts.of(chart, start, size))
                         .orElseGet(() -> Starts.of(chart, start)))
                 .orElse(List.of());
-        return new StartComposer(chart, options.repeats(), starts);
+        StartComposer composer = new StartComposer(chart, options.repeats(), starts);
+        return options.size().sizes().size() > 1
+                        && composer.isTooLongFor(options.size().sizes())
+                ? new StartComposer(chart, options.repeats(), List.of())
+                : composer;
     }
 
     /** How often the repeat must be worked on a side for it to have the start of every round; 0 for a given size. */
@@ -53,6 +57,12 @@ final class StartComposer {
             }
         }
         return fewest;
+    }
+
+    /** Whether some size has a side that is too short for a start. */
+    private boolean isTooLongFor(List<PerSide<Integer>> sizes) {
+        int fewest = fewestRepeats();
+        return sizes.stream().flatMap(PerSide::stream).anyMatch(times -> times < fewest);
     }
 
     /** Where this round begins, and what is worked from there to the corner and at the end of the round. */

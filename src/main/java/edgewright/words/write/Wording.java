@@ -5,6 +5,7 @@ import static edgewright.texts.Arg.arg;
 import edgewright.chart.HookHand;
 import edgewright.chart.PerSide;
 import edgewright.chart.Stitch;
+import edgewright.chart.Technique;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
 import edgewright.words.page.PatternPart;
@@ -24,6 +25,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -35,7 +37,7 @@ final class Wording {
     private final Messages phrases;
     private final TradeTerms trade;
     private final Instructions pattern;
-    private final List<TextBlock> tools;
+    private final Extras extras;
     private final YarnLabels yarns;
     private final RoundWording rounds;
     private final SizeWording sizes;
@@ -43,22 +45,36 @@ final class Wording {
     private final Optional<PieceWording> piece;
 
     Wording(Language language, Instructions pattern) {
-        this(language, pattern, List.of());
+        this(language, pattern, Extras.NONE);
     }
 
-    /** @param tools what is needed beside yarn, and is in no tree */
-    Wording(Language language, Instructions pattern, List<TextBlock> tools) {
+    /**
+     * What a pattern says and no tree holds, since no maker needs it to make the stitches.
+     *
+     * @param needs what is needed beside the names of the yarns
+     * @param names of the sizes; none where they have no names
+     */
+    record Extras(List<TextBlock> needs, List<String> names, Technique technique) {
+        static final Extras NONE = new Extras(List.of(), List.of(), Technique.DEFAULT);
+
+        Extras {
+            needs = List.copyOf(needs);
+            names = List.copyOf(names);
+        }
+    }
+
+    Wording(Language language, Instructions pattern, Extras extras) {
         this.language = language;
         this.says = language.messages("words/write");
         this.phrases = language.messages("words/phrases");
         this.trade = TradeTerms.of(language, pattern.terms());
         this.pattern = pattern;
-        this.tools = List.copyOf(tools);
+        this.extras = extras;
         yarns = new YarnLabels(language, pattern.yarns());
         sizes = new SizeWording(language, pattern.counting(), pattern.hand());
         rounds =
                 new RoundWording(language, pattern.terms(), sizes, new ChangesWording(language, trade, pattern.hand()));
-        piece = PieceWording.of(language, pattern, rounds);
+        piece = PieceWording.of(language, pattern);
     }
 
     /** A word and what is said of it, apart and in one line. */
@@ -97,10 +113,11 @@ final class Wording {
             case NOTES -> notes();
             case ABBREVIATIONS -> abbreviations();
             case SET_UP -> setUp();
-            case JOINING -> joining();
+            case JOINING ->
+                new JoiningWording(language, extras.technique()).blocks(startsAtACorner(), startsAlongASide());
             case ROUNDS -> pattern.rounds().stream().<TextBlock>map(this::round).toList();
             case COUNTS ->
-                new CountsWording(language, pattern, yarns)
+                new CountsWording(language, pattern, yarns, extras.names())
                         .table()
                         .<List<TextBlock>>map(List::of)
                         .orElse(List.of());
@@ -109,7 +126,9 @@ final class Wording {
                         .map(back -> new BackWording(language, pattern.terms(), rounds).blocks(back, piece.isPresent()))
                         .orElse(List.of());
             case FINISHING ->
-                List.of(prose(says.text(pattern.back().isPresent() ? "finishing-endsBetween" : "finishing-ends")));
+                List.of(
+                        prose(says.text(pattern.back().isPresent() ? "finishing-endsBetween" : "finishing-ends")),
+                        prose(says.text("finishing-block")));
         };
     }
 
@@ -133,9 +152,7 @@ final class Wording {
         for (PatternYarn yarn : pattern.yarns()) {
             blocks.add(entry(phrases, phrases.text("yarn-entry", arg("id", yarn.id())), yarn.name()));
         }
-        blocks.addAll(tools);
-        blocks.add(
-                prose(says.text(tools.isEmpty() ? "needs-tools" : "needs-moreTools", arg("tension", trade.tension()))));
+        blocks.addAll(extras.needs());
         return blocks;
     }
 
@@ -145,8 +162,10 @@ final class Wording {
         piece.map(PieceWording::note).map(TextBlock.Prose::new).ifPresent(blocks::add);
         blocks.add(prose(says.text(piece.isPresent() ? "sides-others" : "sides-all")));
         String example = trade.abbreviation(used().contains(Stitch.BACK_LOOP) ? Stitch.BACK_LOOP : Stitch.PLAIN);
-        blocks.add(prose(
-                says.text("notes-number", arg("stitch", example), arg("chain", trade.abbreviation(Stitch.CHAIN)))));
+        if (saysNumbers()) {
+            blocks.add(prose(
+                    says.text("notes-number", arg("stitch", example), arg("chain", trade.abbreviation(Stitch.CHAIN)))));
+        }
         List<Group> groups = pattern.rounds().stream()
                 .flatMap(round -> round.stretch().group().stream())
                 .toList();
@@ -164,30 +183,36 @@ final class Wording {
             blocks.add(prose(says.text("notes-last")));
         }
         piece.map(of -> of.changes(example)).map(TextBlock.Prose::new).ifPresent(blocks::add);
-        for (int chains : cornerChains()) {
-            blocks.add(prose(says.text("corner-" + chains)));
-        }
-        if (pattern.rounds().stream().anyMatch(Wording::hasLongAtCorner)) {
-            blocks.add(prose(says.text("notes-longAtCorner", arg("stitch", trade.abbreviation(Stitch.LONG)))));
-        }
+        blocks.add(prose(corners()));
         if (used().contains(Stitch.CHAIN)) {
             blocks.add(prose(says.text("notes-chain")));
         }
-        counting(blocks);
         return blocks;
     }
 
-    private List<TextBlock> joining() {
-        if (!startsAlongASide()) {
-            return List.of(prose(says.text("joining-atCorner")), prose(says.text("joining-closeAtCorner")));
+    /** How corners are turned, and which loops of their chains the stitches take. */
+    private String corners() {
+        List<String> said = new ArrayList<>();
+        cornerChains().forEach(chains -> said.add(says.text("corner-" + chains)));
+        for (Stitch stitch : List.of(Stitch.BACK_LOOP, Stitch.PLAIN)) {
+            if (used().contains(stitch)) {
+                said.add(says.text("cornerLoops-" + stitch, arg("stitch", trade.abbreviation(stitch))));
+            }
         }
-        return startsAtACorner()
-                ? List.of(
-                        prose(says.text("joining-alongSide")),
-                        prose(says.text("joining-someAtCorner")),
-                        prose(says.text("joining-closeAlongSide")),
-                        prose(says.text("joining-closeSomeAtCorner")))
-                : List.of(prose(says.text("joining-alongSide")), prose(says.text("joining-closeAlongSide")));
+        if (pattern.rounds().stream().anyMatch(Wording::hasLongAtCorner)) {
+            said.add(says.text("cornerLoops-LONG", arg("stitch", trade.abbreviation(Stitch.LONG))));
+        }
+        return phrases.list("sentences-next", said);
+    }
+
+    /** Whether a round gives a number of stitches; one of a single stitch throughout does not. */
+    private boolean saysNumbers() {
+        return pattern.rounds().stream()
+                .anyMatch(round -> round.changes().isPresent()
+                        || round.start().isPresent()
+                        || !round.stretch().before().isEmpty()
+                        || !round.stretch().after().isEmpty()
+                        || round.stretch().group().stream().anyMatch(group -> !RoundWording.isEveryStitch(group)));
     }
 
     /** What is said of a stitch that stands on both sides of an asterisk, with the first of them as the example. */
@@ -221,18 +246,25 @@ final class Wording {
                 || pattern.rounds().stream().anyMatch(round -> round.start().isEmpty());
     }
 
-    private void counting(List<TextBlock> blocks) {
-        List<SideSize> sizes = Stream.concat(
-                        Stream.of(pattern.base().side()),
-                        pattern.rounds().stream().map(WrittenRound::side))
-                .toList();
-        boolean both = sizes.stream()
-                .anyMatch(size -> size.counts().isEmpty() && size.multiple().isPresent());
-        if (both) {
-            blocks.add(prose(says.text("bothWays")));
-        } else if (sizes.stream().anyMatch(size -> size.counts().isPresent())) {
-            blocks.add(prose(says.text("counting-" + pattern.counting())));
+    /** Which numbers are whose: of named sizes, or of examples. */
+    private Optional<String> sizes(SideSize side) {
+        if (side instanceof SideSize.OfMultiple any) {
+            List<Integer> examples = any.numbers().examples();
+            return Optional.of(
+                    examples.size() < 2
+                            ? says.text("setUp-sides")
+                            : phrases.list(
+                                    "sentences-next",
+                                    List.of(
+                                            says.text("setUp-examples", arg("numbers", sizes.numbers(examples))),
+                                            says.text("setUp-sides"))));
         }
+        return side.counts().size() < 2
+                ? Optional.empty()
+                : Optional.of(
+                        extras.names().isEmpty()
+                                ? says.text("setUp-sizes")
+                                : says.text("setUp-names", arg("names", SizeWording.ofSizes(phrases, extras.names()))));
     }
 
     private List<TextBlock> abbreviations() {
@@ -268,9 +300,8 @@ final class Wording {
         List<TextBlock> blocks = new ArrayList<>();
         blocks.add(rounds.base(pattern.base()));
         blocks.add(prose(says.text("setUp-what", arg("stitch", trade.baseStitch()))));
-        if (side.counts().isEmpty() && side.multiple().isPresent()) {
-            blocks.add(prose(says.text("setUp-sides")));
-        }
+        blocks.add(prose(says.text("setUp-pickUp", arg("stitch", trade.baseStitch()))));
+        sizes(side).map(TextBlock.Prose::new).ifPresent(blocks::add);
         if (!side.equals(SideSize.UNSTATED) && piece.isEmpty()) {
             blocks.add(prose(new ChangingAdvice(language, pattern.rounds()).paragraph()));
         }
@@ -289,9 +320,9 @@ final class Wording {
 
     private boolean saysStitches() {
         return used().contains(Stitch.CHAIN)
-                || pattern.base().side().counts().isPresent()
+                || !sizes.base(pattern.base().side(), OptionalInt.empty()).isEmpty()
                 || pattern.rounds().stream()
-                        .anyMatch(round -> round.side().counts().isPresent()
+                        .anyMatch(round -> !round.side().counts().isEmpty()
                                 || round.stretch().group().stream().anyMatch(group -> group.lastStitches() > 0));
     }
 

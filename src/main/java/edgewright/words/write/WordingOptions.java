@@ -52,12 +52,13 @@ public record WordingOptions(
         this(language, terms, counting, repeats, false);
     }
 
-    /** This language in the chart's own terms, stitches only, every size. */
+    /** This language in the chart's own terms, stitches only, the sizes that the chart names or every size. */
     public static WordingOptions of(Chart chart, Language language) {
-        return new WordingOptions(language, chart.terms(), Counting.STITCHES, Optional.empty());
+        return new WordingOptions(
+                language, chart.terms(), Counting.STITCHES, PatternSize.named(chart), false, HookHand.RIGHT);
     }
 
-    /** How often the repeat is worked on each side; empty for a pattern for every size. */
+    /** How often the repeat is worked on each side; empty for a pattern for every size or for several. */
     public Optional<PerSide<Integer>> repeats() {
         return size.repeats();
     }
@@ -75,6 +76,11 @@ public record WordingOptions(
     /** These options with another way of counting. */
     public WordingOptions withCounting(Counting other) {
         return new WordingOptions(language, terms, other, size, draft, hand);
+    }
+
+    /** These options for other pieces. */
+    public WordingOptions withSize(PatternSize other) {
+        return new WordingOptions(language, terms, counting, other, draft, hand);
     }
 
     /** These options for one size. */

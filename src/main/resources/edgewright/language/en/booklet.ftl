@@ -19,6 +19,7 @@ cover-edition-LARGE_PRINT = Large print
 cover-edition-BLACK_AND_WHITE = Black and white, for copying
 cover-piece = For
 cover-piece-one = One piece only. { $counted } Round { $round } puts the counts right.
+cover-sizes = Sizes
 cover-hand = For
 cover-hand-LEFT = Left-handed makers: you travel clockwise, and the chart is mirrored
 cover-skill = Skill
@@ -73,9 +74,9 @@ counts-examples = The columns are examples: sides with so many repeats. Any othe
 
 # For which sizes the words were worked back.
 proved-heading = How the words were proved
-proved-how = Before this pattern was printed, a computer read its words, worked them stitch by stitch and compared the result with the chart. Every stitch, every count and every yarn that shows agreed { $agreed }.
+proved-how = Every stitch, every count and every yarn that shows was worked back from these words and agreed with the chart { $agreed }.
 # A pattern for one piece. $round: the changing round; $agreed: the base round of the piece
-proved-how-piece = Before this pattern was printed, a computer read its words, worked them stitch by stitch and compared the result with the chart. From round { $round } on, every stitch, every count and every yarn that shows agreed { $agreed }. Before that round the counts are those of the piece.
+proved-how-piece = From round { $round } on, every stitch, every count and every yarn that shows was worked back from these words and agreed with the chart { $agreed }.
 proved-alike-STITCHES = on base rounds of { $counts } stitches a side, corner chains not counted
 proved-alike-WITH_CHAINS = on base rounds of { $counts } stitches a side, with one corner chain counted at each end
 proved-four-STITCHES = on a base round of { $top } stitches at the top, { $left } at the left, { $bottom } at the bottom and { $right } at the right, corner chains not counted
@@ -202,6 +203,7 @@ sizes-pieceCm = Piece, cm
 sizes-outerCm = Whole, cm
 sizes-swatch-heading = Finished size
 sizes-swatch = The swatch has { $stitches } stitches and { $rounds } rounds in 10 cm.
+sizes-swatch-of = { $size }: { $outer }
 sizes-width = The border is { $cm } cm ({ $inches } in) wide.
 sizes-pickUp-heading = Picking up the base round
 sizes-pickUp = Along a row of stitches pick up one in each stitch. Along the ends of rows pick up as many as make the edge lie flat, in an even rhythm: one in every row where rows are low, three in every four where a row is a little higher than a stitch is wide, two or three in every row of tall stitches.
@@ -216,21 +218,16 @@ sizes-back-round = Back round
 sizes-back-front = Front round
 
 yarn-needs-heading = How much yarn
-yarn-needs-size = What you need of each yarn for this size, rounded up.
 yarn-needs-examples = What you need of each yarn, rounded up. The columns are examples: pieces with so many repeats on each of the four sides.
 yarn-metres = Metres
-yarn-yards = Yards
-yarn-grams = Grams
-yarn-balls = Balls
 yarn-soFar = So far
 yarn-metresOf = { $size }, m
 yarn-yardsOf = { $size }, yd
 yarn-gramsOf = { $size }, g
 yarn-unknown = –
-yarn-contrast-clear = As charted, all yarns that lie side by side can be told apart. Lay your own side by side in daylight, and look at them in a photograph without colour: where the greys are close, the pattern gets lost.
-yarn-contrast-low = Other shades show the pattern better: lay yours side by side in daylight, and look at them in a photograph without colour.
 yarn-rounds-heading = Yarn round by round
 yarn-rounds-size = What each round takes, and how much of its yarn has been used by its end, in metres, without the margin.
+yarn-rounds-sizes = What each round takes in each size, in metres, without the margin.
 yarn-rounds-examples = What each round takes on the same examples, in metres, without the margin.
 
 # A chart as a poster. $rows, $columns: of sheets

@@ -52,6 +52,11 @@ sameId = the id '{ $id }' belongs to another yarn already; expected one of its o
 noSuchYarn = no yarn has the id '{ $id }'; expected { $ids }
 noSuchStitch = no stitch has the letter '{ $letter }' (place { $place }); expected { $letters }
 noSuchColumn = found { $column }, expected a column from 1 to { $last }, which is the end of the first repeat
+noName = the size has no name; expected one that is not blank
+sameName = the name '{ $name }' belongs to another size already; expected one of its own
+notClosing = a side of { $found } stitches does not close; expected { $nearest }
+bothOf = the size has both; expected { $members }, one of them
+noneOf = the size has no numbers; expected { $members }
 wrongNumber = found { $found }, expected { $least } to { $most }
 
 # What can be expected where a text is not JSON.

@@ -9,6 +9,7 @@ import edgewright.chart.Ball;
 import edgewright.chart.Chart;
 import edgewright.chart.Colour;
 import edgewright.chart.PerSide;
+import edgewright.fit.PatternSize;
 import edgewright.texts.English;
 import edgewright.yarn.Amounts;
 import java.io.IOException;
@@ -28,19 +29,34 @@ class YarnPagesTest {
     }
 
     @Test
-    void aPatternOfOneSizeTellsMetresGramsAndBallsOfEachYarn() throws IOException {
+    void aPatternOfOneSizeTellsMetresYardsAndBallsOfEachYarn() throws IOException {
         Chart chart = REED_BANK.withYarns(List.of(
                 REED_BANK.yarns().get(0).withBall(Optional.of(new Ball(100, 50))),
                 REED_BANK.yarns().get(1)));
         Amounts amounts = Amounts.of(chart, SIZE);
         long metres = (long) Math.ceil(amounts.yarns().get(0).metres());
-        long grams = (long) Math.ceil(amounts.yarns().get(0).grams().orElseThrow());
-        long other = (long) Math.ceil(amounts.yarns().get(1).metres());
-        assertThat(heard(chart, sized(chart), "How much yarn", "From the designer"))
-                .contains("Yarn Metres Grams Balls A Peat " + metres + " " + grams + " 2 B Chalk " + other
-                        + " \u2013 \u2013")
-                .contains("These lengths are estimates")
-                .contains("As charted, all yarns that lie side by side can be told apart.");
+        long yards = (long) Math.ceil(amounts.yarns().get(0).metres() / 0.9144);
+        assertThat(heard(chart, sized(chart), "What you need", "From the designer"))
+                .contains(metres + " m or " + yards + " yd, 2 balls of 100 m and 50 g")
+                .contains("They are estimates")
+                .doesNotContain("How much yarn");
+    }
+
+    @Test
+    void aPatternForNamedSizesTellsTheAmountsOfEachAndTheSameSizesEverywhere() throws IOException {
+        BookletOptions options = BookletOptions.of(REED_BANK, English.LANGUAGE);
+        List<Long> metres = options.sizes().stream()
+                .map(size -> (long)
+                        Math.ceil(Amounts.of(REED_BANK, size).yarns().get(0).metres()))
+                .toList();
+        assertThat(heard(REED_BANK, options, "What you need", "From the designer"))
+                .contains(metres.get(0) + " (" + metres.get(1) + ", " + metres.get(2) + ") m");
+        assertThat(heard(REED_BANK, options, "Stitch counts", "Yarn round by round"))
+                .contains("Cot: Top,bottom Cot: Left,right Lap: Top,bottom");
+        assertThat(heard(REED_BANK, options, "Yarn round by round", "Round guide"))
+                .contains("Cot, m", "Lap, m", "Bed, m");
+        assertThat(heard(REED_BANK, options, "How the words were proved", "Stitch counts"))
+                .contains("131", "161", "191", "227", "287");
     }
 
     @Test
@@ -69,7 +85,7 @@ class YarnPagesTest {
         }
         assertThat(heard(
                         REED_BANK,
-                        BookletOptions.of(REED_BANK, English.LANGUAGE),
+                        BookletOptions.of(REED_BANK, English.LANGUAGE).withSize(PatternSize.any()),
                         "How much yarn",
                         "From the designer"))
                 .contains(repeats.get(0) + " repeats, m")
@@ -77,12 +93,13 @@ class YarnPagesTest {
     }
 
     @Test
-    void yarnsThatAreHardToTellApartAreNamed() throws IOException {
+    void aBuyerReadsAdviceOnColoursAndNoDoubts() throws IOException {
         Chart pale = REED_BANK.withYarns(List.of(
                 REED_BANK.yarns().get(0).withColour(Colour.parse("#e4dccb")),
                 REED_BANK.yarns().get(1)));
-        assertThat(heard(pale, BookletOptions.of(pale, English.LANGUAGE), "How much yarn", "From the designer"))
-                .contains("Peat and Chalk are hard to tell apart: ratio 1.1");
+        assertThat(heard(pale, BookletOptions.of(pale, English.LANGUAGE), "What you need", "Worksheet"))
+                .contains("Lay the yarns side by side in daylight")
+                .doesNotContain("hard to tell apart", "ruffle");
     }
 
     /** What is heard from one heading to another, blanks of every kind as one. */

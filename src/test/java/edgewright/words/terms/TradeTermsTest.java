@@ -70,9 +70,8 @@ class TradeTermsTest {
         for (long seed = 0; seed < 300; seed++) {
             Chart chart = new SeededCharts(seed).any().withTitle("").withDesigner("");
             WordingOptions uk = WordingOptions.of(chart, English.LANGUAGE).withTerms(Terms.UK);
-            assertThat(PlainText.of(PatternWriter.write(chart, uk))).doesNotContainPattern(ONLY_US);
-            assertThat(PlainText.of(PatternWriter.write(chart, uk.withTerms(Terms.US))))
-                    .doesNotContainPattern(ONLY_UK);
+            assertThat(words(chart, uk)).doesNotContainPattern(ONLY_US);
+            assertThat(words(chart, uk.withTerms(Terms.US))).doesNotContainPattern(ONLY_UK);
         }
     }
 
@@ -89,9 +88,14 @@ class TradeTermsTest {
         }
     }
 
-    /** All the words of a pattern with single blanks between them, however the lines were broken. */
+    /**
+     * All the words of a pattern with single blanks between them, however the lines were broken, but for what a yarn or a hook is
+     * called here and there.
+     */
     private static String words(Chart chart, WordingOptions options) {
-        return PlainText.of(PatternWriter.write(chart, options)).replaceAll("\\s+", " ");
+        return PlainText.of(PatternWriter.write(chart, options))
+                .replaceAll("\\s+", " ")
+                .replaceAll("\\((US|UK)[^)]*\\)", "");
     }
 
     private static String translated(String words) {

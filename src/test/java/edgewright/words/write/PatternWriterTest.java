@@ -7,6 +7,8 @@ import edgewright.chart.Chart;
 import edgewright.chart.Counting;
 import edgewright.chart.HookHand;
 import edgewright.chart.HookSize;
+import edgewright.chart.NamedSize;
+import edgewright.chart.PatternDetails;
 import edgewright.chart.PerSide;
 import edgewright.chart.Round;
 import edgewright.chart.Side;
@@ -15,6 +17,7 @@ import edgewright.chart.Terms;
 import edgewright.fit.Fit;
 import edgewright.fit.FitPlan;
 import edgewright.fit.FitQuestion;
+import edgewright.fit.PatternSize;
 import edgewright.texts.English;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
@@ -50,8 +53,7 @@ class PatternWriterTest {
         // Counts from the geometry: 1 + 2 + 6 + 8m, so 49 for m = 5 and 73 for m = 8.
         assertThat(TestCharts.lines(TestCharts.TIDE_LADDER, 3, UK))
                 .containsExactly(
-                        "Round 3, Peat. Side: multiple of 8 plus 1 (49, 73); "
-                                + "with one corner chain at each end: plus 3 (51, 75).",
+                        "Round 3, Peat. 49 (73) sts.",
                         "From the corner: 4 dc blo; *1 drop tr, 1 dc blo, 1 drop tr, 1 dc blo, 1 drop tr, 3 dc blo; "
                                 + "repeat from * to the last 5 sts; 1 drop tr, 1 dc blo, 1 drop tr, 2 dc blo; "
                                 + "corner: 2 ch. Work this on all four sides.");
@@ -119,28 +121,27 @@ class PatternWriterTest {
     }
 
     @Test
-    void aSideIsCountedWithTheChainsFirstIfThatIsTheWayOfCounting() {
-        assertThat(TestCharts.lines(TestCharts.TIDE_LADDER, 3, UK.withCounting(Counting.WITH_CHAINS))
-                        .get(0))
-                .isEqualTo("Round 3, Peat. Side, with one corner chain at each end: multiple of 8 plus 3 (51, 75); "
-                        + "stitches only: plus 1 (49, 73).");
+    void nothingIsAddedWhereTheMultipleComesOutEven() {
+        // S(0) = 6m; with chains two more.
+        assertThat(base(TestCharts.ROPE_WALK, UK))
+                .isEqualTo("Multiple of 6, such as 30 (48) sts; corner chains not counted.");
+        assertThat(base(TestCharts.chart("A bbb bbbb bb"), UK.withCounting(Counting.WITH_CHAINS)))
+                .isEqualTo("Multiple of 4 plus 1, such as 25 (37) sts; counted with one corner chain at each end.");
     }
 
     @Test
-    void nothingIsAddedWhereTheMultipleComesOutEven() {
+    void theRoundsOfAPatternForEverySizeGiveTheCountsOfTheExamples() {
         // S(r) = 6m + 2r.
         assertThat(sizes(TestCharts.ROPE_WALK, UK))
-                .containsExactly(
-                        "Side: multiple of 6 plus 2 (32, 50); with one corner chain at each end: plus 4 (34, 52).",
-                        "Side: multiple of 6 plus 4 (34, 52); with one corner chain at each end: multiple of 6 (36, 54).",
-                        "Side: multiple of 6 (36, 54); with one corner chain at each end: plus 2 (38, 56).",
-                        "Side: multiple of 6 plus 2 (38, 56); with one corner chain at each end: plus 4 (40, 58).");
+                .containsExactly("32 (50) sts.", "34 (52) sts.", "36 (54) sts.", "38 (56) sts.");
+        assertThat(sizes(TestCharts.ROPE_WALK, UK.withCounting(Counting.WITH_CHAINS)))
+                .containsExactly("34 (52) sts.", "36 (54) sts.", "38 (56) sts.", "40 (58) sts.");
     }
 
     @Test
     void anyNumberWillDoWhereTheRepeatIsOneStitch() {
-        assertThat(sizes(TestCharts.chart("A bb b b"), UK))
-                .containsExactly("Side: any number (8, 11); with one corner chain at each end: any number (10, 13).");
+        assertThat(base(TestCharts.chart("A bb b b"), UK))
+                .isEqualTo("Any number, at least 1, such as 6 (9) sts; corner chains not counted.");
     }
 
     @Test
@@ -152,29 +153,46 @@ class PatternWriterTest {
                 B bbb  bbbb bb
                 A bbbb bbbb bbb
                 """);
-        assertThat(sizes(chart, UK.withRepeats(PerSide.pairs(38, 25))))
+        WordingOptions size = UK.withRepeats(PerSide.pairs(38, 25));
+        assertThat(sizes(chart, size))
                 .containsExactly(
-                        "Top and bottom: 155 sts, left and right: 103 sts; corner chains not counted (multiple of 4 plus 3).",
-                        "Top and bottom: 157 sts, left and right: 105 sts; corner chains not counted (multiple of 4 plus 1).",
-                        "Top and bottom: 159 sts, left and right: 107 sts; corner chains not counted (multiple of 4 plus 3).");
+                        "Top and bottom 155 sts, left and right 103 sts.",
+                        "Top and bottom 157 sts, left and right 105 sts.",
+                        "Top and bottom 159 sts, left and right 107 sts.");
+        assertThat(base(chart, size))
+                .isEqualTo(
+                        "Top and bottom 153 sts, left and right 101 sts; corner chains not counted; multiple of 4 plus 1.");
+    }
+
+    @Test
+    void theFirstOfSeveralSizesStandsOutsideTheBrackets() {
+        Chart chart = TestCharts.chart("A bb bbbb b");
+        List<NamedSize> sizes = List.of(
+                NamedSize.ofRepeats("Lap", 9, 9),
+                NamedSize.ofRepeats("Bed", 12, 12),
+                NamedSize.ofStitches("Hall", 61, 61));
+        WordingOptions ofSizes = UK.withSize(PatternSize.named(chart.withMaking(PatternDetails.NONE.withSizes(sizes))));
+        assertThat(sizes(chart, ofSizes)).containsExactly("39 (51, 63) sts.");
+        assertThat(base(chart, ofSizes)).isEqualTo("37 (49, 61) sts; corner chains not counted; multiple of 4 plus 1.");
+        List<NamedSize> oblong = List.of(NamedSize.ofRepeats("Lap", 9, 7), NamedSize.ofRepeats("Bed", 12, 12));
+        assertThat(sizes(
+                        chart, UK.withSize(PatternSize.named(chart.withMaking(PatternDetails.NONE.withSizes(oblong))))))
+                .containsExactly("Top and bottom 39 (51) sts, left and right 31 (51) sts.");
     }
 
     @Test
     void aSideOf39StitchesIsCalled41WithItsCornerChains() {
         // Common practice, no source.
         Chart chart = TestCharts.chart("A bb bbbb b");
-        assertThat(sizes(chart, UK.withRepeats(PerSide.all(9))))
-                .containsExactly("Each side: 39 sts; corner chains not counted (multiple of 4 plus 3).");
+        assertThat(sizes(chart, UK.withRepeats(PerSide.all(9)))).containsExactly("39 sts.");
         assertThat(sizes(chart, UK.withRepeats(PerSide.all(9)).withCounting(Counting.WITH_CHAINS)))
-                .containsExactly(
-                        "Each side: 41 sts; counted with one corner chain at each end (multiple of 4 plus 1).");
+                .containsExactly("41 sts.");
     }
 
     @Test
     void fourDifferentSidesAreNamed() {
         assertThat(sizes(TestCharts.chart("A bb bbbb b"), UK.withRepeats(PerSide.of(1, 2, 3, 4))))
-                .containsExactly("Top: 7 sts, left: 11 sts, bottom: 15 sts, right: 19 sts; corner chains not counted "
-                        + "(multiple of 4 plus 3).");
+                .containsExactly("Top 7 sts, left 11 sts, bottom 15 sts, right 19 sts.");
     }
 
     @ParameterizedTest
@@ -184,7 +202,7 @@ class PatternWriterTest {
             Chart chart = new SeededCharts(seed).any();
             Instructions tree = PatternWriter.tree(chart, UK.withRepeats(PerSide.all((int) repeats)));
             List<PerSide<Integer>> stated = tree.rounds().stream()
-                    .map(round -> round.side().counts().orElseThrow())
+                    .flatMap(round -> round.side().counts().stream())
                     .toList();
             List<PerSide<Integer>> charted = chart.rounds().stream()
                     .map(round ->
@@ -193,14 +211,14 @@ class PatternWriterTest {
             assertThat(stated).as("seed %d", seed).isEqualTo(charted);
             for (int r = 1; r <= tree.rounds().size(); r++) {
                 int stitches = charted.get(r - 1).top();
-                assertThat(PatternWriter.tree(chart, UK)
-                                .rounds()
-                                .get(r - 1)
-                                .side()
-                                .multiple()
-                                .orElseThrow()
-                                .has(stitches))
-                        .isTrue();
+                PerSide<Integer> example = PatternWriter.tree(chart, UK)
+                        .rounds()
+                        .get(r - 1)
+                        .side()
+                        .counts()
+                        .get(0);
+                assertThat((stitches - example.top()) % chart.round(r).repeat().length())
+                        .isZero();
             }
         }
     }
@@ -223,7 +241,7 @@ class PatternWriterTest {
     @Test
     void onlyTheAbbreviationsThatAreUsedAreExplained() {
         Chart plain = TestCharts.chart("A pp pppp ppp");
-        assertThat(words(plain, UK)).containsExactly("dc", "ch");
+        assertThat(words(plain, UK)).containsExactly("dc", "ch", "st, sts");
         assertThat(words(TestCharts.TIDE_LADDER, UK))
                 .containsExactly("dc blo", "dc", "drop tr", "ch", "miss", "st, sts");
         assertThat(words(TestCharts.TIDE_LADDER, UK.withTerms(Terms.US)))
@@ -235,7 +253,7 @@ class PatternWriterTest {
         Chart ragged = TestCharts.TIDE_LADDER.withRound(2, Round.of("B", "bl", "", "bbb"));
         assertThat(TestCharts.lines(ragged, 2, UK.asDraft()))
                 .containsExactly(
-                        "Round 2, Chalk. Each side: 5 sts; corner chains not counted.",
+                        "Round 2, Chalk. 5 (5) sts.",
                         "From the corner: 1 dc blo, 1 drop tr, 3 dc blo; corner: 2 ch. Work this on all four sides.");
     }
 
@@ -311,8 +329,8 @@ class PatternWriterTest {
                 .map(line -> line.replaceAll(" +", " ").strip())
                 .filter(line -> !line.isEmpty())
                 .map(line -> line.replaceAll(
-                        "Top: (\\d+ sts?), right: (\\d+ sts?), bottom: (\\d+ sts?), left: (\\d+ sts?)",
-                        "Top: $1, left: $4, bottom: $3, right: $2"))
+                        "Top (\\d+ sts?), right (\\d+ sts?), bottom (\\d+ sts?), left (\\d+ sts?)",
+                        "Top $1, left $4, bottom $3, right $2"))
                 .toList();
     }
 
@@ -361,6 +379,15 @@ class PatternWriterTest {
                 .mapToObj(round -> TestCharts.lines(chart, round, options).get(0))
                 .map(line -> line.substring(line.indexOf(". ") + 2))
                 .toList();
+    }
+
+    /** What is said of the counts in the base round. */
+    private static String base(Chart chart, WordingOptions options) {
+        return part(chart, options, PatternPart.Kind.SET_UP).blocks().stream()
+                .filter(TextBlock.RoundWords.class::isInstance)
+                .map(block -> ((TextBlock.RoundWords) block).counts().replace(Language.NO_BREAK, ' '))
+                .findFirst()
+                .orElseThrow();
     }
 
     private static List<String> words(Chart chart, WordingOptions options) {

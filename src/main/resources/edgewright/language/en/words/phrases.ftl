@@ -9,7 +9,6 @@ clauses-next = { $list }; { $next }
 sentences-next = { $list } { $next }
 counts-next = { $list }, { $next }
 sides-next = { $list } and { $next }
-examples-next = { $list },~{ $next }
 
 # $text: a sentence without its end
 sentence = { $text }.
@@ -121,20 +120,18 @@ in-next-word = in the~next~st
 times = ({ $steps }) { $count }~{ times-word }
 times-word = times
 
-# How many stitches a side has
-size-counts = { $counts }; { $way }.
-# $multiple: the one that the counts belong to
-size-counts-of = { $counts }; { $way } ({ $multiple }).
-# In the two ways of counting, the one named first first
-bothWays-STITCHES = { side-word }: { $first }; { way-WITH_CHAINS }: { $second }.
-bothWays-WITH_CHAINS = { side-word }, { way-WITH_CHAINS }: { $first }; { way-STITCHES }: { $second }.
-side-word = Side
-way-STITCHES = stitches only
-way-WITH_CHAINS = with one corner chain at each end
+# How many stitches a side has: { $counts } of each size, the first outside the brackets
+size-counts = { $counts }.
+# In the base round: how they are counted, and of which multiple they are
+size-counts-way = { $counts }; { $way }.
+size-counts-of = { $counts }; { $way }; { $multiple }.
+size-multiple = { $multiple }; { $way }.
+sts-each = { $sizes }~{ sts-word }
+sizes = { $first }~({ $others })
+others-next = { $list }, { $next }
 counted-STITCHES = corner chains not counted
 counted-WITH_CHAINS = counted with one corner chain at each end
-side-count = { $sides }: { $sts }
-each-side = each side
+side-count = { $sides } { $sts }
 sideName-TOP = top
 sideName-LEFT = left
 sideName-BOTTOM = bottom
@@ -144,9 +141,9 @@ any-word = any number
 multiple = { multiple-word }~{ $of }
 multiple-plus = { multiple-word }~{ $of } { plus-word }~{ $plus }
 multiple-word = multiple~of
-plus = { plus-word }~{ $plus }
 plus-word = plus
-with-examples = { $multiple }~({ $examples })
+with-examples = { $multiple }, { such-as-word }~{ $examples }
+such-as-word = such as
 with-fewest = { $multiple }, { at-least-word }~{ $fewest }
 at-least-word = at least
 

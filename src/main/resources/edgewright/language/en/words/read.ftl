@@ -82,6 +82,8 @@ expected-plus = 'plus', 'multiple of' or 'any number'
 expected-otherWay = { $value }, to agree with the other way of counting
 # $value: multiple; $other: plus
 expected-example = a multiple of { $value } plus { $other }
+# $value: how many
+expected-eachSize = { $value } numbers, one for each size
 expected-fourSides = the stitches of all four sides
 expected-otherSide = a side that has no number yet
 # $value: the word or sign

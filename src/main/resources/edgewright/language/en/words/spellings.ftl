@@ -68,22 +68,28 @@ begin-top-word = begin with the top edge | begin at the top | begin with the top
 along-word = along
 in-next-word = in the next stitch | in next st | in next stitch
 
-# Forms in which nobody but a typist says how many stitches a side has
+# Forms in which nobody but a typist says how many stitches a side has, or an older pattern: in two ways of counting
+also-size-counts-of-1 = { $counts }; { $way } ({ $multiple })
 size-in-brackets = ({ $sts } { per-side-word }, { $way })
 size-counts-bare-of = { $counts } ({ $multiple })
-size-counts-bare = { $counts }
+also-side-count-1 = { $sides }: { $sts }
 size-side-count = { this-side-word }, { $way }: { $sts }
 this-side-word = side | sides
+size-both-STITCHES = { side-word }: { $first }; { way-WITH_CHAINS }: { $second }
+size-both-WITH_CHAINS = { side-word }, { way-WITH_CHAINS }: { $first }; { way-STITCHES }: { $second }
 size-two-ways = { side-word }, { $way }: { $first }; { $other }: { $second }
 size-one-way = { side-word }, { $way }: { $first }
+also-with-examples-1 = { $multiple } ({ $examples })
+plus = { plus-word } { $plus }
 per-side-word = a side | on each side | each side | on a side | per side | ∅
-side-word = sides | ∅
-each-side = every side | all sides | side | sides
+side-word = side | sides | ∅
+each-side = each side | every side | all sides | side | sides
+such-as-word = for example | e.g.
 any-word = any number of stitches | any number of sts
 multiple-word = a multiple of | mult of
 plus-word = +
-way-STITCHES = sts only | corner chains not counted
-way-WITH_CHAINS = counted with one corner chain at each end
+way-STITCHES = stitches only | sts only | corner chains not counted
+way-WITH_CHAINS = with one corner chain at each end | counted with one corner chain at each end
 counted-STITCHES = stitches only | sts only
 counted-WITH_CHAINS = with one corner chain at each end
 

@@ -3,13 +3,48 @@
 
 terms-which = { $terms }. An abbreviation can mean another stitch in another pattern: use the list of abbreviations here.
 
+needs-weight = Weight of yarn
+# As the Craft Yarn Council numbers them, with what the UK calls them: https://thecrochetcrowd.com/5-bulky-weight-yarn-projects
+needs-weight-0 = 0 Lace
+needs-weight-1 = 1 Super Fine (UK: 4 ply)
+needs-weight-2 = 2 Fine (UK: 5 ply)
+needs-weight-3 = 3 Light (UK: DK or 8 ply)
+needs-weight-4 = 4 Medium (UK: aran or 10 ply)
+needs-weight-5 = 5 Bulky (UK: chunky or 12 ply)
+needs-weight-6 = 6 Super Bulky
+needs-weight-7 = 7 Jumbo
+needs-amount = Length of yarn { $id }
+# Numbers of each size, the first outside the brackets
+needs-length = { $metres }~m or { $yards }~yd
+needs-lengthInBalls = { $metres }~m or { $yards }~yd, { $balls } of { $ballMetres }~m and { $ballGrams }~g
+needs-balls = { $balls ->
+    [one] 1 ball
+   *[other] { $balls } balls
+    }
+needs-ballsEach = { $balls } balls
+needs-examples = These lengths are for the two examples in the set-up, a piece with four equal sides each.
+needs-counted = Lengths include { $tailCm }~cm for each end and { $margin }~% to spare; the base round is not in them.
+needs-backYarn = The back layer and its joining round are counted in the yarn of the outermost round.
+needs-estimated = They are estimates: measure your own stitches, or buy one ball more.
 needs-hook = Hook
+needs-backHook = Hook for the back
 needs-mm = { $mm } mm
+needs-hookNames = { $mm } mm ({ $names })
+needs-hookUs = US { $name }
+needs-hookUk = UK { $name }
 needs-swatch = { $swatchStitches } stitches and { $swatchRounds } rounds to 10 cm (4 in), in the border's own stitches
 needs-width = Border width
 needs-cmAndInches = about { $cm } cm ({ $inches } in)
-needs-tools = A hook that gives you the same { $tension } as the piece, a blunt needle for the joins and the ends, and stitch markers if you like them.
-needs-moreTools = If your { $tension } is different, change the hook. You also need a blunt needle for the joins and the ends, and stitch markers if you like them.
+needs-finished = Finished size
+needs-finishedOf = Size { $size }
+needs-finishedExample = Example of { $stitches } sts
+needs-size = about { $across } by { $down } cm ({ $acrossInches } by { $downInches } in) with the border, on a piece of { $pieceAcross } by { $pieceDown } cm
+needs-contrast = Lay the yarns side by side in daylight, and look at them in a photograph without colour: where the greys are close, the pattern gets lost.
+needs-skill = Skill
+needs-anyHook = A hook that gives you the same { $tension } as the piece.
+needs-otherHook = If your { $tension } is different, change the hook.
+needs-needle-INVISIBLE = A blunt needle for the joins and the ends, and stitch markers if you like them.
+needs-needle-SLIP = A blunt needle for the ends, and stitch markers if you like them.
 
 direction-LEFT = The right side faces you in every round; never turn. This pattern is for makers who crochet with the left hand: you travel clockwise: top, right, bottom, left. The border is a mirror image of one worked with the right hand.
 direction-RIGHT = The right side faces you in every round; never turn. If you crochet with the right hand you travel anticlockwise: top, left, bottom, right. With the left hand you travel clockwise, and the border is a mirror image.
@@ -25,18 +60,22 @@ corner-1 = Corners: 'corner: 1 ch' is one chain between two sides. The last stit
 corner-2 = Corners: 'corner: 2 ch' is two chains between two sides. The last stitch of a side goes into the first chain of the corner below; then make 2 ch; the first stitch of the next side goes into the last chain of the same corner. { growth }
 corner-3 = Corners: 'corner: 3 ch' is three chains between two sides. The last stitch of a side goes into the first chain of the corner below; then make 3 ch; the first stitch of the next side goes into the last chain of the same corner. The middle chain stays empty. { growth }
 growth = These two stitches are the first and the last of their sides in the words and in every count. So each side has 2 stitches more than in the round before.
-notes-longAtCorner = A { $stitch } that is the second or the last but one stitch of a side goes into the corner chain of the round two below: into the chain that holds the stitch it covers.
+# Which loops of a corner chain a stitch takes
+cornerLoops-BACK_LOOP = A { $stitch } takes the back loop of the corner chain and leaves its front loop free.
+cornerLoops-PLAIN = A { $stitch } takes both loops of the corner chain.
+cornerLoops-LONG = A { $stitch } that is the second or the last but one stitch of a side goes into the front loop of a corner chain two rounds below: of the chain that holds the stitch it covers.
 changes-begin = Begin round~{ $round } with the first stitch of the top edge, wherever other rounds begin: join the yarn in the corner chain where that stitch goes.
 changes-two = '2 { $stitch } in the next st' makes two stitches out of one.
 changes-oneAndOne = Two stitches 'in the next st' make two stitches out of one.
 changes-times = Work what stands in brackets as many times as it says.
 notes-chain = A chain inside a side counts as one stitch. In the next round work into it as into a stitch.
-bothWays = Counts are given in two ways: stitches only, and with one corner chain at each end of the side, which is always 2 more. Use the same way throughout.
-counting-STITCHES = Counts are of the stitches on a side; the corner chains are not counted.
-counting-WITH_CHAINS = Counts are of the stitches on a side and one corner chain at each end of it.
 
 setUp-what = The base round is round 0: { $stitch } through both loops all round the piece, with a corner of chains at each of the four corners. Any yarn will do; it shows as a thin line between the piece and the border.
-setUp-sides = The design comes out even on every side that has such a number. Give opposite sides the same number, so that the piece lies flat; top and bottom may have a different number from left and right.
+setUp-pickUp = Along a row of stitches work one in each stitch. Along the ends of rows work one in each row of { $stitch }, two in each row that is twice as high and three in each that is three times as high; if the edge waves work fewer, if it draws in work more.
+setUp-examples = Numbers such as { $numbers } are two examples, one outside the brackets and one in them: each round gives the counts of these two sides.
+setUp-names = Sizes: { $names }. The first number is for the first size; those in brackets are for the other sizes in their order. A number that stands alone is for all sizes.
+setUp-sizes = The first number is for the first size; those in brackets are for the other sizes in their order. A number that stands alone is for all sizes.
+setUp-sides = The design comes out even on every side that has a number of the multiple. Give opposite sides the same number, so that the piece lies flat; top and bottom may have a different number from left and right.
 setUp-right = If a side has another number, start all the same and put it right on the way: count every side in { $counting }, work some stitches more or fewer in { $changing }, spread evenly and away from the corners, and count again in { $checking }. The counts given with each round are those that come out even in it. Remember that every round makes a side 2 stitches longer.
 setUp-rightAtOnce = If a side has another number, put it right before round 1: work the base round again with some stitches more or fewer, spread evenly and away from the corners.
 setUp-thatRound = that round
@@ -44,15 +83,34 @@ setUp-thatRound = that round
 roundNamed-base = the base round
 roundNamed-number = round~{ $round }
 
-joining-atCorner = Begin a round with the first stitch after any corner. Join the yarn with one chain in the corner chain where that stitch goes. This chain is not a stitch and is never counted. Then work the first stitch into the same corner chain. Begin the next round at the opposite corner, so that the ends lie apart.
-joining-alongSide = Each round says along which edge it starts and in which stitch of the round below to join the yarn. Count from the corner just turned, on the round below: the corner chain is number 1 (of several chains the last, the one next to this side), the stitch after it is number 2. Join the yarn there with one chain, in the back loop. That chain is not a stitch and is never counted. The first stitch of the round goes into the next stitch along, the one after the chain. Work round the piece; at the end you come back along the edge where you started, and the last stitch of the round goes where the joining chain sits, into the same stitch of the round below. So every stitch of the round below is used once.
-joining-someAtCorner = A round that names no start begins with the first stitch after any corner. Join the yarn with one chain in the corner chain where that stitch goes; this chain is not counted either. Then work the first stitch into the same corner chain.
-joining-closeAtCorner = Close every round after its last corner, with an invisible join. Cut the yarn, pull the end out of the last chain and thread the needle with it. Pass over the joining chain, go under both top loops of the first counted stitch, and go back into the top of the last chain. Pull until the new loop has the size of a stitch. It is not counted.
-joining-closeAlongSide = Close every round after its last stitch, the one worked where the yarn was joined, with an invisible join. Cut the yarn, pull the end out of the last stitch and thread the needle with it. Pass over the joining chain, go under both top loops of the first counted stitch, and go back into the top of the last stitch. Pull until the new loop has the size of a stitch. It is not counted.
-joining-closeSomeAtCorner = A round that begins at a corner is closed in the same way after its last corner; there the end goes back into the top of the last chain.
+joining-atCorner = Begin a round with the first stitch after any corner.
+joining-CHAIN = Join the yarn with one chain in the corner chain where that stitch goes. This chain is not a stitch and is never counted. Then work the first stitch into the same corner chain.
+joining-SLIP = Join the yarn with a slip stitch in the corner chain where that stitch goes, and make one chain. Neither is a stitch, and neither is ever counted. Then work the first stitch into the same corner chain.
+joining-STANDING = Begin with a slip knot on the hook, and work that stitch into its corner chain as a standing stitch. It counts as any other.
+joining-apart = Begin the next round at the opposite corner, so that the ends lie apart.
+joining-alongSide = Each round says along which edge it starts and in which stitch of the round below to join the yarn. Count from the corner just turned, on the round below: the corner chain is number 1 (of several chains the last, the one next to this side), the stitch after it is number 2.
+joinAlong-CHAIN = Join the yarn there with one chain, in the back loop. That chain is not a stitch and is never counted. The first stitch of the round goes into the next stitch along, the one after the chain.
+joinAlong-SLIP = Join the yarn there with a slip stitch in the back loop, and make one chain. Neither is a stitch, and neither is ever counted. The first stitch of the round goes into the next stitch along, the one after the chain.
+joinAlong-STANDING = Begin with a slip knot on the hook: the first stitch of the round is a standing stitch in the next stitch along, the one after that stitch. It counts as any other.
+joining-around = Work round the piece; at the end you come back along the edge where you started, and the last stitch of the round goes into the stitch where the yarn was to be joined. So every stitch of the round below is used once.
+joining-someAtCorner = A round that names no start begins with the first stitch after any corner.
+closeAt-CORNER = Close every round after its last corner
+closeAt-SIDE = Close every round after its last stitch, the one worked where the yarn was to be joined
+# $where: closeAt; the end is pulled out of the last chain, or along a side out of the last stitch
+close-INVISIBLE = { $where }, with an invisible join. Cut the yarn, pull the end out of the last { $last } and thread the needle with it. { $join ->
+    [STANDING] Go under both top loops of the second stitch of the round, and back into the top of the last { $last }: the new loop lies over the first stitch and takes the place of its top.
+    [SLIP] Pass over the slip stitch and the chain, go under both top loops of the first counted stitch, and go back into the top of the last { $last }.
+   *[CHAIN] Pass over the joining chain, go under both top loops of the first counted stitch, and go back into the top of the last { $last }.
+    } Pull until the new loop has the size of a stitch. It is not counted.
+close-SLIP = { $where }, with a slip stitch in the top of the first counted stitch, which is not counted. Cut the yarn and fasten off.
+close-lastChain = chain
+close-lastStitch = stitch
+joining-ends = Both ends lie where the round began; leave them at the back.
+joining-closeSomeAtCorner = A round that begins at a corner is closed in the same way after its last corner; there the last chain stands for the last stitch.
 
 finishing-endsBetween = The ends of the front lie hidden between the layers. Weave in those of the back layer and of the joining round, behind stitches of their own yarn.
 finishing-ends = Weave in each end at the back, behind stitches of its own yarn.
+finishing-block = Block the piece when all ends are in: pin it out with the corners square and the sides straight, dampen it and let it dry. Go by the band of the yarn: heat flattens acrylic, and hot water felts wool.
 
 backWhat-all = The back layer lies behind the front and hides its ends. Work it with the wrong side of the piece facing you, on a base round of its own: { $stitch } through both loops along the same edge, behind the base round of the front, with the same number of stitches on each side and the same corners. Begin a round with the first stitch after any corner. Any yarn will do.
 backWhat-piece = The back layer lies behind the front and hides its ends. Work it with the wrong side of the piece facing you, on a base round of its own: { $stitch } through both loops along the same edge, behind the base round of the front, with the same corners and with the right number of stitches from the beginning, as given here. Begin a round with the first stitch after any corner. Any yarn will do.
@@ -71,6 +129,8 @@ counts-round = Round
 counts-yarn = Yarn
 counts-base = base round
 example = { $stitches } sts
+counts-ofSize = { $size }: { $sides }
+size-number = Size { $size }
 counts-each = Each side
 counts-topBottom = Top, bottom
 counts-leftRight = Left, right

@@ -6,7 +6,6 @@ clauses-next = { $list } ¦ { $next }
 sentences-next = { $list } { $next }
 counts-next = { $list } · { $next }
 sides-next = { $list } še { $next }
-examples-next = { $list };~{ $next }
 
 sentence = { $text }!
 
@@ -106,17 +105,16 @@ in-next-word = i samma mäsk
 times = { $count }~{ times-word } [{ $steps }]
 times-word = gånger
 
-size-counts = { $way } → { $counts }!
+size-counts = { $counts }!
+size-counts-way = { $way } → { $counts }!
 size-counts-of = { $way } → { $counts } [{ $multiple }]!
-bothWays-STITCHES = { side-word } → { $first } ¦ { way-WITH_CHAINS } → { $second }!
-bothWays-WITH_CHAINS = { side-word } { way-WITH_CHAINS } → { $first } ¦ { way-STITCHES } → { $second }!
-side-word = Sida
-way-STITCHES = båra mäskor
-way-WITH_CHAINS = med hörnlänkar
+size-multiple = { $multiple } ({ $way })!
+sts-each = { sts-word }~{ $sizes }
+sizes = { $others }~›~{ $first }
+others-next = { $list }~/~{ $next }
 counted-STITCHES = utan hörnlänkar
 counted-WITH_CHAINS = inklusive hörnlänkar
 side-count = { $sts } på { $sides }
-each-side = varje sida
 sideName-TOP = öfre
 sideName-LEFT = vänstra
 sideName-BOTTOM = nedre
@@ -126,9 +124,9 @@ any-word = vilket tal som helst
 multiple = { $of } { multiple-word }
 multiple-plus = { $plus }~{ plus-word } { $of } { multiple-word }
 multiple-word = gångad
-plus = { $plus }~{ plus-word }
 plus-word = utöver
-with-examples = { $multiple }~{"{"}{ $examples }{"}"}
+with-examples = { $multiple }~{"{"}{ $examples } { such-as-word }{"}"}
+such-as-word = till öga
 with-fewest = { $multiple } ({ at-least-word }~{ $fewest })
 at-least-word = minst
 

@@ -66,3 +66,4 @@ expected-sign = Kant döma { $value } så öfter
 expected-once = Väft vårv så öfter
 expected-base-word = Fläta tråd så öfter
 expected-baseEnd = Döma spån så öfter
+expected-eachSize = ett tål ({ $value }) för varje storlek
