@@ -49,15 +49,15 @@ public record NamedSize(String name, Unit unit, PerSide<Integer> numbers, Extras
     }
 
     /** How often the repeat is worked on each side of a chart of this shape, on which the size must close. */
-    public PerSide<Integer> repeats(SideShape shape) {
-        return unit == Unit.REPEATS
-                ? numbers
-                : numbers.map(stitches -> shape.repeats(0, stitches).orElseThrow());
+    public PerSide<Integer> repeats(BorderShape border) {
+        return unit == Unit.REPEATS ? numbers : border.repeats(0, numbers).orElseThrow();
     }
 
     /** The same on a chart of this shape: stitches that do not close there become the nearest that do, the more if two are. */
-    NamedSize on(SideShape shape) {
-        return unit == Unit.REPEATS ? this : new NamedSize(name, unit, numbers.map(n -> nearest(shape, n)), extras);
+    NamedSize on(BorderShape border) {
+        return unit == Unit.REPEATS
+                ? this
+                : new NamedSize(name, unit, PerSide.each(side -> nearest(border.on(side), numbers.get(side))), extras);
     }
 
     private static int nearest(SideShape shape, int stitches) {

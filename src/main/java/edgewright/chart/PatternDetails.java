@@ -127,6 +127,6 @@ public record PatternDetails(
         PatternDetails begun = start.isEmpty() ? this : withStart(start.map(begin -> begin.on(border)));
         return sizes.isEmpty()
                 ? begun
-                : begun.withSizes(sizes.stream().map(size -> size.on(shape)).toList());
+                : begun.withSizes(sizes.stream().map(size -> size.on(border)).toList());
     }
 }

@@ -140,11 +140,7 @@ final class WorkCommand implements Callable<Integer> {
             // One document is one answer: of the first size that does not agree, else of the last.
             if (!json || last || !result.agrees()) {
                 status = Math.max(
-                        status,
-                        answer(
-                                result,
-                                Done.AGREES,
-                                chart.border().stitches(0, repeats)));
+                        status, answer(result, Done.AGREES, chart.border().stitches(0, repeats)));
             }
             if (json && status != ExitStatus.DONE) {
                 break;

@@ -34,7 +34,7 @@ public sealed interface PatternSize {
         return sizes.isEmpty()
                 ? any()
                 : new OfSizes(sizes.stream()
-                        .map(size -> new OfSizes.Size(size.name(), size.repeats(chart.shape())))
+                        .map(size -> new OfSizes.Size(size.name(), size.repeats(chart.border())))
                         .toList());
     }
 

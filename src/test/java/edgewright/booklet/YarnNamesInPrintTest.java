@@ -31,7 +31,9 @@ class YarnNamesInPrintTest {
                     .findFirst()
                     .orElseThrow();
             assertThat(first).isIn("Round 1, " + name + ".", "Round 1, yarn A.");
-            assertThat(read.texts("P")).anyMatch(text -> text.matches("(Top and bottom )?[0-9].* ?sts\\.|(Top and bottom )?[0-9].*\u00a0sts\\."));
+            assertThat(read.texts("P"))
+                    .anyMatch(text ->
+                            text.matches("(Top and bottom )?[0-9].* ?sts\\.|(Top and bottom )?[0-9].*\u00a0sts\\."));
             assertThat(read.texts("H3")).noneMatch(heading -> heading.endsWith("sts."));
         }
     }
