@@ -5,12 +5,14 @@ import edgewright.chart.Side;
 import edgewright.chart.Stitch;
 import edgewright.hands.Stop.Reason;
 import edgewright.words.tree.BaseRound;
+import edgewright.words.tree.Bracket;
 import edgewright.words.tree.ChangingStep;
 import edgewright.words.tree.Group;
 import edgewright.words.tree.Instructions;
 import edgewright.words.tree.Run;
 import edgewright.words.tree.SideInstructions;
 import edgewright.words.tree.SideSize;
+import edgewright.words.tree.SideStep;
 import edgewright.words.tree.WrittenRound;
 import edgewright.words.tree.WrittenStart;
 import java.util.ArrayList;
@@ -163,7 +165,7 @@ public final class Maker {
         }
         List<FabricStitch> toJoin = new ArrayList<>();
         Hook back = whole.upTo(start.stitch(), toJoin);
-        stop = makeRuns(back, start.toJoin());
+        stop = makeSteps(back, start.toJoin());
         made.sides.get(side).addAll(0, toJoin);
         if (stop.isEmpty() && back.left() > 0) {
             stop = back.stop(Reason.SHORT_OF_THE_JOIN, 0, back.left());
@@ -181,12 +183,12 @@ public final class Maker {
 
     /** What the words have up to the corner: what stands before the group, the group while it fits, what stands after it. */
     private static Optional<Stop> work(Hook hook, SideInstructions words) {
-        Optional<Stop> stop = makeRuns(hook, words.before());
+        Optional<Stop> stop = makeSteps(hook, words.before());
         if (stop.isEmpty() && words.group().isPresent()) {
             stop = repeat(hook, words.group().get());
         }
         if (stop.isEmpty()) {
-            stop = makeRuns(hook, words.after());
+            stop = makeSteps(hook, words.after());
         }
         return stop.isEmpty() && hook.left() > 0 ? hook.stop(Reason.STITCHES_LEFT, 0, hook.left()) : stop;
     }
@@ -213,7 +215,7 @@ public final class Maker {
         Optional<Stop> stop = Optional.empty();
         for (ChangingStep step : steps) {
             if (step instanceof ChangingStep.Work work) {
-                stop = makeRuns(hook, List.of(work.run()));
+                stop = makeSteps(hook, List.of(work.run()));
             } else if (step instanceof ChangingStep.TwoInOne two) {
                 stop = hook.makeTwo(two.first(), two.second());
             } else if (step instanceof ChangingStep.Together both) {
@@ -228,26 +230,31 @@ public final class Maker {
 
     /** As often as the group fits before the last stitches: none, once or more. A maker counts what is left each time. */
     private static Optional<Stop> repeat(Hook hook, Group group) {
-        int size = Run.stitches(group.runs());
+        int size = group.stitches();
         Optional<Stop> stop = Optional.empty();
         while (stop.isEmpty() && hook.left() != group.lastStitches()) {
             stop = hook.left() - size < group.lastStitches()
                     ? hook.stop(Reason.GROUP_DOES_NOT_FIT, group.lastStitches(), hook.left())
-                    : makeRuns(hook, group.runs());
+                    : makeSteps(hook, group.steps());
         }
         return stop;
     }
 
-    private static Optional<Stop> makeRuns(Hook hook, List<Run> runs) {
-        for (Run run : runs) {
-            for (int i = 0; i < run.count(); i++) {
-                Optional<Stop> stop = hook.make(run.stitch());
-                if (stop.isPresent()) {
-                    return stop;
-                }
+    /** What stands in brackets is worked again from its beginning, so many times. */
+    private static Optional<Stop> makeSteps(Hook hook, List<? extends SideStep> steps) {
+        Optional<Stop> stop = Optional.empty();
+        for (SideStep step : steps) {
+            int times = step instanceof Bracket bracket ? bracket.times() : ((Run) step).count();
+            for (int i = 0; i < times && stop.isEmpty(); i++) {
+                stop = step instanceof Bracket bracket
+                        ? makeSteps(hook, bracket.steps())
+                        : hook.make(((Run) step).stitch());
+            }
+            if (stop.isPresent()) {
+                break;
             }
         }
-        return Optional.empty();
+        return stop;
     }
 
     private static Optional<Stop> make(Hook hook, List<Stitch> stitches) {

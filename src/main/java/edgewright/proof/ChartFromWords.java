@@ -19,7 +19,7 @@ import edgewright.hands.FabricStitch;
 import edgewright.words.tree.Group;
 import edgewright.words.tree.Instructions;
 import edgewright.words.tree.PatternYarn;
-import edgewright.words.tree.Run;
+import edgewright.words.tree.SideStep;
 import edgewright.words.tree.WrittenRound;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -191,7 +191,7 @@ public final class ChartFromWords {
         long width = 1;
         for (WrittenRound round : pattern.rounds()) {
             int group =
-                    round.stretch().group().map(Group::runs).map(Run::stitches).orElse(1);
+                    round.stretch().group().map(Group::stitches).orElse(1);
             width = ArithmeticUtils.lcm(width, (long) group);
             if (width > Chart.MOST_STITCHES) {
                 return Optional.empty();
@@ -220,9 +220,9 @@ public final class ChartFromWords {
     private int[] groupsBeginning(int w) {
         int[] begins = new int[w];
         for (WrittenRound round : pattern.rounds()) {
-            int before = Run.stitches(round.stretch().before());
+            int before = SideStep.stitches(round.stretch().before());
             boolean isLong =
-                    round.stretch().group().map(Group::runs).map(Run::stitches).orElse(1) > 1;
+                    round.stretch().group().map(Group::stitches).orElse(1) > 1;
             if (isLong) {
                 begins[Math.floorMod(before - round.number(), w)]++;
             }

@@ -11,6 +11,7 @@ import edgewright.chart.Stitch;
 import edgewright.chart.Terms;
 import edgewright.hands.Stop.Reason;
 import edgewright.words.tree.BaseRound;
+import edgewright.words.tree.Bracket;
 import edgewright.words.tree.ChangingStep;
 import edgewright.words.tree.Group;
 import edgewright.words.tree.Instructions;
@@ -19,6 +20,7 @@ import edgewright.words.tree.PatternYarn;
 import edgewright.words.tree.Run;
 import edgewright.words.tree.SideInstructions;
 import edgewright.words.tree.SideSize;
+import edgewright.words.tree.SideStep;
 import edgewright.words.tree.WrittenRound;
 import edgewright.words.tree.WrittenStart;
 import java.util.List;
@@ -113,6 +115,29 @@ class MakerTest {
         assertThat(((WorkOutcome.Stopped) outcome).stop())
                 .isEqualTo(new Stop(Reason.COVERED, 3, Side.TOP, 8, Optional.of(Stitch.LONG), 0, 0));
         assertThat(outcome.fabric().letters(3, Side.TOP)).isEqualTo("bbbbbbb");
+    }
+
+    @Test
+    void what_stands_in_brackets_is_worked_as_often_as_they_say_and_no_further_than_the_side() {
+        List<SideStep> steps = List.of(new Bracket(List.of(new Bracket(List.copyOf(runs("1b 1p")), 2), run("1b")), 2));
+        WrittenRound round = new WrittenRound.AtCorner(1, "A", SideSize.UNSTATED, SideInstructions.of(steps), 2);
+        assertThat(finished(pattern(round), PerSide.all(8)).letters(1, Side.LEFT)).isEqualTo("bpbpbbpbpb");
+        assertThat(stop(pattern(round), PerSide.all(7)))
+                .isEqualTo(new Stop(Reason.SIDE_FULL, 1, Side.TOP, 10, Optional.of(Stitch.BACK_LOOP), 0, 9));
+        List<SideStep> endless = List.of(new Bracket(List.copyOf(runs("1b")), 999_999_999));
+        WrittenRound group = new WrittenRound.AtCorner(
+                1, "A", SideSize.UNSTATED, SideInstructions.of(List.of(), new Group(endless, 0), List.of()), 2);
+        assertThat(stop(pattern(group), PerSide.all(7)).reason()).isEqualTo(Reason.GROUP_DOES_NOT_FIT);
+    }
+
+    @Test
+    void a_round_that_is_worked_as_another_is_worked_with_its_words_in_its_own_yarn() {
+        WrittenRound.AtCorner told = new WrittenRound.AtCorner(
+                1, "A", SideSize.UNSTATED, SideInstructions.of(List.of(), group("1b 1p 1b", 0), List.of()), 2);
+        WrittenRound again = new WrittenRound.AsRound(2, "B", SideSize.UNSTATED, told);
+        assertThat(stop(pattern(told, again), PerSide.all(7)))
+                .isEqualTo(new Stop(Reason.GROUP_DOES_NOT_FIT, 2, Side.TOP, 10, Optional.empty(), 0, 2));
+        assertThat(finished(pattern(told), PerSide.all(7)).letters(1, Side.TOP)).isEqualTo("bpbbpbbpb");
     }
 
     @Test
@@ -292,14 +317,16 @@ class MakerTest {
     }
 
     private static Group group(String runs, int lastStitches) {
-        return new Group(runs(runs), lastStitches);
+        return new Group(List.copyOf(runs(runs)), lastStitches);
     }
 
     private static List<Run> runs(String text) {
-        return List.of(text.split(" ")).stream()
-                .map(run -> new Run(
-                        Integer.parseInt(run.substring(0, run.length() - 1)),
-                        Stitch.ofLetter(run.charAt(run.length() - 1)).orElseThrow()))
-                .toList();
+        return List.of(text.split(" ")).stream().map(MakerTest::run).toList();
+    }
+
+    private static Run run(String run) {
+        return new Run(
+                Integer.parseInt(run.substring(0, run.length() - 1)),
+                Stitch.ofLetter(run.charAt(run.length() - 1)).orElseThrow());
     }
 }

@@ -16,7 +16,8 @@ import edgewright.words.read.PatternReader;
 import edgewright.words.read.ReadingResult;
 import edgewright.words.tree.Group;
 import edgewright.words.tree.Instructions;
-import edgewright.words.tree.Run;
+import edgewright.words.tree.SideStep;
+import edgewright.words.tree.SideWords;
 import edgewright.words.tree.SideInstructions;
 import edgewright.words.tree.WrittenRound;
 import edgewright.words.tree.WrittenStart;
@@ -290,7 +291,7 @@ class WordMutationsTest {
         if (round.group().isPresent()) {
             Group group = round.group().get();
             while (stitches - side.length() > group.lastStitches()) {
-                side.append(letters(group.runs()));
+                side.append(letters(group.steps()));
             }
             if (stitches - side.length() != group.lastStitches()) {
                 side.append('?');
@@ -299,11 +300,7 @@ class WordMutationsTest {
         return side + letters(round.after());
     }
 
-    private static String letters(List<Run> runs) {
-        StringBuilder letters = new StringBuilder();
-        for (Run run : runs) {
-            letters.append(String.valueOf(run.stitch().letter()).repeat(run.count()));
-        }
-        return letters.toString();
+    private static String letters(List<? extends SideStep> runs) {
+        return SideWords.letters(runs);
     }
 }

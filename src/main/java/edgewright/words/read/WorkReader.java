@@ -101,7 +101,7 @@ final class WorkReader {
             case "upTo" -> takeUpTo();
             default -> throw Phrase.unknown(gap);
         });
-        return taken ? Optional.of(new Group(runs, last)) : Optional.empty();
+        return taken ? Optional.of(new Group(List.copyOf(runs), last)) : Optional.empty();
     }
 
     private Optional<Group> takeEvery() {

@@ -61,6 +61,10 @@ public record Instructions(
             if (!ids.contains(round.yarn())) {
                 throw new IllegalArgumentException("round " + round.number() + " is in no yarn of the pattern");
             }
+            if (round instanceof WrittenRound.AsRound again
+                    && !rounds.get(again.as().number() - 1).equals(again.as())) {
+                throw new IllegalArgumentException("round " + round.number() + " is as no round of the pattern");
+            }
         }
     }
 

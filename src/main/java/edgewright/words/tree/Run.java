@@ -1,8 +1,8 @@
 package edgewright.words.tree;
 
 import edgewright.chart.Stitch;
-import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 
 /**
  * The same stitch worked some times, side by side: one in each of so many stitches. For chains: so many chains over as many
@@ -10,7 +10,7 @@ import java.util.Objects;
  *
  * @param count 1 or more
  */
-public record Run(int count, Stitch stitch) {
+public record Run(int count, Stitch stitch) implements SideStep {
     public Run {
         Objects.requireNonNull(stitch);
         if (count < 1) {
@@ -18,8 +18,18 @@ public record Run(int count, Stitch stitch) {
         }
     }
 
-    /** How many stitches these runs have together. */
-    public static int stitches(List<Run> runs) {
-        return runs.stream().mapToInt(Run::count).sum();
+    @Override
+    public int stitches() {
+        return count;
+    }
+
+    @Override
+    public Stream<Run> runs() {
+        return Stream.of(this);
+    }
+
+    @Override
+    public Stitch stitchAt(int place) {
+        return stitch;
     }
 }

@@ -3,12 +3,13 @@ package edgewright.words.tree;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 
-/** What is worked along a side up to its next corner: runs alone, or runs round a group. */
+/** What is worked along a side up to its next corner: steps alone, or steps round a group. */
 public sealed interface SideInstructions {
-    /** Runs that are worked as they stand; there may be none, where the corner comes at once. */
-    record Runs(List<Run> before) implements SideInstructions {
-        public Runs {
+    /** Steps that are worked as they stand; there may be none, where the corner comes at once. */
+    record Steps(List<SideStep> before) implements SideInstructions {
+        public Steps {
             before = List.copyOf(before);
         }
 
@@ -18,13 +19,13 @@ public sealed interface SideInstructions {
         }
 
         @Override
-        public List<Run> after() {
+        public List<SideStep> after() {
             return List.of();
         }
     }
 
-    /** A group, with runs before and after it or none. */
-    record RoundGroup(List<Run> before, Group repeated, List<Run> after) implements SideInstructions {
+    /** A group, with steps before and after it or none. */
+    record RoundGroup(List<SideStep> before, Group repeated, List<SideStep> after) implements SideInstructions {
         public RoundGroup {
             Objects.requireNonNull(repeated);
             before = List.copyOf(before);
@@ -37,27 +38,34 @@ public sealed interface SideInstructions {
         }
     }
 
-    /** Runs that are worked as they stand. */
-    static SideInstructions of(List<Run> runs) {
-        return new Runs(runs);
+    /** Steps that are worked as they stand. */
+    static SideInstructions of(List<? extends SideStep> steps) {
+        return new Steps(List.copyOf(steps));
     }
 
-    /** Runs round a group. */
-    static SideInstructions of(List<Run> before, Group group, List<Run> after) {
-        return new RoundGroup(before, group, after);
+    /** Steps round a group. */
+    static SideInstructions of(List<? extends SideStep> before, Group group, List<? extends SideStep> after) {
+        return new RoundGroup(List.copyOf(before), group, List.copyOf(after));
     }
 
-    /** The runs before the group; all of them if there is no group. */
-    List<Run> before();
+    /** The steps before the group; all of them if there is no group. */
+    List<SideStep> before();
 
     /** The group, if there is one. */
     Optional<Group> group();
 
-    /** The runs from the group to the corner. */
-    List<Run> after();
+    /** The steps from the group to the corner. */
+    List<SideStep> after();
 
     /** Whether nothing is worked. */
     default boolean isEmpty() {
         return before().isEmpty() && group().isEmpty();
+    }
+
+    /** All runs as they stand in the words: those of the group and those in brackets once. */
+    default Stream<Run> runs() {
+        return Stream.of(before(), group().map(Group::steps).orElse(List.of()), after())
+                .flatMap(List::stream)
+                .flatMap(SideStep::runs);
     }
 }

@@ -8,7 +8,7 @@ import java.util.Optional;
 
 /**
  * The instructions for one round. Most rounds are worked alike on all four sides, and begin at a corner or along a side; one in
- * which the counts are put right has words for each side.
+ * which the counts are put right has words for each side; one that is worked just as a round before it need not say so again.
  */
 public sealed interface WrittenRound {
     /**
@@ -69,6 +69,31 @@ public sealed interface WrittenRound {
         @Override
         public Optional<PerSide<List<ChangingStep>>> changes() {
             return Optional.of(work);
+        }
+    }
+
+    /**
+     * A round that is worked as one before it, but for its number, its yarn and its count. Rounds that stand under one title
+     * ('Rounds 1 to 4') are the first of them, told, and the others as the first.
+     *
+     * @param as the round that is told; of a lower number
+     */
+    record AsRound(int number, String yarn, SideSize side, AtCorner as) implements WrittenRound {
+        public AsRound {
+            requireRound(number, yarn, side, as.cornerChains());
+            if (as.number() >= number) {
+                throw new IllegalArgumentException("round " + number + " as round " + as.number());
+            }
+        }
+
+        @Override
+        public int cornerChains() {
+            return as.cornerChains();
+        }
+
+        @Override
+        public SideInstructions stretch() {
+            return as.stretch();
         }
     }
 

@@ -7,10 +7,10 @@ import edgewright.chart.Stitch;
 import edgewright.fit.ChangeRounds;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
+import edgewright.words.tree.Run;
 import edgewright.words.tree.WrittenRound;
 import java.util.List;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 
 /**
  * Says in which rounds the counts of a side are put right. What kind of round each is it finds in the words,
@@ -50,16 +50,11 @@ final class ChangingAdvice {
     /** Whether its repeat is one stitch throughout, worked into the stitch below. */
     private static boolean isPlain(WrittenRound round) {
         boolean isOneStitch =
-                round.stretch().group().stream().anyMatch(group -> group.runs().size() == 1);
+                round.stretch().group().stream().anyMatch(group -> group.steps().size() == 1 && group.steps().get(0) instanceof Run);
         return isOneStitch && !has(round, stitch -> !stitch.standsInStitchBelow());
     }
 
     private static boolean has(WrittenRound round, Predicate<Stitch> such) {
-        return Stream.of(
-                        round.stretch().before().stream(),
-                        round.stretch().group().stream().flatMap(group -> group.runs().stream()),
-                        round.stretch().after().stream())
-                .flatMap(runs -> runs)
-                .anyMatch(run -> such.test(run.stitch()));
+        return round.stretch().runs().anyMatch(run -> such.test(run.stitch()));
     }
 }

@@ -32,7 +32,7 @@ final class GroupedSide {
         String after = to.substring(taken.last());
         return SideInstructions.of(
                 runs(from.substring(0, from.length() - taken.first())),
-                new Group(runs(group), after.length()),
+                new Group(List.copyOf(runs(group)), after.length()),
                 runs(after));
     }
 

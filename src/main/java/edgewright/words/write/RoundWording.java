@@ -14,10 +14,12 @@ import edgewright.words.page.TextBlock;
 import edgewright.words.terms.TradeTerms;
 import edgewright.words.terms.TradeWord;
 import edgewright.words.tree.BaseRound;
+import edgewright.words.tree.Bracket;
 import edgewright.words.tree.Group;
 import edgewright.words.tree.Run;
 import edgewright.words.tree.SideInstructions;
 import edgewright.words.tree.SideSize;
+import edgewright.words.tree.SideStep;
 import edgewright.words.tree.WrittenRound;
 import edgewright.words.tree.WrittenStart;
 import java.util.ArrayList;
@@ -93,8 +95,10 @@ final class RoundWording {
 
     /** Whether a group is so simple that it is said without an asterisk: one stitch into each stitch of the side. */
     static boolean isEveryStitch(Group group) {
-        Run first = group.runs().get(0);
-        return group.runs().size() == 1 && first.count() == 1 && first.stitch().standsInStitchBelow();
+        return group.steps().size() == 1
+                && group.steps().get(0) instanceof Run only
+                && only.count() == 1
+                && only.stitch().standsInStitchBelow();
     }
 
     private String instructions(WrittenRound round, RoundParts.OfAllSides parts) {
@@ -158,16 +162,22 @@ final class RoundWording {
                 ? phrases.text("to-corner")
                 : phrases.text("to-last", plain("last", group.lastStitches()));
         if (!isEveryStitch(group)) {
-            return phrases.text("group", arg("runs", runs(group.runs())), arg("upTo", upTo));
+            return phrases.text("group", arg("runs", runs(group.steps())), arg("upTo", upTo));
         }
-        String stitch = name(group.runs().get(0).stitch());
+        String stitch = name(group.steps().get(0).stitchAt(1));
         return alone && group.lastStitches() == 0
                 ? phrases.text("every", arg("stitch", stitch))
                 : phrases.text("every-to", arg("stitch", stitch), arg("upTo", upTo));
     }
 
-    private String runs(List<Run> runs) {
-        return phrases.list("runs-next", runs.stream().map(this::run).toList());
+    private String runs(List<? extends SideStep> steps) {
+        return phrases.list("runs-next", steps.stream().map(this::step).toList());
+    }
+
+    private String step(SideStep step) {
+        return step instanceof Bracket bracket
+                ? phrases.text("times", arg("steps", runs(bracket.steps())), number("count", bracket.times()))
+                : run((Run) step);
     }
 
     String run(Run run) {

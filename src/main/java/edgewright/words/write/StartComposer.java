@@ -8,6 +8,7 @@ import edgewright.fit.Starts;
 import edgewright.words.tree.Group;
 import edgewright.words.tree.Run;
 import edgewright.words.tree.SideInstructions;
+import edgewright.words.tree.SideStep;
 import edgewright.words.tree.WrittenStart;
 import java.util.ArrayList;
 import java.util.List;
@@ -51,7 +52,7 @@ final class StartComposer {
         for (RoundStart start : repeats.isEmpty() ? starts : List.<RoundStart>of()) {
             SideInstructions said = said(start.round());
             int last = said.group().orElseThrow().lastStitches();
-            while (start.number() > Run.stitches(said.before())
+            while (start.number() > SideStep.stitches(said.before())
                     && start.number() > chart.shape(start.side()).stitches(start.round(), fewest) - last) {
                 fewest++;
             }
@@ -83,7 +84,7 @@ final class StartComposer {
 
     /** What is left of a side after so many of its stitches, with the group where it was. */
     private static SideInstructions rest(SideInstructions said, int done, String side) {
-        int before = Run.stitches(said.before());
+        int before = SideStep.stitches(said.before());
         Group group = said.group().orElseThrow();
         int inGroups = done - before;
         if (inGroups <= 0) {
@@ -92,16 +93,16 @@ final class StartComposer {
         if (done > side.length() - group.lastStitches()) {
             return SideInstructions.of(GroupedSide.runs(side.substring(done)));
         }
-        int begun = inGroups % Run.stitches(group.runs());
-        List<Run> restOfGroup = begun == 0 ? List.of() : dropped(group.runs(), begun);
+        int begun = inGroups % group.stitches();
+        List<Run> restOfGroup = begun == 0 ? List.of() : dropped(group.steps(), begun);
         return SideInstructions.of(restOfGroup, group, said.after());
     }
 
-    /** These runs without their first stitches. */
-    private static List<Run> dropped(List<Run> runs, int stitches) {
+    /** The runs of these steps without their first stitches. */
+    private static List<Run> dropped(List<SideStep> steps, int stitches) {
         List<Run> rest = new ArrayList<>();
         int left = stitches;
-        for (Run run : runs) {
+        for (Run run : SideStep.workedOut(steps)) {
             int here = Math.min(left, run.count());
             left -= here;
             if (here < run.count()) {

@@ -20,6 +20,7 @@ import edgewright.words.tree.Instructions;
 import edgewright.words.tree.PatternYarn;
 import edgewright.words.tree.Run;
 import edgewright.words.tree.SideSize;
+import edgewright.words.tree.SideStep;
 import edgewright.words.tree.WrittenRound;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -223,8 +224,9 @@ final class Wording {
                     || RoundWording.isEveryStitch(round.stretch().group().get())) {
                 continue;
             }
-            Run before = round.stretch().before().get(round.stretch().before().size() - 1);
-            Run after = round.stretch().group().get().runs().get(0);
+            List<Run> ahead = SideStep.workedOut(round.stretch().before());
+            Run before = ahead.get(ahead.size() - 1);
+            Run after = SideStep.workedOut(round.stretch().group().get().steps()).get(0);
             if (before.stitch() == after.stitch() && before.stitch() != Stitch.CHAIN) {
                 Run both = new Run(before.count() + after.count(), before.stitch());
                 return Optional.of(prose(says.text(
@@ -334,10 +336,7 @@ final class Wording {
     }
 
     private static Stream<Run> allRuns(WrittenRound round) {
-        Stream<Run> group = round.stretch().group().stream().flatMap(g -> g.runs().stream());
-        Stream<Run> changed = changes(round).flatMap(Wording::runs);
-        return Stream.of(round.stretch().before().stream(), group, round.stretch().after().stream(), changed)
-                .flatMap(runs -> runs);
+        return Stream.concat(round.stretch().runs(), changes(round).flatMap(Wording::runs));
     }
 
     /** All that is done in a round with changes, step by step. */
@@ -366,28 +365,20 @@ final class Wording {
     /** Whether the second or the last but one stitch of a side can be long, with the group worked not at all or more often. */
     private static boolean hasLongAtCorner(WrittenRound round) {
         for (int times = 0; times <= 2; times++) {
-            List<Run> side = new ArrayList<>(round.stretch().before());
+            List<SideStep> side = new ArrayList<>(round.stretch().before());
             for (int i = 0; i < times; i++) {
-                round.stretch().group().ifPresent(group -> side.addAll(group.runs()));
+                round.stretch().group().ifPresent(group -> side.addAll(group.steps()));
             }
             side.addAll(round.stretch().after());
-            int last = Run.stitches(side);
-            if (isLong(side, 2) || isLong(side, last - 1)) {
+            int last = SideStep.stitches(side);
+            if (isLong(side, last, 2) || isLong(side, last, last - 1)) {
                 return true;
             }
         }
         return false;
     }
 
-    private static boolean isLong(List<Run> side, int place) {
-        int end = 0;
-        for (Run run : side) {
-            int start = end;
-            end += run.count();
-            if (place > start && place <= end) {
-                return run.stitch().coversStitchBelow();
-            }
-        }
-        return false;
+    private static boolean isLong(List<SideStep> side, int stitches, int place) {
+        return place >= 1 && place <= stitches && SideStep.stitchAt(side, place).coversStitchBelow();
     }
 }

@@ -8,8 +8,8 @@ import edgewright.chart.Side;
 import edgewright.chart.Stitches;
 import edgewright.words.SeededCharts;
 import edgewright.words.tree.Group;
-import edgewright.words.tree.Run;
 import edgewright.words.tree.SideInstructions;
+import edgewright.words.tree.SideStep;
 import edgewright.words.tree.SideWords;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -61,14 +61,14 @@ class GroupedSideTest {
                 Group group = said.group().orElseThrow();
                 String side = round.side(Side.FIRST, repeats).letters();
                 // As a maker does it: the group as often as it fits before the last stitches.
-                int room = side.length() - Run.stitches(said.before()) - group.lastStitches();
-                int width = Run.stitches(group.runs());
+                int room = side.length() - SideStep.stitches(said.before()) - group.lastStitches();
+                int width = group.stitches();
                 assertThat(room % width).as("seed %d, %s", seed, round).isZero();
                 String worked = SideWords.letters(said.before())
-                        + SideWords.letters(group.runs()).repeat(room / width)
+                        + SideWords.letters(group.steps()).repeat(room / width)
                         + SideWords.letters(said.after());
                 assertThat(worked).as("seed %d, %s", seed, round).isEqualTo(side);
-                assertThat(group.lastStitches()).isEqualTo(Run.stitches(said.after()));
+                assertThat(group.lastStitches()).isEqualTo(SideStep.stitches(said.after()));
                 assertThat(width).isEqualTo(round.repeat().shortestPeriod());
             }
         }
@@ -110,13 +110,13 @@ class GroupedSideTest {
 
     private static int cost(SideInstructions said) {
         return said.before().size()
-                + 2 * said.group().orElseThrow().runs().size()
+                + 2 * said.group().orElseThrow().steps().size()
                 + said.after().size();
     }
 
     private static String said(SideInstructions said) {
         String group = said.group()
-                .map(g -> "*" + SideWords.spaced(g.runs()) + "* " + g.lastStitches())
+                .map(g -> "*" + SideWords.spaced(g.steps()) + "* " + g.lastStitches())
                 .orElse("");
         return (SideWords.spaced(said.before()) + " " + group + " " + SideWords.spaced(said.after())).strip();
     }
