@@ -190,8 +190,7 @@ public final class ChartFromWords {
     private Optional<Integer> repeatWidth() {
         long width = 1;
         for (WrittenRound round : pattern.rounds()) {
-            int group =
-                    round.stretch().group().map(Group::stitches).orElse(1);
+            int group = round.stretch().group().map(Group::stitches).orElse(1);
             width = ArithmeticUtils.lcm(width, (long) group);
             if (width > Chart.MOST_STITCHES) {
                 return Optional.empty();
@@ -221,8 +220,7 @@ public final class ChartFromWords {
         int[] begins = new int[w];
         for (WrittenRound round : pattern.rounds()) {
             int before = SideStep.stitches(round.stretch().before());
-            boolean isLong =
-                    round.stretch().group().map(Group::stitches).orElse(1) > 1;
+            boolean isLong = round.stretch().group().map(Group::stitches).orElse(1) > 1;
             if (isLong) {
                 begins[Math.floorMod(before - round.number(), w)]++;
             }

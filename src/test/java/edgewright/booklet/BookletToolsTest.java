@@ -79,7 +79,7 @@ class BookletToolsTest {
         Chart chart = Published.sample("reed-bank");
         Path file = published(chart);
         String text = run("pdftotext", "-enc", "UTF-8", file.toString(), "-").replaceAll("[\\s\\p{Z}]+", " ");
-        Matcher rounds = Pattern.compile("Round (\\d+), (?:Peat|Chalk)").matcher(text);
+        Matcher rounds = Pattern.compile("Round (\\d+) \\((?:Peat|Chalk)\\)").matcher(text);
         List<Integer> numbers =
                 rounds.results().map(match -> Integer.valueOf(match.group(1))).toList();
         assertThat(numbers)

@@ -338,7 +338,8 @@ class DeskWindowTest {
         execute(() -> window.menuItem("menu.counting.WITH_CHAINS").target().doClick());
         until("the rounds are counted so", () -> stitchesOfRoundOne(window).equals("45"));
         assertThat(window.comboBox("counting").selectedItem()).isEqualTo("with corner chains");
-        assertThat(window.textBox("words").text().replace('\u00a0', ' ')).startsWith("Round 1, Peat. 39 (57) sts.");
+        assertThat(window.textBox("words").text().replace('\u00a0', ' '))
+                .startsWith("Round 1 (Peat): dc blo in every st; corner. 39 (57) sts.");
 
         DeskFrame nextDay = execute(() -> new DeskFrame(
                 Desk.blank(English.LANGUAGE), new Settings(folder.resolve("desk.properties")), English.LANGUAGE));

@@ -121,7 +121,8 @@ class MakerTest {
     void what_stands_in_brackets_is_worked_as_often_as_they_say_and_no_further_than_the_side() {
         List<SideStep> steps = List.of(new Bracket(List.of(new Bracket(List.copyOf(runs("1b 1p")), 2), run("1b")), 2));
         WrittenRound round = new WrittenRound.AtCorner(1, "A", SideSize.UNSTATED, SideInstructions.of(steps), 2);
-        assertThat(finished(pattern(round), PerSide.all(8)).letters(1, Side.LEFT)).isEqualTo("bpbpbbpbpb");
+        assertThat(finished(pattern(round), PerSide.all(8)).letters(1, Side.LEFT))
+                .isEqualTo("bpbpbbpbpb");
         assertThat(stop(pattern(round), PerSide.all(7)))
                 .isEqualTo(new Stop(Reason.SIDE_FULL, 1, Side.TOP, 10, Optional.of(Stitch.BACK_LOOP), 0, 9));
         List<SideStep> endless = List.of(new Bracket(List.copyOf(runs("1b")), 999_999_999));

@@ -36,11 +36,12 @@ class BackLayerWordsTest {
     void both_layers_of_a_thousand_charts_are_made_from_their_words_and_joined() {
         for (int i = 0; i < 1_000; i++) {
             Chart chart = chart();
-            PerSide<Integer> repeats = repeats();
+            PerSide<Integer> size = repeats();
             WordingOptions options = WordingOptions.of(chart, Languages.of(i / 2))
                     .withTerms(Terms.values()[i % 2])
                     .withCounting(Counting.values()[random.nextInt(2)])
                     .withHand(HookHand.values()[random.nextInt(2)]);
+            PerSide<Integer> repeats = i % 3 == 0 ? LongEnough.repeats(chart, options, size) : size;
             ProofResult result = new Prover(chart, options.language())
                     .prove(i % 3 == 0 ? options : options.withRepeats(repeats), repeats);
             assertThat(result)

@@ -115,7 +115,7 @@ class PiecePatternsTest {
             pieces++;
             String text = PlainText.of(PatternWriter.write(
                     chart, WordingOptions.of(chart, English.LANGUAGE).withPiece(plan)));
-            int begin = text.indexOf(", ", text.indexOf("\nRound " + plan.changing() + ",")) + 2;
+            int begin = text.indexOf("): ", text.indexOf("\nRound " + plan.changing() + " (")) + 3;
             int end = text.indexOf("\n\n", begin);
             spoilt += wrong.assertNonePasses(
                     text,

@@ -16,9 +16,9 @@ import edgewright.words.read.PatternReader;
 import edgewright.words.read.ReadingResult;
 import edgewright.words.tree.Group;
 import edgewright.words.tree.Instructions;
+import edgewright.words.tree.SideInstructions;
 import edgewright.words.tree.SideStep;
 import edgewright.words.tree.SideWords;
-import edgewright.words.tree.SideInstructions;
 import edgewright.words.tree.WrittenRound;
 import edgewright.words.tree.WrittenStart;
 import edgewright.words.write.PatternWriter;
@@ -52,15 +52,15 @@ class WordMutationsTest {
     /** What is spoilt in the words of a language: expressions for a run, a repeat mark and the name of a round, and texts. */
     private record Marks(String run, String repeat, String round, String firstRound, String end, String uk, String us) {
         private static final Marks ENGLISH = new Marks(
-                "[0-9]+ (dc blo|sc blo|dc|sc|drop tr|drop dc)(?=[,;])",
-                "\\*|repeat from \\*",
-                "(?m)^Round ([0-9]+), ",
-                "\nRound 1, ",
+                "[0-9]+ (dc blo|sc blo|dc|sc|drop tr|drop dc)(?=[,;)\\]])",
+                "\\*|rep from \\*",
+                "(?m)^Round ([0-9]+) \\(",
+                "\nRound 1 (",
                 "\nFinishing",
                 "UK terms",
                 "US terms");
         private static final Marks INVENTED = new Marks(
-                "(bäk ö|räck ö|bäk|slät|lång-dröpp|lång-slät) × [0-9]+(?= [·¦»])",
+                "(bäk ö|räck ö|bäk|slät|lång-dröpp|lång-slät) × [0-9]+(?= [·¦»]|[\\]›])",
                 "«|»|» åter",
                 "(?m)^([0-9]+):te vårv ",
                 "\n1:te vårv ",
@@ -98,6 +98,7 @@ class WordMutationsTest {
                     terms,
                     Counting.values()[random.nextInt(2)],
                     random.nextBoolean() ? Optional.of(repeats) : Optional.empty());
+            repeats = LongEnough.repeats(chart, options, repeats);
             String text = PlainText.of(PatternWriter.write(chart, options));
             for (Change change : Change.values()) {
                 for (int times = 0; times < 4; times++) {

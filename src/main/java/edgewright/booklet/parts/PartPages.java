@@ -108,18 +108,13 @@ public final class PartPages implements TextBlockPrinter {
         Optional<Yarn> yarn = round.round() == 0 ? Optional.empty() : Optional.of(chart.yarnOf(round.round()));
         List<PageItem> chip = yarn.map(y -> List.of(setter.chips().of(y, 0, 0))).orElse(List.of());
         List<LabelledEntries.Line> lines = new ArrayList<>();
-        lines.add(new LabelledEntries.Line(
-                parent.child(StructureRole.PARAGRAPH),
-                round.counts(),
-                setter.styles().text(),
-                true));
         for (String line : round.steps()) {
             lines.add(new LabelledEntries.Line(
                     parent.child(StructureRole.PARAGRAPH), line, setter.styles().text(), true));
         }
         List<ColumnSlice> set = entries.entry(
                 parent.child(StructureRole.H3),
-                round.label(),
+                round.name(),
                 setter.styles().label(),
                 chip,
                 chip.isEmpty() ? 0 : setter.chips().indentPt(),

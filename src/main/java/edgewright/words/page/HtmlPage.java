@@ -198,9 +198,6 @@ public final class HtmlPage implements TextBlockPrinter {
                 .append(round.round())
                 .append("\">\n");
         element(single ? "h3" : "h4", round.name());
-        if (!round.counts().isEmpty()) {
-            html.append("<p class=\"counts\">").append(escape(round.counts())).append("</p>\n");
-        }
         round.steps().stream().forEach(line -> element("p", line));
         html.append("</div>\n");
     }

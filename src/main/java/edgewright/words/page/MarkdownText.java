@@ -83,9 +83,6 @@ public final class MarkdownText implements TextBlockPrinter {
     @Override
     public void round(TextBlock.RoundWords round) {
         paragraph(level + "# " + escape(round.name()));
-        if (!round.counts().isEmpty()) {
-            paragraph(atStart(round.counts()));
-        }
         round.steps().stream().forEach(line -> paragraph(atStart(line)));
     }
 

@@ -38,10 +38,10 @@ public sealed interface TextBlock {
      *
      * @param round its number; 0 for the base round
      * @param name names the round and its yarn, with no full stop
-     * @param label the name as a sentence of its own
+     * @param label the name as it stands before the words
      * @param counts what is said of the stitches on a side; may be empty
-     * @param opening the label and the counts as one line
-     * @param steps what to do, a line each
+     * @param opening the label and the first of the steps as one line
+     * @param steps what to do and how many stitches a side has then, a line each; at least one
      */
     record RoundWords(int round, String name, String label, String counts, String opening, List<String> steps)
             implements TextBlock {
@@ -53,9 +53,9 @@ public sealed interface TextBlock {
             steps = List.copyOf(steps);
         }
 
-        /** All lines: the first names the round and says its counts, the others say what to do. */
+        /** All lines; the first begins with the name of the round. */
         public List<String> lines() {
-            return Stream.concat(Stream.of(opening), steps.stream()).toList();
+            return Stream.concat(Stream.of(opening), steps.stream().skip(1)).toList();
         }
 
         @Override

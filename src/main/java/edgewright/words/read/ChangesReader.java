@@ -104,12 +104,11 @@ final class ChangesReader {
     private boolean takeTimes() {
         List<ChangingStep> steps = new ArrayList<>();
         int[] times = new int[1];
-        boolean taken = cursor.take("times", gap -> switch (gap) {
+        boolean taken = cursor.take("bracket", gap -> switch (gap) {
             case "steps" -> takeSteps(steps, false);
-            case "count" -> {
-                boolean number = cursor.takeNumber(2, "timesNumber");
-                times[0] = cursor.number();
-                yield number;
+            case "times" -> {
+                times[0] = work.takeTimes();
+                yield times[0] > 0;
             }
             default -> throw Phrase.unknown(gap);
         });

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
@@ -188,7 +189,8 @@ public final class PatternReader {
                 continue;
             }
             try {
-                RoundReader.ReadBase read = new RoundReader(new TokenCursor(tokens, after(tokens), words)).base();
+                RoundReader.ReadBase read =
+                        new RoundReader(new TokenCursor(tokens, after(tokens), words), OptionalInt.empty()).base();
                 base = read.round();
                 counting = counting.or(read::counting);
                 sizes = base.side().counts().size();
@@ -230,7 +232,7 @@ public final class PatternReader {
             throw new CancellationException();
         }
         try {
-            RoundReader reader = new RoundReader(cursor(tokens, words));
+            RoundReader reader = new RoundReader(cursor(tokens, words), base.cornerChains());
             RoundReader.ReadRound read = reader.round(next, yarnReader);
             counting = counting.or(read::counting);
             sizes = Math.max(sizes, read.round().side().counts().size());

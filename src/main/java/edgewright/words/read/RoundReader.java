@@ -23,9 +23,10 @@ final class RoundReader {
     private SideInstructions stretch = SideInstructions.of(List.of());
     private int chains;
 
-    RoundReader(TokenCursor cursor) {
+    /** @param told the chains of a corner that a round only names, where they are known */
+    RoundReader(TokenCursor cursor, OptionalInt told) {
         this.cursor = cursor;
-        this.work = new WorkReader(cursor);
+        this.work = new WorkReader(cursor, told);
     }
 
     /** A round, and the way of counting if it says how many stitches a side has. */
@@ -41,13 +42,18 @@ final class RoundReader {
         cursor.skipPartings();
         Optional<ChangesReader.Read> changes = new ChangesReader(cursor, work).read();
         if (changes.isPresent()) {
-            return changed(number, size, changes.get());
+            return changed(number, sizeAtTheEnd(size), changes.get());
         }
         Optional<Begun> begun = begun();
-        if (!cursor.take("alike", gap -> takeAlike(gap, begun))) {
+        Phrase.Gaps gaps = gap -> takeAlike(gap, begun);
+        if (!(begun.isPresent() ? cursor.take("alike-next", gaps) : cursor.take("alike", gaps))) {
             throw cursor.stopped();
         }
         cursor.skipPartings();
+        if (begun.isEmpty()) {
+            cursor.take("all-sides");
+            cursor.skipPartings();
+        }
         Optional<WrittenStart> start = begun.map(this::ended);
         size = sizeAtTheEnd(size);
         cursor.skipPartings();
@@ -95,7 +101,7 @@ final class RoundReader {
                 begun.ifPresent(start -> requireSameChains(start, taken));
                 yield taken;
             }
-            case "sides" -> cursor.take(begun.isPresent() ? "next-sides" : "all-sides");
+            case "sides" -> cursor.take("next-sides");
             default -> throw Phrase.unknown(gap);
         };
     }
@@ -121,6 +127,7 @@ final class RoundReader {
     }
 
     private ReadRound changed(int number, Optional<SizeReader.Said> size, ChangesReader.Read changes) {
+        cursor.skipPartings();
         requireEnd(number);
         SideSize said = size.map(SizeReader.Said::size).orElse(SideSize.UNSTATED);
         return new ReadRound(

@@ -4,21 +4,28 @@ import edgewright.chart.Corner;
 import edgewright.chart.Side;
 import edgewright.chart.Stitch;
 import edgewright.words.terms.TradeWord;
+import edgewright.words.tree.Bracket;
 import edgewright.words.tree.Group;
 import edgewright.words.tree.Run;
 import edgewright.words.tree.SideInstructions;
+import edgewright.words.tree.SideStep;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** Reads what is worked along a side: runs, a group, and the corner at its end. */
 final class WorkReader {
+    /** Brackets stand in brackets once. */
+    private static final int DEEPEST = 2;
+
     private final TokenCursor cursor;
+    private final OptionalInt told;
     private final Vocabulary words;
 
-    private final List<Run> before = new ArrayList<>();
+    private final List<SideStep> before = new ArrayList<>();
     private Optional<Group> group = Optional.empty();
-    private final List<Run> after = new ArrayList<>();
+    private final List<SideStep> after = new ArrayList<>();
 
     private int count;
     private Stitch stitch = Stitch.BACK_LOOP;
@@ -26,7 +33,13 @@ final class WorkReader {
     private int chains;
 
     WorkReader(TokenCursor cursor) {
+        this(cursor, OptionalInt.empty());
+    }
+
+    /** @param told the chains of a corner that is only named, where the pattern has told them */
+    WorkReader(TokenCursor cursor, OptionalInt told) {
         this.cursor = cursor;
+        this.told = told;
         this.words = cursor.words();
     }
 
@@ -82,8 +95,9 @@ final class WorkReader {
             throw cursor.stop("oneGroup");
         }
         Optional<Group> next = takeGroup();
-        if (next.isEmpty() && takeRun()) {
-            (group.isEmpty() ? before : after).add(run());
+        Optional<SideStep> step = next.isEmpty() ? takeStep(DEEPEST) : Optional.empty();
+        if (step.isPresent()) {
+            (group.isEmpty() ? before : after).add(step.get());
             return true;
         }
         next = next.isEmpty() ? takeEvery() : next;
@@ -95,13 +109,13 @@ final class WorkReader {
     }
 
     private Optional<Group> takeGroup() {
-        List<Run> runs = new ArrayList<>();
+        List<SideStep> steps = new ArrayList<>();
         boolean taken = cursor.take("group", gap -> switch (gap) {
-            case "runs" -> takeRuns(runs);
+            case "steps" -> takeSteps(steps, DEEPEST);
             case "upTo" -> takeUpTo();
             default -> throw Phrase.unknown(gap);
         });
-        return taken ? Optional.of(new Group(List.copyOf(runs), last)) : Optional.empty();
+        return taken ? Optional.of(new Group(steps, last)) : Optional.empty();
     }
 
     private Optional<Group> takeEvery() {
@@ -117,6 +131,66 @@ final class WorkReader {
             case "upTo" -> takeUpTo();
             default -> throw Phrase.unknown(gap);
         };
+    }
+
+    /**
+     * Takes one step or more; those that were there before are given up.
+     *
+     * @param depth how many brackets may stand in one another
+     */
+    private boolean takeSteps(List<SideStep> steps, int depth) {
+        steps.clear();
+        int mark = cursor.mark();
+        for (Optional<SideStep> step = takeStep(depth); step.isPresent(); step = takeStep(depth)) {
+            steps.add(step.get());
+            mark = cursor.mark();
+            if (!cursor.between("runs-next")) {
+                break;
+            }
+        }
+        cursor.reset(mark);
+        return !steps.isEmpty();
+    }
+
+    private Optional<SideStep> takeStep(int depth) {
+        if (takeRun()) {
+            return Optional.of(run());
+        }
+        for (String bracket : List.of("bracket", "bracket-outer")) {
+            if (depth == 0 && cursor.opens(bracket)) {
+                throw cursor.stop("noBracket");
+            }
+            List<SideStep> steps = new ArrayList<>();
+            int[] times = new int[1];
+            boolean taken = depth > 0
+                    && cursor.take(bracket, gap -> switch (gap) {
+                        case "steps" -> takeSteps(steps, depth - 1);
+                        case "times" -> {
+                            times[0] = takeTimes();
+                            yield times[0] > 0;
+                        }
+                        default -> throw Phrase.unknown(gap);
+                    });
+            if (taken) {
+                return Optional.of(new Bracket(steps, times[0]));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Takes how often what stands in brackets is worked: 2 or more, or 0 if that does not stand here. */
+    int takeTimes() {
+        // 'Twice' has no number.
+        int[] times = {2};
+        boolean taken = cursor.take("times", gap -> {
+            if (!gap.equals("count")) {
+                throw Phrase.unknown(gap);
+            }
+            boolean number = cursor.takeNumber(2, "timesNumber");
+            times[0] = number ? cursor.number() : 2;
+            return number;
+        });
+        return taken ? times[0] : 0;
     }
 
     /** Takes one run or more; those that were there before are given up. */
@@ -226,34 +300,37 @@ final class WorkReader {
 
     /** Takes the corner; what is missing otherwise is somebody else's to say. */
     boolean takeCornerAlone() {
-        return cursor.take("corner", gap -> {
+        boolean withChains = cursor.take("corner", gap -> {
             if (!gap.equals("chains")) {
                 throw Phrase.unknown(gap);
             }
             return takeCornerChains();
         });
+        if (withChains || told.isEmpty() || !cursor.take("corner-as-told")) {
+            return withChains;
+        }
+        chains = told.getAsInt();
+        return true;
     }
 
     boolean takeCornerChains() {
+        Token[] count = new Token[1];
         boolean taken = cursor.take("corner-chains", gap -> switch (gap) {
-            case "count" -> takeCountOfCorner();
+            case "count" -> {
+                count[0] = cursor.peek();
+                yield cursor.takeNumber(0, "cornerChains");
+            }
             case "stitch" ->
                 cursor.take(words.of(TradeWord.CHAIN))
                         || cursor.miss(Expectation.of("chain", words.name(TradeWord.CHAIN)));
             default -> throw Phrase.unknown(gap);
         });
+        // Only with the chain behind it is it their number: it could be that of the stitches of a side.
+        if (taken && !Corner.isTurnedWith(cursor.grammar().number(count[0]))) {
+            throw cursor.stopAt(count[0], Expectation.of("cornerChains"));
+        }
+        chains = taken ? cursor.grammar().number(count[0]) : chains;
         return taken || (!cursor.isNumber() && cursor.miss("cornerChains"));
-    }
-
-    private boolean takeCountOfCorner() {
-        if (!cursor.isNumber()) {
-            return cursor.miss("cornerChains");
-        }
-        if (!Corner.isTurnedWith(cursor.grammar().number(cursor.peek()))) {
-            throw cursor.stop("cornerChains");
-        }
-        chains = cursor.grammar().number(cursor.next());
-        return true;
     }
 
     /** Notes that neither work nor a corner stands here. */

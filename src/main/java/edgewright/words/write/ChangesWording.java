@@ -66,7 +66,10 @@ final class ChangesWording {
             return together(both.stitch());
         }
         ChangingStep.Times times = (ChangingStep.Times) step;
-        return phrases.text("times", arg("steps", list(times.steps())), number("count", times.times()));
+        return phrases.text(
+                "bracket",
+                arg("steps", list(times.steps())),
+                arg("times", phrases.text("times", number("count", times.times()))));
     }
 
     private String run(Run run) {

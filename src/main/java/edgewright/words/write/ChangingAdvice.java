@@ -49,8 +49,8 @@ final class ChangingAdvice {
 
     /** Whether its repeat is one stitch throughout, worked into the stitch below. */
     private static boolean isPlain(WrittenRound round) {
-        boolean isOneStitch =
-                round.stretch().group().stream().anyMatch(group -> group.steps().size() == 1 && group.steps().get(0) instanceof Run);
+        boolean isOneStitch = round.stretch().group().stream()
+                .anyMatch(group -> group.steps().size() == 1 && group.steps().get(0) instanceof Run);
         return isOneStitch && !has(round, stitch -> !stitch.standsInStitchBelow());
     }
 

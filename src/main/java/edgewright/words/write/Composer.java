@@ -30,15 +30,21 @@ final class Composer {
     static Instructions compose(Chart chart, WordingOptions options) {
         StartComposer beginnings = StartComposer.of(chart, options);
         List<WrittenRound> rounds = new ArrayList<>();
+        int fewest = beginnings.fewestRepeats();
         for (int r = 1; r <= chart.rounds().size(); r++) {
-            rounds.add(round(chart, r, options, beginnings));
+            WrittenRound round = round(chart, r, options, beginnings);
+            fewest = Math.max(fewest, GroupedSide.fewestRepeats(chart.round(r), round.stretch()));
+            rounds.add(round);
         }
         IntFunction<SideSize> size = r -> SideSize.of(
                 counts(chart.shape().fewestStitches(r), chart.shape().w(), options));
-        return frame(chart, options).withRounds(rounds).withBack(BackComposer.compose(chart, size));
+        return frame(chart, options)
+                .withBase(base(chart, options, fewest))
+                .withRounds(rounds)
+                .withBack(BackComposer.compose(chart, size));
     }
 
-    /** The pattern of this chart with all but its rounds. */
+    /** The pattern of this chart with all but its rounds, and what follows from them. */
     static Instructions frame(Chart chart, WordingOptions options) {
         return new Instructions(
                 onOneLine(chart.title()),
@@ -55,7 +61,7 @@ final class Composer {
                 chart.yarnsUsed().stream()
                         .map(yarn -> new PatternYarn(yarn.id(), onOneLine(yarn.name())))
                         .toList(),
-                base(chart, options),
+                base(chart, options, 0),
                 List.of(),
                 Optional.empty());
     }
@@ -66,7 +72,7 @@ final class Composer {
 
     private static WrittenRound round(Chart chart, int number, WordingOptions options, StartComposer beginnings) {
         Round round = chart.round(number);
-        SideInstructions said = GroupedSide.of(round.fromCorner(), round.repeat(), round.toCorner());
+        SideInstructions said = GroupedSide.of(round, options.size().sizes());
         int fewest = round.fromCorner().length() + round.toCorner().length();
         return WrittenRound.of(
                 number,
@@ -77,9 +83,10 @@ final class Composer {
                 beginnings.of(number));
     }
 
-    private static BaseRound base(Chart chart, WordingOptions options) {
+    /** @param fewestRepeats how often the repeat must be worked on a side for all rounds to hold */
+    private static BaseRound base(Chart chart, WordingOptions options, int fewestRepeats) {
         SideShape shape = chart.shape();
-        int fewest = shape.stitches(0, StartComposer.of(chart, options).fewestRepeats());
+        int fewest = shape.stitches(0, fewestRepeats);
         boolean needsSaying = options.size().sizes().isEmpty() && fewest >= shape.w();
         return new BaseRound(
                 baseSize(shape, options),

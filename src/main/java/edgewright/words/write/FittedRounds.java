@@ -75,7 +75,7 @@ final class FittedRounds {
                 round.number(),
                 round.yarn(),
                 actual(round.number()),
-                round.stretch(),
+                GroupedSide.of(chart.round(round.number()), List.of(repeatsBefore())),
                 round.cornerChains(),
                 before.of(round.number())
                         .filter(start -> start.toCorner().group().isPresent()));

@@ -1,80 +1,169 @@
 package edgewright.words.write;
 
+import edgewright.chart.PerSide;
+import edgewright.chart.Round;
 import edgewright.chart.Stitch;
 import edgewright.chart.Stitches;
 import edgewright.words.tree.Group;
 import edgewright.words.tree.Run;
 import edgewright.words.tree.SideInstructions;
+import edgewright.words.tree.SideStep;
 import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A side of any size as runs before a group, the group, and runs after it.
+ * A side of any size as steps before a group, the group, and steps after it, in the fewest things that a reader must take in.
+ * What is counted, what may be said and how ties are decided stands in the decision 0012.
  *
- * <p>The group has the shortest period of the repeat. It may begin earlier than the repeat and end later, if the corner
- * sections continue the same period: by a whole number of periods together, so that it comes out even on every side, and
- * with no repeat at all too.
+ * <p>The group has the shortest period of the repeat. It may begin earlier than the repeat and end later, where the corner
+ * sections continue the same period, or later and earlier by less than a period; together by whole periods, so that it comes
+ * out even on every side. No run of one stitch is cut by it.
  */
 final class GroupedSide {
-    private GroupedSide() {}
+    private final String from;
+    private final String period;
+    private final String to;
+    private final Bracketing before;
+    private final List<Run> runsBefore;
+    private final Bracketing after;
+    private final List<Run> runsAfter;
+    private final TurningGroup group;
 
-    /** The simplest way to say these three sections. A repeat without stitches, which only a ragged chart has, is not said. */
-    static SideInstructions of(Stitches fromCorner, Stitches repeat, Stitches toCorner) {
-        if (repeat.length() == 0) {
-            return SideInstructions.of(runs(fromCorner.letters() + toCorner.letters()));
-        }
-        String from = fromCorner.letters();
-        String to = toCorner.letters();
-        String period = repeat.letters().substring(0, repeat.shortestPeriod());
-        Taken taken = simplest(from, period, to);
-        int cut = Math.floorMod(-taken.first(), period.length());
-        String group = period.substring(cut) + period.substring(0, cut);
-        String after = to.substring(taken.last());
-        return SideInstructions.of(
-                runs(from.substring(0, from.length() - taken.first())),
-                new Group(List.copyOf(runs(group)), after.length()),
-                runs(after));
+    private GroupedSide(String from, String period, String to) {
+        this.from = from;
+        this.period = period;
+        this.to = to;
+        // Two periods, so that a run that begins in the first is seen whole.
+        runsBefore = runs(from + period + period);
+        before = new Bracketing(runsBefore);
+        runsAfter = runs(period + period + to);
+        after = new Bracketing(runsAfter);
+        group = new TurningGroup(period);
     }
-
-    /** How many stitches the group takes from the end of the section before it and from the start of the one after it. */
-    private record Taken(int first, int last) {}
 
     /**
-     * Fewest runs win. A run in the group counts twice, because a maker reads it again at every repeat. Where nothing is
-     * gained the group stays where the chart has it, so that its rounds can be followed in the drawing.
+     * The simplest way to say a round.
+     *
+     * @param sizes how often the repeat is worked on each side of each size; empty for words that hold for any side that has
+     *     the repeat at least {@link #fewestRepeats} times
      */
-    private static Taken simplest(String from, String period, String to) {
-        int width = period.length();
-        int mostBefore = continuesBackwards(from, period);
-        int mostAfter = continuesForwards(to, period);
-        int[] runsFrom = runsUpTo(from);
-        int[] runsTo = runsUpTo(new StringBuilder(to).reverse().toString());
-        int round = runsRound(period);
-        Taken best = new Taken(0, 0);
-        int least = Integer.MAX_VALUE;
-        for (int turn = 0; turn < width; turn++) {
-            int before = largest(mostBefore, turn, width);
-            int after = largest(mostAfter, width - turn, width);
-            if (before < 0 || after < 0) {
-                continue;
-            }
-            int cost =
-                    runsFrom[from.length() - before] + 2 * runsFrom(period, round, turn) + runsTo[to.length() - after];
-            if (turn == 0 && cost == runsFrom[from.length()] + 2 * runsFrom(period, round, 0) + runsTo[to.length()]) {
-                before = 0;
-                after = 0;
-            }
-            if (cost < least) {
-                least = cost;
-                best = new Taken(before, after);
-            }
-        }
-        return best;
+    static SideInstructions of(Round round, List<PerSide<Integer>> sizes) {
+        boolean someHaveNone = sizes.stream().flatMap(PerSide::stream).anyMatch(times -> times == 0);
+        return of(round.fromCorner(), round.repeat(), round.toCorner(), someHaveNone);
     }
 
-    /** The largest number up to {@code most} that leaves this rest when divided by the width; negative if there is none. */
-    private static int largest(int most, int rest, int width) {
-        return most - Math.floorMod(most - rest, width);
+    /**
+     * The simplest way to say these three sections. A repeat without stitches, which only a ragged chart has, is not said.
+     *
+     * @param evenWithNone whether the words must hold on a side without a repeat
+     */
+    static SideInstructions of(Stitches fromCorner, Stitches repeat, Stitches toCorner, boolean evenWithNone) {
+        String from = fromCorner.letters();
+        String to = toCorner.letters();
+        if (repeat.length() == 0) {
+            List<Run> runs = runs(from + to);
+            return SideInstructions.of(new Bracketing(runs).steps(0, runs.size()));
+        }
+        String period = repeat.letters().substring(0, repeat.shortestPeriod());
+        if (period.length() > 1) {
+            return new GroupedSide(from, period, to).simplest(evenWithNone);
+        }
+        return whole(
+                from.substring(0, from.length() - continuesBackwards(from, period)),
+                period,
+                to.substring(continuesForwards(to, period)));
+    }
+
+    /** These three parts, each by itself. */
+    private static SideInstructions whole(String before, String group, String after) {
+        List<Run> first = runs(before);
+        List<Run> repeated = runs(group);
+        List<Run> last = runs(after);
+        return SideInstructions.of(
+                new Bracketing(first).steps(0, first.size()),
+                new Group(new Bracketing(repeated).steps(0, repeated.size()), after.length()),
+                new Bracketing(last).steps(0, last.size()));
+    }
+
+    /** How often the repeat must be worked on a side for these words to hold: 0 or 1. */
+    static int fewestRepeats(Round round, SideInstructions said) {
+        int apart = SideStep.stitches(said.before()) + SideStep.stitches(said.after());
+        boolean grouped = said.group().isPresent();
+        return grouped && apart > round.fromCorner().length() + round.toCorner().length() ? 1 : 0;
+    }
+
+    /**
+     * A way to say the side.
+     *
+     * @param first how many runs stand before the group
+     * @param last how many after it
+     * @param turn the place of the period at which the group begins, counted from 0
+     */
+    private record Way(int cost, int fewest, int first, int last, int turn) {
+        boolean isBetterThan(Way other) {
+            return other == null
+                    || cost < other.cost
+                    || (cost == other.cost && fewest < other.fewest)
+                    || (cost == other.cost && fewest == other.fewest && first < other.first)
+                    || (cost == other.cost && fewest == other.fewest && first == other.first && last < other.last);
+        }
+    }
+
+    private SideInstructions simplest(boolean evenWithNone) {
+        List<List<End>> ends = ends();
+        int[] costs = before.costs(0, runsBefore.size());
+        Way best = null;
+        int stitches = 0;
+        for (int first = 0; stitches < from.length() + period.length(); first++) {
+            int turn = Math.floorMod(stitches - from.length(), period.length());
+            if (stitches >= from.length() - continuesBackwards(from, period) && group.canBeginAt(turn)) {
+                int rest = Math.floorMod(from.length() + to.length() - stitches, period.length());
+                for (End end : ends.get(rest)) {
+                    int fewest = stitches + end.stitches() > from.length() + to.length() ? 1 : 0;
+                    int cost = costs[first] + group.cost(turn) + end.cost();
+                    Way way = new Way(cost, fewest, first, end.runs(), turn);
+                    best = (fewest == 0 || !evenWithNone) && way.isBetterThan(best) ? way : best;
+                }
+            }
+            stitches += runsBefore.get(first).count();
+        }
+        return best == null ? whole(from, period, to) : said(best);
+    }
+
+    /**
+     * What may follow the group.
+     *
+     * @param cost of its runs and of 'to the last ... sts'
+     */
+    private record End(int runs, int stitches, int cost) {}
+
+    /** Where the group may end, by the rest of the stitches after it when they are divided by the period. */
+    private List<List<End>> ends() {
+        List<List<End>> ends = new ArrayList<>();
+        for (int rest = 0; rest < period.length(); rest++) {
+            ends.add(new ArrayList<>());
+        }
+        int[] costs = after.costsToEnd();
+        int stitches = 0;
+        for (int last = 0; stitches < to.length() + period.length(); last++) {
+            if (stitches >= to.length() - continuesForwards(to, period)) {
+                int cost = costs[runsAfter.size() - last] + (stitches == 0 ? 0 : 1);
+                ends.get(stitches % period.length()).add(new End(last, stitches, cost));
+            }
+            stitches += runsAfter.get(runsAfter.size() - 1 - last).count();
+        }
+        return ends;
+    }
+
+    private SideInstructions said(Way way) {
+        int start = runsAfter.size() - way.last();
+        int last = runsAfter.subList(start, runsAfter.size()).stream()
+                .mapToInt(Run::count)
+                .sum();
+        return SideInstructions.of(
+                before.steps(0, way.first()),
+                new Group(group.steps(way.turn()), last),
+                after.steps(start, runsAfter.size()));
     }
 
     private static int continuesBackwards(String from, String period) {
@@ -92,34 +181,6 @@ final class GroupedSide {
             n++;
         }
         return n;
-    }
-
-    /** How many runs the first 0, 1, 2 ... letters have. */
-    private static int[] runsUpTo(String letters) {
-        int[] runs = new int[letters.length() + 1];
-        for (int i = 0; i < letters.length(); i++) {
-            boolean begins = i == 0 || letters.charAt(i) != letters.charAt(i - 1);
-            runs[i + 1] = runs[i] + (begins ? 1 : 0);
-        }
-        return runs;
-    }
-
-    /** How often the stitch changes when the period is read round and round. */
-    private static int runsRound(String period) {
-        int changes = 0;
-        for (int i = 0; i < period.length(); i++) {
-            changes += changesBefore(period, i) ? 1 : 0;
-        }
-        return changes;
-    }
-
-    /** The runs of the period when it is begun so many stitches before its own start. */
-    private static int runsFrom(String period, int runsRound, int turn) {
-        return changesBefore(period, Math.floorMod(-turn, period.length())) ? runsRound : runsRound + 1;
-    }
-
-    private static boolean changesBefore(String period, int i) {
-        return period.charAt(i) != period.charAt(Math.floorMod(i - 1, period.length()));
     }
 
     static List<Run> runs(String letters) {

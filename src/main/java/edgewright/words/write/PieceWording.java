@@ -80,9 +80,6 @@ final class PieceWording {
         if (hasStep(step -> step instanceof ChangingStep.TwoInOne two && two.first() != two.second())) {
             said.add(says.text("changes-oneAndOne"));
         }
-        if (hasStep(ChangingStep.Times.class::isInstance)) {
-            said.add(says.text("changes-times"));
-        }
         return phrases.list("sentences-next", said);
     }
 

@@ -25,17 +25,21 @@ import edgewright.words.tree.WrittenStart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** Puts rounds into sentences. */
 final class RoundWording {
     private final Language language;
     private final Messages phrases;
     private final TradeTerms trade;
+    private final OptionalInt told;
     private final SizeWording sizes;
     private final ChangesWording changes;
 
-    RoundWording(Language language, Terms terms, SizeWording sizes, ChangesWording changes) {
+    /** @param told the chains that a corner has wherever a round does not say how many, where the pattern says so once */
+    RoundWording(Language language, Terms terms, OptionalInt told, SizeWording sizes, ChangesWording changes) {
         this.language = language;
+        this.told = told;
         this.phrases = language.messages("words/phrases");
         this.trade = TradeTerms.of(language, terms);
         this.sizes = sizes;
@@ -44,31 +48,43 @@ final class RoundWording {
 
     /** The base round and what is said of it. */
     TextBlock.RoundWords base(BaseRound base) {
-        List<String> corner = base.cornerChains().stream()
-                .mapToObj(chains -> sentence(language.capital(corner(chains))))
-                .toList();
-        return block(0, phrases.text("base-title"), sizes.base(base.side(), base.fewest()), corner);
+        List<String> steps = new ArrayList<>();
+        String counts = sizes.base(base.side(), base.fewest());
+        if (!counts.isEmpty()) {
+            steps.add(counts);
+        }
+        base.cornerChains()
+                .ifPresent(chains ->
+                        steps.add(sentence(language.capital(phrases.text("corner", arg("chains", chains(chains)))))));
+        String name = phrases.text("base-title");
+        return block(0, name, sentence(name), counts, steps);
     }
 
     /** A round of the border; {@code yarn} is what its yarn is called. */
     TextBlock.RoundWords round(WrittenRound round, String yarn) {
         String name = phrases.text("round-title", number("round", round.number()), arg("yarn", yarn));
         String counts = sizes.of(round.side());
+        List<String> steps = new ArrayList<>();
         RoundParts parts = parts(round);
         if (parts instanceof RoundParts.OfEachSide sides) {
-            return block(round.number(), name, counts, sides.lines());
+            steps.addAll(sides.lines());
+        } else {
+            RoundParts.OfAllSides alike = (RoundParts.OfAllSides) parts;
+            alike.begun().ifPresent(begun -> steps.add(begun.start()));
+            steps.add(instructions(round, alike));
+            alike.begun().ifPresent(begun -> steps.add(begun.end()));
         }
-        RoundParts.OfAllSides alike = (RoundParts.OfAllSides) parts;
-        List<String> steps = new ArrayList<>();
-        alike.begun().ifPresent(begun -> steps.add(begun.start()));
-        steps.add(instructions(round, alike));
-        alike.begun().ifPresent(begun -> steps.add(begun.end()));
-        return block(round.number(), name, counts, steps);
+        if (!counts.isEmpty() && parts instanceof RoundParts.OfEachSide) {
+            steps.add(counts);
+        } else if (!counts.isEmpty()) {
+            int last = steps.size() - 1;
+            steps.set(last, phrases.list("sentences-next", List.of(steps.get(last), counts)));
+        }
+        return block(round.number(), name, phrases.text("round-label", arg("title", name)), counts, steps);
     }
 
-    private TextBlock.RoundWords block(int round, String name, String counts, List<String> steps) {
-        String label = sentence(name);
-        String opening = counts.isEmpty() ? label : phrases.list("sentences-next", List.of(label, counts));
+    private TextBlock.RoundWords block(int round, String name, String label, String counts, List<String> steps) {
+        String opening = steps.isEmpty() ? label : phrases.list("sentences-next", List.of(label, steps.get(0)));
         return new TextBlock.RoundWords(round, name, label, counts, opening, steps);
     }
 
@@ -105,12 +121,16 @@ final class RoundWording {
         SideInstructions stretch = round.stretch();
         String work = clauses(
                 parts.fromCorner(), Optional.of(parts.repeat()).filter(group -> !group.isEmpty()), parts.toCorner());
+        String corner = corner(round.cornerChains());
+        if (round.start().isEmpty()) {
+            return phrases.text("alike", arg("work", work), arg("corner", corner));
+        }
         boolean saysEvery = stretch.before().isEmpty()
                 && stretch.group().filter(RoundWording::isEveryStitch).isPresent();
         return phrases.text(
-                "alike",
+                "alike-next",
                 arg("work", saysEvery ? work : phrases.text("from-corner", arg("work", work))),
-                arg("corner", corner(round.cornerChains())),
+                arg("corner", corner),
                 arg("sides", parts.sides()));
     }
 
@@ -162,7 +182,7 @@ final class RoundWording {
                 ? phrases.text("to-corner")
                 : phrases.text("to-last", plain("last", group.lastStitches()));
         if (!isEveryStitch(group)) {
-            return phrases.text("group", arg("runs", runs(group.steps())), arg("upTo", upTo));
+            return phrases.text("group", arg("steps", runs(group.steps())), arg("upTo", upTo));
         }
         String stitch = name(group.steps().get(0).stitchAt(1));
         return alone && group.lastStitches() == 0
@@ -175,9 +195,15 @@ final class RoundWording {
     }
 
     private String step(SideStep step) {
-        return step instanceof Bracket bracket
-                ? phrases.text("times", arg("steps", runs(bracket.steps())), number("count", bracket.times()))
-                : run((Run) step);
+        if (step instanceof Run run) {
+            return run(run);
+        }
+        Bracket bracket = (Bracket) step;
+        boolean holdsBrackets = bracket.steps().stream().anyMatch(Bracket.class::isInstance);
+        return phrases.text(
+                holdsBrackets ? "bracket-outer" : "bracket",
+                arg("steps", runs(bracket.steps())),
+                arg("times", phrases.text("times", number("count", bracket.times()))));
     }
 
     String run(Run run) {
@@ -198,8 +224,11 @@ final class RoundWording {
                 : phrases.text("run", number("count", run.count()), arg("stitch", stitch));
     }
 
+    /** A corner is told once; a round only names it, unless its own has other chains. */
     private String corner(int chains) {
-        return phrases.text("corner", arg("chains", chains(chains)));
+        return told.equals(OptionalInt.of(chains))
+                ? phrases.text("corner-as-told")
+                : phrases.text("corner", arg("chains", chains(chains)));
     }
 
     private String chains(int chains) {

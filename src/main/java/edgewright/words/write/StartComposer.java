@@ -24,11 +24,13 @@ import java.util.Optional;
 final class StartComposer {
     private final Chart chart;
     private final Optional<PerSide<Integer>> repeats;
+    private final List<PerSide<Integer>> sizes;
     private final List<RoundStart> starts;
 
-    private StartComposer(Chart chart, Optional<PerSide<Integer>> repeats, List<RoundStart> starts) {
+    private StartComposer(Chart chart, WordingOptions options, List<RoundStart> starts) {
         this.chart = chart;
-        this.repeats = repeats;
+        this.repeats = options.repeats();
+        this.sizes = options.size().sizes();
         this.starts = starts;
     }
 
@@ -39,10 +41,10 @@ final class StartComposer {
                         .map(size -> Starts.of(chart, start, size))
                         .orElseGet(() -> Starts.of(chart, start)))
                 .orElse(List.of());
-        StartComposer composer = new StartComposer(chart, options.repeats(), starts);
+        StartComposer composer = new StartComposer(chart, options, starts);
         return options.size().sizes().size() > 1
                         && composer.isTooLongFor(options.size().sizes())
-                ? new StartComposer(chart, options.repeats(), List.of())
+                ? new StartComposer(chart, options, List.of())
                 : composer;
     }
 
@@ -114,13 +116,11 @@ final class StartComposer {
 
     private int manyRepeats() {
         int furthest = starts.stream().mapToInt(RoundStart::number).max().orElse(0);
-        return furthest / chart.shape().w() + 1;
+        // The words after the group may begin a repeat before its end.
+        return furthest / chart.shape().w() + 2;
     }
 
     private SideInstructions said(int round) {
-        return GroupedSide.of(
-                chart.round(round).fromCorner(),
-                chart.round(round).repeat(),
-                chart.round(round).toCorner());
+        return GroupedSide.of(chart.round(round), sizes);
     }
 }

@@ -14,6 +14,7 @@ import edgewright.words.page.RoundParts;
 import edgewright.words.page.TextBlock;
 import edgewright.words.terms.TradeTerms;
 import edgewright.words.terms.TradeWord;
+import edgewright.words.tree.Bracket;
 import edgewright.words.tree.ChangingStep;
 import edgewright.words.tree.Group;
 import edgewright.words.tree.Instructions;
@@ -73,8 +74,12 @@ final class Wording {
         this.extras = extras;
         yarns = new YarnLabels(language, pattern.yarns());
         sizes = new SizeWording(language, pattern.counting(), pattern.hand());
-        rounds =
-                new RoundWording(language, pattern.terms(), sizes, new ChangesWording(language, trade, pattern.hand()));
+        rounds = new RoundWording(
+                language,
+                pattern.terms(),
+                pattern.base().cornerChains(),
+                sizes,
+                new ChangesWording(language, trade, pattern.hand()));
         piece = PieceWording.of(language, pattern);
     }
 
@@ -167,6 +172,17 @@ final class Wording {
             blocks.add(prose(
                     says.text("notes-number", arg("stitch", example), arg("chain", trade.abbreviation(Stitch.CHAIN)))));
         }
+        groups(blocks, example);
+        piece.map(of -> of.changes(example)).map(TextBlock.Prose::new).ifPresent(blocks::add);
+        blocks.add(prose(corners()));
+        if (used().contains(Stitch.CHAIN)) {
+            blocks.add(prose(says.text("notes-chain")));
+        }
+        return blocks;
+    }
+
+    /** How what stands after an asterisk, in brackets and in every stitch is worked. */
+    private void groups(List<TextBlock> blocks, String example) {
         List<Group> groups = pattern.rounds().stream()
                 .flatMap(round -> round.stretch().group().stream())
                 .toList();
@@ -176,6 +192,10 @@ final class Wording {
         if (!starred.isEmpty()) {
             blocks.add(prose(says.text("notes-group")));
         }
+        if (pattern.rounds().stream().anyMatch(Wording::hasBrackets)) {
+            blocks.add(prose(says.text(
+                    "notes-brackets", arg("stitch", example), arg("other", trade.abbreviation(Stitch.LONG)))));
+        }
         besideAsterisk().ifPresent(blocks::add);
         if (groups.size() > starred.size()) {
             blocks.add(prose(says.text("notes-every")));
@@ -183,12 +203,20 @@ final class Wording {
         if (groups.stream().anyMatch(group -> group.lastStitches() > 0)) {
             blocks.add(prose(says.text("notes-last")));
         }
-        piece.map(of -> of.changes(example)).map(TextBlock.Prose::new).ifPresent(blocks::add);
-        blocks.add(prose(corners()));
-        if (used().contains(Stitch.CHAIN)) {
-            blocks.add(prose(says.text("notes-chain")));
-        }
-        return blocks;
+    }
+
+    /** Whether anything is worked a number of times, along a side or in a round that puts counts right. */
+    private static boolean hasBrackets(WrittenRound round) {
+        Stream<SideStep> steps = Stream.of(
+                        round.stretch().before(),
+                        round.stretch().group().map(Group::steps).orElse(List.of()),
+                        round.stretch().after())
+                .flatMap(List::stream);
+        return steps.anyMatch(Bracket.class::isInstance)
+                || round.changes().stream()
+                        .flatMap(PerSide::stream)
+                        .flatMap(List::stream)
+                        .anyMatch(ChangingStep.Times.class::isInstance);
     }
 
     /** How corners are turned, and which loops of their chains the stitches take. */
@@ -226,7 +254,8 @@ final class Wording {
             }
             List<Run> ahead = SideStep.workedOut(round.stretch().before());
             Run before = ahead.get(ahead.size() - 1);
-            Run after = SideStep.workedOut(round.stretch().group().get().steps()).get(0);
+            Run after =
+                    SideStep.workedOut(round.stretch().group().get().steps()).get(0);
             if (before.stitch() == after.stitch() && before.stitch() != Stitch.CHAIN) {
                 Run both = new Run(before.count() + after.count(), before.stitch());
                 return Optional.of(prose(says.text(
@@ -287,6 +316,12 @@ final class Wording {
         if (used.contains(Stitch.CHAIN)) {
             blocks.add(explained(TradeWord.MISS));
         }
+        boolean repeats = pattern.rounds().stream()
+                .flatMap(round -> round.stretch().group().stream())
+                .anyMatch(group -> !RoundWording.isEveryStitch(group));
+        if (repeats) {
+            blocks.add(entry(phrases, says.text("rep"), says.text("rep-meaning")));
+        }
         if (saysStitches()) {
             blocks.add(entry(phrases, says.text("st-both"), says.text("st-meaning")));
         }
@@ -325,7 +360,9 @@ final class Wording {
                 || !sizes.base(pattern.base().side(), OptionalInt.empty()).isEmpty()
                 || pattern.rounds().stream()
                         .anyMatch(round -> !round.side().counts().isEmpty()
-                                || round.stretch().group().stream().anyMatch(group -> group.lastStitches() > 0));
+                                || round.stretch().group().stream()
+                                        .anyMatch(group ->
+                                                group.lastStitches() > 0 || RoundWording.isEveryStitch(group)));
     }
 
     private Set<Integer> cornerChains() {

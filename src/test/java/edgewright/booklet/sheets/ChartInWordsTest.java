@@ -66,12 +66,12 @@ class ChartInWordsTest {
         assertThat(first)
                 .startsWith(
                         "Sheet 1 of 3 of the chart of one corner of Tide Steps. It shows stitches of rounds 4 to 6, 9. "
-                                + "Round 4, Chalk.")
-                .contains("Round 5, Peat.", "Round 6, Chalk.", "Round 9, Peat.");
+                                + "Round 4 (Chalk):")
+                .contains("Round 5 (Peat):", "Round 6 (Chalk):", "Round 9 (Peat):");
         assertThat(words.ofSheet(2, 3, List.of(5, 6, 7)))
                 .startsWith(
                         "Sheet 2 of 3 of the chart of one corner of Tide Steps. It shows stitches of rounds 5 to 7. "
-                                + "Given with a sheet before this one: rounds 5 to 6. Round 7, Peat.");
+                                + "Given with a sheet before this one: rounds 5 to 6. Round 7 (Peat):");
         List<Integer> all = IntStream.rangeClosed(1, 160).boxed().toList();
         String third = words.ofSheet(3, 3, all);
         assertThat(third).contains("Given with the rounds in words: rounds ");
@@ -83,7 +83,7 @@ class ChartInWordsTest {
     void aChartOfFewRoundsIsToldInOne() throws IOException {
         Chart few = LONG.withRounds(LONG.rounds().subList(0, 10));
         ChartInWords words = new ChartInWords(few, BookletOptions.of(few, English.LANGUAGE));
-        assertThat(words.inOne()).isEqualTo(words.ofWhole(2)).contains("Round 1, Peat.", "Round 10, Chalk.");
+        assertThat(words.inOne()).isEqualTo(words.ofWhole(2)).contains("Round 1 (Peat):", "Round 10 (Chalk):");
         assertThat(words.ofSheet(1, 2, List.of(1, 2)))
                 .isEqualTo(
                         "Sheet 1 of 2 of the chart of one corner of Tide Steps. The picture of the whole corner comes "

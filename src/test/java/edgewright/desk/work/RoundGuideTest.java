@@ -42,9 +42,9 @@ class RoundGuideTest {
 
         assertThat(said(RoundGuide.of(chart, 6, options(Counting.STITCHES), English.LANGUAGE)))
                 .endsWith(
-                        "guide.fromCorner: 1 dc blo, 2 drop tr",
-                        "guide.repeat: *4 dc blo, 2 drop tr; repeat from * to the last 2 sts",
-                        "guide.toCorner: 2 dc blo",
+                        "guide.fromCorner: 1 dc blo",
+                        "guide.repeat: *2 drop tr, 4 dc blo; rep from * to last 4 sts",
+                        "guide.toCorner: 2 drop tr, 2 dc blo",
                         "guide.corner: 1 ch. Work this on all four sides.",
                         "guide.seen: The long stitches stand in groups of 2."
                                 + " The first long stitch after a corner is stitch 2 (the one in the corner chain is 1): it goes into"

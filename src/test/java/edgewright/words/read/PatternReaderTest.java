@@ -178,8 +178,8 @@ class PatternReaderTest {
                 "Along the bottom | On the bottom | 'On', but expected 'Along the' and an edge",
                 "9 dc; corner: 2 ch | 9 dc; corner: 3 ch | 'corner', but expected 2 chains, as at the corner before",
                 "dc2tog) 2 times | dc2tog) 1 times | '1', but expected a number from 2, how often the brackets are worked",
-                "dc2tog) 2 times | dc2tog) 2 | ',', but expected 'times'",
-                "dc2tog blo | *dc2tog blo | '*', but expected a number and a stitch, two worked together, brackets, or 'corner:' with its chains",
+                "dc2tog) 2 times | dc2tog) 2 | ',', but expected 'twice', or a number and 'times'",
+                "dc2tog blo | *dc2tog blo | '*', but expected a number and a stitch, two worked together, brackets, or 'corner'",
             })
     void aRoundWithChangesThatDoesNotGoTogetherIsRefused(String right, String wrong, String problem) {
         assertThat(problems(CHANGED.replace(right, wrong)).get(0)).endsWith(problem);
@@ -447,11 +447,11 @@ class PatternReaderTest {
                 "1 sc blo; corner: 2 ch | 3 | sc | a stitch in UK terms: dc blo, dc, drop tr, ch",
                 "2 drop dc; corner: 2 ch | 8 | dc | a stitch in UK terms: dc blo, dc, drop tr, ch",
                 "1 dc blo, 3 htr; corner: 2 ch | 13 | htr | a stitch in UK terms: dc blo, dc, drop tr, ch",
-                "dc blo, 3 dc; corner: 2 ch | 7 | , | 'in every stitch', or else a number before the stitch",
+                "dc blo, 3 dc; corner: 2 ch | 7 | , | 'in every st', or else a number before the stitch",
                 "1 dc; 1 drop tr; repeat from * to the last 2 sts; 2 dc; corner: 2 ch | 18 | repeat | an asterisk earlier in the round",
-                "1 dc; *1 drop tr, 1 dc; corner: 2 ch | 25 | corner | a number and a stitch, or 'repeat from *'",
+                "1 dc; *1 drop tr, 1 dc; corner: 2 ch | 25 | corner | a number and a stitch, or 'rep from *'",
                 "*1 dc; repeat from * to the last 2; 2 dc; corner: 2 ch | 35 | ; | 'st' or 'sts'",
-                "*1 dc; repeat from * 3 times; corner: 2 ch | 22 | 3 | 'to the last ... sts' or 'to the corner'",
+                "*1 dc; repeat from * 3 times; corner: 2 ch | 22 | 3 | 'to last ... sts' or 'to corner'",
                 "*1 dc; repeat from * to the last 0 sts; corner: 2 ch | 34 | 0 | a number from 1 to 999999999",
                 "*1 dc; repeat from 1 to the corner; corner: 2 ch | 20 | 1 | an asterisk",
                 "*1 dc; repeat from * to the corner; *1 dc; corner: 2 ch | 37 | * | no second asterisk in a round",
@@ -471,7 +471,7 @@ class PatternReaderTest {
                 "Top: 4 sts, left: 5 sts. 1 dc; corner: 2 ch | 24 | . | the stitches of all four sides",
                 "Top: 4, top: 5. 1 dc; corner: 2 ch | 9 | top | a side that has no number yet",
                 "Each side: 4 sts. 1 dc; corner: 2 ch (4 sts) | 38 | ( | the counts of a round only once",
-                "1 dc | 5 | - | a number and a stitch, an asterisk, or 'corner:' with its chains",
+                "1 dc | 5 | - | a number and a stitch, an asterisk, or 'corner'",
             })
     void aWordThatIsNotUnderstoodIsRefusedWithItsPlace(String typed, int column, String found, String expected) {
         ReadingResult.Refused refused =

@@ -12,14 +12,16 @@ public final class SideWords {
         return spaced(SideStep.workedOut(steps)).replace(" ", "");
     }
 
-    /** A blank between two steps; a bracket as {@code (l b)3}. */
+    /** A blank between two steps; a bracket as {@code (l b)3}, one that holds brackets as {@code [(l b)3 l]2}. */
     public static String spaced(List<? extends SideStep> steps) {
         return steps.stream().map(SideWords::step).collect(Collectors.joining(" "));
     }
 
     private static String step(SideStep step) {
-        return step instanceof Bracket bracket
-                ? "(" + spaced(bracket.steps()) + ")" + bracket.times()
-                : String.valueOf(step.stitchAt(1).letter()).repeat(step.stitches());
+        if (step instanceof Bracket bracket) {
+            boolean nested = bracket.steps().stream().anyMatch(Bracket.class::isInstance);
+            return (nested ? "[%s]%d" : "(%s)%d").formatted(spaced(bracket.steps()), bracket.times());
+        }
+        return String.valueOf(step.stitchAt(1).letter()).repeat(step.stitches());
     }
 }

@@ -28,6 +28,7 @@ import edgewright.words.page.PatternText;
 import edgewright.words.page.PlainText;
 import edgewright.words.page.RoundParts;
 import edgewright.words.page.TextBlock;
+import edgewright.words.tree.BaseRound;
 import edgewright.words.tree.Instructions;
 import edgewright.words.tree.PatternYarn;
 import java.io.InputStream;
@@ -39,7 +40,6 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Charts are written in the conventions of the trade. */
@@ -52,11 +52,8 @@ class PatternWriterTest {
     void theExampleRoundIsWrittenAsTheFormatShowsIt() {
         // Counts from the geometry: 1 + 2 + 6 + 8m, so 49 for m = 5 and 73 for m = 8.
         assertThat(TestCharts.lines(TestCharts.TIDE_LADDER, 3, UK))
-                .containsExactly(
-                        "Round 3, Peat. 49 (73) sts.",
-                        "From the corner: 4 dc blo; *1 drop tr, 1 dc blo, 1 drop tr, 1 dc blo, 1 drop tr, 3 dc blo; "
-                                + "repeat from * to the last 5 sts; 1 drop tr, 1 dc blo, 1 drop tr, 2 dc blo; "
-                                + "corner: 2 ch. Work this on all four sides.");
+                .containsExactly("Round 3 (Peat): 4 dc blo; *(1 drop tr, 1 dc blo) twice, 1 drop tr, 3 dc blo; "
+                        + "rep from * to last 5 sts; 1 drop tr, 1 dc blo, 1 drop tr, 2 dc blo; corner. 49 (73) sts.");
     }
 
     @Test
@@ -67,11 +64,11 @@ class PatternWriterTest {
                         .map(part -> part.replace(Language.NO_BREAK, ' ')))
                 .containsExactly(
                         "4 dc blo",
-                        "*1 drop tr, 1 dc blo, 1 drop tr, 1 dc blo, 1 drop tr, 3 dc blo; repeat from * to the last 5 sts",
+                        "*(1 drop tr, 1 dc blo) twice, 1 drop tr, 3 dc blo; rep from * to last 5 sts",
                         "1 drop tr, 1 dc blo, 1 drop tr, 2 dc blo",
                         "2 ch",
                         "Work this on all four sides.");
-        assertThat(parts(1).repeat().replace(Language.NO_BREAK, ' ')).isEqualTo("dc blo in every stitch");
+        assertThat(parts(1).repeat().replace(Language.NO_BREAK, ' ')).isEqualTo("dc blo in every st");
     }
 
     private static RoundParts.OfAllSides parts(int round) {
@@ -80,44 +77,46 @@ class PatternWriterTest {
 
     @Test
     void theSameRoundInUSTermsDiffersInTheStitchesOnly() {
-        assertThat(TestCharts.lines(TestCharts.TIDE_LADDER, 3, UK.withTerms(Terms.US))
-                        .get(1))
-                .isEqualTo("From the corner: 4 sc blo; *1 drop dc, 1 sc blo, 1 drop dc, 1 sc blo, 1 drop dc, 3 sc blo; "
-                        + "repeat from * to the last 5 sts; 1 drop dc, 1 sc blo, 1 drop dc, 2 sc blo; corner: 2 ch. "
-                        + "Work this on all four sides.");
+        assertThat(work(TestCharts.TIDE_LADDER, 3, UK.withTerms(Terms.US)))
+                .isEqualTo("4 sc blo; *(1 drop dc, 1 sc blo) twice, 1 drop dc, 3 sc blo; "
+                        + "rep from * to last 5 sts; 1 drop dc, 1 sc blo, 1 drop dc, 2 sc blo; corner.");
     }
 
     @Test
     void aRoundOfOneStitchThroughoutSaysSo() {
-        assertThat(TestCharts.lines(TestCharts.TIDE_LADDER, 1, UK).get(1))
-                .isEqualTo("dc blo in every stitch; corner: 2 ch. Work this on all four sides.");
-        assertThat(TestCharts.lines(TestCharts.TIDE_LADDER, 5, UK).get(1))
-                .isEqualTo("dc in every stitch; corner: 2 ch. Work this on all four sides.");
+        assertThat(work(TestCharts.TIDE_LADDER, 1, UK)).isEqualTo("dc blo in every st; corner.");
+        assertThat(work(TestCharts.TIDE_LADDER, 5, UK)).isEqualTo("dc in every st; corner.");
     }
 
     @Test
     void aChainInsideASideMissesAStitch() {
-        assertThat(TestCharts.lines(TestCharts.TIDE_LADDER, 4, UK).get(1)).contains("1 ch, miss 1 st");
-        assertThat(TestCharts.lines(TestCharts.TIDE_LADDER, 4, UK.withTerms(Terms.US))
-                        .get(1))
-                .contains("1 ch, skip 1 st");
+        assertThat(work(TestCharts.TIDE_LADDER, 4, UK)).contains("1 ch, miss 1 st");
+        assertThat(work(TestCharts.TIDE_LADDER, 4, UK.withTerms(Terms.US))).contains("1 ch, skip 1 st");
     }
 
     @Test
     void aStitchThatFillsTheMiddleOfASideIsWorkedUpToTheLastStitches() {
         Chart chart = TestCharts.chart("A bb bbbb bbl");
-        assertThat(TestCharts.lines(chart, 1, UK).get(1))
-                .startsWith("dc blo in every stitch to the last st; 1 drop tr; corner");
+        assertThat(work(chart, 1, UK)).isEqualTo("dc blo in every st to last st; 1 drop tr; corner.");
     }
 
     @ParameterizedTest
-    @CsvSource({"1, corner: 1 ch.", "2, corner: 2 ch.", "3, corner: 3 ch."})
-    void everyRoundNamesTheChainsOfItsCorner(int chains, String words) {
+    @ValueSource(ints = {1, 2, 3})
+    void theChainsOfTheCornersAreToldOnceAndEveryRoundNamesTheCorner(int chains) {
         Chart chart = TestCharts.TIDE_LADDER.withCorner(
                 TestCharts.TIDE_LADDER.corner().withChains(chains));
         for (int round = 1; round <= 5; round++) {
-            assertThat(TestCharts.lines(chart, round, UK).get(1)).contains(words);
+            assertThat(work(chart, round, UK)).endsWith("; corner.");
         }
+        assertThat(text(chart, UK)).containsOnlyOnce("Corner: " + chains + " ch.");
+    }
+
+    @Test
+    void aRoundWhoseCornerIsAnotherThanWasToldSaysIt() {
+        Instructions told = PatternWriter.tree(TestCharts.ROPE_WALK, UK);
+        BaseRound base = new BaseRound(told.base().side(), told.base().fewest(), OptionalInt.of(3));
+        assertThat(PlainText.of(PatternWriter.write(told.withBase(base), English.LANGUAGE)))
+                .contains("Round 1 (Peat): dc blo in every st; corner: 2 ch.");
     }
 
     @Test
@@ -228,8 +227,8 @@ class PatternWriterTest {
         Chart chart = TestCharts.TIDE_LADDER.withYarns(List.of(
                 TestCharts.TIDE_LADDER.yarns().get(0),
                 TestCharts.TIDE_LADDER.yarns().get(1).withName("peat")));
-        assertThat(TestCharts.lines(chart, 1, UK).get(0)).startsWith("Round 1, yarn A. ");
-        assertThat(TestCharts.lines(chart, 2, UK).get(0)).startsWith("Round 2, yarn B. ");
+        assertThat(TestCharts.lines(chart, 1, UK).get(0)).startsWith("Round 1 (yarn A): ");
+        assertThat(TestCharts.lines(chart, 2, UK).get(0)).startsWith("Round 2 (yarn B): ");
     }
 
     @Test
@@ -243,18 +242,16 @@ class PatternWriterTest {
         Chart plain = TestCharts.chart("A pp pppp ppp");
         assertThat(words(plain, UK)).containsExactly("dc", "ch", "st, sts");
         assertThat(words(TestCharts.TIDE_LADDER, UK))
-                .containsExactly("dc blo", "dc", "drop tr", "ch", "miss", "st, sts");
+                .containsExactly("dc blo", "dc", "drop tr", "ch", "miss", "rep", "st, sts");
         assertThat(words(TestCharts.TIDE_LADDER, UK.withTerms(Terms.US)))
-                .containsExactly("sc blo", "sc", "drop dc", "ch", "skip", "st, sts");
+                .containsExactly("sc blo", "sc", "drop dc", "ch", "skip", "rep", "st, sts");
     }
 
     @Test
     void aRaggedDraftIsWrittenAsItStands() {
         Chart ragged = TestCharts.TIDE_LADDER.withRound(2, Round.of("B", "bl", "", "bbb"));
         assertThat(TestCharts.lines(ragged, 2, UK.asDraft()))
-                .containsExactly(
-                        "Round 2, Chalk. 5 (5) sts.",
-                        "From the corner: 1 dc blo, 1 drop tr, 3 dc blo; corner: 2 ch. Work this on all four sides.");
+                .containsExactly("Round 2 (Chalk): 1 dc blo, 1 drop tr, 3 dc blo; corner. 5 (5) sts.");
     }
 
     @Test
@@ -376,8 +373,8 @@ class PatternWriterTest {
     /** What is said of the sides beside each round. */
     private static List<String> sizes(Chart chart, WordingOptions options) {
         return IntStream.rangeClosed(1, chart.rounds().size())
-                .mapToObj(round -> TestCharts.lines(chart, round, options).get(0))
-                .map(line -> line.substring(line.indexOf(". ") + 2))
+                .mapToObj(round -> PatternWriter.round(chart, round, options).counts())
+                .map(counts -> counts.replace(Language.NO_BREAK, ' '))
                 .toList();
     }
 
@@ -388,6 +385,16 @@ class PatternWriterTest {
                 .map(block -> ((TextBlock.RoundWords) block).counts().replace(Language.NO_BREAK, ' '))
                 .findFirst()
                 .orElseThrow();
+    }
+
+    /** What is to be done in a round that is worked alike on all sides. */
+    private static String work(Chart chart, int round, WordingOptions options) {
+        TextBlock.RoundWords words = PatternWriter.round(chart, round, options);
+        return words.steps()
+                .get(0)
+                .replace(words.counts(), "")
+                .replace(Language.NO_BREAK, ' ')
+                .strip();
     }
 
     private static List<String> words(Chart chart, WordingOptions options) {

@@ -42,10 +42,11 @@ entry = { $word }: { $text }
 yarn-entry = { yarn-word } { $id }
 yarn-word = Yarn
 
-# The names of rounds. $yarn: its name, or yarn-id where the name would not stand out
+# The names of rounds. $yarn: its name, or yarn-id where the name would not stand out; $title: round-title
 base-title = { base-word }
 base-word = Base round
-round-title = { round-word }~{ $round }, { $yarn }
+round-title = { round-word }~{ $round } ({ $yarn })
+round-label = { $title }:
 round-word = Round
 yarn-id = { yarn-id-word } { $id }
 yarn-id-word = yarn
@@ -60,26 +61,38 @@ sts = { $sts ->
     }
 st-word = st
 sts-word = sts
-group = *{ $runs }; { repeat-word }~* { $upTo }
-repeat-word = repeat from
+group = *{ $steps }; { repeat-word }~* { $upTo }
+repeat-word = rep from
+# Brackets, and brackets that hold brackets. $times: times
+bracket = ({ $steps }) { $times }
+bracket-outer = [{ $steps }] { $times }
+times = { $count ->
+    [2] { twice-word }
+   *[other] { $count }~{ times-word }
+    }
+twice-word = twice
+times-word = times
 every = { $stitch } { every-word }
 every-to = { $stitch } { every-word } { $upTo }
-every-word = in every stitch
+every-word = in every st
 to-corner = { to-corner-word }
-to-corner-word = to the corner
+to-corner-word = to corner
 to-last = { $last ->
     [1] { to-last-word }~{ last-st-word }
    *[other] { to-last-word }~{ $last }~{ last-sts-word }
     }
-to-last-word = to the~last
+to-last-word = to~last
 last-st-word = st
 last-sts-word = sts
+# The corner with its chains, and as the base round has told it
 corner = { corner-word }:~{ $chains }
+corner-as-told = { corner-word }
 corner-word = corner
 corner-chains = { $count }~{ $stitch }
 
-# A round that is worked alike on all sides. $sides: all-sides or next-sides
-alike = { $work }; { $corner }. { $sides }
+# A round that is worked alike on all sides, and what follows the start of one that begins along a side. $sides: next-sides
+alike = { $work }; { $corner }.
+alike-next = { $work }; { $corner }. { $sides }
 from-corner = { from-word }: { $work }
 from-word = From the corner
 all-sides = { all-sides-word }.
@@ -117,8 +130,6 @@ two-in-one = { $run } { in-next-word }
 one-and-one = { $first } { one-and-one-word } { $second } { in-next-word }
 one-and-one-word = and
 in-next-word = in the~next~st
-times = ({ $steps }) { $count }~{ times-word }
-times-word = times
 
 # How many stitches a side has: { $counts } of each size, the first outside the brackets
 size-counts = { $counts }.

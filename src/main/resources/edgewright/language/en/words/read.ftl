@@ -18,17 +18,17 @@ expected-yarn = a comma and the yarn of the round
 expected-otherYarn = another id, since a yarn has that one already
 # $value: terms; $other: list of stitches
 expected-stitch = a stitch in { $value }: { $other }
-expected-item = a number and a stitch, an asterisk, or 'corner:' with its chains
-expected-repeat-word = a number and a stitch, or 'repeat from *'
-expected-every-word = 'in every stitch', or else a number before the stitch
+expected-item = a number and a stitch, an asterisk, or 'corner'
+expected-repeat-word = a number and a stitch, or 'rep from *'
+expected-every-word = 'in every st', or else a number before the stitch
 expected-number = a number from 1 to 999999999
 expected-count = a number of stitches
 expected-oneGroup = no second asterisk in a round
 expected-group = an asterisk
 expected-asteriskBefore = an asterisk earlier in the round
-expected-upTo = 'to the last ... sts' or 'to the corner'
-expected-to-last-word = 'to the last ... sts' or 'to the corner'
-expected-to-corner-word = 'to the last ... sts' or 'to the corner'
+expected-upTo = 'to last ... sts' or 'to corner'
+expected-to-last-word = 'to last ... sts' or 'to corner'
+expected-to-corner-word = 'to last ... sts' or 'to corner'
 expected-last-st-word = 'st' or 'sts'
 expected-last-sts-word = 'st' or 'sts'
 # $value: the word for leaving a stitch out
@@ -51,8 +51,10 @@ expected-otherWords = an edge that has no words yet
 # $value: number
 expected-chainsAsBefore = { $value } chains, as at the corner before
 expected-timesNumber = a number from 2, how often the brackets are worked
-expected-times-word = 'times'
-expected-change = a number and a stitch, two worked together, brackets, or 'corner:' with its chains
+expected-times-word = 'twice', or a number and 'times'
+expected-twice-word = 'twice', or a number and 'times'
+expected-noBracket = no third bracket inside two others
+expected-change = a number and a stitch, two worked together, brackets, or 'corner'
 expected-oneAndOne = 1, since each of the two is made once
 expected-in-next-word = 'in the next st'
 expected-two = 2, the stitches worked into one

@@ -34,15 +34,17 @@ terms-between = crochet | crocheting | English
 terms-word = terms | terminology
 
 round-word = rnd | rd
+also-round-title-1 = { round-word } { $round }, { $yarn }
 
 also-corner-chains-1 = { $stitch } { $count }
 also-chains-1 = { $stitch } { $count }, { $miss } { $missed }
 st-word = stitches | stitch | sts | ∅
 sts-word = stitches | stitch | st | ∅
-repeat-word = rep from
-every-word = in every st | in each stitch | in each st
-to-corner-word = to corner
-to-last-word = to last
+repeat-word = repeat from
+times-word = x | ×
+every-word = in every stitch | in each stitch | in each st
+to-corner-word = to the corner
+to-last-word = to the last
 last-st-word = stitches | stitch | sts
 last-sts-word = stitches | stitch | st
 corner-word = corners

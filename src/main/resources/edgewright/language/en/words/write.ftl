@@ -48,17 +48,18 @@ needs-needle-SLIP = A blunt needle for the ends, and stitch markers if you like 
 
 direction-LEFT = The right side faces you in every round; never turn. This pattern is for makers who crochet with the left hand: you travel clockwise: top, right, bottom, left. The border is a mirror image of one worked with the right hand.
 direction-RIGHT = The right side faces you in every round; never turn. If you crochet with the right hand you travel anticlockwise: top, left, bottom, right. With the left hand you travel clockwise, and the border is a mirror image.
-sides-all = A round is written for one side, from the corner just turned to the next corner. All four sides are worked alike.
-sides-others = The other rounds are written for one side, from the corner just turned to the next corner; all four sides are worked alike.
+sides-all = A round is written for one side, from the corner just turned to the next corner, and ends with that corner. All four sides are worked alike.
+sides-others = The other rounds are written for one side, from the corner just turned to the next corner, and end with that corner; all four sides are worked alike.
 piece-note = In round~{ $round } each side has words of its own, which give it the number of stitches that it needs: count each side before that round, and again after it. A piece with another number on any side needs words of its own.
 notes-number = A number before a stitch means one in each of that many stitches: '3 { $stitch }' is one { $stitch } in each of the next 3 stitches, never 3 in one. A number before { $chain } is that many chains.
 notes-group = Work the group after the asterisk (*) as often as it fits before the last stitches of the side, or before the corner, as the round says: not at all, once, or more often. It always comes out even.
+notes-brackets = Work what stands in brackets as many times as it says before you go on: '(1 { $stitch }, 1 { $other }) twice' is 1 { $stitch }, 1 { $other }, 1 { $stitch }, 1 { $other }.
 notes-besideAsterisk = Where the same stitch stands before the asterisk and after it, work both: '{ $before }; *{ $after }' makes { $both } one after the other.
-notes-every = 'Every stitch' includes the corner chains at both ends of a side: the first and the last stitch of the side go into them.
-notes-last = 'To the last 4 sts' means: stop when 4 stitches of the side are left to work; on a short side that may be at once. The last of them goes into the chain of the next corner.
-corner-1 = Corners: 'corner: 1 ch' is one chain between two sides. The last stitch of a side and the first stitch of the next side both go into the corner chain of the round below, with the new chain between them. { growth }
-corner-2 = Corners: 'corner: 2 ch' is two chains between two sides. The last stitch of a side goes into the first chain of the corner below; then make 2 ch; the first stitch of the next side goes into the last chain of the same corner. { growth }
-corner-3 = Corners: 'corner: 3 ch' is three chains between two sides. The last stitch of a side goes into the first chain of the corner below; then make 3 ch; the first stitch of the next side goes into the last chain of the same corner. The middle chain stays empty. { growth }
+notes-every = 'In every st' includes the corner chains at both ends of a side: the first and the last stitch of the side go into them.
+notes-last = 'To last 4 sts' means: stop when 4 stitches of the side are left to work; on a short side that may be at once. The last of them goes into the chain of the next corner.
+corner-1 = Corners: a corner of 1 ch is one chain between two sides. The last stitch of a side and the first stitch of the next side both go into the corner chain of the round below, with the new chain between them. { growth }
+corner-2 = Corners: a corner of 2 ch is two chains between two sides. The last stitch of a side goes into the first chain of the corner below; then make 2 ch; the first stitch of the next side goes into the last chain of the same corner. { growth }
+corner-3 = Corners: a corner of 3 ch is three chains between two sides. The last stitch of a side goes into the first chain of the corner below; then make 3 ch; the first stitch of the next side goes into the last chain of the same corner. The middle chain stays empty. { growth }
 growth = These two stitches are the first and the last of their sides in the words and in every count. So each side has 2 stitches more than in the round before.
 # Which loops of a corner chain a stitch takes
 cornerLoops-BACK_LOOP = A { $stitch } takes the back loop of the corner chain and leaves its front loop free.
@@ -67,7 +68,6 @@ cornerLoops-LONG = A { $stitch } that is the second or the last but one stitch o
 changes-begin = Begin round~{ $round } with the first stitch of the top edge, wherever other rounds begin: join the yarn in the corner chain where that stitch goes.
 changes-two = '2 { $stitch } in the next st' makes two stitches out of one.
 changes-oneAndOne = Two stitches 'in the next st' make two stitches out of one.
-changes-times = Work what stands in brackets as many times as it says.
 notes-chain = A chain inside a side counts as one stitch. In the next round work into it as into a stitch.
 
 setUp-what = The base round is round 0: { $stitch } through both loops all round the piece, with a corner of chains at each of the four corners. Any yarn will do; it shows as a thin line between the piece and the border.
@@ -139,6 +139,8 @@ column-LEFT = Left
 column-BOTTOM = Bottom
 column-RIGHT = Right
 
+rep = rep
+rep-meaning = repeat
 st-both = st, sts
 st-meaning = stitch, stitches
 

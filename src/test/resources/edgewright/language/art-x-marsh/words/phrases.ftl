@@ -37,6 +37,7 @@ yarn-word = Gårn
 base-title = { base-word }
 base-word = Nollvårv
 round-title = { $round }:te { round-word } – { $yarn }
+round-label = { $title }:
 round-word = vårv
 yarn-id = { $id } { yarn-id-word }
 yarn-id-word = gårnet
@@ -51,8 +52,16 @@ sts = { $sts ->
 st-word = mäsk
 few-word = mäski
 sts-word = mäskor
-group = « { $runs } » { repeat-word } { $upTo }
+group = « { $steps } » { repeat-word } { $upTo }
 repeat-word = åter
+bracket = { $times } [{ $steps }]
+bracket-outer = { $times } ‹{ $steps }›
+times = { $count ->
+    [2] { twice-word }
+   *[other] { $count }~{ times-word }
+    }
+twice-word = tvenne
+times-word = gånger
 every = { every-word } { $stitch }
 every-to = { every-word } { $stitch } { $upTo }
 every-word = överallt
@@ -66,10 +75,12 @@ to-last-word = tills där blir
 last-st-word = sista mäsken
 last-sts-word = sista mäskor
 corner = { $chains } { corner-word }
+corner-as-told = { corner-word }
 corner-word = på hörnan
 corner-chains = { $stitch }~× { $count }
 
-alike = { $sides } { $work } ¦ { $corner }!
+alike = { $work } ¦ { $corner }!
+alike-next = { $sides } { $work } ¦ { $corner }!
 from-corner = { from-word } → { $work }
 from-word = Ur hörnan
 all-sides = { all-sides-word }:
@@ -102,8 +113,6 @@ two-in-one = { in-next-word } { $run }
 one-and-one = { in-next-word } { $first } { one-and-one-word } { $second }
 one-and-one-word = še
 in-next-word = i samma mäsk
-times = { $count }~{ times-word } [{ $steps }]
-times-word = gånger
 
 size-counts = { $counts }!
 size-counts-way = { $way } → { $counts }!
