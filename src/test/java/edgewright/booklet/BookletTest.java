@@ -87,7 +87,8 @@ class BookletTest {
 
             @Override
             public void round(TextBlock.RoundWords round) {
-                sentences.addAll(round.lines());
+                sentences.add(round.name());
+                sentences.addAll(round.steps());
             }
 
             @Override

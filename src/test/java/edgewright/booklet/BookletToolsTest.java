@@ -91,7 +91,7 @@ class BookletToolsTest {
                 .parts()) {
             for (TextBlock block : part.blocks()) {
                 if (block instanceof TextBlock.RoundWords words) {
-                    String last = words.lines().get(words.lines().size() - 1);
+                    String last = words.steps().get(words.steps().size() - 1);
                     assertThat(text).contains(last.replaceAll("[\\s\\p{Z}]+", " "));
                 }
             }

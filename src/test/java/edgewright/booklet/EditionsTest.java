@@ -122,7 +122,7 @@ public class EditionsTest {
             for (int round = 1; round <= chart.rounds().size(); round++) {
                 for (String line : PatternWriter.round(
                                 chart, round, large(chart).words(false))
-                        .lines()) {
+                        .steps()) {
                     String[] sentences = plain(line).split("(?<=\\.) ");
                     for (String sentence : sentences) {
                         assertThat(aloud).contains(sentence);
