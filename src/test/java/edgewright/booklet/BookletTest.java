@@ -272,9 +272,10 @@ class BookletTest {
         int left = chart.shape(Side.FIRST).stitches(0, 2);
         try (ReadBack read = Published.read(chart, options(chart).withRepeats(repeats))) {
             assertThat(read.texts("P"))
-                    .anyMatch(said -> said.endsWith("agreed on a base round of " + top + " stitches at the top, " + left
-                            + " at the left, " + top + " at the bottom and " + left
-                            + " at the right, corner chains not counted."));
+                    .anyMatch(said -> said.endsWith(
+                            "agreed with the chart on a base round of " + top + " stitches at the top, " + left
+                                    + " at the left, " + top + " at the bottom and " + left
+                                    + " at the right, corner chains not counted."));
         }
         Chart flawed = Published.sample("first-try-unfinished");
         try (ReadBack read = Published.read(flawed, options(flawed).withDraft(true))) {

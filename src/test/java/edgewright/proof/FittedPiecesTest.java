@@ -165,7 +165,7 @@ class FittedPiecesTest {
             FitPlan plan = found.get();
             plans++;
             String text = words(chart, WordingOptions.of(chart, English.LANGUAGE), plan);
-            int begin = text.indexOf("Along the");
+            int begin = text.indexOf("\n  Along the ");
             int end = text.indexOf("\n\n", begin);
             spoilt += wrong.assertNonePasses(
                     text,

@@ -19,6 +19,7 @@ import edgewright.chart.Side;
 import edgewright.chart.Start;
 import edgewright.fit.GuideSentences;
 import edgewright.fit.Landmarks;
+import edgewright.fit.PatternSize;
 import edgewright.fit.Starts;
 import edgewright.texts.English;
 import edgewright.words.page.RoundParts;
@@ -166,7 +167,7 @@ class GuidePagesTest {
     void aPatternForAnySizeCountsItsExamplesInEveryBlock() throws IOException {
         Chart chart = Published.sample("reed-bank");
         List<Integer> examples = CountsPages.repeats(chart);
-        try (ReadBack read = Published.read(chart, options(chart))) {
+        try (ReadBack read = Published.read(chart, options(chart).withSize(PatternSize.any()))) {
             List<Heard> block = blocks(read, chart).get(6);
             assertThat(texts(block, "TH").subList(1, 1 + examples.size()))
                     .isEqualTo(examples.stream().map(String::valueOf).toList());
