@@ -128,7 +128,11 @@ final class SizeReader {
         int mark = cursor.mark();
         if (!takeSideCount()) {
             // A number alone could belong to a stitch.
-            return takeCountOfAll() && cursor.hasTakenWord(mark);
+            boolean counted = sizes.take() && cursor.hasTakenWord(mark);
+            if (counted) {
+                show(List.of(Side.values()));
+            }
+            return counted;
         }
         while (shown.size() < Side.values().length) {
             mark = cursor.mark();

@@ -196,7 +196,6 @@ final class Wording {
             blocks.add(prose(says.text(
                     "notes-brackets", arg("stitch", example), arg("other", trade.abbreviation(Stitch.LONG)))));
         }
-        besideAsterisk().ifPresent(blocks::add);
         if (groups.size() > starred.size()) {
             blocks.add(prose(says.text("notes-every")));
         }
@@ -242,30 +241,6 @@ final class Wording {
                         || !round.stretch().before().isEmpty()
                         || !round.stretch().after().isEmpty()
                         || round.stretch().group().stream().anyMatch(group -> !RoundWording.isEveryStitch(group)));
-    }
-
-    /** What is said of a stitch that stands on both sides of an asterisk, with the first of them as the example. */
-    private Optional<TextBlock> besideAsterisk() {
-        for (WrittenRound round : pattern.rounds()) {
-            if (round.stretch().before().isEmpty()
-                    || round.stretch().group().isEmpty()
-                    || RoundWording.isEveryStitch(round.stretch().group().get())) {
-                continue;
-            }
-            List<Run> ahead = SideStep.workedOut(round.stretch().before());
-            Run before = ahead.get(ahead.size() - 1);
-            Run after =
-                    SideStep.workedOut(round.stretch().group().get().steps()).get(0);
-            if (before.stitch() == after.stitch() && before.stitch() != Stitch.CHAIN) {
-                Run both = new Run(before.count() + after.count(), before.stitch());
-                return Optional.of(prose(says.text(
-                        "notes-besideAsterisk",
-                        arg("before", rounds.run(before)),
-                        arg("after", rounds.run(after)),
-                        arg("both", rounds.run(both)))));
-            }
-        }
-        return Optional.empty();
     }
 
     private boolean startsAlongASide() {

@@ -54,7 +54,6 @@ piece-note = In round~{ $round } each side has words of its own, which give it t
 notes-number = A number before a stitch means one in each of that many stitches: '3 { $stitch }' is one { $stitch } in each of the next 3 stitches, never 3 in one. A number before { $chain } is that many chains.
 notes-group = Work the group after the asterisk (*) as often as it fits before the last stitches of the side, or before the corner, as the round says: not at all, once, or more often. It always comes out even.
 notes-brackets = Work what stands in brackets as many times as it says before you go on: '(1 { $stitch }, 1 { $other }) twice' is 1 { $stitch }, 1 { $other }, 1 { $stitch }, 1 { $other }.
-notes-besideAsterisk = Where the same stitch stands before the asterisk and after it, work both: '{ $before }; *{ $after }' makes { $both } one after the other.
 notes-every = 'In every st' includes the corner chains at both ends of a side: the first and the last stitch of the side go into them.
 notes-last = 'To last 4 sts' means: stop when 4 stitches of the side are left to work; on a short side that may be at once. The last of them goes into the chain of the next corner.
 corner-1 = Corners: a corner of 1 ch is one chain between two sides. The last stitch of a side and the first stitch of the next side both go into the corner chain of the round below, with the new chain between them. { growth }

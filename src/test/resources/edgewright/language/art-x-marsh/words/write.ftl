@@ -13,7 +13,6 @@ piece-note = Döma spån { $round } så öfter
 notes-number = Rända hörn { $stitch } { $chain } så öfter
 notes-group = Knöt fläta så öfter
 notes-brackets = Hake { $stitch } ock { $other } så öfter
-notes-besideAsterisk = Spån måsk { $before } { $after } { $both } så öfter
 notes-every = Åder nål så öfter
 notes-last = Älv knöt så öfter
 corner-1 = Måsk länk { growth } så öfter
