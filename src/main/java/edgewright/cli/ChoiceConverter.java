@@ -32,6 +32,7 @@ final class ChoiceConverter {
             ChartPaper.class,
             WordsFormat.class,
             FitCommand.LayerCounted.class,
+            FromPictureCommand.FirstStitch.class,
             PieceOption.Untied.class,
             DrawCommand.LayerChoice.class,
             DrawCommand.View.class,

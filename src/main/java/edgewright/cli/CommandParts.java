@@ -15,6 +15,8 @@ final class CommandParts implements IFactory {
         speaking = Map.of(
                 PathConverter.class, () -> new PathConverter(says),
                 PerSideConverter.class, () -> new PerSideConverter(says),
+                CropConverter.class, () -> new CropConverter(says),
+                NumberConverter.OfDifference.class, () -> new NumberConverter.OfDifference(says),
                 RotationConverter.class, () -> new RotationConverter(says),
                 NumberConverter.OfCellMm.class, () -> new NumberConverter.OfCellMm(says),
                 NumberConverter.OfPrintedCellMm.class, () -> new NumberConverter.OfPrintedCellMm(says),

@@ -53,4 +53,11 @@ abstract class NumberConverter implements ITypeConverter<Double> {
             super(says, 10, 2_400);
         }
     }
+
+    /** A difference of colours, after CIEDE2000. */
+    static final class OfDifference extends NumberConverter {
+        OfDifference(Messages says) {
+            super(says, 0, 200);
+        }
+    }
 }

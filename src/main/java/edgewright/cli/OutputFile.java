@@ -3,6 +3,8 @@ package edgewright.cli;
 import static edgewright.texts.Arg.arg;
 import static edgewright.texts.Arg.commas;
 
+import edgewright.chart.Chart;
+import edgewright.file.ChartFiles;
 import edgewright.file.FileProblemException;
 import edgewright.file.SafeFile;
 import edgewright.file.fault.ProblemSentences;
@@ -23,16 +25,35 @@ final class OutputFile {
      * @throws BadInput if it has another, or is the chart
      */
     OutputFile(Path file, Path chart, List<String> endings, Terminal terminal) {
+        this(file, endings, terminal);
+        if (isSame(file, chart)) {
+            throw new BadInput(terminal.says().text("output-chart", arg("file", ScreenText.name(file))));
+        }
+    }
+
+    private OutputFile(Path file, List<String> endings, Terminal terminal) {
         String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
         if (endings.stream().noneMatch(name::endsWith)) {
             throw new BadInput(terminal.says()
                     .text("output-ending", arg("file", ScreenText.name(file)), commas("endings", endings)));
         }
-        if (isSame(file, chart)) {
-            throw new BadInput(terminal.says().text("output-chart", arg("file", ScreenText.name(file))));
-        }
         this.file = file;
         this.language = terminal.language();
+    }
+
+    /**
+     * The file of a chart that a command makes of other files.
+     *
+     * @param sources the files that it is made of
+     * @throws BadInput if it has not the ending of charts, or is one of these
+     */
+    static OutputFile ofChart(Path file, List<Path> sources, Terminal terminal) {
+        for (Path source : sources) {
+            if (isSame(file, source)) {
+                throw new BadInput(terminal.says().text("output-source", arg("file", ScreenText.name(file))));
+            }
+        }
+        return new OutputFile(file, List.of(ChartFiles.ENDING), terminal);
     }
 
     Path path() {
@@ -48,6 +69,15 @@ final class OutputFile {
     void write(SafeFile.Content content) {
         try {
             SafeFile.write(file, content);
+        } catch (FileProblemException e) {
+            throw new BadInput(new ProblemSentences(language).of(file, e.problem()));
+        }
+    }
+
+    /** @throws BadInput if it cannot be written */
+    void write(Chart chart) {
+        try {
+            ChartFiles.write(file, chart);
         } catch (FileProblemException e) {
             throw new BadInput(new ProblemSentences(language).of(file, e.problem()));
         }

@@ -22,6 +22,8 @@ final class RootCommand implements Runnable {
             FitCommand.class,
             DrawCommand.class,
             YarnCommand.class,
+            FromPictureCommand.class,
+            SurroundCommand.class,
             HelpCommand.class);
 
     private final Terminal terminal;

@@ -27,7 +27,12 @@ public final class TextFile {
         return text(bytes(file));
     }
 
-    static byte[] bytes(Path file) throws FileProblemException {
+    /**
+     * All bytes of a file, whether it is text or not.
+     *
+     * @throws FileProblemException if it is not there, cannot be read or is too large
+     */
+    public static byte[] bytes(Path file) throws FileProblemException {
         try (InputStream in = Files.newInputStream(file)) {
             byte[] bytes = in.readNBytes(MOST_BYTES + 1);
             if (bytes.length > MOST_BYTES) {
@@ -41,7 +46,12 @@ public final class TextFile {
         }
     }
 
-    static String text(byte[] bytes) throws FileProblemException {
+    /**
+     * The text that these bytes are.
+     *
+     * @throws FileProblemException if they are not UTF-8
+     */
+    public static String text(byte[] bytes) throws FileProblemException {
         CharBuffer text = CharBuffer.allocate(bytes.length);
         CoderResult result = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes), text, true);
         text.flip();

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import edgewright.cli.CommandLineHelper.Ended;
 import edgewright.texts.English;
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -19,6 +20,7 @@ import java.util.Properties;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -214,10 +216,14 @@ class ProgramTest {
         }
         Path sample = Path.of("sample-charts/reed-bank.border.json");
         Files.copy(sample, folder.resolve("reed-bank.border.json"));
+        Files.copy(Path.of("sample-charts/mud-ripple.border.json"), folder.resolve("mud-ripple.border.json"));
+        Files.writeString(folder.resolve("heron.txt"), "ABBA\nBAAB\nABBA\n");
+        BufferedImage heron = new BufferedImage(260, 180, BufferedImage.TYPE_BYTE_GRAY);
+        ImageIO.write(heron, "png", folder.resolve("heron.png").toFile());
         String pattern = run("write", sample, "--sides", "53,35").out();
         Files.writeString(folder.resolve("typed.txt"), pattern);
         Files.writeString(folder.resolve("old-pattern.txt"), pattern);
-        Pattern example = Pattern.compile("edgewright\\.\\w+\\.usage\\.footer\\.\\d+");
+        Pattern example = Pattern.compile("edgewright\\.[\\w-]+\\.usage\\.footer\\.\\d+");
         int examples = 0;
         for (String key : new TreeSet<>(usage.stringPropertyNames())) {
             if (example.matcher(key).matches()) {
@@ -237,7 +243,7 @@ class ProgramTest {
     /** The shell would put the names of all charts in the place of the asterisk. */
     private String inFolder(String word) {
         String name = word.replace("*", "reed-bank");
-        return word.contains(".") ? folder.resolve(name).toString() : word;
+        return word.matches(".*\\.\\w+") ? folder.resolve(name).toString() : word;
     }
 
     @Test

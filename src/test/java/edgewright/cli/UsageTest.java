@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** What is said of arguments that make no command, in full. */
 class UsageTest {
-    private static final String COMMANDS = "check, write, publish, work, fit, draw, yarn, help";
+    private static final String COMMANDS = "check, write, publish, work, fit, draw, yarn, from-picture, surround, help";
 
     @ParameterizedTest
     @CsvSource(
@@ -29,6 +29,8 @@ class UsageTest {
                 "draw x --to --view border | --to: found '--view' after it, expected FILE",
                 "draw x --to= | --to: found '', expected the name of a file",
                 "check --sides | --sides: found nothing after it, expected N,N,N,N",
+                "from-picture x | found no --to CHART; expected one",
+                "surround x | found no OUTER, no --to CHART; expected one of each",
                 "work | found no CHART, no --from TEXTFILE; expected a chart, or a pattern in words",
                 "work --from x | found no --sides N,N,N,N; expected the stitches of each side in the base round, since there is no CHART to say them",
                 "work sample-charts/tide-steps.border.json | found no size to work, expected --sides or --repeats, or a piece with --at-round and --counts",
@@ -65,6 +67,9 @@ class UsageTest {
                 "draw x --to y.png --dpi 3 | --dpi: found '3', expected a number from 10 to 2400",
                 "write --terms CA x | --terms: found 'CA', expected one of UK, US, both",
                 "publish x --to y.pdf --leave-out guide,moon | --leave-out: found 'moon', expected one of guide, worksheet, yarn",
+                "from-picture x --to y.border.json --crop 1,2,3 | --crop: found '1,2,3', expected four whole numbers: left, top, width and height in pixels",
+                "from-picture x --to y.border.json --first top | --first: found 'top', expected one of left, right",
+                "from-picture x --to y.border.json --from-corner 2000 | --from-corner: found 2000, expected 0 to 1999",
                 "check --json=yes x | --json: found 'yes' after it, expected no value"
             })
     void aValueThatWillNotDoIsQuoted(String line, String said) {

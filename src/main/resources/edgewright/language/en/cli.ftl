@@ -21,6 +21,7 @@ usage-unclear = found '{ $found }', expected a command with its options
 number = found '{ $found }', expected a number from { $least } to { $most }
 output-ending = { $file }: expected a file whose name ends in { $endings }
 output-chart = { $file }: this is the chart itself; expected another file to write
+output-source = { $file }: this file is read for the answer; expected another file to write
 draw-forBorder = { $option }: found for a picture of a corner, which has no size; expected it with --view border
 draw-forCorner = { $option }: found for a picture of a whole border, which is not rotated; expected it with --view corner
 draw-forPixels = { $option }: found for '{ $file }', which has no pixels; expected it with a name that ends in .png
@@ -40,6 +41,7 @@ path-bad = found '{ $found }', which cannot be the name of a file here ({ $reaso
 whole = found '{ $found }', expected a whole number
 whole-tooLarge = found '{ $found }', expected a whole number of at most { $most }
 perSide = found '{ $found }', expected four whole numbers from 0 to 1,000,000 (top, left, bottom, right), or two
+crop = found '{ $found }', expected four whole numbers: left, top, width and height in pixels
 choice = found '{ $found }', expected one of { $choices }
 first-of = { $line } (the first of { $problems } problems)
 output-failed = the answer could not be written ({ $reason }); expected somewhere with room for it
@@ -145,3 +147,44 @@ yarn-column-needed = Needed
 yarn-column-grams = Grams
 yarn-column-balls = Balls
 yarn-column-inHand = In hand
+
+# $mistake: what was found and expected
+made-refused = { $file }: { $mistake }
+picture-noPicture = { $file }: this is neither text in UTF-8 nor a PNG; expected a picture of one repeat
+picture-broken = { $file }: this begins as a PNG, and cannot be read as one; expected a whole PNG
+picture-forPixels = { $option }: found for '{ $file }', which has letters and no pixels; expected it with a PNG
+picture-yarns = --yarns: found '{ $found }', expected ids of yarns with commas between them, or find
+picture-yarnCount = --yarns: found { $yarns ->
+    [one] 1 yarn
+   *[other] { $yarns } yarns
+    } for { $rounds ->
+    [one] 1 round
+   *[other] { $rounds } rounds
+    }; expected one for each, or ',...' after the last to go on from the first
+picture-noYarn = --yarns: found '{ $found }', which is no yarn of { $file }; expected { $yarns }
+picture-manyYarns = --yarns: found { $yarns } yarns; expected { $most } at most for a chart
+picture-findYarns = --yarns find: found { $yarns } yarns in the picture; expected { $most } at most to find an order of
+picture-done = wrote { $file }: { $rounds ->
+    [one] 1 round
+   *[other] { $rounds } rounds
+    }, a repeat of { $stitches ->
+    [one] 1 stitch
+   *[other] { $stitches } stitches
+    }; { $misses ->
+    [0] every square shows what is wanted
+    [one] 1 square shows another yarn than is wanted
+   *[other] { $misses } squares show another yarn than is wanted
+    }
+picture-fewest = No chart with these yarns shows it with fewer.
+picture-notProved = Perhaps there is one with fewer: not every way of breaking the runs was tried.
+picture-order = The yarns from round 1 on: { $yarns }.
+picture-more = and { $misses } more; --json lists them all
+picture-number = { $option }: found { $found }, expected { $least } to { $most }
+
+surround-done = wrote { $file }: { $rounds ->
+    [one] 1 round
+   *[other] { $rounds } rounds
+    }, a repeat of { $stitches ->
+    [one] 1 stitch
+   *[other] { $stitches } stitches
+    }; sides of a multiple of { $multiple } plus { $plus } in the base round
