@@ -9,8 +9,8 @@ import java.util.Optional;
  * never leaves more loose runs than it found.
  */
 final class FreeBreaks {
-    /** In cells looked at; a few milliseconds. */
-    private static final long MOST_WORK = 1_000_000;
+    /** In cells looked at; a few milliseconds, so that it can be done while somebody draws. */
+    private static final long MOST_WORK = 150_000;
 
     private final Columns columns;
     private long work;
