@@ -45,7 +45,7 @@ final class FromPictureCommand implements Callable<Integer> {
     private static final int MOST_SAID = 20;
 
     @ParentCommand
-    private Root root;
+    private RootCommand root;
 
     @Spec
     private CommandSpec spec;

@@ -27,7 +27,7 @@ import picocli.CommandLine.ParentCommand;
 @Command(name = "surround", mixinStandardHelpOptions = true)
 final class SurroundCommand implements Callable<Integer> {
     @ParentCommand
-    private Root root;
+    private RootCommand root;
 
     @Parameters(index = "0", paramLabel = "INNER", descriptionKey = "INNER", converter = PathConverter.class)
     private Path innerFile;

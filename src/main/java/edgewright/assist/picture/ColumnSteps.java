@@ -5,6 +5,8 @@ import edgewright.chart.Stitch;
 import edgewright.check.ColumnLaw;
 import edgewright.check.Severity;
 import edgewright.check.Underlay;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * Which stitch may stand on which two below it, away from corners: what {@link ColumnLaw} says without an error, as a table of
@@ -36,11 +38,14 @@ final class ColumnSteps {
 
     /** Yarns decide warnings alone, so any will do here. */
     private static Underlay under(int round, Stitch below, Stitch lower) {
-        if (round == 1) {
-            return new Underlay.BaseRound(false);
+        List<Underlay.Layer> layers = new ArrayList<>();
+        for (Stitch stitch : List.of(below, lower).subList(0, Math.min(2, round - 1))) {
+            layers.add(new Underlay.OfStitch(stitch, layers.size() == 1));
         }
-        return new Underlay.OnStitch(
-                below, false, round == 2 ? new Underlay.LowerBaseRound(false) : new Underlay.LowerStitch(lower, true));
+        if (layers.size() < Stitch.DEEPEST) {
+            layers.add(new Underlay.OfBaseRound(false));
+        }
+        return new Underlay(layers);
     }
 
     static int bit(Stitch stitch) {
