@@ -40,6 +40,7 @@ final class SizeReader {
     private final SizesReader sizes;
 
     private final Map<Side, List<Integer>> shown = new EnumMap<>(Side.class);
+    private Optional<ReadingStopped> notOfEachSize = Optional.empty();
     private Optional<Counting> way = Optional.empty();
     private Optional<Counting> otherWay = Optional.empty();
     private Optional<ShownMultiple> first = Optional.empty();
@@ -65,6 +66,7 @@ final class SizeReader {
         }
         for (String form : FORMS) {
             shown.clear();
+            notOfEachSize = Optional.empty();
             first = Optional.empty();
             second = Optional.empty();
             way = implied(form, Counting.STITCHES, Counting.WITH_CHAINS);
@@ -159,15 +161,15 @@ final class SizeReader {
         return taken;
     }
 
-    /** Each of these sides has the numbers that were taken last. */
+    /** Each of these sides has the numbers that were taken last. Whether they are counts at all is known when all is read. */
     private void show(List<Side> named) {
         List<Integer> numbers = sizes.numbers();
         int expected = shown.values().stream()
                 .findFirst()
                 .map(List::size)
                 .orElse(cursor.counted().sizes());
-        if (expected > 0 && numbers.size() != expected) {
-            throw cursor.stopAt(sizes.tokens().get(0), Expectation.of("eachSize", expected));
+        if (expected > 0 && numbers.size() != expected && notOfEachSize.isEmpty()) {
+            notOfEachSize = Optional.of(cursor.stopAt(sizes.tokens().get(0), Expectation.of("eachSize", expected)));
         }
         named.forEach(side -> shown.put(side, numbers));
     }
@@ -212,6 +214,9 @@ final class SizeReader {
     }
 
     private Said counts() {
+        if (notOfEachSize.isPresent()) {
+            throw notOfEachSize.get();
+        }
         Counting counted = way.orElse(cursor.counted().counting());
         if (shown.values().stream().flatMap(List::stream).anyMatch(count -> counted.stitches(count) < 0)) {
             throw cursor.stop("count");

@@ -14,6 +14,7 @@ import edgewright.chart.Edits;
 import edgewright.chart.Heading;
 import edgewright.chart.Round;
 import edgewright.chart.Section;
+import edgewright.chart.Side;
 import edgewright.chart.SideShape;
 import edgewright.chart.Stitch;
 import edgewright.chart.Yarn;
@@ -57,7 +58,7 @@ class SurroundTest {
                 .isEqualTo(List.of(PEAT, CHALK, new Yarn("C", "Rust", Colour.parse("#a9502f"))));
         assertThat(both.chart().rounds().stream().map(Round::yarn)).containsExactly("A", "B", "A", "A", "C", "A");
         assertThat(both.chart().rounds().stream()
-                        .map(round -> round.side(1).letters())
+                        .map(round -> round.side(Side.FIRST, 1).letters())
                         .toList())
                 .containsExactly(
                         "bbbbbbbbbbbbb",
@@ -106,13 +107,14 @@ class SurroundTest {
                 Round round = chart.round(r);
                 if (r > before) {
                     Round own = outer.round(r - before);
-                    assertThat(round.side(m)).isEqualTo(own.side(ofOuter));
+                    assertThat(round.side(Side.FIRST, m)).isEqualTo(own.side(Side.FIRST, ofOuter));
                     assertSameYarn(chart.yarnOf(r), outer.yarnOf(r - before));
                 } else if (r > inner.rounds().size()) {
                     assertThat(round.isAll(Stitch.BACK_LOOP)).isTrue();
                     assertThat(round.yarn()).isEqualTo(both.plainYarn().id());
                 } else {
-                    assertThat(round.side(m)).isEqualTo(inner.round(r).side(ofInner));
+                    assertThat(round.side(Side.FIRST, m))
+                            .isEqualTo(inner.round(r).side(Side.FIRST, ofInner));
                     assertThat(chart.yarnOf(r)).isEqualTo(inner.yarnOf(r));
                 }
             }
