@@ -51,7 +51,7 @@ class OneNameForOneThingTest {
                     "come out even",
                     "language/en/desk/parts action-quit",
                     "language/en/words/write joining-closeSomeAtCorner",
-                    "language/en/booklet yarn-contrast-clear"),
+                    "language/en/words/write needs-contrast"),
             Unused.word("\\b(words|sizes|pieces|stitches)\\b.{0,20}\\b(checked|worked back)\\b", "proved"),
             Unused.word("\\bheld? .{0,40}\\bto the chart\\b", "compare with"),
             // A maker stops before the last stitches.

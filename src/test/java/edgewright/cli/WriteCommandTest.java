@@ -201,7 +201,7 @@ class WriteCommandTest {
                           Along the bottom edge, from the corner: 29 dc blo, dc2tog blo, 29 dc blo; corner.
                           Along the right-hand edge, from the corner: 9 dc blo, 2 dc blo in the next st, (8 dc blo, 2 dc blo in
                             the next st) twice, 10 dc blo; corner.
-                          Top and bottom: 59 sts, left and right: 41 sts; corner chains not counted.
+                          Top and bottom 59 sts, left and right 41 sts.
                         """);
     }
 

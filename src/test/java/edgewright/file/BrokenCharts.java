@@ -617,13 +617,13 @@ public final class BrokenCharts {
                 "[0].repeats: found 3, expected 1 to 2");
         size("no number for a side", "{ \"name\": \"Lap\", \"repeats\": [] }", "[0].repeats: found 0, expected 1 to 2");
         size(
-                "a side that does not close",
+                "a side that does not come out even",
                 "{ \"name\": \"Lap\", \"sides\": [45, 52] }",
-                "[0].sides[1]: a side of 52 stitches does not close; expected 50 or 55");
+                "[0].sides[1]: a side of 52 stitches does not come out even; expected 50 or 55");
         size(
                 "a side of fewer stitches than the corners have",
                 "{ \"name\": \"Lap\", \"sides\": [3] }",
-                "[0].sides[0]: a side of 3 stitches does not close; expected 5");
+                "[0].sides[0]: a side of 3 stitches does not come out even; expected 5");
         size(
                 "nine sizes",
                 IntStream.rangeClosed(1, 9)
