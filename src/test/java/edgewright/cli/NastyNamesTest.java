@@ -122,12 +122,12 @@ class NastyNamesTest {
     }
 
     @Test
-    void more_rounds_than_a_chart_takes_are_bad_input_and_nothing_is_drawn() throws IOException {
+    void more_rounds_than_can_be_worked_are_bad_input_and_nothing_is_drawn() throws IOException {
         StringBuilder rounds = new StringBuilder();
         for (int r = 1; r <= 2_001; r++) {
             rounds.append("Round ").append(r).append(", Peat. dc blo in every st; corner: 2 ch.\n");
         }
-        drawnIsRefused(typed(rounds.toString()), "2001 rounds", "3,3");
+        drawnIsRefused(typed(rounds.toString()), "this piece would have 16,048,020 stitches", "3,3");
     }
 
     private void drawnIsRefused(Path words, String named, String sides) {

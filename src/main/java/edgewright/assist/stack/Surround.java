@@ -136,7 +136,7 @@ public final class Surround {
 
     /** The technique of the inner border; where its rounds start is found anew, and a back layer must be wanted by both. */
     private PatternDetails making() {
-        PatternDetails making = inner.making().withStart(Optional.empty());
+        PatternDetails making = inner.making().withStart(Optional.empty()).withSizes(List.of());
         return outer.making().back().isPresent() ? making : making.withBack(Optional.empty());
     }
 
