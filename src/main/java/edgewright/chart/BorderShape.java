@@ -22,10 +22,15 @@ public record BorderShape(PerSide<SideShape> sides) {
 
     /** A, w and B of every side as they follow from round 1. */
     public static BorderShape of(Round first) {
-        return of(new SideShape(
+        return of(sideOf(first));
+    }
+
+    /** A, w and B of the first side alone, as they follow from round 1. */
+    static SideShape sideOf(Round first) {
+        return new SideShape(
                 first.fromCorner().length() - 1,
                 first.repeat().length(),
-                first.toCorner().length() - 1));
+                first.toCorner().length() - 1);
     }
 
     /** How this side is put together. */

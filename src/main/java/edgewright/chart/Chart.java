@@ -116,7 +116,8 @@ public record Chart(
 
     /** A, w and B as they follow from round 1, the same on every side; whoever means one of the sides asks {@link #shape(Side)}. */
     public SideShape shape() {
-        return border().on(Side.FIRST);
+        // Asked at each step of a stroke, so no border is made for it.
+        return BorderShape.sideOf(rounds.get(0));
     }
 
     /** A, w and B of this side. */
