@@ -133,7 +133,9 @@ class OneNameForOneThingTest {
                 if (name.endsWith(".properties") && !name.startsWith("desk/look/")) {
                     String place = name.replace(".properties", " ");
                     bundle(file).forEach((key, text) -> texts.put(place + key, text));
-                } else if (name.endsWith(".ftl") && !name.endsWith("words/spellings.ftl")) {
+                } else if (name.endsWith(".ftl")
+                        && !name.endsWith("words/spellings.ftl")
+                        && !name.endsWith("words/others-lexicon.ftl")) {
                     messages(file).forEach((key, text) -> texts.put(name.replace(".ftl", " ") + key, text));
                 } else if (name.contains("/check/rules/")) {
                     texts.put(name.replace(".txt", ""), Files.readString(file).replaceFirst("^law:", ""));

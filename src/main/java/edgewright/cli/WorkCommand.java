@@ -26,9 +26,11 @@ import edgewright.proof.ChartFromWords.Answer;
 import edgewright.proof.ProofResult;
 import edgewright.proof.ProofSentences;
 import edgewright.proof.Prover;
+import edgewright.proof.TextReading;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
 import edgewright.words.page.PlainText;
+import edgewright.words.tree.Instructions;
 import edgewright.words.write.PatternWriter;
 import edgewright.words.write.WordingOptions;
 import java.nio.file.Path;
@@ -79,6 +81,9 @@ final class WorkCommand implements Callable<Integer> {
     @Option(names = "--to", paramLabel = "CHART", converter = PathConverter.class)
     private Path to;
 
+    @Option(names = "--explain")
+    private boolean explain;
+
     @Option(names = "--json")
     private boolean json;
 
@@ -107,6 +112,9 @@ final class WorkCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (explain) {
+            return explainText();
+        }
         if (file == null) {
             return workWithoutChart();
         }
@@ -132,15 +140,21 @@ final class WorkCommand implements Callable<Integer> {
             throw usage(says().text("work-size"));
         }
         String words = words(chart, size);
-        Prover prover = new Prover(chart, language());
         int status = ExitStatus.DONE;
         for (PerSide<Integer> repeats : size.sizes()) {
-            ProofResult result = prover.prove(words, repeats);
+            PerSide<Integer> base = chart.border().stitches(0, repeats);
+            Optional<TextReading> others = from == null
+                    ? Optional.empty()
+                    : Optional.of(reading(Optional.of(base)))
+                            .filter(reading -> reading.others().isPresent());
+            List<String> findings = others.map(this::findings).orElse(List.of());
+            Prover prover = new Prover(chart, language());
+            ProofResult result = others.map(reading -> prover.prove(pattern(reading), repeats))
+                    .orElseGet(() -> prover.prove(words, repeats));
             boolean last = repeats.equals(size.sizes().get(size.sizes().size() - 1));
             // One document is one answer: of the first size that does not agree, else of the last.
-            if (!json || last || !result.agrees()) {
-                status = Math.max(
-                        status, answer(result, Done.AGREES, chart.border().stitches(0, repeats)));
+            if (!json || last || !result.agrees() || !findings.isEmpty()) {
+                status = Math.max(status, answer(result, Done.AGREES, base, findings));
             }
             if (json && status != ExitStatus.DONE) {
                 break;
@@ -149,11 +163,44 @@ final class WorkCommand implements Callable<Integer> {
         return status;
     }
 
+    /** The words of the file, as they are understood. */
+    private TextReading reading(Optional<PerSide<Integer>> base) {
+        return TextReading.of(text(from), language(), Optional.ofNullable(terms), base);
+    }
+
+    private Instructions pattern(TextReading reading) {
+        return reading.pattern().orElseThrow(() -> unread(reading.sentences(language())));
+    }
+
+    /** What is stated in the words and does not come out. */
+    private List<String> findings(TextReading reading) {
+        return reading.sentences(language()).stream()
+                .map(finding -> says().text("work-finding", arg("finding", finding)))
+                .toList();
+    }
+
+    /** Prints the words of the file as they are understood. */
+    private int explainText() {
+        if (from == null) {
+            throw usage(says().text("work-explainFrom"));
+        }
+        TextReading reading = reading(piece.sides().filter(sides -> !piece.isCounted()));
+        new ExplainedText(language(), text(from), reading)
+                .lines()
+                .forEach(line -> root.terminal().out().println(ScreenText.oneLine(line)));
+        List<String> problems = reading.sentences(language());
+        if (reading.pattern().isEmpty()) {
+            throw unread(problems);
+        }
+        findings(reading).forEach(finding -> root.terminal().say(ScreenText.oneLine(finding)));
+        return problems.isEmpty() ? ExitStatus.DONE : ExitStatus.NO;
+    }
+
     /** Works the words for the piece that was counted, from the base round that it has. */
     private int workPiece(Chart chart, FitPlan plan) {
         String words = words(chart, new PatternSize.OfPiece(plan));
         Done done = plan.isDone() ? Done.AGREES : Done.FITS;
-        return answer(new Prover(chart, language()).prove(words, plan), done, plan.stitches(0));
+        return answer(new Prover(chart, language()).prove(words, plan), done, plan.stitches(0), List.of());
     }
 
     /** Works words for which there is no chart yet, and draws it if asked. */
@@ -161,10 +208,12 @@ final class WorkCommand implements Callable<Integer> {
         if (from == null) {
             throw usage(says().text("work-nothing"));
         }
-        PerSide<Integer> base =
-                piece.sides().filter(sides -> !piece.isCounted()).orElseThrow(() -> usage(says().text("work-sides")));
-        ProofResult result = Prover.workText(text(from), language(), base);
-        int status = answer(result, Done.ALONE, base);
+        Optional<PerSide<Integer>> sides = piece.sides().filter(given -> !piece.isCounted());
+        TextReading reading = reading(sides);
+        Instructions pattern = pattern(reading);
+        PerSide<Integer> base = sides.or(reading::firstSize).orElseThrow(() -> usage(says().text("work-sides")));
+        ProofResult result = Prover.work(pattern, base);
+        int status = answer(result, Done.ALONE, base, findings(reading));
         return status == ExitStatus.DONE && to != null ? draw((ProofResult.Agrees) result) : status;
     }
 
@@ -244,28 +293,35 @@ final class WorkCommand implements Callable<Integer> {
         }
     }
 
-    /** @param done what is said if all is well; the rounds, the stitches and the base round come into it */
-    private int answer(ProofResult result, Done done, PerSide<Integer> base) {
+    private BadInput unread(List<String> sentences) {
+        String source = from == null ? says().text("work-freshWords") : ScreenText.name(from);
+        String line =
+                says().text("work-unread", arg("source", source), arg("mistake", ScreenText.oneLine(sentences.get(0))));
+        return new BadInput(
+                sentences.size() == 1
+                        ? line
+                        : says().text("first-of", arg("line", line), count("problems", sentences.size())));
+    }
+
+    /**
+     * @param done what is said if all is well; the rounds, the stitches and the base round come into it
+     * @param findings what is stated in the words and does not come out
+     */
+    private int answer(ProofResult result, Done done, PerSide<Integer> base, List<String> findings) {
         ProofSentences says = new ProofSentences(root.terminal().language());
         if (result instanceof ProofResult.Unread unread) {
-            String source = from == null ? says().text("work-freshWords") : ScreenText.name(from);
-            List<String> sentences = says.of(unread);
-            String line = says().text(
-                            "work-unread", arg("source", source), arg("mistake", ScreenText.oneLine(sentences.get(0))));
-            throw new BadInput(
-                    sentences.size() == 1
-                            ? line
-                            : says().text("first-of", arg("line", line), count("problems", sentences.size())));
+            throw unread(says.of(unread));
         }
-        List<String> problems = says.of(result);
         if (result instanceof ProofResult.TooLarge large) {
             throw new BadInput(says().text(
                             "work-tooLarge", count("stitches", large.stitches()), count("most", Prover.MOST_STITCHES)));
         }
+        List<String> problems = new ArrayList<>(findings);
+        problems.addAll(says.of(result));
         if (json) {
             JsonAnswer.print(
                     new Worked(
-                            result.agrees(),
+                            result.agrees() && findings.isEmpty(),
                             rounds(result),
                             back(result),
                             layer(result).map(BackFabric::joins).orElse(0),
@@ -274,11 +330,11 @@ final class WorkCommand implements Callable<Integer> {
         } else {
             print(result, problems, done, base);
         }
-        return result.agrees() ? ExitStatus.DONE : ExitStatus.NO;
+        return result.agrees() && findings.isEmpty() ? ExitStatus.DONE : ExitStatus.NO;
     }
 
     private void print(ProofResult result, List<String> problems, Done done, PerSide<Integer> base) {
-        if (result.agrees()) {
+        if (problems.isEmpty()) {
             Fabric fabric = result.fabric().orElseThrow();
             root.terminal()
                     .out()

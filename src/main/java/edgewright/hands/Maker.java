@@ -130,7 +130,7 @@ public final class Maker {
             Hook hook = hook(fabric, made, side);
             stop = round.changes().isPresent()
                     ? change(hook, round.changes().get().get(side))
-                    : work(hook, round.stretch());
+                    : work(hook, round.stretch(side));
             int stitches = made.sides.get(side).size();
             if (stop.isEmpty()) {
                 stop = compare(round.side(), round.number(), side, stitches);

@@ -16,9 +16,11 @@ import edgewright.chart.Stitches;
 import edgewright.chart.Yarn;
 import edgewright.hands.Fabric;
 import edgewright.hands.FabricStitch;
+import edgewright.words.tree.Bracket;
 import edgewright.words.tree.Group;
 import edgewright.words.tree.Instructions;
 import edgewright.words.tree.PatternYarn;
+import edgewright.words.tree.SideInstructions;
 import edgewright.words.tree.SideStep;
 import edgewright.words.tree.WrittenRound;
 import java.util.ArrayList;
@@ -190,13 +192,25 @@ public final class ChartFromWords {
     private Optional<Integer> repeatWidth() {
         long width = 1;
         for (WrittenRound round : pattern.rounds()) {
-            int group = round.stretch().group().map(Group::stitches).orElse(1);
-            width = ArithmeticUtils.lcm(width, (long) group);
-            if (width > Chart.MOST_STITCHES) {
-                return Optional.empty();
+            for (Side side : Side.values()) {
+                width = ArithmeticUtils.lcm(width, (long) width(round.stretch(side)));
+                if (width > Chart.MOST_STITCHES) {
+                    return Optional.empty();
+                }
             }
         }
         return Optional.of((int) width);
+    }
+
+    /** How wide the group of a side is; where none is open, how wide the widest brackets are that are worked some times. */
+    private static int width(SideInstructions side) {
+        return side.group()
+                .map(Group::stitches)
+                .orElseGet(() -> side.before().stream()
+                        .filter(Bracket.class::isInstance)
+                        .mapToInt(bracket -> SideStep.stitches(((Bracket) bracket).steps()))
+                        .max()
+                        .orElse(1));
     }
 
     /** The rounds cut into sections, with the fewest stitches in the corner sections; empty if no cut fits. */

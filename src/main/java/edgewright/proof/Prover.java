@@ -130,7 +130,11 @@ public final class Prover {
         if (reading instanceof ReadingResult.Refused refused) {
             return new ProofResult.Unread(refused.problems());
         }
-        Instructions pattern = ((ReadingResult.Understood) reading).pattern();
+        return work(((ReadingResult.Understood) reading).pattern(), baseStitches);
+    }
+
+    /** Works instructions for which there is no chart, likewise. */
+    public static ProofResult work(Instructions pattern, PerSide<Integer> baseStitches) {
         long stitches = stitches(baseStitches, pattern.rounds().size());
         if (stitches > MOST_STITCHES) {
             return new ProofResult.TooLarge(stitches);

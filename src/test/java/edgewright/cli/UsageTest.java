@@ -32,7 +32,6 @@ class UsageTest {
                 "from-picture x | found no --to CHART; expected one",
                 "surround x | found no OUTER, no --to CHART; expected one of each",
                 "work | found no CHART, no --from TEXTFILE; expected a chart, or a pattern in words",
-                "work --from x | found no --sides N,N,N,N; expected the stitches of each side in the base round, since there is no CHART to say them",
                 "work sample-charts/tide-steps.border.json | found no size to work, expected --sides or --repeats, or a piece with --at-round and --counts",
                 "yarn sample-charts/reed-bank.border.json | found no size on which all sides come out even, expected --sides or --repeats to count yarn for",
                 "fit x | found no --at-round R, no --counts N,N,N,N; expected both: the round in which the piece was counted, and the counts"

@@ -192,6 +192,35 @@ class WorkCommandTest {
     }
 
     @Test
+    void words_that_tell_no_size_need_one() throws IOException {
+        Path typed = Files.writeString(folder.resolve("typed.txt"), TYPED);
+        Ended ended = run("work", "--from", typed);
+        assertThat(ended.status()).isEqualTo(2);
+        assertThat(ended.err()).startsWith("found no --sides N,N,N,N; expected the stitches of each side");
+    }
+
+    @Test
+    void a_text_of_somebody_else_is_explained_and_worked_in_the_size_that_it_tells() throws IOException {
+        Path typed = Files.writeString(folder.resolve("typed.txt"), """
+                Quay Hem
+                US terms. A = Peat, B = Chalk
+                The base round has 9 sts on each side.
+                Rnd 1 (A): *sc blo in each st to corner, (sc, ch 2, sc) in corner; rep from * around. [11]
+                """);
+        assertThat(run("work", "--from", typed).out()).startsWith("The words can be worked: 1 round, 44 stitches");
+        assertThat(run("work", "--from", typed, "--explain").out())
+                .contains("2 | US terms. A = Peat, B = Chalk")
+                .contains("= Round 1 (Peat): 1 sc; sc blo in every st to last st; 1 sc; corner: 2 ch. 11 sts."
+                        .replace("Round 1", "Round\u00a01")
+                        .replaceAll("(1|2|11|last) (sc|ch|st)", "$1\u00a0$2"))
+                .contains("Rnd 1 (A)");
+        Files.writeString(typed, Files.readString(typed).replace("[11]", "[12]"));
+        Ended ended = run("work", "--from", typed);
+        assertThat(ended.status()).isEqualTo(1);
+        assertThat(ended.out()).contains("line 4, column 88: '12' does not come out: expected 11");
+    }
+
+    @Test
     void words_that_do_not_come_out_on_the_piece_stop_the_hands() throws IOException {
         Path typed = Files.writeString(folder.resolve("typed.txt"), TYPED);
         Ended ended = run("work", "--from", typed, "--sides", "27,28");

@@ -2,6 +2,7 @@ package edgewright.words.tree;
 
 import edgewright.chart.Corner;
 import edgewright.chart.PerSide;
+import edgewright.chart.Side;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -97,6 +98,29 @@ public sealed interface WrittenRound {
         }
     }
 
+    /**
+     * A round whose sides are told apart. It begins at a corner.
+     *
+     * @param sides what is worked on each side, from the corner just turned to the next one; something on each
+     */
+    record EachSide(int number, String yarn, SideSize side, PerSide<SideInstructions> sides, int cornerChains)
+            implements WrittenRound {
+        public EachSide {
+            requireRound(number, yarn, side, cornerChains);
+            sides.stream().forEach(WrittenRound::requireWork);
+        }
+
+        @Override
+        public SideInstructions stretch() {
+            return SideInstructions.of(List.of());
+        }
+
+        @Override
+        public SideInstructions stretch(Side along) {
+            return sides.get(along);
+        }
+    }
+
     /** A round that is worked alike on all sides, and where it begins; at a corner if nothing is said. */
     static WrittenRound of(
             int number,
@@ -123,6 +147,11 @@ public sealed interface WrittenRound {
 
     /** What is worked along every side alike; empty only where each side has words of its own. */
     SideInstructions stretch();
+
+    /** What is worked along this side; empty only in a round in which stitches are added or lost. */
+    default SideInstructions stretch(Side along) {
+        return stretch();
+    }
 
     /** Where it begins; empty if at a corner. */
     default Optional<WrittenStart> start() {

@@ -26,6 +26,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 
 /** Puts rounds into sentences. */
 final class RoundWording {
@@ -98,6 +99,11 @@ final class RoundWording {
         if (round instanceof WrittenRound.PuttingRight right) {
             return new RoundParts.OfEachSide(changes.lines(right.work(), corner));
         }
+        if (round instanceof WrittenRound.EachSide apart) {
+            return new RoundParts.OfEachSide(Stream.of(Side.values())
+                    .map(side -> along(side, apart.stretch(side), corner))
+                    .toList());
+        }
         SideInstructions stretch = round.stretch();
         boolean alone = stretch.before().isEmpty() && stretch.after().isEmpty();
         return new RoundParts.OfAllSides(
@@ -107,6 +113,13 @@ final class RoundWording {
                 chains(round.cornerChains()),
                 phrases.text(round.start().isPresent() ? "next-sides" : "all-sides"),
                 round.start().map(start -> new RoundParts.Begun(start(start, corner), end(start))));
+    }
+
+    /** What is worked along one side, in a round whose sides are told apart. */
+    private String along(Side side, SideInstructions stretch, String corner) {
+        String work = clauses(
+                runs(stretch.before()), stretch.group().map(group -> group(group, false)), runs(stretch.after()));
+        return phrases.text("along", arg("edge", edge(side)), arg("steps", work), arg("corner", corner));
     }
 
     /** Whether a group is so simple that it is said without an asterisk: one stitch into each stitch of the side. */

@@ -98,6 +98,29 @@ work-tooLarge = this piece would have { $stitches } stitches; expected at most {
 work-toWithChart = --to: found with a CHART, expected it only without one, where a chart is drawn from words
 work-unread = { $source }: { $mistake }
 work-freshWords = the pattern as it is written now
+work-finding = { $finding }
+work-explainFrom = --explain: found no --from TEXTFILE, expected the text that is to be explained
+explain-own = The text is in the words of the program itself. Understood as:
+explain-line = { $number } | { $text }
+explain-understood = ~~~~= { $what }
+explain-word = ~~~~= '{ $word }': { $what }
+explain-aside = ~~~~= column { $column }, '{ $text }': { $what }
+explainedAs-BLANK = nothing
+explainedAs-TITLE = title or designer
+explainedAs-HEADING = heading
+explainedAs-ABBREVIATION = abbreviations
+explainedAs-YARNS = yarns
+explainedAs-TERMS = terms
+explainedAs-SET_UP = what holds for all rounds
+explainedAs-ROUND = a round
+explainedAs-TECHNIQUE = how yarn is joined and cut
+explainedAs-PROSE = prose
+explainedAs-REFUSED = not understood
+explainedStitch-BACK_LOOP = the short stitch in the back loop only
+explainedStitch-PLAIN = the short stitch through both loops
+explainedStitch-LONG = the long stitch
+explainedStitch-CHAIN = the chain
+explain-noStitch = no stitch of a border, or a word of the trade
 worked-AGREES = The words make the chart: { $rounds ->
     [one] 1 round
    *[other] { $rounds } rounds

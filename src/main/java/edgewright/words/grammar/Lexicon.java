@@ -1,0 +1,240 @@
+package edgewright.words.grammar;
+
+import edgewright.chart.Stitch;
+import edgewright.chart.Terms;
+import edgewright.texts.Language;
+import edgewright.texts.Messages;
+import edgewright.words.terms.Bars;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/** The words that are understood, by what they are for: those of the trade, and those that the text itself explains. */
+public final class Lexicon {
+    /** The bundle with the words that are the same in all terms. */
+    public static final String BUNDLE = "words/others-lexicon";
+
+    /** @param tokens in small letters, unless the case matters */
+    private record Entry(
+            List<String> tokens, boolean caseMatters, Concept concept, int number, Optional<Stitch> stitch) {
+        boolean stands(List<Token> all, int at) {
+            if (at + tokens.size() > all.size()) {
+                return false;
+            }
+            for (int i = 0; i < tokens.size(); i++) {
+                Token token = all.get(at + i);
+                String text = caseMatters ? token.text() : token.lower();
+                if (!text.equals(tokens.get(i))) {
+                    return false;
+                }
+            }
+            return true;
+        }
+    }
+
+    /** 'rnds.' and the like. */
+    private static final int LONGEST_SHORTENED = 4;
+
+    private static final Pattern ORDINAL = Pattern.compile("st|nd|rd|th");
+    private static final Pattern SHORTENED = Pattern.compile("[^aeiou]+|rep|rem|beg|alt");
+
+    /** By the first token in small letters; the longest first, of two alike the one that was added later. */
+    private final Map<String, List<Entry>> entries;
+
+    private Lexicon(Map<String, List<Entry>> entries) {
+        this.entries = entries;
+    }
+
+    /** The words that mean the same in all terms, and those of these terms if they are known. */
+    public static Lexicon of(Language language, Optional<Terms> terms) {
+        Lexicon lexicon = new Lexicon(new HashMap<>());
+        Messages words = language.messages(BUNDLE);
+        for (Concept concept : Concept.values()) {
+            if (words.has(concept.name())) {
+                lexicon.addAll(words, concept.name(), concept, Optional.empty());
+            }
+        }
+        List<String> numbers = Bars.parted(words.text("NUMBERS"));
+        for (int i = 0; i < numbers.size(); i++) {
+            lexicon.add(numbers.get(i), false, Concept.NUMBER, i + 1, Optional.empty());
+        }
+        List<String> each = Bars.parted(words.text("NUMBERS_EACH"));
+        for (int i = 0; i < each.size(); i++) {
+            lexicon.add(each.get(i), false, Concept.NUMBER_EACH, i + 2, Optional.empty());
+        }
+        terms.ifPresent(known -> lexicon.addDialect(language, known));
+        return lexicon;
+    }
+
+    /** Whether somebody wrote down for this language how others write. */
+    static Messages dialect(Language language, Terms terms) {
+        return language.messages(terms.name().toLowerCase(Locale.ROOT) + "/others");
+    }
+
+    private void addDialect(Language language, Terms terms) {
+        Messages words = dialect(language, terms);
+        for (Concept concept :
+                List.of(Concept.SHORT, Concept.TALL, Concept.CHAIN, Concept.SLIP, Concept.OTHER_STITCH)) {
+            addAll(words, concept.name(), concept, Optional.empty());
+        }
+        addAll(words, "BACK_LOOP_STITCH", Concept.STITCH_NAME, Optional.of(Stitch.BACK_LOOP));
+        addAll(words, "LONG_STITCH", Concept.STITCH_NAME, Optional.of(Stitch.LONG));
+    }
+
+    private void addAll(Messages words, String key, Concept concept, Optional<Stitch> stitch) {
+        Bars.parted(words.text(key).replace(Language.NO_BREAK, ' '))
+                .forEach(word -> add(word, false, concept, 0, stitch));
+    }
+
+    /** This lexicon with a word of the text's own, which goes before others of the same length. */
+    public Lexicon with(String word, Concept concept, Optional<Stitch> stitch) {
+        return with(word, false, concept, stitch);
+    }
+
+    /** The same with a name of a yarn; one of a single letter or two counts only in capital letters. */
+    public Lexicon withYarn(String name) {
+        return with(name, name.length() <= 3, Concept.YARN_NAME, Optional.empty());
+    }
+
+    private Lexicon with(String word, boolean caseMatters, Concept concept, Optional<Stitch> stitch) {
+        Map<String, List<Entry>> copy = new HashMap<>();
+        entries.forEach((first, list) -> copy.put(first, new ArrayList<>(list)));
+        Lexicon more = new Lexicon(copy);
+        more.add(word, caseMatters, concept, 0, stitch);
+        return more;
+    }
+
+    private void add(String words, boolean caseMatters, Concept concept, int number, Optional<Stitch> stitch) {
+        List<String> tokens = Token.of(words, 1).stream()
+                .map(token -> caseMatters ? token.text() : token.lower())
+                .toList();
+        if (tokens.isEmpty()) {
+            return;
+        }
+        List<Entry> list = entries.computeIfAbsent(tokens.get(0).toLowerCase(Locale.ROOT), first -> new ArrayList<>());
+        list.add(0, new Entry(tokens, caseMatters, concept, number, stitch));
+        list.sort(
+                Comparator.comparingInt((Entry entry) -> entry.tokens().size()).reversed());
+    }
+
+    /** The tokens as what they are for; words that say nothing to the hook are left out. */
+    public List<Lexeme> read(List<Token> tokens) {
+        List<Lexeme> lexemes = new ArrayList<>();
+        int i = 0;
+        while (i < tokens.size()) {
+            if (isOrdinal(tokens, i)) {
+                Token ordinal = tokens.get(i);
+                lexemes.add(new Lexeme(
+                        Concept.FIRST,
+                        ordinal.text(),
+                        0,
+                        Optional.empty(),
+                        ordinal.line(),
+                        ordinal.column(),
+                        ordinal.end()));
+                i += 2;
+                continue;
+            }
+            Optional<Entry> entry = longest(tokens, i);
+            int length = entry.map(found -> found.tokens().size()).orElse(1);
+            Token first = tokens.get(i);
+            Token last = tokens.get(i + length - 1);
+            Concept concept = entry.map(Entry::concept).orElseGet(() -> concept(first));
+            int number = entry.map(Entry::number).orElse(0);
+            if (concept != Concept.NOISE && !first.text().equals("'") && !isDotOfAbbreviation(tokens, i)) {
+                lexemes.add(new Lexeme(
+                        concept,
+                        text(tokens.subList(i, i + length)),
+                        first.kind() == Token.Kind.NUMBER && length == 1 ? value(first.text()) : number,
+                        entry.flatMap(Entry::stitch),
+                        first.line(),
+                        first.column(),
+                        last.line() == first.line() ? last.end() : first.end()));
+            }
+            i += length;
+        }
+        return lexemes;
+    }
+
+    /** '1st', '2nd'. */
+    private static boolean isOrdinal(List<Token> tokens, int at) {
+        return at + 1 < tokens.size()
+                && tokens.get(at).kind() == Token.Kind.NUMBER
+                && tokens.get(at).text().length() <= 3
+                && ORDINAL.matcher(tokens.get(at + 1).lower()).matches()
+                && !(tokens.get(at + 1).lower().equals("st")
+                        && !tokens.get(at).text().endsWith("1"))
+                && tokens.get(at).line() == tokens.get(at + 1).line()
+                && tokens.get(at).end() == tokens.get(at + 1).column();
+    }
+
+    /** A full stop that ends a shortened word and not a sentence: it stands close behind it, and small letters or a sign follow. */
+    private static boolean isDotOfAbbreviation(List<Token> tokens, int at) {
+        if (at == 0 || !tokens.get(at).text().equals(".")) {
+            return false;
+        }
+        Token before = tokens.get(at - 1);
+        boolean close = before.kind() == Token.Kind.WORD
+                && before.text().equals(before.lower())
+                && before.text().length() <= LONGEST_SHORTENED
+                && SHORTENED.matcher(before.text()).matches()
+                && before.line() == tokens.get(at).line()
+                && before.end() == tokens.get(at).column();
+        if (!close || at + 1 == tokens.size()) {
+            return false;
+        }
+        String after = tokens.get(at + 1).text();
+        return Character.isLowerCase(after.charAt(0)) || ",;:)]".contains(after);
+    }
+
+    private Optional<Entry> longest(List<Token> tokens, int at) {
+        return entries.getOrDefault(tokens.get(at).lower(), List.of()).stream()
+                .filter(entry -> entry.stands(tokens, at))
+                .findFirst();
+    }
+
+    private static String text(List<Token> tokens) {
+        StringBuilder text = new StringBuilder();
+        Token before = null;
+        for (Token token : tokens) {
+            boolean apart = before != null && (before.line() != token.line() || before.end() != token.column());
+            text.append(apart ? " " : "").append(token.text());
+            before = token;
+        }
+        return text.toString();
+    }
+
+    private static int value(String digits) {
+        return digits.length() > 6 ? Lexeme.TOO_LARGE : Integer.parseInt(digits);
+    }
+
+    private static Concept concept(Token token) {
+        return switch (token.kind()) {
+            case NUMBER -> Concept.NUMBER;
+            case WORD -> Concept.WORD;
+            case SIGN -> sign(token.text());
+        };
+    }
+
+    private static Concept sign(String sign) {
+        return switch (sign) {
+            case "*" -> Concept.STAR;
+            case "**" -> Concept.TWO_STARS;
+            case "(", "[", "{" -> Concept.OPEN;
+            case ")", "]", "}" -> Concept.CLOSE;
+            case "," -> Concept.COMMA;
+            case ";" -> Concept.SEMICOLON;
+            case ":" -> Concept.COLON;
+            case "." -> Concept.STOP;
+            case "-" -> Concept.DASH;
+            case "=" -> Concept.EQUALS;
+            case "/" -> Concept.SLASH;
+            default -> Concept.OTHER_SIGN;
+        };
+    }
+}

@@ -1,0 +1,165 @@
+package edgewright.words.grammar;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads how often something is worked, after brackets, after an asterisk, or for a whole side. */
+final class RepeatReader {
+    /** A border has no more stitches than this on a side. */
+    private static final int MOST_TIMES = 100_000;
+
+    /** How often: a number for each size, and whether the first time is counted in it. */
+    private record HowOften(Lexeme at, List<Integer> numbers, boolean more) {}
+
+    private final Cursor cursor;
+
+    RepeatReader(Cursor cursor) {
+        this.cursor = cursor;
+    }
+
+    /** Brackets that have been closed, with what follows them. */
+    Item afterBracket(Lexeme at, List<Item> items) {
+        cursor.take(Concept.COMMA);
+        boolean repeat = cursor.take(Concept.REPEAT);
+        if (repeat) {
+            cursor.skip(EnumSet.of(Concept.FROM, Concept.BETWEEN, Concept.OPEN, Concept.CLOSE));
+        }
+        Optional<Extent> extent = ExtentReader.take(cursor);
+        if (extent.isPresent()) {
+            return new Item.Open(at, items, extent.get());
+        }
+        HowOften often = howOften().orElseThrow(() -> cursor.stop("times"));
+        return times(at, items, often, often.more() || repeat, repeat && !often.more());
+    }
+
+    /** What follows the items after an asterisk: the second asterisk with a number, or 'rep from *' with its extent. */
+    Item afterStar(Lexeme at, List<Item> items) {
+        boolean closed = cursor.take(Concept.STAR) || cursor.take(Concept.TWO_STARS);
+        cursor.skip(EnumSet.of(Concept.COMMA, Concept.SEMICOLON, Concept.STOP));
+        boolean repeat = cursor.take(Concept.REPEAT);
+        if (!closed && !repeat) {
+            throw cursor.stop("repeatFromStar");
+        }
+        if (repeat) {
+            takeStars(closed);
+        }
+        cursor.take(Concept.COMMA);
+        Optional<Extent> extent = ExtentReader.take(cursor);
+        if (extent.isPresent()) {
+            return new Item.Open(at, items, extent.get());
+        }
+        boolean turns = items.stream().anyMatch(Item::turns);
+        if (turns && takeOnSides()) {
+            return new Item.Open(at, items, new Extent(at, Extent.Kind.AROUND, 0));
+        }
+        Optional<HowOften> often = howOften();
+        if (often.isEmpty() && turns) {
+            return new Item.Open(at, items, new Extent(at, Extent.Kind.AROUND, 0));
+        }
+        HowOften said = often.orElseThrow(() -> cursor.stop("upTo"));
+        return times(at, items, said, repeat, repeat && !said.more());
+    }
+
+    private void takeStars(boolean closed) {
+        boolean from = cursor.take(Concept.FROM) || cursor.take(Concept.BETWEEN);
+        boolean star = cursor.take(Concept.STAR) || cursor.take(Concept.TWO_STARS);
+        if (!star && from) {
+            throw cursor.stop("star");
+        }
+        if (star
+                && (cursor.is(Concept.TO) || cursor.is(Concept.AND))
+                && cursor.peek(1).is(Concept.STAR)) {
+            cursor.next();
+            cursor.next();
+        } else if (star && cursor.is(Concept.TO) && cursor.peek(1).is(Concept.TWO_STARS)) {
+            if (!closed) {
+                throw cursor.stop("upTo");
+            }
+            cursor.next();
+            cursor.next();
+        } else if (star && closed) {
+            cursor.take(Concept.STAR);
+        }
+    }
+
+    private boolean takeOnSides() {
+        int mark = cursor.mark();
+        cursor.skip(EnumSet.of(Concept.IN));
+        if (cursor.take(Concept.EACH_SIDE) || cursor.take(Concept.THREE_MORE_SIDES)) {
+            return true;
+        }
+        cursor.reset(mark);
+        return false;
+    }
+
+    /** 'Repeat around', 'repeat on all sides', 'rep 3 more times' of everything before it. */
+    Item ofAll() {
+        Lexeme at = cursor.next();
+        if (takeOnSides() || cursor.take(Concept.AROUND)) {
+            return new Item.Alike(at);
+        }
+        int mark = cursor.mark();
+        Optional<HowOften> often = howOften();
+        if (often.isPresent() && often.get().numbers().equals(List.of(3))) {
+            cursor.skip(EnumSet.of(Concept.AROUND));
+            return new Item.Alike(at);
+        }
+        cursor.reset(mark);
+        throw cursor.stop("onAllSides");
+    }
+
+    private static Item times(Lexeme at, List<Item> items, HowOften often, boolean more, boolean unclear) {
+        List<Integer> times = new ArrayList<>();
+        for (int number : often.numbers()) {
+            int total = number + (more ? 1 : 0);
+            if (total < 1 || total > MOST_TIMES) {
+                throw Cursor.stop(often.at(), "number", "");
+            }
+            times.add(total);
+        }
+        return new Item.Times(at, items, times, unclear);
+    }
+
+    /** '3 times', 'x 3', 'twice', '3 more times', '5 (8) times'. */
+    private Optional<HowOften> howOften() {
+        int mark = cursor.mark();
+        Lexeme at = cursor.peek();
+        boolean times = cursor.take(Concept.TIMES);
+        List<Integer> numbers = new ArrayList<>();
+        if (!times && (cursor.is(Concept.ONCE) || cursor.is(Concept.TWICE) || cursor.is(Concept.THRICE))) {
+            Concept word = cursor.next().concept();
+            numbers.add(word == Concept.ONCE ? 1 : word == Concept.TWICE ? 2 : 3);
+            return Optional.of(new HowOften(at, numbers, cursor.take(Concept.MORE)));
+        }
+        if (!cursor.is(Concept.NUMBER)) {
+            cursor.reset(mark);
+            return Optional.empty();
+        }
+        at = cursor.peek();
+        numbers.add(cursor.number());
+        takeOtherSizes(numbers);
+        boolean more = cursor.take(Concept.MORE);
+        boolean after = cursor.take(Concept.TIMES);
+        more |= cursor.take(Concept.MORE);
+        if (!times && !after) {
+            cursor.reset(mark);
+            return Optional.empty();
+        }
+        return Optional.of(new HowOften(at, numbers, more));
+    }
+
+    private void takeOtherSizes(List<Integer> numbers) {
+        if (!cursor.is(Concept.OPEN) || !cursor.peek(1).is(Concept.NUMBER)) {
+            return;
+        }
+        cursor.next();
+        do {
+            numbers.add(cursor.number());
+        } while (cursor.take(Concept.COMMA) || cursor.take(Concept.SLASH));
+        if (!cursor.take(Concept.CLOSE)) {
+            throw cursor.stop("close");
+        }
+    }
+}

@@ -1,0 +1,52 @@
+package edgewright.words.grammar;
+
+import edgewright.chart.Counting;
+import edgewright.chart.Side;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * A number of stitches that a text states.
+ *
+ * @param of what is counted
+ * @param sides the sides that are named with it; empty if none is
+ * @param values for each size; for {@link Of#TWO_LENGTHS} that of top and bottom, then that of left and right
+ * @param counting how it is counted, if that is said beside it
+ * @param corners the corners that are named beside it, if they are
+ */
+public record StatedCount(
+        Lexeme at,
+        Of of,
+        Set<Side> sides,
+        List<Integer> values,
+        Optional<Counting> counting,
+        Optional<Corners> corners) {
+    /**
+     * Corners that are named beside a count.
+     *
+     * @param chains of each, if that is said; else 0
+     */
+    public record Corners(Lexeme at, int many, int chains) {}
+
+    /** What is counted. */
+    public enum Of {
+        /** Each side, or those sides that are named. */
+        SIDE,
+        /** The whole round. */
+        ROUND,
+        /** Top and bottom, and left and right. */
+        TWO_LENGTHS,
+        /** All four sides in their order. */
+        FOUR_LENGTHS,
+        /** One round after the other, under one title. */
+        ROUNDS,
+        /** It is not said; a side or the whole round. */
+        UNSAID
+    }
+
+    public StatedCount {
+        sides = Set.copyOf(sides);
+        values = List.copyOf(values);
+    }
+}

@@ -1,0 +1,98 @@
+# The words of pattern texts that other people write, in UK and US English alike. Bars part the spellings of one thing; the
+# longest that fits is taken. Each key is a case of edgewright.words.others.Concept. What the dialects name differently stands in
+# uk/others.ftl and us/others.ftl.
+
+ROUND = round | rounds | rnd | rnds | rd | rds | r | rs | rnd. | rnds. | rd.
+BASE_ROUND = base round | foundation round | set-up round | setup round | set up round | base rnd | foundation rnd | set-up rnd | base edging | base row | edging round | base
+NEXT_ROUND = next round | next rnd | following round | next rd
+REPEAT = repeat | rep | repeating | rep. | repeats
+FROM = from
+BETWEEN = between
+TIMES = times | x
+ONCE = once
+TWICE = twice
+THRICE = thrice
+MORE = more | further | additional | again
+CORNER = corner | corners | cnr | cnrs | crnr | turn corner | turn the corner
+TO = to | until | up to | through to | till | to within | as far as | thru | stopping | ending | leaving
+BEFORE = before
+LAST = last | final
+REMAIN = remain | remains | remaining | are left | left over | is left | are remaining
+EACH = each | every | all | ea | each of | each of the | all of | every one of
+IN = in | thro | thru | into | on | at | over | inside | for | through | onto
+OF = of
+NEXT = next | following
+FIRST = first
+ANY = any
+SAME = same
+STITCH = st | sts | stitch | stitches
+AROUND = around | all round the piece | all around | all the way around | all round | to end of round | to the end of the round | to end of rnd | to end | to the end | round the piece | to beginning | to the beginning | to beg | the whole way round | right round | right around | all the way round | to end of rd | to start
+ACROSS = across | along | to end of side | to the end of the side | along the side | across the side | along side | across side | along each side | to end of edge | along edge | along the edge | the length of the side
+TOP = top
+BOTTOM = bottom | lower
+LEFT = left | left-hand | left hand
+RIGHT = right | right-hand | right hand
+LONG_EDGE = long side | long sides | long edge | long edges | longer sides | longer edges
+SHORT_EDGE = short side | short sides | short edge | short edges | shorter sides | shorter edges
+SIDE = side | sides | edge | edges
+EACH_SIDE = each side | every side | all sides | all four sides | all 4 sides | four sides | 4 sides | per side | a side | each edge | all four edges | all edges | every edge | per edge | one side | all four | both sides
+ALIKE = alike | identical | identically | the same way | the same
+THREE_MORE_SIDES = next three sides | next 3 sides | other three sides | other 3 sides | remaining three sides | remaining 3 sides | three remaining sides | 3 remaining sides | rem 3 sides | remaining sides | other sides
+SPACE = sp | space | sps | spaces | loop sp
+MISS = miss | skip | sk | missing | skipping | missed | skipped | leave out | left unworked | leave unworked
+BACK_ONLY = b.l. | b.l | blo | back loop only | back loops only | back loop | back loops | bl only | bl | in blo | b.l.o. | b.l.o | blps
+FRONT_ONLY = flo | front loop only | front loops only | front loop | front loops | fl only | fl | f.l.o. | f.l.o | free front loop | free loop of the round before last | free loop of round before last | front loop left free | free loop | front loop of the round before last | front loop (flo)
+BOTH_LOOPS = both loops | under both loops | both loops of st
+BELOW = below | down | beneath | under | lower down
+ROW = row | rows
+YARN = yarn | yarns | colour | color | colours | colors | col | cols | shade | shades | col. | clr
+WITH = with | using
+CHANGE = change to | changing to | switch to | change colour to | change color to | change yarn to | pick up | attach | join in | now use | join | rejoin | drop | use | take up | now with | work with
+ALTERNATE = alternating | alternately | alternate | in turn
+ODD = odd | odd-numbered | odd numbered
+EVEN = even | even-numbered | even numbered
+AS = as for | as given for | work as for | work as | as in | same as | as | like | same as for | as per
+WITH_CORNERS = including | incl | counting | includes | include | counted with
+WITHOUT_CORNERS = excluding | excl | excl. | not counting | without | excludes | exclude | do not include | not including | are not counted | not counted | don't count | do not count | never counted | are not included | not included | are never counted | don't include | does not include | is not counted | does not count | not incl | aren't counted | never | left out | are left out | is not | are not | not | no | leaving out | not to be counted | don't count | aren't included
+COUNTED = counted | are counted | is counted | count as | reckoned | are reckoned | is reckoned | numbered | are numbered | belong | belong to | are part of | is part of | count with | counts with | counts for | count for | counting with | part of
+TOTAL = total | in total | altogether | in all | all told
+STITCH_COUNT = st count | stitch count | sts count | counts | count
+MULTIPLE = multiple of | multiples of | a multiple of | mult of | mult. of | multiple | multiples
+PLUS = plus | +
+AND = and | & | then
+OR = or
+ONE_CHAIN_EACH_END = one corner chain at each end | 1 corner chain at each end | one corner ch at each end
+STANDING = standing
+BORDER_OVER = fasten off | fasten off yarn | cut yarn | cut the yarn | break yarn | break off | weave in ends | weave in all ends | fo | f.o. | end off | do not turn | don't turn | without turning | do not join | turn | invisible join | close with an invisible join | join invisibly | needle join | block | break off yarn | ends off
+DEFINED_AS = means | stands for
+NOT_OURS = except | instead | omit | omitting | reverse | reversed | mirror | mirrored | backwards | opposite | unless | otherwise | but | increase | inc | decrease | dec | tog | together
+UNLESS = unless otherwise stated | unless stated otherwise | unless otherwise noted | unless noted otherwise | unless otherwise told | unless told otherwise | unless marked | unless otherwise specified | unless specified otherwise | unless the pattern says otherwise | unless told | unless stated | unless noted
+BEHIND = behind | covered | right behind | behind it | right behind it | in front of which it lies | behind each | covered by it
+GIVES = that makes | that gives | this makes | this gives | you should have | you should now have | you now have | now there are | there are now | there are | each side now has | side now has | now has | you have | makes | gives | making | giving | then have | should have
+ANY_NUMBER = any number | something
+NONE = none | nothing
+STAR = star | the star | asterisk | the asterisk
+# Words that stand between others and say nothing to the hook
+NOISE = the | work | working | worked | make | now | a | an | only | crochet | please | leaving the front loop free | leaving front loop free | leaving the front loop unworked | its front loop stays free | front loop stays free | leaving front loop unworked | leaving front loops free
+# Parted by bars as well: numbers in words, from one on
+# 10s, 10 s, elevens: so many each time, from two on
+NUMBERS_EACH = twos | threes | fours | fives | sixes | sevens | eights | nines | tens | elevens | twelves | thirteens | fourteens | fifteens | sixteens
+NUMBERS = one | two | three | four | five | six | seven | eight | nine | ten | eleven | twelve | thirteen | fourteen | fifteen | sixteen | seventeen | eighteen | nineteen | twenty
+
+# Words for the two terms, each followed or led by a word for terms
+UK_NAMES = english | uk | u.k. | british | gb | uk/australian | british english
+US_NAMES = us | u.s. | usa | american | us english
+TERM_WORDS = terms | term | terminology | abbreviations | stitch names | crochet terms | crochet terminology | crochet abbreviations | names | notation | crochet notation | conventions | english terms | standard terms | language | pattern | stitches
+TERM_LEADS = terms: | terminology: | abbreviations, | terms are | | terms : | terms - | terms used: | written in | terms are | language: | terms =
+# Stitches that occur in the one terms only: https://craftydogblog.blogspot.com/2011/01/us-vs-uk-terminology.html
+US_ONLY = sc | single crochet | scblo | bloscs | blosc
+
+# Headings of the parts of a pattern
+PART_MATERIALS = materials | you need | you will need | what you need | what you will need | yarn | yarns | supplies | hook | hooks | equipment | materials needed | requirements | colours | colors | yarn & hook | yarn and hook | yarns and hook | materials and tools | tools | you'll need | things you need | what you'll need
+PART_TENSION = tension | gauge | tension/gauge | tension and size | gauge and size
+PART_SIZE = size | sizes | finished size | finished sizes | measurements | finished measurements
+PART_ABBREVIATIONS = abbreviations | abbreviations used | abbreviations and stitches | stitches | stitches used | key | stitch key | special stitch | special stitches | stitch guide | glossary | terms and abbreviations | abbreviations (uk terms) | abbreviations (us terms) | abbreviations (uk) | abbreviations (us) | stitches and abbreviations | special abbreviations | abbrevs | abbr | abbr.
+PART_SET_UP = set-up | setup | set up | notes | pattern notes | before you begin | before you start | how to read this pattern | how it works | base round | foundation | preparation | notes on the pattern | general notes | base | corners | stitch counts | read this first | how to read the pattern | how to read it | how this is written | reading the pattern | working notes | note | general
+PART_ROUNDS = rounds | border | the border | instructions | pattern | the pattern | directions | method | the rounds | edging | to make | working the border | pattern instructions | work the border
+PART_FINISHING = finishing | finish | to finish | making up | finishing off | blocking | ends | to finish off
+PART_OTHER = about | introduction | care | copyright | credits | designer's note | designer's notes | about this border | about the border | about this pattern | difficulty | skill level | level
