@@ -40,7 +40,7 @@ public final class Maker {
     private final HouseRules rules;
     private final BooleanSupplier cancelled;
     /** What the pattern in work states, held against the piece in work. */
-    private StatedSizes sizes = new StatedSizes(SideSize.UNSTATED, PerSide.all(0));
+    private StatedSizes sizes = new StatedSizes(SideSize.unstated(), PerSide.all(0));
 
     /** A maker who follows these house rules and is never called away. */
     public Maker(HouseRules rules) {

@@ -51,7 +51,7 @@ class MakerTest {
     void a_round_without_a_group_is_worked_as_it_stands() {
         assertThat(finished(
                                 pattern(new WrittenRound.AtCorner(
-                                        1, "A", SideSize.UNSTATED, SideInstructions.of(runs("5b")), 2)),
+                                        1, "A", SideSize.unstated(), SideInstructions.of(runs("5b")), 2)),
                                 PerSide.all(3))
                         .letters(1, Side.RIGHT))
                 .isEqualTo("bbbbb");
@@ -120,22 +120,22 @@ class MakerTest {
     @Test
     void what_stands_in_brackets_is_worked_as_often_as_they_say_and_no_further_than_the_side() {
         List<SideStep> steps = List.of(new Bracket(List.of(new Bracket(List.copyOf(runs("1b 1p")), 2), run("1b")), 2));
-        WrittenRound round = new WrittenRound.AtCorner(1, "A", SideSize.UNSTATED, SideInstructions.of(steps), 2);
+        WrittenRound round = new WrittenRound.AtCorner(1, "A", SideSize.unstated(), SideInstructions.of(steps), 2);
         assertThat(finished(pattern(round), PerSide.all(8)).letters(1, Side.LEFT))
                 .isEqualTo("bpbpbbpbpb");
         assertThat(stop(pattern(round), PerSide.all(7)))
                 .isEqualTo(new Stop(Reason.SIDE_FULL, 1, Side.TOP, 10, Optional.of(Stitch.BACK_LOOP), 0, 9));
         List<SideStep> endless = List.of(new Bracket(List.copyOf(runs("1b")), 999_999_999));
         WrittenRound group = new WrittenRound.AtCorner(
-                1, "A", SideSize.UNSTATED, SideInstructions.of(List.of(), new Group(endless, 0), List.of()), 2);
+                1, "A", SideSize.unstated(), SideInstructions.of(List.of(), new Group(endless, 0), List.of()), 2);
         assertThat(stop(pattern(group), PerSide.all(7)).reason()).isEqualTo(Reason.GROUP_DOES_NOT_FIT);
     }
 
     @Test
     void a_round_that_is_worked_as_another_is_worked_with_its_words_in_its_own_yarn() {
         WrittenRound.AtCorner told = new WrittenRound.AtCorner(
-                1, "A", SideSize.UNSTATED, SideInstructions.of(List.of(), group("1b 1p 1b", 0), List.of()), 2);
-        WrittenRound again = new WrittenRound.AsRound(2, "B", SideSize.UNSTATED, told);
+                1, "A", SideSize.unstated(), SideInstructions.of(List.of(), group("1b 1p 1b", 0), List.of()), 2);
+        WrittenRound again = new WrittenRound.AsRound(2, "B", SideSize.unstated(), told);
         assertThat(stop(pattern(told, again), PerSide.all(7)))
                 .isEqualTo(new Stop(Reason.GROUP_DOES_NOT_FIT, 2, Side.TOP, 10, Optional.empty(), 0, 2));
         assertThat(finished(pattern(told), PerSide.all(7)).letters(1, Side.TOP)).isEqualTo("bpbbpbbpb");
@@ -143,7 +143,7 @@ class MakerTest {
 
     @Test
     void the_yarn_and_the_corner_of_each_round_are_kept() {
-        WrittenRound round = new WrittenRound.AtCorner(1, "B", SideSize.UNSTATED, FIRST.stretch(), 3);
+        WrittenRound round = new WrittenRound.AtCorner(1, "B", SideSize.unstated(), FIRST.stretch(), 3);
         Fabric fabric = finished(pattern(round), PerSide.all(7));
         assertThat(fabric.yarn(1)).isEqualTo("B");
         assertThat(fabric.cornerChains(1)).isEqualTo(3);
@@ -154,7 +154,7 @@ class MakerTest {
         return new WrittenRound.AlongSide(
                 1,
                 "A",
-                SideSize.UNSTATED,
+                SideSize.unstated(),
                 FIRST.stretch(),
                 2,
                 new WrittenStart(Side.LEFT, stitch, SideInstructions.of(runs(toCorner)), runs(toJoin)));
@@ -226,7 +226,7 @@ class MakerTest {
     private static WrittenRound changed(ChangingStep... left) {
         List<ChangingStep> plain = List.of(work("9b"));
         return new WrittenRound.PuttingRight(
-                1, "A", SideSize.UNSTATED, PerSide.of(plain, List.of(left), plain, plain), 2);
+                1, "A", SideSize.unstated(), PerSide.of(plain, List.of(left), plain, plain), 2);
     }
 
     private static ChangingStep work(String run) {
@@ -270,7 +270,7 @@ class MakerTest {
         // A loop for two stitches, or two loops for one: common practice, no source.
         ChangingStep two = new ChangingStep.TwoInOne(Stitch.BACK_LOOP, Stitch.BACK_LOOP);
         WrittenRound above = new WrittenRound.AtCorner(
-                2, "A", SideSize.UNSTATED, SideInstructions.of(runs("5b 1l"), group("1b", 0), List.of()), 2);
+                2, "A", SideSize.unstated(), SideInstructions.of(runs("5b 1l"), group("1b", 0), List.of()), 2);
         assertThat(stop(pattern(changed(work("4b"), two, work("4b")), above), PerSide.all(7)))
                 .isEqualTo(new Stop(Reason.ACROSS_A_CHANGE, 2, Side.LEFT, 6, Optional.of(Stitch.LONG), 0, 0));
         assertThat(finished(pattern(changed(work("2b"), two, work("6b")), above), PerSide.all(7))
@@ -314,7 +314,7 @@ class MakerTest {
     }
 
     private static WrittenRound round(int number, List<Run> before, Group group, List<Run> after) {
-        return new WrittenRound.AtCorner(number, "A", SideSize.UNSTATED, SideInstructions.of(before, group, after), 2);
+        return new WrittenRound.AtCorner(number, "A", SideSize.unstated(), SideInstructions.of(before, group, after), 2);
     }
 
     private static Group group(String runs, int lastStitches) {

@@ -193,7 +193,7 @@ final class PatternBuilder {
                 .findFirst();
         SideSize size = one.<SideSize>map(counts -> new SideSize.Counted(List.of(counts), multiple))
                 .or(() -> multiple.map(SideSize::of))
-                .orElse(SideSize.UNSTATED);
+                .orElse(SideSize.unstated());
         return new BaseRound(size, OptionalInt.empty(), chains);
     }
 
@@ -203,7 +203,7 @@ final class PatternBuilder {
                 && bases().size() == 1
                 && sizes.findings().isEmpty();
         SideSize size =
-                counted ? SideSize.of(bases().get(0).map(side -> side + 2 * round.number())) : SideSize.UNSTATED;
+                counted ? SideSize.of(bases().get(0).map(side -> side + 2 * round.number())) : SideSize.unstated();
         if (!sides.allSidesAreAlike()) {
             return new WrittenRound.EachSide(round.number(), round.yarn(), size, sides, round.chains());
         }

@@ -14,7 +14,7 @@ import java.util.OptionalInt;
 /** Reads a back layer, paragraph by paragraph. Paragraphs that begin otherwise than its rounds and joins are for people. */
 final class BackReader {
     private Optional<HookSize> hook = Optional.empty();
-    private SideSize base = SideSize.UNSTATED;
+    private SideSize base = SideSize.unstated();
     private Optional<Counting> counting = Optional.empty();
     private final List<BackRound> rounds = new ArrayList<>();
     private boolean joined;
@@ -172,7 +172,7 @@ final class BackReader {
     private SideSize size(TokenCursor cursor) {
         Optional<SizeReader.Said> said = new SizeReader(cursor, false).read();
         counting = counting.or(() -> said.map(SizeReader.Said::counting));
-        return said.map(SizeReader.Said::size).orElse(SideSize.UNSTATED);
+        return said.map(SizeReader.Said::size).orElse(SideSize.unstated());
     }
 
     private static boolean readJoining(TokenCursor cursor) {

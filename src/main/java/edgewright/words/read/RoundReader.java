@@ -58,7 +58,7 @@ final class RoundReader {
         size = sizeAtTheEnd(size);
         cursor.skipPartings();
         requireEnd(number);
-        SideSize said = size.map(SizeReader.Said::size).orElse(SideSize.UNSTATED);
+        SideSize said = size.map(SizeReader.Said::size).orElse(SideSize.unstated());
         return new ReadRound(
                 WrittenRound.of(number, yarn, said, stretch, chains, start), size.map(SizeReader.Said::counting));
     }
@@ -129,7 +129,7 @@ final class RoundReader {
     private ReadRound changed(int number, Optional<SizeReader.Said> size, ChangesReader.Read changes) {
         cursor.skipPartings();
         requireEnd(number);
-        SideSize said = size.map(SizeReader.Said::size).orElse(SideSize.UNSTATED);
+        SideSize said = size.map(SizeReader.Said::size).orElse(SideSize.unstated());
         return new ReadRound(
                 new WrittenRound.PuttingRight(number, yarn, said, changes.sides(), changes.cornerChains()),
                 size.map(SizeReader.Said::counting));
@@ -149,7 +149,7 @@ final class RoundReader {
             throw cursor.stopped();
         }
         BaseRound base = new BaseRound(
-                size.map(SizeReader.Said::size).orElse(SideSize.UNSTATED),
+                size.map(SizeReader.Said::size).orElse(SideSize.unstated()),
                 size.map(SizeReader.Said::fewest).orElse(OptionalInt.empty()),
                 corner);
         return new ReadBase(base, size.map(SizeReader.Said::counting));

@@ -14,7 +14,7 @@ import java.util.OptionalInt;
  */
 public record BaseRound(SideSize side, OptionalInt fewest, OptionalInt cornerChains) {
     /** Nothing is said of the base round. */
-    public static final BaseRound UNSTATED = new BaseRound(SideSize.UNSTATED, OptionalInt.empty(), OptionalInt.empty());
+    public static final BaseRound UNSTATED = new BaseRound(SideSize.unstated(), OptionalInt.empty(), OptionalInt.empty());
 
     public BaseRound {
         Objects.requireNonNull(side);

@@ -8,9 +8,6 @@ import java.util.Optional;
 /** What a pattern states about the stitches on a side in one round, corner chains not counted. */
 public sealed interface SideSize {
     /** Nothing is said. */
-    SideSize UNSTATED = new Unstated();
-
-    /** Nothing is said. */
     record Unstated() implements SideSize {}
 
     /**
@@ -45,6 +42,11 @@ public sealed interface SideSize {
                 throw new IllegalArgumentException("a side cannot have fewer than no stitches");
             }
         }
+    }
+
+    /** Nothing is said. */
+    static SideSize unstated() {
+        return new Unstated();
     }
 
     /** The counts of one size. */

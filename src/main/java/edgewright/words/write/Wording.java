@@ -314,7 +314,7 @@ final class Wording {
         blocks.add(prose(says.text("setUp-what", arg("stitch", trade.baseStitch()))));
         blocks.add(prose(says.text("setUp-pickUp", arg("stitch", trade.baseStitch()))));
         sizes(side).map(TextBlock.Prose::new).ifPresent(blocks::add);
-        if (!side.equals(SideSize.UNSTATED) && piece.isEmpty()) {
+        if (!side.equals(SideSize.unstated()) && piece.isEmpty()) {
             blocks.add(prose(new ChangingAdvice(language, pattern.rounds()).paragraph()));
         }
         return blocks;

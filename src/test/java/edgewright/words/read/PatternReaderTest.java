@@ -43,7 +43,7 @@ class PatternReaderTest {
     private static final Run L1 = new Run(1, Stitch.LONG);
 
     private static final WrittenRound RUNGS =
-            round(List.of(B1), new Group(List.of(L1, B3), 2), List.of(L1, B1), SideSize.UNSTATED);
+            round(List.of(B1), new Group(List.of(L1, B3), 2), List.of(L1, B1), SideSize.unstated());
 
     @ParameterizedTest
     @ValueSource(
@@ -83,7 +83,7 @@ class PatternReaderTest {
             })
     void oneStitchThroughoutIsAGroupOfOneThatGoesOnToTheCorner(String typed) {
         assertThat(rounds("UK terms\nRound 1, Peat: " + typed))
-                .containsExactly(round(List.of(), new Group(List.of(B1), 0), List.of(), SideSize.UNSTATED));
+                .containsExactly(round(List.of(), new Group(List.of(B1), 0), List.of(), SideSize.unstated()));
     }
 
     private static final String STARTED = "UK terms\nRound 1, Peat: start on the left: join the yarn in stitch 4; "
@@ -102,7 +102,7 @@ class PatternReaderTest {
                 List.of(new Run(4, Stitch.PLAIN)));
         assertThat(rounds(STARTED))
                 .containsExactly(new WrittenRound.AlongSide(
-                        1, "A", SideSize.UNSTATED, SideInstructions.of(List.of(), group, List.of()), 2, start));
+                        1, "A", SideSize.unstated(), SideInstructions.of(List.of(), group, List.of()), 2, start));
     }
 
     @ParameterizedTest
@@ -151,7 +151,7 @@ class PatternReaderTest {
                 .containsExactly(new WrittenRound.PuttingRight(
                         1,
                         "A",
-                        SideSize.UNSTATED,
+                        SideSize.unstated(),
                         PerSide.of(
                                 List.of(dc(4), new ChangingStep.TwoInOne(Stitch.PLAIN, Stitch.PLAIN), dc(3)),
                                 List.of(new ChangingStep.Times(List.of(dc(2), together), 2), dc(1)),
@@ -201,7 +201,7 @@ class PatternReaderTest {
                         Optional.of(HookSize.ofMm(4.5)),
                         base,
                         List.of(
-                                new BackRound(1, OptionalInt.of(1), SideSize.UNSTATED, BackRound.Height.LOW, 1, 2),
+                                new BackRound(1, OptionalInt.of(1), SideSize.unstated(), BackRound.Height.LOW, 1, 2),
                                 new BackRound(2, OptionalInt.empty(), second, BackRound.Height.TALL, 2, 2)),
                         true));
         assertThat(pattern(BACK.substring(0, BACK.indexOf("Joining")))
@@ -242,9 +242,9 @@ class PatternReaderTest {
         Run chains = new Run(2, Stitch.CHAIN);
         Group group = new Group(List.of(B1), 0);
         assertThat(rounds("UK terms\nRound 1, Peat: 1 dc blo, 2 ch, miss 2 sts; dc blo in every stitch; corner: 2 ch"))
-                .containsExactly(round(List.of(B1, chains), group, List.of(), SideSize.UNSTATED));
+                .containsExactly(round(List.of(B1, chains), group, List.of(), SideSize.unstated()));
         assertThat(rounds("US terms\nRound 1, Peat: 1 sc blo, ch two, skip two; sc blo in every stitch; corner: ch 2"))
-                .containsExactly(round(List.of(B1, chains), group, List.of(), SideSize.UNSTATED));
+                .containsExactly(round(List.of(B1, chains), group, List.of(), SideSize.unstated()));
     }
 
     @Test
@@ -306,7 +306,7 @@ class PatternReaderTest {
                         List.of(new WrittenRound.AtCorner(
                                 1,
                                 "B",
-                                SideSize.UNSTATED,
+                                SideSize.unstated(),
                                 SideInstructions.of(
                                         List.of(), new Group(List.of(new Run(1, Stitch.PLAIN)), 0), List.of()),
                                 2))));

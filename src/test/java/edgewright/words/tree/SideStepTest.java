@@ -49,11 +49,11 @@ class SideStepTest {
     @Test
     void a_round_can_only_be_worked_as_one_before_it() {
         WrittenRound.AtCorner second =
-                new WrittenRound.AtCorner(2, "A", SideSize.UNSTATED, SideInstructions.of(List.of(L1)), 2);
-        WrittenRound again = new WrittenRound.AsRound(5, "B", SideSize.UNSTATED, second);
+                new WrittenRound.AtCorner(2, "A", SideSize.unstated(), SideInstructions.of(List.of(L1)), 2);
+        WrittenRound again = new WrittenRound.AsRound(5, "B", SideSize.unstated(), second);
         assertThat(again.stretch()).isEqualTo(second.stretch());
         assertThat(again.start()).isEqualTo(Optional.empty());
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> new WrittenRound.AsRound(2, "B", SideSize.UNSTATED, second));
+                .isThrownBy(() -> new WrittenRound.AsRound(2, "B", SideSize.unstated(), second));
     }
 }
