@@ -130,6 +130,14 @@ final class Hook {
         return stop;
     }
 
+    /** Whether the round can be closed with the stitch that was made last: only if it is worked into the stitch below. */
+    Optional<Stop> closed() {
+        Stitch last = made.get(made.size() - 1).stitch().orElseThrow();
+        return loops(last).isEmpty()
+                ? Optional.of(new Stop(Reason.NOT_TO_BE_CLOSED, round, side, end, Optional.of(last), 0, 0))
+                : Optional.empty();
+    }
+
     /** The loops that a stitch takes of the one below; none if it is not worked into that one. */
     private static List<Loop> loops(Stitch stitch) {
         return switch (stitch) {
@@ -142,6 +150,11 @@ final class Hook {
     /** A stop at the stitch that would be made next. */
     Optional<Stop> stop(Reason reason, int expected, int found) {
         return Optional.of(new Stop(reason, round, side, next(), Optional.empty(), expected, found));
+    }
+
+    /** A stop at this stitch of the side, which is what the words ask for. */
+    Optional<Stop> stopAt(Reason reason, int stitch, int found) {
+        return Optional.of(new Stop(reason, round, side, stitch, Optional.empty(), stitch, found));
     }
 
     private Optional<Stop> stop(Reason reason, Stitch wanted, int found) {

@@ -144,17 +144,19 @@ public final class Maker {
     }
 
     /**
-     * A round that begins along a side: from the place of the join to the corner, three whole sides, and back along the first
-     * one to the place of the join, where the last stitch is made.
+     * A round that begins along a side: from the marked place to the corner, three whole sides, and back along the first one to
+     * the place of the join, where the last stitch is made.
      */
     private Optional<Stop> workFromStart(
             Fabric fabric, Fabric.MadeRound made, WrittenRound round, WrittenStart start, TravelDirection travel) {
         Side side = start.side();
         Hook whole = hook(fabric, made, side);
-        if (start.stitch() > whole.room()) {
-            return whole.stop(Reason.NO_PLACE_TO_JOIN, start.stitch(), whole.room());
+        MarkedWork words = new MarkedWork(round.stretch(), start.mark());
+        Optional<Stop> stop = words.lookForMark(whole, start.stitch());
+        if (stop.isPresent()) {
+            return stop;
         }
-        Optional<Stop> stop = work(whole.past(start.stitch(), made.sides.get(side)), start.toCorner());
+        stop = work(whole.past(start.stitch(), made.sides.get(side)), words.toCorner());
         turnCorner(fabric, made, side, travel, whole.room(), round.cornerChains());
         if (stop.isEmpty()) {
             List<Side> others = travel.from(side).subList(1, Side.values().length);
@@ -165,15 +167,27 @@ public final class Maker {
         }
         List<FabricStitch> toJoin = new ArrayList<>();
         Hook back = whole.upTo(start.stitch(), toJoin);
-        stop = makeSteps(back, start.toJoin());
+        stop = workBack(back, words.toMark(whole.room() - start.stitch()));
         made.sides.get(side).addAll(0, toJoin);
-        if (stop.isEmpty() && back.left() > 0) {
-            stop = back.stop(Reason.SHORT_OF_THE_JOIN, 0, back.left());
-        }
         return stop.isEmpty()
                 ? compare(
                         round.side(), round.number(), side, made.sides.get(side).size())
                 : stop;
+    }
+
+    /** What is worked at the end of such a round; the last stitch closes it. */
+    private static Optional<Stop> workBack(Hook back, SideInstructions words) {
+        Optional<Stop> stop = makeSteps(back, words.before());
+        if (stop.isEmpty() && words.group().isPresent()) {
+            stop = repeat(back, words.group().get());
+        }
+        if (stop.isEmpty()) {
+            stop = makeSteps(back, words.after());
+        }
+        if (stop.isPresent()) {
+            return stop;
+        }
+        return back.left() > 0 ? back.stop(Reason.SHORT_OF_THE_JOIN, 0, back.left()) : back.closed();
     }
 
     private static void turnCorner(

@@ -44,6 +44,13 @@ public record Stop(Reason reason, int round, Side side, int stitch, Optional<Sti
         STITCHES_LEFT,
         /** The yarn is to be joined in stitch {@code expected} of a side below, which has only {@code found} places. */
         NO_PLACE_TO_JOIN,
+        /**
+         * The round starts with stitch {@code expected} of a side behind it, but in its words the mark of the start stands after
+         * {@code found} of them.
+         */
+        MARK_ELSEWHERE,
+        /** The last stitch of the round, where its yarn was joined, is not worked into the stitch below. */
+        NOT_TO_BE_CLOSED,
         /** The words go on, but the round has come back to where its yarn was joined: a stitch would be worked twice. */
         PAST_THE_JOIN,
         /** The round ends, but {@code found} stitches up to where its yarn was joined are not worked. */

@@ -8,6 +8,7 @@ import edgewright.chart.Start;
 import edgewright.fit.RoundStart;
 import edgewright.fit.Starts;
 import edgewright.words.tree.Instructions;
+import edgewright.words.tree.StartMarkers;
 import edgewright.words.tree.WrittenRound;
 import edgewright.words.tree.WrittenStart;
 import java.util.List;
@@ -26,31 +27,30 @@ final class StartFromWords {
      * @param repeats how often the repeat was worked on a side
      */
     static Optional<Start> of(Instructions pattern, Chart chart, ToIntBiFunction<SideShape, Side> repeats) {
-        List<WrittenStart> written = pattern.rounds().stream()
-                .map(WrittenRound::start)
-                .flatMap(Optional::stream)
-                .toList();
-        if (written.isEmpty() || written.size() < pattern.rounds().size()) {
+        Optional<StartMarkers> markers = pattern.markers();
+        if (markers.isEmpty()) {
             return Optional.empty();
         }
-        Side odd = written.get(0).side();
-        Side even = written.size() > 1 ? written.get(1).side() : odd.opposite();
-        PerSide<Integer> times = PerSide.each(side -> repeats.applyAsInt(chart.shape(side), side));
-        // A start steps on from its column, never back; so the column is none above the first one.
-        int first = Math.min(written.get(0).stitch() - 1, chart.border().lastStart());
-        for (int column = first; column >= 1; column--) {
-            Start start = new Start(OptionalInt.of(column), odd, even);
-            if (agree(Starts.of(chart, start, times), written)) {
-                return Optional.of(start);
-            }
+        StartMarkers inBase = markers.get();
+        int column = inBase.odd().stitch() - 1 - inBase.round();
+        if (column < 1 || column > chart.border().lastStart()) {
+            return Optional.empty();
         }
-        return Optional.empty();
+        PerSide<Integer> times = PerSide.each(side -> repeats.applyAsInt(chart.shape(side), side));
+        Start start = new Start(
+                OptionalInt.of(column), inBase.odd().side(), inBase.even().side());
+        return agree(Starts.of(chart, start, times), pattern.rounds()) ? Optional.of(start) : Optional.empty();
     }
 
-    private static boolean agree(List<RoundStart> starts, List<WrittenStart> written) {
-        for (int i = 0; i < written.size(); i++) {
-            if (starts.get(i).side() != written.get(i).side()
-                    || starts.get(i).number() != written.get(i).stitch()) {
+    private static boolean agree(List<RoundStart> starts, List<WrittenRound> rounds) {
+        for (int i = 0; i < rounds.size(); i++) {
+            RoundStart start = starts.get(i);
+            Optional<WrittenStart> written = rounds.get(i).start();
+            boolean agrees = start.free()
+                    ? written.filter(each -> each.side() == start.side() && each.stitch() == start.number())
+                            .isPresent()
+                    : written.isEmpty();
+            if (!agrees) {
                 return false;
             }
         }

@@ -21,6 +21,10 @@ import edgewright.words.tree.Run;
 import edgewright.words.tree.SideInstructions;
 import edgewright.words.tree.SideSize;
 import edgewright.words.tree.SideStep;
+import edgewright.words.tree.StartMark;
+import edgewright.words.tree.StartMark.Part;
+import edgewright.words.tree.StartMarker;
+import edgewright.words.tree.StartMarkers;
 import edgewright.words.tree.WrittenRound;
 import edgewright.words.tree.WrittenStart;
 import java.util.List;
@@ -149,21 +153,26 @@ class MakerTest {
         assertThat(fabric.cornerChains(1)).isEqualTo(3);
     }
 
-    /** The sides have 7 stitches below, so places 1 to 9; the yarn is joined in place 4 on the left. */
-    private static WrittenRound started(int stitch, String toCorner, String toJoin) {
-        return new WrittenRound.AlongSide(
-                1,
-                "A",
-                SideSize.unstated(),
-                FIRST.stretch(),
-                2,
-                new WrittenStart(Side.LEFT, stitch, SideInstructions.of(runs(toCorner)), runs(toJoin)));
+    /** The sides have 7 stitches below, so places 1 to 9. */
+    private static Instructions started(int stitch, SideInstructions words, Part part, int step) {
+        return started(stitch, words, part, step, SideSize.unstated());
     }
+
+    private static Instructions started(int stitch, SideInstructions words, Part part, int step, SideSize stated) {
+        WrittenStart start = new WrittenStart(Side.LEFT, stitch, new StartMark(part, step));
+        StartMarker marker = new StartMarker(Side.LEFT, 1);
+        return pattern()
+                .withMarkers(Optional.of(new StartMarkers(0, marker, marker)))
+                .withRounds(List.of(new WrittenRound.AlongSide(1, "A", stated, words, 2, start)));
+    }
+
+    private static final SideInstructions RUNS = SideInstructions.of(runs("3b 1p 1p 4b"));
+    private static final SideInstructions GROUPS = SideInstructions.of(runs("1b"), group("1p 1b", 2), runs("1p 1b"));
 
     @Test
     void a_round_that_begins_along_a_side_comes_back_to_its_join() {
         // Source of the way round, and of the last stitch in the place of the join: common practice, no source.
-        Fabric fabric = finished(pattern(started(4, "1p 4b", "3b 1p")), PerSide.all(7));
+        Fabric fabric = finished(started(4, RUNS, Part.BEFORE, 2), PerSide.all(7));
         assertThat(fabric.letters(1, Side.LEFT)).isEqualTo("bbbppbbbb");
         assertThat(fabric.side(1, Side.LEFT))
                 .extracting(FabricStitch::number)
@@ -175,27 +184,64 @@ class MakerTest {
     }
 
     @Test
-    void a_round_that_ends_before_its_join_or_goes_past_it_stops_the_hands() {
-        assertThat(stop(pattern(started(4, "5b", "3b")), PerSide.all(7)))
-                .isEqualTo(new Stop(Reason.SHORT_OF_THE_JOIN, 1, Side.LEFT, 4, Optional.empty(), 0, 1));
-        assertThat(stop(pattern(started(4, "5b", "5b")), PerSide.all(7)))
-                .isEqualTo(new Stop(Reason.PAST_THE_JOIN, 1, Side.LEFT, 5, Optional.of(Stitch.BACK_LOOP), 0, 4));
+    void a_mark_stands_for_any_repeat_of_its_group_and_for_one_place_before_and_after_it() {
+        for (int stitch = 1; stitch <= 9; stitch++) {
+            assertThat(works(started(stitch, GROUPS, Part.BEFORE, 0))).isFalse();
+            assertThat(works(started(stitch, GROUPS, Part.BEFORE, 1))).isEqualTo(stitch == 1);
+            // At its beginning the mark stands for where the group may stop, too.
+            assertThat(works(started(stitch, GROUPS, Part.GROUP, 0))).isEqualTo(stitch % 2 == 1 && stitch <= 7);
+            assertThat(works(started(stitch, GROUPS, Part.GROUP, 1))).isEqualTo(stitch % 2 == 0 && stitch <= 6);
+            assertThat(works(started(stitch, GROUPS, Part.GROUP, 2)))
+                    .isEqualTo(stitch % 2 == 1 && stitch >= 3 && stitch <= 7);
+            assertThat(works(started(stitch, GROUPS, Part.AFTER, 0))).isEqualTo(stitch == 7);
+            assertThat(works(started(stitch, GROUPS, Part.AFTER, 1))).isEqualTo(stitch == 8);
+            assertThat(works(started(stitch, GROUPS, Part.AFTER, 2))).isEqualTo(stitch == 9);
+        }
+    }
+
+    private static boolean works(Instructions pattern) {
+        WorkOutcome outcome = new Maker(HouseRules.ALL_ALLOWED).work(pattern, PerSide.all(7));
+        if (outcome instanceof WorkOutcome.Finished finished) {
+            assertThat(finished.fabric().letters(1, Side.LEFT)).isEqualTo("bpbpbpbpb");
+            return true;
+        }
+        assertThat(((WorkOutcome.Stopped) outcome).stop().reason()).isEqualTo(Reason.MARK_ELSEWHERE);
+        return false;
     }
 
     @Test
-    void a_wrong_number_for_the_join_is_noticed_at_the_corner_or_at_the_end() {
-        assertThat(stop(pattern(started(5, "5b", "4b")), PerSide.all(7)).reason())
-                .isEqualTo(Reason.SIDE_FULL);
-        assertThat(stop(pattern(started(3, "5b", "4b")), PerSide.all(7)))
-                .isEqualTo(new Stop(Reason.STITCHES_LEFT, 1, Side.LEFT, 9, Optional.empty(), 0, 1));
-        assertThat(stop(pattern(started(10, "1b", "4b")), PerSide.all(7)))
+    void a_mark_that_stands_elsewhere_is_noticed_before_the_first_stitch() {
+        assertThat(stop(started(5, RUNS, Part.BEFORE, 2), PerSide.all(7)))
+                .isEqualTo(new Stop(Reason.MARK_ELSEWHERE, 1, Side.LEFT, 5, Optional.empty(), 5, 4));
+        assertThat(stop(started(5, GROUPS, Part.GROUP, 1), PerSide.all(7)))
+                .isEqualTo(new Stop(Reason.MARK_ELSEWHERE, 1, Side.LEFT, 5, Optional.empty(), 5, 6));
+        assertThat(stop(started(10, RUNS, Part.BEFORE, 2), PerSide.all(7)))
                 .isEqualTo(new Stop(Reason.NO_PLACE_TO_JOIN, 1, Side.LEFT, 1, Optional.empty(), 10, 9));
+    }
+
+    @Test
+    void a_round_that_ends_before_its_join_or_goes_past_it_stops_the_hands() {
+        // The side does not come out in these words, but the way from the start to the corner does.
+        PerSide<Integer> base = PerSide.all(7).with(Side.LEFT, 6);
+        assertThat(stop(started(3, RUNS, Part.BEFORE, 2), base))
+                .isEqualTo(new Stop(Reason.PAST_THE_JOIN, 1, Side.LEFT, 4, Optional.of(Stitch.PLAIN), 0, 3));
+        assertThat(stop(started(5, RUNS, Part.BEFORE, 2), base.with(Side.LEFT, 8)))
+                .isEqualTo(new Stop(Reason.SHORT_OF_THE_JOIN, 1, Side.LEFT, 5, Optional.empty(), 0, 1));
+    }
+
+    @Test
+    void a_round_is_not_closed_with_a_long_stitch_or_a_chain() {
+        SideInstructions chain = SideInstructions.of(runs("3b 1c 5b"));
+        assertThat(stop(started(4, chain, Part.BEFORE, 2), PerSide.all(7)))
+                .isEqualTo(new Stop(Reason.NOT_TO_BE_CLOSED, 1, Side.LEFT, 4, Optional.of(Stitch.CHAIN), 0, 0));
+        assertThat(finished(started(3, chain, Part.BEFORE, 1), PerSide.all(7)).letters(1, Side.LEFT))
+                .isEqualTo("bbbcbbbbb");
     }
 
     @Test
     void the_sides_after_a_start_are_come_to_in_the_order_of_the_hand() {
         // The bottom is one stitch too long: it is met after the left by the right hand, before it by the left hand.
-        Instructions right = pattern(started(4, "5b", "4b"));
+        Instructions right = started(4, RUNS, Part.BEFORE, 2);
         Instructions left = new Instructions(
                 right.title(),
                 right.designer(),
@@ -206,6 +252,7 @@ class MakerTest {
                 HookHand.LEFT,
                 right.yarns(),
                 right.base(),
+                right.markers(),
                 right.rounds(),
                 right.back());
         PerSide<Integer> base = PerSide.pairs(8, 7);
@@ -215,11 +262,10 @@ class MakerTest {
 
     @Test
     void the_side_on_which_a_round_is_joined_is_counted_like_the_others() {
-        WrittenRound.AlongSide right = (WrittenRound.AlongSide) started(4, "5b", "4b");
         SideSize stated = SideSize.of(PerSide.all(9).with(Side.LEFT, 10));
-        WrittenRound wrong = new WrittenRound.AlongSide(1, "A", stated, right.stretch(), 2, right.begun());
-        assertThat(finished(pattern(right), PerSide.all(7)).total(1)).isEqualTo(36);
-        assertThat(stop(pattern(wrong), PerSide.all(7)))
+        assertThat(finished(started(4, RUNS, Part.BEFORE, 2), PerSide.all(7)).total(1))
+                .isEqualTo(36);
+        assertThat(stop(started(4, RUNS, Part.BEFORE, 2, stated), PerSide.all(7)))
                 .isEqualTo(new Stop(Reason.COUNT_NOT_MET, 1, Side.LEFT, 9, Optional.empty(), 10, 9));
     }
 
@@ -314,7 +360,8 @@ class MakerTest {
     }
 
     private static WrittenRound round(int number, List<Run> before, Group group, List<Run> after) {
-        return new WrittenRound.AtCorner(number, "A", SideSize.unstated(), SideInstructions.of(before, group, after), 2);
+        return new WrittenRound.AtCorner(
+                number, "A", SideSize.unstated(), SideInstructions.of(before, group, after), 2);
     }
 
     private static Group group(String runs, int lastStitches) {

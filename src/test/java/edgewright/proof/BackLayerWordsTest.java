@@ -131,18 +131,8 @@ class BackLayerWordsTest {
             Instructions whole = PatternWriter.tree(
                     chart, WordingOptions.of(chart, English.LANGUAGE).withRepeats(repeats));
             WrittenBack back = whole.back().orElseThrow();
-            Instructions unjoined = new Instructions(
-                    whole.title(),
-                    whole.designer(),
-                    whole.notes(),
-                    whole.draft(),
-                    whole.terms(),
-                    whole.counting(),
-                    whole.hand(),
-                    whole.yarns(),
-                    whole.base(),
-                    whole.rounds(),
-                    Optional.of(new WrittenBack(back.hook(), back.base(), back.rounds(), false)));
+            Instructions unjoined =
+                    whole.withBack(Optional.of(new WrittenBack(back.hook(), back.base(), back.rounds(), false)));
             int rounds = chart.rounds().size();
             long joins = PerSide.sum(repeats.map(m -> chart.shape(Side.FIRST).stitches(rounds, m)))
                     + 4L * chart.corner().chains();

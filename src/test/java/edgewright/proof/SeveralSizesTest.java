@@ -100,26 +100,26 @@ class SeveralSizesTest {
         List<PerSide<Integer>> counts = new ArrayList<>(right.side().counts());
         PerSide<Integer> sides = counts.get(size);
         counts.set(size, PerSide.pairs(sides.top(), sides.left() + 1));
+        SideSize stated = SideSize.of(counts);
         rounds.set(
                 round - 1,
-                WrittenRound.of(
-                        right.number(),
-                        right.yarn(),
-                        SideSize.of(counts),
-                        right.stretch(),
-                        right.cornerChains(),
-                        right.start()));
+                right.start()
+                        .<WrittenRound>map(start -> new WrittenRound.AlongSide(
+                                round, right.yarn(), stated, right.stretch(), right.cornerChains(), start))
+                        .orElseGet(() -> new WrittenRound.AtCorner(
+                                round, right.yarn(), stated, right.stretch(), right.cornerChains())));
         return tree.withRounds(rounds);
     }
 
     @Test
     void an_example_that_is_wrong_is_found_on_a_piece_of_any_size() {
         Chart chart = new RandomCharts(33).workable();
-        Instructions tree = PatternWriter.tree(chart, WordingOptions.of(chart, English.LANGUAGE));
+        WordingOptions options = WordingOptions.of(chart, English.LANGUAGE);
+        Instructions tree = PatternWriter.tree(chart, options);
         Prover prover = new Prover(chart, English.LANGUAGE);
-        for (int repeats : List.of(1, 5, 11)) {
-            PerSide<Integer> piece = PerSide.all(repeats);
-            assertThat(prover.prove(tree, piece).agrees()).isTrue();
+        for (int repeats : List.of(0, 1, 5, 11)) {
+            PerSide<Integer> piece = LongEnough.repeats(chart, options, PerSide.all(repeats));
+            assertThat(prover.prove(tree, piece)).isInstanceOf(ProofResult.Agrees.class);
             for (int example = 0; example < 2; example++) {
                 ProofResult result = prover.prove(spoilt(tree, tree.rounds().size(), example), piece);
                 assertThat(((ProofResult.Stopped) result).stop().round())

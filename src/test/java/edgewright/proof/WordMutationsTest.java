@@ -19,8 +19,8 @@ import edgewright.words.tree.Instructions;
 import edgewright.words.tree.SideInstructions;
 import edgewright.words.tree.SideStep;
 import edgewright.words.tree.SideWords;
+import edgewright.words.tree.StartMark;
 import edgewright.words.tree.WrittenRound;
-import edgewright.words.tree.WrittenStart;
 import edgewright.words.write.PatternWriter;
 import edgewright.words.write.WordingOptions;
 import java.util.ArrayList;
@@ -28,7 +28,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.regex.MatchResult;
 import org.junit.jupiter.api.Test;
 
@@ -42,7 +44,10 @@ class WordMutationsTest {
         STITCHES_SWAPPED,
         REPEAT_MARK_DROPPED,
         LINE_DROPPED,
-        OTHER_TERMS
+        OTHER_TERMS,
+        MARK_MOVED,
+        MARK_DROPPED,
+        MARKER_IN_OTHER_STITCH
     }
 
     /** A spoilt text, the first line of the sentence that was spoilt, and the round it belongs to; 0 before round 1. */
@@ -50,7 +55,16 @@ class WordMutationsTest {
 
     private static final java.util.regex.Pattern NUMBER = java.util.regex.Pattern.compile("[0-9]+");
     /** What is spoilt in the words of a language: expressions for a run, a repeat mark and the name of a round, and texts. */
-    private record Marks(String run, String repeat, String round, String firstRound, String end, String uk, String us) {
+    private record Marks(
+            String run,
+            String repeat,
+            String round,
+            String firstRound,
+            String end,
+            String uk,
+            String us,
+            String mark,
+            String marker) {
         private static final Marks ENGLISH = new Marks(
                 "[0-9]+ (dc blo|sc blo|dc|sc|drop tr|drop dc)(?=[,;)\\]])",
                 "\\*|rep from \\*",
@@ -58,7 +72,9 @@ class WordMutationsTest {
                 "\nRound 1 (",
                 "\nFinishing",
                 "UK terms",
-                "US terms");
+                "US terms",
+                "^",
+                "(?m)^Marker.*?([0-9]+)");
         private static final Marks INVENTED = new Marks(
                 "(bäk ö|räck ö|bäk|slät|lång-dröpp|lång-slät) × [0-9]+(?= [·¦»]|[\\]›])",
                 "«|»|» åter",
@@ -66,7 +82,9 @@ class WordMutationsTest {
                 "\n1:te vårv ",
                 "\nSlütet",
                 "norr mål",
-                "sör mål");
+                "sör mål",
+                "¤",
+                "(?m)^Märke.*?([0-9]+)");
 
         static Marks of(Language language) {
             return language.equals(Languages.INVENTED) ? INVENTED : ENGLISH;
@@ -131,6 +149,10 @@ class WordMutationsTest {
             assertThat(sameFabric)
                     .as("%s slipped through:%n%s%nfrom%n%s", change, spoilt.text(), text)
                     .isTrue();
+            ((ReadingResult.Understood) reading)
+                    .pattern()
+                    .rounds()
+                    .forEach(round -> assertMarked(round, chart, repeats, spoilt));
             harmless++;
             return;
         }
@@ -139,6 +161,39 @@ class WordMutationsTest {
                 .as("%s in round %s: %s%n%s", change, spoilt.round(), result, spoilt.text())
                 .isGreaterThanOrEqualTo(unread ? spoilt.line() : spoilt.round());
         refused.merge(change + " " + result.getClass().getSimpleName(), 1, Integer::sum);
+    }
+
+    /** Whatever was spoilt, a pattern that passes starts no round but where its mark stands. */
+    private static void assertMarked(WrittenRound round, Chart chart, PerSide<Integer> repeats, Spoilt spoilt) {
+        round.start().ifPresent(start -> {
+            int stitches = chart.shape(Side.FIRST).stitches(round.number(), repeats.get(start.side()));
+            assertThat(markedPlaces(round.stretch(), start.mark(), stitches))
+                    .as("round %d of %s", round.number(), spoilt.text())
+                    .contains(start.stitch());
+        });
+    }
+
+    /** How many stitches stand before the mark: in a group as many numbers as it has repeats, and its end if it begins there. */
+    private static Set<Integer> markedPlaces(SideInstructions side, StartMark mark, int stitches) {
+        int first = SideStep.stitches(side.steps(mark.part()).subList(0, mark.step()));
+        int before = SideStep.stitches(side.before());
+        int groupsEnd = stitches - SideStep.stitches(side.after());
+        return switch (mark.part()) {
+            case BEFORE -> Set.of(first);
+            case AFTER -> Set.of(groupsEnd + first);
+            case GROUP -> {
+                Set<Integer> places = new TreeSet<>();
+                for (int at = before;
+                        at < groupsEnd;
+                        at += side.group().orElseThrow().stitches()) {
+                    places.add(at + first);
+                }
+                if (first == 0) {
+                    places.add(groupsEnd);
+                }
+                yield places;
+            }
+        };
     }
 
     private static int line(ProofResult result) {
@@ -190,6 +245,17 @@ class WordMutationsTest {
                     return replaced(text, marks, number.start(), number.end(), String.valueOf(Math.max(0, other)));
                 });
             case STITCHES_SWAPPED -> swapped(text, marks, firstRound, random);
+            case MARK_MOVED -> markMoved(text, marks, firstRound, random);
+            case MARK_DROPPED ->
+                mark(text, marks, firstRound, random).map(mark -> replaced(text, marks, mark.start(), mark.end(), ""));
+            case MARKER_IN_OTHER_STITCH ->
+                pick(java.util.regex.Pattern.compile(marks.marker()).matcher(text), 0, random)
+                        .map(marker -> replaced(
+                                text,
+                                marks,
+                                marker.start(1),
+                                marker.end(1),
+                                String.valueOf(Integer.parseInt(marker.group(1)) + 1 - 2 * random.nextInt(2))));
             case REPEAT_MARK_DROPPED ->
                 pick(java.util.regex.Pattern.compile(marks.repeat()).matcher(text), firstRound, random)
                         .map(mark -> replaced(text, marks, mark.start(), mark.end(), ""));
@@ -204,6 +270,36 @@ class WordMutationsTest {
                                 ? new Spoilt(text.replaceFirst(marks.uk(), marks.us()), 1, 0)
                                 : new Spoilt(text.replaceFirst(marks.us(), marks.uk()), 1, 0));
         };
+    }
+
+    private static Optional<MatchResult> mark(String text, Marks marks, int from, Random random) {
+        return pick(
+                java.util.regex.Pattern.compile(" ?\\Q" + marks.mark() + "\\E").matcher(text), from, random);
+    }
+
+    /** The mark of a start stands at another run of the same round. */
+    private static Optional<Spoilt> markMoved(String text, Marks marks, int from, Random random) {
+        Optional<MatchResult> mark = mark(text, marks, from, random);
+        if (mark.isEmpty()) {
+            return Optional.empty();
+        }
+        int round = roundAt(text, marks, mark.get().start());
+        List<MatchResult> runs = java.util.regex.Pattern.compile(marks.run())
+                .matcher(text)
+                .results()
+                .filter(run -> run.start() > from && roundAt(text, marks, run.start()) == round)
+                .toList();
+        if (runs.isEmpty()) {
+            return Optional.empty();
+        }
+        int to = runs.get(random.nextInt(runs.size())).start();
+        String moved = to < mark.get().start()
+                ? text.substring(0, to) + marks.mark() + " "
+                        + text.substring(to, mark.get().start())
+                        + text.substring(mark.get().end())
+                : text.substring(0, mark.get().start())
+                        + text.substring(mark.get().end(), to) + marks.mark() + " " + text.substring(to);
+        return Optional.of(new Spoilt(moved, lineOf(text, mark.get().start()), round));
     }
 
     /** Two neighbouring runs that are not the same stitch change places. */
@@ -237,9 +333,13 @@ class WordMutationsTest {
     }
 
     private static Spoilt replaced(String text, Marks marks, int start, int end, String by) {
-        int sentence = text.lastIndexOf("\n\n", start);
-        int line = (int) text.substring(0, sentence).lines().count() + 1;
-        return new Spoilt(text.substring(0, start) + by + text.substring(end), line, roundAt(text, marks, start));
+        return new Spoilt(
+                text.substring(0, start) + by + text.substring(end), lineOf(text, start), roundAt(text, marks, start));
+    }
+
+    /** The first line of the sentence that this character belongs to. */
+    private static int lineOf(String text, int offset) {
+        return (int) text.substring(0, text.lastIndexOf("\n\n", offset)).lines().count() + 1;
     }
 
     /** The round whose words the character belongs to, by the number in its title. */
@@ -270,21 +370,11 @@ class WordMutationsTest {
         for (WrittenRound round : pattern.rounds()) {
             for (Side side : Side.values()) {
                 int stitches = chart.shape(Side.FIRST).stitches(round.number(), repeats.get(side));
-                String letters =
-                        round.start().isPresent() && round.start().get().side() == side
-                                ? startedSide(round.start().get(), stitches)
-                                : side(round.stretch(), stitches);
+                String letters = side(round.stretch(), stitches);
                 fabric.add(pattern.yarnOf(round).name() + " " + round.cornerChains() + " " + letters);
             }
         }
         return fabric;
-    }
-
-    private static String startedSide(WrittenStart start, int stitches) {
-        String toJoin = letters(start.toJoin());
-        return toJoin
-                + (toJoin.length() == start.stitch() ? "" : "?")
-                + side(start.toCorner(), stitches - start.stitch());
     }
 
     private static String side(SideInstructions round, int stitches) {

@@ -38,7 +38,8 @@ class WordsResourcesTest {
         });
         // Words in the forms that only the reader has.
         assertThat(unused)
-                .containsExactly("per-side-word", "side-word", "this-side-word", "way-STITCHES", "way-WITH_CHAINS");
+                .containsExactly(
+                        "from-word", "per-side-word", "side-word", "this-side-word", "way-STITCHES", "way-WITH_CHAINS");
     }
 
     @Test

@@ -70,13 +70,12 @@ final class GuideBlock {
 
     private List<ColumnSlice> ofAllSides(Tag list, RoundParts.OfAllSides parts) {
         List<ColumnSlice> strips = new ArrayList<>();
-        parts.begun().ifPresent(begun -> strips.addAll(stitches(list, says.text("guide-start"), begun.start())));
+        strips.addAll(prose(list, says.text("guide-start"), parts.start()));
         strips.addAll(stitches(list, says.text("guide-fromCorner"), parts.fromCorner()));
         strips.addAll(
                 stitches(list, says.text(parts.isGroupAlone() ? "guide-eachSide" : "guide-repeat"), parts.repeat()));
         strips.addAll(stitches(list, says.text("guide-toCorner"), parts.toCorner()));
         strips.addAll(stitches(list, says.text("guide-corner"), parts.corner()));
-        parts.begun().ifPresent(begun -> strips.addAll(stitches(list, says.text("guide-end"), begun.end())));
         return strips;
     }
 

@@ -75,7 +75,7 @@ public record RoundGuide(int round, Yarn yarn, List<Row> rows, PerSide<Integer> 
     }
 
     private static void ofAllSides(List<Row> rows, RoundParts.OfAllSides parts, Messages says) {
-        parts.begun().ifPresent(begun -> add(rows, "guide.start", says.text("guide-start"), begun.start()));
+        add(rows, "guide.start", says.text("guide-start"), parts.start());
         add(rows, "guide.fromCorner", says.text("guide-fromCorner"), parts.fromCorner());
         if (parts.isGroupAlone()) {
             add(rows, "guide.eachSide", says.text("guide-eachSide"), parts.repeat());
@@ -88,7 +88,6 @@ public record RoundGuide(int round, Yarn yarn, List<Row> rows, PerSide<Integer> 
                 "guide.corner",
                 says.text("guide-corner"),
                 parts.corner().replace('\u00a0', ' ') + ". " + parts.sides());
-        parts.begun().ifPresent(begun -> add(rows, "guide.end", says.text("guide-end"), begun.end()));
     }
 
     private static String back(Chart chart, int round, Messages says) {

@@ -2,7 +2,6 @@ package edgewright.words.page;
 
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 
 /**
  * What is to be done in one round, taken apart for a page that sets each part in a place of its own. Where a line must not be
@@ -17,10 +16,9 @@ public sealed interface RoundParts {
      * @param toCorner what stands after the group; may be empty
      * @param corner the chains of the corner, not called a corner
      * @param sides on which sides all of this is worked
-     * @param begun what more is worked in a round that begins along a side; empty for one that begins at a corner
+     * @param start where the round begins, in a pattern in which rounds begin along a side; else empty
      */
-    record OfAllSides(
-            String fromCorner, String repeat, String toCorner, String corner, String sides, Optional<Begun> begun)
+    record OfAllSides(String fromCorner, String repeat, String toCorner, String corner, String sides, String start)
             implements RoundParts {
         public OfAllSides {
             Objects.requireNonNull(fromCorner);
@@ -28,25 +26,12 @@ public sealed interface RoundParts {
             Objects.requireNonNull(toCorner);
             Objects.requireNonNull(corner);
             Objects.requireNonNull(sides);
-            Objects.requireNonNull(begun);
+            Objects.requireNonNull(start);
         }
 
         /** Whether there is nothing but the group. */
         public boolean isGroupAlone() {
             return fromCorner.isEmpty() && toCorner.isEmpty();
-        }
-    }
-
-    /**
-     * The two ends of a round that begins along a side.
-     *
-     * @param start where the yarn is joined, and what is worked from there to the first corner
-     * @param end what is worked from the last corner to where the yarn was joined
-     */
-    record Begun(String start, String end) {
-        public Begun {
-            Objects.requireNonNull(start);
-            Objects.requireNonNull(end);
         }
     }
 

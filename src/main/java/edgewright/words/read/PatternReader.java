@@ -9,6 +9,7 @@ import edgewright.words.terms.TradeTerms;
 import edgewright.words.tree.BaseRound;
 import edgewright.words.tree.Instructions;
 import edgewright.words.tree.PatternYarn;
+import edgewright.words.tree.StartMarkers;
 import edgewright.words.tree.WrittenRound;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -50,6 +51,10 @@ public final class PatternReader {
     private Optional<Counting> counting = Optional.empty();
     /** How many numbers each count has; 0 until one is read. */
     private int sizes;
+
+    private final MarkerReader markers = new MarkerReader();
+    /** Where the last sentences on markers begin. */
+    private Optional<Token> marked = Optional.empty();
 
     private final List<WrittenRound> rounds = new ArrayList<>();
     /** The number that the next round must have. */
@@ -99,6 +104,9 @@ public final class PatternReader {
     /** What stands in the words of the terms: the base round, the rounds and the back layer. */
     private ReadingResult readRounds(Vocabulary words) {
         text.pieces().forEach(piece -> readBase(piece, words));
+        if (problems.isEmpty() && markers.isOneSided()) {
+            problems.add(problem(marked.orElseThrow(), "bothMarkers"));
+        }
         YarnReader yarnReader = new YarnReader(grammar, yarns);
         for (SourceText.Piece piece : text.pieces()) {
             if (piece.kind() == PatternPart.Kind.ROUNDS) {
@@ -123,6 +131,7 @@ public final class PatternReader {
                 hand,
                 yarnReader.yarns(),
                 base,
+                markers.markers(),
                 rounds,
                 back.back()));
     }
@@ -184,6 +193,7 @@ public final class PatternReader {
             return;
         }
         for (SourceText.Paragraph block : piece.blocks()) {
+            readMarkers(block, words);
             List<Token> tokens = fromBaseRound(block);
             if (tokens.isEmpty()) {
                 continue;
@@ -200,10 +210,34 @@ public final class PatternReader {
         }
     }
 
-    /** What is said of the base round begins its line, and goes on to a blank line. */
+    /** What is said of a marker begins its line, and goes on to the next marker or a blank line. */
+    private void readMarkers(SourceText.Paragraph block, Vocabulary words) {
+        List<List<Token>> sentences = new ArrayList<>();
+        for (SourceText.Line line : block.lines()) {
+            if (MarkerReader.begins(grammar, line.tokens())) {
+                sentences.add(new ArrayList<>());
+            }
+            if (!sentences.isEmpty()) {
+                sentences.get(sentences.size() - 1).addAll(line.tokens());
+            }
+        }
+        for (List<Token> sentence : sentences) {
+            try {
+                markers.read(new TokenCursor(sentence, after(sentence), words));
+            } catch (ReadingStopped stopped) {
+                problems.add(stopped.problem());
+            }
+        }
+        marked = sentences.isEmpty() ? marked : Optional.of(sentences.get(0).get(0));
+    }
+
+    /** What is said of the base round begins its line, and goes on to a marker or a blank line. */
     private List<Token> fromBaseRound(SourceText.Paragraph block) {
         List<Token> tokens = new ArrayList<>();
         for (SourceText.Line line : block.lines()) {
+            if (MarkerReader.begins(grammar, line.tokens())) {
+                break;
+            }
             if (!tokens.isEmpty() || grammar.spelled("base-word").matches(line.tokens(), 0) > 0) {
                 tokens.addAll(line.tokens());
             }
@@ -232,7 +266,7 @@ public final class PatternReader {
             throw new CancellationException();
         }
         try {
-            RoundReader reader = new RoundReader(cursor(tokens, words), base.cornerChains());
+            RoundReader reader = new RoundReader(cursor(tokens, words), base.cornerChains(), above());
             RoundReader.ReadRound read = reader.round(next, yarnReader);
             counting = counting.or(read::counting);
             sizes = Math.max(sizes, read.round().side().counts().size());
@@ -245,6 +279,11 @@ public final class PatternReader {
         // A round that is missing is one problem, not one in every round after it.
         int begun = grammar.roundBegun(tokens);
         next = (begun > 0 ? begun : next) + 1;
+    }
+
+    /** What is said of markers; where it cannot be understood, something in its place, so that it is one problem and not many. */
+    private Optional<StartMarkers> above() {
+        return markers.markers().or(() -> marked.map(token -> MarkerReader.SOME));
     }
 
     private void readBack(SourceText.Piece piece, Vocabulary words, BackReader reader) {

@@ -1,15 +1,14 @@
 package edgewright.words.read;
 
 import edgewright.chart.Counting;
-import edgewright.chart.Side;
 import edgewright.chart.Stitch;
 import edgewright.words.tree.BaseRound;
-import edgewright.words.tree.Run;
 import edgewright.words.tree.SideInstructions;
 import edgewright.words.tree.SideSize;
+import edgewright.words.tree.StartMark;
+import edgewright.words.tree.StartMarkers;
 import edgewright.words.tree.WrittenRound;
 import edgewright.words.tree.WrittenStart;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -18,15 +17,35 @@ import java.util.OptionalInt;
 final class RoundReader {
     private final TokenCursor cursor;
     private final WorkReader work;
+    private final StretchReader side;
 
     private String yarn = "";
     private SideInstructions stretch = SideInstructions.of(List.of());
     private int chains;
+    /** How many stitches after its marker the round starts, and where that is said. */
+    private int movedOn;
 
-    /** @param told the chains of a corner that a round only names, where they are known */
+    private Token beginning;
+    private boolean isAtCorner;
+
+    private final Optional<StartMarkers> markers;
+
+    /** A reader of rounds of a pattern without markers. */
     RoundReader(TokenCursor cursor, OptionalInt told) {
+        this(cursor, told, Optional.empty());
+    }
+
+    /**
+     * A reader of one round.
+     *
+     * @param told the chains of a corner that a round only names, where they are known
+     * @param markers above which rounds start
+     */
+    RoundReader(TokenCursor cursor, OptionalInt told, Optional<StartMarkers> markers) {
         this.cursor = cursor;
+        this.markers = markers;
         this.work = new WorkReader(cursor, told);
+        this.side = new StretchReader(cursor, work);
     }
 
     /** A round, and the way of counting if it says how many stitches a side has. */
@@ -38,29 +57,83 @@ final class RoundReader {
     /** @param number the number that this round must have */
     ReadRound round(int number, YarnReader yarns) {
         name(number, yarns);
+        takeBeginning();
         Optional<SizeReader.Said> size = new SizeReader(cursor, false).read();
         cursor.skipPartings();
         Optional<ChangesReader.Read> changes = new ChangesReader(cursor, work).read();
         if (changes.isPresent()) {
             return changed(number, sizeAtTheEnd(size), changes.get());
         }
-        Optional<Begun> begun = begun();
-        Phrase.Gaps gaps = gap -> takeAlike(gap, begun);
-        if (!(begun.isPresent() ? cursor.take("alike-next", gaps) : cursor.take("alike", gaps))) {
+        takeBeginning();
+        Optional<StartMarkers> above = markers.filter(each -> !isAtCorner && each.round() < number);
+        if (movedOn > 0 && above.isEmpty()) {
+            throw cursor.stopAt(beginning, Expectation.of("markerBefore"));
+        }
+        Token start = cursor.peek();
+        if (!cursor.take("alike", this::takeAlike)) {
             throw cursor.stopped();
         }
         cursor.skipPartings();
-        if (begun.isEmpty()) {
-            cursor.take("all-sides");
-            cursor.skipPartings();
-        }
-        Optional<WrittenStart> start = begun.map(this::ended);
+        cursor.take("all-sides");
+        cursor.skipPartings();
         size = sizeAtTheEnd(size);
         cursor.skipPartings();
         requireEnd(number);
         SideSize said = size.map(SizeReader.Said::size).orElse(SideSize.unstated());
-        return new ReadRound(
-                WrittenRound.of(number, yarn, said, stretch, chains, start), size.map(SizeReader.Said::counting));
+        WrittenRound round = above.isPresent() ? alongSide(number, said, above.get(), start) : atCorner(number, said);
+        return new ReadRound(round, size.map(SizeReader.Said::counting));
+    }
+
+    /** Takes where the round begins, if something is said of it here. */
+    private void takeBeginning() {
+        Token start = cursor.peek();
+        if (cursor.opens("start-after") ? cursor.take("start-after", this::takeMove) : takesMove()) {
+            beginning = start;
+        } else if (cursor.opens("start-after") && !cursor.is("at-a-corner-word")) {
+            throw cursor.stopped();
+        } else {
+            isAtCorner |= cursor.takeOptional("at-a-corner", Phrase.NONE);
+        }
+        cursor.skipPartings();
+    }
+
+    /** Where a language has a number first, that could be another number. */
+    private boolean takesMove() {
+        int before = movedOn;
+        boolean taken = cursor.takeOptional("start-after", this::takeMove);
+        movedOn = taken ? movedOn : before;
+        return taken;
+    }
+
+    private boolean takeMove(String gap) {
+        if (!gap.equals("sts")) {
+            throw Phrase.unknown(gap);
+        }
+        boolean taken = work.takeStitches(1, "number");
+        movedOn = taken ? cursor.number() : movedOn;
+        return taken;
+    }
+
+    private WrittenRound atCorner(int number, SideSize said) {
+        if (side.mark().isPresent()) {
+            throw cursor.stopAt(side.markStart(), Expectation.of("noMark"));
+        }
+        return new WrittenRound.AtCorner(number, yarn, said, stretch, chains);
+    }
+
+    /** @param words where the words of the side begin */
+    private WrittenRound alongSide(int number, SideSize said, StartMarkers above, Token words) {
+        boolean isAlikeAllAlong = stretch.before().isEmpty()
+                && stretch.after().isEmpty()
+                && stretch.group()
+                        .filter(group -> group.stitches() == 1 && group.lastStitches() == 0)
+                        .isPresent();
+        if (side.mark().isEmpty() && !isAlikeAllAlong) {
+            throw cursor.stopAt(words, Expectation.of("mark"));
+        }
+        StartMark mark = side.mark().orElse(new StartMark(StartMark.Part.GROUP, 0));
+        WrittenStart start = new WrittenStart(above.of(number).side(), above.joins(number) + movedOn, mark);
+        return new WrittenRound.AlongSide(number, yarn, said, stretch, chains, start);
     }
 
     private void name(int number, YarnReader yarns) {
@@ -92,31 +165,28 @@ final class RoundReader {
         return true;
     }
 
-    private boolean takeAlike(String gap, Optional<Begun> begun) {
+    private boolean takeAlike(String gap) {
         return switch (gap) {
             case "work" -> takeWork();
             case "corner" -> {
-                boolean taken = work.takeCorner();
+                boolean taken = side.takeCorner();
                 chains = work.chains();
-                begun.ifPresent(start -> requireSameChains(start, taken));
                 yield taken;
             }
-            case "sides" -> cursor.take("next-sides");
             default -> throw Phrase.unknown(gap);
         };
     }
 
     private boolean takeWork() {
-        boolean taken =
-                cursor.take("from-corner", gap -> work.takeStretch(gap, false)) || work.takeStretch("work", false);
-        stretch = work.stretch();
+        Phrase.Gaps gaps = gap -> {
+            if (!gap.equals("work")) {
+                throw Phrase.unknown(gap);
+            }
+            return side.takeStretch();
+        };
+        boolean taken = cursor.take("from-corner", gaps) || side.takeStretch();
+        stretch = side.stretch();
         return taken;
-    }
-
-    private void requireSameChains(Begun begun, boolean taken) {
-        if (taken && begun.chains() != chains) {
-            throw cursor.stopAt(begun.corner(), Expectation.of("sameChains", chains));
-        }
     }
 
     private void requireEnd(int number) {
@@ -142,7 +212,7 @@ final class RoundReader {
         cursor.skipPartings();
         Optional<SizeReader.Said> size = new SizeReader(cursor, true).read();
         cursor.skipPartings();
-        OptionalInt corner = work.takeCorner() ? OptionalInt.of(work.chains()) : OptionalInt.empty();
+        OptionalInt corner = work.takeCornerAlone() ? OptionalInt.of(work.chains()) : OptionalInt.empty();
         cursor.skipPartings();
         if (!cursor.atEnd()) {
             cursor.miss("baseEnd");
@@ -162,88 +232,6 @@ final class RoundReader {
             throw cursor.stopAt(start, Expectation.of("once"));
         }
         return before.or(() -> after);
-    }
-
-    /** The first words of a round that begins along a side. */
-    private record Begun(Side side, int stitch, SideInstructions toCorner, Token corner, int chains) {}
-
-    private static final class Start {
-        private Side side = Side.FIRST;
-        private int stitch;
-        private SideInstructions toCorner = SideInstructions.of(List.of());
-        private Token corner;
-    }
-
-    private Optional<Begun> begun() {
-        Start start = new Start();
-        Phrase.Gaps gaps = gap -> takeStart(gap, start);
-        if (!cursor.take("start", gaps) && !cursor.take("start-next-to-corner", gaps)) {
-            if (cursor.opens("start")) {
-                throw cursor.stopped();
-            }
-            return Optional.empty();
-        }
-        cursor.skipPartings();
-        return Optional.of(new Begun(start.side, start.stitch, start.toCorner, start.corner, work.chains()));
-    }
-
-    private boolean takeStart(String gap, Start start) {
-        switch (gap) {
-            case "edge" -> {
-                Optional<Side> side = work.takeEdge();
-                start.side = side.orElse(start.side);
-                return side.isPresent();
-            }
-            case "number" -> {
-                boolean taken = cursor.takeNumber(1, "number");
-                start.stitch = cursor.number();
-                return taken;
-            }
-            case "work" -> {
-                boolean taken = work.takeStretch(gap, true);
-                start.toCorner = work.stretch();
-                return taken;
-            }
-            case "corner" -> {
-                start.corner = cursor.peek();
-                return work.takeCorner();
-            }
-            default -> throw Phrase.unknown(gap);
-        }
-    }
-
-    /** The last words of a round that begins along a side. */
-    private WrittenStart ended(Begun begun) {
-        List<Run> runs = new ArrayList<>();
-        Phrase.Gaps gaps = gap -> switch (gap) {
-            case "edge" -> isEdge(begun.side());
-            case "runs" -> work.takeRuns(runs);
-            default -> throw Phrase.unknown(gap);
-        };
-        if (!cursor.take("return", gaps)) {
-            runs.clear();
-            if (!cursor.take("return-at-once", gaps)) {
-                if (!cursor.opens("return")) {
-                    cursor.miss(returnAlong(begun.side()));
-                }
-                throw cursor.stopped();
-            }
-        }
-        cursor.skipPartings();
-        return new WrittenStart(begun.side(), begun.stitch(), begun.toCorner(), runs);
-    }
-
-    private boolean isEdge(Side side) {
-        Token named = cursor.peek();
-        Optional<Side> edge = work.takeEdge();
-        if (edge.isPresent() && edge.get() != side) {
-            throw cursor.stopAt(named, returnAlong(side));
-        }
-        return edge.isPresent();
-    }
-
-    private Expectation returnAlong(Side side) {
-        return Expectation.of("returnAlong", cursor.grammar().edge(side));
     }
 
     /** Whether a stitch is the chain. */

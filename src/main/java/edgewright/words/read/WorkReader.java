@@ -5,16 +5,14 @@ import edgewright.chart.Side;
 import edgewright.chart.Stitch;
 import edgewright.words.terms.TradeWord;
 import edgewright.words.tree.Bracket;
-import edgewright.words.tree.Group;
 import edgewright.words.tree.Run;
-import edgewright.words.tree.SideInstructions;
 import edgewright.words.tree.SideStep;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 
-/** Reads what is worked along a side: runs, a group, and the corner at its end. */
+/** Reads the single things that are worked along a side: steps, and the corner at its end. */
 final class WorkReader {
     /** Brackets stand in brackets once. */
     private static final int DEEPEST = 2;
@@ -23,13 +21,8 @@ final class WorkReader {
     private final OptionalInt told;
     private final Vocabulary words;
 
-    private final List<SideStep> before = new ArrayList<>();
-    private Optional<Group> group = Optional.empty();
-    private final List<SideStep> after = new ArrayList<>();
-
     private int count;
     private Stitch stitch = Stitch.BACK_LOOP;
-    private int last;
     private int chains;
 
     WorkReader(TokenCursor cursor) {
@@ -43,11 +36,6 @@ final class WorkReader {
         this.words = cursor.words();
     }
 
-    /** What was worked along the side that was taken last. */
-    SideInstructions stretch() {
-        return group.map(each -> SideInstructions.of(before, each, after)).orElseGet(() -> SideInstructions.of(before));
-    }
-
     /** The chains of the corner that was taken last. */
     int chains() {
         return chains;
@@ -59,97 +47,30 @@ final class WorkReader {
     }
 
     /**
-     * Takes what is worked up to the corner.
-     *
-     * @param gap must be that for the work
-     * @param mayBeEmpty whether the corner may come at once
-     */
-    boolean takeStretch(String gap, boolean mayBeEmpty) {
-        if (!gap.equals("work")) {
-            throw Phrase.unknown(gap);
-        }
-        before.clear();
-        after.clear();
-        group = Optional.empty();
-        int mark = cursor.mark();
-        while (takeItem()) {
-            mark = cursor.mark();
-            if (!cursor.between("clauses-next")) {
-                cursor.between("runs-next");
-            }
-        }
-        cursor.reset(mark);
-        if (mayBeEmpty || group.isPresent() || !before.isEmpty()) {
-            return true;
-        }
-        if (takeCorner()) {
-            cursor.reset(mark);
-            throw cursor.stop("work");
-        }
-        return false;
-    }
-
-    private boolean takeItem() {
-        Token start = cursor.peek();
-        if (group.isPresent() && cursor.opens("group")) {
-            throw cursor.stop("oneGroup");
-        }
-        Optional<Group> next = takeGroup();
-        Optional<SideStep> step = next.isEmpty() ? takeStep(DEEPEST) : Optional.empty();
-        if (step.isPresent()) {
-            (group.isEmpty() ? before : after).add(step.get());
-            return true;
-        }
-        next = next.isEmpty() ? takeEvery() : next;
-        if (next.isPresent() && group.isPresent()) {
-            throw cursor.stopAt(start, Expectation.of("oneGroup"));
-        }
-        group = next.isPresent() ? next : group;
-        return next.isPresent();
-    }
-
-    private Optional<Group> takeGroup() {
-        List<SideStep> steps = new ArrayList<>();
-        boolean taken = cursor.take("group", gap -> switch (gap) {
-            case "steps" -> takeSteps(steps, DEEPEST);
-            case "upTo" -> takeUpTo();
-            default -> throw Phrase.unknown(gap);
-        });
-        return taken ? Optional.of(new Group(steps, last)) : Optional.empty();
-    }
-
-    private Optional<Group> takeEvery() {
-        boolean to = cursor.take("every-to", this::takeEvery);
-        last = to ? last : 0;
-        boolean taken = to || cursor.take("every", this::takeEvery);
-        return taken ? Optional.of(new Group(List.of(new Run(1, stitch)), last)) : Optional.empty();
-    }
-
-    private boolean takeEvery(String gap) {
-        return switch (gap) {
-            case "stitch" -> takeStitch(true);
-            case "upTo" -> takeUpTo();
-            default -> throw Phrase.unknown(gap);
-        };
-    }
-
-    /**
-     * Takes one step or more; those that were there before are given up.
+     * Takes what stands in brackets: one step or more; those that were there before are given up.
      *
      * @param depth how many brackets may stand in one another
      */
     private boolean takeSteps(List<SideStep> steps, int depth) {
         steps.clear();
-        int mark = cursor.mark();
+        int end = cursor.mark();
         for (Optional<SideStep> step = takeStep(depth); step.isPresent(); step = takeStep(depth)) {
             steps.add(step.get());
-            mark = cursor.mark();
+            end = cursor.mark();
             if (!cursor.between("runs-next")) {
                 break;
             }
         }
-        cursor.reset(mark);
+        if (cursor.is("start-mark-word")) {
+            throw cursor.stop("noMarkInBrackets");
+        }
+        cursor.reset(end);
         return !steps.isEmpty();
+    }
+
+    /** Takes one step with all that stands in its brackets. */
+    Optional<SideStep> takeStep() {
+        return takeStep(DEEPEST);
     }
 
     private Optional<SideStep> takeStep(int depth) {
@@ -193,38 +114,6 @@ final class WorkReader {
         return taken ? times[0] : 0;
     }
 
-    /** Takes one run or more; those that were there before are given up. */
-    boolean takeRuns(List<Run> runs) {
-        runs.clear();
-        int mark = cursor.mark();
-        while (takeRun()) {
-            runs.add(run());
-            mark = cursor.mark();
-            if (!cursor.between("runs-next")) {
-                break;
-            }
-        }
-        cursor.reset(mark);
-        return !runs.isEmpty();
-    }
-
-    private boolean takeUpTo() {
-        last = 0;
-        if (cursor.take("to-corner")) {
-            return true;
-        }
-        last = 1;
-        boolean taken = cursor.take("to-last", gap -> {
-            if (!gap.equals("last")) {
-                throw Phrase.unknown(gap);
-            }
-            boolean number = cursor.takeNumber(1, "number");
-            last = number ? cursor.number() : 1;
-            return number;
-        });
-        return taken || cursor.miss("upTo");
-    }
-
     /** Takes a run of stitches, or of chains with the stitches that they miss. */
     boolean takeRun() {
         return cursor.take("run", this::takeRun) || cursor.take("chains", this::takeChains);
@@ -244,7 +133,13 @@ final class WorkReader {
         return taken;
     }
 
-    private boolean takeStitch(boolean orChain) {
+    /** The stitch that was taken last. */
+    Stitch stitch() {
+        return stitch;
+    }
+
+    /** Takes a stitch; a chain only where it may stand. */
+    boolean takeStitch(boolean orChain) {
         int mark = cursor.mark();
         Optional<Stitch> taken = cursor.takeStitch();
         if (taken.isEmpty()) {
@@ -293,11 +188,6 @@ final class WorkReader {
         });
     }
 
-    /** Takes the corner at the end of a side; told by {@link #chains}. */
-    boolean takeCorner() {
-        return takeCornerAlone() || missItem();
-    }
-
     /** Takes the corner; what is missing otherwise is somebody else's to say. */
     boolean takeCornerAlone() {
         boolean withChains = cursor.take("corner", gap -> {
@@ -331,20 +221,6 @@ final class WorkReader {
         }
         chains = taken ? cursor.grammar().number(count[0]) : chains;
         return taken || (!cursor.isNumber() && cursor.miss("cornerChains"));
-    }
-
-    /** Notes that neither work nor a corner stands here. */
-    private boolean missItem() {
-        if (group.isEmpty() && cursor.is("repeat-word")) {
-            throw cursor.stop("asteriskBefore");
-        }
-        if (cursor.atEnd() || cursor.peek().kind() != Token.Kind.WORD) {
-            return cursor.miss("item");
-        }
-        int mark = cursor.mark();
-        boolean isStitch = cursor.takeStitch().isPresent();
-        cursor.reset(mark);
-        return !isStitch && cursor.missStitch();
     }
 
     /** Takes an edge. */

@@ -14,7 +14,8 @@ import java.util.OptionalInt;
  */
 public record BaseRound(SideSize side, OptionalInt fewest, OptionalInt cornerChains) {
     /** Nothing is said of the base round. */
-    public static final BaseRound UNSTATED = new BaseRound(SideSize.unstated(), OptionalInt.empty(), OptionalInt.empty());
+    public static final BaseRound UNSTATED =
+            new BaseRound(SideSize.unstated(), OptionalInt.empty(), OptionalInt.empty());
 
     public BaseRound {
         Objects.requireNonNull(side);

@@ -22,6 +22,7 @@ import java.util.Optional;
  * @param counting the way of counting that comes first wherever a count is shown
  * @param hand the hand that its makers hold the hook in
  * @param yarns in the order of the list that the pattern gives; unique ids
+ * @param markers above which rounds start that begin along a side
  * @param rounds in working order, numbered from 1 with none left out
  * @param back the back layer of a double border
  */
@@ -35,6 +36,7 @@ public record Instructions(
         HookHand hand,
         List<PatternYarn> yarns,
         BaseRound base,
+        Optional<StartMarkers> markers,
         List<WrittenRound> rounds,
         Optional<WrittenBack> back) {
     public Instructions {
@@ -44,6 +46,7 @@ public record Instructions(
         Objects.requireNonNull(counting);
         Objects.requireNonNull(hand);
         Objects.requireNonNull(base);
+        Objects.requireNonNull(markers);
         Objects.requireNonNull(back);
         notes = List.copyOf(notes);
         yarns = List.copyOf(yarns);
@@ -65,6 +68,17 @@ public record Instructions(
                     && !rounds.get(again.as().number() - 1).equals(again.as())) {
                 throw new IllegalArgumentException("round " + round.number() + " is as no round of the pattern");
             }
+            round.start().ifPresent(start -> requireMarker(markers, round.number(), start));
+        }
+    }
+
+    private static void requireMarker(Optional<StartMarkers> markers, int round, WrittenStart start) {
+        boolean marked = markers.filter(each -> each.round() < round
+                        && each.of(round).side() == start.side()
+                        && each.joins(round) <= start.stitch())
+                .isPresent();
+        if (!marked) {
+            throw new IllegalArgumentException("round " + round + " starts above no marker");
         }
     }
 
@@ -79,22 +93,43 @@ public record Instructions(
             List<PatternYarn> yarns,
             BaseRound base,
             List<WrittenRound> rounds) {
-        this(title, designer, notes, draft, terms, counting, HookHand.RIGHT, yarns, base, rounds, Optional.empty());
+        this(
+                title,
+                designer,
+                notes,
+                draft,
+                terms,
+                counting,
+                HookHand.RIGHT,
+                yarns,
+                base,
+                Optional.empty(),
+                rounds,
+                Optional.empty());
     }
 
     /** This pattern with something else said of the base round. */
     public Instructions withBase(BaseRound other) {
-        return new Instructions(title, designer, notes, draft, terms, counting, hand, yarns, other, rounds, back);
+        return new Instructions(
+                title, designer, notes, draft, terms, counting, hand, yarns, other, markers, rounds, back);
+    }
+
+    /** This pattern, whose rounds begin at corners, with other markers. */
+    public Instructions withMarkers(Optional<StartMarkers> others) {
+        return new Instructions(
+                title, designer, notes, draft, terms, counting, hand, yarns, base, others, rounds, back);
     }
 
     /** This pattern with other rounds. */
     public Instructions withRounds(List<WrittenRound> others) {
-        return new Instructions(title, designer, notes, draft, terms, counting, hand, yarns, base, others, back);
+        return new Instructions(
+                title, designer, notes, draft, terms, counting, hand, yarns, base, markers, others, back);
     }
 
     /** This pattern with another back layer. */
     public Instructions withBack(Optional<WrittenBack> other) {
-        return new Instructions(title, designer, notes, draft, terms, counting, hand, yarns, base, rounds, other);
+        return new Instructions(
+                title, designer, notes, draft, terms, counting, hand, yarns, base, markers, rounds, other);
     }
 
     /** The yarn of a round of this pattern. */

@@ -57,6 +57,15 @@ public sealed interface SideInstructions {
     /** The steps from the group to the corner. */
     List<SideStep> after();
 
+    /** The steps of one part: all that is in the group, worked once, and none if there is no group. */
+    default List<SideStep> steps(StartMark.Part part) {
+        return switch (part) {
+            case BEFORE -> before();
+            case GROUP -> group().map(Group::steps).orElse(List.of());
+            case AFTER -> after();
+        };
+    }
+
     /** Whether nothing is worked. */
     default boolean isEmpty() {
         return before().isEmpty() && group().isEmpty();
@@ -64,8 +73,8 @@ public sealed interface SideInstructions {
 
     /** All runs as they stand in the words: those of the group and those in brackets once. */
     default Stream<Run> runs() {
-        return Stream.of(before(), group().map(Group::steps).orElse(List.of()), after())
-                .flatMap(List::stream)
+        return Stream.of(StartMark.Part.values())
+                .flatMap(part -> steps(part).stream())
                 .flatMap(SideStep::runs);
     }
 }

@@ -30,7 +30,7 @@ public sealed interface WrittenRound {
      * A round that is worked alike on all sides and begins along one of them.
      *
      * @param stretch a whole side, from the corner just turned to the next one; not empty
-     * @param begun where it begins, and what is worked there before the first corner and after the last one
+     * @param begun where it begins; its mark stands in the stretch
      */
     record AlongSide(
             int number, String yarn, SideSize side, SideInstructions stretch, int cornerChains, WrittenStart begun)
@@ -38,7 +38,11 @@ public sealed interface WrittenRound {
         public AlongSide {
             requireRound(number, yarn, side, cornerChains);
             requireWork(stretch);
-            Objects.requireNonNull(begun);
+            List<? extends SideStep> marked = stretch.steps(begun.mark().part());
+            if (begun.mark().step() > marked.size()) {
+                throw new IllegalArgumentException(
+                        "a mark after " + begun.mark().step() + " of " + marked);
+            }
         }
 
         @Override
@@ -119,18 +123,6 @@ public sealed interface WrittenRound {
         public SideInstructions stretch(Side along) {
             return sides.get(along);
         }
-    }
-
-    /** A round that is worked alike on all sides, and where it begins; at a corner if nothing is said. */
-    static WrittenRound of(
-            int number,
-            String yarn,
-            SideSize side,
-            SideInstructions stretch,
-            int cornerChains,
-            Optional<WrittenStart> start) {
-        return start.<WrittenRound>map(begun -> new AlongSide(number, yarn, side, stretch, cornerChains, begun))
-                .orElseGet(() -> new AtCorner(number, yarn, side, stretch, cornerChains));
     }
 
     /** The round, counted outwards from 1. */

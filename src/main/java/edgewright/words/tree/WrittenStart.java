@@ -1,7 +1,6 @@
 package edgewright.words.tree;
 
 import edgewright.chart.Side;
-import java.util.List;
 import java.util.Objects;
 
 /**
@@ -12,15 +11,13 @@ import java.util.Objects;
  * @param side the side on which the yarn is joined
  * @param stitch the stitch of the round below in which it is joined, counted from the corner just turned with the corner
  *     chain as number 1. The last stitch of the round, which is worked there, has the same number on its side
- * @param toCorner what is worked from the stitch after the join to the first corner; may be empty
- * @param toJoin what is worked at the end of the round, from the corner up to the join and the stitch in it; may be empty.
- *     As the words state it: it need not come out at the join, and a maker finds out
+ * @param mark where the words of the side say that the round starts: after that last stitch. As the words state it: it need not
+ *     stand there, and a maker finds out
  */
-public record WrittenStart(Side side, int stitch, SideInstructions toCorner, List<Run> toJoin) {
+public record WrittenStart(Side side, int stitch, StartMark mark) {
     public WrittenStart {
         Objects.requireNonNull(side);
-        Objects.requireNonNull(toCorner);
-        toJoin = List.copyOf(toJoin);
+        Objects.requireNonNull(mark);
         if (stitch < 1) {
             throw new IllegalArgumentException("a yarn joined in stitch " + stitch);
         }

@@ -125,6 +125,11 @@ final class Bracketing {
         return steps(start, end, DEEPEST);
     }
 
+    /** All of the runs, likewise. */
+    List<SideStep> steps() {
+        return steps(0, runs.size());
+    }
+
     private List<SideStep> steps(int start, int end, int level) {
         if (level == 0) {
             return List.copyOf(runs.subList(start, end));

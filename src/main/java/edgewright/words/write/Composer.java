@@ -62,6 +62,7 @@ final class Composer {
                         .map(yarn -> new PatternYarn(yarn.id(), onOneLine(yarn.name())))
                         .toList(),
                 base(chart, options, 0),
+                StartComposer.of(chart, options).markers(),
                 List.of(),
                 Optional.empty());
     }
@@ -74,13 +75,12 @@ final class Composer {
         Round round = chart.round(number);
         SideInstructions said = GroupedSide.of(round, options.size().sizes());
         int fewest = round.fromCorner().length() + round.toCorner().length();
-        return WrittenRound.of(
+        return beginnings.begun(new WrittenRound.AtCorner(
                 number,
                 round.yarn(),
                 SideSize.of(counts(fewest, round.repeat().length(), options)),
                 said,
-                chart.corner().chains(),
-                beginnings.of(number));
+                chart.corner().chains()));
     }
 
     /** @param fewestRepeats how often the repeat must be worked on a side for all rounds to hold */

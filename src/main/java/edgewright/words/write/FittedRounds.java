@@ -34,30 +34,34 @@ final class FittedRounds {
     /** The whole pattern. */
     Instructions pattern(WordingOptions options) {
         Instructions fitting = Composer.compose(chart, options);
-        StartComposer before = beginningsBefore(options);
-        List<WrittenRound> rounds =
-                fitting.rounds().stream().map(round -> fitted(round, before)).toList();
+        List<WrittenRound> rounds = fitting.rounds().stream().map(this::fitted).toList();
         BaseRound base =
                 new BaseRound(actual(0), OptionalInt.empty(), fitting.base().cornerChains());
-        return fitting.withBase(base).withRounds(rounds);
+        return frame(fitting.withRounds(List.of())).withBase(base).withRounds(rounds);
+    }
+
+    /**
+     * A pattern without rounds as it is for this piece: its markers stand in the changing round, above which nothing is added or
+     * lost any more.
+     */
+    Instructions frame(Instructions fitting) {
+        boolean isLast = plan.changing() == chart.rounds().size();
+        return fitting.withMarkers(
+                fitting.markers().filter(markers -> !isLast).map(markers -> markers.in(plan.changing())));
     }
 
     /** One round alone. */
     WrittenRound round(int number, WordingOptions options) {
-        return fitted(Composer.round(chart, number, options), beginningsBefore(options));
+        return fitted(Composer.round(chart, number, options));
     }
 
     /** @param fitting the round of a piece that has the right counts */
-    private WrittenRound fitted(WrittenRound fitting, StartComposer before) {
+    private WrittenRound fitted(WrittenRound fitting) {
         int past = fitting.number() - plan.question().round();
         if (past <= 0) {
-            return asItIs(fitting, before);
+            return asItIs(fitting);
         }
         return past == 1 ? changing(fitting) : fitting;
-    }
-
-    private StartComposer beginningsBefore(WordingOptions options) {
-        return StartComposer.of(chart, options.withRepeats(repeatsBefore()));
     }
 
     /** The changing round; it is begun at a corner. */
@@ -70,15 +74,14 @@ final class FittedRounds {
                 fitting.number(), fitting.yarn(), fitting.side(), PerSide.each(this::sideWork), fitting.cornerChains());
     }
 
-    private WrittenRound asItIs(WrittenRound round, StartComposer before) {
-        return WrittenRound.of(
+    /** A round before the changing round; it is begun at a corner. */
+    private WrittenRound asItIs(WrittenRound round) {
+        return new WrittenRound.AtCorner(
                 round.number(),
                 round.yarn(),
                 actual(round.number()),
                 GroupedSide.of(chart.round(round.number()), List.of(repeatsBefore())),
-                round.cornerChains(),
-                before.of(round.number())
-                        .filter(start -> start.toCorner().group().isPresent()));
+                round.cornerChains());
     }
 
     /** The stitches that the sides have as they are, up to the counting round. */

@@ -7,6 +7,9 @@ import edgewright.chart.Technique;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
 import edgewright.words.page.TextBlock;
+import edgewright.words.tree.Instructions;
+import edgewright.words.tree.StartMark;
+import edgewright.words.tree.WrittenRound;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -15,20 +18,32 @@ final class JoiningWording {
     private final Messages says;
     private final Messages phrases;
     private final Technique technique;
+    private final List<WrittenRound> rounds;
+    /** Whether a round starts after its marker instead of right above it. */
+    private final boolean someStartPast;
 
-    JoiningWording(Language language, Technique technique) {
+    JoiningWording(Language language, Technique technique, Instructions pattern) {
         this.says = language.messages("words/write");
         this.phrases = language.messages("words/phrases");
         this.technique = technique;
+        this.rounds = pattern.rounds();
+        this.someStartPast = rounds.stream()
+                .anyMatch(round -> round.start()
+                        .filter(start ->
+                                start.stitch() > pattern.markers().orElseThrow().joins(round.number()))
+                        .isPresent());
     }
 
-    /**
-     * A paragraph on beginning and one on closing, for each of the places.
-     *
-     * @param atCorner whether some rounds begin at a corner
-     * @param alongSide whether some begin along a side
-     */
-    List<TextBlock> blocks(boolean atCorner, boolean alongSide) {
+    /** Whether the words of this round have the mark of its start. */
+    static boolean hasMark(WrittenRound round) {
+        return round.start().isPresent() && !RoundWording.isOneStitchThroughout(round.stretch());
+    }
+
+    /** On beginning and on closing, for each of the places where rounds begin. */
+    List<TextBlock> blocks() {
+        boolean alongSide = rounds.stream().anyMatch(round -> round.start().isPresent());
+        boolean atCorner = rounds.isEmpty()
+                || rounds.stream().anyMatch(round -> round.start().isEmpty());
         List<TextBlock> blocks = new ArrayList<>();
         String join = says.text("joining-" + technique.join());
         String ends = says.text("joining-ends");
@@ -37,10 +52,13 @@ final class JoiningWording {
             blocks.add(paragraph(close(false), ends));
             return blocks;
         }
-        blocks.add(paragraph(
-                says.text("joining-alongSide"),
-                says.text("joinAlong-" + technique.join()),
-                says.text("joining-around")));
+        List<String> starting = new ArrayList<>(List.of(says.text("joining-aboveMarker")));
+        if (someStartPast) {
+            starting.add(says.text("joining-pastMarker"));
+        }
+        starting.add(says.text("joinAlong-" + technique.join()));
+        blocks.add(new TextBlock.Prose(phrases.list("sentences-next", starting)));
+        blocks.add(around());
         if (atCorner) {
             blocks.add(paragraph(says.text("joining-someAtCorner"), join));
         }
@@ -49,6 +67,32 @@ final class JoiningWording {
             blocks.add(paragraph(says.text("joining-closeSomeAtCorner")));
         }
         return blocks;
+    }
+
+    /** The way from the start round the piece and back, and what the mark means, as far as rounds have it. */
+    private TextBlock around() {
+        List<String> sentences = new ArrayList<>(List.of(says.text("joining-around")));
+        List<WrittenRound> marked =
+                rounds.stream().filter(JoiningWording::hasMark).toList();
+        if (!marked.isEmpty()) {
+            sentences.add(says.text("joining-mark"));
+        }
+        if (marked.stream().anyMatch(round -> isInGroup(round, false))) {
+            sentences.add(says.text("joining-markInGroup"));
+        }
+        if (marked.stream().anyMatch(round -> isInGroup(round, true))) {
+            sentences.add(says.text("joining-markInEvery"));
+        }
+        if (rounds.stream().anyMatch(round -> round.start().isPresent() && !hasMark(round))) {
+            sentences.add(says.text("joining-noMark"));
+        }
+        return new TextBlock.Prose(phrases.list("sentences-next", sentences));
+    }
+
+    /** @param everyStitch whether the group is said without an asterisk */
+    private static boolean isInGroup(WrittenRound round, boolean everyStitch) {
+        return round.start().orElseThrow().mark().part() == StartMark.Part.GROUP
+                && RoundWording.isEveryStitch(round.stretch().group().orElseThrow()) == everyStitch;
     }
 
     private String close(boolean alongSide) {

@@ -49,6 +49,9 @@ final class NeedsWording {
     /** How often the repeat is worked on each side, in each size or example. */
     private final List<PerSide<Integer>> sizes;
 
+    /** How many markers show where rounds start. */
+    private final int markers;
+
     private final List<TextBlock> said = new ArrayList<>();
 
     NeedsWording(Chart chart, WordingOptions options) {
@@ -57,6 +60,10 @@ final class NeedsWording {
         phrases = language.messages("words/phrases");
         trade = TradeTerms.of(language, options.terms());
         this.chart = chart;
+        markers = StartComposer.of(chart, options)
+                .markers()
+                .map(each -> each.isOne() ? 1 : 2)
+                .orElse(0);
         size = options.size();
         sizes = size.sizes().isEmpty()
                 ? PatternWriter.exampleRepeats().stream().map(PerSide::all).toList()
@@ -207,7 +214,7 @@ final class NeedsWording {
         var tension = arg("tension", trade.tension());
         boolean named =
                 chart.making().hook().isPresent() || chart.making().swatch().isPresent();
-        String needle = says.text("needs-needle-" + chart.making().technique().close());
+        String needle = says.text("needs-needle-" + chart.making().technique().close(), count("markers", markers));
         prose(phrases.list(
                 "sentences-next", List.of(says.text(named ? "needs-otherHook" : "needs-anyHook", tension), needle)));
     }

@@ -54,7 +54,7 @@ public final class PatternWriter {
      * @param round 1 to the rounds of the chart
      */
     public static TextBlock.RoundWords round(Chart chart, int round, WordingOptions options) {
-        return new Wording(options.language(), Composer.frame(chart, options)).round(written(chart, round, options));
+        return new Wording(options.language(), frame(chart, options)).round(written(chart, round, options));
     }
 
     /**
@@ -63,7 +63,15 @@ public final class PatternWriter {
      * @param round 1 to the rounds of the chart
      */
     public static RoundParts parts(Chart chart, int round, WordingOptions options) {
-        return new Wording(options.language(), Composer.frame(chart, options)).parts(written(chart, round, options));
+        return new Wording(options.language(), frame(chart, options)).parts(written(chart, round, options));
+    }
+
+    private static Instructions frame(Chart chart, WordingOptions options) {
+        Instructions frame = Composer.frame(chart, options);
+        return options.size()
+                .changes()
+                .map(plan -> new FittedRounds(chart, plan).frame(frame))
+                .orElse(frame);
     }
 
     private static WrittenRound written(Chart chart, int round, WordingOptions options) {

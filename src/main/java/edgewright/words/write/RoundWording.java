@@ -20,6 +20,8 @@ import edgewright.words.tree.Run;
 import edgewright.words.tree.SideInstructions;
 import edgewright.words.tree.SideSize;
 import edgewright.words.tree.SideStep;
+import edgewright.words.tree.StartMark;
+import edgewright.words.tree.StartMark.Part;
 import edgewright.words.tree.WrittenRound;
 import edgewright.words.tree.WrittenStart;
 import java.util.ArrayList;
@@ -36,15 +38,23 @@ final class RoundWording {
     private final OptionalInt told;
     private final SizeWording sizes;
     private final ChangesWording changes;
+    private final StartWording starts;
 
     /** @param told the chains that a corner has wherever a round does not say how many, where the pattern says so once */
-    RoundWording(Language language, Terms terms, OptionalInt told, SizeWording sizes, ChangesWording changes) {
+    RoundWording(
+            Language language,
+            Terms terms,
+            OptionalInt told,
+            SizeWording sizes,
+            ChangesWording changes,
+            StartWording starts) {
         this.language = language;
         this.told = told;
         this.phrases = language.messages("words/phrases");
         this.trade = TradeTerms.of(language, terms);
         this.sizes = sizes;
         this.changes = changes;
+        this.starts = starts;
     }
 
     /** The base round and what is said of it. */
@@ -71,9 +81,9 @@ final class RoundWording {
             steps.addAll(sides.lines());
         } else {
             RoundParts.OfAllSides alike = (RoundParts.OfAllSides) parts;
-            alike.begun().ifPresent(begun -> steps.add(begun.start()));
-            steps.add(instructions(round, alike));
-            alike.begun().ifPresent(begun -> steps.add(begun.end()));
+            String start = starts.of(round);
+            String work = instructions(round, alike);
+            steps.add(start.isEmpty() ? work : phrases.list("sentences-next", List.of(start, work)));
         }
         if (!counts.isEmpty() && parts instanceof RoundParts.OfEachSide) {
             steps.add(counts);
@@ -106,20 +116,42 @@ final class RoundWording {
         }
         SideInstructions stretch = round.stretch();
         boolean alone = stretch.before().isEmpty() && stretch.after().isEmpty();
+        Optional<StartMark> mark =
+                round.start().map(WrittenStart::mark).filter(each -> !isOneStitchThroughout(stretch));
         return new RoundParts.OfAllSides(
-                runs(stretch.before()),
-                stretch.group().map(group -> group(group, alone)).orElse(""),
-                runs(stretch.after()),
+                runs(stretch, Part.BEFORE, mark),
+                stretch.group()
+                        .map(group -> isEveryStitch(group)
+                                ? every(group, alone, mark.filter(each -> each.part() == Part.GROUP))
+                                : group(group, runs(stretch, Part.GROUP, mark)))
+                        .orElse(""),
+                runs(stretch, Part.AFTER, mark),
                 chains(round.cornerChains()),
-                phrases.text(round.start().isPresent() ? "next-sides" : "all-sides"),
-                round.start().map(start -> new RoundParts.Begun(start(start, corner), end(start))));
+                phrases.text("all-sides"),
+                starts.toldApart(round));
+    }
+
+    /** Whether a side is one stitch in every stitch of it; then it is no matter where in its words a round starts. */
+    static boolean isOneStitchThroughout(SideInstructions stretch) {
+        return stretch.before().isEmpty()
+                && stretch.after().isEmpty()
+                && stretch.group()
+                        .filter(group -> isEveryStitch(group) && group.lastStitches() == 0)
+                        .isPresent();
     }
 
     /** What is worked along one side, in a round whose sides are told apart. */
     private String along(Side side, SideInstructions stretch, String corner) {
+        boolean alone = stretch.before().isEmpty() && stretch.after().isEmpty();
         String work = clauses(
-                runs(stretch.before()), stretch.group().map(group -> group(group, false)), runs(stretch.after()));
-        return phrases.text("along", arg("edge", edge(side)), arg("steps", work), arg("corner", corner));
+                runs(stretch, Part.BEFORE, Optional.empty()),
+                stretch.group()
+                        .map(group -> isEveryStitch(group)
+                                ? every(group, alone, Optional.empty())
+                                : group(group, runs(stretch, Part.GROUP, Optional.empty()))),
+                runs(stretch, Part.AFTER, Optional.empty()));
+        return phrases.text(
+                "along", arg("edge", phrases.text("edge-" + side)), arg("steps", work), arg("corner", corner));
     }
 
     /** Whether a group is so simple that it is said without an asterisk: one stitch into each stitch of the side. */
@@ -131,20 +163,9 @@ final class RoundWording {
     }
 
     private String instructions(WrittenRound round, RoundParts.OfAllSides parts) {
-        SideInstructions stretch = round.stretch();
         String work = clauses(
                 parts.fromCorner(), Optional.of(parts.repeat()).filter(group -> !group.isEmpty()), parts.toCorner());
-        String corner = corner(round.cornerChains());
-        if (round.start().isEmpty()) {
-            return phrases.text("alike", arg("work", work), arg("corner", corner));
-        }
-        boolean saysEvery = stretch.before().isEmpty()
-                && stretch.group().filter(RoundWording::isEveryStitch).isPresent();
-        return phrases.text(
-                "alike-next",
-                arg("work", saysEvery ? work : phrases.text("from-corner", arg("work", work))),
-                arg("corner", corner),
-                arg("sides", parts.sides()));
+        return phrases.text("alike", arg("work", work), arg("corner", corner(round.cornerChains())));
     }
 
     private String clauses(String before, Optional<String> group, String after) {
@@ -159,48 +180,42 @@ final class RoundWording {
         return phrases.list("clauses-next", clauses);
     }
 
-    /** Where the yarn is joined, and what is worked from there to the first corner. */
-    private String start(WrittenStart start, String corner) {
-        SideInstructions rest = start.toCorner();
-        if (rest.isEmpty()) {
-            return phrases.text(
-                    "start-next-to-corner",
-                    arg("edge", edge(start.side())),
-                    number("number", start.stitch()),
-                    arg("corner", corner));
-        }
-        String work = clauses(runs(rest.before()), rest.group().map(group -> group(group, false)), runs(rest.after()));
-        return phrases.text(
-                "start",
-                arg("edge", edge(start.side())),
-                number("number", start.stitch()),
-                arg("work", work),
-                arg("corner", corner));
+    private String group(Group group, String steps) {
+        return phrases.text("group", arg("steps", steps), arg("upTo", upTo(group)));
     }
 
-    /** What is worked from the last corner to where the yarn was joined. */
-    private String end(WrittenStart start) {
-        return start.toJoin().isEmpty()
-                ? phrases.text("return-at-once", arg("edge", edge(start.side())))
-                : phrases.text("return", arg("edge", edge(start.side())), arg("runs", runs(start.toJoin())));
+    /**
+     * A group without an asterisk.
+     *
+     * @param alone whether nothing else is worked on the side; then it need not be said how far the group goes
+     * @param mark of a start in the group
+     */
+    private String every(Group group, boolean alone, Optional<StartMark> mark) {
+        String stitch = name(group.steps().get(0).stitchAt(1));
+        String every = alone && group.lastStitches() == 0
+                ? phrases.text("every", arg("stitch", stitch))
+                : phrases.text("every-to", arg("stitch", stitch), arg("upTo", upTo(group)));
+        return mark.isPresent() ? phrases.text("marked", arg("step", every)) : every;
     }
 
-    private String edge(Side side) {
-        return phrases.text("edge-" + side);
-    }
-
-    /** @param alone whether nothing else is worked on the side; then it need not be said how far the group goes */
-    private String group(Group group, boolean alone) {
-        String upTo = group.lastStitches() == 0
+    private String upTo(Group group) {
+        return group.lastStitches() == 0
                 ? phrases.text("to-corner")
                 : phrases.text("to-last", plain("last", group.lastStitches()));
-        if (!isEveryStitch(group)) {
-            return phrases.text("group", arg("steps", runs(group.steps())), arg("upTo", upTo));
-        }
-        String stitch = name(group.steps().get(0).stitchAt(1));
-        return alone && group.lastStitches() == 0
-                ? phrases.text("every", arg("stitch", stitch))
-                : phrases.text("every-to", arg("stitch", stitch), arg("upTo", upTo));
+    }
+
+    /** The steps of one part of a side, with the mark of the start if it stands there. */
+    private String runs(SideInstructions stretch, Part part, Optional<StartMark> mark) {
+        List<String> steps =
+                new ArrayList<>(stretch.steps(part).stream().map(this::step).toList());
+        mark.filter(each -> each.part() == part).ifPresent(each -> {
+            if (each.step() == steps.size()) {
+                steps.add(phrases.text("start-mark-word"));
+            } else {
+                steps.set(each.step(), phrases.text("marked", arg("step", steps.get(each.step()))));
+            }
+        });
+        return phrases.list("runs-next", steps);
     }
 
     private String runs(List<? extends SideStep> steps) {

@@ -2,21 +2,27 @@ package edgewright.words.write;
 
 import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
+import edgewright.chart.Side;
 import edgewright.chart.Start;
 import edgewright.fit.RoundStart;
 import edgewright.fit.Starts;
 import edgewright.words.tree.Group;
-import edgewright.words.tree.Run;
 import edgewright.words.tree.SideInstructions;
 import edgewright.words.tree.SideStep;
+import edgewright.words.tree.StartMark;
+import edgewright.words.tree.StartMark.Part;
+import edgewright.words.tree.StartMarker;
+import edgewright.words.tree.StartMarkers;
+import edgewright.words.tree.WrittenRound;
 import edgewright.words.tree.WrittenStart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * Says where each round of a chart begins. A chart that says nothing of starts, or that has ragged sections, begins every
- * round at a corner.
+ * round at a corner. So does a round that is long stitches and chains as far as its start could step on.
  *
  * <p>Without a size, and for several, a start is said for every side that is long enough to have it; {@link #fewestRepeats}
  * says how long that is. A pattern for several sizes of which one is too small begins every round at a corner.
@@ -31,7 +37,7 @@ final class StartComposer {
         this.chart = chart;
         this.repeats = options.repeats();
         this.sizes = options.size().sizes();
-        this.starts = starts;
+        this.starts = starts.stream().anyMatch(RoundStart::free) ? starts : List.of();
     }
 
     static StartComposer of(Chart chart, WordingOptions options) {
@@ -48,14 +54,29 @@ final class StartComposer {
                 : composer;
     }
 
+    /** The markers in the base round above which rounds start; none if all of them begin at a corner. */
+    Optional<StartMarkers> markers() {
+        if (starts.isEmpty()) {
+            return Optional.empty();
+        }
+        StartMarker odd = marker(starts.get(0));
+        return Optional.of(new StartMarkers(0, odd, starts.size() > 1 ? marker(starts.get(1)) : odd));
+    }
+
+    /** Below a start that has not stepped on, as many rounds further down. */
+    private static StartMarker marker(RoundStart start) {
+        return new StartMarker(start.side(), start.number() - start.movedOn() - start.round() + 1);
+    }
+
     /** How often the repeat must be worked on a side for it to have the start of every round; 0 for a given size. */
     int fewestRepeats() {
         int fewest = 0;
         for (RoundStart start : repeats.isEmpty() ? starts : List.<RoundStart>of()) {
-            SideInstructions said = said(start.round());
+            SideInstructions said = GroupedSide.of(chart.round(start.round()), sizes);
             int last = said.group().orElseThrow().lastStitches();
-            while (start.number() > SideStep.stitches(said.before())
-                    && start.number() > chart.shape(start.side()).stitches(start.round(), fewest) - last) {
+            while (start.free()
+                    && start.number() >= SideStep.stitches(said.before())
+                    && start.number() >= chart.shape(start.side()).stitches(start.round(), fewest) - last) {
                 fewest++;
             }
         }
@@ -63,64 +84,91 @@ final class StartComposer {
     }
 
     /** Whether some size has a side that is too short for a start. */
-    private boolean isTooLongFor(List<PerSide<Integer>> sizes) {
+    private boolean isTooLongFor(List<PerSide<Integer>> all) {
         int fewest = fewestRepeats();
-        return sizes.stream().flatMap(PerSide::stream).anyMatch(times -> times < fewest);
+        return all.stream().flatMap(PerSide::stream).anyMatch(times -> times < fewest);
     }
 
-    /** Where this round begins, and what is worked from there to the corner and at the end of the round. */
-    Optional<WrittenStart> of(int round) {
-        return starts.isEmpty() ? Optional.empty() : Optional.of(written(starts.get(round - 1)));
+    /** This round with its start, if it begins along a side. */
+    WrittenRound begun(WrittenRound.AtCorner round) {
+        return starts.isEmpty() || !starts.get(round.number() - 1).free()
+                ? round
+                : begun(round, starts.get(round.number() - 1));
     }
 
-    private WrittenStart written(RoundStart start) {
-        // Any side that has the start begins with the same stitches.
-        int times = repeats.map(size -> size.get(start.side())).orElseGet(this::manyRepeats);
-        String side = chart.round(start.round()).side(start.side(), times).letters();
-        return new WrittenStart(
-                start.side(),
-                start.number(),
-                rest(said(start.round()), start.number(), side),
-                GroupedSide.runs(side.substring(0, start.number())));
-    }
-
-    /** What is left of a side after so many of its stitches, with the group where it was. */
-    private static SideInstructions rest(SideInstructions said, int done, String side) {
-        int before = SideStep.stitches(said.before());
+    private WrittenRound begun(WrittenRound.AtCorner round, RoundStart start) {
+        SideInstructions said = round.stretch();
         Group group = said.group().orElseThrow();
-        int inGroups = done - before;
-        if (inGroups <= 0) {
-            return SideInstructions.of(dropped(said.before(), done), group, said.after());
+        int before = SideStep.stitches(said.before());
+        int number = start.number();
+        if (RoundWording.isOneStitchThroughout(said)) {
+            return begun(round, said, start, new StartMark(Part.GROUP, 0));
         }
-        if (done > side.length() - group.lastStitches()) {
-            return SideInstructions.of(GroupedSide.runs(side.substring(done)));
+        if (number < before) {
+            Parted parted = Parted.of(said.before(), number);
+            return begun(
+                    round, SideInstructions.of(parted.steps(), group, said.after()), start, parted.mark(Part.BEFORE));
         }
-        int begun = inGroups % group.stitches();
-        List<Run> restOfGroup = begun == 0 ? List.of() : dropped(group.steps(), begun);
-        return SideInstructions.of(restOfGroup, group, said.after());
+        OptionalInt after = stitchesAfter(start, group);
+        if (after.isPresent()) {
+            Parted parted = Parted.of(said.after(), after.getAsInt());
+            return begun(
+                    round, SideInstructions.of(said.before(), group, parted.steps()), start, parted.mark(Part.AFTER));
+        }
+        Parted parted = Parted.of(group.steps(), (number - before) % group.stitches());
+        Group marked = new Group(parted.steps(), group.lastStitches());
+        return begun(round, SideInstructions.of(said.before(), marked, said.after()), start, parted.mark(Part.GROUP));
     }
 
-    /** The runs of these steps without their first stitches. */
-    private static List<Run> dropped(List<SideStep> steps, int stitches) {
-        List<Run> rest = new ArrayList<>();
-        int left = stitches;
-        for (Run run : SideStep.workedOut(steps)) {
-            int here = Math.min(left, run.count());
-            left -= here;
-            if (here < run.count()) {
-                rest.add(new Run(run.count() - here, run.stitch()));
-            }
+    /** How many stitches after the last group a start is; empty if a group goes on there, as on a side that is long enough. */
+    private OptionalInt stitchesAfter(RoundStart start, Group group) {
+        if (repeats.isEmpty()) {
+            return OptionalInt.empty();
         }
-        return rest;
+        Side side = start.side();
+        int length = chart.shape(side).stitches(start.round(), repeats.get().get(side));
+        int after = start.number() - (length - group.lastStitches());
+        return after >= 0 ? OptionalInt.of(after) : OptionalInt.empty();
     }
 
-    private int manyRepeats() {
-        int furthest = starts.stream().mapToInt(RoundStart::number).max().orElse(0);
-        // The words after the group may begin a repeat before its end.
-        return furthest / chart.shape().w() + 2;
+    private static WrittenRound begun(
+            WrittenRound.AtCorner round, SideInstructions marked, RoundStart start, StartMark mark) {
+        return new WrittenRound.AlongSide(
+                round.number(),
+                round.yarn(),
+                round.side(),
+                marked,
+                round.cornerChains(),
+                new WrittenStart(start.side(), start.number(), mark));
     }
 
-    private SideInstructions said(int round) {
-        return GroupedSide.of(chart.round(round), sizes);
+    /** Steps in two parts, each in the fewest things that a reader must take in: a run or a bracket is parted if it must be. */
+    private record Parted(List<SideStep> first, List<SideStep> rest) {
+        static Parted of(List<SideStep> steps, int stitches) {
+            String letters = letters(steps);
+            return new Parted(said(letters.substring(0, stitches)), said(letters.substring(stitches)));
+        }
+
+        private static String letters(List<SideStep> steps) {
+            StringBuilder letters = new StringBuilder();
+            SideStep.workedOut(steps)
+                    .forEach(run ->
+                            letters.append(String.valueOf(run.stitch().letter()).repeat(run.count())));
+            return letters.toString();
+        }
+
+        private static List<SideStep> said(String letters) {
+            return new Bracketing(GroupedSide.runs(letters)).steps();
+        }
+
+        List<SideStep> steps() {
+            List<SideStep> steps = new ArrayList<>(first);
+            steps.addAll(rest);
+            return steps;
+        }
+
+        StartMark mark(Part part) {
+            return new StartMark(part, first.size());
+        }
     }
 }

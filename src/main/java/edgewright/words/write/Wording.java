@@ -22,6 +22,7 @@ import edgewright.words.tree.PatternYarn;
 import edgewright.words.tree.Run;
 import edgewright.words.tree.SideSize;
 import edgewright.words.tree.SideStep;
+import edgewright.words.tree.StartMark;
 import edgewright.words.tree.WrittenRound;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -43,6 +44,7 @@ final class Wording {
     private final YarnLabels yarns;
     private final RoundWording rounds;
     private final SizeWording sizes;
+    private final StartWording starts;
     /** What is said of the one piece that the pattern is for. */
     private final Optional<PieceWording> piece;
 
@@ -74,12 +76,14 @@ final class Wording {
         this.extras = extras;
         yarns = new YarnLabels(language, pattern.yarns());
         sizes = new SizeWording(language, pattern.counting(), pattern.hand());
+        starts = new StartWording(language, pattern.markers());
         rounds = new RoundWording(
                 language,
                 pattern.terms(),
                 pattern.base().cornerChains(),
                 sizes,
-                new ChangesWording(language, trade, pattern.hand()));
+                new ChangesWording(language, trade, pattern.hand()),
+                starts);
         piece = PieceWording.of(language, pattern);
     }
 
@@ -119,8 +123,7 @@ final class Wording {
             case NOTES -> notes();
             case ABBREVIATIONS -> abbreviations();
             case SET_UP -> setUp();
-            case JOINING ->
-                new JoiningWording(language, extras.technique()).blocks(startsAtACorner(), startsAlongASide());
+            case JOINING -> new JoiningWording(language, extras.technique(), pattern).blocks();
             case ROUNDS -> pattern.rounds().stream().<TextBlock>map(this::round).toList();
             case COUNTS ->
                 new CountsWording(language, pattern, yarns, extras.names())
@@ -206,11 +209,8 @@ final class Wording {
 
     /** Whether anything is worked a number of times, along a side or in a round that puts counts right. */
     private static boolean hasBrackets(WrittenRound round) {
-        Stream<SideStep> steps = Stream.of(
-                        round.stretch().before(),
-                        round.stretch().group().map(Group::steps).orElse(List.of()),
-                        round.stretch().after())
-                .flatMap(List::stream);
+        Stream<SideStep> steps =
+                Stream.of(StartMark.Part.values()).flatMap(part -> round.stretch().steps(part).stream());
         return steps.anyMatch(Bracket.class::isInstance)
                 || round.changes().stream()
                         .flatMap(PerSide::stream)
@@ -237,19 +237,9 @@ final class Wording {
     private boolean saysNumbers() {
         return pattern.rounds().stream()
                 .anyMatch(round -> round.changes().isPresent()
-                        || round.start().isPresent()
                         || !round.stretch().before().isEmpty()
                         || !round.stretch().after().isEmpty()
                         || round.stretch().group().stream().anyMatch(group -> !RoundWording.isEveryStitch(group)));
-    }
-
-    private boolean startsAlongASide() {
-        return pattern.rounds().stream().anyMatch(round -> round.start().isPresent());
-    }
-
-    private boolean startsAtACorner() {
-        return pattern.rounds().isEmpty()
-                || pattern.rounds().stream().anyMatch(round -> round.start().isEmpty());
     }
 
     /** Which numbers are whose: of named sizes, or of examples. */
@@ -300,6 +290,9 @@ final class Wording {
         if (saysStitches()) {
             blocks.add(entry(phrases, says.text("st-both"), says.text("st-meaning")));
         }
+        if (pattern.rounds().stream().anyMatch(JoiningWording::hasMark)) {
+            blocks.add(entry(phrases, phrases.text("start-mark-word"), says.text("start-mark-meaning")));
+        }
         return blocks;
     }
 
@@ -317,6 +310,7 @@ final class Wording {
         if (!side.equals(SideSize.unstated()) && piece.isEmpty()) {
             blocks.add(prose(new ChangingAdvice(language, pattern.rounds()).paragraph()));
         }
+        blocks.addAll(starts.setUp());
         return blocks;
     }
 

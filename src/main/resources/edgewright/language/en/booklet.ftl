@@ -140,7 +140,6 @@ guide-repeat = Repeat
 guide-toCorner = To the corner
 guide-corner = Corner
 guide-sides = Each side
-guide-end = Back to the start
 guide-back = Back layer
 guide-back-matches = Round { $round } of the back layer has the same counts.
 guide-seen = Look for

@@ -38,6 +38,12 @@ stop-STITCHES_LEFT = { $place }: the words turn the corner here, but { $found ->
    *[other] { $found } stitches of this side are
     } still to be worked.
 stop-NO_PLACE_TO_JOIN = { $place }: the yarn is to be joined in stitch { $joinStitch } of the round below, but with both corner chains there are only { $found }.
+stop-MARK_ELSEWHERE = { $place }: here is the stitch in which the round is joined, but in its words the mark of the start stands { $found ->
+    [0] at the corner
+    [one] after 1 stitch of the side
+   *[other] after { $found } stitches of the side
+    }.
+stop-NOT_TO_BE_CLOSED = { $place }: the round is joined here, where { $wanted } is worked; only a stitch that is worked into the one below can close a round.
 stop-PAST_THE_JOIN = { $place }: { $wanted } is asked for, but the round is back where its yarn was joined, and the next stitch is already worked.
 stop-SHORT_OF_THE_JOIN = { $place }: the round ends here, but { $found ->
     [one] 1 stitch

@@ -23,6 +23,9 @@ import edgewright.words.tree.PatternYarn;
 import edgewright.words.tree.Run;
 import edgewright.words.tree.SideInstructions;
 import edgewright.words.tree.SideSize;
+import edgewright.words.tree.StartMark;
+import edgewright.words.tree.StartMarker;
+import edgewright.words.tree.StartMarkers;
 import edgewright.words.tree.WrittenBack;
 import edgewright.words.tree.WrittenRound;
 import edgewright.words.tree.WrittenStart;
@@ -86,49 +89,133 @@ class PatternReaderTest {
                 .containsExactly(round(List.of(), new Group(List.of(B1), 0), List.of(), SideSize.unstated()));
     }
 
-    private static final String STARTED = "UK terms\nRound 1, Peat: start on the left: join the yarn in stitch 4; "
-            + "1 dc; *2 dc, 1 dc blo; rep from * to the corner; corner: 2 ch. From the corner: *2 dc, 1 dc blo; rep from * "
-            + "to the corner; corner: 2 ch. Work on the next three sides. Back on the left side: 4 dc, the last stitch "
-            + "where the yarn was joined.";
+    private static final String STARTED = """
+            UK terms
+            Set-up
+            Base round. 11 sts; corner: 2 ch.
+            Marker for odd rounds: left edge, stitch 4 of the base round (the corner chain is 1).
+            Marker for even rounds: right edge, stitch 3 of the base round.
 
-    @Test
-    void aRoundMayBeginAlongASide() {
-        Run dc2 = new Run(2, Stitch.PLAIN);
-        Group group = new Group(List.of(dc2, B1), 0);
-        WrittenStart start = new WrittenStart(
-                Side.LEFT,
-                4,
-                SideInstructions.of(List.of(new Run(1, Stitch.PLAIN)), group, List.of()),
-                List.of(new Run(4, Stitch.PLAIN)));
-        assertThat(rounds(STARTED))
-                .containsExactly(new WrittenRound.AlongSide(
-                        1, "A", SideSize.unstated(), SideInstructions.of(List.of(), group, List.of()), 2, start));
+            Rounds
+            Round 1, Peat: 1 dc; *2 dc, ^ 1 dc blo; rep from * to the corner; corner.
+            Round 2, Peat: start 2 sts after the marker. 5 dc, ^ 2 dc blo; dc in every st to the corner; corner.
+            Round 3, Peat: dc blo in every st; corner.
+            Round 4, Peat: Begin at a corner. 2 dc; *1 dc; rep from * to the corner; corner.
+            Round 5, Peat: 1 dc; ^ dc blo in every st to last 2 sts; 2 dc; corner.
+            Round 6, Peat: 1 dc; *1 dc blo; rep from * to last 9 sts; 6 dc, ^, 3 dc; corner.
+            """;
+
+    private static WrittenRound alongSide(
+            int number, SideInstructions words, Side side, int stitch, StartMark.Part part, int step) {
+        WrittenStart start = new WrittenStart(side, stitch, new StartMark(part, step));
+        return new WrittenRound.AlongSide(number, "A", SideSize.unstated(), words, 2, start);
     }
 
-    @ParameterizedTest
-    @CsvSource({
-        "start on the left, begin along the left-hand edge",
-        "start on the left, Start along the left edge",
-        "Back on the left side, Return along the left-hand edge",
-        "Back on the left side, back along the left-hand side",
-    })
-    void anEdgeIsNamedInMoreThanOneWay(String one, String other) {
-        assertThat(rounds(STARTED.replace(one, other))).isEqualTo(rounds(STARTED));
+    @Test
+    void aRoundMayStartAboveAMarker() {
+        Run p1 = new Run(1, Stitch.PLAIN);
+        Group toCorner = new Group(List.of(B1), 0);
+        Instructions pattern = pattern(STARTED);
+        assertThat(pattern.markers())
+                .contains(new StartMarkers(0, new StartMarker(Side.LEFT, 4), new StartMarker(Side.RIGHT, 3)));
+        assertThat(pattern.rounds())
+                .containsExactly(
+                        alongSide(
+                                1,
+                                SideInstructions.of(
+                                        List.of(p1), new Group(List.of(new Run(2, Stitch.PLAIN), B1), 0), List.of()),
+                                Side.LEFT,
+                                4,
+                                StartMark.Part.GROUP,
+                                1),
+                        alongSide(
+                                2,
+                                SideInstructions.of(
+                                        List.of(new Run(5, Stitch.PLAIN), new Run(2, Stitch.BACK_LOOP)),
+                                        new Group(List.of(p1), 0),
+                                        List.of()),
+                                Side.RIGHT,
+                                6,
+                                StartMark.Part.BEFORE,
+                                1),
+                        alongSide(
+                                3,
+                                SideInstructions.of(List.of(), toCorner, List.of()),
+                                Side.LEFT,
+                                6,
+                                StartMark.Part.GROUP,
+                                0),
+                        new WrittenRound.AtCorner(
+                                4,
+                                "A",
+                                SideSize.unstated(),
+                                SideInstructions.of(
+                                        List.of(new Run(2, Stitch.PLAIN)), new Group(List.of(p1), 0), List.of()),
+                                2),
+                        alongSide(
+                                5,
+                                SideInstructions.of(
+                                        List.of(p1), new Group(List.of(B1), 2), List.of(new Run(2, Stitch.PLAIN))),
+                                Side.LEFT,
+                                8,
+                                StartMark.Part.GROUP,
+                                0),
+                        alongSide(
+                                6,
+                                SideInstructions.of(
+                                        List.of(p1),
+                                        new Group(List.of(B1), 9),
+                                        List.of(new Run(6, Stitch.PLAIN), new Run(3, Stitch.PLAIN))),
+                                Side.RIGHT,
+                                8,
+                                StartMark.Part.AFTER,
+                                1));
     }
 
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
             value = {
-                "Back on the left | Back on the top | line 2, column 241: 'top', but expected 'Return along the left-hand edge'",
-                "corner: 2 ch. Work | corner: 3 ch. Work | line 2, column 111: 'corner', but expected 3 chains, as at the next corner",
-                "on the next three sides | on all four sides | line 2, column 207: 'all', but expected 'Work this on the next three sides'",
-                "4 dc, the last | 4 dc, corner, the last | line 2, column 258: 'corner', but expected a number and a stitch, or 'the last of them where the yarn was joined'",
-                "stitch 4 | stitch 0 | line 2, column 59: '0', but expected a number from 1 to 999999999",
-                "the left: | the hem: | line 2, column 29: 'hem', but expected an edge: top, left-hand, bottom or right-hand",
+                "left edge, stitch | left-hand edge: in stitch",
+                "left edge, | left side,",
+                "stitch 4 of the base round (the corner chain is 1) | stitch 4 of the base round",
+                "Marker for odd rounds | MARKER FOR ODD ROUNDS",
+                "start 2 sts after | begin 2 stitches after",
+                "Begin at a corner | start at any corner",
+            })
+    void aStartIsSaidInMoreThanOneWay(String one, String other) {
+        assertThat(pattern(STARTED.replace(one, other))).isEqualTo(pattern(STARTED));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "stitch 4 | stitch 0 | line 4, column 42: '0', but expected a number from 1 to 999999999",
+                "left edge, | hem, | line 4, column 24: 'hem', but expected an edge: top, left-hand, bottom or right-hand",
+                "of the base round ( | of my base round ( | line 4, column 47: 'my', but expected 'of the base round' or 'of round' and its number",
+                "Marker for even | Marker for odd | line 5, column 1: 'Marker', but expected a marker for other rounds, since these have one",
+                "stitch 3 of the base round | stitch 3 of round 1 | line 4, column 1: 'Marker', but expected a marker for odd rounds and one for even rounds, in the same round",
+                "2 dc, ^ 1 dc blo | 2 dc, 1 dc blo | line 8, column 16: '1', but expected the sign ^ where the round starts, since the set-up has a marker",
+                "2 dc, ^ 1 dc blo | ^ 2 dc, ^ 1 dc blo | line 8, column 31: '^', but expected no second sign for the start of the round",
+                "5 dc, ^ 2 | (3 dc, ^ 2 dc) twice, 2 | line 9, column 53: '^', but expected no sign for the start of the round inside brackets",
+                "after the marker | at the marker | line 9, column 28: 'at', but expected 'after the marker'",
+                "2 sts after | 0 sts after | line 9, column 22: '0', but expected a number from 1 to 999999999",
+                "2 dc; *1 dc; | 2 dc; *^ 1 dc; | line 11, column 42: '^', but expected no sign for a start, since this round begins at a corner",
             })
     void aStartThatDoesNotGoTogetherIsRefusedAtItsPlace(String right, String wrong, String problem) {
         assertThat(problems(STARTED.replace(right, wrong))).containsExactly(problem);
+    }
+
+    @Test
+    void aMarkOfAStartNeedsAMarker() {
+        String round = "UK terms\nRound 1, Peat: 1 dc, ^ 2 dc blo; corner: 2 ch";
+        assertThat(problems(round))
+                .containsExactly(
+                        "line 2, column 22: '^', but expected no sign for a start, since this round begins at a corner");
+        assertThat(problems(round.replace("1 dc,", "start 1 st after the marker. 1 dc,")))
+                .containsExactly(
+                        "line 2, column 16: 'start', but expected a marker in the set-up, above which a round can start");
     }
 
     @ParameterizedTest

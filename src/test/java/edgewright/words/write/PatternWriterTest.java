@@ -59,7 +59,7 @@ class PatternWriterTest {
     @Test
     void aRoundCanBeTakenApart() {
         RoundParts.OfAllSides parts = parts(3);
-        assertThat(parts.begun()).isEmpty();
+        assertThat(parts.start()).isEmpty();
         assertThat(Stream.of(parts.fromCorner(), parts.repeat(), parts.toCorner(), parts.corner(), parts.sides())
                         .map(part -> part.replace(Language.NO_BREAK, ' ')))
                 .containsExactly(

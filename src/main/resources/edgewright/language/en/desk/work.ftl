@@ -84,7 +84,6 @@ guide-repeat = Repeat
 guide-eachSide = Each side
 guide-toCorner = To the corner
 guide-corner = Corner
-guide-end = Back to the start
 guide-seen = Look for
 guide-back = Back layer
 guide-back-matches = Round { $round } of the back layer has the same counts.

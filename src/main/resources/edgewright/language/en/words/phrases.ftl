@@ -90,29 +90,36 @@ corner-as-told = { corner-word }
 corner-word = corner
 corner-chains = { $count }~{ $stitch }
 
-# A round that is worked alike on all sides, and what follows the start of one that begins along a side. $sides: next-sides
+# A round that is worked alike on all sides
 alike = { $work }; { $corner }.
-alike-next = { $work }; { $corner }. { $sides }
-from-corner = { from-word }: { $work }
-from-word = From the corner
 all-sides = { all-sides-word }.
 all-sides-word = Work this on all four sides
-next-sides = { next-sides-word }.
-next-sides-word = Work this on the next three sides
 
-# A round that begins along a side. $number: the stitch of the round below
-start = { start-word } { $edge }: { join-word }~{ $number } { of-below-word } { corner-is-one-word }; { from-next-word }: { $work }; { $corner }.
-start-next-to-corner = { start-word } { $edge }: { join-word }~{ $number } { of-below-word } { corner-is-one-word }; { $corner }.
-start-word = Start along the
-join-word = join the yarn in stitch
-of-below-word = of the round below
+# The marker above which rounds start. $title: marker-all, or marker-odd and marker-even; $round: of-base or of-round
+marker = { $title }: { $edge }, { in-stitch-word }~{ $number } { $round } { corner-is-one-word }.
+marker-all = { marker-word }
+marker-odd = { marker-word } { odd-word }
+marker-even = { marker-word } { even-word }
+marker-word = Marker
+odd-word = for odd rounds
+even-word = for even rounds
+in-stitch-word = stitch
+of-base = { of-base-word }
+of-base-word = of the base round
+of-round = { of-word } { round-word }~{ $round }
+of-word = of
 corner-is-one-word = (the corner chain is 1)
-from-next-word = from the next stitch
-return = { return-word } { $edge }, { from-inside-word }: { $runs }, { last-at-join-word }.
-return-at-once = { return-word } { $edge }, { from-inside-word }: { last-at-join-word }.
-return-word = Return along the
+# The mark stands in the words of a side where a round starts: before the step that is worked first, or at the end of a list.
+# A sign of one token that stands for nothing else.
+marked = { start-mark-word }~{ $step }
+start-mark-word = ^
+# Where a round does not start right above its marker. $sts: sts
+start-after = { start-word } { $sts } { after-marker-word }.
+start-word = Start
+after-marker-word = after the marker
+at-a-corner = { at-a-corner-word }.
+at-a-corner-word = Begin at a corner
 from-inside-word = from the corner
-last-at-join-word = the last of them where the yarn was joined
 
 # 'Right side' would be the face of the fabric.
 edge-TOP = top edge

@@ -39,13 +39,19 @@ expected-cornerChains = 1, 2 or 3 chains
 # $value: the chain
 expected-chain = '{ $value }'
 expected-edge = an edge: top, left-hand, bottom or right-hand
-expected-join-word = 'join the yarn in stitch' and its number
-# $value: number
-expected-sameChains = { $value } chains, as at the next corner
-expected-next-sides-word = 'Work this on the next three sides'
-expected-return-word = 'Return along the' and the edge at which the round was begun
-# $value: edge
-expected-returnAlong = 'Return along the { $value }'
+expected-in-stitch-word = 'stitch' and its number
+expected-of-base-word = 'of the base round' or 'of round' and its number
+expected-of-round = 'of the base round' or 'of round' and its number
+expected-markerEnd = the end of what is said of the marker
+expected-otherMarker = a marker for other rounds, since these have one
+expected-bothMarkers = a marker for odd rounds and one for even rounds, in the same round
+expected-markerBefore = a marker in the set-up, above which a round can start
+expected-after-marker-word = 'after the marker'
+expected-start-mark-word = the sign for the start of the round
+expected-mark = the sign ^ where the round starts, since the set-up has a marker
+expected-oneMark = no second sign for the start of the round
+expected-noMark = no sign for a start, since this round begins at a corner
+expected-noMarkInBrackets = no sign for the start of the round inside brackets
 expected-along-word = 'Along the' and an edge
 expected-otherWords = an edge that has no words yet
 # $value: number
@@ -76,7 +82,6 @@ expected-sameStitch = '{ $value }', the stitch of this round
 # $value: the slip stitch
 expected-slip = '{ $value }'
 expected-through-word = 'in every stitch and every corner chain, through the back loops of both layers'
-expected-last-at-join-word = a number and a stitch, or 'the last of them where the yarn was joined'
 expected-work = some stitches before the corner
 expected-multiple = 'multiple of' or 'any number'
 expected-plus = 'plus', 'multiple of' or 'any number'

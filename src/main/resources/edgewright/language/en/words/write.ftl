@@ -43,8 +43,17 @@ needs-contrast = Lay the yarns side by side in daylight, and look at them in a p
 needs-skill = Skill
 needs-anyHook = A hook that gives you the same { $tension } as the piece.
 needs-otherHook = If your { $tension } is different, change the hook.
-needs-needle-INVISIBLE = A blunt needle for the joins and the ends, and stitch markers if you like them.
-needs-needle-SLIP = A blunt needle for the ends, and stitch markers if you like them.
+# $markers: how many are for the starts of rounds
+needs-needle-INVISIBLE = { $markers ->
+    [0] A blunt needle for the joins and the ends, and stitch markers if you like them.
+    [one] A blunt needle for the joins and the ends, and a stitch marker for the start of the rounds.
+   *[other] A blunt needle for the joins and the ends, and { $markers } stitch markers for the starts of the rounds.
+    }
+needs-needle-SLIP = { $markers ->
+    [0] A blunt needle for the ends, and stitch markers if you like them.
+    [one] A blunt needle for the ends, and a stitch marker for the start of the rounds.
+   *[other] A blunt needle for the ends, and { $markers } stitch markers for the starts of the rounds.
+    }
 
 direction-LEFT = The right side faces you in every round; never turn. This pattern is for makers who crochet with the left hand: you travel clockwise: top, right, bottom, left. The border is a mirror image of one worked with the right hand.
 direction-RIGHT = The right side faces you in every round; never turn. If you crochet with the right hand you travel anticlockwise: top, left, bottom, right. With the left hand you travel clockwise, and the border is a mirror image.
@@ -75,6 +84,11 @@ setUp-examples = Numbers such as { $numbers } are two examples, one outside the 
 setUp-names = Sizes: { $names }. The first number is for the first size; those in brackets are for the other sizes in their order. A number that stands alone is for all sizes.
 setUp-sizes = The first number is for the first size; those in brackets are for the other sizes in their order. A number that stands alone is for all sizes.
 setUp-sides = The design comes out even on every side that has a number of the multiple. Give opposite sides the same number, so that the piece lies flat; top and bottom may have a different number from left and right.
+# $markers: 1, or 2 in turn
+setUp-markers = { $markers ->
+    [1] Put the marker in when that round is done; every round starts above it. Count from the corner just turned: the corner chain is number 1 (of several chains the last, the one next to this side), the stitch after it is number 2. Where the marker is hard to see, move it up into the stitch that stands straight above it.
+   *[other] Put each marker in when that round is done; every round starts above its own. Count from the corner just turned: the corner chain is number 1 (of several chains the last, the one next to this side), the stitch after it is number 2. Where a marker is hard to see, move it up into the stitch that stands straight above it.
+    }
 setUp-right = If a side has another number, start all the same and put it right on the way: count every side in { $counting }, work some stitches more or fewer in { $changing }, spread evenly and away from the corners, and count again in { $checking }. The counts given with each round are those that come out even in it. Remember that every round makes a side 2 stitches longer.
 setUp-rightAtOnce = If a side has another number, put it right before round 1: work the base round again with some stitches more or fewer, spread evenly and away from the corners.
 setUp-thatRound = that round
@@ -87,12 +101,17 @@ joining-CHAIN = Join the yarn with one chain in the corner chain where that stit
 joining-SLIP = Join the yarn with a slip stitch in the corner chain where that stitch goes, and make one chain. Neither is a stitch, and neither is ever counted. Then work the first stitch into the same corner chain.
 joining-STANDING = Begin with a slip knot on the hook, and work that stitch into its corner chain as a standing stitch. It counts as any other.
 joining-apart = Begin the next round at the opposite corner, so that the ends lie apart.
-joining-alongSide = Each round says along which edge it starts and in which stitch of the round below to join the yarn. Count from the corner just turned, on the round below: the corner chain is number 1 (of several chains the last, the one next to this side), the stitch after it is number 2.
+joining-aboveMarker = Every round starts above its marker: join the yarn in the stitch of the round below that stands straight above the marked one. Counted from the corner it is one stitch further along in every round.
+joining-pastMarker = 'Start 1 st after the marker' means: join in the stitch that comes after the one above the marker, or as many stitches after it as the round says. A long stitch or a chain cannot close a round, so the start moves on.
 joinAlong-CHAIN = Join the yarn there with one chain, in the back loop. That chain is not a stitch and is never counted. The first stitch of the round goes into the next stitch along, the one after the chain.
 joinAlong-SLIP = Join the yarn there with a slip stitch in the back loop, and make one chain. Neither is a stitch, and neither is ever counted. The first stitch of the round goes into the next stitch along, the one after the chain.
 joinAlong-STANDING = Begin with a slip knot on the hook: the first stitch of the round is a standing stitch in the next stitch along, the one after that stitch. It counts as any other.
-joining-around = Work round the piece; at the end you come back along the edge where you started, and the last stitch of the round goes into the stitch where the yarn was to be joined. So every stitch of the round below is used once.
-joining-someAtCorner = A round that names no start begins with the first stitch after any corner.
+joining-around = Work along the side to its corner, round the piece, and back to the start: the last stitch of the round goes into the stitch where the yarn was to be joined. So every stitch of the round below is used once.
+joining-mark = The ^ in a round stands where it starts: begin with what follows it. On the other sides pass over it.
+joining-markInGroup = After an asterisk it stands for the repeat that is above the marker: finish that repeat, then go on as the round says; on the way back to the start work up to the ^ of the same repeat.
+joining-markInEvery = Before a stitch that is worked 'in every st' it means: begin with that stitch above the marker.
+joining-noMark = A round without ^ is the same all along, so it needs none.
+joining-someAtCorner = A round that says 'Begin at a corner' begins with the first stitch after any corner.
 closeAt-CORNER = Close every round after its last corner
 closeAt-SIDE = Close every round after its last stitch, the one worked where the yarn was to be joined
 # $where: closeAt; the end is pulled out of the last chain, or along a side out of the last stitch
@@ -104,6 +123,9 @@ close-INVISIBLE = { $where }, with an invisible join. Cut the yarn, pull the end
 close-SLIP = { $where }, with a slip stitch in the top of the first counted stitch, which is not counted. Cut the yarn and fasten off.
 close-lastChain = chain
 close-lastStitch = stitch
+# For a page that tells a round by itself. $number: the stitch of the round below; $sts: how many after the marker
+start-above = Above the marker on the { $edge }: in stitch { $number } of the round below, with the corner chain as number 1.
+start-past = { $sts } after the marker on the { $edge }: in stitch { $number } of the round below, with the corner chain as number 1.
 joining-ends = Both ends lie where the round began; leave them at the back.
 joining-closeSomeAtCorner = A round that begins at a corner is closed in the same way after its last corner; there the last chain stands for the last stitch.
 
@@ -142,6 +164,7 @@ rep = rep
 rep-meaning = repeat
 st-both = st, sts
 st-meaning = stitch, stitches
+start-mark-meaning = where the round starts, above the marker
 
 # $last: the last round before the changing round
 piece-before = { $last ->

@@ -16,7 +16,8 @@ terms-US = sör
 terms-between = handens
 terms-word = mål
 
-from-word = från hörnan | ∅
+from-corner = { from-word } → { $work }
+from-word = Ur hörnan | från hörnan | ∅
 all-sides-word = alla sidor
 round-word = varv
 st-word = mäski | mäskor
