@@ -14,7 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** What is said to a maker about sizes, picking up, starts and landmarks, in sentences from the messages. */
+/** What is said to a maker about sizes, picking up and landmarks, in sentences from the messages. */
 public final class GuideSentences {
     /** A last round that is off by less than this is not spoken of. The number is our own. */
     private static final double LEAST_TO_SPARE_MM = 10;
@@ -43,19 +43,6 @@ public final class GuideSentences {
                 .map(landmark ->
                         landmark instanceof Landmark.LongsOnSide longs ? onSides(longs, repeats) : of(landmark))
                 .toList();
-    }
-
-    /** Where a round is started. */
-    public String of(RoundStart start) {
-        String where = says.text(
-                "start",
-                arg("round", words.round(start.round())),
-                arg("side", words.side(start.side())),
-                number("stitch", start.number()));
-        if (!start.free()) {
-            return where + " " + says.text("start-notFree");
-        }
-        return start.movedOn() == 0 ? where : where + " " + says.text("start-moved", count("columns", start.movedOn()));
     }
 
     /** The counts with which a side closes, without a full stop. */

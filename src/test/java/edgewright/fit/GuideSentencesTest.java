@@ -4,10 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
-import edgewright.chart.Place;
-import edgewright.chart.Section;
 import edgewright.chart.Side;
-import edgewright.chart.SidePlace;
 import edgewright.chart.SideShape;
 import edgewright.chart.Swatch;
 import edgewright.texts.English;
@@ -59,22 +56,6 @@ class GuideSentencesTest {
     void the_long_stitches_of_a_piece_are_counted_on_its_sides() {
         assertThat(sentences.landmarks(List.of(new Landmark.LongsOnSide(4, 2)), PerSide.of(10, 7, 10, 0)))
                 .containsExactly("Long stitches: top 24, left 18, bottom 24, right 4.");
-    }
-
-    @Test
-    void a_start_is_told_from_its_corner_and_with_why_it_has_moved() {
-        SidePlace stitch = new SidePlace(5, 9);
-        Place place = new Place(5, Section.REPEAT, 3);
-        assertThat(List.of(
-                        sentences.of(new RoundStart(5, Side.TOP, stitch, place, 0, true)),
-                        sentences.of(new RoundStart(5, Side.BOTTOM, stitch, place, 2, true)),
-                        sentences.of(new RoundStart(5, Side.LEFT, stitch, place, 0, false))))
-                .containsExactly(
-                        "In round 5 join the yarn along the top edge in stitch 9 from the corner, counting the corner chain as 1.",
-                        "In round 5 join the yarn along the bottom edge in stitch 9 from the corner, counting the corner chain as 1."
-                                + " The start moves on by 2 here, past what stands in its column.",
-                        "In round 5 join the yarn along the left edge in stitch 9 from the corner, counting the corner chain as 1."
-                                + " No stitch near it is free to join in: choose another column.");
     }
 
     @Test

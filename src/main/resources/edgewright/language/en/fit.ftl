@@ -123,10 +123,6 @@ landmark-onRepeat = Each repeat of the chart has { $longs }, and the corners hav
 landmark-onBoth = Each side has { $corners } near its corners, and { $repeat } more in each repeat of the chart.
 landmark-onSides = Long stitches: { $counts }.
 
-start = In { $round } join the yarn along the { $side } edge in stitch { $stitch } from the corner, counting the corner chain as 1.
-start-moved = The start moves on by { $columns } here, past what stands in its column.
-start-notFree = No stitch near it is free to join in: choose another column.
-
 multiple-any = any number from { $fewest }, { $counting }
 multiple-plus = multiple of { $multiple } plus { $plus }, at least { $fewest }, { $counting }
 multiple-even = multiple of { $multiple }, at least { $fewest }, { $counting }
