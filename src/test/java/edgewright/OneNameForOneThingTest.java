@@ -54,8 +54,6 @@ class OneNameForOneThingTest {
                     "language/en/words/write needs-contrast"),
             Unused.word("\\b(words|sizes|pieces|stitches)\\b.{0,20}\\b(checked|worked back)\\b", "proved"),
             Unused.word("\\bheld? .{0,40}\\bto the chart\\b", "compare with"),
-            // A maker stops before the last stitches.
-            Unused.word("\\bstop(s|ped)?\\b", "cancel", "language/en/words/write notes-last"),
             Unused.word(
                     "\\btake[sn]? (\\w+ )*(rounds?|columns?)( \\w+)? out\\b|\\b(rounds?|column) (\\{\\S+ )?out\\b",
                     "delete"),

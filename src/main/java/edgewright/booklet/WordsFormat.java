@@ -43,7 +43,7 @@ public enum WordsFormat {
     };
 
     /** The most stitches of a picture in a page; more make a page that is slow to open, and cells too small to be seen. */
-    private static final long MOST_STITCHES = 40_000;
+    private static final long MOST_STITCHES = 20_000;
 
     private final String ending;
 

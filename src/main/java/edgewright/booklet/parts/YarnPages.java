@@ -181,12 +181,6 @@ public final class YarnPages {
         return new ArrayList<>(setter.paragraph(parent, text));
     }
 
-    private List<ColumnSlice> apart(Tag parent, String text) {
-        List<ColumnSlice> strips = paragraph(parent, text);
-        strips.set(0, strips.get(0).spaced(setter.sheet().halfLinePt()));
-        return strips;
-    }
-
     private String name(Yarn yarn) {
         String name = yarn.id() + " " + yarn.name();
         return setter.fitted(name, setter.styles().figures(), setter.sheet().textPt() / 3);

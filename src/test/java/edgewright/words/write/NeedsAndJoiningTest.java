@@ -84,8 +84,8 @@ class NeedsAndJoiningTest {
                         Skill: You can count.
                         If your tension is different, change the hook. A blunt needle for the joins and the ends, and \
                         stitch markers if you like them.
-                        Lay the yarns side by side in daylight, and look at them in a photograph without colour: where \
-                        the greys are close, the pattern gets lost.
+                        Lay the yarns side by side in daylight and take a black-and-white photograph: if the greys are \
+                        close, the pattern will not show.
                         """);
     }
 
@@ -141,15 +141,15 @@ class NeedsAndJoiningTest {
                 .isEqualTo("""
                         Joining and closing a round
                         ---------------------------
-                        Begin a round with the first stitch after any corner. Begin with a slip knot on the hook, and \
-                        work that stitch into its corner chain as a standing stitch. It counts as any other. Begin the \
-                        next round at the opposite corner, so that the ends lie apart.
+                        Begin round 1 with the first stitch after any corner. Begin with a slip knot on the hook, and \
+                        work that stitch into its corner chain as a standing stitch. It counts as any other. Begin \
+                        each later round at the corner opposite the last start, so that the ends lie apart.
 
                         Close every round after its last corner, with an invisible join. Cut the yarn, pull the end \
                         out of the last chain and thread the needle with it. Go under both top loops of the second \
                         stitch of the round, and back into the top of the last chain: the new loop lies over the first \
-                        stitch and takes the place of its top. Pull until the new loop has the size of a stitch. It is \
-                        not counted. Both ends lie where the round began; leave them at the back.
+                        stitch and takes the place of its top. Pull until the new loop has the size of a stitch. This \
+                        loop is not counted. Both ends lie where the round began; leave them at the back.
                         """);
     }
 

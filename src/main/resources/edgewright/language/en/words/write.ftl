@@ -1,7 +1,7 @@
 # The sentences of a written pattern that are for people only. What the reader reads stands in phrases.ftl, what a stitch is called
 # in the folders of the dialects.
 
-terms-which = { $terms }. An abbreviation can mean another stitch in another pattern: use the list of abbreviations here.
+terms-which = { $terms }. The same abbreviation can mean another stitch in other terms: use the list of abbreviations here.
 
 needs-weight = Weight of yarn
 # As the Craft Yarn Council numbers them, with what the UK calls them: https://thecrochetcrowd.com/5-bulky-weight-yarn-projects
@@ -39,7 +39,7 @@ needs-finished = Finished size
 needs-finishedOf = Size { $size }
 needs-finishedExample = Example of { $stitches } sts
 needs-size = about { $across } by { $down } cm ({ $acrossInches } by { $downInches } in) with the border, on a piece of { $pieceAcross } by { $pieceDown } cm
-needs-contrast = Lay the yarns side by side in daylight, and look at them in a photograph without colour: where the greys are close, the pattern gets lost.
+needs-contrast = Lay the yarns side by side in daylight and take a black-and-white photograph: if the greys are close, the pattern will not show.
 needs-skill = Skill
 needs-anyHook = A hook that gives you the same { $tension } as the piece.
 needs-otherHook = If your { $tension } is different, change the hook.
@@ -61,26 +61,26 @@ sides-all = A round is written for one side, from the corner just turned to the 
 sides-others = The other rounds are written for one side, from the corner just turned to the next corner, and end with that corner; all four sides are worked alike.
 piece-note = In round~{ $round } each side has words of its own, which give it the number of stitches that it needs: count each side before that round, and again after it. A piece with another number on any side needs words of its own.
 notes-number = A number before a stitch means one in each of that many stitches: '3 { $stitch }' is one { $stitch } in each of the next 3 stitches, never 3 in one. A number before { $chain } is that many chains.
-notes-group = Work the group after the asterisk (*) as often as it fits before the last stitches of the side, or before the corner, as the round says: not at all, once, or more often. It always comes out even.
+notes-group = Work the group from the asterisk (*) up to 'rep' as often as it fits before the last stitches of the side, or before the corner, as the round says: not at all, once, or more often. It always fits exactly.
 notes-brackets = Work what stands in brackets as many times as it says before you go on: '(1~{ $stitch }, 1~{ $other }) twice' is 1~{ $stitch }, 1~{ $other }, 1~{ $stitch }, 1~{ $other }.
 notes-every = 'In every st' includes the corner chains at both ends of a side: the first and the last stitch of the side go into them.
-notes-last = 'To last 4 sts' means: stop when 4 stitches of the side are left to work; on a short side that may be at once. The last of them goes into the chain of the next corner.
+notes-last = 'To last 4 sts' means: go on until 4 stitches of the side are left to work.
 corner-1 = Corners: a corner of 1 ch is one chain between two sides. The last stitch of a side and the first stitch of the next side both go into the corner chain of the round below, with the new chain between them. { growth }
-corner-2 = Corners: a corner of 2 ch is two chains between two sides. The last stitch of a side goes into the first chain of the corner below; then make 2 ch; the first stitch of the next side goes into the last chain of the same corner. { growth }
-corner-3 = Corners: a corner of 3 ch is three chains between two sides. The last stitch of a side goes into the first chain of the corner below; then make 3 ch; the first stitch of the next side goes into the last chain of the same corner. The middle chain stays empty. { growth }
-growth = These two stitches are the first and the last of their sides in the words and in every count. So each side has 2 stitches more than in the round before.
+corner-2 = Corners: a corner of 2 ch is two chains between two sides. The last stitch of a side goes into the first chain of the corner in the round below; then make 2 ch; the first stitch of the next side goes into the last chain of the same corner. { growth }
+corner-3 = Corners: a corner of 3 ch is three chains between two sides. The last stitch of a side goes into the first chain of the corner in the round below; then make 3 ch; the first stitch of the next side goes into the last chain of the same corner. The middle chain stays empty. { growth }
+growth = They are the last of one side and the first of the next, in the words and in every count. So each side has 2 stitches more than in the round before.
 # Which loops of a corner chain a stitch takes
 cornerLoops-BACK_LOOP = A { $stitch } takes the back loop of the corner chain and leaves its front loop free.
 cornerLoops-PLAIN = A { $stitch } takes both loops of the corner chain.
-cornerLoops-LONG = A { $stitch } that is the second or the last but one stitch of a side goes into the front loop of a corner chain two rounds below: of the chain that holds the stitch it covers.
+cornerLoops-LONG = A { $stitch } that is the second or the next to last stitch of a side goes into the front loop of a corner chain two rounds below: the very chain into which the stitch that it covers was worked.
 changes-begin = Begin round~{ $round } with the first stitch of the top edge, wherever other rounds begin: join the yarn in the corner chain where that stitch goes.
 changes-two = '2 { $stitch } in the next st' makes two stitches out of one.
 changes-oneAndOne = Two stitches 'in the next st' make two stitches out of one.
 notes-chain = A chain inside a side counts as one stitch. In the next round work into it as into a stitch.
 
-setUp-what = The base round is round 0: { $stitch } through both loops all round the piece, with a corner of chains at each of the four corners. Any yarn will do; it shows as a thin line between the piece and the border.
+setUp-what = The base round is round 0: { $stitch } through both loops all round the piece, with a corner of chains at each of the four corners. Any yarn of the same weight will do; it shows as a thin line between the piece and the border.
 setUp-pickUp = Along a row of stitches work one in each stitch. Along the ends of rows work one in each row of { $stitch }, two in each row that is twice as high and three in each that is three times as high; if the edge waves work fewer, if it draws in work more.
-setUp-examples = Numbers such as { $numbers } are two examples, one outside the brackets and one in them: each round gives the counts of these two sides.
+setUp-examples = All counts are for one side. Numbers such as { $numbers } are two examples: the first is for the smaller one, the one in brackets for the larger.
 setUp-names = Sizes: { $names }. The first number is for the first size; those in brackets are for the other sizes in their order. A number that stands alone is for all sizes.
 setUp-sizes = The first number is for the first size; those in brackets are for the other sizes in their order. A number that stands alone is for all sizes.
 setUp-sides = The design comes out even on every side that has a number of the multiple. Give opposite sides the same number, so that the piece lies flat; top and bottom may have a different number from left and right.
@@ -89,37 +89,37 @@ setUp-markers = { $markers ->
     [1] Put the marker in when that round is done; every round starts above it. Count from the corner just turned: the corner chain is number 1 (of several chains the last, the one next to this side), the stitch after it is number 2. Where the marker is hard to see, move it up into the stitch that stands straight above it.
    *[other] Put each marker in when that round is done; every round starts above its own. Count from the corner just turned: the corner chain is number 1 (of several chains the last, the one next to this side), the stitch after it is number 2. Where a marker is hard to see, move it up into the stitch that stands straight above it.
     }
-setUp-right = If a side has another number, start all the same and put it right on the way: count every side in { $counting }, work some stitches more or fewer in { $changing }, spread evenly and away from the corners, and count again in { $checking }. The counts given with each round are those that come out even in it. Remember that every round makes a side 2 stitches longer.
+setUp-right = If a side has another number, start all the same and correct it in the first rounds: count every side in { $counting }, work some stitches more or fewer in { $changing }, spread evenly and away from the corners, and count again in { $checking }. There a side must again have a number that fits: that of the~base~round and 2 more for every round since.
 setUp-rightAtOnce = If a side has another number, put it right before round 1: work the base round again with some stitches more or fewer, spread evenly and away from the corners.
 setUp-thatRound = that round
 
-roundNamed-base = the base round
+roundNamed-base = the~base~round
 roundNamed-number = round~{ $round }
 
-joining-atCorner = Begin a round with the first stitch after any corner.
+joining-atCorner = Begin round 1 with the first stitch after any corner.
 joining-CHAIN = Join the yarn with one chain in the corner chain where that stitch goes. This chain is not a stitch and is never counted. Then work the first stitch into the same corner chain.
 joining-SLIP = Join the yarn with a slip stitch in the corner chain where that stitch goes, and make one chain. Neither is a stitch, and neither is ever counted. Then work the first stitch into the same corner chain.
 joining-STANDING = Begin with a slip knot on the hook, and work that stitch into its corner chain as a standing stitch. It counts as any other.
-joining-apart = Begin the next round at the opposite corner, so that the ends lie apart.
+joining-apart = Begin each later round at the corner opposite the last start, so that the ends lie apart.
 joining-aboveMarker = Every round starts above its marker: join the yarn in the stitch of the round below that stands straight above the marked one. Counted from the corner it is one stitch further along in every round.
 joining-pastMarker = 'Start 1 st after the marker' means: join in the stitch that comes after the one above the marker, or as many stitches after it as the round says. A long stitch or a chain cannot close a round, so the start moves on.
 joinAlong-CHAIN = Join the yarn there with one chain, in the back loop. That chain is not a stitch and is never counted. The first stitch of the round goes into the next stitch along, the one after the chain.
 joinAlong-SLIP = Join the yarn there with a slip stitch in the back loop, and make one chain. Neither is a stitch, and neither is ever counted. The first stitch of the round goes into the next stitch along, the one after the chain.
 joinAlong-STANDING = Begin with a slip knot on the hook: the first stitch of the round is a standing stitch in the next stitch along, the one after that stitch. It counts as any other.
-joining-around = Work along the side to its corner, round the piece, and back to the start: the last stitch of the round goes into the stitch where the yarn was to be joined. So every stitch of the round below is used once.
-joining-mark = The ^ in a round stands where it starts: begin with what follows it. On the other sides pass over it.
+joining-around = Work along the side to its corner, round the piece, and back to the start: the last stitch of the round goes into the stitch where the yarn was joined.
+joining-mark = The ^ in a round stands where it starts: begin with what follows it. On the other sides ignore it.
 joining-markInGroup = After an asterisk it stands for the repeat that is above the marker: finish that repeat, then go on as the round says; on the way back to the start work up to the ^ of the same repeat.
 joining-markInEvery = Before a stitch that is worked 'in every st' it means: begin with that stitch above the marker.
 joining-noMark = A round without ^ is the same all along, so it needs none.
 joining-someAtCorner = A round that says 'Begin at a corner' begins with the first stitch after any corner.
 closeAt-CORNER = Close every round after its last corner
-closeAt-SIDE = Close every round after its last stitch, the one worked where the yarn was to be joined
+closeAt-SIDE = Close every round after its last stitch, the one worked where the yarn was joined
 # $where: closeAt; the end is pulled out of the last chain, or along a side out of the last stitch
 close-INVISIBLE = { $where }, with an invisible join. Cut the yarn, pull the end out of the last { $last } and thread the needle with it. { $join ->
     [STANDING] Go under both top loops of the second stitch of the round, and back into the top of the last { $last }: the new loop lies over the first stitch and takes the place of its top.
     [SLIP] Pass over the slip stitch and the chain, go under both top loops of the first counted stitch, and go back into the top of the last { $last }.
    *[CHAIN] Pass over the joining chain, go under both top loops of the first counted stitch, and go back into the top of the last { $last }.
-    } Pull until the new loop has the size of a stitch. It is not counted.
+    } Pull until the new loop has the size of a stitch. This loop is not counted.
 close-SLIP = { $where }, with a slip stitch in the top of the first counted stitch, which is not counted. Cut the yarn and fasten off.
 close-lastChain = chain
 close-lastStitch = stitch
@@ -131,15 +131,15 @@ joining-closeSomeAtCorner = A round that begins at a corner is closed in the sam
 
 finishing-endsBetween = The ends of the front lie hidden between the layers. Weave in those of the back layer and of the joining round, behind stitches of their own yarn.
 finishing-ends = Weave in each end at the back, behind stitches of its own yarn.
-finishing-block = Block the piece when all ends are in: pin it out with the corners square and the sides straight, dampen it and let it dry. Go by the band of the yarn: heat flattens acrylic, and hot water felts wool.
+finishing-block = Block the piece when all ends are in: pin it out with the corners square and the sides straight, dampen it and let it dry. Follow the ball band: heat flattens acrylic, and hot water felts wool.
 
-backWhat-all = The back layer lies behind the front and hides its ends. Work it with the wrong side of the piece facing you, on a base round of its own: { $stitch } through both loops along the same edge, behind the base round of the front, with the same number of stitches on each side and the same corners. Begin a round with the first stitch after any corner. Any yarn will do.
-backWhat-piece = The back layer lies behind the front and hides its ends. Work it with the wrong side of the piece facing you, on a base round of its own: { $stitch } through both loops along the same edge, behind the base round of the front, with the same corners and with the right number of stitches from the beginning, as given here. Begin a round with the first stitch after any corner. Any yarn will do.
+backWhat-all = The back layer lies behind the front and hides its ends. Work it with the wrong side of the piece facing you, on a base round of its own: { $stitch } through both loops along the same edge, behind the base round of the front, with the same number of stitches on each side and the same corners. Begin a round with the first stitch after any corner. Any yarn of the same weight will do.
+backWhat-piece = The back layer lies behind the front and hides its ends. Work it with the wrong side of the piece facing you, on a base round of its own: { $stitch } through both loops along the same edge, behind the base round of the front, with the same corners and with the right number of stitches from the beginning, as given here. Begin a round with the first stitch after any corner. Any yarn of the same weight will do.
 back-smallerHook = Use a hook one size smaller than for the front.
 backCorner-1 = In the back layer the stitches named before and after the chain of a corner all go into the corner chain of the round below. They are the last and the first of their sides in every count.
-backCorner-2 = In the back layer the stitches named before the chains of a corner all go into the first chain of the corner below, those after them into its last chain. They are the last and the first of their sides in every count.
-backCorner-3 = In the back layer the stitches named before the chains of a corner all go into the first chain of the corner below, those after them into its last chain. They are the last and the first of their sides in every count. The middle chain stays empty.
-back-begin = Join the yarn of a back round in the corner chain where its first stitch goes. In a round of { $stitch }, work 3 { $chain } there for height; they count as the first { $stitch }. Close the round with an invisible join through the top of them.
+backCorner-2 = In the back layer the stitches named before the chains of a corner all go into the first chain of the corner in the round below, those after them into its last chain. They are the last and the first of their sides in every count.
+backCorner-3 = In the back layer the stitches named before the chains of a corner all go into the first chain of the corner in the round below, those after them into its last chain. They are the last and the first of their sides in every count. The middle chain stays empty.
+back-begin = Join the yarn of a back round in the corner chain where its first stitch goes. In a round of { $stitch }, work 3 { $chain } there for height; they count as the first { $stitch }. Close the round with an invisible join through the top of these 3 { $chain }.
 back-beginLow = Join the yarn of a back round with one chain in the corner chain where its first stitch goes; that chain is not counted. Close the round with an invisible join.
 back-join = Join the layers when both have their last round. Lay them wrong sides together with the front facing you, corner on corner; each stitch of the front has a stitch of the back behind it. The back loops are the two on the inside, between the layers.
 
