@@ -24,6 +24,9 @@ final class RootCommand implements Runnable {
             YarnCommand.class,
             FromPictureCommand.class,
             SurroundCommand.class,
+            CornersCommand.class,
+            LetterCommand.class,
+            VaryCommand.class,
             HelpCommand.class);
 
     private final Terminal terminal;

@@ -228,8 +228,12 @@ class ProgramTest {
         for (String key : new TreeSet<>(usage.stringPropertyNames())) {
             if (example.matcher(key).matches()) {
                 String line = usage.getProperty(key).strip().replaceAll(" > .*", "");
-                Object[] words =
-                        Stream.of(line.split(" ")).skip(1).map(this::inFolder).toArray();
+                Object[] words = Stream.of(line.replace("--to corners", "--to corners.d")
+                                .replace("--to variations", "--to variations.d")
+                                .split(" "))
+                        .skip(1)
+                        .map(this::inFolder)
+                        .toArray();
                 assertThat(run(words))
                         .as(line)
                         .extracting(Ended::status, Ended::err)

@@ -12,7 +12,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** What is said of arguments that make no command, in full. */
 class UsageTest {
-    private static final String COMMANDS = "check, write, publish, work, fit, draw, yarn, from-picture, surround, help";
+    private static final String COMMANDS =
+            "check, write, publish, work, fit, draw, yarn, from-picture, surround, corners, letter, vary, help";
 
     @ParameterizedTest
     @CsvSource(
@@ -30,6 +31,7 @@ class UsageTest {
                 "draw x --to= | --to: found '', expected the name of a file",
                 "check --sides | --sides: found nothing after it, expected N,N,N,N",
                 "from-picture x | found no --to CHART; expected one",
+                "corners x | found no --to FOLDER; expected one",
                 "surround x | found no OUTER, no --to CHART; expected one of each",
                 "work | found no CHART, no --from TEXTFILE; expected a chart, or a pattern in words",
                 "work sample-charts/tide-steps.border.json | found no size to work, expected --sides or --repeats, or a piece with --at-round and --counts",
@@ -69,6 +71,7 @@ class UsageTest {
                 "from-picture x --to y.border.json --crop 1,2,3 | --crop: found '1,2,3', expected four whole numbers: left, top, width and height in pixels",
                 "from-picture x --to y.border.json --first top | --first: found 'top', expected one of left, right",
                 "from-picture x --to y.border.json --from-corner 2000 | --from-corner: found 2000, expected 0 to 1999",
+                "corners x --to y --count 0 | --count: found 0, expected 1 to 100",
                 "check --json=yes x | --json: found 'yes' after it, expected no value"
             })
     void aValueThatWillNotDoIsQuoted(String line, String said) {

@@ -1,4 +1,4 @@
-# What design help says: pictures, and borders outside borders.
+# What design help says: pictures, borders outside borders, lettering.
 
 # Why a file is no picture of one repeat; the name of the file stands before it.
 picture-noSquares = found no square; expected a line for each round, with a letter for each stitch
@@ -45,3 +45,10 @@ stack-tooLarge-ROUNDS = both borders together would have { $found } rounds; expe
 stack-tooLarge-REPEAT = one repeat of both borders would have { $found } stitches; expected { $most } at most for a chart
 stack-tooLarge-CORNER = a corner section of both borders would have { $found } stitches in round 1; expected { $most } at most for a chart
 stack-tooLarge-YARNS = both borders together would have { $found } yarns; expected { $most } at most for a chart
+
+# Why there is no band with a text.
+letter-missing = the alphabet has no { $characters }; expected letters, digits and signs that it has
+letter-character = '{ $character }'
+letter-nothing = found a text in which nothing is to be seen; expected a letter at least
+letter-long = found a text of { $stitches } stitches; expected { $most } at most for a repeat
+letter-yarns = found a chart with one yarn; expected two, for the ground and the letters

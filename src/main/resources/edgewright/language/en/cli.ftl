@@ -211,3 +211,26 @@ surround-done = wrote { $file }: { $rounds ->
     [one] 1 stitch
    *[other] { $stitches } stitches
     }; sides of a multiple of { $multiple } plus { $plus } in the base round
+
+folder-file = { $folder }: this is a file; expected a folder, which is made if there is none
+folder-notMade = { $folder }: this folder cannot be made; expected one that can be written to
+corners-done = wrote { $file }: score { $score }; sides of a multiple of { $multiple } plus { $plus } in the base round
+corners-fewer = { $found ->
+    [one] There is no other corner that looks clearly different.
+   *[other] There are no more than { $found } corners that look clearly different.
+    }
+
+letter-text = TEXT: { $mistake }
+letter-done = wrote { $file }: { $rounds ->
+    [one] 1 round
+   *[other] { $rounds } rounds
+    }, a repeat of { $stitches ->
+    [one] 1 stitch
+   *[other] { $stitches } stitches
+    }
+
+vary-fewer = { $found ->
+    [0] Chance found no chart
+    [one] Chance found 1 chart
+   *[other] Chance found { $found } charts
+    } that keeps all conditions, where { $wanted } were wanted.

@@ -1,0 +1,6 @@
+/**
+ * Variations: other charts on the same repeat and corners.
+ *
+ * <p>May be used by cli and the desk.
+ */
+package edgewright.assist.vary;
