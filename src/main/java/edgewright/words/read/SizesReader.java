@@ -8,11 +8,11 @@ import java.util.stream.Stream;
 /** Reads a number of stitches for each size: one alone, or the first and the others in brackets. */
 final class SizesReader {
     private final TokenCursor cursor;
-    private Optional<Number> first = Optional.empty();
-    private final List<Number> others = new ArrayList<>();
+    private Optional<Figure> first = Optional.empty();
+    private final List<Figure> others = new ArrayList<>();
 
     /** A number, and where it stands. */
-    private record Number(int value, Token token) {}
+    private record Figure(int value, Token token) {}
 
     SizesReader(TokenCursor cursor) {
         this.cursor = cursor;
@@ -72,22 +72,22 @@ final class SizesReader {
         cursor.reset(mark);
     }
 
-    private Optional<Number> takeNumber() {
+    private Optional<Figure> takeNumber() {
         Token token = cursor.peek();
-        return cursor.takeNumber(0, "count") ? Optional.of(new Number(cursor.number(), token)) : Optional.empty();
+        return cursor.takeNumber(0, "count") ? Optional.of(new Figure(cursor.number(), token)) : Optional.empty();
     }
 
     /** The numbers that were taken last, one for each size. */
     List<Integer> numbers() {
-        return taken().map(Number::value).toList();
+        return taken().map(Figure::value).toList();
     }
 
     /** Where they stand. */
     List<Token> tokens() {
-        return taken().map(Number::token).toList();
+        return taken().map(Figure::token).toList();
     }
 
-    private Stream<Number> taken() {
+    private Stream<Figure> taken() {
         return Stream.concat(first.stream(), others.stream());
     }
 }

@@ -203,7 +203,7 @@ final class StretchReader {
         return taken || cursor.miss("upTo");
     }
 
-    /** Takes the corner at the end of a side; told by {@link #chains}. */
+    /** Takes the corner at the end of a side. */
     boolean takeCorner() {
         return work.takeCornerAlone() || missItem();
     }

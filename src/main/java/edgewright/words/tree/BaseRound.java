@@ -22,7 +22,7 @@ public record BaseRound(SideSize side, OptionalInt fewest, OptionalInt cornerCha
         if (fewest.isPresent() && fewest.getAsInt() < 0) {
             throw new IllegalArgumentException("at least " + fewest.getAsInt() + " stitches");
         }
-        if (fewest.isPresent() && (!(side instanceof SideSize.OfMultiple))) {
+        if (fewest.isPresent() && !(side instanceof SideSize.OfMultiple)) {
             throw new IllegalArgumentException("the fewest stitches are said of a multiple only");
         }
         cornerChains.ifPresent(Corner::requireChains);
