@@ -13,6 +13,7 @@ import edgewright.chart.HookHand;
 import edgewright.chart.Terms;
 import edgewright.draw.paint.ColourMode;
 import edgewright.texts.Messages;
+import edgewright.words.write.RoundsLayout;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -26,6 +27,7 @@ final class ChoiceConverter {
             PrintedTerms.class,
             Counting.class,
             HookHand.class,
+            RoundsLayout.class,
             ColourMode.class,
             Edition.class,
             Paper.class,

@@ -88,7 +88,12 @@ final class PublishCommand implements Callable<Integer> {
     private BookletOptions options(ChartArgument.Judged judged) {
         return new BookletOptions(
                 appearance.appearance(),
-                new WordingChoice(wording.terms(judged.chart()), wording.counting(), wording.hand(), judged.size()),
+                new WordingChoice(
+                        wording.terms(judged.chart()),
+                        wording.counting(),
+                        wording.hand(),
+                        judged.size(),
+                        wording.layout()),
                 new PrintingNotice(version, date),
                 leaveOut.supplements(),
                 judged.isDraft(),

@@ -4,9 +4,10 @@ import edgewright.booklet.choice.PrintedTerms;
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
 import edgewright.chart.HookHand;
+import edgewright.words.write.RoundsLayout;
 import picocli.CommandLine.Option;
 
-/** In which terms a pattern is written, how its sides are counted, and for which hand. */
+/** In which terms a pattern is written, how its sides are counted, for which hand, and how its rounds are laid out. */
 final class WordingOption {
     @Option(names = "--terms", descriptionKey = "terms", paramLabel = "UK|US|both")
     private PrintedTerms terms;
@@ -21,6 +22,9 @@ final class WordingOption {
     @Option(names = "--hand", descriptionKey = "hand", paramLabel = "right|left", defaultValue = "right")
     private HookHand hand;
 
+    @Option(names = "--layout", descriptionKey = "layout", paramLabel = "sentences|table", defaultValue = "sentences")
+    private RoundsLayout layout;
+
     /** The terms that were asked for, else those of the chart. */
     PrintedTerms terms(Chart chart) {
         return terms == null ? PrintedTerms.of(chart.terms()) : terms;
@@ -28,6 +32,11 @@ final class WordingOption {
 
     Counting counting() {
         return counting;
+    }
+
+    /** How the rounds are laid out. */
+    RoundsLayout layout() {
+        return layout;
     }
 
     /** The hand that holds the hook. */

@@ -53,7 +53,8 @@ final class WriteCommand implements Callable<Integer> {
                 wording.counting(),
                 judged.get().size(),
                 judged.get().isDraft(),
-                wording.hand());
+                wording.hand(),
+                wording.layout());
         List<Terms> terms = wording.terms(chart).inTurn();
         if (to == null) {
             terminal.give(

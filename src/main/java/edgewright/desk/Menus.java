@@ -60,7 +60,7 @@ final class Menus {
             Consumer<Path> openRecent,
             Consumer<Yarn> changeYarn) {
         Menus menus = new Menus(actions, view.language());
-        JMenu file = menus.menu("file", "new", "open");
+        JMenu file = menus.menu("file", "new", "open", "readText");
         file.add(menus.recent(settings, openRecent));
         menus.fill(
                 file,

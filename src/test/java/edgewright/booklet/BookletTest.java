@@ -27,6 +27,7 @@ import edgewright.words.page.PatternPart;
 import edgewright.words.page.TextBlock;
 import edgewright.words.page.TextBlockPrinter;
 import edgewright.words.write.PatternWriter;
+import edgewright.words.write.RoundsLayout;
 import edgewright.words.write.WordingOptions;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -92,6 +93,12 @@ class BookletTest {
             }
 
             @Override
+            public void rounds(TextBlock.RoundsTable table) {
+                sentences.addAll(table.columns());
+                table.rows().forEach(row -> sentences.addAll(row.cells()));
+            }
+
+            @Override
             public void counts(TextBlock.CountsTable table) {
                 sentences.add(table.caption());
                 sentences.addAll(table.columns());
@@ -106,12 +113,24 @@ class BookletTest {
     @FieldSource("SAMPLES")
     void allTheWordsAreHeardInTheirOrder(String sample) throws IOException {
         Chart chart = Published.sample(sample);
+        heardInTheirOrder(chart, options(chart).withRepeats(PerSide.pairs(5, 4)));
+    }
+
+    @ParameterizedTest
+    @FieldSource("SAMPLES")
+    void theRoundsOfATableAreHeardRowByRow(String sample) throws IOException {
+        Chart chart = Published.sample(sample);
         BookletOptions options = options(chart).withRepeats(PerSide.pairs(5, 4));
+        heardInTheirOrder(chart, options.with(options.telling().withLayout(RoundsLayout.TABLE)));
+    }
+
+    private static void heardInTheirOrder(Chart chart, BookletOptions options) throws IOException {
         boolean draft = Checker.check(chart).hasErrors();
         List<PatternPart> parts = new ArrayList<>(PatternWriter.write(
                         chart,
                         new WordingOptions(
-                                English.LANGUAGE, options.terms(), options.counting(), options.repeats(), draft))
+                                        English.LANGUAGE, options.terms(), options.counting(), options.repeats(), draft)
+                                .withLayout(options.telling().layout()))
                 .parts());
         parts.removeIf(part -> part.kind() == PatternPart.Kind.HEADING);
         try (ReadBack read = Published.read(chart, options)) {

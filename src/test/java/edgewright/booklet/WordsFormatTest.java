@@ -319,7 +319,8 @@ class WordsFormatTest {
         return words(pattern, false);
     }
 
-    /** @param together whether a word and what is said of it stand in one item, with a colon between them */
+    /** @param together whether a word and what is said of it stand in one item, with a colon between them, and all that is said of
+     *     a round in one paragraph */
     private static List<String> words(PatternText pattern, boolean together) {
         List<String> words = new ArrayList<>();
         TextBlockPrinter printer = new TextBlockPrinter() {
@@ -340,7 +341,17 @@ class WordsFormatTest {
             @Override
             public void round(TextBlock.RoundWords round) {
                 words.add(round.name());
-                words.addAll(round.steps());
+                if (together && !round.steps().isEmpty()) {
+                    words.add(String.join(" ", round.steps()));
+                } else {
+                    words.addAll(round.steps());
+                }
+            }
+
+            @Override
+            public void rounds(TextBlock.RoundsTable table) {
+                words.addAll(table.columns());
+                table.rows().forEach(row -> words.addAll(row.cells()));
             }
 
             @Override

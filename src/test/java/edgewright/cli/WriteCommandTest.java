@@ -16,8 +16,10 @@ import edgewright.file.ReadResult;
 import edgewright.texts.English;
 import edgewright.words.page.PlainText;
 import edgewright.words.write.PatternWriter;
+import edgewright.words.write.RoundsLayout;
 import edgewright.words.write.WordingOptions;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -60,6 +62,25 @@ class WriteCommandTest {
         assertThat(run("write", "--repeats", "2,3", "--counting", "with-chains", chart)
                         .out())
                 .isEqualTo(words(sized));
+    }
+
+    @Test
+    void aTableOfRoundsIsAskedForAndWorkedBackFromTextAndMarkdown() throws IOException {
+        Path chart = Charts.sound(folder);
+        String table = words(WordingOptions.of(POSTS, English.LANGUAGE).withLayout(RoundsLayout.TABLE));
+        assertThat(table).containsPattern("(?m)^Round \\| Yarn +\\| From the corner +\\| Repeat");
+        assertThat(run("write", "--layout", "table", chart).out()).isEqualTo(table);
+        for (String name : List.of("table.txt", "table.md")) {
+            Path words = folder.resolve(name);
+            assertThat(run("write", "--layout", "table", "--to", words, chart).status())
+                    .isZero();
+            assertThat(run("work", "--from", words, "--repeats", "1,2,3,4", chart)
+                            .status())
+                    .as(Files.readString(words))
+                    .isZero();
+        }
+        assertThat(run("write", "--layout", "table", "--format", "html", chart).out())
+                .contains("<th scope=\"col\">From the corner</th>");
     }
 
     @Test

@@ -14,11 +14,15 @@ import edgewright.desk.dialogs.ShiftDialog;
 import edgewright.desk.dialogs.SideDialog;
 import edgewright.desk.guide.GuideWindow;
 import edgewright.desk.guide.PatternDetailsDialog;
+import edgewright.desk.jobs.Jobs;
+import edgewright.desk.jobs.Questions;
 import edgewright.desk.output.PictureDialog;
 import edgewright.desk.output.PublishDialog;
 import edgewright.desk.output.WordsDialog;
+import edgewright.desk.panes.StatusLine;
 import edgewright.desk.parts.DeskActions;
 import edgewright.desk.piece.PieceWindow;
+import edgewright.desk.reading.ReadingCommands;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.Settings;
 import edgewright.desk.yarn.MeasureDialog;
@@ -76,10 +80,26 @@ final class AllWindows {
             }
             return made;
         })));
+        windows.add(readingWindow(desk));
         windows.add(yarnWindow(desk, view));
         windows.add(execute(() -> new HelpWindow(
                 desk, new DeskActions(English.LANGUAGE), new FindingSentences(English.LANGUAGE), English.LANGUAGE)));
         return windows;
+    }
+
+    private static Window readingWindow(DeskFrame desk) {
+        execute(() -> new ReadingCommands(
+                        desk,
+                        desk.bench(),
+                        new ChartView(English.LANGUAGE),
+                        new Jobs(new StatusLine(desk.bench(), English.LANGUAGE), English.LANGUAGE),
+                        new Questions(desk, English.LANGUAGE),
+                        chart -> {})
+                .read());
+        return execute(() -> Stream.of(desk.getOwnedWindows())
+                .filter(owned -> "readingWindow".equals(owned.getName()))
+                .findFirst()
+                .orElseThrow());
     }
 
     /** It works beside the event thread. */

@@ -22,6 +22,7 @@ import edgewright.words.tree.SideWords;
 import edgewright.words.tree.StartMark;
 import edgewright.words.tree.WrittenRound;
 import edgewright.words.write.PatternWriter;
+import edgewright.words.write.RoundsLayout;
 import edgewright.words.write.WordingOptions;
 import java.util.ArrayList;
 import java.util.List;
@@ -86,8 +87,20 @@ class WordMutationsTest {
                 "¤",
                 "(?m)^Märke.*?([0-9]+)");
 
-        static Marks of(Language language) {
-            return language.equals(Languages.INVENTED) ? INVENTED : ENGLISH;
+        static Marks of(Language language, RoundsLayout layout) {
+            Marks marks = language.equals(Languages.INVENTED) ? INVENTED : ENGLISH;
+            return layout == RoundsLayout.SENTENCES
+                    ? marks
+                    : new Marks(
+                            marks.run,
+                            marks.repeat,
+                            "(?m)^([0-9]+) +\\|",
+                            "\n1   ",
+                            marks.end,
+                            marks.uk,
+                            marks.us,
+                            marks.mark,
+                            marks.marker);
         }
     }
 
@@ -116,11 +129,13 @@ class WordMutationsTest {
                     terms,
                     Counting.values()[random.nextInt(2)],
                     random.nextBoolean() ? Optional.of(repeats) : Optional.empty());
+            RoundsLayout layout = RoundsLayout.values()[i / 4 % 2];
+            options = options.withLayout(layout);
             repeats = LongEnough.repeats(chart, options, repeats);
             String text = PlainText.of(PatternWriter.write(chart, options));
             for (Change change : Change.values()) {
                 for (int times = 0; times < 4; times++) {
-                    Optional<Spoilt> spoilt = spoil(text, Marks.of(language), terms, change, random);
+                    Optional<Spoilt> spoilt = spoil(text, Marks.of(language, layout), terms, change, random);
                     if (spoilt.isPresent()) {
                         spoiltPatterns++;
                         judge(language, chart, repeats, text, spoilt.get(), change);

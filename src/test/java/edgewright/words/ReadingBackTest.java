@@ -5,12 +5,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import edgewright.chart.Chart;
 import edgewright.texts.Language;
 import edgewright.texts.Languages;
+import edgewright.words.page.MarkdownText;
+import edgewright.words.page.PatternText;
 import edgewright.words.page.PlainText;
+import edgewright.words.page.TermsVersion;
 import edgewright.words.read.PatternReader;
 import edgewright.words.read.ReadingResult;
 import edgewright.words.tree.Instructions;
 import edgewright.words.write.PatternWriter;
+import edgewright.words.write.RoundsLayout;
 import edgewright.words.write.WordingOptions;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** What the writer writes the reader reads back, for charts from seeds, all sizes, terms, languages and corners. */
@@ -43,6 +48,39 @@ class ReadingBackTest {
                     .as("seed %d%n%s", seed, text)
                     .isEqualTo(new ReadingResult.Understood(tree));
         }
+    }
+
+    @Test
+    void theTreeOfAnyChartIsReadBackFromATableOfPlainText() {
+        for (long seed = 0; seed < CASES; seed++) {
+            Instructions tree = tree(seed);
+            Language language = Languages.of(seed);
+            String text = PlainText.of(PatternWriter.write(tree, language, RoundsLayout.TABLE));
+            assertThat(PatternReader.read(text, language))
+                    .as("seed %d%n%s", seed, text)
+                    .isEqualTo(new ReadingResult.Understood(tree));
+        }
+    }
+
+    @Test
+    void theTreeOfAnyChartIsReadBackFromMarkdownInEitherLayout() {
+        for (long seed = 0; seed < CASES; seed++) {
+            Instructions tree = tree(seed);
+            Language language = Languages.of(seed);
+            RoundsLayout layout = RoundsLayout.values()[(int) (seed / 3 % 2)];
+            PatternText words = PatternWriter.write(tree, language, layout);
+            String text = MarkdownText.of(List.of(new TermsVersion(language, tree.terms(), words)));
+            assertThat(PatternReader.read(text, language))
+                    .as("seed %d%n%s", seed, text)
+                    .isEqualTo(new ReadingResult.Understood(tree));
+        }
+    }
+
+    /** Workable and unworkable in turn. */
+    private static Instructions tree(long seed) {
+        SeededCharts seeded = new SeededCharts(seed);
+        Chart chart = seed % 4 < 2 ? seeded.workable() : seeded.any();
+        return PatternWriter.tree(chart, seeded.options().withLanguage(Languages.of(seed)));
     }
 
     @Test

@@ -4,6 +4,7 @@ import edgewright.chart.Counting;
 import edgewright.chart.HookHand;
 import edgewright.chart.PerSide;
 import edgewright.fit.PatternSize;
+import edgewright.words.write.RoundsLayout;
 import java.util.Objects;
 
 /**
@@ -12,28 +13,36 @@ import java.util.Objects;
  * @param counting which way of counting is shown first in the table of counts
  * @param hand the hand that holds the hook
  * @param size for which pieces the pattern is; the counts of one of any size are given for a few example sizes
+ * @param layout how the rounds are laid out
  */
-public record WordingChoice(PrintedTerms terms, Counting counting, HookHand hand, PatternSize size) {
+public record WordingChoice(
+        PrintedTerms terms, Counting counting, HookHand hand, PatternSize size, RoundsLayout layout) {
     public WordingChoice {
         Objects.requireNonNull(terms);
         Objects.requireNonNull(counting);
         Objects.requireNonNull(hand);
         Objects.requireNonNull(size);
+        Objects.requireNonNull(layout);
+    }
+
+    /** With the rounds in sentences. */
+    public WordingChoice(PrintedTerms terms, Counting counting, HookHand hand, PatternSize size) {
+        this(terms, counting, hand, size, RoundsLayout.SENTENCES);
     }
 
     /** In other terms. */
     public WordingChoice withTerms(PrintedTerms other) {
-        return new WordingChoice(other, counting, hand, size);
+        return new WordingChoice(other, counting, hand, size, layout);
     }
 
     /** Counted the other way. */
     public WordingChoice withCounting(Counting other) {
-        return new WordingChoice(terms, other, hand, size);
+        return new WordingChoice(terms, other, hand, size, layout);
     }
 
     /** For makers of the other hand. */
     public WordingChoice withHand(HookHand other) {
-        return new WordingChoice(terms, counting, other, size);
+        return new WordingChoice(terms, counting, other, size, layout);
     }
 
     /** For a piece on which the repeat is worked that often. */
@@ -43,6 +52,11 @@ public record WordingChoice(PrintedTerms terms, Counting counting, HookHand hand
 
     /** For other pieces. */
     public WordingChoice withSize(PatternSize other) {
-        return new WordingChoice(terms, counting, hand, other);
+        return new WordingChoice(terms, counting, hand, other, layout);
+    }
+
+    /** With the rounds laid out otherwise. */
+    public WordingChoice withLayout(RoundsLayout other) {
+        return new WordingChoice(terms, counting, hand, size, other);
     }
 }

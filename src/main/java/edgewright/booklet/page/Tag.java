@@ -72,6 +72,11 @@ public final class Tag {
         return new Tag(StructureRole.HEADER_CELL, Optional.of(this), Optional.empty(), Optional.of(over), columnsWide);
     }
 
+    /** A cell in this row of a table. */
+    Tag cell(int columnsWide) {
+        return new Tag(StructureRole.CELL, Optional.of(this), Optional.empty(), Optional.empty(), columnsWide);
+    }
+
     public StructureRole role() {
         return role;
     }

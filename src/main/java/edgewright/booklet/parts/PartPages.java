@@ -4,6 +4,7 @@ import edgewright.booklet.page.Anchor;
 import edgewright.booklet.page.ColumnSlice;
 import edgewright.booklet.page.LabelledEntries;
 import edgewright.booklet.page.PageItem;
+import edgewright.booklet.page.RoundsTableSetter;
 import edgewright.booklet.page.StructureRole;
 import edgewright.booklet.page.TableSetter;
 import edgewright.booklet.page.Tag;
@@ -16,7 +17,6 @@ import edgewright.words.page.TextBlock;
 import edgewright.words.page.TextBlockPrinter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.UnaryOperator;
 
 /** Sets one part of the written pattern: its heading, then its blocks. */
@@ -105,21 +105,52 @@ public final class PartPages implements TextBlockPrinter {
     @Override
     public void round(TextBlock.RoundWords round) {
         list = null;
-        Optional<Yarn> yarn = round.round() == 0 ? Optional.empty() : Optional.of(chart.yarnOf(round.round()));
-        List<PageItem> chip = yarn.map(y -> List.of(setter.chips().of(y, 0, 0))).orElse(List.of());
         List<LabelledEntries.Line> lines = new ArrayList<>();
         for (String line : round.steps()) {
             lines.add(new LabelledEntries.Line(
                     parent.child(StructureRole.PARAGRAPH), line, setter.styles().text(), true));
         }
+        round(round.round(), round.name(), lines);
+    }
+
+    private void round(int number, String name, List<LabelledEntries.Line> lines) {
+        List<PageItem> chip = number == 0 ? List.of() : List.of(setter.chips().of(chart.yarnOf(number), 0, 0));
         List<ColumnSlice> set = entries.entry(
                 parent.child(StructureRole.H3),
-                round.name(),
+                name,
                 setter.styles().label(),
                 chip,
                 chip.isEmpty() ? 0 : setter.chips().indentPt(),
                 lines);
         add(set, setter.sheet().linePt());
+    }
+
+    @Override
+    public void rounds(TextBlock.RoundsTable table) {
+        list = null;
+        if (setter.sheet().oneColumn()) {
+            table.rows().forEach(this::listed);
+            return;
+        }
+        List<RoundsTableSetter.Row> rows = table.rows().stream()
+                .map(row -> new RoundsTableSetter.Row(chart.yarnOf(row.round()), row.across(), row.cells()))
+                .toList();
+        add(
+                new RoundsTableSetter(setter).set(parent, table.columns(), rows),
+                setter.sheet().halfLinePt());
+    }
+
+    /** A row where there is no room for columns: its cells one under the other, each under the head of its column. */
+    private void listed(TextBlock.RoundRow row) {
+        List<LabelledEntries.Line> lines = row.listed().stream()
+                .skip(1)
+                .map(line -> new LabelledEntries.Line(
+                        parent.child(StructureRole.PARAGRAPH),
+                        line,
+                        setter.styles().text(),
+                        true))
+                .toList();
+        round(row.round(), row.name(), lines);
     }
 
     @Override

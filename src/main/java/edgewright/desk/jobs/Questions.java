@@ -124,6 +124,18 @@ public final class Questions {
                 : Optional.empty();
     }
 
+    /** Asks for a text of any kind to open. */
+    public Optional<Path> textToOpen(String kind) {
+        JFileChooser chooser = chooser("openText", kind, ".txt");
+        chooser.setApproveButtonText(says.text("files-open"));
+        if (chooser.showOpenDialog(parent) != JFileChooser.APPROVE_OPTION) {
+            return Optional.empty();
+        }
+        Path file = taken(chooser);
+        lookBeside(file);
+        return Optional.of(file);
+    }
+
     /**
      * Asks where something is to be written, and whether a file there may be replaced. A name without the ending gets it.
      *

@@ -20,9 +20,9 @@ import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.SizeFields;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.Settings;
-import edgewright.fit.PatternSize;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
+import edgewright.words.write.RoundsLayout;
 import java.awt.Window;
 import java.util.List;
 import java.util.Locale;
@@ -50,6 +50,7 @@ public final class PublishDialog extends FormDialog {
     private final JComboBox<ChartPaper> chartPaper = new JComboBox<>(ChartPaper.values());
     private final JComboBox<PrintedTerms> terms = new JComboBox<>(PrintedTerms.values());
     private final JComboBox<Counting> counting = new JComboBox<>(Counting.values());
+    private final JComboBox<RoundsLayout> layout = new JComboBox<>(RoundsLayout.values());
     private final JComboBox<HookHand> hand = new JComboBox<>(HookHand.values());
     private final JCheckBox fit = new JCheckBox();
     private final JSpinner cell =
@@ -89,6 +90,9 @@ public final class PublishDialog extends FormDialog {
         field("publish.terms", says.text("publish-terms"), terms).setSelectedItem(PrintedTerms.of(chart.terms()));
         hand.setRenderer(Forms.renderer((HookHand each) -> says.text("publish-hand-" + each.name())));
         field("publish.hand", says.text("publish-hand"), hand).setSelectedItem(settings.choice(HookHand.RIGHT));
+        layout.setRenderer(Forms.renderer((RoundsLayout each) -> common.text("layout-" + each.name())));
+        field("publish.layout", says.text("publish-layout"), layout)
+                .setSelectedItem(settings.choice(RoundsLayout.SENTENCES));
         counting.setRenderer(Forms.renderer((Counting each) -> common.text("counting-" + each.name())));
         field("publish.counting", says.text("publish-counting"), counting).setSelectedItem(view.counting());
         size = new SizeFields(chart, this, counting, view.language());
@@ -138,7 +142,8 @@ public final class PublishDialog extends FormDialog {
                         terms.getItemAt(terms.getSelectedIndex()),
                         counting.getItemAt(counting.getSelectedIndex()),
                         hand.getItemAt(hand.getSelectedIndex()),
-                        PatternSize.of(size.repeats(), chart)),
+                        size.size(),
+                        layout.getItemAt(layout.getSelectedIndex())),
                 new PrintingNotice(version.getText(), date.getText()),
                 new Supplements(guide.isSelected(), worksheet.isSelected(), yarn.isSelected()),
                 draft.isSelected(),
@@ -152,6 +157,7 @@ public final class PublishDialog extends FormDialog {
         settings.choose(chosen.paper());
         settings.choose(chosen.appearance().chartPaper());
         settings.choose(chosen.hand());
+        settings.choose(chosen.telling().layout());
     }
 
     @Override

@@ -12,9 +12,9 @@ import edgewright.desk.parts.FormDialog;
 import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.SizeFields;
 import edgewright.desk.work.ChartView;
-import edgewright.fit.PatternSize;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
+import edgewright.words.write.RoundsLayout;
 import edgewright.words.write.WordingOptions;
 import java.awt.Window;
 import java.util.List;
@@ -26,12 +26,12 @@ public final class WordsDialog extends FormDialog {
     private final transient Messages says;
     private final transient Messages common;
     private final transient Language language;
-    private final transient Chart chart;
     private final boolean draft;
     private final JComboBox<WordsFormat> format = new JComboBox<>(WordsFormat.values());
     private final JComboBox<PrintedTerms> terms = new JComboBox<>(PrintedTerms.values());
     private final JComboBox<HookHand> hand = new JComboBox<>(HookHand.values());
     private final JComboBox<Counting> counting = new JComboBox<>(Counting.values());
+    private final JComboBox<RoundsLayout> layout = new JComboBox<>(RoundsLayout.values());
     private final SizeFields size;
 
     /**
@@ -44,7 +44,6 @@ public final class WordsDialog extends FormDialog {
         says = view.language().messages("desk/output");
         common = view.language().messages("desk/common");
         titled(says.text("saveWords-title"), says.text("saveWords-accept"));
-        this.chart = chart;
         language = view.language();
         draft = errors > 0;
         format.setRenderer(Forms.renderer((WordsFormat each) -> says.text("saveWords-format-" + each.name())));
@@ -53,6 +52,8 @@ public final class WordsDialog extends FormDialog {
         field("saveWords.terms", says.text("saveWords-terms"), terms).setSelectedItem(PrintedTerms.of(chart.terms()));
         hand.setRenderer(Forms.renderer((HookHand each) -> says.text("saveWords-hand-" + each.name())));
         field("saveWords.hand", says.text("saveWords-hand"), hand);
+        layout.setRenderer(Forms.renderer((RoundsLayout each) -> common.text("layout-" + each.name())));
+        field("saveWords.layout", says.text("saveWords-layout"), layout);
         counting.setRenderer(Forms.renderer((Counting each) -> common.text("counting-" + each.name())));
         field("saveWords.counting", says.text("saveWords-counting"), counting).setSelectedItem(view.counting());
         size = new SizeFields(chart, this, counting, view.language());
@@ -76,9 +77,10 @@ public final class WordsDialog extends FormDialog {
                 language,
                 terms().get(0),
                 counting.getItemAt(counting.getSelectedIndex()),
-                PatternSize.of(size.repeats(), chart),
+                size.size(),
                 draft,
-                hand.getItemAt(hand.getSelectedIndex()));
+                hand.getItemAt(hand.getSelectedIndex()),
+                layout.getItemAt(layout.getSelectedIndex()));
     }
 
     @Override

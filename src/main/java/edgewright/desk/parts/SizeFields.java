@@ -7,23 +7,31 @@ import edgewright.chart.Chart;
 import edgewright.chart.Counting;
 import edgewright.chart.NamedSize;
 import edgewright.chart.PerSide;
+import edgewright.fit.PatternSize;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
-import java.util.Optional;
 import java.util.stream.Collectors;
-import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JSpinner;
 import javax.swing.SpinnerNumberModel;
 
-/** Whether a pattern is for the sizes that the chart names, or for any if it names none, or else for one, and for that one how often the repeat is worked on each pair of sides. */
+/**
+ * For which pieces a pattern is: the sizes that the chart names, if it names any, or any size, or one; and for that one how
+ * often the repeat is worked on each pair of sides.
+ */
 public final class SizeFields {
+    private enum Choice {
+        NAMED,
+        ANY,
+        ONE
+    }
+
     private final Chart chart;
     private final JComboBox<Counting> counting;
     private final Messages says;
     private final Messages common;
-    private final JCheckBox oneSize = new JCheckBox();
+    private final JComboBox<Choice> choice;
     private final JSpinner level = new JSpinner(new SpinnerNumberModel(6, 0, 9_999, 1));
     private final JSpinner upright = new JSpinner(new SpinnerNumberModel(6, 0, 9_999, 1));
     private final JLabel counts = Look.quiet(" ");
@@ -36,17 +44,18 @@ public final class SizeFields {
     public SizeFields(Chart chart, FormDialog dialog, JComboBox<Counting> counting, Language language) {
         says = language.messages("desk/parts");
         common = language.messages("desk/common");
-        Forms.caption(oneSize, says.text("size-one"));
         this.chart = chart;
         this.counting = counting;
-        oneSize.setName("size.one");
+        boolean named = !chart.making().sizes().isEmpty();
+        choice = new JComboBox<>(named ? Choice.values() : new Choice[] {Choice.ANY, Choice.ONE});
+        choice.setRenderer(Forms.renderer((Choice each) -> says.text("size-choice-" + each.name())));
         counts.setName("size.counts");
-        dialog.form().add(oneSize, "span, gaptop 4");
+        dialog.field("size.choice", says.text("size-choice"), choice);
         dialog.number("size.level", common.text("size-level"), level, "growx 0, wmin 90", "gapleft 22");
         dialog.number("size.upright", common.text("size-upright"), upright, "growx 0, wmin 90", "gapleft 22");
         dialog.form().add(counts, "span, gapleft 22, wmin 0");
         counting.addActionListener(event -> follow());
-        oneSize.addActionListener(event -> {
+        choice.addActionListener(event -> {
             follow();
             dialog.look();
         });
@@ -55,11 +64,21 @@ public final class SizeFields {
         follow();
     }
 
-    /** How often the repeat is worked on each side; empty for the sizes of the chart, or any. */
-    public Optional<PerSide<Integer>> repeats() {
-        int across = FormDialog.value(level);
-        int down = FormDialog.value(upright);
-        return oneSize.isSelected() ? Optional.of(PerSide.pairs(across, down)) : Optional.empty();
+    /** For which pieces the pattern is to be. */
+    public PatternSize size() {
+        return switch (chosen()) {
+            case NAMED -> PatternSize.named(chart);
+            case ANY -> PatternSize.any();
+            case ONE -> new PatternSize.OfRepeats(repeats());
+        };
+    }
+
+    private Choice chosen() {
+        return choice.getItemAt(choice.getSelectedIndex());
+    }
+
+    private PerSide<Integer> repeats() {
+        return PerSide.pairs(FormDialog.value(level), FormDialog.value(upright));
     }
 
     private String names() {
@@ -67,19 +86,23 @@ public final class SizeFields {
     }
 
     private void follow() {
-        level.setEnabled(oneSize.isSelected());
-        upright.setEnabled(oneSize.isSelected());
-        Counting way = (Counting) counting.getSelectedItem();
-        counts.setText(repeats()
-                .map(sides -> says.text(
-                        "size-counts",
-                        arg("counting", common.text("counting-" + way.name())),
-                        count(
-                                "topAndBottom",
-                                way.shown(chart.border().stitches(0, sides).top())),
-                        count(
-                                "leftAndRight",
-                                way.shown(chart.border().stitches(0, sides).left()))))
-                .orElseGet(() -> chart.making().sizes().isEmpty() ? says.text("size-any") : names()));
+        level.setEnabled(chosen() == Choice.ONE);
+        upright.setEnabled(chosen() == Choice.ONE);
+        counts.setText(
+                switch (chosen()) {
+                    case NAMED -> names();
+                    case ANY -> says.text("size-any");
+                    case ONE -> countsOfOne();
+                });
+    }
+
+    private String countsOfOne() {
+        Counting way = counting.getItemAt(counting.getSelectedIndex());
+        PerSide<Integer> stitches = chart.border().stitches(0, repeats());
+        return says.text(
+                "size-counts",
+                arg("counting", common.text("counting-" + way.name())),
+                count("topAndBottom", way.shown(stitches.top())),
+                count("leftAndRight", way.shown(stitches.left())));
     }
 }

@@ -205,12 +205,8 @@ public final class HtmlPage implements TextBlockPrinter {
     @Override
     public void counts(TextBlock.CountsTable table) {
         endList();
-        html.append("<table>\n<caption>").append(escape(table.caption())).append("</caption>\n<thead>\n<tr>");
-        for (int column = 0; column < table.columns().size(); column++) {
-            html.append("<th scope=\"col\"").append(ofColumn(column)).append('>');
-            html.append(escape(table.columns().get(column))).append("</th>");
-        }
-        html.append("</tr>\n</thead>\n<tbody>\n");
+        html.append("<table>\n<caption>").append(escape(table.caption())).append("</caption>\n");
+        head(table.columns(), true);
         for (List<String> row : table.rows()) {
             html.append("<tr><th scope=\"row\">").append(escape(row.get(0))).append("</th>");
             for (int column = 1; column < row.size(); column++) {
@@ -220,6 +216,41 @@ public final class HtmlPage implements TextBlockPrinter {
             html.append("</tr>\n");
         }
         html.append("</tbody>\n</table>\n");
+    }
+
+    @Override
+    public void rounds(TextBlock.RoundsTable table) {
+        endList();
+        html.append("<div class=\"rounds\" role=\"region\" tabindex=\"0\" aria-labelledby=\"")
+                .append(prefix)
+                .append("part-")
+                .append(kind.ordinal())
+                .append("\">\n<table>\n");
+        head(table.columns(), false);
+        for (TextBlock.RoundRow row : table.rows()) {
+            html.append("<tr id=\"").append(prefix).append("round-").append(row.round());
+            html.append("\"><th scope=\"row\">")
+                    .append(escape(row.cells().get(0)))
+                    .append("</th>");
+            for (int cell = 1; cell < row.cells().size(); cell++) {
+                html.append(row.across() && cell == 2 ? "<td colspan=\"3\">" : "<td>");
+                html.append(escape(row.cells().get(cell))).append("</td>");
+            }
+            html.append("</tr>\n");
+        }
+        html.append("</tbody>\n</table>\n</div>\n");
+    }
+
+    /** @param numbers whether all columns but the first two hold numbers */
+    private void head(List<String> columns, boolean numbers) {
+        html.append("<thead>\n<tr>");
+        for (int column = 0; column < columns.size(); column++) {
+            html.append("<th scope=\"col\"")
+                    .append(numbers ? ofColumn(column) : "")
+                    .append('>');
+            html.append(escape(columns.get(column))).append("</th>");
+        }
+        html.append("</tr>\n</thead>\n<tbody>\n");
     }
 
     /** Round and yarn come first; all other columns are counts. */

@@ -4,6 +4,7 @@ import static edgewright.texts.Arg.arg;
 
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -83,15 +84,35 @@ public final class MarkdownText implements TextBlockPrinter {
     @Override
     public void round(TextBlock.RoundWords round) {
         paragraph(level + "# " + escape(round.name()));
-        round.steps().stream().forEach(line -> paragraph(atStart(line)));
+        if (!round.steps().isEmpty()) {
+            // One paragraph with hard line breaks, so that it is seen, and read back, where a round ends.
+            paragraph(round.steps().stream().map(MarkdownText::atStart).collect(Collectors.joining("\\\n")));
+        }
+    }
+
+    @Override
+    public void rounds(TextBlock.RoundsTable table) {
+        head(table.columns());
+        for (TextBlock.RoundRow row : table.rows()) {
+            List<String> cells = new ArrayList<>(row.cells());
+            if (row.across()) {
+                // A cell cannot span columns here; those that the words run across stay empty.
+                cells.addAll(3, List.of("", ""));
+            }
+            text.append(row(cells)).append('\n');
+        }
+    }
+
+    private void head(List<String> columns) {
+        paragraph(row(columns));
+        text.append(columns.stream().map(column -> "---").collect(Collectors.joining(" | ", "| ", " |")))
+                .append('\n');
     }
 
     @Override
     public void counts(TextBlock.CountsTable table) {
         paragraph(atStart(table.caption()));
-        paragraph(row(table.columns()));
-        text.append(table.columns().stream().map(column -> "---").collect(Collectors.joining(" | ", "| ", " |")))
-                .append('\n');
+        head(table.columns());
         table.rows().forEach(row -> text.append(row(row)).append('\n'));
     }
 

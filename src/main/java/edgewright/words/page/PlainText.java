@@ -3,6 +3,7 @@ package edgewright.words.page;
 import edgewright.texts.Language;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -109,6 +110,22 @@ public final class PlainText implements TextBlockPrinter {
         for (int i = 0; i < lines.size(); i++) {
             String indent = i == 0 ? "" : INDENT;
             wrap(lines.get(i), indent, indent + INDENT);
+        }
+    }
+
+    @Override
+    public void rounds(TextBlock.RoundsTable table) {
+        Optional<List<String>> lines = PlainTable.lines(table, WIDTH);
+        if (lines.isPresent()) {
+            lines.get().forEach(line -> text.append(line).append('\n'));
+            return;
+        }
+        boolean first = true;
+        for (TextBlock.RoundRow row : table.rows()) {
+            text.append(first ? "" : "\n");
+            first = false;
+            wrap(row.listed().get(0), "", INDENT);
+            row.listed().stream().skip(1).forEach(line -> wrap(line, INDENT, INDENT + INDENT));
         }
     }
 

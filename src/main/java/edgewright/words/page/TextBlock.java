@@ -82,4 +82,39 @@ public sealed interface TextBlock {
             printer.counts(this);
         }
     }
+
+    /**
+     * The rounds in a table, a row each: the number, the yarn, what is worked from the corner, the repeat, what is worked to
+     * the corner and, if any round says it, how many stitches a side has then.
+     *
+     * @param columns the heads of the columns, five or six
+     */
+    record RoundsTable(List<String> columns, List<RoundRow> rows) implements TextBlock {
+        public RoundsTable {
+            columns = List.copyOf(columns);
+            rows = List.copyOf(rows);
+        }
+
+        @Override
+        public void printOn(TextBlockPrinter printer) {
+            printer.rounds(this);
+        }
+    }
+
+    /**
+     * One round in a table.
+     *
+     * @param name names the round and its yarn, with no full stop
+     * @param across whether one cell of words takes the place of the three of the work
+     * @param cells as many as there are columns, or two fewer where words run across
+     * @param listed the same for where there is no room for columns: the name as it stands before words, then a line for each
+     *     cell of the work and for the counts, each under its column's head
+     */
+    record RoundRow(int round, String name, boolean across, List<String> cells, List<String> listed) {
+        public RoundRow {
+            Objects.requireNonNull(name);
+            cells = List.copyOf(cells);
+            listed = List.copyOf(listed);
+        }
+    }
 }

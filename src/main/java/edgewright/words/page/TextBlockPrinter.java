@@ -8,5 +8,7 @@ public interface TextBlockPrinter {
 
     void round(TextBlock.RoundWords round);
 
+    void rounds(TextBlock.RoundsTable table);
+
     void counts(TextBlock.CountsTable table);
 }

@@ -14,4 +14,8 @@ record Expectation(String what, String value, String other) {
     static Expectation of(String what, Object value) {
         return new Expectation(what, String.valueOf(value), "");
     }
+
+    static Expectation of(String what, Object value, Object other) {
+        return new Expectation(what, String.valueOf(value), String.valueOf(other));
+    }
 }

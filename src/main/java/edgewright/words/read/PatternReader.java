@@ -19,6 +19,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
 
 /**
  * Reads a pattern back into the tree: what the writer writes, and what a designer types by hand in the same conventions.
@@ -39,6 +40,7 @@ public final class PatternReader {
     private final Grammar grammar;
     private final SourceText text;
     private final Preamble preamble;
+    private final TableReader tables;
     private final List<ReadingProblem> problems = new ArrayList<>();
 
     private String designer = "";
@@ -66,6 +68,7 @@ public final class PatternReader {
         this.language = language;
         this.grammar = Grammar.of(language);
         this.preamble = Preamble.of(language);
+        this.tables = new TableReader(grammar);
         this.text = new SourceText(text, language);
         this.cancelled = cancelled;
     }
@@ -183,7 +186,10 @@ public final class PatternReader {
                 String before = TradeTerms.of(language, terms.get()).name();
                 String here = line.text().substring(named.column() - 1).split("\\P{L}", 2)[0];
                 problems.add(new ReadingProblem(
-                        line.number(), named.column(), here, grammar.text(Expectation.of("sameTerms", before))));
+                        line.number(),
+                        line.column(named.column() - 1),
+                        here,
+                        grammar.text(Expectation.of("sameTerms", before))));
             }
         }
     }
@@ -246,6 +252,10 @@ public final class PatternReader {
     }
 
     private void readRounds(SourceText.Piece piece, Vocabulary words, YarnReader yarnReader) {
+        if (tables.isTable(piece)) {
+            readTable(piece, words, yarnReader);
+            return;
+        }
         List<Token> open = new ArrayList<>();
         for (SourceText.Line line : piece.lines()) {
             List<Token> tokens = line.tokens();
@@ -262,12 +272,41 @@ public final class PatternReader {
         if (tokens.isEmpty()) {
             return;
         }
+        TokenCursor cursor = cursor(tokens, words);
+        read(() -> {
+            RoundReader reader = new RoundReader(cursor, base.cornerChains(), above());
+            String yarn = reader.title(next, yarnReader);
+            return tables.listed(tokens, cursor.mark())
+                    .map(cells -> row(words).said(cells, next, yarn))
+                    .orElseGet(() -> reader.worked(next, yarn, Optional.empty()));
+        });
+        // A round that is missing is one problem, not one in every round after it.
+        int begun = grammar.roundBegun(tokens);
+        next = (begun > 0 ? begun : next) + 1;
+    }
+
+    private void readTable(SourceText.Piece piece, Vocabulary words, YarnReader yarnReader) {
+        List<RoundCells> rows;
+        try {
+            rows = tables.rows(piece);
+        } catch (ReadingStopped stopped) {
+            problems.add(stopped.problem());
+            return;
+        }
+        for (RoundCells each : rows) {
+            read(() -> row(words).row(each, next, yarnReader));
+            int begun = grammar.number(each.number().start());
+            next = (begun > 0 ? begun : next) + 1;
+        }
+    }
+
+    /** Reads a round, and keeps it or why it cannot be read. */
+    private void read(Supplier<RoundReader.ReadRound> reading) {
         if (cancelled.getAsBoolean()) {
             throw new CancellationException();
         }
         try {
-            RoundReader reader = new RoundReader(cursor(tokens, words), base.cornerChains(), above());
-            RoundReader.ReadRound read = reader.round(next, yarnReader);
+            RoundReader.ReadRound read = reading.get();
             counting = counting.or(read::counting);
             sizes = Math.max(sizes, read.round().side().counts().size());
             if (problems.isEmpty()) {
@@ -276,9 +315,11 @@ public final class PatternReader {
         } catch (ReadingStopped stopped) {
             problems.add(stopped.problem());
         }
-        // A round that is missing is one problem, not one in every round after it.
-        int begun = grammar.roundBegun(tokens);
-        next = (begun > 0 ? begun : next) + 1;
+    }
+
+    private RowReader row(Vocabulary words) {
+        return new RowReader(
+                cell -> new TokenCursor(cell.tokens(), cell.end(), words, counted()), base.cornerChains(), above());
     }
 
     /** What is said of markers; where it cannot be understood, something in its place, so that it is one problem and not many. */
@@ -302,8 +343,11 @@ public final class PatternReader {
 
     /** At the beginning of these tokens, with all that was said of counts before. */
     private TokenCursor cursor(List<Token> tokens, Vocabulary words) {
-        return new TokenCursor(
-                tokens, after(tokens), words, new TokenCursor.Counted(counting.orElse(Counting.STITCHES), sizes));
+        return new TokenCursor(tokens, after(tokens), words, counted());
+    }
+
+    private TokenCursor.Counted counted() {
+        return new TokenCursor.Counted(counting.orElse(Counting.STITCHES), sizes);
     }
 
     /** Where these tokens end. */

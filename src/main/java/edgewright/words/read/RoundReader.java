@@ -54,11 +54,26 @@ final class RoundReader {
     /** The base round, likewise. */
     record ReadBase(BaseRound round, Optional<Counting> counting) {}
 
-    /** @param number the number that this round must have */
-    ReadRound round(int number, YarnReader yarns) {
+    /**
+     * Takes the name of a round; answers with the id of its yarn.
+     *
+     * @param number the number that this round must have
+     */
+    String title(int number, YarnReader yarns) {
         name(number, yarns);
+        return yarn;
+    }
+
+    /**
+     * The words of a round after its name.
+     *
+     * @param yarnId its yarn
+     * @param counted what has been said of its stitches elsewhere
+     */
+    ReadRound worked(int number, String yarnId, Optional<SizeReader.Said> counted) {
+        yarn = yarnId;
         takeBeginning();
-        Optional<SizeReader.Said> size = new SizeReader(cursor, false).read();
+        Optional<SizeReader.Said> size = counted.or(() -> new SizeReader(cursor, false).read());
         cursor.skipPartings();
         Optional<ChangesReader.Read> changes = new ChangesReader(cursor, work).read();
         if (changes.isPresent()) {

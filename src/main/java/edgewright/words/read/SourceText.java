@@ -3,7 +3,9 @@ package edgewright.words.read;
 import edgewright.texts.Language;
 import edgewright.words.page.PatternPart;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -18,11 +20,19 @@ final class SourceText {
      * One line.
      *
      * @param number from 1
-     * @param text with no blanks at its end
+     * @param text with no blanks at its end, and without the marks of Markdown
      * @param indent how many blanks stand before its first word
+     * @param unmarked where the words stand, if the text is Markdown
      */
-    record Line(int number, String text, int indent) {
-        public static Line of(int number, String raw) {
+    record Line(int number, String text, int indent, Optional<Unmarked> unmarked) {
+        /** A line of Markdown. */
+        static Line ofMarkdown(int number, String raw) {
+            Unmarked unmarked = Unmarked.of(raw);
+            Line line = of(number, unmarked.text());
+            return new Line(number, line.text(), line.indent(), Optional.of(unmarked));
+        }
+
+        static Line of(int number, String raw) {
             int end = raw.length();
             while (end > 0 && Token.isBlank(raw.charAt(end - 1))) {
                 end--;
@@ -31,7 +41,7 @@ final class SourceText {
             while (indent < end && Token.isBlank(raw.charAt(indent))) {
                 indent++;
             }
-            return new Line(number, raw.substring(0, end), indent);
+            return new Line(number, raw.substring(0, end), indent, Optional.empty());
         }
 
         boolean isBlank() {
@@ -55,8 +65,27 @@ final class SourceText {
             return words.toString();
         }
 
+        boolean isMarkdown() {
+            return unmarked.isPresent();
+        }
+
+        /** The level of a heading of Markdown; 0 for any other line. */
+        int level() {
+            return unmarked.map(Unmarked::level).orElse(0);
+        }
+
+        /** The column, from 1, of what stands at this place of the text, from 0. */
+        int column(int at) {
+            return unmarked.map(from -> from.columns().get(at)).orElse(at + 1);
+        }
+
         List<Token> tokens() {
-            return Token.of(text, number);
+            List<Token> tokens = Token.of(text, number);
+            return unmarked.isEmpty()
+                    ? tokens
+                    : tokens.stream()
+                            .map(token -> new Token(token.kind(), token.text(), number, column(token.column() - 1)))
+                            .toList();
         }
     }
 
@@ -122,10 +151,20 @@ final class SourceText {
         this.grammar = Grammar.of(language);
         this.preamble = Preamble.of(language);
         String[] raw = text.replaceFirst("^\\x{FEFF}", "").split("\\r\\n|[\\n\\r\\x{85}\\x{2028}\\x{2029}]", -1);
+        boolean markdown = Arrays.stream(raw).anyMatch(this::isMarkdownHeading);
         for (int i = 0; i < raw.length; i++) {
-            lines.add(Line.of(i + 1, raw[i]));
+            lines.add(markdown ? Line.ofMarkdown(i + 1, raw[i]) : Line.of(i + 1, raw[i]));
         }
         cut();
+    }
+
+    /** A part of a pattern under a heading with the marks of Markdown shows what the text is. */
+    private boolean isMarkdownHeading(String raw) {
+        if (!raw.startsWith("#")) {
+            return false;
+        }
+        Line line = Line.ofMarkdown(1, raw);
+        return line.level() > 0 && heading(line) != null;
     }
 
     /** The first line, if it is underlined, or if it says nothing else that a pattern says. */
@@ -144,7 +183,8 @@ final class SourceText {
         for (Line line : lines) {
             last = line.isBlank() ? last : line;
         }
-        return new Token(Token.Kind.SIGN, "", last.number(), last.text().length() + 1);
+        return new Token(
+                Token.Kind.SIGN, "", last.number(), last.column(last.text().length()));
     }
 
     /** Whether a line begins with the word for a round and a number. */
@@ -183,6 +223,12 @@ final class SourceText {
             }
             if (heading == null) {
                 piece.lines().add(line);
+                // The words of a round belong to its heading.
+                while (line.level() > 0
+                        && i + 1 < lines.size()
+                        && lines.get(i + 1).isBlank()) {
+                    i++;
+                }
             } else if (i + 1 < lines.size()
                     && (lines.get(i + 1).isRuleOf('-') || lines.get(i + 1).isRuleOf('='))) {
                 i++;
@@ -192,6 +238,9 @@ final class SourceText {
     }
 
     private boolean isTitle(Line line) {
+        if (line.isMarkdown()) {
+            return line.level() == 1;
+        }
         return heading(line) == null && !beginsRound(line) && !preamble.says(line.words());
     }
 

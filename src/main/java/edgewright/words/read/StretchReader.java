@@ -158,6 +158,20 @@ final class StretchReader {
         return taken ? Optional.of(new Group(steps, last)) : Optional.empty();
     }
 
+    /** Takes what stands in the cell of a repeat: the group and how far it goes on. */
+    Optional<Group> takeRepeat() {
+        if (cursor.take("every-to", this::takeEvery)) {
+            return Optional.of(new Group(List.of(new Run(1, work.stitch())), last));
+        }
+        List<SideStep> steps = new ArrayList<>();
+        boolean taken = cursor.take("repeat-cell", gap -> switch (gap) {
+            case "steps" -> work.takeSteps(steps);
+            case "upTo" -> takeUpTo();
+            default -> throw Phrase.unknown(gap);
+        });
+        return taken ? Optional.of(new Group(steps, last)) : Optional.empty();
+    }
+
     private boolean takeGroupSteps(List<SideStep> steps) {
         steps.clear();
         int end = cursor.mark();

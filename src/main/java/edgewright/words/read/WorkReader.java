@@ -68,6 +68,11 @@ final class WorkReader {
         return !steps.isEmpty();
     }
 
+    /** Takes one step or more, with brackets in brackets once; those that were there before are given up. */
+    boolean takeSteps(List<SideStep> steps) {
+        return takeSteps(steps, DEEPEST);
+    }
+
     /** Takes one step with all that stands in its brackets. */
     Optional<SideStep> takeStep() {
         return takeStep(DEEPEST);

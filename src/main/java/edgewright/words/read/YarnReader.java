@@ -47,6 +47,11 @@ final class YarnReader {
         return takeNew(cursor);
     }
 
+    /** Takes a yarn that stands alone in a cell; answers with its id. */
+    String takeAlone(TokenCursor cursor) {
+        return listed ? takeListed(cursor) : takeNew(cursor);
+    }
+
     private String takeListed(TokenCursor cursor) {
         int start = cursor.mark();
         if (known.isEmpty()) {

@@ -39,13 +39,19 @@ public final class PatternWriter {
                         new Wording.Extras(
                                 new NeedsWording(chart, options).blocks(),
                                 options.size().names(),
-                                chart.making().technique()))
+                                chart.making().technique(),
+                                options.layout()))
                 .pattern();
     }
 
     /** A tree in words of this language. */
     public static PatternText write(Instructions pattern, Language language) {
-        return new Wording(language, pattern).pattern();
+        return write(pattern, language, RoundsLayout.SENTENCES);
+    }
+
+    /** A tree in words of this language, its rounds laid out like this. */
+    public static PatternText write(Instructions pattern, Language language, RoundsLayout layout) {
+        return new Wording(language, pattern, Wording.Extras.none(layout)).pattern();
     }
 
     /**

@@ -75,23 +75,40 @@ final class RoundWording {
     TextBlock.RoundWords round(WrittenRound round, String yarn) {
         String name = phrases.text("round-title", number("round", round.number()), arg("yarn", yarn));
         String counts = sizes.of(round.side());
-        List<String> steps = new ArrayList<>();
-        RoundParts parts = parts(round);
-        if (parts instanceof RoundParts.OfEachSide sides) {
-            steps.addAll(sides.lines());
-        } else {
-            RoundParts.OfAllSides alike = (RoundParts.OfAllSides) parts;
-            String start = starts.of(round);
-            String work = instructions(round, alike);
-            steps.add(start.isEmpty() ? work : phrases.list("sentences-next", List.of(start, work)));
-        }
-        if (!counts.isEmpty() && parts instanceof RoundParts.OfEachSide) {
+        List<String> steps = sentences(round);
+        if (!counts.isEmpty() && parts(round) instanceof RoundParts.OfEachSide) {
             steps.add(counts);
         } else if (!counts.isEmpty()) {
             int last = steps.size() - 1;
             steps.set(last, phrases.list("sentences-next", List.of(steps.get(last), counts)));
         }
         return block(round.number(), name, phrases.text("round-label", arg("title", name)), counts, steps);
+    }
+
+    /** What is to be done, a sentence or more a line, without the count. */
+    List<String> sentences(WrittenRound round) {
+        RoundParts parts = parts(round);
+        if (parts instanceof RoundParts.OfEachSide sides) {
+            return new ArrayList<>(sides.lines());
+        }
+        String start = starts.of(round);
+        String work = instructions(round, (RoundParts.OfAllSides) parts);
+        return new ArrayList<>(List.of(start.isEmpty() ? work : phrases.list("sentences-next", List.of(start, work))));
+    }
+
+    /** Whether a round is put into sentences even in a table: it has words for each side, or says where it begins. */
+    boolean runsAcross(WrittenRound round) {
+        return parts(round) instanceof RoundParts.OfEachSide || saysStart(round);
+    }
+
+    /** Whether a round says where it begins. */
+    private boolean saysStart(WrittenRound round) {
+        return round.start().isPresent() || !starts.of(round).isEmpty();
+    }
+
+    /** How many stitches a side has after a round, for a cell of a table; empty where nothing is said. */
+    String countsCell(WrittenRound round) {
+        return sizes.cell(round.side());
     }
 
     private TextBlock.RoundWords block(int round, String name, String label, String counts, List<String> steps) {
@@ -190,18 +207,12 @@ final class RoundWording {
      * @param alone whether nothing else is worked on the side; then it need not be said how far the group goes
      * @param mark of a start in the group
      */
-    private String every(Group group, boolean alone, Optional<StartMark> mark) {
+    String every(Group group, boolean alone, Optional<StartMark> mark) {
         String stitch = name(group.steps().get(0).stitchAt(1));
         String every = alone && group.lastStitches() == 0
                 ? phrases.text("every", arg("stitch", stitch))
                 : phrases.text("every-to", arg("stitch", stitch), arg("upTo", upTo(group)));
         return mark.isPresent() ? phrases.text("marked", arg("step", every)) : every;
-    }
-
-    private String upTo(Group group) {
-        return group.lastStitches() == 0
-                ? phrases.text("to-corner")
-                : phrases.text("to-last", plain("last", group.lastStitches()));
     }
 
     /** The steps of one part of a side, with the mark of the start if it stands there. */
@@ -218,7 +229,14 @@ final class RoundWording {
         return phrases.list("runs-next", steps);
     }
 
-    private String runs(List<? extends SideStep> steps) {
+    /** How far a group goes on. */
+    String upTo(Group group) {
+        return group.lastStitches() == 0
+                ? phrases.text("to-corner")
+                : phrases.text("to-last", plain("last", group.lastStitches()));
+    }
+
+    String runs(List<? extends SideStep> steps) {
         return phrases.list("runs-next", steps.stream().map(this::step).toList());
     }
 
@@ -253,10 +271,13 @@ final class RoundWording {
     }
 
     /** A corner is told once; a round only names it, unless its own has other chains. */
-    private String corner(int chains) {
-        return told.equals(OptionalInt.of(chains))
-                ? phrases.text("corner-as-told")
-                : phrases.text("corner", arg("chains", chains(chains)));
+    String corner(int chains) {
+        return isTold(chains) ? phrases.text("corner-as-told") : phrases.text("corner", arg("chains", chains(chains)));
+    }
+
+    /** Whether a corner has as many chains as the pattern has told once for all. */
+    boolean isTold(int chains) {
+        return told.equals(OptionalInt.of(chains));
     }
 
     private String chains(int chains) {

@@ -37,6 +37,11 @@ final class SizeWording {
                 : phrases.text("size-counts", arg("counts", counts(size)));
     }
 
+    /** The same for a cell of a table: no sentence where counts alone are said. */
+    String cell(SideSize size) {
+        return size.counts().isEmpty() ? of(size) : counts(size);
+    }
+
     /**
      * What is said of the base round, and how the stitches of a side are counted in the whole pattern; empty where nothing is.
      *

@@ -49,7 +49,7 @@ final class Wording {
     private final Optional<PieceWording> piece;
 
     Wording(Language language, Instructions pattern) {
-        this(language, pattern, Extras.NONE);
+        this(language, pattern, Extras.none(RoundsLayout.SENTENCES));
     }
 
     /**
@@ -58,8 +58,10 @@ final class Wording {
      * @param needs what is needed beside the names of the yarns
      * @param names of the sizes; none where they have no names
      */
-    record Extras(List<TextBlock> needs, List<String> names, Technique technique) {
-        static final Extras NONE = new Extras(List.of(), List.of(), Technique.DEFAULT);
+    record Extras(List<TextBlock> needs, List<String> names, Technique technique, RoundsLayout layout) {
+        static Extras none(RoundsLayout layout) {
+            return new Extras(List.of(), List.of(), Technique.DEFAULT, layout);
+        }
 
         Extras {
             needs = List.copyOf(needs);
@@ -124,7 +126,7 @@ final class Wording {
             case ABBREVIATIONS -> abbreviations();
             case SET_UP -> setUp();
             case JOINING -> new JoiningWording(language, extras.technique(), pattern).blocks();
-            case ROUNDS -> pattern.rounds().stream().<TextBlock>map(this::round).toList();
+            case ROUNDS -> rounds();
             case COUNTS ->
                 new CountsWording(language, pattern, yarns, extras.names())
                         .table()
@@ -139,6 +141,16 @@ final class Wording {
                         prose(says.text(pattern.back().isPresent() ? "finishing-endsBetween" : "finishing-ends")),
                         prose(says.text("finishing-block")));
         };
+    }
+
+    private List<TextBlock> rounds() {
+        return inTable() && !pattern.rounds().isEmpty()
+                ? List.of(new RoundsTableWording(language, pattern, yarns, rounds).table())
+                : pattern.rounds().stream().<TextBlock>map(this::round).toList();
+    }
+
+    private boolean inTable() {
+        return extras.layout() == RoundsLayout.TABLE;
     }
 
     private List<TextBlock> heading() {
@@ -192,7 +204,10 @@ final class Wording {
         List<Group> starred = groups.stream()
                 .filter(group -> !RoundWording.isEveryStitch(group))
                 .toList();
-        if (!starred.isEmpty()) {
+        if (inTable()) {
+            blocks.add(prose(says.text("notes-table")));
+        }
+        if (saysRepeatFrom()) {
             blocks.add(prose(says.text("notes-group")));
         }
         if (pattern.rounds().stream().anyMatch(Wording::hasBrackets)) {
@@ -227,7 +242,7 @@ final class Wording {
                 said.add(says.text("cornerLoops-" + stitch, arg("stitch", trade.abbreviation(stitch))));
             }
         }
-        if (pattern.rounds().stream().anyMatch(Wording::hasLongAtCorner)) {
+        if (pattern.rounds().stream().anyMatch(LongAtCorner::isIn)) {
             said.add(says.text("cornerLoops-LONG", arg("stitch", trade.abbreviation(Stitch.LONG))));
         }
         return phrases.list("sentences-next", said);
@@ -281,10 +296,7 @@ final class Wording {
         if (used.contains(Stitch.CHAIN)) {
             blocks.add(explained(TradeWord.MISS));
         }
-        boolean repeats = pattern.rounds().stream()
-                .flatMap(round -> round.stretch().group().stream())
-                .anyMatch(group -> !RoundWording.isEveryStitch(group));
-        if (repeats) {
+        if (saysRepeatFrom()) {
             blocks.add(entry(phrases, says.text("rep"), says.text("rep-meaning")));
         }
         if (saysStitches()) {
@@ -294,6 +306,14 @@ final class Wording {
             blocks.add(entry(phrases, phrases.text("start-mark-word"), says.text("start-mark-meaning")));
         }
         return blocks;
+    }
+
+    /** Whether a group stands after an asterisk anywhere; in a table it does so only in words that run across. */
+    private boolean saysRepeatFrom() {
+        return pattern.rounds().stream()
+                .filter(round -> !inTable() || rounds.runsAcross(round))
+                .flatMap(round -> round.stretch().group().stream())
+                .anyMatch(group -> !RoundWording.isEveryStitch(group));
     }
 
     private TextBlock explained(TradeWord word) {
@@ -366,25 +386,5 @@ final class Wording {
             }
         });
         return together;
-    }
-
-    /** Whether the second or the last but one stitch of a side can be long, with the group worked not at all or more often. */
-    private static boolean hasLongAtCorner(WrittenRound round) {
-        for (int times = 0; times <= 2; times++) {
-            List<SideStep> side = new ArrayList<>(round.stretch().before());
-            for (int i = 0; i < times; i++) {
-                round.stretch().group().ifPresent(group -> side.addAll(group.steps()));
-            }
-            side.addAll(round.stretch().after());
-            int last = SideStep.stitches(side);
-            if (isLong(side, last, 2) || isLong(side, last, last - 1)) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private static boolean isLong(List<SideStep> side, int stitches, int place) {
-        return place >= 1 && place <= stitches && SideStep.stitchAt(side, place).coversStitchBelow();
     }
 }

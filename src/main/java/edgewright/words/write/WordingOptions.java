@@ -19,15 +19,29 @@ import java.util.Optional;
  * @param size for which pieces the pattern is
  * @param draft whether the pattern says that it is a draft
  * @param hand whose pattern it is
+ * @param layout how its rounds are laid out
  */
 public record WordingOptions(
-        Language language, Terms terms, Counting counting, PatternSize size, boolean draft, HookHand hand) {
+        Language language,
+        Terms terms,
+        Counting counting,
+        PatternSize size,
+        boolean draft,
+        HookHand hand,
+        RoundsLayout layout) {
     public WordingOptions {
         Objects.requireNonNull(language);
         Objects.requireNonNull(terms);
         Objects.requireNonNull(counting);
         Objects.requireNonNull(size);
         Objects.requireNonNull(hand);
+        Objects.requireNonNull(layout);
+    }
+
+    /** A pattern whose rounds are told in sentences. */
+    public WordingOptions(
+            Language language, Terms terms, Counting counting, PatternSize size, boolean draft, HookHand hand) {
+        this(language, terms, counting, size, draft, hand, RoundsLayout.SENTENCES);
     }
 
     /** A pattern for a size, or for every size. */
@@ -65,46 +79,51 @@ public record WordingOptions(
 
     /** These options in another language. */
     public WordingOptions withLanguage(Language other) {
-        return new WordingOptions(other, terms, counting, size, draft, hand);
+        return new WordingOptions(other, terms, counting, size, draft, hand, layout);
     }
 
     /** These options in other terms. */
     public WordingOptions withTerms(Terms other) {
-        return new WordingOptions(language, other, counting, size, draft, hand);
+        return new WordingOptions(language, other, counting, size, draft, hand, layout);
     }
 
     /** These options with another way of counting. */
     public WordingOptions withCounting(Counting other) {
-        return new WordingOptions(language, terms, other, size, draft, hand);
+        return new WordingOptions(language, terms, other, size, draft, hand, layout);
     }
 
     /** These options for other pieces. */
     public WordingOptions withSize(PatternSize other) {
-        return new WordingOptions(language, terms, counting, other, draft, hand);
+        return new WordingOptions(language, terms, counting, other, draft, hand, layout);
     }
 
     /** These options for one size. */
     public WordingOptions withRepeats(PerSide<Integer> times) {
-        return new WordingOptions(language, terms, counting, Optional.of(times), draft, hand);
+        return new WordingOptions(language, terms, counting, PatternSize.of(Optional.of(times)), draft, hand, layout);
     }
 
     /** These options for one piece whose counts are put right as the plan says. */
     public WordingOptions withPiece(FitPlan plan) {
-        return new WordingOptions(language, terms, counting, new PatternSize.OfPiece(plan), draft, hand);
+        return new WordingOptions(language, terms, counting, new PatternSize.OfPiece(plan), draft, hand, layout);
     }
 
     /** These options for a draft. */
     public WordingOptions asDraft() {
-        return new WordingOptions(language, terms, counting, size, true, hand);
+        return new WordingOptions(language, terms, counting, size, true, hand, layout);
     }
 
     /** These options for every size. */
     public WordingOptions withoutRepeats() {
-        return new WordingOptions(language, terms, counting, PatternSize.any(), draft, hand);
+        return new WordingOptions(language, terms, counting, PatternSize.any(), draft, hand, layout);
     }
 
     /** These options for a maker with this hand. */
     public WordingOptions withHand(HookHand other) {
-        return new WordingOptions(language, terms, counting, size, draft, other);
+        return new WordingOptions(language, terms, counting, size, draft, other, layout);
+    }
+
+    /** These options with the rounds laid out otherwise. */
+    public WordingOptions withLayout(RoundsLayout other) {
+        return new WordingOptions(language, terms, counting, size, draft, hand, other);
     }
 }

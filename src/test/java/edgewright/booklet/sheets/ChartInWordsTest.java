@@ -72,8 +72,9 @@ class ChartInWordsTest {
                 .startsWith(
                         "Sheet 2 of 3 of the chart of one corner of Tide Steps. It shows stitches of rounds 5 to 7. "
                                 + "Given with a sheet before this one: rounds 5 to 6. Round 7 (Peat):");
-        List<Integer> all = IntStream.rangeClosed(1, 160).boxed().toList();
-        String third = words.ofSheet(3, 3, all);
+        Chart longer = Chart.blank("Tide Steps", LONG.shape(), 400, LONG.yarns());
+        List<Integer> all = IntStream.rangeClosed(1, 400).boxed().toList();
+        String third = new ChartInWords(longer, BookletOptions.of(longer, English.LANGUAGE)).ofSheet(3, 3, all);
         assertThat(third).contains("Given with the rounds in words: rounds ");
         // ISO 19005-2, 6.1.13: a string of at most 32,767 bytes.
         assertThat(third.getBytes(StandardCharsets.UTF_16)).hasSizeLessThan(32_767);

@@ -4,6 +4,8 @@
 rounds-counting = How sides are counted
 counting-STITCHES = stitches only
 counting-WITH_CHAINS = with corner chains
+layout-SENTENCES = in sentences
+layout-TABLE = as a table
 
 # Yarns
 yarn-short = { $id } · { $yarn }

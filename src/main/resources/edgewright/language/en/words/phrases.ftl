@@ -95,6 +95,16 @@ alike = { $work }; { $corner }.
 all-sides = { all-sides-word }.
 all-sides-word = Work this on all four sides
 
+# The rounds in a table: the heads of its columns, a cell in which nothing is worked, and the cell of a repeat
+column-round = Round
+column-yarn = Yarn
+column-from = From the corner
+column-repeat = Repeat
+column-to = To the corner
+column-counts = Stitches
+none-cell = none
+repeat-cell = { $steps }; { $upTo }
+
 # The marker above which rounds start. $title: marker-all, or marker-odd and marker-even; $round: of-base or of-round
 marker = { $title }: { $edge }, { in-stitch-word }~{ $number } { $round } { corner-is-one-word }.
 marker-all = { marker-word }

@@ -10,6 +10,18 @@ expected-sameTerms = only one kind of terms, since the pattern says '{ $value }'
 expected-firstRound = 'Round 1'
 # $value: number
 expected-round = 'Round { $value }'
+# $value: list of columns
+expected-columns = a table with these columns: { $value }
+# $value: number
+expected-rowNumber = { $value }, the number of the next round, at the beginning of its row
+# $value: number; $other: number
+expected-cells = { $value } columns in this row, or { $other } where words run across it
+expected-cellEnd = the next column
+expected-cellWork = a number and a stitch, or 'none'
+expected-cellRepeat = stitches and 'to last ... sts' or 'to corner', or 'none'
+expected-cellCounts = how many stitches a side has, or 'none'
+expected-cellNone = 'none', since there is no repeat before it
+expected-cellCorner = the chains of the corner, since the base round does not say them
 # $value: number
 expected-roundOrEnd = 'Round { $value }' or the end of the rounds
 # $value: list of yarns

@@ -62,6 +62,7 @@ sides-others = The other rounds are written for one side, from the corner just t
 piece-note = In round~{ $round } each side has words of its own, which give it the number of stitches that it needs: count each side before that round, and again after it. A piece with another number on any side needs words of its own.
 notes-number = A number before a stitch means one in each of that many stitches: '3 { $stitch }' is one { $stitch } in each of the next 3 stitches, never 3 in one. A number before { $chain } is that many chains.
 notes-group = Work the group from the asterisk (*) up to 'rep' as often as it fits before the last stitches of the side, or before the corner, as the round says: not at all, once, or more often. It always fits exactly.
+notes-table = The rounds stand in a table, a row each. On each side work what stands under 'From the corner', then the repeat as far as it says (not at all, once, or more often; it always comes out even), then what stands under 'To the corner'; then make the corner. 'None' means that nothing is worked there. Words that run across a row are worked as they say.
 notes-brackets = Work what stands in brackets as many times as it says before you go on: '(1~{ $stitch }, 1~{ $other }) twice' is 1~{ $stitch }, 1~{ $other }, 1~{ $stitch }, 1~{ $other }.
 notes-every = 'In every st' includes the corner chains at both ends of a side: the first and the last stitch of the side go into them.
 notes-last = 'To last 4 sts' means: go on until 4 stitches of the side are left to work.

@@ -83,6 +83,15 @@ alike = { $work } ¦ { $corner }!
 all-sides = { all-sides-word }:
 all-sides-word = Fyra sidor lika
 
+column-round = Vårv
+column-yarn = Gårn
+column-from = Ur hörnan på
+column-repeat = Återtäl
+column-to = Intill hörnan
+column-counts = Mäsktal
+none-cell = inget
+repeat-cell = { $upTo } ¦ { $steps }
+
 marker = { $title } → { $round } { $edge } { in-stitch-word }~{ $number } [{ corner-is-one-word }]!
 marker-all = { marker-word }
 marker-odd = { marker-word } { odd-word }

@@ -11,6 +11,7 @@ sides-all = Väft vårv så öfter
 sides-others = Fläta tråd så öfter
 piece-note = Döma spån { $round } så öfter
 notes-number = Rända hörn { $stitch } { $chain } så öfter
+notes-table = Väft länk döma 'öga' så öfter
 notes-group = Knöt fläta så öfter
 notes-brackets = Hake { $stitch } ock { $other } så öfter
 notes-every = Åder nål så öfter
