@@ -41,7 +41,6 @@ import javax.swing.SpinnerNumberModel;
 public final class PublishDialog extends FormDialog {
     private final transient Messages says;
     private final transient Messages common;
-    private final transient Chart chart;
     private final boolean unworkable;
     private final transient Settings settings;
     private final transient Language language;
@@ -73,7 +72,6 @@ public final class PublishDialog extends FormDialog {
         says = view.language().messages("desk/output");
         common = view.language().messages("desk/common");
         titled(says.text("publish-title"), says.text("publish-accept"));
-        this.chart = chart;
         this.settings = settings;
         this.language = view.language();
         unworkable = errors > 0;
