@@ -188,7 +188,7 @@ class DeskWindowTest {
                 "five stitches are drawn",
                 () -> chart().round(2).repeat().letters().equals("lpcblb"));
         assertThat(window.textBox("words").text().replace('\u00a0', ' '))
-                .contains("Round 2, Chalk.", "1 drop tr, 1 dc, 1 ch");
+                .contains("Round 2 (Chalk):", "1 drop tr; *1 dc, 1 ch");
         press(KeyEvent.VK_BACK_SPACE);
         until("the last one is out", () -> chart().round(2).repeat().letters().equals("lpcbbb"));
         press(KeyEvent.VK_DOWN);
@@ -339,7 +339,7 @@ class DeskWindowTest {
         until("the rounds are counted so", () -> stitchesOfRoundOne(window).equals("45"));
         assertThat(window.comboBox("counting").selectedItem()).isEqualTo("with corner chains");
         assertThat(window.textBox("words").text().replace('\u00a0', ' '))
-                .startsWith("Round 1 (Peat): dc blo in every st; corner. 39 (57) sts.");
+                .startsWith("Round 1 (Peat): dc blo in every st; corner. Top and bottom 135 (165, 231) sts,");
 
         DeskFrame nextDay = execute(() -> new DeskFrame(
                 Desk.blank(English.LANGUAGE), new Settings(folder.resolve("desk.properties")), English.LANGUAGE));
