@@ -9,7 +9,6 @@ import edgewright.assist.corner.CornerProposals;
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
 import edgewright.check.Checker;
-import edgewright.check.Verdict;
 import edgewright.fit.SideMultiple;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -53,12 +52,10 @@ final class CornersCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Terminal terminal = root.terminal();
-        PixelOption.requireBetween(wanted, "--count", 1, MOST, spec, terminal.says());
+        WholeNumberConverter.requireBetween(wanted, "--count", 1, MOST, spec, terminal.says());
         OutputFolder folder = new OutputFolder(to, file, terminal);
         Chart chart = ChartInput.read(file, terminal);
-        Verdict verdict = Checker.check(chart);
-        if (verdict.hasErrors()) {
-            FindingsText.onErr(terminal).printFirst(file, verdict);
+        if (!FindingsText.onErr(terminal).isSound(file, Checker.check(chart))) {
             return ExitStatus.NO;
         }
         List<CornerProposal> proposals = CornerProposals.of(chart, wanted, () -> false);

@@ -64,6 +64,14 @@ final class FindingsText {
         }
     }
 
+    /** Whether a chart has no errors, so that something may be made of it; if it has some, the first findings are printed. */
+    boolean isSound(Path file, Verdict verdict) {
+        if (verdict.hasErrors()) {
+            printFirst(file, verdict);
+        }
+        return !verdict.hasErrors();
+    }
+
     /** The same, but only the first few, for a command that they stand in the way of. */
     void printFirst(Path file, Verdict verdict) {
         printSummary(file, verdict);

@@ -99,8 +99,8 @@ final class FromPictureCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        PixelOption.requireBetween(fromCorner, "--from-corner", 0, Chart.MOST_STITCHES - 1, spec, says());
-        PixelOption.requireBetween(toCorner, "--to-corner", 0, Chart.MOST_STITCHES - 1, spec, says());
+        WholeNumberConverter.requireBetween(fromCorner, "--from-corner", 0, Chart.MOST_STITCHES - 1, spec, says());
+        WholeNumberConverter.requireBetween(toCorner, "--to-corner", 0, Chart.MOST_STITCHES - 1, spec, says());
         OutputFile output = OutputFile.ofChart(to, like == null ? List.of(file) : List.of(file, like), root.terminal());
         PictureInput input = PictureInput.of(file, root.terminal());
         Optional<RoundYarns> asked = Optional.ofNullable(yarns).map(text -> RoundYarns.parse(text, says()));

@@ -1,7 +1,6 @@
 package edgewright.cli;
 
 import static edgewright.texts.Arg.arg;
-import static edgewright.texts.Arg.count;
 
 import edgewright.assist.picture.PixelReduction;
 import edgewright.assist.picture.PixelReduction.Crop;
@@ -61,21 +60,7 @@ final class PixelOption {
         if (number == null) {
             return OptionalInt.empty();
         }
-        requireBetween(number, option, 1, most, spec, says);
+        WholeNumberConverter.requireBetween(number, option, 1, most, spec, says);
         return OptionalInt.of(number);
-    }
-
-    /** @throws ParameterException if the number of an option lies outside */
-    static void requireBetween(int number, String option, int least, int most, CommandSpec spec, Messages says) {
-        if (number < least || number > most) {
-            throw new ParameterException(
-                    spec.commandLine(),
-                    says.text(
-                            "picture-number",
-                            arg("option", option),
-                            count("found", number),
-                            count("least", least),
-                            count("most", most)));
-        }
     }
 }

@@ -13,7 +13,6 @@ import edgewright.assist.stack.SurroundSentences;
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
 import edgewright.check.Checker;
-import edgewright.check.Verdict;
 import edgewright.fit.SideMultiple;
 import java.nio.file.Path;
 import java.util.List;
@@ -59,8 +58,9 @@ final class SurroundCommand implements Callable<Integer> {
         OutputFile output = OutputFile.ofChart(to, List.of(innerFile, outerFile), terminal);
         Chart inner = ChartInput.read(innerFile, terminal);
         Chart outer = ChartInput.read(outerFile, terminal);
-        boolean innerIsSound = isSound(innerFile, inner);
-        boolean outerIsSound = isSound(outerFile, outer);
+        FindingsText findings = FindingsText.onErr(terminal);
+        boolean innerIsSound = findings.isSound(innerFile, Checker.check(inner));
+        boolean outerIsSound = findings.isSound(outerFile, Checker.check(outer));
         if (!innerIsSound || !outerIsSound) {
             return ExitStatus.NO;
         }
@@ -81,14 +81,6 @@ final class SurroundCommand implements Callable<Integer> {
         output.write(closes.chart());
         print(closes, sentences);
         return ExitStatus.DONE;
-    }
-
-    private boolean isSound(Path file, Chart chart) {
-        Verdict verdict = Checker.check(chart);
-        if (verdict.hasErrors()) {
-            FindingsText.onErr(root.terminal()).printFirst(file, verdict);
-        }
-        return !verdict.hasErrors();
     }
 
     private void print(NeverCloses never, SurroundSentences sentences) {

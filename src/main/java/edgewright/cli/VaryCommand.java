@@ -6,7 +6,6 @@ import static edgewright.texts.Arg.count;
 import edgewright.assist.vary.Variations;
 import edgewright.chart.Chart;
 import edgewright.check.Checker;
-import edgewright.check.Verdict;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -43,12 +42,10 @@ final class VaryCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Terminal terminal = root.terminal();
-        PixelOption.requireBetween(wanted, "--count", 1, MOST, spec, terminal.says());
+        WholeNumberConverter.requireBetween(wanted, "--count", 1, MOST, spec, terminal.says());
         OutputFolder folder = new OutputFolder(to, file, terminal);
         Chart chart = ChartInput.read(file, terminal);
-        Verdict verdict = Checker.check(chart);
-        if (verdict.hasErrors()) {
-            FindingsText.onErr(terminal).printFirst(file, verdict);
+        if (!FindingsText.onErr(terminal).isSound(file, Checker.check(chart))) {
             return ExitStatus.NO;
         }
         List<Chart> variations = Variations.of(chart, wanted, seed, () -> false);

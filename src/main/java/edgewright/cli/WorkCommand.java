@@ -12,7 +12,6 @@ import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.chart.Terms;
 import edgewright.chart.Yarn;
-import edgewright.check.Verdict;
 import edgewright.file.ChartFiles;
 import edgewright.file.FileProblemException;
 import edgewright.file.TextFile;
@@ -122,9 +121,7 @@ final class WorkCommand implements Callable<Integer> {
             throw usage(says().text("work-toWithChart"));
         }
         Chart chart = ChartInput.read(file, root.terminal());
-        Verdict verdict = piece.check(chart);
-        if (verdict.hasErrors()) {
-            FindingsText.onErr(root.terminal()).printFirst(file, verdict);
+        if (!FindingsText.onErr(root.terminal()).isSound(file, piece.check(chart))) {
             return ExitStatus.NO;
         }
         if (piece.isCounted()) {
@@ -136,24 +133,22 @@ final class WorkCommand implements Callable<Integer> {
 
     /** Works the words in the size that was stated, or in every size that the chart names. */
     private int workSizes(Chart chart, PatternSize size) {
-        if (size.sizes().isEmpty()) {
+        List<PerSide<Integer>> sizes = size.sizes();
+        if (sizes.isEmpty()) {
             throw usage(says().text("work-size"));
         }
         String words = words(chart, size);
+        Prover prover = new Prover(chart, language());
         int status = ExitStatus.DONE;
-        for (PerSide<Integer> repeats : size.sizes()) {
+        for (int i = 0; i < sizes.size(); i++) {
+            PerSide<Integer> repeats = sizes.get(i);
             PerSide<Integer> base = chart.border().stitches(0, repeats);
-            Optional<TextReading> others = from == null
-                    ? Optional.empty()
-                    : Optional.of(reading(Optional.of(base)))
-                            .filter(reading -> reading.others().isPresent());
-            List<String> findings = others.map(this::findings).orElse(List.of());
-            Prover prover = new Prover(chart, language());
-            ProofResult result = others.map(reading -> prover.prove(pattern(reading), repeats))
+            Optional<TextReading> typed = Optional.ofNullable(from).map(file -> reading(words, Optional.of(base)));
+            List<String> findings = typed.map(this::findings).orElse(List.of());
+            ProofResult result = typed.map(reading -> prover.prove(pattern(reading), repeats))
                     .orElseGet(() -> prover.prove(words, repeats));
-            boolean last = repeats.equals(size.sizes().get(size.sizes().size() - 1));
             // One document is one answer: of the first size that does not agree, else of the last.
-            if (!json || last || !result.agrees() || !findings.isEmpty()) {
+            if (!json || i == sizes.size() - 1 || !result.agrees() || !findings.isEmpty()) {
                 status = Math.max(status, answer(result, Done.AGREES, base, findings));
             }
             if (json && status != ExitStatus.DONE) {
@@ -163,9 +158,9 @@ final class WorkCommand implements Callable<Integer> {
         return status;
     }
 
-    /** The words of the file, as they are understood. */
-    private TextReading reading(Optional<PerSide<Integer>> base) {
-        return TextReading.of(text(from), language(), Optional.ofNullable(terms), base);
+    /** A text as it is understood. */
+    private TextReading reading(String typed, Optional<PerSide<Integer>> base) {
+        return TextReading.of(typed, language(), Optional.ofNullable(terms), base);
     }
 
     private Instructions pattern(TextReading reading) {
@@ -184,8 +179,9 @@ final class WorkCommand implements Callable<Integer> {
         if (from == null) {
             throw usage(says().text("work-explainFrom"));
         }
-        TextReading reading = reading(piece.sides().filter(sides -> !piece.isCounted()));
-        new ExplainedText(language(), text(from), reading)
+        String typed = text(from);
+        TextReading reading = reading(typed, piece.sides().filter(sides -> !piece.isCounted()));
+        new ExplainedText(language(), typed, reading)
                 .lines()
                 .forEach(line -> root.terminal().out().println(ScreenText.oneLine(line)));
         List<String> problems = reading.sentences(language());
@@ -209,7 +205,7 @@ final class WorkCommand implements Callable<Integer> {
             throw usage(says().text("work-nothing"));
         }
         Optional<PerSide<Integer>> sides = piece.sides().filter(given -> !piece.isCounted());
-        TextReading reading = reading(sides);
+        TextReading reading = reading(text(from), sides);
         Instructions pattern = pattern(reading);
         PerSide<Integer> base = sides.or(reading::firstSize).orElseThrow(() -> usage(says().text("work-sides")));
         ProofResult result = Prover.work(pattern, base);
@@ -234,11 +230,7 @@ final class WorkCommand implements Callable<Integer> {
         if (answer instanceof Answer.BeyondLimit beyond) {
             throw new BadInput(sentence(beyond));
         }
-        try {
-            ChartFiles.write(output.path(), ((Answer.Drawn) answer).chart());
-        } catch (FileProblemException e) {
-            throw new BadInput(new ProblemSentences(root.terminal().language()).of(to, e.problem()));
-        }
+        output.write(((Answer.Drawn) answer).chart());
         return ExitStatus.DONE;
     }
 

@@ -122,18 +122,9 @@ public final class Prover {
     }
 
     /**
-     * Works a written pattern for which there is no chart, on a piece with so many stitches a side in the base round. Whatever
-     * hands can do is allowed; the words agree if they can be worked to the end.
+     * Works instructions for which there is no chart, on a piece with so many stitches a side in the base round. Whatever hands
+     * can do is allowed; the words agree if they can be worked to the end.
      */
-    public static ProofResult workText(String text, Language language, PerSide<Integer> baseStitches) {
-        ReadingResult reading = PatternReader.read(text, language);
-        if (reading instanceof ReadingResult.Refused refused) {
-            return new ProofResult.Unread(refused.problems());
-        }
-        return work(((ReadingResult.Understood) reading).pattern(), baseStitches);
-    }
-
-    /** Works instructions for which there is no chart, likewise. */
     public static ProofResult work(Instructions pattern, PerSide<Integer> baseStitches) {
         long stitches = stitches(baseStitches, pattern.rounds().size());
         if (stitches > MOST_STITCHES) {

@@ -11,6 +11,7 @@ import edgewright.chart.Terms;
 import edgewright.chart.Yarn;
 import edgewright.file.ChartFiles;
 import edgewright.file.ReadResult;
+import edgewright.testing.SampleFiles;
 import edgewright.texts.English;
 import edgewright.words.page.PatternPart;
 import edgewright.words.page.PatternText;
@@ -23,7 +24,6 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -54,10 +54,8 @@ class WordsFormatTest {
 
     static Stream<Chart> charts() throws IOException {
         List<Chart> charts = new ArrayList<>();
-        try (Stream<Path> files = Files.list(Path.of("sample-charts"))) {
-            for (Path file : files.sorted().toList()) {
-                charts.add(((ReadResult.Read) ChartFiles.read(file)).chart());
-            }
+        for (Path file : SampleFiles.all()) {
+            charts.add(((ReadResult.Read) ChartFiles.read(file)).chart());
         }
         charts.add(awkward());
         return charts.stream();

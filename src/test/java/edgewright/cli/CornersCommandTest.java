@@ -17,6 +17,7 @@ import edgewright.file.ChartFiles;
 import edgewright.file.FileProblemException;
 import edgewright.file.ReadResult;
 import edgewright.testing.RandomCharts;
+import edgewright.testing.SampleFiles;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -34,13 +35,7 @@ class CornersCommandTest {
 
     @Test
     void everySampleHasCornersThatKeepWhatIsPromised() throws IOException {
-        List<Path> samples;
-        try (Stream<Path> files = Files.list(Path.of("sample-charts"))) {
-            samples = files.filter(file -> file.toString().endsWith(ChartFiles.ENDING))
-                    .filter(file -> !file.toString().contains("unfinished"))
-                    .sorted()
-                    .toList();
-        }
+        List<Path> samples = SampleFiles.sound();
         assertThat(samples).hasSizeGreaterThan(5);
         for (Path sample : samples) {
             assertThat(proposals(sample)).as(sample.toString()).hasSize(6);

@@ -13,12 +13,12 @@ import edgewright.cli.CommandLineHelper.Ended;
 import edgewright.file.ChartFiles;
 import edgewright.file.FileProblemException;
 import edgewright.file.ReadResult;
+import edgewright.testing.SampleFiles;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -87,13 +87,7 @@ class SurroundCommandTest {
 
     @Test
     void anyTwoSamplesGoRoundEachOtherOrItIsSaidWhyNot() throws IOException {
-        List<Path> samples;
-        try (Stream<Path> files = Files.list(Path.of("sample-charts"))) {
-            samples = files.filter(file -> !file.toString().contains("unfinished"))
-                    .filter(file -> file.toString().endsWith(ChartFiles.ENDING))
-                    .sorted()
-                    .toList();
-        }
+        List<Path> samples = SampleFiles.sound();
         List<Integer> statuses = new ArrayList<>();
         Path to = folder.resolve("both.border.json");
         for (Path inner : samples) {

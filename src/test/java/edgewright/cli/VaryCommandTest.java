@@ -17,6 +17,7 @@ import edgewright.file.ChartFiles;
 import edgewright.file.FileProblemException;
 import edgewright.file.ReadResult;
 import edgewright.testing.RandomCharts;
+import edgewright.testing.SampleFiles;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -33,13 +34,7 @@ class VaryCommandTest {
 
     @Test
     void everySampleHasAWallOfVariationsThatKeepTheConditions() throws IOException {
-        List<Path> samples;
-        try (Stream<Path> files = Files.list(Path.of("sample-charts"))) {
-            samples = files.filter(file -> file.toString().endsWith(ChartFiles.ENDING))
-                    .filter(file -> !file.toString().contains("unfinished"))
-                    .sorted()
-                    .toList();
-        }
+        List<Path> samples = SampleFiles.sound();
         assertThat(samples).hasSizeGreaterThan(5);
         for (Path sample : samples) {
             assertThat(variations(sample, 24)).as(sample.toString()).hasSize(24);

@@ -16,6 +16,8 @@ import edgewright.testing.RandomCharts;
 import edgewright.texts.English;
 import edgewright.texts.Languages;
 import edgewright.words.page.PlainText;
+import edgewright.words.read.PatternReader;
+import edgewright.words.read.ReadingResult;
 import edgewright.words.tree.Instructions;
 import edgewright.words.tree.WrittenBack;
 import edgewright.words.write.PatternWriter;
@@ -70,8 +72,7 @@ class BackLayerWordsTest {
                                         + "2 tr, 2 ch, 2 tr.\n\n")
                                 .formatted(r, 2 * r))
                 .reduce("", String::concat);
-        ProofResult result =
-                Prover.workText("UK terms\n\n" + rounds + "Back layer\n\n" + back, English.LANGUAGE, PerSide.all(7));
+        ProofResult result = worked("UK terms\n\n" + rounds + "Back layer\n\n" + back);
         assertThat(result.agrees()).isTrue();
         BackFabric made = result.fabric().orElseThrow().back().orElseThrow();
         assertThat(IntStream.rangeClosed(0, 5)
@@ -118,9 +119,7 @@ class BackLayerWordsTest {
         assertThat(stop(front + tall.formatted(2) + joining))
                 .isEqualTo(new Stop(Stop.Reason.LAYERS_DIFFER, 1, Side.TOP, 11, Optional.empty(), 9, 11));
         assertThat(stop(front + tall.formatted(1) + joining).reason()).isEqualTo(Stop.Reason.CORNERS_DIFFER);
-        assertThat(Prover.workText(front + low + joining, English.LANGUAGE, PerSide.all(7))
-                        .agrees())
-                .isTrue();
+        assertThat(worked(front + low + joining).agrees()).isTrue();
     }
 
     @Test
@@ -141,8 +140,14 @@ class BackLayerWordsTest {
         }
     }
 
+    /** What comes of words on a piece of seven stitches a side, with no chart to compare with. */
+    private static ProofResult worked(String text) {
+        ReadingResult reading = PatternReader.read(text, English.LANGUAGE);
+        return Prover.work(((ReadingResult.Understood) reading).pattern(), PerSide.all(7));
+    }
+
     private static Stop stop(String text) {
-        return ((ProofResult.Stopped) Prover.workText(text, English.LANGUAGE, PerSide.all(7))).stop();
+        return ((ProofResult.Stopped) worked(text)).stop();
     }
 
     private Chart chart() {

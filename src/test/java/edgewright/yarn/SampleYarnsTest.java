@@ -5,12 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import edgewright.chart.PatternDetails;
 import edgewright.file.ChartFiles;
 import edgewright.file.ReadResult;
+import edgewright.testing.SampleFiles;
 import edgewright.yarn.WeightCategory.Edition;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -19,10 +17,8 @@ import org.junit.jupiter.params.provider.MethodSource;
  * https://issuhub.com/view/index?id=3342&pageIndex=64
  */
 class SampleYarnsTest {
-    static List<Path> samples() throws IOException {
-        try (Stream<Path> files = Files.list(Path.of("sample-charts"))) {
-            return files.sorted().toList();
-        }
+    static List<Path> samples() {
+        return SampleFiles.all();
     }
 
     @ParameterizedTest

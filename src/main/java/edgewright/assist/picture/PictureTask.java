@@ -2,10 +2,7 @@ package edgewright.assist.picture;
 
 import edgewright.chart.Place;
 import edgewright.chart.Rules;
-import edgewright.chart.Section;
 import edgewright.chart.Stitch;
-import edgewright.chart.Stitches;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -35,19 +32,5 @@ public record PictureTask(WantedPicture picture, List<String> yarns, Rules rules
     /** The same with the yarns in another order. */
     public PictureTask withYarns(List<String> other) {
         return new PictureTask(picture, other, rules, locked);
-    }
-
-    /**
-     * The same with a whole fabric column locked.
-     *
-     * @param place the place of the column in every round
-     * @param column its stitches, from round 1 outwards
-     */
-    public PictureTask withLockedColumn(int place, Stitches column) {
-        Map<Place, Stitch> more = new HashMap<>(locked);
-        for (int r = 1; r <= picture.rounds(); r++) {
-            more.put(new Place(r, Section.REPEAT, place), column.at(r));
-        }
-        return new PictureTask(picture, yarns, rules, more);
     }
 }

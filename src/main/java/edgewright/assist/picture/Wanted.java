@@ -43,11 +43,6 @@ public record Wanted(String yarn, int weight, boolean must) {
         return new Wanted(yarn, other, must);
     }
 
-    /** The same yarn before all else, or not. */
-    public Wanted withMust(boolean other) {
-        return new Wanted(yarn, weight, other);
-    }
-
     /** Whether it is a miss when that yarn shows. */
     boolean isMissedBy(String shows) {
         return !isNeverMind() && !yarn.equals(shows);

@@ -47,14 +47,6 @@ public final class WantedPicture {
         return of(rounds, width, place -> Wanted.NEVER_MIND);
     }
 
-    /** What the repeat of a chart shows now, each cell with the usual weight. */
-    public static WantedPicture shownBy(Chart chart) {
-        return of(
-                chart.rounds().size(),
-                chart.shape().w(),
-                place -> Wanted.of(chart.round(chart.shownRound(place)).yarn()));
-    }
-
     /** How many rounds it has. */
     public int rounds() {
         return rounds;

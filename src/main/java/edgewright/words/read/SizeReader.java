@@ -90,7 +90,7 @@ final class SizeReader {
     private boolean take(String gap, boolean wayIsOptional) {
         return switch (gap) {
             case "counts" -> takeCounts();
-            case "sts" -> takeCountOfAll();
+            case "sts" -> showOnAll(sizes.take());
             case "way" -> {
                 way = takeWay();
                 yield wayIsOptional || way.isPresent();
@@ -130,11 +130,7 @@ final class SizeReader {
         int mark = cursor.mark();
         if (!takeSideCount()) {
             // A number alone could belong to a stitch.
-            boolean counted = sizes.take() && cursor.hasTakenWord(mark);
-            if (counted) {
-                show(List.of(Side.values()));
-            }
-            return counted;
+            return showOnAll(sizes.take() && cursor.hasTakenWord(mark));
         }
         while (shown.size() < Side.values().length) {
             mark = cursor.mark();
@@ -205,8 +201,7 @@ final class SizeReader {
         return false;
     }
 
-    private boolean takeCountOfAll() {
-        boolean taken = sizes.take();
+    private boolean showOnAll(boolean taken) {
         if (taken) {
             show(List.of(Side.values()));
         }

@@ -42,8 +42,13 @@ final class ChangesWording {
     }
 
     private String line(Side side, List<ChangingStep> work, String corner) {
+        return along(side, list(work), corner);
+    }
+
+    /** What is worked along one side, up to its corner. */
+    String along(Side side, String steps, String corner) {
         return phrases.text(
-                "along", arg("edge", phrases.text("edge-" + side)), arg("steps", list(work)), arg("corner", corner));
+                "along", arg("edge", phrases.text("edge-" + side)), arg("steps", steps), arg("corner", corner));
     }
 
     private String list(List<ChangingStep> work) {

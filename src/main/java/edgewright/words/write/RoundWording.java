@@ -167,8 +167,7 @@ final class RoundWording {
                                 ? every(group, alone, Optional.empty())
                                 : group(group, runs(stretch, Part.GROUP, Optional.empty()))),
                 runs(stretch, Part.AFTER, Optional.empty()));
-        return phrases.text(
-                "along", arg("edge", phrases.text("edge-" + side)), arg("steps", work), arg("corner", corner));
+        return changes.along(side, work, corner);
     }
 
     /** Whether a group is so simple that it is said without an asterisk: one stitch into each stitch of the side. */

@@ -39,6 +39,7 @@ publish-done = wrote { $file }: { $pages ->
 path-empty = found '', expected the name of a file
 path-bad = found '{ $found }', which cannot be the name of a file here ({ $reason }); expected a name that this system allows
 whole = found '{ $found }', expected a whole number
+whole-between = { $option }: found { $found }, expected { $least } to { $most }
 whole-tooLarge = found '{ $found }', expected a whole number of at most { $most }
 perSide = found '{ $found }', expected four whole numbers from 0 to 1,000,000 (top, left, bottom, right), or two
 crop = found '{ $found }', expected four whole numbers: left, top, width and height in pixels
@@ -202,7 +203,6 @@ picture-fewest = No chart with these yarns shows it with fewer.
 picture-notProved = Perhaps there is one with fewer: not every way of breaking the runs was tried.
 picture-order = The yarns from round 1 on: { $yarns }.
 picture-more = and { $misses } more; --json lists them all
-picture-number = { $option }: found { $found }, expected { $least } to { $most }
 
 surround-done = wrote { $file }: { $rounds ->
     [one] 1 round

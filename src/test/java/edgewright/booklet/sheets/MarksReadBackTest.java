@@ -38,11 +38,10 @@ import edgewright.draw.picture.CellRange;
 import edgewright.draw.picture.CornerPicture;
 import edgewright.draw.picture.PictureStyle;
 import edgewright.testing.RandomCharts;
+import edgewright.testing.SampleFiles;
 import edgewright.texts.English;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -73,13 +72,8 @@ public class MarksReadBackTest {
     private static final double CELL_MM = 5;
 
     public static Stream<String> samples() throws IOException {
-        try (Stream<Path> files = Files.list(Path.of("sample-charts"))) {
-            return files
-                    .map(file -> file.getFileName().toString().replace(".border.json", ""))
-                    .sorted()
-                    .toList()
-                    .stream();
-        }
+        return SampleFiles.all().stream()
+                .map(file -> file.getFileName().toString().replace(".border.json", ""));
     }
 
     /** What the sheets of a chart show. */
