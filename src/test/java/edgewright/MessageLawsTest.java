@@ -12,6 +12,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -21,6 +23,9 @@ class MessageLawsTest {
     private static final Path LANGUAGES = Path.of("src/main/resources/edgewright/language");
     /** The language of the tests of texts and words. */
     private static final Path INVENTED = Path.of("src/test/resources/edgewright/language/art-x-marsh");
+
+    /** Words that the lexicon of texts of others lists in both spellings. */
+    private static final Set<String> OF_OTHERS = Set.of("colour");
 
     private static final Path SOURCES = Path.of("src/main/java/edgewright");
     private static final String FIRST = "en";
@@ -35,7 +40,7 @@ class MessageLawsTest {
         List<String> objections = new ArrayList<>();
         for (String bundle : bundles) {
             // What the reader reads it asks for by key; WordsResourcesTest sees that nothing there is unused.
-            if (!isOfReaders(bundle)) {
+            if (!isOfReaders(bundle) && !bundle.endsWith("/spelling")) {
                 objections.addAll(
                         objections(MessageFile.read(LANGUAGES.resolve(FIRST).resolve(bundle + ".ftl")), uses(bundle)));
             }
@@ -52,6 +57,33 @@ class MessageLawsTest {
 
     private static Map<String, Set<String>> terms(Path language, String dialect) throws IOException {
         return MessageFile.read(language.resolve(dialect).resolve("terms.ftl")).arguments();
+    }
+
+    /** So that a pattern is read alike whichever way it is spelled. */
+    @Test
+    void everyWordThatADialectSpellsOtherwiseIsSaidSomewhereButInNothingThatIsRead() throws IOException {
+        String said = "";
+        String read = "";
+        for (String bundle : bundles(LANGUAGES.resolve(FIRST))) {
+            String text = Files.readString(LANGUAGES.resolve(FIRST).resolve(bundle + ".ftl"));
+            if (isOfReaders(bundle) || bundle.equals("words/phrases")) {
+                read += text.replaceAll("(?m)^#.*$", "");
+            } else if (!bundle.endsWith("/spelling")) {
+                said += text;
+            }
+        }
+        Matcher pair = Pattern.compile("(\\w+): \\w+")
+                .matcher(Language.of(FIRST).messages("us/spelling").text("respelled"));
+        int pairs = 0;
+        while (pair.find()) {
+            Pattern word = Pattern.compile("(?i)(?<![\\w$-])" + pair.group(1) + "s?(?![\\w-])");
+            assertThat(said).as(pair.group()).containsPattern(word);
+            if (!OF_OTHERS.contains(pair.group(1))) {
+                assertThat(read).as(pair.group()).doesNotContainPattern(word);
+            }
+            pairs++;
+        }
+        assertThat(pairs).isGreaterThanOrEqualTo(8);
     }
 
     @Test

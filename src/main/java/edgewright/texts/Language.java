@@ -24,14 +24,24 @@ public final class Language {
     private static final Pattern TAG = Pattern.compile("[A-Za-z0-9]+(-[A-Za-z0-9]+)*");
 
     private final String tag;
+    private final Respelling respelling;
     private final Messages own;
     private final NumberRule numbers;
     private final PluralRule plurals;
     private final Map<String, Messages> bundles = new ConcurrentHashMap<>();
     private final Map<Class<?>, Object> made = new ConcurrentHashMap<>();
+    private final Language plain;
+    private final Map<String, Language> dialects = new ConcurrentHashMap<>();
 
+    /** The language as its files spell it. */
     private Language(String tag) {
+        this(tag, Respelling.NONE, null);
+    }
+
+    private Language(String tag, Respelling respelling, Language plain) {
         this.tag = tag;
+        this.respelling = respelling;
+        this.plain = plain == null ? this : plain;
         this.own = Messages.read(this, "language");
         this.numbers = new NumberRule(
                 own.text("decimal-sign"), own.text("group-sign"), Integer.parseInt(own.text("group-from-digits")));
@@ -49,6 +59,27 @@ public final class Language {
             throw new IllegalArgumentException("no tag of a language: " + tag);
         }
         return new Language(tag);
+    }
+
+    /**
+     * This language with its everyday words spelled as they are where a dialect of its trade is spoken: {@code color} beside US
+     * terms. The same language where the dialect has no spelling of its own.
+     *
+     * @param dialect as its file of the language calls it, such as {@code US}
+     */
+    public Language spelledAs(String dialect) {
+        return plain.dialects.computeIfAbsent(dialect, plain::spelled);
+    }
+
+    private Language spelled(String dialect) {
+        String bundle = dialect.toLowerCase(Locale.ROOT) + "/spelling";
+        return Messages.exists(this, bundle)
+                ? new Language(tag, Respelling.of(messages(bundle).text("respelled")), this)
+                : this;
+    }
+
+    Respelling respelling() {
+        return respelling;
     }
 
     /** The tag of BCP 47. */
@@ -160,7 +191,7 @@ public final class Language {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Language language && tag.equals(language.tag);
+        return other instanceof Language language && tag.equals(language.tag) && respelling.equals(language.respelling);
     }
 
     @Override

@@ -16,25 +16,28 @@ import java.util.TreeSet;
  * @param others by its key the source of each other message, and of each term, whose key begins with a hyphen
  */
 record MessageSources(Map<String, String> plain, Map<String, String> others) {
-    static MessageSources read(String file) {
+    static MessageSources read(String file, Respelling respelling) {
         try (InputStream in = MessageSources.class.getClassLoader().getResourceAsStream(file)) {
             if (in == null) {
                 throw new IllegalArgumentException("no such messages: " + file);
             }
-            return cut(file, new String(in.readAllBytes(), StandardCharsets.UTF_8).replace('~', Language.NO_BREAK));
+            return cut(
+                    file,
+                    new String(in.readAllBytes(), StandardCharsets.UTF_8).replace('~', Language.NO_BREAK),
+                    respelling);
         } catch (IOException e) {
             throw new UncheckedIOException(file, e);
         }
     }
 
     /** A message begins with its key at the very left of a line, and goes on to the next one or a comment. */
-    private static MessageSources cut(String file, String source) {
+    private static MessageSources cut(String file, String source, Respelling respelling) {
         Map<String, String> plain = new HashMap<>();
         Map<String, String> others = new HashMap<>();
         StringBuilder message = new StringBuilder();
         for (String line : (source + "\n#").split("\n")) {
             if (line.startsWith("#") || beginsMessage(line)) {
-                put(file, message.toString(), plain, others);
+                put(file, message.toString(), respelling, plain, others);
                 message.setLength(0);
             }
             if (!line.startsWith("#")) {
@@ -48,7 +51,8 @@ record MessageSources(Map<String, String> plain, Map<String, String> others) {
         return !line.isEmpty() && (Character.isLetter(line.charAt(0)) || line.charAt(0) == '-');
     }
 
-    private static void put(String file, String message, Map<String, String> plain, Map<String, String> others) {
+    private static void put(
+            String file, String message, Respelling respelling, Map<String, String> plain, Map<String, String> others) {
         String source = message.strip();
         if (source.isEmpty()) {
             return;
@@ -58,6 +62,7 @@ record MessageSources(Map<String, String> plain, Map<String, String> others) {
             throw new IllegalArgumentException(file + ": no message: " + source);
         }
         String key = source.substring(0, equals).strip();
+        source = source.substring(0, equals) + respelling.respelled(source.substring(equals));
         boolean isPlain = source.indexOf('\n') < 0 && source.indexOf('{') < 0 && !key.startsWith("-");
         String text = source.substring(equals + 1).strip();
         if (plain.containsKey(key) || others.putIfAbsent(key, source + "\n") != null) {

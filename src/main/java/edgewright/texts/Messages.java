@@ -32,8 +32,17 @@ public final class Messages {
     }
 
     static Messages read(Language language, String bundle) {
-        String file = "edgewright/language/" + language.tag() + "/" + bundle + ".ftl";
-        return new Messages(language, file, MessageSources.read(file));
+        String file = file(language, bundle);
+        return new Messages(language, file, MessageSources.read(file, language.respelling()));
+    }
+
+    /** Whether the language has a file of that name. */
+    static boolean exists(Language language, String bundle) {
+        return Messages.class.getClassLoader().getResource(file(language, bundle)) != null;
+    }
+
+    private static String file(Language language, String bundle) {
+        return "edgewright/language/" + language.tag() + "/" + bundle + ".ftl";
     }
 
     /**

@@ -183,4 +183,29 @@ class LanguageTest {
                         .distinct())
                 .containsExactly("5 mäskor");
     }
+
+    @Test
+    void besideTermsOfAnotherLandEverydayWordsAreSpelledAsThere() {
+        Language american = English.LANGUAGE.spelledAs("US");
+        assertThat(american.dialectTag("US")).isEqualTo("en-US");
+        assertThat(american.spelledAs("US")).isSameAs(american);
+        assertThat(English.LANGUAGE.spelledAs("UK")).isSameAs(English.LANGUAGE).isNotEqualTo(american);
+        assertThat(INVENTED.spelledAs("US")).isSameAs(INVENTED);
+        Messages yarn = american.messages("yarn");
+        assertThat(yarn.text("contrast-nearest", arg("yarn", "Grey colour"), arg("colour", "#808080")))
+                .isEqualTo(
+                        "The nearest color for Grey colour that can be told apart from all that it meets is #808080.");
+        assertThat(yarn.keys()).isEqualTo(English.LANGUAGE.messages("yarn").keys());
+    }
+
+    @Test
+    void whatNamesAValueAMessageOrAVariantKeepsItsSpelling() {
+        assertThat(Respelling.of("colour: color | grey: gray")
+                        .respelled(
+                                "= Colour { $colour -> [grey] grey *[other] colours, { grey-word } a-grey greyish }"))
+                .isEqualTo("= Color { $colour -> [grey] gray *[other] colors, { grey-word } a-grey greyish }");
+        assertThatThrownBy(() -> Respelling.of("colour: color | colour: tint"))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Respelling.of("colour")).isInstanceOf(IllegalArgumentException.class);
+    }
 }

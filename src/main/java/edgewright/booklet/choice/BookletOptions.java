@@ -20,7 +20,7 @@ import java.util.OptionalDouble;
  *
  * @param draft whether a chart with error findings is published all the same, marked as a draft on every page
  * @param supplements which parts that not every maker needs are printed too
- * @param language in which the pattern speaks
+ * @param language in which the pattern speaks; everyday words are spelled as they are where its terms, of both the first, are used
  */
 public record BookletOptions(
         PrintChoice appearance,
@@ -34,7 +34,7 @@ public record BookletOptions(
         Objects.requireNonNull(telling);
         Objects.requireNonNull(imprint);
         Objects.requireNonNull(supplements);
-        Objects.requireNonNull(language);
+        language = language.spelledAs(telling.terms().inTurn().get(0).name());
     }
 
     /** The pattern in the chart's own terms, for right-handed makers, on A4, for any size, with all supplements. */

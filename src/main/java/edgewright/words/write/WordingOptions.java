@@ -14,7 +14,8 @@ import java.util.Optional;
 /**
  * How a chart is to be written down.
  *
- * @param language the language of its words; the terms are those of the trade in that language
+ * @param language the language of its words; the terms are those of the trade in that language, and everyday words are spelled
+ *     as they are where these terms are used
  * @param counting the way of counting that is named first, and the only one for the counts of a given size
  * @param size for which pieces the pattern is
  * @param draft whether the pattern says that it is a draft
@@ -30,8 +31,8 @@ public record WordingOptions(
         HookHand hand,
         RoundsLayout layout) {
     public WordingOptions {
-        Objects.requireNonNull(language);
         Objects.requireNonNull(terms);
+        language = language.spelledAs(terms.name());
         Objects.requireNonNull(counting);
         Objects.requireNonNull(size);
         Objects.requireNonNull(hand);

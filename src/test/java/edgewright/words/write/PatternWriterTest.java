@@ -44,7 +44,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Charts are written in the conventions of the trade. */
 class PatternWriterTest {
-    private static final Messages WRITTEN = English.LANGUAGE.messages("words/write");
     private static final Messages PHRASES = English.LANGUAGE.messages("words/phrases");
     private static final WordingOptions UK = WordingOptions.of(TestCharts.TIDE_LADDER, English.LANGUAGE);
 
@@ -315,7 +314,8 @@ class PatternWriterTest {
 
     /** All words but those on the hand, each list of four sides in one order. */
     private static List<String> withoutTheHand(Chart chart, WordingOptions options) {
-        String[] directions = {WRITTEN.text("direction-LEFT"), WRITTEN.text("direction-RIGHT")};
+        Messages written = options.language().messages("words/write");
+        String[] directions = {written.text("direction-LEFT"), written.text("direction-RIGHT")};
         return PatternWriter.write(chart, options).parts().stream()
                 .filter(part -> part.kind() != PatternPart.Kind.COUNTS)
                 .flatMap(part -> PlainText.of(new PatternText(List.of(part)))

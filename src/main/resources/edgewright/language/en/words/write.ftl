@@ -109,7 +109,7 @@ joinAlong-SLIP = Join the yarn there with a slip stitch in the back loop, and ma
 joinAlong-STANDING = Begin with a slip knot on the hook: the first stitch of the round is a standing stitch in the next stitch along, the one after that stitch. It counts as any other.
 joining-around = Work along the side to its corner, round the piece, and back to the start: the last stitch of the round goes into the stitch where the yarn was joined.
 joining-mark = The ^ in a round stands where it starts: begin with what follows it. On the other sides ignore it.
-joining-markInGroup = After an asterisk it stands for the repeat that is above the marker: finish that repeat, then go on as the round says; on the way back to the start work up to the ^ of the same repeat.
+joining-markInGroup = After an asterisk it counts in one repeat only, the one that has the stitch above the marker: finish that repeat, then go on as the round says; on the way back to the start work up to the ^ of the same repeat.
 joining-markInEvery = Before a stitch that is worked 'in every st' it means: begin with that stitch above the marker.
 joining-noMark = A round without ^ is the same all along, so it needs none.
 joining-someAtCorner = A round that says 'Begin at a corner' begins with the first stitch after any corner.
@@ -120,7 +120,10 @@ close-INVISIBLE = { $where }, with an invisible join. Cut the yarn, pull the end
     [STANDING] Go under both top loops of the second stitch of the round, and back into the top of the last { $last }: the new loop lies over the first stitch and takes the place of its top.
     [SLIP] Pass over the slip stitch and the chain, go under both top loops of the first counted stitch, and go back into the top of the last { $last }.
    *[CHAIN] Pass over the joining chain, go under both top loops of the first counted stitch, and go back into the top of the last { $last }.
-    } Pull until the new loop has the size of a stitch. This loop is not counted.
+    } Pull until the new loop has the size of a stitch. { $join ->
+    [STANDING] This loop is not counted again.
+   *[CHAIN] This loop is not counted, and no stitch goes into it.
+    }
 close-SLIP = { $where }, with a slip stitch in the top of the first counted stitch, which is not counted. Cut the yarn and fasten off.
 close-lastChain = chain
 close-lastStitch = stitch
@@ -134,8 +137,8 @@ finishing-endsBetween = The ends of the front lie hidden between the layers. Wea
 finishing-ends = Weave in each end at the back, behind stitches of its own yarn.
 finishing-block = Block the piece when all ends are in: pin it out with the corners square and the sides straight, dampen it and let it dry. Follow the ball band: heat flattens acrylic, and hot water felts wool.
 
-backWhat-all = The back layer lies behind the front and hides its ends. Work it with the wrong side of the piece facing you, on a base round of its own: { $stitch } through both loops along the same edge, behind the base round of the front, with the same number of stitches on each side and the same corners. Begin a round with the first stitch after any corner. Any yarn of the same weight will do.
-backWhat-piece = The back layer lies behind the front and hides its ends. Work it with the wrong side of the piece facing you, on a base round of its own: { $stitch } through both loops along the same edge, behind the base round of the front, with the same corners and with the right number of stitches from the beginning, as given here. Begin a round with the first stitch after any corner. Any yarn of the same weight will do.
+backWhat-all = The back layer lies behind the front and hides its ends. Work it when the front is done, with the wrong side of the piece facing you, in the yarn of the outermost round or in any other of the same weight. It stands on a base round of its own: { $stitch } through both loops along the same edge, behind the base round of the front, with the same number of stitches on each side and the same corners. Begin a round with the first stitch after any corner.
+backWhat-piece = The back layer lies behind the front and hides its ends. Work it when the front is done, with the wrong side of the piece facing you, in the yarn of the outermost round or in any other of the same weight. It stands on a base round of its own: { $stitch } through both loops along the same edge, behind the base round of the front, with the same corners and with the right number of stitches from the beginning, as given here. Begin a round with the first stitch after any corner.
 back-smallerHook = Use a hook one size smaller than for the front.
 backCorner-1 = In the back layer the stitches named before and after the chain of a corner all go into the corner chain of the round below. They are the last and the first of their sides in every count.
 backCorner-2 = In the back layer the stitches named before the chains of a corner all go into the first chain of the corner in the round below, those after them into its last chain. They are the last and the first of their sides in every count.
