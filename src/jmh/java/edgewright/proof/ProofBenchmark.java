@@ -75,6 +75,11 @@ public class ProofBenchmark {
     }
 
     @Benchmark
+    public String writeTheWords() {
+        return PlainText.of(PatternWriter.write(chart, WordingOptions.of(chart, English.LANGUAGE)));
+    }
+
+    @Benchmark
     public ReadingResult readTheWords() {
         return PatternReader.read(text, English.LANGUAGE);
     }

@@ -2,7 +2,6 @@ package edgewright.chart;
 
 import java.util.Arrays;
 import java.util.Objects;
-import java.util.stream.Stream;
 
 /**
  * A row of stitches side by side, in working order; immutable.
@@ -137,15 +136,11 @@ public final class Stitches {
     /** How many of these stitches are in the row. */
     public int count(Stitch stitch) {
         if (stitch == Stitch.BACK_LOOP) {
-            return length
-                    - Stream.of(Stitch.values())
-                            .filter(other -> other != stitch)
-                            .mapToInt(this::count)
-                            .sum();
+            return length - count(Stitch.LONG) - count(Stitch.PLAIN) - count(Stitch.CHAIN);
         }
         int count = 0;
-        for (int i = 0; i < words(); i++) {
-            count += Long.bitCount(word(stitch, i));
+        for (long word : plane(stitch)) {
+            count += Long.bitCount(word);
         }
         return count;
     }

@@ -20,6 +20,11 @@ import java.util.concurrent.ConcurrentHashMap;
  * @see <a href="https://projectfluent.org/fluent/guide/">how messages are written</a>
  */
 public final class Messages {
+    /** Stand for the two values of a message that joins; no text has them. */
+    private static final String FIRST = "\u0001";
+
+    private static final String NEXT = "\u0002";
+
     private final Language language;
     private final String file;
     private final MessageSources sources;
@@ -63,14 +68,26 @@ public final class Messages {
      * empty for none.
      */
     public String list(String key, List<String> parts) {
-        if (parts.isEmpty()) {
-            return "";
+        if (parts.size() < 2) {
+            return parts.isEmpty() ? "" : parts.get(0);
+        }
+        String between = between(key);
+        if (between != null) {
+            return String.join(between, parts);
         }
         String list = parts.get(0);
         for (String next : parts.subList(1, parts.size())) {
             list = text(key, Arg.arg("list", list), Arg.arg("next", next));
         }
         return list;
+    }
+
+    /** What stands between the list and what comes next, if the message says nothing before or after them; else null. */
+    private String between(String key) {
+        String joined = text(key, Arg.arg("list", FIRST), Arg.arg("next", NEXT));
+        boolean around = joined.startsWith(FIRST) && joined.endsWith(NEXT) && joined.length() >= 2;
+        String between = around ? joined.substring(1, joined.length() - 1) : FIRST;
+        return between.contains(FIRST) || between.contains(NEXT) ? null : between;
     }
 
     /**
@@ -102,7 +119,8 @@ public final class Messages {
 
     /** What stands in a message, or in a term whose key begins with a hyphen. */
     Pattern pattern(String key) {
-        return parsed.computeIfAbsent(key, this::parse);
+        Pattern known = parsed.get(key);
+        return known == null ? parsed.computeIfAbsent(key, this::parse) : known;
     }
 
     private Pattern parse(String key) {

@@ -1,8 +1,9 @@
 package edgewright.yarn;
 
 import edgewright.chart.Stitch;
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** The kinds of stitch that a border is worked in, as far as they take yarn of their own amount. */
 public enum YarnStitch {
@@ -18,6 +19,14 @@ public enum YarnStitch {
     TALL(null, 2),
     /** The stitch that joins two layers. */
     SLIP(null, 2.0 / 3);
+
+    private static final Map<Stitch, YarnStitch> OF_CHART = new EnumMap<>(Stitch.class);
+
+    static {
+        for (YarnStitch kind : values()) {
+            kind.charted.ifPresent(stitch -> OF_CHART.put(stitch, kind));
+        }
+    }
 
     private final Optional<Stitch> charted;
     private final double share;
@@ -39,9 +48,6 @@ public enum YarnStitch {
 
     /** The kind of a charted stitch. */
     public static YarnStitch of(Stitch stitch) {
-        return Stream.of(values())
-                .filter(kind -> kind.charted.filter(stitch::equals).isPresent())
-                .findFirst()
-                .orElseThrow();
+        return OF_CHART.get(stitch);
     }
 }

@@ -5,18 +5,22 @@ import static edgewright.texts.Arg.arg;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
 import edgewright.words.tree.PatternYarn;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Pattern;
 
 /**
  * What the rounds call their yarns: the name, where it is one that stands out in a sentence and that no other yarn has, else
  * the id.
  */
 final class YarnLabels {
-    private static final String PLAIN_NAME = "\\p{L}[\\p{L}\\p{M}\\p{Nd} '’&/+()-]{0,39}";
+    private static final Pattern PLAIN_NAME = Pattern.compile("\\p{L}[\\p{L}\\p{M}\\p{Nd} '’&/+()-]{0,39}");
 
     private final Messages phrases;
     private final List<PatternYarn> yarns;
+    private final Map<PatternYarn, String> labels = new HashMap<>();
 
     YarnLabels(Language language, List<PatternYarn> yarns) {
         this.phrases = language.messages("words/phrases");
@@ -24,9 +28,13 @@ final class YarnLabels {
     }
 
     String of(PatternYarn yarn) {
+        return labels.computeIfAbsent(yarn, this::label);
+    }
+
+    private String label(PatternYarn yarn) {
         String byId = byId(yarn);
         String name = yarn.name();
-        boolean plain = name.matches(PLAIN_NAME) && !name.endsWith(" ");
+        boolean plain = PLAIN_NAME.matcher(name).matches() && !name.endsWith(" ");
         long sameName = yarns.stream().filter(other -> same(other.name(), name)).count();
         boolean likeAnId = yarns.stream().anyMatch(other -> same(byId(other), name) || same(other.id(), name));
         return plain && sameName == 1 && !likeAnId ? name : byId;
