@@ -89,6 +89,9 @@ final class PieceOption {
         if (counted == null && (wish.untied != null || wish.target != null)) {
             throw new ParameterException(command.commandLine(), says().text("piece-counted"));
         }
+        if (counted != null && wish.any) {
+            throw new ParameterException(command.commandLine(), says().text("piece-anySize"));
+        }
         return counted != null;
     }
 

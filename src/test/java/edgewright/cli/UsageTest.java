@@ -85,6 +85,7 @@ class UsageTest {
             value = {
                 "write x --sides 1,1 --repeats 1,1 | --sides, --repeats: found together, expected one of them",
                 "fit x --at-round 1 --counts 1,2 --untie both --target=3,4 | --untie, --target: found together, expected one of them",
+                "fit x --at-round 1 --counts 1,2 --any-size | --any-size: found with --at-round and --counts, expected one of them: a piece that was counted has a size",
                 "work x --to y.border.json | --to: found with a CHART, expected it only without one, where a chart is drawn from words",
                 "draw x --to x.svg --to y.svg | --to: found more than once, expected it once",
                 "draw x --to x.svg --draft --draft | --draft: found more than once, expected it once",

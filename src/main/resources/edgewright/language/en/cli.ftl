@@ -149,6 +149,7 @@ work-manyRounds = { $file }: the words have { $rounds } rounds; expected { $most
 work-wideCorner = { $file }: a corner section would have { $stitches } stitches in round 1; expected { $most } at most for a chart
 work-noCommonRepeat = { $file }: no one repeat fits all rounds on sides of this size; try longer sides
 
+piece-anySize = --any-size: found with --at-round and --counts, expected one of them: a piece that was counted has a size
 piece-counted = --untie or --target: found without --at-round and --counts, expected these too: what was counted on the piece
 fit-counted = found no --at-round R, no --counts N,N,N,N; expected both: the round in which the piece was counted, and the counts
 fit-round = { $file }: there is no round { $round } in this chart; expected 0, the base round, to { $last }
