@@ -3,8 +3,15 @@ package edgewright.cli;
 import static edgewright.cli.CommandLineHelper.run;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import edgewright.cli.CommandLineHelper.Ended;
+import java.io.IOException;
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** The commands on a chart that names sizes: Reed Bank has three. */
 class NamedSizesCommandTest {
@@ -47,6 +54,24 @@ class NamedSizesCommandTest {
         assertThat(json.status()).isZero();
         assertThat(json.out().strip()).startsWith("{").endsWith("}");
         assertThat(json.out().split("\"agrees\"")).hasSize(2);
+    }
+
+    @Test
+    void aSizeThatIsNamedTwiceIsAnsweredForOnceInJson(@TempDir Path folder) throws IOException {
+        ObjectMapper json = new ObjectMapper();
+        ObjectNode chart = (ObjectNode) json.readTree(Path.of(REED_BANK).toFile());
+        ArrayNode sizes = (ArrayNode) chart.get("sizes");
+        sizes.add(((ObjectNode) sizes.get(2)).deepCopy().put("name", "Guest bed"));
+        Path file = folder.resolve("reed-bank.border.json");
+        json.writeValue(file.toFile(), chart);
+        Ended ended = run("work", file, "--json");
+        assertThat(ended.status()).isZero();
+        assertThat(json.readerFor(JsonNode.class)
+                        .<JsonNode>readValues(ended.out())
+                        .readAll())
+                .hasSize(1)
+                .allSatisfy(
+                        answer -> assertThat(answer.get("agrees").asBoolean()).isTrue());
     }
 
     private static String onOneLine(String text) {
