@@ -36,6 +36,9 @@ final class WriteCommand implements Callable<Integer> {
     @Option(names = "--format", paramLabel = "text|markdown|html")
     private WordsFormat format;
 
+    @Option(names = "--each-round")
+    private boolean eachRound;
+
     @Option(names = "--to", paramLabel = "FILE", converter = PathConverter.class)
     private Path to;
 
@@ -54,7 +57,8 @@ final class WriteCommand implements Callable<Integer> {
                 judged.get().size(),
                 judged.get().isDraft(),
                 wording.hand(),
-                wording.layout());
+                wording.layout(),
+                eachRound);
         List<Terms> terms = wording.terms(chart).inTurn();
         if (to == null) {
             terminal.give(

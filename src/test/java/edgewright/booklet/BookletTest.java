@@ -239,7 +239,7 @@ class BookletTest {
             }
             assertThat(read.texts("Link").subList(0, contents.size())).isEqualTo(contents);
             assertThat(read.document().getPage(1).getAnnotations()).hasSameSizeAs(contents);
-            assertThat(read.texts("H3")).contains("Round 1 (Peat)", "Round 21 (Peat)");
+            assertThat(read.texts("H3")).contains("Rounds 1 to 4 (Peat, Chalk in turn)", "Round 21 (Peat)");
         }
     }
 

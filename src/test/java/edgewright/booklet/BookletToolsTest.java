@@ -17,6 +17,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -79,14 +80,17 @@ class BookletToolsTest {
         Chart chart = Published.sample("reed-bank");
         Path file = published(chart);
         String text = run("pdftotext", "-enc", "UTF-8", file.toString(), "-").replaceAll("[\\s\\p{Z}]+", " ");
-        Matcher rounds = Pattern.compile("Round (\\d+) \\((?:Peat|Chalk)\\)").matcher(text);
-        List<Integer> numbers =
-                rounds.results().map(match -> Integer.valueOf(match.group(1))).toList();
+        Matcher rounds = Pattern.compile("Rounds? (\\d+)(?: to (\\d+))? \\((?:Peat|Chalk)(?:\\)|, )")
+                .matcher(text);
+        List<Integer> numbers = rounds.results()
+                .flatMap(match -> IntStream.rangeClosed(
+                                Integer.parseInt(match.group(1)),
+                                Integer.parseInt(match.group(match.group(2) == null ? 1 : 2)))
+                        .boxed())
+                .toList();
         assertThat(numbers)
                 .isEqualTo(
-                        java.util.stream.IntStream.rangeClosed(1, chart.rounds().size())
-                                .boxed()
-                                .toList());
+                        IntStream.rangeClosed(1, chart.rounds().size()).boxed().toList());
         for (PatternPart part : PatternWriter.write(chart, WordingOptions.of(chart, English.LANGUAGE))
                 .parts()) {
             for (TextBlock block : part.blocks()) {

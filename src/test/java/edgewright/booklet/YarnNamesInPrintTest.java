@@ -27,10 +27,11 @@ class YarnNamesInPrintTest {
                 .toList());
         try (ReadBack read = Published.read(chart, BookletOptions.of(chart, English.LANGUAGE))) {
             String first = read.texts("H3").stream()
-                    .filter(heading -> heading.startsWith("Round 1 "))
+                    .filter(heading -> heading.startsWith("Rounds 1 "))
                     .findFirst()
                     .orElseThrow();
-            assertThat(first).isIn("Round 1 (" + name + ")", "Round 1 (yarn A)");
+            assertThat(first)
+                    .isIn("Rounds 1 to 4 (" + name + ", Chalk in turn)", "Rounds 1 to 4 (yarn A, Chalk in turn)");
             assertThat(read.texts("P")).anyMatch(text -> text.matches("(?s).*[0-9].*sts\\."));
             assertThat(read.texts("H3")).noneMatch(heading -> heading.endsWith("sts."));
         }

@@ -22,7 +22,8 @@ class NamedSizesCommandTest {
         // 6 m + 5 stitches: 131, 161 and 227 along the top, 161, 191 and 287 along the left; round 1 has two more.
         assertThat(onOneLine(run("write", REED_BANK).out()))
                 .contains("Top and bottom 131 (161, 227) sts, left and right 161 (191, 287) sts;")
-                .contains("Top and bottom 133 (163, 229) sts, left and right 163 (193, 289) sts.")
+                .contains(
+                        "Top and bottom 133 (163, 229) sts, left and right 163 (193, 289) sts in round 1, then 2 more")
                 .contains("Sizes: Cot (Lap, Bed).")
                 .doesNotContain("two examples");
         assertThat(onOneLine(run("write", REED_BANK, "--repeats", "8,8").out()))

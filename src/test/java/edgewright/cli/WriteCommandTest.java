@@ -84,6 +84,16 @@ class WriteCommandTest {
     }
 
     @Test
+    void eachRoundByItselfIsAskedForAsSuch() {
+        Path chart = Path.of("sample-charts/mooring-rope.border.json");
+        assertThat(run("write", chart).out())
+                .contains("\nRounds 1 to 3 (Tar, Hemp, Tar): ", "\nRound 10 (Hemp): as round 4. ");
+        assertThat(run("write", "--each-round", chart).out())
+                .contains("\nRound 1 (Tar): dc blo in every st", "\nRound 3 (Tar): ")
+                .doesNotContain("Rounds 1", "as round");
+    }
+
+    @Test
     void aPatternForTheLeftHandIsAskedForAsSuch() throws IOException {
         String left = words(WordingOptions.of(POSTS, English.LANGUAGE).withHand(HookHand.LEFT));
         assertThat(left).contains("clockwise: top, right, bottom, left");

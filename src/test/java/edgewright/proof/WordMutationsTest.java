@@ -11,6 +11,7 @@ import edgewright.hands.Fabric;
 import edgewright.testing.RandomCharts;
 import edgewright.texts.Language;
 import edgewright.texts.Languages;
+import edgewright.words.SeededCharts;
 import edgewright.words.page.PlainText;
 import edgewright.words.read.PatternReader;
 import edgewright.words.read.ReadingResult;
@@ -69,8 +70,8 @@ class WordMutationsTest {
         private static final Marks ENGLISH = new Marks(
                 "[0-9]+ (dc blo|sc blo|dc|sc|drop tr|drop dc)(?=[,;)\\]])",
                 "\\*|rep from \\*",
-                "(?m)^Round ([0-9]+) \\(",
-                "\nRound 1 (",
+                "(?m)^Rounds? ([0-9]+) [^:\n]*\\(",
+                "(?m)^Rounds? 1 [^:\n]*\\(",
                 "\nFinishing",
                 "UK terms",
                 "US terms",
@@ -79,13 +80,17 @@ class WordMutationsTest {
         private static final Marks INVENTED = new Marks(
                 "(bäk ö|räck ö|bäk|slät|lång-dröpp|lång-slät) × [0-9]+(?= [·¦»]|[\\]›])",
                 "«|»|» åter",
-                "(?m)^([0-9]+):te vårv ",
-                "\n1:te vårv ",
+                "(?m)^([0-9]+)(?: še [0-9]+| fram till [0-9]+)?:te vårv",
+                "(?m)^1(?: še [0-9]+| fram till [0-9]+)?:te vårv",
                 "\nSlütet",
                 "norr mål",
                 "sör mål",
                 "¤",
                 "(?m)^Märke.*?([0-9]+)");
+
+        /** Found in the words of rounds that stand together or refer to others. */
+        private static final java.util.regex.Pattern SOME =
+                java.util.regex.Pattern.compile("^Rounds |^[0-9]+ (še|fram till) [0-9]+|: as round|lik vårv");
 
         static Marks of(Language language, RoundsLayout layout) {
             Marks marks = language.equals(Languages.INVENTED) ? INVENTED : ENGLISH;
@@ -95,7 +100,7 @@ class WordMutationsTest {
                             marks.run,
                             marks.repeat,
                             "(?m)^([0-9]+) +\\|",
-                            "\n1   ",
+                            "(?m)^1   ",
                             marks.end,
                             marks.uk,
                             marks.us,
@@ -117,8 +122,10 @@ class WordMutationsTest {
         for (int i = 0; i < patterns; i++) {
             Chart chart = charts.workable();
             PerSide<Integer> repeats = PerSide.of(2, 1, random.nextInt(4), random.nextInt(3));
-            boolean started = i % 2 == 0;
-            if (started) {
+            if (i % 3 > 0) {
+                chart = RandomCharts.workable(SeededCharts.withAlikeRounds(chart, i));
+            }
+            if (i % 2 == 0) {
                 chart = charts.started(chart);
                 repeats = repeats.map(m -> m + 3);
             }
@@ -152,6 +159,61 @@ class WordMutationsTest {
                         harmless);
         assertThat(spoiltPatterns).isGreaterThan(2_000);
         assertThat(refused.values().stream().mapToInt(Integer::intValue).sum()).isGreaterThan(spoiltPatterns / 2);
+    }
+
+    @Test
+    void everyNumberOfRoundsThatStandTogetherMatters() {
+        RandomCharts charts = new RandomCharts(7);
+        int spoiltNumbers = 0;
+        for (int i = 0; i < 240; i++) {
+            Chart chart = RandomCharts.workable(SeededCharts.withAlikeRounds(charts.small(), i));
+            Language language = Languages.of(i);
+            chart = i % 4 < 2 ? chart : charts.started(chart);
+            PerSide<Integer> repeats = PerSide.of(3, 4, 3, 5);
+            WordingOptions options = WordingOptions.of(chart, language);
+            options = i % 3 == 0 ? options.withRepeats(repeats) : options;
+            repeats = LongEnough.repeats(chart, options, repeats);
+            String text = PlainText.of(PatternWriter.write(chart, options));
+            Marks marks = Marks.of(language, RoundsLayout.SENTENCES);
+            for (MatchResult number : NUMBER.matcher(text).results().toList()) {
+                boolean isOfSome = number.start() >= start(text, marks)
+                        && Marks.SOME.matcher(sentence(text, number.start())).find();
+                for (int by : isOfSome ? new int[] {-1, 1, 2} : new int[0]) {
+                    String other = String.valueOf(Math.max(0, Integer.parseInt(number.group()) + by));
+                    spoiltNumbers++;
+                    judge(
+                            language,
+                            chart,
+                            repeats,
+                            text,
+                            replaced(text, marks, number.start(), number.end(), other),
+                            Change.NUMBER);
+                }
+            }
+        }
+        assertThat(spoiltNumbers).isGreaterThan(1_000);
+        System.getLogger(WordMutationsTest.class.getName())
+                .log(
+                        System.Logger.Level.INFO,
+                        "{0} spoilt numbers of rounds together, {1} harmless",
+                        spoiltNumbers,
+                        harmless);
+        assertThat(harmless).isLessThan(spoiltNumbers / 20);
+    }
+
+    private static int start(String text, Marks marks) {
+        return java.util.regex.Pattern.compile(marks.firstRound())
+                .matcher(text)
+                .results()
+                .findFirst()
+                .orElseThrow()
+                .start();
+    }
+
+    /** The lines between blank lines in which a character stands. */
+    private static String sentence(String text, int at) {
+        int end = text.indexOf("\n\n", at);
+        return text.substring(text.lastIndexOf("\n\n", at) + 2, end < 0 ? text.length() : end);
     }
 
     private void judge(
@@ -252,7 +314,7 @@ class WordMutationsTest {
     }
 
     private static Optional<Spoilt> spoil(String text, Marks marks, Terms terms, Change change, Random random) {
-        int firstRound = text.indexOf(marks.firstRound()) + 1;
+        int firstRound = start(text, marks);
         return switch (change) {
             case NUMBER ->
                 pick(NUMBER.matcher(text), firstRound, random).map(number -> {

@@ -3,6 +3,8 @@ package edgewright.words;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import edgewright.chart.Chart;
+import edgewright.chart.PerSide;
+import edgewright.chart.Side;
 import edgewright.texts.Language;
 import edgewright.texts.Languages;
 import edgewright.words.page.MarkdownText;
@@ -12,9 +14,12 @@ import edgewright.words.page.TermsVersion;
 import edgewright.words.read.PatternReader;
 import edgewright.words.read.ReadingResult;
 import edgewright.words.tree.Instructions;
+import edgewright.words.tree.SideInstructions;
+import edgewright.words.tree.WrittenRound;
 import edgewright.words.write.PatternWriter;
 import edgewright.words.write.RoundsLayout;
 import edgewright.words.write.WordingOptions;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -28,7 +33,7 @@ class ReadingBackTest {
             Language language = Languages.of(seed);
             SeededCharts seeded = new SeededCharts(seed);
             Chart chart = seeded.workable();
-            Instructions tree = PatternWriter.tree(chart, seeded.options().withLanguage(language));
+            Instructions tree = PatternWriter.tree(chart, options(seeded, seed));
             String text = PlainText.of(PatternWriter.write(tree, language));
             assertThat(PatternReader.read(text, language))
                     .as("seed %d%n%s", seed, text)
@@ -41,8 +46,7 @@ class ReadingBackTest {
         for (long seed = 0; seed < CASES; seed++) {
             Language language = Languages.of(seed);
             SeededCharts seeded = new SeededCharts(seed);
-            Instructions tree =
-                    PatternWriter.tree(seeded.any(), seeded.options().withLanguage(language));
+            Instructions tree = PatternWriter.tree(seeded.any(), options(seeded, seed));
             String text = PlainText.of(PatternWriter.write(tree, language));
             assertThat(PatternReader.read(text, language))
                     .as("seed %d%n%s", seed, text)
@@ -53,7 +57,7 @@ class ReadingBackTest {
     @Test
     void theTreeOfAnyChartIsReadBackFromATableOfPlainText() {
         for (long seed = 0; seed < CASES; seed++) {
-            Instructions tree = tree(seed);
+            Instructions tree = tree(seed, RoundsLayout.TABLE);
             Language language = Languages.of(seed);
             String text = PlainText.of(PatternWriter.write(tree, language, RoundsLayout.TABLE));
             assertThat(PatternReader.read(text, language))
@@ -65,9 +69,9 @@ class ReadingBackTest {
     @Test
     void theTreeOfAnyChartIsReadBackFromMarkdownInEitherLayout() {
         for (long seed = 0; seed < CASES; seed++) {
-            Instructions tree = tree(seed);
             Language language = Languages.of(seed);
             RoundsLayout layout = RoundsLayout.values()[(int) (seed / 3 % 2)];
+            Instructions tree = tree(seed, layout);
             PatternText words = PatternWriter.write(tree, language, layout);
             String text = MarkdownText.of(List.of(new TermsVersion(language, tree.terms(), words)));
             assertThat(PatternReader.read(text, language))
@@ -76,11 +80,76 @@ class ReadingBackTest {
         }
     }
 
+    @Test
+    void roundsThatAreWorkedAlikeAreReadBackAsSuch() {
+        int together = 0;
+        int referred = 0;
+        int started = 0;
+        for (long seed = 0; seed < CASES; seed++) {
+            Language language = Languages.of(seed);
+            SeededCharts seeded = new SeededCharts(seed);
+            Chart chart = SeededCharts.withAlikeRounds(seeded.any(), seed);
+            Instructions tree = PatternWriter.tree(chart, seeded.options().withLanguage(language));
+            String text = PlainText.of(PatternWriter.write(tree, language));
+            assertThat(PatternReader.read(text, language))
+                    .as("seed %d%n%s", seed, text)
+                    .isEqualTo(new ReadingResult.Understood(tree));
+            for (WrittenRound round : tree.rounds()) {
+                if (round instanceof WrittenRound.AsRound again) {
+                    boolean next = tree.rounds().subList(again.as().number(), again.number()).stream()
+                            .allMatch(WrittenRound.AsRound.class::isInstance);
+                    together += next ? 1 : 0;
+                    referred += next ? 0 : 1;
+                    started += again.start().isPresent() ? 1 : 0;
+                }
+            }
+        }
+        assertThat(together).isGreaterThan(1_000);
+        assertThat(referred).isGreaterThan(30);
+        assertThat(started).isGreaterThan(100);
+    }
+
+    @Test
+    void roundsWhoseSidesAreToldApartAreReadBack() {
+        for (long seed = 0; seed < CASES; seed++) {
+            Language language = Languages.of(seed);
+            RoundsLayout layout = RoundsLayout.values()[(int) (seed / 3 % 2)];
+            Instructions tree = apart(tree(seed, RoundsLayout.TABLE));
+            String text = PlainText.of(PatternWriter.write(tree, language, layout));
+            assertThat(PatternReader.read(text, language))
+                    .as("seed %d%n%s", seed, text)
+                    .isEqualTo(new ReadingResult.Understood(tree));
+        }
+    }
+
+    /** The rounds that begin at a corner, with other words along the left: those of the round before. */
+    private static Instructions apart(Instructions tree) {
+        List<WrittenRound> rounds = new ArrayList<>();
+        for (WrittenRound round : tree.rounds()) {
+            SideInstructions left = tree.rounds().get(Math.max(0, round.number() - 2)).stretch();
+            rounds.add(
+                    round instanceof WrittenRound.AtCorner here
+                            ? new WrittenRound.EachSide(
+                                    here.number(),
+                                    here.yarn(),
+                                    here.side(),
+                                    PerSide.all(here.stretch()).with(Side.LEFT, left),
+                                    here.cornerChains())
+                            : round);
+        }
+        return tree.withRounds(rounds);
+    }
+
     /** Workable and unworkable in turn. */
-    private static Instructions tree(long seed) {
+    private static Instructions tree(long seed, RoundsLayout layout) {
         SeededCharts seeded = new SeededCharts(seed);
         Chart chart = seed % 4 < 2 ? seeded.workable() : seeded.any();
-        return PatternWriter.tree(chart, seeded.options().withLanguage(Languages.of(seed)));
+        return PatternWriter.tree(chart, options(seeded, seed).withLayout(layout));
+    }
+
+    /** Options for a chart of this seed, in one language after the other; every third pattern tells each round by itself. */
+    private static WordingOptions options(SeededCharts seeded, long seed) {
+        return seeded.options().withLanguage(Languages.of(seed)).withEachRound(seed % 3 == 0);
     }
 
     @Test
@@ -89,7 +158,7 @@ class ReadingBackTest {
             Language language = Languages.of(seed);
             SeededCharts seeded = new SeededCharts(seed);
             Chart chart = seeded.workable();
-            WordingOptions options = seeded.options().withLanguage(language);
+            WordingOptions options = options(seeded, seed);
             Instructions tree = PatternWriter.tree(chart, options);
             // Hook, tension and width are the chart's and not the tree's; whoever reads the words passes them over.
             ReadingResult.Understood read = (ReadingResult.Understood)

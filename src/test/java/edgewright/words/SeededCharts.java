@@ -100,6 +100,48 @@ public final class SeededCharts {
         return chart;
     }
 
+    /**
+     * The chart with some of its rounds worked as the round before or as the one four rounds before, where the words of that one
+     * come out, else back-loop throughout as are the rounds next to it.
+     */
+    public static Chart withAlikeRounds(Chart chart, long seed) {
+        Random random = new Random(seed);
+        Chart alike = chart;
+        for (int r = 2; r <= chart.rounds().size(); r++) {
+            int back = random.nextInt(3) == 0 ? Math.min(4, r - 1) : 1;
+            Round as = alike.round(r - back);
+            alike = switch (random.nextInt(4)) {
+                case 0 -> alike;
+                case 1 -> alike.withRound(r, longer(as, back));
+                default -> blank(blank(alike, r - 1), r);
+            };
+        }
+        return alike;
+    }
+
+    private static Chart blank(Chart chart, int r) {
+        Round round = chart.round(r);
+        return chart.withRound(
+                r,
+                Round.of(
+                        round.yarn(),
+                        "b".repeat(round.fromCorner().length()),
+                        "b".repeat(round.repeat().length()),
+                        "b".repeat(round.toCorner().length())));
+    }
+
+    /** The same stitches from the corner and to it, with more of the repeat between them. */
+    private static Round longer(Round round, int rounds) {
+        String repeat = round.repeat().letters();
+        String more = repeat.repeat(rounds);
+        return Round.of(
+                round.yarn(),
+                round.fromCorner().letters() + more.substring(0, rounds),
+                (repeat + repeat).substring(rounds % repeat.length(), rounds % repeat.length() + repeat.length()),
+                (repeat + more).substring(rounds % repeat.length()).substring(0, rounds)
+                        + round.toCorner().letters());
+    }
+
     /** Options for this chart: any terms, any counting, any size or none. */
     public WordingOptions options() {
         Terms terms = Terms.values()[random.nextInt(2)];

@@ -106,7 +106,7 @@ public record BookletOptions(
 
     /** How the words are written, in the first of the terms. */
     public WordingOptions words(boolean asDraft) {
-        return new WordingOptions(language(), terms(), counting(), size(), asDraft, hand(), telling.layout());
+        return new WordingOptions(language(), terms(), counting(), size(), asDraft, hand(), telling.layout(), false);
     }
 
     /** Looking otherwise. */

@@ -5,7 +5,9 @@ import edgewright.chart.Chart;
 import edgewright.chart.Yarn;
 import edgewright.draw.marks.Drawing;
 import edgewright.draw.picture.YarnChip;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -15,6 +17,9 @@ public final class YarnChips {
     private static final double SIDE = 0.6;
 
     private static final double INDENT = 16 / 15.0;
+
+    /** From one chip to the next beside it. */
+    private static final double STEP = 0.75;
 
     private final PageLayout sheet;
     private final Map<String, Drawing> hatched = new HashMap<>();
@@ -33,6 +38,20 @@ public final class YarnChips {
     /** From the left edge of a chip to what stands beside it. */
     public double indentPt() {
         return INDENT * sheet.linePt();
+    }
+
+    /** From the left edge of the first of so many chips to what stands beside the last; 0 for none. */
+    public double indentPt(int chips) {
+        return chips == 0 ? 0 : indentPt() + (chips - 1) * STEP * sheet.linePt();
+    }
+
+    /** The chips of some yarns side by side, in the first line. */
+    public List<PageItem> of(List<Yarn> yarns) {
+        List<PageItem> chips = new ArrayList<>();
+        for (Yarn yarn : yarns) {
+            chips.add(of(yarn, chips.size() * STEP * sheet.linePt(), 0));
+        }
+        return chips;
     }
 
     /** The chip of a yarn, in the line that begins at {@code yPt}. */

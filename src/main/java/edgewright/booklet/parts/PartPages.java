@@ -18,9 +18,13 @@ import edgewright.words.page.TextBlockPrinter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 
 /** Sets one part of the written pattern: its heading, then its blocks. */
 public final class PartPages implements TextBlockPrinter {
+    /** So many chips stand before the title of rounds, and leave room for its words. */
+    private static final int MOST_CHIPS = 4;
+
     private final TextSetter setter;
     private final LabelledEntries entries;
     private final Chart chart;
@@ -110,17 +114,21 @@ public final class PartPages implements TextBlockPrinter {
             lines.add(new LabelledEntries.Line(
                     parent.child(StructureRole.PARAGRAPH), line, setter.styles().text(), true));
         }
-        round(round.round(), round.name(), lines);
+        round(round.numbers(), round.name(), lines);
     }
 
-    private void round(int number, String name, List<LabelledEntries.Line> lines) {
-        List<PageItem> chip = number == 0 ? List.of() : List.of(setter.chips().of(chart.yarnOf(number), 0, 0));
+    private void round(IntStream numbers, String name, List<LabelledEntries.Line> lines) {
+        List<Yarn> yarns = numbers.filter(number -> number > 0)
+                .mapToObj(chart::yarnOf)
+                .distinct()
+                .limit(MOST_CHIPS)
+                .toList();
         List<ColumnSlice> set = entries.entry(
                 parent.child(StructureRole.H3),
                 name,
                 setter.styles().label(),
-                chip,
-                chip.isEmpty() ? 0 : setter.chips().indentPt(),
+                setter.chips().of(yarns),
+                setter.chips().indentPt(yarns.size()),
                 lines);
         add(set, setter.sheet().linePt());
     }
@@ -150,7 +158,7 @@ public final class PartPages implements TextBlockPrinter {
                         setter.styles().text(),
                         true))
                 .toList();
-        round(row.round(), row.name(), lines);
+        round(IntStream.of(row.round()), row.name(), lines);
     }
 
     @Override

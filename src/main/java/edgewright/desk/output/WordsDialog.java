@@ -80,7 +80,8 @@ public final class WordsDialog extends FormDialog {
                 size.size(),
                 draft,
                 hand.getItemAt(hand.getSelectedIndex()),
-                layout.getItemAt(layout.getSelectedIndex()));
+                layout.getItemAt(layout.getSelectedIndex()),
+                false);
     }
 
     @Override

@@ -2,6 +2,7 @@ package edgewright.words.page;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -34,23 +35,32 @@ public sealed interface TextBlock {
     }
 
     /**
-     * The words of one round.
+     * The words of one round, or of some that are worked alike, one after the other.
      *
-     * @param round its number; 0 for the base round
-     * @param name names the round and its yarn, with no full stop
+     * @param round the number of the first; 0 for the base round
+     * @param last the number of the last; that of the first where there is only one
+     * @param name names the rounds and their yarns, with no full stop
      * @param label the name as it stands before the words
      * @param counts what is said of the stitches on a side; may be empty
      * @param opening the label and the first of the steps as one line
      * @param steps what to do and how many stitches a side has then, a line each; at least one
      */
-    record RoundWords(int round, String name, String label, String counts, String opening, List<String> steps)
+    record RoundWords(int round, int last, String name, String label, String counts, String opening, List<String> steps)
             implements TextBlock {
         public RoundWords {
+            if (last < round) {
+                throw new IllegalArgumentException("rounds " + round + " to " + last);
+            }
             Objects.requireNonNull(name);
             Objects.requireNonNull(label);
             Objects.requireNonNull(counts);
             Objects.requireNonNull(opening);
             steps = List.copyOf(steps);
+        }
+
+        /** The numbers of the rounds, rising. */
+        public IntStream numbers() {
+            return IntStream.rangeClosed(round, last);
         }
 
         /** All lines; the first begins with the name of the round. */

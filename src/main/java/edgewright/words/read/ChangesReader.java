@@ -1,23 +1,16 @@
 package edgewright.words.read;
 
-import edgewright.chart.PerSide;
-import edgewright.chart.Side;
 import edgewright.chart.Stitch;
 import edgewright.words.tree.ChangingStep;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 
 /** Reads a round in which stitches are added or lost, side by side. */
 final class ChangesReader {
     private final TokenCursor cursor;
     private final WorkReader work;
 
-    private final Map<Side, List<ChangingStep>> sides = new EnumMap<>(Side.class);
-    private OptionalInt chains = OptionalInt.empty();
     private ChangingStep step = new ChangingStep.Together(Stitch.PLAIN);
 
     ChangesReader(TokenCursor cursor, WorkReader work) {
@@ -25,63 +18,30 @@ final class ChangesReader {
         this.work = work;
     }
 
-    /** What was read, and the chains of its corners. */
-    record Read(PerSide<List<ChangingStep>> sides, int cornerChains) {}
+    /** Whether a round says from here on that it adds or loses stitches, or does so. */
+    static boolean isMeant(TokenCursor cursor) {
+        int mark = cursor.mark();
+        boolean meant = cursor.opens("puts-right");
+        while (!meant && !cursor.atEnd()) {
+            meant = cursor.is("in-next-word") || cursor.takeTogether().isPresent();
+            if (!cursor.atEnd()) {
+                cursor.next();
+            }
+        }
+        cursor.reset(mark);
+        return meant;
+    }
 
-    /** The four sides in any order; empty if this is another kind of round. */
-    Optional<Read> read() {
-        boolean announced = cursor.take("puts-right");
+    /** What the round is for, if that is said, and the four sides in any order. */
+    SidesReader.Read<List<ChangingStep>> read() {
+        cursor.take("puts-right");
         cursor.skipPartings();
-        for (int i = 0; i < Side.values().length; i++) {
-            if (!takeSide()) {
-                if (i == 0 && !announced && !cursor.opens("along")) {
-                    return Optional.empty();
-                }
-                throw cursor.stopped();
-            }
-            cursor.skipPartings();
-        }
-        return Optional.of(new Read(PerSide.each(sides::get), chains.getAsInt()));
+        return new SidesReader<>(cursor, work, this::takeAlong, "change").read();
     }
 
-    private boolean takeSide() {
+    private Optional<List<ChangingStep>> takeAlong() {
         List<ChangingStep> steps = new ArrayList<>();
-        Side[] named = new Side[1];
-        boolean taken = cursor.take("along", gap -> switch (gap) {
-            case "edge" -> {
-                named[0] = takeOtherEdge();
-                yield named[0] != null;
-            }
-            case "steps" -> takeSteps(steps, true);
-            case "corner" -> takeCorner();
-            default -> throw Phrase.unknown(gap);
-        });
-        if (taken) {
-            sides.put(named[0], steps);
-        }
-        return taken;
-    }
-
-    /** An edge that has no words yet; null if none stands here. */
-    private Side takeOtherEdge() {
-        Token start = cursor.peek();
-        Optional<Side> side = work.takeEdge();
-        if (side.filter(sides::containsKey).isPresent()) {
-            throw cursor.stopAt(start, Expectation.of("otherWords"));
-        }
-        return side.orElse(null);
-    }
-
-    private boolean takeCorner() {
-        Token corner = cursor.peek();
-        if (!work.takeCornerAlone()) {
-            return cursor.miss("change");
-        }
-        if (chains.orElse(work.chains()) != work.chains()) {
-            throw cursor.stopAt(corner, Expectation.of("chainsAsBefore", chains.getAsInt()));
-        }
-        chains = OptionalInt.of(work.chains());
-        return true;
+        return takeSteps(steps, true) ? Optional.of(steps) : Optional.empty();
     }
 
     private boolean takeSteps(List<ChangingStep> steps, boolean mayRepeat) {

@@ -29,7 +29,11 @@ final class Grammar {
     /** No longer number is read. */
     private static final int MOST_DIGITS = 9;
 
-    private static final Phrase.Gap ROUND = new Phrase.Gap("round");
+    /** The titles of rounds, and the gaps of their numbers. */
+    private static final List<String> TITLES = List.of("round-title", "rounds-two", "rounds-more");
+
+    private static final Set<Phrase.Gap> NUMBERS =
+            Set.of(new Phrase.Gap("round"), new Phrase.Gap("first"), new Phrase.Gap("last"));
 
     private final Language language;
     private final Messages written;
@@ -133,27 +137,35 @@ final class Grammar {
         return token.kind() == Token.Kind.SIGN && soft.contains(token.text());
     }
 
-    /** Which round begins with these words: its number, 0 if that is too long, negative if none begins. */
+    /**
+     * Which round begins with these words: its number, that of the last where there are some, 0 if that is too long, negative if
+     * none begins.
+     */
     int roundBegun(List<Token> tokens) {
-        for (Phrase.Form form : phrase("round-title").forms()) {
-            int begun = roundBegun(form, tokens);
-            if (begun >= 0) {
-                return begun;
+        for (String title : TITLES) {
+            for (Phrase.Form form : phrase(title).forms()) {
+                int begun = roundBegun(form, tokens);
+                if (begun >= 0) {
+                    return begun;
+                }
             }
         }
         return -1;
     }
 
-    /** Likewise in this form; all that stands before its second gap must be there. */
+    /** Likewise in this form; all that stands before the gap of its yarns must be there. */
     private int roundBegun(Phrase.Form form, List<Token> tokens) {
         int at = 0;
         int number = -1;
         for (Phrase.Step step : form.steps()) {
-            if (step instanceof Phrase.Gap) {
+            if (step instanceof Phrase.Gap gap) {
                 boolean isNumber = at < tokens.size()
                         && (tokens.get(at).kind() == Token.Kind.NUMBER || number(tokens.get(at)) > 0);
-                if (number >= 0 || !isNumber || !step.equals(ROUND)) {
+                if (!NUMBERS.contains(gap)) {
                     return number;
+                }
+                if (!isNumber) {
+                    return -1;
                 }
                 number = Math.max(0, number(tokens.get(at)));
                 at++;

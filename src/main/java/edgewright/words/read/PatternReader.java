@@ -15,8 +15,9 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
@@ -58,7 +59,8 @@ public final class PatternReader {
     /** Where the last sentences on markers begin. */
     private Optional<Token> marked = Optional.empty();
 
-    private final List<WrittenRound> rounds = new ArrayList<>();
+    /** The rounds that could be read; all of them, one after the other, where there is no problem. */
+    private final SortedMap<Integer, WrittenRound> rounds = new TreeMap<>();
     /** The number that the next round must have. */
     private int next = 1;
 
@@ -135,7 +137,7 @@ public final class PatternReader {
                 yarnReader.yarns(),
                 base,
                 markers.markers(),
-                rounds,
+                List.copyOf(rounds.values()),
                 back.back()));
     }
 
@@ -206,7 +208,7 @@ public final class PatternReader {
             }
             try {
                 RoundReader.ReadBase read =
-                        new RoundReader(new TokenCursor(tokens, after(tokens), words), OptionalInt.empty()).base();
+                        new RoundReader(new TokenCursor(tokens, after(tokens), words), RoundReader.Known.NOTHING).base();
                 base = read.round();
                 counting = counting.or(read::counting);
                 sizes = base.side().counts().size();
@@ -274,11 +276,11 @@ public final class PatternReader {
         }
         TokenCursor cursor = cursor(tokens, words);
         read(() -> {
-            RoundReader reader = new RoundReader(cursor, base.cornerChains(), above());
-            String yarn = reader.title(next, yarnReader);
-            return tables.listed(tokens, cursor.mark())
-                    .map(cells -> row(words).said(cells, next, yarn))
-                    .orElseGet(() -> reader.worked(next, yarn, Optional.empty()));
+            TitleReader.Title title = new TitleReader(cursor, yarnReader).read(next);
+            Optional<RoundCells> cells =
+                    title.rounds() == 1 ? tables.listed(tokens, cursor.mark()) : Optional.<RoundCells>empty();
+            return cells.map(each -> row(words).said(each, next, title.yarns().get(0)))
+                    .orElseGet(() -> new RoundReader(cursor, known()).worked(title, Optional.empty()));
         });
         // A round that is missing is one problem, not one in every round after it.
         int begun = grammar.roundBegun(tokens);
@@ -300,17 +302,17 @@ public final class PatternReader {
         }
     }
 
-    /** Reads a round, and keeps it or why it cannot be read. */
-    private void read(Supplier<RoundReader.ReadRound> reading) {
+    /** Reads a round or some, and keeps them or why they cannot be read. */
+    private void read(Supplier<RoundReader.ReadRounds> reading) {
         if (cancelled.getAsBoolean()) {
             throw new CancellationException();
         }
         try {
-            RoundReader.ReadRound read = reading.get();
+            RoundReader.ReadRounds read = reading.get();
             counting = counting.or(read::counting);
-            sizes = Math.max(sizes, read.round().side().counts().size());
-            if (problems.isEmpty()) {
-                rounds.add(read.round());
+            for (WrittenRound round : read.rounds()) {
+                sizes = Math.max(sizes, round.side().counts().size());
+                rounds.put(round.number(), round);
             }
         } catch (ReadingStopped stopped) {
             problems.add(stopped.problem());
@@ -318,8 +320,11 @@ public final class PatternReader {
     }
 
     private RowReader row(Vocabulary words) {
-        return new RowReader(
-                cell -> new TokenCursor(cell.tokens(), cell.end(), words, counted()), base.cornerChains(), above());
+        return new RowReader(cell -> new TokenCursor(cell.tokens(), cell.end(), words, counted()), known());
+    }
+
+    private RoundReader.Known known() {
+        return new RoundReader.Known(base.cornerChains(), above(), rounds);
     }
 
     /** What is said of markers; where it cannot be understood, something in its place, so that it is one problem and not many. */

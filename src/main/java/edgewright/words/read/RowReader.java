@@ -5,33 +5,28 @@ import edgewright.words.tree.Group;
 import edgewright.words.tree.SideInstructions;
 import edgewright.words.tree.SideSize;
 import edgewright.words.tree.SideStep;
-import edgewright.words.tree.StartMarkers;
 import edgewright.words.tree.WrittenRound;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.function.Function;
 
 /** Reads one round of a table, cell by cell. */
 final class RowReader {
     private final Function<Cell, TokenCursor> cursors;
-    private final OptionalInt told;
-    private final Optional<StartMarkers> markers;
+    private final RoundReader.Known known;
 
     /**
      * @param cursors places a cursor at the beginning of a cell
-     * @param told the chains of a corner, where the base round says them
-     * @param markers above which rounds start
+     * @param known what the pattern has said before
      */
-    RowReader(Function<Cell, TokenCursor> cursors, OptionalInt told, Optional<StartMarkers> markers) {
+    RowReader(Function<Cell, TokenCursor> cursors, RoundReader.Known known) {
         this.cursors = cursors;
-        this.told = told;
-        this.markers = markers;
+        this.known = known;
     }
 
     /** The round of a row. */
-    RoundReader.ReadRound row(RoundCells row, int number, YarnReader yarns) {
+    RoundReader.ReadRounds row(RoundCells row, int number, YarnReader yarns) {
         TokenCursor cursor = cursors.apply(row.number());
         boolean isThis = cursor.isNumber() && cursor.grammar().number(cursor.peek()) == number;
         if (!isThis) {
@@ -46,10 +41,11 @@ final class RowReader {
     }
 
     /** The round whose number and yarn have been read. */
-    RoundReader.ReadRound said(RoundCells row, int number, String yarn) {
+    RoundReader.ReadRounds said(RoundCells row, int number, String yarn) {
         Optional<SizeReader.Said> size = row.counts().stream().findFirst().flatMap(this::counts);
         return row.runsAcross()
-                ? new RoundReader(cursors.apply(row.first()), told, markers).worked(number, yarn, size)
+                ? new RoundReader(cursors.apply(row.first()), known)
+                        .worked(new TitleReader.Title(number, List.of(yarn)), size)
                 : alike(row, number, yarn, size);
     }
 
@@ -67,7 +63,7 @@ final class RowReader {
         return said;
     }
 
-    private RoundReader.ReadRound alike(RoundCells row, int number, String yarn, Optional<SizeReader.Said> size) {
+    private RoundReader.ReadRounds alike(RoundCells row, int number, String yarn, Optional<SizeReader.Said> size) {
         List<SideStep> before = steps(row.first());
         Optional<Group> group = group(row.repeat());
         List<SideStep> after = new ArrayList<>();
@@ -78,14 +74,14 @@ final class RowReader {
         if (group.isEmpty() && before.isEmpty()) {
             throw cursors.apply(row.first()).stop("work");
         }
-        return new RoundReader.ReadRound(
-                new WrittenRound.AtCorner(
+        return new RoundReader.ReadRounds(
+                List.of(new WrittenRound.AtCorner(
                         number,
                         yarn,
                         size.map(SizeReader.Said::size).orElse(SideSize.unstated()),
                         group.map(each -> SideInstructions.of(before, each, after))
                                 .orElseGet(() -> SideInstructions.of(before)),
-                        chains),
+                        chains)),
                 size.map(SizeReader.Said::counting));
     }
 
@@ -117,7 +113,7 @@ final class RowReader {
     /** Takes the last steps; answers with the chains of the corner after them. */
     private int toCorner(Cell cell, List<SideStep> steps) {
         TokenCursor cursor = cursors.apply(cell);
-        WorkReader work = new WorkReader(cursor, told);
+        WorkReader work = new WorkReader(cursor, known.chains());
         boolean none = isNone(cursor);
         boolean worked = !none && work.takeSteps(steps);
         if (worked) {
@@ -131,7 +127,7 @@ final class RowReader {
             throw notWorked(cursor, "cellWork");
         }
         requireEnd(cursor);
-        return told.orElseThrow(() -> cursor.stop("cellCorner"));
+        return known.chains().orElseThrow(() -> cursor.stop("cellCorner"));
     }
 
     /** What is missing furthest on; where nothing was begun, what the cell may say. */

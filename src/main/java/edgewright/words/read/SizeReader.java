@@ -43,8 +43,8 @@ final class SizeReader {
     private Optional<ReadingStopped> notOfEachSize = Optional.empty();
     private Optional<Counting> way = Optional.empty();
     private Optional<Counting> otherWay = Optional.empty();
-    private Optional<ShownMultiple> first = Optional.empty();
-    private Optional<ShownMultiple> second = Optional.empty();
+    private Optional<MultipleReader.ShownMultiple> first = Optional.empty();
+    private Optional<MultipleReader.ShownMultiple> second = Optional.empty();
 
     SizeReader(TokenCursor cursor, boolean mayStateFewest) {
         this.cursor = cursor;
@@ -77,6 +77,11 @@ final class SizeReader {
             }
         }
         return Optional.empty();
+    }
+
+    /** The counts of all sides in one round, with nothing else said of them; empty if none stand here. */
+    Optional<Said> readCounts() {
+        return takeCounts() ? Optional.of(counts()) : Optional.empty();
     }
 
     private static Optional<Counting> implied(String form, Counting ofStitches, Counting ofChains) {
@@ -120,7 +125,7 @@ final class SizeReader {
         return Optional.empty();
     }
 
-    private Optional<ShownMultiple> takeMultiple(boolean again) {
+    private Optional<MultipleReader.ShownMultiple> takeMultiple(boolean again) {
         return new MultipleReader(cursor, mayStateFewest).take(again);
     }
 
@@ -226,12 +231,12 @@ final class SizeReader {
 
     private Said multiples() {
         Counting counted = way.orElse(cursor.counted().counting());
-        ShownMultiple said = first.orElseThrow();
+        MultipleReader.ShownMultiple said = first.orElseThrow();
         Multiple multiple = said.in(counted, cursor);
         OptionalInt fewest = said.fewest(counted);
         if (second.isPresent()) {
             Counting other = otherWay.orElseThrow();
-            ShownMultiple again = second.get();
+            MultipleReader.ShownMultiple again = second.get();
             Multiple same = again.after(multiple.of()).in(other, cursor);
             again.requireSame(multiple, same, fewest, other, cursor);
             multiple = multiple.examples().isEmpty() ? same : multiple;

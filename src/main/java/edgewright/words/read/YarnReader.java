@@ -52,7 +52,35 @@ final class YarnReader {
         return listed ? takeListed(cursor) : takeNew(cursor);
     }
 
+    /** Takes the yarns of some rounds after their numbers, at least one; answers with their ids. */
+    List<String> takeList(TokenCursor cursor) {
+        List<String> between = grammar.listed("yarn-between");
+        List<String> ids = new ArrayList<>(List.of(take(cursor)));
+        while (cursor.isSign(between)) {
+            int mark = cursor.mark();
+            cursor.next();
+            Optional<String> next = listed ? listedHere(cursor) : Optional.of(takeNew(cursor));
+            if (next.isEmpty()) {
+                cursor.reset(mark);
+                break;
+            }
+            ids.add(next.get());
+        }
+        return ids;
+    }
+
     private String takeListed(TokenCursor cursor) {
+        return listedHere(cursor).orElseThrow(() -> noneOfTheYarns(cursor));
+    }
+
+    private ReadingStopped noneOfTheYarns(TokenCursor cursor) {
+        List<String> names = yarns.stream()
+                .map(yarn -> yarn.name().isEmpty() ? byId(yarn) : yarn.name())
+                .toList();
+        return cursor.stopAt(cursor.peek(), Expectation.of("yarnOf", grammar.commas(names)));
+    }
+
+    private Optional<String> listedHere(TokenCursor cursor) {
         int start = cursor.mark();
         if (known.isEmpty()) {
             known = spellings();
@@ -62,19 +90,19 @@ final class YarnReader {
             for (Spelling spelling : known) {
                 boolean taken = asItStands ? cursor.takeExactly(spelling.text()) : cursor.take(spelling.phrases());
                 if (taken && endsHere(cursor)) {
-                    return spelling.yarn().id();
+                    return Optional.of(spelling.yarn().id());
                 }
                 cursor.reset(start);
             }
         }
-        List<String> names = yarns.stream()
-                .map(yarn -> yarn.name().isEmpty() ? byId(yarn) : yarn.name())
-                .toList();
-        throw cursor.stopAt(cursor.peek(), Expectation.of("yarnOf", grammar.commas(names)));
+        return Optional.empty();
     }
 
     private static boolean endsHere(TokenCursor cursor) {
-        return cursor.atEnd() || cursor.atLineStart() || cursor.peek().kind() == Token.Kind.SIGN;
+        return cursor.atEnd()
+                || cursor.atLineStart()
+                || cursor.peek().kind() == Token.Kind.SIGN
+                || cursor.is("in-turn-word");
     }
 
     private record Spelling(String text, PatternYarn yarn) {
@@ -128,7 +156,10 @@ final class YarnReader {
         List<String> ends = grammar.listed("yarn-ends");
         StringBuilder name = new StringBuilder();
         int column = first.column();
-        while (!cursor.atEnd() && cursor.peek().line() == first.line() && !cursor.isSign(ends)) {
+        while (!cursor.atEnd()
+                && cursor.peek().line() == first.line()
+                && !cursor.isSign(ends)
+                && !(name.length() > 0 && cursor.is("in-turn-word"))) {
             Token token = cursor.next();
             name.append(token.column() > column && name.length() > 0 ? " " : "").append(token.text());
             column = token.column() + token.text().length();

@@ -12,6 +12,9 @@ import java.util.Optional;
  * which the counts are put right has words for each side; one that is worked just as a round before it need not say so again.
  */
 public sealed interface WrittenRound {
+    /** A round that is told in full, alike on all sides. Others can be worked as it. */
+    sealed interface InFull extends WrittenRound {}
+
     /**
      * A round that is worked alike on all sides and begins with the first stitch after any corner.
      *
@@ -19,7 +22,7 @@ public sealed interface WrittenRound {
      *     one such stitch that goes on to the corner
      */
     record AtCorner(int number, String yarn, SideSize side, SideInstructions stretch, int cornerChains)
-            implements WrittenRound {
+            implements InFull {
         public AtCorner {
             requireRound(number, yarn, side, cornerChains);
             requireWork(stretch);
@@ -34,7 +37,7 @@ public sealed interface WrittenRound {
      */
     record AlongSide(
             int number, String yarn, SideSize side, SideInstructions stretch, int cornerChains, WrittenStart begun)
-            implements WrittenRound {
+            implements InFull {
         public AlongSide {
             requireRound(number, yarn, side, cornerChains);
             requireWork(stretch);
@@ -82,13 +85,23 @@ public sealed interface WrittenRound {
      * ('Rounds 1 to 4') are the first of them, told, and the others as the first.
      *
      * @param as the round that is told; of a lower number
+     * @param start where this round begins, at the same place of the words as that round; empty if both begin at a corner
      */
-    record AsRound(int number, String yarn, SideSize side, AtCorner as) implements WrittenRound {
+    record AsRound(int number, String yarn, SideSize side, InFull as, Optional<WrittenStart> start)
+            implements WrittenRound {
         public AsRound {
             requireRound(number, yarn, side, as.cornerChains());
             if (as.number() >= number) {
                 throw new IllegalArgumentException("round " + number + " as round " + as.number());
             }
+            if (!start.map(WrittenStart::mark).equals(as.start().map(WrittenStart::mark))) {
+                throw new IllegalArgumentException(start + " as " + as.start());
+            }
+        }
+
+        /** A round that begins at a corner as the one before it does. */
+        public AsRound(int number, String yarn, SideSize side, AtCorner as) {
+            this(number, yarn, side, as, Optional.empty());
         }
 
         @Override

@@ -37,16 +37,18 @@ final class ChangesWording {
     List<String> lines(PerSide<List<ChangingStep>> changes, String corner) {
         return Stream.concat(
                         Stream.of(phrases.text("puts-right")),
-                        hand.workingOrder().stream().map(side -> line(side, changes.get(side), corner)))
+                        eachSide(changes.map(this::list), corner).stream())
                 .toList();
     }
 
-    private String line(Side side, List<ChangingStep> work, String corner) {
-        return along(side, list(work), corner);
+    /** What is worked along each side and at its corner, a line for each in working order. */
+    List<String> eachSide(PerSide<String> steps, String corner) {
+        return hand.workingOrder().stream()
+                .map(side -> along(side, steps.get(side), corner))
+                .toList();
     }
 
-    /** What is worked along one side, up to its corner. */
-    String along(Side side, String steps, String corner) {
+    private String along(Side side, String steps, String corner) {
         return phrases.text(
                 "along", arg("edge", phrases.text("edge-" + side)), arg("steps", steps), arg("corner", corner));
     }

@@ -25,10 +25,12 @@ public final class PatternWriter {
      *     edgewright.fit.Fit#inWords}
      */
     public static Instructions tree(Chart chart, WordingOptions options) {
-        return options.size()
+        Instructions tree = options.size()
                 .changes()
                 .map(plan -> new FittedRounds(chart, plan).pattern(options))
                 .orElseGet(() -> Composer.compose(chart, options));
+        boolean apart = options.eachRound() || options.layout() == RoundsLayout.TABLE;
+        return apart ? tree : AlikeRounds.referring(tree);
     }
 
     /** The chart in words, with all that is needed to work it. */
@@ -55,12 +57,12 @@ public final class PatternWriter {
     }
 
     /**
-     * The words of one round, as they stand in the pattern.
+     * The words of one round by itself, as they stand in a pattern that tells each round in full.
      *
      * @param round 1 to the rounds of the chart
      */
     public static TextBlock.RoundWords round(Chart chart, int round, WordingOptions options) {
-        return new Wording(options.language(), frame(chart, options)).round(written(chart, round, options));
+        return new Wording(options.language(), frame(chart, options)).rounds(List.of(written(chart, round, options)));
     }
 
     /**

@@ -4,7 +4,6 @@ import static edgewright.texts.Arg.arg;
 import static edgewright.texts.Arg.number;
 import static edgewright.texts.Arg.plain;
 
-import edgewright.chart.Side;
 import edgewright.chart.Stitch;
 import edgewright.chart.Terms;
 import edgewright.texts.Language;
@@ -28,7 +27,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.stream.Stream;
 
 /** Puts rounds into sentences. */
 final class RoundWording {
@@ -39,6 +37,7 @@ final class RoundWording {
     private final SizeWording sizes;
     private final ChangesWording changes;
     private final StartWording starts;
+    private final TitleWording titles;
 
     /** @param told the chains that a corner has wherever a round does not say how many, where the pattern says so once */
     RoundWording(
@@ -55,6 +54,7 @@ final class RoundWording {
         this.sizes = sizes;
         this.changes = changes;
         this.starts = starts;
+        this.titles = new TitleWording(language);
     }
 
     /** The base round and what is said of it. */
@@ -68,21 +68,35 @@ final class RoundWording {
                 .ifPresent(chains ->
                         steps.add(sentence(language.capital(phrases.text("corner", arg("chains", chains(chains)))))));
         String name = phrases.text("base-title");
-        return block(0, name, sentence(name), counts, steps);
+        return block(0, 0, name, sentence(name), counts, steps);
     }
 
-    /** A round of the border; {@code yarn} is what its yarn is called. */
-    TextBlock.RoundWords round(WrittenRound round, String yarn) {
-        String name = phrases.text("round-title", number("round", round.number()), arg("yarn", yarn));
-        String counts = sizes.of(round.side());
-        List<String> steps = sentences(round);
+    /**
+     * A round of the border, or some that stand together.
+     *
+     * @param rounds one after the other, at least one; all are worked as the first of them
+     * @param yarns what the yarn of each is called
+     */
+    TextBlock.RoundWords rounds(List<WrittenRound> rounds, List<String> yarns) {
+        WrittenRound round = rounds.get(0);
+        String name = titles.of(round.number(), yarns);
+        String counts = sizes.ofEach(rounds);
+        List<String> steps = round instanceof WrittenRound.AsRound again ? asTold(again) : sentences(round);
         if (!counts.isEmpty() && parts(round) instanceof RoundParts.OfEachSide) {
             steps.add(counts);
         } else if (!counts.isEmpty()) {
-            int last = steps.size() - 1;
-            steps.set(last, phrases.list("sentences-next", List.of(steps.get(last), counts)));
+            int end = steps.size() - 1;
+            steps.set(end, phrases.list("sentences-next", List.of(steps.get(end), counts)));
         }
-        return block(round.number(), name, phrases.text("round-label", arg("title", name)), counts, steps);
+        String label = phrases.text("round-label", arg("title", name));
+        return block(round.number(), rounds.get(rounds.size() - 1).number(), name, label, counts, steps);
+    }
+
+    private List<String> asTold(WrittenRound.AsRound round) {
+        String start = starts.of(round);
+        String told = phrases.text("as-told", number("round", round.as().number()));
+        return new ArrayList<>(List.of(
+                start.isEmpty() ? told : phrases.list("sentences-next", List.of(start, language.capital(told)))));
     }
 
     /** What is to be done, a sentence or more a line, without the count. */
@@ -111,9 +125,10 @@ final class RoundWording {
         return sizes.cell(round.side());
     }
 
-    private TextBlock.RoundWords block(int round, String name, String label, String counts, List<String> steps) {
+    private TextBlock.RoundWords block(
+            int round, int last, String name, String label, String counts, List<String> steps) {
         String opening = steps.isEmpty() ? label : phrases.list("sentences-next", List.of(label, steps.get(0)));
-        return new TextBlock.RoundWords(round, name, label, counts, opening, steps);
+        return new TextBlock.RoundWords(round, last, name, label, counts, opening, steps);
     }
 
     private String sentence(String text) {
@@ -127,9 +142,7 @@ final class RoundWording {
             return new RoundParts.OfEachSide(changes.lines(right.work(), corner));
         }
         if (round instanceof WrittenRound.EachSide apart) {
-            return new RoundParts.OfEachSide(Stream.of(Side.values())
-                    .map(side -> along(side, apart.stretch(side), corner))
-                    .toList());
+            return new RoundParts.OfEachSide(changes.eachSide(apart.sides().map(this::along), corner));
         }
         SideInstructions stretch = round.stretch();
         boolean alone = stretch.before().isEmpty() && stretch.after().isEmpty();
@@ -158,16 +171,15 @@ final class RoundWording {
     }
 
     /** What is worked along one side, in a round whose sides are told apart. */
-    private String along(Side side, SideInstructions stretch, String corner) {
+    private String along(SideInstructions stretch) {
         boolean alone = stretch.before().isEmpty() && stretch.after().isEmpty();
-        String work = clauses(
+        return clauses(
                 runs(stretch, Part.BEFORE, Optional.empty()),
                 stretch.group()
                         .map(group -> isEveryStitch(group)
                                 ? every(group, alone, Optional.empty())
                                 : group(group, runs(stretch, Part.GROUP, Optional.empty()))),
                 runs(stretch, Part.AFTER, Optional.empty()));
-        return changes.along(side, work, corner);
     }
 
     /** Whether a group is so simple that it is said without an asterisk: one stitch into each stitch of the side. */

@@ -50,7 +50,7 @@ final class RoundsTableWording {
     }
 
     private TextBlock.RoundRow row(WrittenRound round, List<String> columns) {
-        TextBlock.RoundWords told = rounds.round(round, yarns.of(pattern.yarnOf(round)));
+        TextBlock.RoundWords told = rounds.rounds(List.of(round), List.of(yarns.of(pattern.yarnOf(round))));
         boolean across = rounds.runsAcross(round);
         List<String> cells =
                 new ArrayList<>(List.of(Integer.toString(round.number()), yarns.of(pattern.yarnOf(round))));

@@ -12,7 +12,9 @@ import edgewright.texts.Language;
 import edgewright.texts.Messages;
 import edgewright.words.tree.Multiple;
 import edgewright.words.tree.SideSize;
+import edgewright.words.tree.WrittenRound;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 
@@ -34,7 +36,26 @@ final class SizeWording {
     String of(SideSize size) {
         return size.counts().isEmpty()
                 ? base(size, OptionalInt.empty())
-                : phrases.text("size-counts", arg("counts", counts(size)));
+                : phrases.text("size-counts", arg("counts", language.capital(counts(size))));
+    }
+
+    /** What is said of rounds that stand together; empty where nothing is. */
+    String ofEach(List<WrittenRound> rounds) {
+        SideSize first = rounds.get(0).side();
+        if (first.counts().isEmpty() || rounds.size() == 1) {
+            return of(first);
+        }
+        Optional<Integer> more = AlikeRounds.growth(rounds).filter(by -> rounds.size() > 2);
+        if (more.isPresent()) {
+            return phrases.text(
+                    "counts-growing",
+                    arg("counts", language.capital(counts(first))),
+                    number("first", rounds.get(0).number()),
+                    number("more", more.get()));
+        }
+        List<String> each = rounds.stream().map(round -> counts(round.side())).toList();
+        return phrases.text(
+                "counts-of-rounds", arg("counts", language.capital(phrases.list("counts-of-rounds-next", each))));
     }
 
     /** The same for a cell of a table: no sentence where counts alone are said. */
@@ -55,7 +76,7 @@ final class SizeWording {
                             "size-multiple", arg("multiple", language.capital(withExamples(multiple, fewest))), way))
                     .orElse("");
         }
-        var counts = arg("counts", counts(size));
+        var counts = arg("counts", language.capital(counts(size)));
         return size.multiple()
                 .map(multiple -> phrases.text("size-counts-of", counts, way, arg("multiple", bare(multiple))))
                 .orElseGet(() -> phrases.text("size-counts-way", counts, way));
@@ -116,7 +137,7 @@ final class SizeWording {
         Stream<String> said = counts.stream().allMatch(PerSide::oppositeSidesAreAlike)
                 ? Stream.of(pair(Side.TOP, Side.BOTTOM, counts), pair(Side.LEFT, Side.RIGHT, counts))
                 : hand.workingOrder().stream().map(side -> count(name(side), of(counts, side)));
-        return language.capital(phrases.list("counts-next", said.toList()));
+        return phrases.list("counts-next", said.toList());
     }
 
     private static List<Integer> of(List<PerSide<Integer>> counts, Side side) {

@@ -107,8 +107,9 @@ final class Wording {
         return new PatternText(parts);
     }
 
-    TextBlock.RoundWords round(WrittenRound round) {
-        return rounds.round(round, yarns.of(pattern.yarnOf(round)));
+    TextBlock.RoundWords rounds(List<WrittenRound> together) {
+        return rounds.rounds(
+                together, together.stream().map(pattern::yarnOf).map(yarns::of).toList());
     }
 
     RoundParts parts(WrittenRound round) {
@@ -146,7 +147,9 @@ final class Wording {
     private List<TextBlock> rounds() {
         return inTable() && !pattern.rounds().isEmpty()
                 ? List.of(new RoundsTableWording(language, pattern, yarns, rounds).table())
-                : pattern.rounds().stream().<TextBlock>map(this::round).toList();
+                : AlikeRounds.together(pattern).stream()
+                        .<TextBlock>map(this::rounds)
+                        .toList();
     }
 
     private boolean inTable() {

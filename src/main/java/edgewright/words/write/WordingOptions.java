@@ -21,6 +21,7 @@ import java.util.Optional;
  * @param draft whether the pattern says that it is a draft
  * @param hand whose pattern it is
  * @param layout how its rounds are laid out
+ * @param eachRound whether each round is told by itself, in full; else rounds that are worked alike stand together
  */
 public record WordingOptions(
         Language language,
@@ -29,7 +30,8 @@ public record WordingOptions(
         PatternSize size,
         boolean draft,
         HookHand hand,
-        RoundsLayout layout) {
+        RoundsLayout layout,
+        boolean eachRound) {
     public WordingOptions {
         Objects.requireNonNull(terms);
         language = language.spelledAs(terms.name());
@@ -39,10 +41,10 @@ public record WordingOptions(
         Objects.requireNonNull(layout);
     }
 
-    /** A pattern whose rounds are told in sentences. */
+    /** A pattern whose rounds are told in sentences, those that are worked alike together. */
     public WordingOptions(
             Language language, Terms terms, Counting counting, PatternSize size, boolean draft, HookHand hand) {
-        this(language, terms, counting, size, draft, hand, RoundsLayout.SENTENCES);
+        this(language, terms, counting, size, draft, hand, RoundsLayout.SENTENCES, false);
     }
 
     /** A pattern for a size, or for every size. */
@@ -80,51 +82,56 @@ public record WordingOptions(
 
     /** These options in another language. */
     public WordingOptions withLanguage(Language other) {
-        return new WordingOptions(other, terms, counting, size, draft, hand, layout);
+        return new WordingOptions(other, terms, counting, size, draft, hand, layout, eachRound);
     }
 
     /** These options in other terms. */
     public WordingOptions withTerms(Terms other) {
-        return new WordingOptions(language, other, counting, size, draft, hand, layout);
+        return new WordingOptions(language, other, counting, size, draft, hand, layout, eachRound);
     }
 
     /** These options with another way of counting. */
     public WordingOptions withCounting(Counting other) {
-        return new WordingOptions(language, terms, other, size, draft, hand, layout);
+        return new WordingOptions(language, terms, other, size, draft, hand, layout, eachRound);
     }
 
     /** These options for other pieces. */
     public WordingOptions withSize(PatternSize other) {
-        return new WordingOptions(language, terms, counting, other, draft, hand, layout);
+        return new WordingOptions(language, terms, counting, other, draft, hand, layout, eachRound);
     }
 
     /** These options for one size. */
     public WordingOptions withRepeats(PerSide<Integer> times) {
-        return new WordingOptions(language, terms, counting, PatternSize.of(Optional.of(times)), draft, hand, layout);
+        return new WordingOptions(language, terms, counting, PatternSize.of(Optional.of(times)), draft, hand, layout, eachRound);
     }
 
     /** These options for one piece whose counts are put right as the plan says. */
     public WordingOptions withPiece(FitPlan plan) {
-        return new WordingOptions(language, terms, counting, new PatternSize.OfPiece(plan), draft, hand, layout);
+        return new WordingOptions(language, terms, counting, new PatternSize.OfPiece(plan), draft, hand, layout, eachRound);
     }
 
     /** These options for a draft. */
     public WordingOptions asDraft() {
-        return new WordingOptions(language, terms, counting, size, true, hand, layout);
+        return new WordingOptions(language, terms, counting, size, true, hand, layout, eachRound);
     }
 
     /** These options for every size. */
     public WordingOptions withoutRepeats() {
-        return new WordingOptions(language, terms, counting, PatternSize.any(), draft, hand, layout);
+        return new WordingOptions(language, terms, counting, PatternSize.any(), draft, hand, layout, eachRound);
     }
 
     /** These options for a maker with this hand. */
     public WordingOptions withHand(HookHand other) {
-        return new WordingOptions(language, terms, counting, size, draft, other, layout);
+        return new WordingOptions(language, terms, counting, size, draft, other, layout, eachRound);
     }
 
     /** These options with the rounds laid out otherwise. */
     public WordingOptions withLayout(RoundsLayout other) {
-        return new WordingOptions(language, terms, counting, size, draft, hand, other);
+        return new WordingOptions(language, terms, counting, size, draft, hand, other, eachRound);
+    }
+
+    /** These options with each round by itself, or with alike rounds together. */
+    public WordingOptions withEachRound(boolean apart) {
+        return new WordingOptions(language, terms, counting, size, draft, hand, layout, apart);
     }
 }

@@ -37,7 +37,10 @@ final class YarnLabels {
         boolean plain = PLAIN_NAME.matcher(name).matches() && !name.endsWith(" ");
         long sameName = yarns.stream().filter(other -> same(other.name(), name)).count();
         boolean likeAnId = yarns.stream().anyMatch(other -> same(byId(other), name) || same(other.id(), name));
-        return plain && sameName == 1 && !likeAnId ? name : byId;
+        // In a list of yarns it could not be told whether the words are of the name.
+        boolean saysInTurn =
+                bare(name).contains(bare(phrases.text("in-turn-word").replace(Language.NO_BREAK, ' ')));
+        return plain && sameName == 1 && !likeAnId && !saysInTurn ? name : byId;
     }
 
     private String byId(PatternYarn yarn) {

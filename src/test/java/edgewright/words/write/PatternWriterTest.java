@@ -115,7 +115,7 @@ class PatternWriterTest {
         Instructions told = PatternWriter.tree(TestCharts.ROPE_WALK, UK);
         BaseRound base = new BaseRound(told.base().side(), told.base().fewest(), OptionalInt.of(3));
         assertThat(PlainText.of(PatternWriter.write(told.withBase(base), English.LANGUAGE)))
-                .contains("Round 1 (Peat): dc blo in every st; corner: 2 ch.");
+                .contains("Rounds 1 and 2 (Peat, Chalk): dc blo in every st; corner: 2 ch.");
     }
 
     @Test
@@ -219,6 +219,84 @@ class PatternWriterTest {
                         .isZero();
             }
         }
+    }
+
+    @Test
+    void alikeRoundsStandTogetherAndAreCountedTogether() {
+        Chart chart = TestCharts.chart("""
+                A bb    bbbb b
+                B bbb   bbbb bb
+                A bbbb  bbbb bbb
+                B bbbbl bbbl bbbb
+                A pppppp  pppp ppppp
+                A ppppppp pppp pppppp
+                """);
+        // S(r) = 1 + 2r + 4m, so 23 for r = 1 and m = 5.
+        assertThat(rounds(chart, UK))
+                .containsExactly(
+                        "Rounds 1 to 3 (Peat, Chalk, Peat): dc blo in every st; corner. 23 (35) sts in round 1, "
+                                + "then 2 more on every side in each round.",
+                        "Round 4 (Chalk): 4 dc blo; *1 drop tr, 3 dc blo; rep from * to last 5 sts; 1 drop tr, 4 dc blo; corner. "
+                                + "29 (41) sts.",
+                        "Rounds 5 and 6 (Peat): dc in every st; corner. 31 (43) sts; 33 (45) sts.");
+        assertThat(rounds(chart, UK.withEachRound(true))).hasSize(6);
+    }
+
+    @Test
+    void yarnsThatComeInTurnAreNamedOnce() {
+        Chart chart = TestCharts.chart("A b b b\nB bb b bb\nA bbb b bbb\nB bbbb b bbbb\nA bbbbb b bbbbb");
+        assertThat(rounds(chart, UK).get(0)).startsWith("Rounds 1 to 5 (Peat, Chalk in turn): ");
+        assertThat(rounds(
+                                chart.withYarns(List.of(
+                                        chart.yarns().get(0).withName("Peat in turn"),
+                                        chart.yarns().get(1))),
+                                UK)
+                        .get(0))
+                .startsWith("Rounds 1 to 5 (yarn A, Chalk in turn): ");
+    }
+
+    @Test
+    void aTitleNamesNoMoreThanSixYarns() {
+        Chart chart = TestCharts.chart("""
+                A b b b
+                A bb b bb
+                B bbb b bbb
+                A bbbb b bbbb
+                B bbbbb b bbbbb
+                B bbbbbb b bbbbbb
+                A bbbbbbb b bbbbbbb
+                """);
+        assertThat(rounds(chart, UK))
+                .containsExactly(
+                        "Rounds 1 to 6 (Peat, Peat, Chalk, Peat, Chalk, Chalk): dc blo in every st; corner. 7 (10) sts in "
+                                + "round 1, then 2 more on every side in each round.",
+                        "Round 7 (Peat): dc blo in every st; corner. 19 (22) sts.");
+    }
+
+    @Test
+    void aRoundOfManyRunsIsNotToldASecondTime() {
+        // Two stitches more at each end, and so two groups more: the words are the same.
+        Chart chart = TestCharts.chart("""
+                A b    bb b
+                B pp   bl pp
+                A bbb  bb bbb
+                B ppbl bl blpp
+                """);
+        assertThat(rounds(chart, UK))
+                .containsExactly(
+                        "Round 1 (Peat): dc blo in every st; corner. 12 (18) sts.",
+                        "Round 2 (Chalk): 2 dc; *1 dc blo, 1 drop tr; rep from * to last 2 sts; 2 dc; corner. "
+                                + "14 (20) sts.",
+                        "Round 3 (Peat): dc blo in every st; corner. 16 (22) sts.",
+                        "Round 4 (Chalk): as round 2. 18 (24) sts.");
+    }
+
+    /** The words of the rounds, a line for each title. */
+    private static List<String> rounds(Chart chart, WordingOptions options) {
+        return part(chart, options, PatternPart.Kind.ROUNDS).blocks().stream()
+                .map(block -> String.join(" ", ((TextBlock.RoundWords) block).lines()))
+                .map(line -> line.replace(Language.NO_BREAK, ' '))
+                .toList();
     }
 
     @Test
@@ -326,8 +404,8 @@ class PatternWriterTest {
                 .map(line -> line.replaceAll(" +", " ").strip())
                 .filter(line -> !line.isEmpty())
                 .map(line -> line.replaceAll(
-                        "Top (\\d+ sts?), right (\\d+ sts?), bottom (\\d+ sts?), left (\\d+ sts?)",
-                        "Top $1, left $4, bottom $3, right $2"))
+                        "([Tt]op) (\\d+ sts?), right (\\d+ sts?), bottom (\\d+ sts?), left (\\d+ sts?)",
+                        "$1 $2, left $5, bottom $4, right $3"))
                 .toList();
     }
 

@@ -48,6 +48,15 @@ base-word = Base round
 round-title = { round-word }~{ $round } ({ $yarn })
 round-label = { $title }:
 round-word = Round
+# Two rounds, or more, that are worked alike; $yarns: yarns-next or in-turn
+rounds-two = { rounds-word }~{ $first } { rounds-and-word }~{ $last } ({ $yarns })
+rounds-and-word = and
+rounds-more = { rounds-word }~{ $first } { rounds-to-word }~{ $last } ({ $yarns })
+rounds-to-word = to
+rounds-word = Rounds
+yarns-next = { $list }, { $next }
+in-turn = { $yarns } { in-turn-word }
+in-turn-word = in~turn
 yarn-id = { yarn-id-word } { $id }
 yarn-id-word = yarn
 
@@ -92,6 +101,9 @@ corner-chains = { $count }~{ $stitch }
 
 # A round that is worked alike on all sides
 alike = { $work }; { $corner }.
+# A round that is worked as one before it. No line may begin with the name of that round: it would begin a round
+as-told = { as-told-word }~{ $round }.
+as-told-word = as~round
 all-sides = { all-sides-word }.
 all-sides-word = Work this on all four sides
 
@@ -150,6 +162,13 @@ in-next-word = in the~next~st
 
 # How many stitches a side has: { $counts } of each size, the first outside the brackets
 size-counts = { $counts }.
+# The counts of rounds that are worked alike: of each, or of the first, and by how much all grow. $first: its number
+counts-of-rounds = { $counts }.
+counts-of-rounds-next = { $list }; { $next }
+counts-growing = { $counts } { in-first-word }~{ $first }, { then-word }~{ $more } { more-word }.
+in-first-word = in~round
+then-word = then
+more-word = more on every side in each round
 # In the base round: how they are counted, and of which multiple they are
 size-counts-way = { $counts }; { $way }.
 size-counts-of = { $counts }; { $way }; { $multiple }.

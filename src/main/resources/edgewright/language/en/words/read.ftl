@@ -22,6 +22,17 @@ expected-cellRepeat = stitches and 'to last ... sts' or 'to corner', or 'none'
 expected-cellCounts = how many stitches a side has, or 'none'
 expected-cellNone = 'none', since there is no repeat before it
 expected-cellCorner = the chains of the corner, since the base round does not say them
+# $value: the least that it can be
+expected-lastRound = the last of these rounds, { $value } or a later one up to which they are alike
+# $value: how many rounds
+expected-yarnOfEach = one yarn, { $value } yarns, or some that come in turn at least twice
+# $value: the round that is worked as another
+expected-asTold = a round before round { $value } that is worked alike on all sides and begins where this one does: at a corner, or above a marker
+expected-oneBeginning = 'Begin at a corner', since the marker is put in one of these rounds
+# $value: number
+expected-firstOfThese = { $value }, the first of these rounds
+# $value: how many rounds
+expected-countOfEach = the counts of each of the { $value } rounds
 # $value: number
 expected-roundOrEnd = 'Round { $value }' or the end of the rounds
 # $value: list of yarns

@@ -5,10 +5,12 @@
 number-words = one | two | three | four | five | six | seven | eight | nine | ten | eleven | twelve
 # Signs that part, and may be left out or be exchanged for one another
 soft-signs = , | ; | . | :
-# Signs between the number of a round and its yarn, after the yarn, and those that end the name of a yarn that is in no list
+# Signs between the number of a round and its yarn, after the yarn, those that end the name of a yarn that is in no list, and those
+# between the yarns of rounds that are worked alike
 yarn-before = , | ( | - | – | —
 yarn-after = )
 yarn-ends = . | , | : | ; | ( | )
+yarn-between = , | &
 # Signs between a word and what is said of it
 entry-signs = : | =
 
@@ -35,6 +37,15 @@ terms-word = terms | terminology
 
 round-word = rnd | rd
 also-round-title-1 = { round-word } { $round }, { $yarn }
+rounds-word = rnds | rds
+rounds-and-word = &
+rounds-to-word = - | – | —
+also-rounds-two-1 = { rounds-word } { $first } { rounds-and-word } { $last }, { $yarns }
+also-rounds-more-1 = { rounds-word } { $first } { rounds-to-word } { $last }, { $yarns }
+in-turn-word = in turns | by turns
+as-told-word = as rnd | as rd | work as round | work as rnd | same as round | same as rnd
+in-first-word = in rnd | in rd
+more-word = more on each side in every round | more on every side in every round | more on each side in each round | more a side in each round | more on every side each round
 
 also-corner-chains-1 = { $stitch } { $count }
 also-chains-1 = { $stitch } { $count }, { $miss } { $missed }

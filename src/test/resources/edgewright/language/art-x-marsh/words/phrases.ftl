@@ -39,6 +39,14 @@ base-word = Nollvårv
 round-title = { $round }:te { round-word } – { $yarn }
 round-label = { $title }:
 round-word = vårv
+rounds-two = { $first } { rounds-and-word } { $last }:te { rounds-word } – { $yarns }
+rounds-and-word = še
+rounds-more = { $first } { rounds-to-word } { $last }:te { rounds-word } – { $yarns }
+rounds-to-word = fram till
+rounds-word = vårven
+yarns-next = { $list } · { $next }
+in-turn = { in-turn-word } → { $yarns }
+in-turn-word = växlande
 yarn-id = { $id } { yarn-id-word }
 yarn-id-word = gårnet
 
@@ -80,6 +88,8 @@ corner-word = på hörnan
 corner-chains = { $stitch }~× { $count }
 
 alike = { $work } ¦ { $corner }!
+as-told = { as-told-word }~{ $round }!
+as-told-word = lik vårv
 all-sides = { all-sides-word }:
 all-sides-word = Fyra sidor lika
 
@@ -130,6 +140,12 @@ one-and-one-word = še
 in-next-word = i samma mäsk
 
 size-counts = { $counts }!
+counts-of-rounds = { $counts }!
+counts-of-rounds-next = { $list } ¦ { $next }
+counts-growing = { in-first-word }~{ $first } { $counts } ¦ { then-word } { more-word }~{ $more }!
+in-first-word = i vårv
+then-word = senare
+more-word = mera varje vårv
 size-counts-way = { $way } → { $counts }!
 size-counts-of = { $way } → { $counts } [{ $multiple }]!
 size-multiple = { $multiple } ({ $way })!

@@ -4,7 +4,8 @@ number-words = ett | två | tre | fyra | fem | sex | sju
 soft-signs = · | ¦ | ; | , | ! | :
 yarn-before = – | -
 yarn-after = )
-yarn-ends = ! | ¦ | ;
+yarn-ends = ! | ¦ | ; | ·
+yarn-between = ·
 entry-signs = = | :
 
 heading-ROUNDS = Vårv
