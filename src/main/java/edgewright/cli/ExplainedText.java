@@ -33,7 +33,9 @@ final class ExplainedText {
     }
 
     private void addOwnWords(Instructions pattern, Language language) {
-        PatternWriter.write(pattern, language).parts().stream()
+        // A line of others is told what is worked there, not that it is as another line.
+        Instructions told = reading.others().isPresent() ? pattern.withEachRoundInFull() : pattern;
+        PatternWriter.write(told, language).parts().stream()
                 .flatMap(part -> part.blocks().stream())
                 .filter(TextBlock.RoundWords.class::isInstance)
                 .map(TextBlock.RoundWords.class::cast)

@@ -219,6 +219,20 @@ class WorkCommandTest {
     }
 
     @Test
+    void each_line_of_somebody_else_is_explained_by_what_is_worked_there() throws IOException {
+        Path typed = Files.writeString(folder.resolve("typed.txt"), """
+                Quay Hem
+                US terms. A = Peat, B = Chalk
+                The base round has 9 sts on each side.
+                Rnd 1 (A): sc blo in each st to corner, ch 2 at corner, all four sides alike. [11]
+                Rnd 2 (B): as rnd 1. [13]
+                """);
+        assertThat(run("work", "--from", typed, "--explain").out().replace('\u00a0', ' '))
+                .contains("= Round 1 (Peat): sc blo in every st; corner: 2 ch. 11 sts.")
+                .contains("= Round 2 (Chalk): sc blo in every st; corner: 2 ch. 13 sts.");
+    }
+
+    @Test
     void words_that_do_not_come_out_on_the_piece_stop_the_hands() throws IOException {
         Path typed = Files.writeString(folder.resolve("typed.txt"), TYPED);
         Ended ended = run("work", "--from", typed, "--sides", "27,28");

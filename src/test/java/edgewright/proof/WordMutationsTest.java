@@ -174,6 +174,9 @@ class WordMutationsTest {
             options = i % 3 == 0 ? options.withRepeats(repeats) : options;
             repeats = LongEnough.repeats(chart, options, repeats);
             String text = PlainText.of(PatternWriter.write(chart, options));
+            assertThat(new Prover(chart, language).prove(text, repeats).agrees())
+                    .as(text)
+                    .isTrue();
             Marks marks = Marks.of(language, RoundsLayout.SENTENCES);
             for (MatchResult number : NUMBER.matcher(text).results().toList()) {
                 boolean isOfSome = number.start() >= start(text, marks)

@@ -89,11 +89,14 @@ class ReadingBackTest {
             Language language = Languages.of(seed);
             SeededCharts seeded = new SeededCharts(seed);
             Chart chart = SeededCharts.withAlikeRounds(seeded.any(), seed);
-            Instructions tree = PatternWriter.tree(chart, seeded.options().withLanguage(language));
+            WordingOptions options = seeded.options().withLanguage(language);
+            Instructions tree = PatternWriter.tree(chart, options);
             String text = PlainText.of(PatternWriter.write(tree, language));
             assertThat(PatternReader.read(text, language))
                     .as("seed %d%n%s", seed, text)
                     .isEqualTo(new ReadingResult.Understood(tree));
+            assertThat(tree.withEachRoundInFull())
+                    .isEqualTo(PatternWriter.tree(chart, options.withEachRound(true)));
             for (WrittenRound round : tree.rounds()) {
                 if (round instanceof WrittenRound.AsRound again) {
                     boolean next = tree.rounds().subList(again.as().number(), again.number()).stream()

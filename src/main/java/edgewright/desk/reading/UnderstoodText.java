@@ -160,7 +160,10 @@ record UnderstoodText(
         LineByLine(Language language, TextReading reading) {
             this.says = language.messages("desk/reading");
             this.reading = reading;
+            // A line of others is told what is worked there, not that it is as another line.
+            boolean inFull = reading.others().isPresent();
             reading.pattern()
+                    .map(pattern -> inFull ? pattern.withEachRoundInFull() : pattern)
                     .ifPresent(pattern -> PatternWriter.write(pattern, language).parts().stream()
                             .flatMap(part -> part.blocks().stream())
                             .filter(TextBlock.RoundWords.class::isInstance)
@@ -205,11 +208,11 @@ record UnderstoodText(
             List<Line> lines = new ArrayList<>();
             List<Integer> current = List.of();
             for (String line : text.lines().toList()) {
-                Optional<Integer> begun = own.values().stream()
+                Optional<TextBlock.RoundWords> begun = own.values().stream()
                         .filter(round -> round.round() > 0 && line.startsWith(round.name()))
-                        .map(TextBlock.RoundWords::round)
                         .findFirst();
-                current = begun.map(List::of).orElse(line.isBlank() ? List.of() : current);
+                current = begun.map(round -> round.numbers().boxed().toList())
+                        .orElse(line.isBlank() ? List.of() : current);
                 String understood = current.isEmpty() || begun.isEmpty() ? "" : words(current.get(0));
                 lines.add(new Line(lines.size() + 1, line, understood, current, false));
             }

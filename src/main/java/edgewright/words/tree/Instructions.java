@@ -126,6 +126,13 @@ public record Instructions(
                 title, designer, notes, draft, terms, counting, hand, yarns, base, markers, others, back);
     }
 
+    /** This pattern with every round told by itself, none as one before it. */
+    public Instructions withEachRoundInFull() {
+        return withRounds(rounds.stream()
+                .map(round -> round instanceof WrittenRound.AsRound again ? again.inFull() : round)
+                .toList());
+    }
+
     /** This pattern with another back layer. */
     public Instructions withBack(Optional<WrittenBack> other) {
         return new Instructions(

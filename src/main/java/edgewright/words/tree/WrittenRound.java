@@ -104,6 +104,12 @@ public sealed interface WrittenRound {
             this(number, yarn, side, as, Optional.empty());
         }
 
+        /** This round, told itself. */
+        public InFull inFull() {
+            return start.<InFull>map(begun -> new AlongSide(number, yarn, side, stretch(), cornerChains(), begun))
+                    .orElseGet(() -> new AtCorner(number, yarn, side, stretch(), cornerChains()));
+        }
+
         @Override
         public int cornerChains() {
             return as.cornerChains();
