@@ -95,8 +95,7 @@ class ReadingBackTest {
             assertThat(PatternReader.read(text, language))
                     .as("seed %d%n%s", seed, text)
                     .isEqualTo(new ReadingResult.Understood(tree));
-            assertThat(tree.withEachRoundInFull())
-                    .isEqualTo(PatternWriter.tree(chart, options.withEachRound(true)));
+            assertThat(tree.withEachRoundInFull()).isEqualTo(PatternWriter.tree(chart, options.withEachRound(true)));
             for (WrittenRound round : tree.rounds()) {
                 if (round instanceof WrittenRound.AsRound again) {
                     boolean next = tree.rounds().subList(again.as().number(), again.number()).stream()
@@ -129,7 +128,8 @@ class ReadingBackTest {
     private static Instructions apart(Instructions tree) {
         List<WrittenRound> rounds = new ArrayList<>();
         for (WrittenRound round : tree.rounds()) {
-            SideInstructions left = tree.rounds().get(Math.max(0, round.number() - 2)).stretch();
+            SideInstructions left =
+                    tree.rounds().get(Math.max(0, round.number() - 2)).stretch();
             rounds.add(
                     round instanceof WrittenRound.AtCorner here
                             ? new WrittenRound.EachSide(

@@ -255,7 +255,8 @@ final class BackReader {
             } else if (cursor.take(words.of(TradeWord.PLAIN))) {
                 taken = BackRound.Height.LOW;
             } else {
-                return cursor.miss(new Expectation("backStitch", words.name(TradeWord.TALL), words.name(TradeWord.PLAIN)));
+                return cursor.miss(
+                        new Expectation("backStitch", words.name(TradeWord.TALL), words.name(TradeWord.PLAIN)));
             }
             if (height != null && height != taken) {
                 TradeWord said = height == BackRound.Height.TALL ? TradeWord.TALL : TradeWord.PLAIN;

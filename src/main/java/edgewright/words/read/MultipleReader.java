@@ -151,7 +151,8 @@ final class MultipleReader {
         ShownMultiple after(int before) {
             return of > 0
                     ? this
-                    : new ShownMultiple(start, before, plus, examplesStart, exampleTokens, examples, fewestStart, fewest);
+                    : new ShownMultiple(
+                            start, before, plus, examplesStart, exampleTokens, examples, fewestStart, fewest);
         }
 
         /** The multiple in stitches, corner chains not counted. */
@@ -185,7 +186,8 @@ final class MultipleReader {
                         .map(String::valueOf)
                         .toList();
                 throw cursor.stopAt(
-                        examplesStart, Expectation.of("otherWay", cursor.grammar().commas(shown)));
+                        examplesStart,
+                        Expectation.of("otherWay", cursor.grammar().commas(shown)));
             }
             OptionalInt secondFewest = fewest(way);
             if (firstFewest.isPresent() && secondFewest.isPresent() && !firstFewest.equals(secondFewest)) {

@@ -207,8 +207,9 @@ public final class PatternReader {
                 continue;
             }
             try {
-                RoundReader.ReadBase read =
-                        new RoundReader(new TokenCursor(tokens, after(tokens), words), RoundReader.Known.NOTHING).base();
+                RoundReader.ReadBase read = new RoundReader(
+                                new TokenCursor(tokens, after(tokens), words), RoundReader.Known.NOTHING)
+                        .base();
                 base = read.round();
                 counting = counting.or(read::counting);
                 sizes = base.side().counts().size();

@@ -150,8 +150,7 @@ final class RoundReader {
     }
 
     /** The rounds of a title from one of them on, all worked as the same round. */
-    private List<WrittenRound> as(
-            WrittenRound.InFull one, TitleReader.Title title, RoundsSizeReader sizes, int from) {
+    private List<WrittenRound> as(WrittenRound.InFull one, TitleReader.Title title, RoundsSizeReader sizes, int from) {
         return IntStream.range(from, title.rounds())
                 .<WrittenRound>mapToObj(i -> new WrittenRound.AsRound(
                         title.first() + i,

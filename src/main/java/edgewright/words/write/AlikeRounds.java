@@ -43,8 +43,7 @@ final class AlikeRounds {
     }
 
     private Work work(WrittenRound round) {
-        return new Work(
-                round.stretch(), round.cornerChains(), round.start().map(WrittenStart::mark), movedOn(round));
+        return new Work(round.stretch(), round.cornerChains(), round.start().map(WrittenStart::mark), movedOn(round));
     }
 
     /** How many stitches after its marker a round starts; 0 if at a corner. */
@@ -80,8 +79,7 @@ final class AlikeRounds {
      * @param title the rounds before it, as far as they stand under one title
      * @param told the rounds that are told in full, to which this one is added if it is a new one
      */
-    private WrittenRound said(
-            WrittenRound.InFull here, List<WrittenRound> title, Map<Work, WrittenRound.InFull> told) {
+    private WrittenRound said(WrittenRound.InFull here, List<WrittenRound> title, Map<Work, WrittenRound.InFull> told) {
         Work work = work(here);
         Optional<WrittenRound.InFull> before = title.stream()
                 .findFirst()

@@ -35,9 +35,7 @@ final class ChangesWording {
      * @param corner what is said of each corner
      */
     List<String> lines(PerSide<List<ChangingStep>> changes, String corner) {
-        return Stream.concat(
-                        Stream.of(phrases.text("puts-right")),
-                        eachSide(changes.map(this::list), corner).stream())
+        return Stream.concat(Stream.of(phrases.text("puts-right")), eachSide(changes.map(this::list), corner).stream())
                 .toList();
     }
 

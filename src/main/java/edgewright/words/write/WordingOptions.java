@@ -102,12 +102,14 @@ public record WordingOptions(
 
     /** These options for one size. */
     public WordingOptions withRepeats(PerSide<Integer> times) {
-        return new WordingOptions(language, terms, counting, PatternSize.of(Optional.of(times)), draft, hand, layout, eachRound);
+        return new WordingOptions(
+                language, terms, counting, PatternSize.of(Optional.of(times)), draft, hand, layout, eachRound);
     }
 
     /** These options for one piece whose counts are put right as the plan says. */
     public WordingOptions withPiece(FitPlan plan) {
-        return new WordingOptions(language, terms, counting, new PatternSize.OfPiece(plan), draft, hand, layout, eachRound);
+        return new WordingOptions(
+                language, terms, counting, new PatternSize.OfPiece(plan), draft, hand, layout, eachRound);
     }
 
     /** These options for a draft. */

@@ -24,8 +24,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Rounds that are worked alike stand under one title, or refer to one that is told before. */
 class AlikeRoundsReadTest {
     private static final String HEAD = "UK terms\nYarn A: Peat\nYarn B: Chalk\n\n";
-    private static final String MARKER = "Set-up\nBase round: corner: 2 ch.\nMarker: left edge, stitch 6 of the base round (the corner "
-            + "chain is 1).\nRounds\n";
+    private static final String MARKER =
+            "Set-up\nBase round: corner: 2 ch.\nMarker: left edge, stitch 6 of the base round (the corner "
+                    + "chain is 1).\nRounds\n";
     private static final SideInstructions PLAIN =
             SideInstructions.of(List.of(), new Group(List.of(new Run(1, Stitch.PLAIN)), 0), List.of());
 
@@ -145,10 +146,10 @@ class AlikeRoundsReadTest {
         WrittenRound.AtCorner first = new WrittenRound.AtCorner(1, "A", SideSize.unstated(), PLAIN, 2);
         assertThat(rounds(corner + "Round 3 (Peat): Begin at a corner. As round 2."))
                 .contains(new WrittenRound.AsRound(3, "A", SideSize.unstated(), first));
-        String expected = "'2', but expected a round before round 3 that is worked alike on all sides and begins where this one "
-                + "does: at a corner, or above a marker";
-        assertThat(problems(corner + "Round 3 (Peat): as round 2."))
-                .containsExactly("line 10, column 26: " + expected);
+        String expected =
+                "'2', but expected a round before round 3 that is worked alike on all sides and begins where this one "
+                        + "does: at a corner, or above a marker";
+        assertThat(problems(corner + "Round 3 (Peat): as round 2.")).containsExactly("line 10, column 26: " + expected);
         assertThat(problems(MARKER + "Rounds 1 and 2 (Peat): dc in every st; corner: 2 ch.\n"
                         + "Round 3 (Peat): Begin at a corner. As round 2."))
                 .containsExactly("line 10, column 45: " + expected);
@@ -158,8 +159,9 @@ class AlikeRoundsReadTest {
     void roundsOfOneTitleAllBeginAboveMarkersOrAllAtACorner() {
         String inRoundOne = MARKER.replace("of the base round", "of round 1");
         assertThat(problems(inRoundOne + "Rounds 1 to 3 (Peat): dc in every st; corner: 2 ch."))
-                .containsExactly("line 9, column 23: 'dc', but expected 'Begin at a corner', since the marker is put in one of "
-                        + "these rounds");
+                .containsExactly(
+                        "line 9, column 23: 'dc', but expected 'Begin at a corner', since the marker is put in one of "
+                                + "these rounds");
         assertThat(rounds(inRoundOne + "Rounds 1 to 3 (Peat): Begin at a corner. dc in every st; corner: 2 ch."))
                 .hasSize(3);
     }
