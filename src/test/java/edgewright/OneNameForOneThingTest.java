@@ -65,7 +65,7 @@ class OneNameForOneThingTest {
                     "language/en/desk/work edit-removeYarn",
                     "language/en/desk/panes yarns-button-removeYarn"),
             Unused.word(
-                    "(?<!never |worked in |yarns in |just |is )\\bturn(s|ed)?\\b(?! (its|their|the) corners?\\b)(?! on\\b)",
+                    "(?<!never |in[ ~\\u00a0-]|just |is )\\bturn(s|ed)?\\b(?! (its|their|the) corners?\\b)(?! on\\b)",
                     "rotate (a chart); never turn the work"),
             Unused.word("\\b(parts? (from|to|at) the corners?|the parts\\b)", "section"),
             Unused.word("(\\b(top|left|bottom|right)|\\}) side[,:]", "top edge, right-hand edge"),

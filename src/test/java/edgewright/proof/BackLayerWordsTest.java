@@ -25,6 +25,7 @@ import edgewright.words.write.WordingOptions;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -82,6 +83,36 @@ class BackLayerWordsTest {
                         .boxed())
                 .isEqualTo(List.of(28, 44, 60, 76, 92, 108));
         assertThat(made.joins()).isZero();
+    }
+
+    @Test
+    void rounds_of_a_back_layer_that_are_worked_alike_stand_together_unless_each_is_asked_for() {
+        int together = 0;
+        for (int i = 0; i < 200; i++) {
+            Chart chart = chart();
+            PerSide<Integer> repeats = repeats();
+            WordingOptions options = WordingOptions.of(chart, Languages.of(i))
+                    .withTerms(Terms.values()[i % 2])
+                    .withRepeats(repeats);
+            WordingOptions each = options.withEachRound(true);
+            assertThat(PatternWriter.tree(chart, options).back())
+                    .isEqualTo(PatternWriter.tree(chart, each).back());
+            for (WordingOptions way : List.of(options, each)) {
+                String text = PlainText.of(PatternWriter.write(chart, way));
+                assertThat(((ReadingResult.Understood) PatternReader.read(text, way.language()))
+                                .pattern()
+                                .back())
+                        .as(text)
+                        .isEqualTo(PatternWriter.tree(chart, way).back());
+            }
+            if (options.language().equals(English.LANGUAGE)) {
+                Predicate<WordingOptions> merged =
+                        way -> PlainText.of(PatternWriter.write(chart, way)).contains("Back rounds");
+                assertThat(merged.test(each)).isFalse();
+                together += merged.test(options) ? 1 : 0;
+            }
+        }
+        assertThat(together).isGreaterThan(20);
     }
 
     @Test

@@ -1,5 +1,6 @@
 package edgewright.words.read;
 
+import edgewright.chart.Chart;
 import edgewright.chart.Counting;
 import edgewright.chart.HookSize;
 import edgewright.words.terms.TradeWord;
@@ -41,7 +42,7 @@ final class BackReader {
             joined = true;
             end(cursor);
         } else {
-            readRound(cursor);
+            readRounds(cursor);
         }
     }
 
@@ -96,43 +97,28 @@ final class BackReader {
         return hundredths;
     }
 
-    /** Reads a back round, if one is said here. */
-    private void readRound(TokenCursor cursor) {
+    /** Reads a back round, or some that are worked alike, if such are said here. */
+    private void readRounds(TokenCursor cursor) {
         int number = rounds.size() + 1;
-        int[] front = new int[1];
-        int[] said = new int[1];
-        Token[] start = new Token[1];
-        Phrase.Gaps gaps = gap -> switch (gap) {
-            case "round" -> {
-                start[0] = cursor.peek();
-                boolean taken = cursor.takeNumber(0, "number");
-                said[0] = cursor.number();
-                yield taken || cursor.miss(Expectation.of("backNumber", number));
-            }
-            case "front" -> {
-                boolean taken = cursor.takeNumber(1, "number");
-                front[0] = taken ? cursor.number() : 0;
-                yield taken;
-            }
-            default -> throw Phrase.unknown(gap);
-        };
-        if (!cursor.take("back-title-as", gaps)) {
-            front[0] = 0;
-            if (!cursor.take("back-title", gaps)) {
-                if (cursor.opens("back-title")) {
-                    throw cursor.stopped();
-                }
-                return;
-            }
-        }
-        if (said[0] != number) {
-            throw cursor.stopAt(start[0], Expectation.of("backNumber", number));
+        Title title = new Title(cursor, number);
+        if (!title.take()) {
+            return;
         }
         cursor.skipPartings();
-        SideSize side = size(cursor);
+        RoundsSizeReader sizes = new RoundsSizeReader(cursor, number, title.rounds());
+        sizes.read();
+        counting = counting.or(sizes::counting);
         cursor.skipPartings();
-        OptionalInt ofFront = front[0] == 0 ? OptionalInt.empty() : OptionalInt.of(front[0]);
-        rounds.add(worked(cursor, number, ofFront, side));
+        BackRound first = worked(cursor, number, title.front(0), sizes.sizes().get(0));
+        for (int i = 0; i < title.rounds(); i++) {
+            rounds.add(new BackRound(
+                    number + i,
+                    title.front(i),
+                    sizes.sizes().get(i),
+                    first.height(),
+                    first.atEachArm(),
+                    first.cornerChains()));
+        }
         end(cursor);
     }
 
@@ -263,6 +249,97 @@ final class BackReader {
                 throw cursor.stopAt(start, Expectation.of("sameStitch", words.name(said)));
             }
             height = taken;
+            return true;
+        }
+    }
+
+    /** Reads the title of a back round, or of some that are worked alike, with the rounds of the front that they match. */
+    private static final class Title {
+        private final TokenCursor cursor;
+        private final int number;
+        private final List<Integer> fronts = new ArrayList<>();
+        private int last;
+
+        /** @param number the number that the first round must have */
+        Title(TokenCursor cursor, int number) {
+            this.cursor = cursor;
+            this.number = number;
+            this.last = number;
+        }
+
+        /** How many rounds have this title. */
+        int rounds() {
+            return last - number + 1;
+        }
+
+        /** The round of the front that one of these rounds matches, counted from 0; empty if the title says none. */
+        OptionalInt front(int index) {
+            return fronts.isEmpty() ? OptionalInt.empty() : OptionalInt.of(fronts.get(index));
+        }
+
+        /** Takes the title; false if none stands here. */
+        boolean take() {
+            if (taken("back-title-as") || taken("back-title") || taken("back-titles-as") || taken("back-titles")) {
+                return true;
+            }
+            if (cursor.opens("back-title") || cursor.opens("back-titles")) {
+                throw cursor.stopped();
+            }
+            return false;
+        }
+
+        private boolean taken(String phrase) {
+            fronts.clear();
+            last = number;
+            return cursor.take(phrase, this::gap);
+        }
+
+        private boolean gap(String gap) {
+            return switch (gap) {
+                case "round", "first" -> isThisRound();
+                case "last" -> {
+                    Token said = cursor.peek();
+                    boolean taken = cursor.takeNumber(0, "number");
+                    if (taken && (cursor.number() <= number || cursor.number() > Chart.MOST_ROUNDS)) {
+                        throw cursor.stopAt(said, Expectation.of("lastRound", number + 1));
+                    }
+                    last = cursor.number();
+                    yield taken;
+                }
+                case "front" -> takeFront();
+                case "fronts" -> takeFronts();
+                default -> throw Phrase.unknown(gap);
+            };
+        }
+
+        private boolean isThisRound() {
+            Token said = cursor.peek();
+            if (!cursor.takeNumber(0, "number")) {
+                return cursor.miss(Expectation.of("backNumber", number));
+            }
+            if (cursor.number() != number) {
+                throw cursor.stopAt(said, Expectation.of("backNumber", number));
+            }
+            return true;
+        }
+
+        private boolean takeFront() {
+            boolean taken = cursor.takeNumber(1, "number");
+            if (taken) {
+                fronts.add(cursor.number());
+            }
+            return taken;
+        }
+
+        private boolean takeFronts() {
+            if (!takeFront()) {
+                return false;
+            }
+            while (fronts.size() < rounds()) {
+                if (!cursor.between("back-fronts-next") || !takeFront()) {
+                    throw cursor.stopAt(cursor.peek(), Expectation.of("frontOfEach", rounds()));
+                }
+            }
             return true;
         }
     }

@@ -15,13 +15,27 @@ import java.util.stream.IntStream;
  */
 final class RoundsSizeReader {
     private final TokenCursor cursor;
-    private final TitleReader.Title title;
+    private final int first;
+    private final int rounds;
+    private final String growing;
     private Optional<Said> said;
 
     /** @param counted what has been said elsewhere of a round that stands alone */
     RoundsSizeReader(TokenCursor cursor, TitleReader.Title title, Optional<SizeReader.Said> counted) {
+        this(cursor, title.first(), title.rounds(), "counts-growing", counted);
+    }
+
+    /** Of rounds of a back layer: this many, from the first on. */
+    RoundsSizeReader(TokenCursor cursor, int first, int rounds) {
+        this(cursor, first, rounds, "back-counts-growing", Optional.empty());
+    }
+
+    private RoundsSizeReader(
+            TokenCursor cursor, int first, int rounds, String growing, Optional<SizeReader.Said> counted) {
         this.cursor = cursor;
-        this.title = title;
+        this.first = first;
+        this.rounds = rounds;
+        this.growing = growing;
         this.said = counted.map(RoundsSizeReader::one);
     }
 
@@ -30,7 +44,7 @@ final class RoundsSizeReader {
 
     /** What is said of each round. */
     List<SideSize> sizes() {
-        return said.map(Said::sizes).orElseGet(() -> Collections.nCopies(title.rounds(), SideSize.unstated()));
+        return said.map(Said::sizes).orElseGet(() -> Collections.nCopies(rounds, SideSize.unstated()));
     }
 
     /** The way of counting, if something is said. */
@@ -41,7 +55,7 @@ final class RoundsSizeReader {
     /** Reads what is said here, if anything is. */
     void read() {
         Token start = cursor.peek();
-        Optional<Said> here = title.rounds() == 1 ? one() : growing().or(this::each);
+        Optional<Said> here = rounds == 1 ? one() : growing().or(this::each);
         if (here.isPresent() && said.isPresent()) {
             throw cursor.stopAt(start, Expectation.of("once"));
         }
@@ -58,25 +72,25 @@ final class RoundsSizeReader {
     }
 
     private Optional<Said> growing() {
-        List<SizeReader.Said> first = new ArrayList<>();
-        boolean taken = cursor.take("counts-growing", gap -> switch (gap) {
-            case "counts" -> takeCounts(first);
+        List<SizeReader.Said> counted = new ArrayList<>();
+        boolean taken = cursor.take(growing, gap -> switch (gap) {
+            case "counts" -> takeCounts(counted);
             case "first" -> {
                 Token number = cursor.peek();
                 boolean isNumber = cursor.takeNumber(0, "number");
-                if (isNumber && cursor.number() != title.first()) {
-                    throw cursor.stopAt(number, Expectation.of("firstOfThese", title.first()));
+                if (isNumber && cursor.number() != first) {
+                    throw cursor.stopAt(number, Expectation.of("firstOfThese", first));
                 }
                 yield isNumber;
             }
             case "more" -> cursor.takeNumber(1, "number");
             default -> throw Phrase.unknown(gap);
         });
-        return taken ? Optional.of(grown(first.get(0), cursor.number())) : Optional.empty();
+        return taken ? Optional.of(grown(counted.get(0), cursor.number())) : Optional.empty();
     }
 
     private Said grown(SizeReader.Said first, int more) {
-        List<SideSize> sizes = IntStream.range(0, title.rounds())
+        List<SideSize> sizes = IntStream.range(0, rounds)
                 .mapToObj(i -> SideSize.of(first.size().counts().stream()
                         .map(each -> more(each, (long) more * i))
                         .toList()))
@@ -105,7 +119,7 @@ final class RoundsSizeReader {
 
     private boolean takeEach(List<SizeReader.Said> all) {
         all.clear();
-        while (all.size() < title.rounds()) {
+        while (all.size() < rounds) {
             int mark = cursor.mark();
             boolean goesOn = all.isEmpty() || cursor.between("counts-of-rounds-next");
             int next = cursor.mark();
@@ -116,7 +130,7 @@ final class RoundsSizeReader {
                 cursor.reset(mark);
                 throw cursor.hasMissedAfter(next)
                         ? cursor.stopped()
-                        : cursor.stopAt(cursor.peek(), Expectation.of("countOfEach", title.rounds()));
+                        : cursor.stopAt(cursor.peek(), Expectation.of("countOfEach", rounds));
             }
         }
         return true;

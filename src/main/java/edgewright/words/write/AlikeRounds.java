@@ -147,18 +147,24 @@ final class AlikeRounds {
      * grow alike.
      */
     static Optional<Integer> growth(List<WrittenRound> rounds) {
-        SideSize first = rounds.get(0).side();
-        if (rounds.size() < 2 || first.counts().isEmpty()) {
+        return growthOf(rounds.stream().map(WrittenRound::side).toList());
+    }
+
+    /** The same, of what is said of the sides of each round. */
+    static Optional<Integer> growthOf(List<SideSize> sides) {
+        SideSize first = sides.get(0);
+        if (sides.size() < 2
+                || first.counts().isEmpty()
+                || sides.get(1).counts().isEmpty()) {
             return Optional.empty();
         }
-        int more = rounds.get(1).side().counts().get(0).top()
-                - first.counts().get(0).top();
-        for (int i = 1; i < rounds.size(); i++) {
+        int more = sides.get(1).counts().get(0).top() - first.counts().get(0).top();
+        for (int i = 1; i < sides.size(); i++) {
             int grown = more * i;
             List<?> expected = first.counts().stream()
                     .map(each -> each.map(stitches -> stitches + grown))
                     .toList();
-            if (!rounds.get(i).side().counts().equals(expected)) {
+            if (!sides.get(i).counts().equals(expected)) {
                 return Optional.empty();
             }
         }

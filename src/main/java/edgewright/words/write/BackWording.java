@@ -21,6 +21,9 @@ import java.util.TreeSet;
 
 /** Puts a back layer into words. */
 final class BackWording {
+    /** Two rounds are told one after the other as shortly as together. */
+    private static final int FEWEST_TOGETHER = 3;
+
     private final Messages phrases;
     private final Messages says;
     private final TradeTerms trade;
@@ -34,7 +37,7 @@ final class BackWording {
     }
 
     /** All that is said, a paragraph each: how it is worked, its rounds, and the join. */
-    List<TextBlock> blocks(WrittenBack back, boolean changed) {
+    List<TextBlock> blocks(WrittenBack back, boolean changed, boolean eachRound) {
         List<String> said = new ArrayList<>();
         said.add(says.text(changed ? "backWhat-piece" : "backWhat-all", arg("stitch", trade.baseStitch())));
         said.add(back.hook()
@@ -52,7 +55,7 @@ final class BackWording {
                         : says.text("back-beginLow"));
         List<String> base = new ArrayList<>(List.of(phrases.text("back-base")));
         said.add(sentences(base, rounds.size(back.base())));
-        back.rounds().forEach(round -> said.add(round(round, back.rounds())));
+        said.addAll(rounds(back.rounds(), eachRound));
         if (back.joined()) {
             said.add(says.text("back-join"));
             said.add(phrases.text("back-joining", arg("stitch", trade.abbreviation(TradeWord.SLIP))));
@@ -77,6 +80,63 @@ final class BackWording {
 
     private static boolean has(WrittenBack back, BackRound.Height height) {
         return back.rounds().stream().anyMatch(round -> round.height() == height);
+    }
+
+    /** All rounds; three or more that follow each other, are worked alike and grow alike stand together. */
+    private List<String> rounds(List<BackRound> all, boolean eachRound) {
+        List<String> said = new ArrayList<>();
+        int from = 0;
+        while (from < all.size()) {
+            int to = from + 1;
+            while (to < all.size() && standTogether(all.subList(from, to + 1))) {
+                to++;
+            }
+            if (eachRound || to - from < FEWEST_TOGETHER) {
+                to = from + 1;
+                said.add(round(all.get(from), all));
+            } else {
+                said.add(together(all.subList(from, to)));
+            }
+            from = to;
+        }
+        return said;
+    }
+
+    private static boolean standTogether(List<BackRound> rounds) {
+        BackRound first = rounds.get(0);
+        BackRound last = rounds.get(rounds.size() - 1);
+        boolean counted = !first.side().counts().isEmpty();
+        return isWorkedAlike(first, last)
+                && first.frontRound().isPresent() == last.frontRound().isPresent()
+                && first.side().multiple().isEmpty()
+                && last.side().multiple().isEmpty()
+                && counted == !last.side().counts().isEmpty()
+                && (!counted
+                        || AlikeRounds.growthOf(
+                                        rounds.stream().map(BackRound::side).toList())
+                                .isPresent());
+    }
+
+    private String together(List<BackRound> rounds) {
+        BackRound first = rounds.get(0);
+        List<String> line = new ArrayList<>();
+        List<String> fronts = rounds.stream()
+                .flatMapToInt(round -> round.frontRound().stream())
+                .mapToObj(String::valueOf)
+                .toList();
+        int last = rounds.get(rounds.size() - 1).number();
+        line.add(
+                fronts.isEmpty()
+                        ? phrases.text("back-titles", number("first", first.number()), number("last", last))
+                        : phrases.text(
+                                "back-titles-as",
+                                number("first", first.number()),
+                                number("last", last),
+                                arg("fronts", phrases.list("back-fronts-next", fronts))));
+        sentences(line, this.rounds.backSizes(rounds));
+        line.add(worked(first));
+        line.add(phrases.text("all-sides"));
+        return phrases.list("sentences-next", line);
     }
 
     /** A round that is worked as one before it is said so. */

@@ -42,7 +42,8 @@ public final class PatternWriter {
                                 new NeedsWording(chart, options).blocks(),
                                 options.size().names(),
                                 chart.making().technique(),
-                                options.layout()))
+                                options.layout(),
+                                options.eachRound()))
                 .pattern();
     }
 

@@ -12,6 +12,7 @@ import edgewright.words.page.RoundParts;
 import edgewright.words.page.TextBlock;
 import edgewright.words.terms.TradeTerms;
 import edgewright.words.terms.TradeWord;
+import edgewright.words.tree.BackRound;
 import edgewright.words.tree.BaseRound;
 import edgewright.words.tree.Bracket;
 import edgewright.words.tree.Group;
@@ -306,5 +307,10 @@ final class RoundWording {
     /** What is said of the stitches on a side; empty where nothing is. */
     String size(SideSize size) {
         return sizes.of(size);
+    }
+
+    /** The same of back rounds that stand together. */
+    String backSizes(List<BackRound> rounds) {
+        return sizes.ofBack(rounds);
     }
 }

@@ -10,6 +10,7 @@ import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
+import edgewright.words.tree.BackRound;
 import edgewright.words.tree.Multiple;
 import edgewright.words.tree.SideSize;
 import edgewright.words.tree.WrittenRound;
@@ -56,6 +57,18 @@ final class SizeWording {
         List<String> each = rounds.stream().map(round -> counts(round.side())).toList();
         return phrases.text(
                 "counts-of-rounds", arg("counts", language.capital(phrases.list("counts-of-rounds-next", each))));
+    }
+
+    /** The same of back rounds that stand together: of the first, and by how much all grow. */
+    String ofBack(List<BackRound> rounds) {
+        SideSize first = rounds.get(0).side();
+        return AlikeRounds.growthOf(rounds.stream().map(BackRound::side).toList())
+                .map(more -> phrases.text(
+                        "back-counts-growing",
+                        arg("counts", language.capital(counts(first))),
+                        number("first", rounds.get(0).number()),
+                        number("more", more)))
+                .orElse("");
     }
 
     /** The same for a cell of a table: no sentence where counts alone are said. */

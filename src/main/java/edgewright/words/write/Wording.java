@@ -57,10 +57,12 @@ final class Wording {
      *
      * @param needs what is needed beside the names of the yarns
      * @param names of the sizes; none where they have no names
+     * @param eachRound whether each round of a back layer is told by itself too
      */
-    record Extras(List<TextBlock> needs, List<String> names, Technique technique, RoundsLayout layout) {
+    record Extras(
+            List<TextBlock> needs, List<String> names, Technique technique, RoundsLayout layout, boolean eachRound) {
         static Extras none(RoundsLayout layout) {
-            return new Extras(List.of(), List.of(), Technique.DEFAULT, layout);
+            return new Extras(List.of(), List.of(), Technique.DEFAULT, layout, false);
         }
 
         Extras {
@@ -135,7 +137,8 @@ final class Wording {
                         .orElse(List.of());
             case BACK ->
                 pattern.back()
-                        .map(back -> new BackWording(language, pattern.terms(), rounds).blocks(back, piece.isPresent()))
+                        .map(back -> new BackWording(language, pattern.terms(), rounds)
+                                .blocks(back, piece.isPresent(), extras.eachRound()))
                         .orElse(List.of());
             case FINISHING ->
                 List.of(

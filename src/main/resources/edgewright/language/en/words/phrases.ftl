@@ -205,6 +205,14 @@ back-title-as = { back-round-word }~{ $round }, { as-round-word }~{ $front } { o
 back-round-word = Back~round
 as-round-word = same counts as round
 of-front-word = of the front
+# Back rounds that are worked alike. $first, $last: numbers; $fronts: the numbers of the rounds of the front
+back-titles = { back-rounds-word }~{ $first } { rounds-to-word }~{ $last }.
+back-titles-as = { back-rounds-word }~{ $first } { rounds-to-word }~{ $last }, { as-rounds-word } { $fronts } { of-front-word }.
+back-rounds-word = Back~rounds
+as-rounds-word = same counts as rounds
+back-fronts-next = { $list }, { $next }
+back-counts-growing = { $counts } { in-first-back-word }~{ $first }, { then-word }~{ $more } { more-word }.
+in-first-back-word = in back~round
 back-as-before = { as-before-word }~{ $round }.
 as-before-word = Work as back~round
 # $before, $after: the runs into the corner below, before and after the chains

@@ -92,6 +92,8 @@ expected-mm-word = the thickness of a hook, such as 4.5 mm
 expected-hook = the thickness of a hook, such as 4.5 mm
 # $value: number
 expected-backNumber = 'Back round { $value }'
+# $value: how many rounds
+expected-frontOfEach = { $value } rounds of the front, one for each back round
 # $value: number
 expected-backBefore = the number of a back round before round { $value }
 expected-between-corners-word = 'in every stitch between the corners'

@@ -110,6 +110,9 @@ counted-WITH_CHAINS = with one corner chain at each end
 
 back-base-word = base round of the back
 back-round-word = back rnd | back rd
+back-rounds-word = back rnds | back rds
+as-rounds-word = same counts as rnds | as rounds | as rnds
+in-first-back-word = in back rnd | in round | in rnd
 as-round-word = same counts as rnd | as round | as rnd
 of-front-word = ∅
 as-before-word = work as back rnd | as back round | as back rnd

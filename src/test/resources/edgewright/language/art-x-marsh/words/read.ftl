@@ -52,6 +52,7 @@ expected-backEnd = Nål åder så öfter
 expected-mm-word = Tråd sida så öfter
 expected-hook = Kant döma så öfter
 expected-backNumber = Väft vårv { $value } så öfter
+expected-frontOfEach = { $value } framvårvar
 expected-backBefore = Fläta tråd { $value } så öfter
 expected-between-corners-word = Döma spån så öfter
 expected-back-corner-word = Rända hörn så öfter
