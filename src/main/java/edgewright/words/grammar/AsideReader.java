@@ -11,6 +11,8 @@ public final class AsideReader {
     private static final Set<Concept> CLAUSE_ENDS = EnumSet.of(
             Concept.STOP, Concept.SEMICOLON, Concept.COMMA, Concept.OPEN, Concept.CLOSE, Concept.END, Concept.COLON);
 
+    private static final Set<Concept> BEFORE_YARN = EnumSet.of(Concept.CHANGE, Concept.WITH, Concept.IN, Concept.YARN);
+
     /** What a number can be of that hands have to follow. */
     private static final Set<Concept> MEASURES = EnumSet.of(
             Concept.STITCH,
@@ -22,12 +24,16 @@ public final class AsideReader {
             Concept.NEXT,
             Concept.MORE);
 
+    private static final int LONGEST_LABEL = 4;
+
     private final Cursor cursor;
     private final BodyNotes notes;
+    private final TalkReader talk;
 
-    public AsideReader(Cursor cursor, BodyNotes notes) {
+    public AsideReader(Cursor cursor, BodyNotes notes, TalkReader talk) {
         this.cursor = cursor;
         this.notes = notes;
+        this.talk = talk;
     }
 
     /**
@@ -37,10 +43,10 @@ public final class AsideReader {
      */
     public boolean takeYarn(boolean first) {
         int mark = cursor.mark();
-        boolean begins = cursor.isOne(EnumSet.of(Concept.CHANGE, Concept.WITH, Concept.IN, Concept.YARN));
-        while (cursor.isOne(
-                EnumSet.of(Concept.CHANGE, Concept.WITH, Concept.IN, Concept.YARN, Concept.TO, Concept.COLON))) {
-            cursor.next();
+        boolean begins = cursor.isOne(BEFORE_YARN);
+        List<Lexeme> words = new ArrayList<>();
+        while (cursor.isOne(BEFORE_YARN) || cursor.is(Concept.TO) || cursor.is(Concept.COLON)) {
+            words.add(cursor.next());
         }
         if (!begins || !cursor.is(Concept.YARN_NAME)) {
             cursor.reset(mark);
@@ -52,9 +58,12 @@ public final class AsideReader {
         } else {
             notes.nextYarn = Optional.of(yarn);
         }
-        List<Lexeme> words = new ArrayList<>(List.of(yarn));
+        words.add(yarn);
+        int named = words.size();
         takeClause(words);
-        notes.aside(LineKind.TECHNIQUE, words);
+        if (words.size() > named) {
+            notes.aside(LineKind.TECHNIQUE, words);
+        }
         takeStartingChain(first);
         return true;
     }
@@ -107,9 +116,22 @@ public final class AsideReader {
         return cursor.atEnd() || cursor.isOne(CLAUSE_ENDS) || cursor.is(Concept.AND);
     }
 
+    /** Whether a new line begins with a label of its own, such as 'Side:'. */
+    private boolean beginsLabel() {
+        if (cursor.peek(-1).line() == cursor.peek().line()) {
+            return false;
+        }
+        for (int i = 1; i <= LONGEST_LABEL; i++) {
+            if (cursor.peek(i).is(Concept.COLON)) {
+                return cursor.peek(i).line() == cursor.peek().line();
+            }
+        }
+        return false;
+    }
+
     /** The rest of a clause in which yarn is handled; numbers stand there only for a corner or the starting chain. */
     private void takeClause(List<Lexeme> words) {
-        while (!endsClause()) {
+        while (!endsClause() && !beginsLabel()) {
             int mark = cursor.mark();
             Optional<CornerPlace> corner = CornerPlace.take(cursor);
             if (corner.isPresent()) {
@@ -138,8 +160,28 @@ public final class AsideReader {
         boolean sentence = before.is(Concept.STOP)
                 || before.is(Concept.END)
                 || before.line() < cursor.peek().line();
-        return (sentence && takeProse(EnumSet.of(Concept.STOP, Concept.OPEN, Concept.CLOSE), Concept.CORNER))
+        return (sentence
+                        && (takeTalk()
+                                || takeProse(EnumSet.of(Concept.STOP, Concept.OPEN, Concept.CLOSE), Concept.CORNER)))
                 || (first && cursor.is(Concept.WORD) && takeProse(CLAUSE_ENDS, Concept.END));
+    }
+
+    /** Takes a sentence that uses words of the trade and yet is one to people. */
+    private boolean takeTalk() {
+        List<Lexeme> sentence = new ArrayList<>();
+        do {
+            sentence.add(cursor.peek(sentence.size()));
+        } while (!cursor.peek(sentence.size() - 1).is(Concept.STOP)
+                && !cursor.peek(sentence.size()).is(Concept.END));
+        Optional<TalkReader.Talk> said = talk.of(sentence);
+        if (said.isEmpty()) {
+            return false;
+        }
+        sentence.forEach(word -> cursor.next());
+        notes.mentioned.addAll(said.get().rounds());
+        said.get().growth().ifPresent(notes.growths::add);
+        notes.aside(LineKind.PROSE, sentence);
+        return true;
     }
 
     private boolean takeProse(Set<Concept> ends, Concept never) {

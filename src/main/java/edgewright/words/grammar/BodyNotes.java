@@ -19,18 +19,29 @@ public final class BodyNotes {
     /** Corners told for all four at once. */
     public Optional<Item.Turn> everyCorner = Optional.empty();
 
+    /** Rounds that are talked about between the stitches; each must have its words elsewhere. */
+    public final List<Lexeme> mentioned = new ArrayList<>();
+    /** What is said of how much a side has grown. */
+    public final List<Growth> growths = new ArrayList<>();
+
     /**
      * Words without a stitch in them.
      *
      * @param kind how they were taken
+     * @param words in their order; at least one
      */
-    public record Aside(LineKind kind, Lexeme at, String text) {}
+    public record Aside(LineKind kind, List<Lexeme> words) {
+        public Aside {
+            words = List.copyOf(words);
+        }
+    }
+
+    /** A side is said to have grown by so many stitches since that round. */
+    public record Growth(Lexeme by, Lexeme since) {}
 
     void aside(LineKind kind, List<Lexeme> words) {
-        StringBuilder text = new StringBuilder();
-        words.forEach(word -> text.append(text.isEmpty() ? "" : " ").append(word.text()));
         if (!words.isEmpty()) {
-            asides.add(new Aside(kind, words.get(0), text.toString()));
+            asides.add(new Aside(kind, words));
         }
     }
 }

@@ -27,18 +27,20 @@ public final class BodyReader {
     private final BodyNotes notes;
     private final AsideReader asides;
     private final RepeatReader repeats;
-    private Stitch usual;
+    private final BodyCounts counts;
+    private Optional<Stitch> usual;
 
     /**
      * A reader of the words of a round.
      *
-     * @param usual what a short stitch is where nothing is said of its loops
+     * @param usual what a short stitch is where nothing is said of its loops; empty if they must be said
      */
-    public BodyReader(Cursor cursor, BodyNotes notes, Stitch usual) {
+    public BodyReader(Cursor cursor, BodyNotes notes, Optional<Stitch> usual, TalkReader talk) {
         this.cursor = cursor;
         this.notes = notes;
-        this.asides = new AsideReader(cursor, notes);
+        this.asides = new AsideReader(cursor, notes, talk);
         this.repeats = new RepeatReader(cursor);
+        this.counts = new BodyCounts(cursor, notes, repeats);
         this.usual = usual;
     }
 
@@ -76,7 +78,7 @@ public final class BodyReader {
             items.add(star(depth));
         } else if (cursor.is(Concept.OPEN)) {
             bracket(depth).ifPresent(items::add);
-        } else if (takeCounts(items)) {
+        } else if (counts.take(items.isEmpty())) {
             return;
         } else if (top && takeSides(items)) {
             return;
@@ -93,50 +95,6 @@ public final class BodyReader {
                 throw cursor.stop(until == Until.STAR ? "itemOrRepeat" : "item");
             }
         }
-    }
-
-    private boolean takeCounts(List<Item> items) {
-        boolean begins = cursor.is(Concept.NUMBER)
-                || cursor.is(Concept.EQUALS)
-                || cursor.is(Concept.TOTAL)
-                || cursor.is(Concept.STITCH_COUNT)
-                || cursor.is(Concept.GIVES)
-                || cursor.isOne(EnumSet.of(
-                        Concept.TOP,
-                        Concept.BOTTOM,
-                        Concept.LEFT,
-                        Concept.RIGHT,
-                        Concept.LONG_EDGE,
-                        Concept.SHORT_EDGE));
-        if (!begins) {
-            return false;
-        }
-        boolean sure = cursor.is(Concept.EQUALS)
-                || cursor.is(Concept.STITCH_COUNT)
-                || cursor.is(Concept.GIVES)
-                || cursor.peek(-1).is(Concept.EQUALS);
-        int mark = cursor.mark();
-        boolean beginsWithStitch = cursor.is(Concept.NUMBER)
-                && Concept.STITCHES.contains(cursor.peek(1).concept());
-        if (beginsWithStitch && !sure) {
-            return false;
-        }
-        List<StatedCount> counts = CountReader.read(cursor, !sure);
-        boolean ends = cursor.atEnd()
-                || cursor.is(Concept.STOP)
-                || cursor.is(Concept.CLOSE)
-                || cursor.is(Concept.SEMICOLON)
-                || cursor.peek(-1).is(Concept.STITCH)
-                || (!counts.isEmpty() && items.isEmpty());
-        if (counts.isEmpty() || !ends) {
-            cursor.reset(mark);
-            if (sure) {
-                throw cursor.stop("count");
-            }
-            return false;
-        }
-        notes.counts.addAll(counts);
-        return true;
     }
 
     private boolean takeSides(List<Item> items) {
@@ -172,7 +130,7 @@ public final class BodyReader {
         boolean back = cursor.take(Concept.BACK_ONLY);
         boolean both = !back && cursor.take(Concept.BOTH_LOOPS);
         if ((back || both) && (cursor.is(Concept.COMMA) || cursor.is(Concept.COLON) || cursor.is(Concept.STOP))) {
-            usual = back ? Stitch.BACK_LOOP : Stitch.PLAIN;
+            usual = Optional.of(back ? Stitch.BACK_LOOP : Stitch.PLAIN);
             return true;
         }
         cursor.reset(mark);
@@ -291,8 +249,7 @@ public final class BodyReader {
     /** What stands in brackets: a count, prose, a corner, or items that are worked some times. */
     private Optional<Item> bracket(int depth) {
         Lexeme at = cursor.next();
-        int mark = cursor.mark();
-        if (takeCountsInBrackets(mark) || asides.takeProseInBrackets()) {
+        if (counts.takeInBrackets() || asides.takeProseInBrackets()) {
             return Optional.empty();
         }
         List<Item> items = items(depth + 1, Until.BRACKET);
@@ -309,27 +266,9 @@ public final class BodyReader {
             return turn(at, items, corner.get().each());
         }
         cursor.reset(after);
-        if (CornerGroup.is(items) && !timesFollow()) {
+        if (CornerGroup.is(items) && !repeats.timesFollow()) {
             return turn(at, items, false);
         }
         return Optional.of(repeats.afterBracket(at, items));
-    }
-
-    private boolean timesFollow() {
-        return cursor.is(Concept.NUMBER)
-                || cursor.is(Concept.TIMES)
-                || cursor.is(Concept.TWICE)
-                || cursor.is(Concept.THRICE);
-    }
-
-    private boolean takeCountsInBrackets(int mark) {
-        int before = notes.counts.size();
-        List<StatedCount> counts = CountReader.read(cursor, false);
-        if (!counts.isEmpty() && cursor.take(Concept.CLOSE) && !timesFollow()) {
-            notes.counts.addAll(counts);
-            return notes.counts.size() > before;
-        }
-        cursor.reset(mark);
-        return false;
     }
 }

@@ -16,6 +16,8 @@ public enum Concept {
     TWICE,
     THRICE,
     MORE,
+    AGAIN,
+    AFTER,
     CORNER,
     TO,
     BEFORE,

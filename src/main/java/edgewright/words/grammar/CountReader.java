@@ -23,6 +23,7 @@ public final class CountReader {
     private Of of = Of.UNSAID;
     private Optional<Counting> counting = Optional.empty();
     private Optional<StatedCount.Corners> corners = Optional.empty();
+    private Optional<Lexeme> afterRound = Optional.empty();
     private boolean unit;
 
     private CountReader(Cursor cursor, boolean needsUnit) {
@@ -66,7 +67,7 @@ public final class CountReader {
         takeQualifiers();
         boolean enough = unit || (!needsUnit && endsHere());
         return enough && of != null
-                ? Optional.of(new StatedCount(at, of, sides, values, counting, corners))
+                ? Optional.of(new StatedCount(at, of, sides, values, counting, corners, afterRound))
                 : Optional.empty();
     }
 
@@ -122,7 +123,7 @@ public final class CountReader {
     private void takeQualifiers() {
         boolean more = true;
         while (more) {
-            more = takeUnit() || takeWhat() || takeCounting() || takeCorners();
+            more = takeUnit() || takeAfterRound() || takeWhat() || takeCounting() || takeCorners();
         }
     }
 
@@ -130,6 +131,18 @@ public final class CountReader {
         boolean there = cursor.take(Concept.STITCH);
         unit |= there;
         return there;
+    }
+
+    /** 'After round 4', 'at the end of round 4'. */
+    private boolean takeAfterRound() {
+        int mark = cursor.mark();
+        if (cursor.take(Concept.AFTER) && cursor.are(Concept.ROUND, Concept.NUMBER)) {
+            cursor.next();
+            afterRound = Optional.of(cursor.next());
+            return true;
+        }
+        cursor.reset(mark);
+        return false;
     }
 
     private boolean takeWhat() {

@@ -40,20 +40,24 @@ public final class Lexicon {
     /** 'rnds.' and the like. */
     private static final int LONGEST_SHORTENED = 4;
 
-    private static final Pattern ORDINAL = Pattern.compile("st|nd|rd|th");
-    private static final Pattern SHORTENED = Pattern.compile("[^aeiou]+|rep|rem|beg|alt");
-
     /** By the first token in small letters; the longest first, of two alike the one that was added later. */
     private final Map<String, List<Entry>> entries;
 
-    private Lexicon(Map<String, List<Entry>> entries) {
+    private final WordSet ordinals;
+    private final Pattern shortened;
+
+    private Lexicon(Map<String, List<Entry>> entries, WordSet ordinals, Pattern shortened) {
         this.entries = entries;
+        this.ordinals = ordinals;
+        this.shortened = shortened;
     }
 
     /** The words that mean the same in all terms, and those of these terms if they are known. */
     public static Lexicon of(Language language, Optional<Terms> terms) {
-        Lexicon lexicon = new Lexicon(new HashMap<>());
         Messages words = language.messages(BUNDLE);
+        Pattern shortened = Pattern.compile(
+                "[^" + words.text("VOWELS") + "]+|" + WordSet.alternatives(language, "SHORTENED_WITH_VOWELS"));
+        Lexicon lexicon = new Lexicon(new HashMap<>(), WordSet.of(language, "ORDINAL_ENDINGS"), shortened);
         for (Concept concept : Concept.values()) {
             if (words.has(concept.name())) {
                 lexicon.addAll(words, concept.name(), concept, Optional.empty());
@@ -67,8 +71,27 @@ public final class Lexicon {
         for (int i = 0; i < each.size(); i++) {
             lexicon.add(each.get(i), false, Concept.NUMBER_EACH, i + 2, Optional.empty());
         }
+        lexicon.addTens(Bars.parted(words.text("TENS")), numbers);
         terms.ifPresent(known -> lexicon.addDialect(language, known));
         return lexicon;
+    }
+
+    /** 'Forty', 'forty-one', 'forty one'. */
+    private void addTens(List<String> tens, List<String> ones) {
+        for (int i = 0; i < tens.size(); i++) {
+            int number = (i + 2) * 10;
+            add(tens.get(i), false, Concept.NUMBER, number, Optional.empty());
+            for (int one = 1; one < 10; one++) {
+                for (String between : List.of("-", " ")) {
+                    add(
+                            tens.get(i) + between + ones.get(one - 1),
+                            false,
+                            Concept.NUMBER,
+                            number + one,
+                            Optional.empty());
+                }
+            }
+        }
     }
 
     /** Whether somebody wrote down for this language how others write. */
@@ -104,7 +127,7 @@ public final class Lexicon {
     private Lexicon with(String word, boolean caseMatters, Concept concept, Optional<Stitch> stitch) {
         Map<String, List<Entry>> copy = new HashMap<>();
         entries.forEach((first, list) -> copy.put(first, new ArrayList<>(list)));
-        Lexicon more = new Lexicon(copy);
+        Lexicon more = new Lexicon(copy, ordinals, shortened);
         more.add(word, caseMatters, concept, 0, stitch);
         return more;
     }
@@ -162,19 +185,26 @@ public final class Lexicon {
     }
 
     /** '1st', '2nd'. */
-    private static boolean isOrdinal(List<Token> tokens, int at) {
+    /** '1st' as one place: the number and the letters close behind it. */
+    public boolean isOrdinal(List<Token> tokens, int at) {
         return at + 1 < tokens.size()
                 && tokens.get(at).kind() == Token.Kind.NUMBER
                 && tokens.get(at).text().length() <= 3
-                && ORDINAL.matcher(tokens.get(at + 1).lower()).matches()
-                && !(tokens.get(at + 1).lower().equals("st")
-                        && !tokens.get(at).text().endsWith("1"))
+                && ordinals.has(tokens.get(at + 1).lower())
+                && !(isStitch(tokens.get(at + 1)) && !tokens.get(at).text().endsWith("1"))
                 && tokens.get(at).line() == tokens.get(at + 1).line()
                 && tokens.get(at).end() == tokens.get(at + 1).column();
     }
 
+    /** The ending of 'first' is the short word for a stitch as well. */
+    private boolean isStitch(Token token) {
+        return longest(List.of(token), 0)
+                .filter(entry -> entry.concept() == Concept.STITCH)
+                .isPresent();
+    }
+
     /** A full stop that ends a shortened word and not a sentence: it stands close behind it, and small letters or a sign follow. */
-    private static boolean isDotOfAbbreviation(List<Token> tokens, int at) {
+    private boolean isDotOfAbbreviation(List<Token> tokens, int at) {
         if (at == 0 || !tokens.get(at).text().equals(".")) {
             return false;
         }
@@ -182,7 +212,7 @@ public final class Lexicon {
         boolean close = before.kind() == Token.Kind.WORD
                 && before.text().equals(before.lower())
                 && before.text().length() <= LONGEST_SHORTENED
-                && SHORTENED.matcher(before.text()).matches()
+                && shortened.matcher(before.text()).matches()
                 && before.line() == tokens.get(at).line()
                 && before.end() == tokens.get(at).column();
         if (!close || at + 1 == tokens.size()) {
@@ -230,7 +260,7 @@ public final class Lexicon {
             case "," -> Concept.COMMA;
             case ";" -> Concept.SEMICOLON;
             case ":" -> Concept.COLON;
-            case "." -> Concept.STOP;
+            case ".", "!", "?" -> Concept.STOP;
             case "-" -> Concept.DASH;
             case "=" -> Concept.EQUALS;
             case "/" -> Concept.SLASH;

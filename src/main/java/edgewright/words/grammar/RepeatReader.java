@@ -19,6 +19,11 @@ final class RepeatReader {
         this.cursor = cursor;
     }
 
+    /** Whether a number of times, or a number that could be one, stands here. */
+    boolean timesFollow() {
+        return cursor.isOne(EnumSet.of(Concept.NUMBER, Concept.TIMES, Concept.TWICE, Concept.THRICE));
+    }
+
     /** Brackets that have been closed, with what follows them. */
     Item afterBracket(Lexeme at, List<Item> items) {
         cursor.take(Concept.COMMA);

@@ -41,7 +41,7 @@ public record RoundTitle(Lexeme at, List<Lexeme> numbers, List<Lexeme> yarns, bo
      * @param next the number of the next round
      * @param notes takes up what else the title says
      */
-    public static RoundTitle take(Cursor cursor, int next, BodyNotes notes) {
+    public static RoundTitle take(Cursor cursor, int next, BodyNotes notes, TalkReader talk) {
         Lexeme at = cursor.next();
         List<Lexeme> numbers = new ArrayList<>();
         if (at.is(Concept.NEXT_ROUND)) {
@@ -49,7 +49,7 @@ public record RoundTitle(Lexeme at, List<Lexeme> numbers, List<Lexeme> yarns, bo
         } else {
             takeNumbers(cursor, numbers);
         }
-        TitleYarns yarns = new TitleYarns(cursor, notes);
+        TitleYarns yarns = new TitleYarns(cursor, new AsideReader(cursor, notes, talk), notes);
         yarns.take();
         if (cursor.is(Concept.COLON)
                 || cursor.is(Concept.STOP)
@@ -114,12 +114,14 @@ public record RoundTitle(Lexeme at, List<Lexeme> numbers, List<Lexeme> yarns, bo
     /** The part of a title after its numbers. */
     private static final class TitleYarns {
         private final Cursor cursor;
+        private final AsideReader asides;
         private final BodyNotes notes;
         private final List<Lexeme> named = new ArrayList<>();
         private boolean inTurn;
 
-        TitleYarns(Cursor cursor, BodyNotes notes) {
+        TitleYarns(Cursor cursor, AsideReader asides, BodyNotes notes) {
             this.cursor = cursor;
+            this.asides = asides;
             this.notes = notes;
         }
 
@@ -154,7 +156,7 @@ public record RoundTitle(Lexeme at, List<Lexeme> numbers, List<Lexeme> yarns, bo
             boolean yarn = cursor.is(Concept.YARN_NAME);
             if (yarn) {
                 named.add(cursor.next());
-                if (cursor.is(Concept.MORE) && cursor.peek(1).is(Concept.COLON)) {
+                if (cursor.is(Concept.AGAIN) && cursor.peek(1).is(Concept.COLON)) {
                     cursor.next();
                 }
             }
@@ -183,7 +185,7 @@ public record RoundTitle(Lexeme at, List<Lexeme> numbers, List<Lexeme> yarns, bo
             }
             int mark = cursor.mark();
             cursor.next();
-            if (new AsideReader(cursor, notes).takeProseInTitle()) {
+            if (asides.takeProseInTitle()) {
                 return true;
             }
             List<StatedCount> counts = CountReader.read(cursor, false);

@@ -14,6 +14,7 @@ import java.util.Set;
  * @param values for each size; for {@link Of#TWO_LENGTHS} that of top and bottom, then that of left and right
  * @param counting how it is counted, if that is said beside it
  * @param corners the corners that are named beside it, if they are
+ * @param afterRound the number of the round after which it is counted, if that is said beside it
  */
 public record StatedCount(
         Lexeme at,
@@ -21,7 +22,8 @@ public record StatedCount(
         Set<Side> sides,
         List<Integer> values,
         Optional<Counting> counting,
-        Optional<Corners> corners) {
+        Optional<Corners> corners,
+        Optional<Lexeme> afterRound) {
     /**
      * Corners that are named beside a count.
      *
@@ -48,5 +50,16 @@ public record StatedCount(
     public StatedCount {
         sides = Set.copyOf(sides);
         values = List.copyOf(values);
+    }
+
+    /** A count beside which nothing is said of its sides, its counting and its corners. */
+    public static StatedCount plain(Lexeme at, Of of, List<Integer> values) {
+        return new StatedCount(at, of, Set.of(), values, Optional.empty(), Optional.empty(), Optional.empty());
+    }
+
+    /** This count of one round among several that it was told for. */
+    public StatedCount ofRound(int index) {
+        Of one = sides.isEmpty() ? Of.UNSAID : Of.SIDE;
+        return new StatedCount(at, one, sides, List.of(values.get(index)), counting, corners, afterRound);
     }
 }

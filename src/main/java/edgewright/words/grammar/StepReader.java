@@ -13,7 +13,7 @@ final class StepReader {
     private static final Set<Concept> MISSED_FROM = EnumSet.of(Concept.NEXT, Concept.OF, Concept.EACH);
 
     private final Cursor cursor;
-    private final Stitch usual;
+    private final Optional<Stitch> usual;
     private final StitchWords words = new StitchWords();
     private Optional<Lexeme> count = Optional.empty();
     private Optional<Lexeme> places = Optional.empty();
@@ -22,7 +22,7 @@ final class StepReader {
     private boolean inEach;
     private Optional<Extent> extent = Optional.empty();
 
-    private StepReader(Cursor cursor, Stitch usual) {
+    private StepReader(Cursor cursor, Optional<Stitch> usual) {
         this.cursor = cursor;
         this.usual = usual;
     }
@@ -30,9 +30,9 @@ final class StepReader {
     /**
      * The step that begins here; empty, and nothing taken, if none does.
      *
-     * @param usual what a short stitch is where nothing is said of its loops
+     * @param usual what a short stitch is where nothing is said of its loops; empty if they must be said
      */
-    static Optional<Item> read(Cursor cursor, Stitch usual) {
+    static Optional<Item> read(Cursor cursor, Optional<Stitch> usual) {
         int mark = cursor.mark();
         Optional<Item> step = new StepReader(cursor, usual).step();
         if (step.isEmpty()) {

@@ -98,14 +98,14 @@ final class StitchWords {
     /**
      * The stitch that was said.
      *
-     * @param usual what a short stitch is where nothing is said of its loops
+     * @param usual what a short stitch is where nothing is said of its loops; empty if they must be said
      */
-    Stitch stitch(Stitch usual) {
+    Stitch stitch(Optional<Stitch> usual) {
         Lexeme said = name.orElseThrow();
         Stitch stitch = switch (said.concept()) {
             case CHAIN -> Stitch.CHAIN;
             case STITCH_NAME -> said.stitch().orElseThrow();
-            case SHORT -> shortStitch(usual);
+            case SHORT -> shortStitch(said, usual);
             case TALL -> tallStitch(said);
             case UNCLEAR_NAME -> throw Cursor.stop(said, "clearName", "");
             default -> throw Cursor.stop(said, "stitch", "");
@@ -115,14 +115,15 @@ final class StitchWords {
         return stitch;
     }
 
-    private Stitch shortStitch(Stitch usual) {
+    private Stitch shortStitch(Lexeme name, Optional<Stitch> usual) {
         return loops.map(Lexeme::concept)
                 .map(said -> switch (said) {
                     case BACK_ONLY -> Stitch.BACK_LOOP;
                     case BOTH_LOOPS -> Stitch.PLAIN;
                     default -> throw Cursor.stop(loops.get(), "loopsOfShort", "");
                 })
-                .orElse(usual);
+                .or(() -> usual)
+                .orElseThrow(() -> Cursor.stop(name, "loopsOfLast", ""));
     }
 
     private Stitch tallStitch(Lexeme said) {

@@ -4,6 +4,7 @@ import edgewright.words.grammar.Cursor;
 import edgewright.words.grammar.Lexicon;
 import edgewright.words.grammar.RoundTitle;
 import edgewright.words.grammar.Token;
+import edgewright.words.setup.Part;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

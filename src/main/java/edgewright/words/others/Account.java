@@ -6,7 +6,10 @@ import edgewright.words.grammar.Lexeme;
 import edgewright.words.grammar.LineKind;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /**
  * What each line of a text was taken as.
@@ -43,6 +46,7 @@ public record Account(List<Line> lines) {
      * Words without a stitch within a line of instructions.
      *
      * @param column from 1
+     * @param text as it stands on the line
      * @param kind prose, or how yarn is handled
      */
     public record Aside(int column, String text, LineKind kind) {}
@@ -93,9 +97,16 @@ public record Account(List<Line> lines) {
             words.get(line - 1).add(new Explained(word, stitch));
         }
 
+        /** Notes the words of an aside as they stand, on each line that they stand on. */
         void aside(BodyNotes.Aside aside) {
-            Lexeme at = aside.at();
-            asides.get(at.line() - 1).add(new Aside(at.column(), aside.text(), aside.kind()));
+            Map<Integer, List<Lexeme>> byLine = aside.words().stream()
+                    .collect(Collectors.groupingBy(Lexeme::line, TreeMap::new, Collectors.toList()));
+            byLine.forEach((line, words) -> {
+                int from = words.get(0).column();
+                int to = words.get(words.size() - 1).end();
+                String text = page.get(line - 1).raw().substring(from - 1, to - 1);
+                asides.get(line - 1).add(new Aside(from, text, aside.kind()));
+            });
         }
 
         Account build() {

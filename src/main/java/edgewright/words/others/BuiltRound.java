@@ -1,6 +1,7 @@
 package edgewright.words.others;
 
 import edgewright.chart.PerSide;
+import edgewright.words.grammar.BodyNotes;
 import edgewright.words.grammar.Lexeme;
 import edgewright.words.grammar.StatedCount;
 import edgewright.words.tree.Group;
@@ -25,7 +26,8 @@ record BuiltRound(
         Lexeme chainsAt,
         Optional<Integer> as,
         List<StatedCount> counts,
-        List<Lexeme> chainsBelow) {
+        List<Lexeme> chainsBelow,
+        List<BodyNotes.Growth> growths) {
 
     /** The stitches of a side that stand outside its group. */
     static long fixed(SideInstructions side) {

@@ -3,6 +3,7 @@ package edgewright.words.others;
 import edgewright.words.grammar.Concept;
 import edgewright.words.grammar.Lexeme;
 import edgewright.words.grammar.Token;
+import edgewright.words.setup.Part;
 import java.util.ArrayList;
 import java.util.List;
 

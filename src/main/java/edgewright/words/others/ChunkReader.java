@@ -1,12 +1,18 @@
 package edgewright.words.others;
 
 import edgewright.chart.Stitch;
+import edgewright.texts.Language;
 import edgewright.words.grammar.Concept;
 import edgewright.words.grammar.Lexeme;
 import edgewright.words.grammar.Lexicon;
 import edgewright.words.grammar.LineKind;
 import edgewright.words.grammar.Remark;
 import edgewright.words.grammar.Stopped;
+import edgewright.words.grammar.TalkReader;
+import edgewright.words.setup.Abbreviations;
+import edgewright.words.setup.Facts;
+import edgewright.words.setup.Part;
+import edgewright.words.setup.SetUpReader;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -21,6 +27,8 @@ final class ChunkReader {
     private final List<Remark> remarks;
     private final RoundsReader rounds;
     private final Abbreviations abbreviations;
+    private final SetUpReader setUp;
+    private final TalkReader talk;
     private final Set<Integer> yarnLines = new HashSet<>();
 
     ChunkReader(
@@ -28,13 +36,16 @@ final class ChunkReader {
             Facts facts,
             Account.Builder account,
             List<Remark> remarks,
-            RoundsReader rounds) {
+            RoundsReader rounds,
+            Language language) {
         this.abbreviations = abbreviations;
         this.lexicon = abbreviations.lexicon();
         this.facts = facts;
         this.account = account;
         this.remarks = remarks;
         this.rounds = rounds;
+        this.setUp = new SetUpReader(facts, language);
+        this.talk = new TalkReader(language);
         explained();
     }
 
@@ -78,7 +89,7 @@ final class ChunkReader {
 
     /** Whether all its sentences say how yarn is taken up and cut. */
     private boolean handlesYarn(Chunk chunk) {
-        RoundsReader trial = new RoundsReader(lexicon, facts, account, new ArrayList<>());
+        RoundsReader trial = new RoundsReader(lexicon, facts, account, new ArrayList<>(), talk);
         try {
             return Chunk.sentences(lexicon.read(chunk.tokens())).stream().allMatch(trial::takeYarnBetween);
         } catch (Stopped stopped) {
@@ -103,7 +114,7 @@ final class ChunkReader {
         try {
             boolean yarn = sentence.stream().allMatch(word -> yarnLines.contains(word.line()))
                     && sentence.stream().noneMatch(word -> Concept.STITCHES.contains(word.concept()));
-            LineKind kind = new SetUpReader(facts).take(sentence, yarn ? Part.MATERIALS : part);
+            LineKind kind = setUp.take(sentence, yarn ? Part.MATERIALS : part);
             LineKind taken = yarn && kind == LineKind.PROSE ? LineKind.YARNS : kind;
             sentence.forEach(word -> {
                 if (taken == LineKind.SET_UP) {

@@ -1,13 +1,16 @@
 package edgewright.words.others;
 
+import edgewright.texts.Language;
 import edgewright.words.grammar.Concept;
 import edgewright.words.grammar.Cursor;
 import edgewright.words.grammar.Lexeme;
 import edgewright.words.grammar.Lexicon;
 import edgewright.words.grammar.LineKind;
 import edgewright.words.grammar.RoundTitle;
-import edgewright.words.grammar.Stopped;
+import edgewright.words.grammar.TalkReader;
 import edgewright.words.grammar.Token;
+import edgewright.words.setup.Part;
+import edgewright.words.terms.Bars;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -57,16 +60,21 @@ final class Chunks {
     private final Parts parts;
     private final Lexicon lexicon;
     private final Account.Builder account;
+    private final TalkReader talk;
+    private final String roundWord;
     private final List<Chunk> chunks = new ArrayList<>();
     private Part part = Part.HEAD;
     private boolean open;
     private boolean inRounds;
 
-    Chunks(Page page, Parts parts, Lexicon lexicon, Account.Builder account) {
+    Chunks(Page page, Parts parts, Lexicon lexicon, Account.Builder account, Language language) {
         this.page = page;
         this.parts = parts;
         this.lexicon = lexicon;
         this.account = account;
+        this.talk = new TalkReader(language);
+        this.roundWord = Bars.parted(language.messages(Lexicon.BUNDLE).text(Concept.ROUND.name()))
+                .get(0);
     }
 
     /** The chunks in the order of the text; headings and the title go to the account alone. */
@@ -99,26 +107,9 @@ final class Chunks {
         return RoundTitle.begins(cursor) && !base && !isAboutRound(words);
     }
 
-    /** 'Round 5 is the first with long stitches': a title goes on with a word that is none of the trade, and nothing for hands. */
-    private static boolean isAboutRound(List<Lexeme> words) {
-        Cursor cursor = new Cursor(Chunk.sentences(words).get(0));
-        cursor.next();
-        if (cursor.is(Concept.NUMBER)) {
-            try {
-                RoundTitle.takeNumbers(cursor, new ArrayList<>());
-            } catch (Stopped stopped) {
-                // A title with a wrong number is a title; whoever reads the round says what is wrong with it.
-                return false;
-            }
-        }
-        boolean word = cursor.is(Concept.WORD);
-        while (word && !cursor.atEnd()) {
-            if (cursor.isOne(Concept.FOR_HANDS)) {
-                return false;
-            }
-            cursor.next();
-        }
-        return word;
+    /** 'Round 5 is the first with long stitches': words to people that begin as a title does. */
+    private boolean isAboutRound(List<Lexeme> words) {
+        return talk.of(Chunk.sentences(words).get(0)).isPresent();
     }
 
     private boolean takeHeading(Page.Line line, boolean underlined) {
@@ -239,12 +230,10 @@ final class Chunks {
     }
 
     /** '3rd Round' as 'Round 3'. */
-    private static List<Token> ordinal(List<Token> tokens) {
+    private List<Token> ordinal(List<Token> tokens) {
         boolean ordinal = tokens.size() > 2
-                && tokens.get(0).kind() == Token.Kind.NUMBER
-                && tokens.get(1).lower().matches("st|nd|rd|th")
-                && tokens.get(0).end() == tokens.get(1).column()
-                && tokens.get(2).lower().matches("rounds?|rnds?|rds?");
+                && lexicon.isOrdinal(tokens, 0)
+                && lexicon.read(tokens.subList(2, 3)).stream().anyMatch(word -> word.is(Concept.ROUND));
         if (!ordinal) {
             return tokens;
         }
@@ -279,7 +268,7 @@ final class Chunks {
         }
         Token first = tokens.get(0);
         List<Token> titled = new ArrayList<>(List.of(
-                new Token(Token.Kind.WORD, "round", "round", first.line(), first.column()),
+                new Token(Token.Kind.WORD, roundWord, roundWord, first.line(), first.column()),
                 first,
                 new Token(Token.Kind.SIGN, ":", ":", first.line(), tokens.get(1).column())));
         boolean yarnFirst = rest.get(0).text().equals("(")

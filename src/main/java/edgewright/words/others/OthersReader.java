@@ -10,6 +10,10 @@ import edgewright.words.grammar.Lexicon;
 import edgewright.words.grammar.LineKind;
 import edgewright.words.grammar.Remark;
 import edgewright.words.grammar.RoundTitle;
+import edgewright.words.grammar.TalkReader;
+import edgewright.words.grammar.WordSet;
+import edgewright.words.setup.Abbreviations;
+import edgewright.words.setup.Facts;
 import edgewright.words.tree.Instructions;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -35,7 +39,7 @@ public final class OthersReader {
 
     private OthersReader(String text, Language language) {
         this.language = language;
-        this.page = new Page(text.length() > MOST_CHARACTERS ? text.substring(0, MOST_CHARACTERS) : text);
+        this.page = new Page(text.length() > MOST_CHARACTERS ? text.substring(0, MOST_CHARACTERS) : text, language);
         this.account = new Account.Builder(page);
         if (text.length() > MOST_CHARACTERS) {
             remarks.add(new Remark(Remark.Kind.REFUSED, page.lines().size(), 1, "", "shorterText", ""));
@@ -69,16 +73,17 @@ public final class OthersReader {
         int titleLine = takeTitle();
         Lexicon words = Lexicon.of(language, terms);
         List<Integer> yarnLines = new ArrayList<>();
-        Yarns yarns = Yarns.of(linesBeforeRounds(words), yarnLines);
+        Yarns yarns = Yarns.of(linesBeforeRounds(words), yarnLines, language);
         Abbreviations abbreviations = abbreviations(yarns.in(words), titleLine);
         Lexicon lexicon = abbreviations.lexicon();
         abbreviations.usual().ifPresent(stitch -> facts.usual = stitch);
-        List<Chunk> chunks = new Chunks(page, new Parts(language), lexicon, account).cut(titleLine);
+        List<Chunk> chunks = new Chunks(page, new Parts(language), lexicon, account, language).cut(titleLine);
         finder.saidOn().forEach(line -> account.atLeast(line, LineKind.TERMS));
-        RoundsReader rounds = new RoundsReader(lexicon, facts, account, remarks);
-        ChunkReader reader = new ChunkReader(abbreviations, facts, account, remarks, rounds);
+        RoundsReader rounds = new RoundsReader(lexicon, facts, account, remarks, new TalkReader(language));
+        ChunkReader reader = new ChunkReader(abbreviations, facts, account, remarks, rounds, language);
         reader.yarns(yarnLines);
         reader.read(chunks);
+        rounds.close();
         if (rounds.rounds().isEmpty() && remarks.isEmpty()) {
             int last = page.lines().size();
             remarks.add(new Remark(Remark.Kind.REFUSED, last, 1, "", "firstRound", ""));
@@ -153,7 +158,7 @@ public final class OthersReader {
         for (Page.Line line :
                 page.lines().subList(titleLine, Math.min(page.lines().size(), titleLine + 4))) {
             String words = line.text().strip();
-            String by = words.replaceFirst("(?i)^(a (pattern|design) |design(ed)? |pattern )?by:? +", "");
+            String by = words.replaceFirst("(?i)^(?:" + WordSet.alternatives(language, "BY_DESIGNER") + "):? +", "");
             if (!by.equals(words) && by.length() < 80) {
                 designer = by;
                 account.atLeast(line.number(), LineKind.TITLE);
@@ -163,7 +168,7 @@ public final class OthersReader {
     }
 
     private Abbreviations abbreviations(Lexicon words, int titleLine) {
-        Abbreviations abbreviations = new Abbreviations(words);
+        Abbreviations abbreviations = new Abbreviations(words, language);
         new AbbreviationLines(page, new Parts(language), words, titleLine).each(abbreviations::take);
         return abbreviations;
     }

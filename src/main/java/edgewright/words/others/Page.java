@@ -1,6 +1,9 @@
 package edgewright.words.others;
 
+import edgewright.texts.Language;
+import edgewright.words.grammar.Concept;
 import edgewright.words.grammar.Token;
+import edgewright.words.grammar.WordSet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -18,8 +21,6 @@ final class Page {
 
     private static final Pattern LIGHT =
             Pattern.compile("(?<![\\p{L}\\d_])_(?=[^\\s_])([^_]{1,200}?)(?<=[^\\s_])_(?![\\p{L}\\d_])");
-    private static final Pattern LIST_SIGN =
-            Pattern.compile("^\\s*(?:[-+•·–—]\\s+|>\\s*|\\*\\s+(?=(?i:rounds?|rnds?|rds?|r)\\s*\\d))+");
     /** In Markdown: a star before a blank, with no other star in the line. */
     private static final Pattern STAR_OF_LIST = Pattern.compile("^\\s*\\*\\s+(?=[^*]*$)");
 
@@ -55,9 +56,12 @@ final class Page {
         }
     }
 
+    private final Pattern listSign;
     private final List<Line> lines = new ArrayList<>();
 
-    Page(String text) {
+    Page(String text, Language language) {
+        listSign = Pattern.compile("^\\s*(?:[-+•·–—]\\s+|>\\s*|\\*\\s+(?=(?i:"
+                + WordSet.alternatives(language, Concept.ROUND.name()) + ")\\s*\\d))+");
         String[] raw = BREAK.split(text.startsWith("\uFEFF") ? " " + text.substring(1) : text, -1);
         boolean markdown = Stream.of(raw).anyMatch(line -> line.startsWith("#"));
         for (int i = 0; i < raw.length; i++) {
@@ -71,7 +75,7 @@ final class Page {
         return lines;
     }
 
-    private static String plain(String raw, boolean markdown) {
+    private String plain(String raw, boolean markdown) {
         StringBuilder plain = new StringBuilder(raw.length());
         for (int i = 0; i < raw.length(); i++) {
             plain.append(plain(raw.charAt(i)));
@@ -86,7 +90,7 @@ final class Page {
             plain.setCharAt(hashes, ' ');
             hashes++;
         }
-        blank(plain, LIST_SIGN);
+        blank(plain, listSign);
         blankEmphasis(plain, BOLD, 2);
         blankEmphasis(plain, LIGHT, 1);
         if (markdown) {

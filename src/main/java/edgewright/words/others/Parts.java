@@ -3,6 +3,7 @@ package edgewright.words.others;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
 import edgewright.words.grammar.Lexicon;
+import edgewright.words.setup.Part;
 import edgewright.words.terms.Bars;
 import java.util.EnumMap;
 import java.util.List;

@@ -6,6 +6,7 @@ import edgewright.words.grammar.Cursor;
 import edgewright.words.grammar.Lexeme;
 import edgewright.words.grammar.Remark;
 import edgewright.words.grammar.Stopped;
+import edgewright.words.setup.Facts;
 import edgewright.words.tree.BaseRound;
 import edgewright.words.tree.Instructions;
 import edgewright.words.tree.Multiple;
@@ -134,7 +135,8 @@ final class PatternBuilder {
                     model.chainsAt(),
                     Optional.of(model.as().orElse(model.number())),
                     round.notes().counts,
-                    List.of());
+                    List.of(),
+                    round.notes().growths);
         }
         PerSide<RoundShape.Stretch> stretches = RoundShape.of(round, facts.corner);
         PerSide<SideBuilder.Built> sides = stretches.map(stretch -> SideBuilder.of(stretch, less));
@@ -154,7 +156,8 @@ final class PatternBuilder {
                 stretches.top().after().at(),
                 Optional.empty(),
                 round.notes().counts,
-                round.notes().chainsBelow);
+                round.notes().chainsBelow,
+                round.notes().growths);
     }
 
     /** Whether every round was built. */

@@ -13,12 +13,15 @@ import edgewright.words.grammar.Remark;
 import edgewright.words.grammar.RoundTitle;
 import edgewright.words.grammar.StatedCount;
 import edgewright.words.grammar.Stopped;
+import edgewright.words.grammar.TalkReader;
+import edgewright.words.setup.Facts;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.IntFunction;
 
 /** Reads the rounds of a text, each by its number, and those that are told as others. */
 final class RoundsReader {
@@ -28,15 +31,18 @@ final class RoundsReader {
     private final Facts facts;
     private final Account.Builder account;
     private final List<Remark> remarks;
-    private final Map<Integer, RoundWords> rounds = new TreeMap<>();
+    private final TalkReader talk;
+    private final RoundBodies bodies = new RoundBodies();
+    private final TreeMap<Integer, RoundWords> rounds = new TreeMap<>();
     /** The yarn that was taken up for the next round. */
     private Optional<Lexeme> nextYarn = Optional.empty();
 
-    RoundsReader(Lexicon lexicon, Facts facts, Account.Builder account, List<Remark> remarks) {
+    RoundsReader(Lexicon lexicon, Facts facts, Account.Builder account, List<Remark> remarks, TalkReader talk) {
         this.lexicon = lexicon;
         this.facts = facts;
         this.account = account;
         this.remarks = remarks;
+        this.talk = talk;
     }
 
     /** The rounds by their numbers. */
@@ -44,11 +50,28 @@ final class RoundsReader {
         return rounds;
     }
 
+    /** Once every round is read: rounds that were talked about have their words, and the last says its loops if it must. */
+    void close() {
+        facts.mentioned.stream()
+                .filter(round -> !rounds.containsKey(round.number()))
+                .findFirst()
+                .ifPresent(round -> remarks.add(Remark.of(Remark.Kind.REFUSED, round, "wordsOfRound", round.number())));
+        if (!facts.loopsOfLast || rounds.isEmpty()) {
+            return;
+        }
+        RoundWords last = rounds.lastEntry().getValue();
+        try {
+            bodies.requireLoops(last.as().map(Lexeme::number).orElse(last.number()), talk);
+        } catch (Stopped stopped) {
+            remarks.add(stopped.remark());
+        }
+    }
+
     /** Takes the yarn for the next round from words between two rounds. */
     boolean takeYarnBetween(List<Lexeme> sentence) {
         BodyNotes notes = new BodyNotes();
         Cursor cursor = new Cursor(sentence);
-        AsideReader asides = new AsideReader(cursor, notes);
+        AsideReader asides = new AsideReader(cursor, notes, talk);
         boolean any = false;
         while (!cursor.atEnd() && (asides.takeYarn(true) || asides.takeTechnique())) {
             any = true;
@@ -81,7 +104,7 @@ final class RoundsReader {
             return;
         }
         try {
-            RoundTitle title = RoundTitle.take(cursor, next(), new BodyNotes());
+            RoundTitle title = RoundTitle.take(cursor, next(), new BodyNotes(), talk);
             for (Lexeme number : title.numbers()) {
                 rounds.putIfAbsent(
                         number.number(),
@@ -99,7 +122,7 @@ final class RoundsReader {
     }
 
     private int next() {
-        return rounds.isEmpty() ? 1 : ((TreeMap<Integer, RoundWords>) rounds).lastKey() + 1;
+        return rounds.isEmpty() ? 1 : rounds.lastKey() + 1;
     }
 
     /** Rounds that stand in one line, one after the other. */
@@ -140,49 +163,93 @@ final class RoundsReader {
             return;
         }
         BodyNotes notes = new BodyNotes();
-        RoundTitle title = RoundTitle.take(cursor, next(), notes);
-        AsideReader asides = new AsideReader(cursor, notes);
+        RoundTitle title = RoundTitle.take(cursor, next(), notes, talk);
+        List<Lexeme> yarns = takeYarns(cursor, notes);
+        List<Lexeme> as = takeAs(cursor);
+        int times = as.isEmpty() ? 1 : takeTimes(cursor);
+        List<Lexeme> body = words.subList(cursor.mark(), words.size());
+        List<Item> items = takeItems(cursor, notes, as);
+        requireAsMany(title.numbers().size(), as, times);
+        add(title, words, index -> {
+            Lexeme number = title.numbers().get(index);
+            bodies.put(number.number(), body);
+            return new RoundWords(
+                    number,
+                    number.number(),
+                    title.yarn(index)
+                            .or(() -> told(yarns, index, title.numbers().size()))
+                            .or(() -> notes.yarn)
+                            .or(() -> nextYarn),
+                    items,
+                    as.isEmpty() ? Optional.empty() : Optional.of(as.get(index % as.size())),
+                    counted(notes, title, index));
+        });
+        nextYarn = notes.nextYarn;
+        notes.asides.forEach(account::aside);
+        facts.mentioned.addAll(notes.mentioned);
+    }
+
+    private void add(RoundTitle title, List<Lexeme> words, IntFunction<RoundWords> round) {
+        for (int i = 0; i < title.numbers().size(); i++) {
+            add(round.apply(i), words);
+        }
+    }
+
+    /** The yarns that are named behind the title. */
+    private List<Lexeme> takeYarns(Cursor cursor, BodyNotes notes) {
+        AsideReader asides = new AsideReader(cursor, notes, talk);
         cursor.skip(EnumSet.of(Concept.COLON, Concept.STOP, Concept.COMMA, Concept.DASH));
         List<Lexeme> yarns = new ArrayList<>();
         while (cursor.is(Concept.YARN_NAME) || asides.takeYarn(true)) {
-            yarns.add(cursor.is(Concept.YARN_NAME) ? cursor.next() : notes.yarn.orElseThrow());
+            if (cursor.is(Concept.YARN_NAME)) {
+                yarns.add(cursor.next());
+                cursor.take(Concept.YARN);
+                takeAgain(cursor);
+            } else {
+                yarns.add(notes.yarn.orElseThrow());
+            }
             cursor.skip(Concept.PARTING);
         }
-        List<Lexeme> as = takeAs(cursor);
-        int times = as.isEmpty() ? 1 : takeTimes(cursor);
-        List<Item> items = new BodyReader(cursor, notes, facts.usual).read();
-        items = items.stream()
-                .filter(item -> as.isEmpty() || !(item instanceof Item.Alike))
-                .toList();
-        if (!as.isEmpty() && !items.isEmpty()) {
-            throw Cursor.stop(items.get(0).at(), "nothingAfterAs", "");
+        return yarns;
+    }
+
+    /** 'A again.' */
+    private static void takeAgain(Cursor cursor) {
+        boolean ends = cursor.peek(1).is(Concept.STOP)
+                || cursor.peek(1).is(Concept.COLON)
+                || cursor.peek(1).is(Concept.COMMA);
+        if (cursor.is(Concept.AGAIN) && ends) {
+            cursor.next();
         }
+    }
+
+    private static Optional<Lexeme> told(List<Lexeme> yarns, int index, int rounds) {
+        return yarns.size() > 1 && yarns.size() == rounds
+                ? Optional.of(yarns.get(index))
+                : yarns.stream().findFirst();
+    }
+
+    private List<Item> takeItems(Cursor cursor, BodyNotes notes, List<Lexeme> as) {
+        List<Item> items = new BodyReader(cursor, notes, Optional.of(facts.usual), talk).read();
         if (as.isEmpty() && items.isEmpty()) {
             throw cursor.stop("work");
         }
-        List<Lexeme> numbers = title.numbers();
-        boolean wrongTimes = times > 1 && numbers.size() != as.size() * times;
-        if (!as.isEmpty() && (numbers.size() % as.size() != 0 || wrongTimes)) {
-            throw Cursor.stop(as.get(as.size() - 1), "asMany", numbers.size());
+        if (as.isEmpty()) {
+            return items;
         }
-        for (int i = 0; i < numbers.size(); i++) {
-            Optional<Lexeme> model = as.isEmpty() ? Optional.empty() : Optional.of(as.get(i % as.size()));
-            Optional<Lexeme> each = yarns.size() > 1 && yarns.size() == numbers.size()
-                    ? Optional.of(yarns.get(i))
-                    : yarns.stream().findFirst().or(() -> notes.yarn);
-            Optional<Lexeme> yarn = title.yarn(i).or(() -> each).or(() -> nextYarn);
-            add(
-                    new RoundWords(
-                            numbers.get(i),
-                            numbers.get(i).number(),
-                            yarn,
-                            items,
-                            model,
-                            counted(notes, i, numbers.size())),
-                    words);
+        Optional<Item> other =
+                items.stream().filter(item -> !(item instanceof Item.Alike)).findFirst();
+        if (other.isPresent()) {
+            throw Cursor.stop(other.get().at(), "nothingAfterAs", "");
         }
-        nextYarn = notes.nextYarn;
-        notes.asides.forEach(account::aside);
+        return List.of();
+    }
+
+    private static void requireAsMany(int rounds, List<Lexeme> as, int times) {
+        boolean wrongTimes = times > 1 && rounds != as.size() * times;
+        if (!as.isEmpty() && (rounds % as.size() != 0 || wrongTimes)) {
+            throw Cursor.stop(as.get(as.size() - 1), "asMany", rounds);
+        }
     }
 
     /** Two numbers for two rounds are one for each, unless the sides have two lengths. */
@@ -196,25 +263,48 @@ final class RoundsReader {
         return row && count.values().size() == rounds && !lengths;
     }
 
-    /** In a title for several rounds a count that is told for each is told in their order. */
-    private BodyNotes counted(BodyNotes notes, int index, int rounds) {
+    /** In a title for several rounds a count that is told for each is told in their order, unless it says after which it is. */
+    private BodyNotes counted(BodyNotes notes, RoundTitle title, int index) {
+        int rounds = title.numbers().size();
+        requireRounds(notes, title);
         if (rounds == 1) {
             return notes;
         }
         BodyNotes own = new BodyNotes();
         own.everyCorner = notes.everyCorner;
         own.chainsBelow.addAll(notes.chainsBelow);
-        if (notes.counts.size() == 1 && isForRounds(notes.counts.get(0), rounds)) {
-            StatedCount all = notes.counts.get(0);
-            StatedCount.Of of = all.sides().isEmpty() ? StatedCount.Of.UNSAID : StatedCount.Of.SIDE;
-            own.counts.add(new StatedCount(
-                    all.at(), of, all.sides(), List.of(all.values().get(index)), all.counting(), all.corners()));
+        if (index == rounds - 1) {
+            own.growths.addAll(notes.growths);
+        }
+        boolean told =
+                notes.counts.stream().anyMatch(count -> count.afterRound().isPresent());
+        if (told) {
+            int number = title.numbers().get(index).number();
+            notes.counts.stream()
+                    .filter(count -> count.afterRound()
+                            .map(round -> round.number() == number)
+                            .orElse(index == rounds - 1))
+                    .forEach(own.counts::add);
+        } else if (notes.counts.size() == 1 && isForRounds(notes.counts.get(0), rounds)) {
+            own.counts.add(notes.counts.get(0).ofRound(index));
         } else if (notes.counts.size() == rounds) {
             own.counts.add(notes.counts.get(index));
         } else if (index == rounds - 1) {
             own.counts.addAll(notes.counts);
         }
         return own;
+    }
+
+    /** A count that is told for a round stands among the words of that round. */
+    private static void requireRounds(BodyNotes notes, RoundTitle title) {
+        List<Integer> numbers = title.numbers().stream().map(Lexeme::number).toList();
+        for (StatedCount count : notes.counts) {
+            count.afterRound()
+                    .filter(round -> !numbers.contains(round.number()))
+                    .ifPresent(round -> {
+                        throw Cursor.stop(round, "roundOfCount", numbers.get(numbers.size() - 1));
+                    });
+        }
     }
 
     /** 'As round 3', 'repeat rounds 1 to 4': the rounds that are meant. */
@@ -242,7 +332,7 @@ final class RoundsReader {
         cursor.take(Concept.COMMA);
         int times = takeTimes(cursor);
         BodyNotes notes = new BodyNotes();
-        List<Item> rest = new BodyReader(cursor, notes, facts.usual).read();
+        List<Item> rest = new BodyReader(cursor, notes, Optional.of(facts.usual), talk).read();
         if (!rest.isEmpty()) {
             throw Cursor.stop(rest.get(0).at(), "endOfRepeat", "");
         }
@@ -285,7 +375,9 @@ final class RoundsReader {
         if (times < 1) {
             throw cursor.stop("number");
         }
-        cursor.take(Concept.MORE);
+        if (!cursor.take(Concept.MORE)) {
+            cursor.take(Concept.AGAIN);
+        }
         return times;
     }
 

@@ -3,10 +3,12 @@ package edgewright.words.others;
 import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
+import edgewright.words.grammar.BodyNotes;
 import edgewright.words.grammar.Lexeme;
 import edgewright.words.grammar.Remark;
 import edgewright.words.grammar.StatedCount;
 import edgewright.words.grammar.StatedCount.Of;
+import edgewright.words.setup.Facts;
 import edgewright.words.tree.SideInstructions;
 import java.util.ArrayList;
 import java.util.List;
@@ -73,6 +75,7 @@ final class Sizes {
         checkMultiple();
         checkFit();
         checkChains();
+        checkGrowth();
     }
 
     private Optional<List<PerSide<Integer>>> fromBase() {
@@ -342,6 +345,18 @@ final class Sizes {
                 }
             }
             below = round.chains();
+        }
+    }
+
+    /** A side grows by 2 in every round. */
+    private void checkGrowth() {
+        for (BuiltRound round : rounds) {
+            for (BodyNotes.Growth said : round.growths()) {
+                int grown = 2 * (round.number() - said.since().number());
+                if (said.by().number() != grown) {
+                    find(said.by(), "stitches", grown);
+                }
+            }
         }
     }
 

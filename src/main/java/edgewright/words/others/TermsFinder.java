@@ -5,6 +5,7 @@ import edgewright.texts.Language;
 import edgewright.texts.Messages;
 import edgewright.words.grammar.Lexicon;
 import edgewright.words.grammar.Token;
+import edgewright.words.grammar.WordSet;
 import edgewright.words.terms.Bars;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -18,6 +19,10 @@ final class TermsFinder {
     private final List<List<String>> words;
     private final List<List<String>> leads;
     private final List<List<String>> usOnly;
+    private final WordSet not;
+    /** The names of terms that are other words in small letters. */
+    private final WordSet inCapitals;
+
     private final List<Integer> saidOn = new ArrayList<>();
 
     TermsFinder(Language language) {
@@ -27,6 +32,8 @@ final class TermsFinder {
         words = phrases(lexicon.text("TERM_WORDS"));
         leads = phrases(lexicon.text("TERM_LEADS"));
         usOnly = phrases(lexicon.text("US_ONLY"));
+        not = WordSet.of(language, "NOT_WORDS");
+        inCapitals = WordSet.of(language, "US_IN_CAPITALS");
     }
 
     private static List<List<String>> phrases(String bars) {
@@ -66,13 +73,13 @@ final class TermsFinder {
     private Optional<Terms> saidAt(List<Token> tokens, int at) {
         for (Map.Entry<Terms, List<List<String>>> name : names.entrySet()) {
             int length = longest(name.getValue(), tokens, at);
-            boolean not = at > 0 && tokens.get(at - 1).lower().equals("not");
+            boolean not = at > 0 && this.not.has(tokens.get(at - 1).lower());
             if (not) {
                 continue;
             }
             boolean capital = length > 0
                     && (Character.isUpperCase(tokens.get(at).text().charAt(0))
-                            || !tokens.get(at).lower().equals("us"));
+                            || !inCapitals.has(tokens.get(at).lower()));
             if (capital && (termsWithin(tokens, at + length) || led(tokens, at) || alone(tokens, at, length))) {
                 return Optional.of(name.getKey());
             }

@@ -1,5 +1,6 @@
 package edgewright.words.others;
 
+import edgewright.texts.Language;
 import edgewright.words.grammar.Lexeme;
 import edgewright.words.grammar.Lexicon;
 import edgewright.words.tree.PatternYarn;
@@ -8,30 +9,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** The yarns that a text lists, and what its rounds may call them. */
 final class Yarns {
-    private static final String ID = "([A-H]|MC|CC[1-9]?|C[1-9]|Y[1-9])";
-    private static final String WORD = "(?!(?:and|is|are|or|the|in|with|for|to|of)\\b)\\p{L}+";
-    private static final String NAME = "(" + WORD + "(?: \\p{Lu}\\p{L}+){0,3})";
-    /** 'A: Peat', 'A = Peat', 'Yarn A - Peat', 'A (Peat)', 'A is Peat', 'A, Peat', 'A Peat'. */
-    private static final Pattern ID_FIRST = Pattern.compile("(?<![\\p{L}\\d])(?i:yarn |colou?r |col |shade )?" + ID
-            + "(?: *[:=-] *| ?\\(| is (?:the )?|, called |, (?=\\p{Lu}))" + NAME);
-
-    private static final Pattern SPACED = Pattern.compile("(?<![\\p{L}\\d])" + ID + " {1,6}" + NAME);
-    private static final Pattern TWO_SPACED = Pattern.compile("(?<!\\p{L})A {1,6}\\p{L}+.*(?<!\\p{L})B {1,6}\\p{L}");
-    /** 'Peat (A)', 'Main colour (MC)', 'Peat = A'. */
-    private static final Pattern NAME_FIRST =
-            Pattern.compile("(?<![\\p{L}\\d])(\\p{Lu}\\p{L}*(?:[ -]\\p{L}+){0,3}?) ?(?:\\((?:(?i:yarn|colou?r) )?|= )"
-                    + ID + "(?![\\p{L}\\d])");
-    /** 'Yarns: Dusk, Lamp', 'wool in two colours, Slate and Shell', 'Worsted yarn: Wrack, Sand'. */
-    private static final Pattern NAMES_ALONE = Pattern.compile(
-            "(?i:yarns?|colou?rs?|wool)(?i: for this border)?[:,] *((?:\\p{Lu}\\p{L}+(?:, (?:and )?| and )){1,5}\\p{Lu}\\p{L}+)(?![\\p{L}(])");
-    /** A line about yarn, or one that says the terms beside it. */
-    private static final Pattern ABOUT_YARN = Pattern.compile(
-            "(?i:yarn|colou?r|wool|skein|terms|\\buk\\b)|(?<!\\p{L})A(?: is |  ?| *[:=,-] *)\\p{L}+.*(?<!\\p{L})B(?: is |  ?| *[:=,-] *)\\p{L}");
-
     private static final String IDS = "ABCDEFGH";
 
     private final List<PatternYarn> yarns = new ArrayList<>();
@@ -43,20 +23,21 @@ final class Yarns {
     }
 
     /** The yarns that are named on these lines; the lines on which they are go to {@code on}. */
-    static Yarns of(List<Page.Line> lines, List<Integer> on) {
+    static Yarns of(List<Page.Line> lines, List<Integer> on, Language language) {
+        YarnPatterns patterns = YarnPatterns.of(language);
         List<PatternYarn> found = new ArrayList<>();
         for (Page.Line line : lines) {
             int before = found.size();
-            if (!ABOUT_YARN.matcher(line.text()).find() && found.isEmpty()) {
+            if (!patterns.about().matcher(line.text()).find() && found.isEmpty()) {
                 continue;
             }
             if (found.isEmpty()) {
-                addNames(found, NAMES_ALONE.matcher(line.text()));
+                addNames(found, patterns, line.text());
             }
-            add(found, NAME_FIRST.matcher(line.text()), 2, 1);
-            add(found, ID_FIRST.matcher(line.text()), 1, 2);
-            if (TWO_SPACED.matcher(line.text()).find()) {
-                add(found, SPACED.matcher(line.text()), 1, 2);
+            add(found, patterns.nameFirst().matcher(line.text()), 2, 1);
+            add(found, patterns.idFirst().matcher(line.text()), 1, 2);
+            if (patterns.twoSpaced().matcher(line.text()).find()) {
+                add(found, patterns.spaced().matcher(line.text()), 1, 2);
             }
             if (found.size() > before) {
                 on.add(line.number());
@@ -65,9 +46,10 @@ final class Yarns {
         return new Yarns(found);
     }
 
-    private static void addNames(List<PatternYarn> found, Matcher matcher) {
+    private static void addNames(List<PatternYarn> found, YarnPatterns patterns, String line) {
+        Matcher matcher = patterns.namesAlone().matcher(line);
         if (matcher.find()) {
-            for (String name : matcher.group(1).split(", (?:and )?| and ")) {
+            for (String name : patterns.between().split(matcher.group(1))) {
                 found.add(new PatternYarn(IDS.substring(found.size(), found.size() + 1), name));
             }
         }

@@ -12,12 +12,16 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 
 /** A text of the drawer, what a careful human reads in it, and what the reader makes of it. */
 record DrawerText(String name, String text, JsonNode expected) {
     static final Path DRAWER = Path.of("src/test/resources/edgewright/words/drawer");
+
+    private static final Map<String, OthersReading> RIGHT = new ConcurrentHashMap<>();
 
     /** What became of a text. */
     enum Verdict {
@@ -45,6 +49,23 @@ record DrawerText(String name, String text, JsonNode expected) {
             }
             return all;
         }
+    }
+
+    /** What the line with this character of the text was taken as. */
+    Account.Line lineAt(int character) {
+        int line = (int)
+                text.substring(0, character).chars().filter(c -> c == '\n').count();
+        return right().account().lines().get(line);
+    }
+
+    /** The text as it was read, worked out once. */
+    private OthersReading right() {
+        return RIGHT.computeIfAbsent(name, unused -> read(text));
+    }
+
+    /** Its rounds as they were read. */
+    List<String> rightRounds() {
+        return readRounds(right(), base());
     }
 
     Optional<JsonNode> chart() {

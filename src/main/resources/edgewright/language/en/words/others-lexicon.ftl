@@ -12,7 +12,9 @@ TIMES = times | x
 ONCE = once
 TWICE = twice
 THRICE = thrice
-MORE = more | further | additional | again
+MORE = more | further | additional
+AGAIN = again | over again
+AFTER = after | by the end of | at the end of
 CORNER = corner | corners | cnr | cnrs | crnr | turn corner | turn the corner
 TO = to | until | up to | through to | till | to within | as far as | thru | stopping | ending | leaving
 BEFORE = before
@@ -77,6 +79,8 @@ NOISE = the | work | working | worked | make | now | a | an | only | crochet | p
 # Parted by bars as well: numbers in words, from one on
 # 10s, 10 s, elevens: so many each time, from two on
 NUMBERS_EACH = twos | threes | fours | fives | sixes | sevens | eights | nines | tens | elevens | twelves | thirteens | fourteens | fifteens | sixteens
+# Twenty, thirty and so on, before the numbers from one to nine: forty-one
+TENS = twenty | thirty | forty | fifty | sixty | seventy | eighty | ninety
 NUMBERS = one | two | three | four | five | six | seven | eight | nine | ten | eleven | twelve | thirteen | fourteen | fifteen | sixteen | seventeen | eighteen | nineteen | twenty
 
 # Words for the two terms, each followed or led by a word for terms
@@ -94,5 +98,45 @@ PART_SIZE = size | sizes | finished size | finished sizes | measurements | finis
 PART_ABBREVIATIONS = abbreviations | abbreviations used | abbreviations and stitches | stitches | stitches used | key | stitch key | special stitch | special stitches | stitch guide | glossary | terms and abbreviations | abbreviations (uk terms) | abbreviations (us terms) | abbreviations (uk) | abbreviations (us) | stitches and abbreviations | special abbreviations | abbrevs | abbr | abbr.
 PART_SET_UP = set-up | setup | set up | notes | pattern notes | before you begin | before you start | how to read this pattern | how it works | base round | foundation | preparation | notes on the pattern | general notes | base | corners | stitch counts | read this first | how to read the pattern | how to read it | how this is written | reading the pattern | working notes | note | general
 PART_ROUNDS = rounds | border | the border | instructions | pattern | the pattern | directions | method | the rounds | edging | to make | working the border | pattern instructions | work the border
+# What is tried beside the border
+PART_PRACTICE = homework | practice | practise | exercise | swatch | test swatch | practice swatch | to practise
 PART_FINISHING = finishing | finish | to finish | making up | finishing off | blocking | ends | to finish off
 PART_OTHER = about | introduction | care | copyright | credits | designer's note | designer's notes | about this border | about the border | about this pattern | difficulty | skill level | level
+
+# Words that are no concept of their own, by what they tell beside others
+ORDINAL_ENDINGS = st | nd | rd | th
+# Shortened words end in a point without ending a sentence: those without a vowel, and these
+VOWELS = aeiou
+SHORTENED_WITH_VOWELS = rep | rem | beg | alt
+PLURAL_ENDING = s
+# One letter that stands for a number of repeats: 8n, 8s
+MULTIPLE_MARKS = n | s
+MULTIPLE_OVER = over
+MEASURE_WORDS = mm | cm | g | gram | grams | m | inch | inches | %
+EXAMPLE_WORDS = sample | example | here | begin | began | ours | mine | my | had | show | reckoned | figures | numbers | for
+GROWTH_WORDS = grow | grows | gain | gains | longer
+GROWN_WORDS = grown | gained
+SINCE_WORDS = since
+EXCEPT_WORDS = without | but
+# What opens a sentence to people; what tells that it is about a mistake; what a sentence about rounds goes on with
+IF_WORDS = if
+MISTAKE_WORDS = too | get | got | wrong | mistake | miscounted | spare | extra
+THAT_WORDS = that | this | it | they | these | those
+LOOK_WORDS = look | notice | admire
+ROUND_VERBS = has | have | will | needs | need | goes | go | makes | make | is | are | was | were | looks | look | shows | show | begins | begin | tells | tell | brings | bring
+QUESTION_SIGN = ?
+NOT_WORDS = not
+US_IN_CAPITALS = us
+# Who made it, before the name
+BY_DESIGNER = by | design by | designed by | a design by | a pattern by | pattern by
+
+# Yarns: words before an id, between an id and its name, before a list of names, and words that are no name
+YARN_LEADS = yarn | colour | color | col | shade
+YARN_IS = is | is the
+YARN_CALLED = called
+YARN_LISTS = yarn | yarns | colour | colours | color | colors | wool | shade | shades
+YARN_LISTS_FOR = for this border
+YARN_AND = and
+NOT_YARN_NAMES = and | is | are | or | the | in | with | for | to | of
+ABOUT_YARN = yarn | colour | color | wool | skein | terms | shade
+ABOUT_YARN_ALONE = uk

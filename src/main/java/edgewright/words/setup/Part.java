@@ -1,7 +1,7 @@
-package edgewright.words.others;
+package edgewright.words.setup;
 
 /** What a part of a text is about, by its heading. */
-enum Part {
+public enum Part {
     /** Before any heading. */
     HEAD,
     MATERIALS,
@@ -11,5 +11,7 @@ enum Part {
     SET_UP,
     ROUNDS,
     FINISHING,
+    /** What is tried beside the border. */
+    PRACTICE,
     OTHER
 }

@@ -1,11 +1,12 @@
-package edgewright.words.others;
+package edgewright.words.setup;
 
 import edgewright.chart.Stitch;
+import edgewright.texts.Language;
 import edgewright.words.grammar.Concept;
-import edgewright.words.grammar.Cursor;
 import edgewright.words.grammar.Lexeme;
 import edgewright.words.grammar.Lexicon;
 import edgewright.words.grammar.Token;
+import edgewright.words.grammar.WordSet;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -16,11 +17,7 @@ import java.util.Set;
  * Reads the list of abbreviations: words that the text explains itself. What a word means there goes before what it means
  * elsewhere.
  */
-final class Abbreviations {
-    private static final Set<Concept> LOOPS = EnumSet.of(Concept.BACK_ONLY, Concept.FRONT_ONLY, Concept.BOTH_LOOPS);
-    private static final Set<Concept> NAMES = EnumSet.of(
-            Concept.SHORT, Concept.TALL, Concept.STITCH_NAME, Concept.OTHER_STITCH, Concept.CHAIN, Concept.SLIP);
-
+public final class Abbreviations {
     private static final Set<Concept> MAY_BE_EXPLAINED = EnumSet.of(
             Concept.WORD,
             Concept.SHORT,
@@ -38,29 +35,35 @@ final class Abbreviations {
             Concept.COMMA);
 
     /** A word and what it was taken for. */
-    record Entry(Lexeme at, String word, Concept concept, Optional<Stitch> stitch) {}
+    public record Entry(Lexeme at, String word, Concept concept, Optional<Stitch> stitch) {}
 
     private Lexicon lexicon;
     /** What a short stitch is where nothing is said of its loops, if its own entry says so. */
     private Optional<Stitch> usual = Optional.empty();
 
+    private final WordSet plural;
+    private final WordSet or;
+    private final WordSet means;
     private final List<Entry> entries = new ArrayList<>();
     private final List<List<Token>> explained = new ArrayList<>();
 
-    Abbreviations(Lexicon lexicon) {
+    public Abbreviations(Lexicon lexicon, Language language) {
         this.lexicon = lexicon;
+        this.plural = WordSet.of(language, "PLURAL_ENDING");
+        this.or = WordSet.of(language, Concept.OR.name());
+        this.means = WordSet.of(language, Concept.DEFINED_AS.name());
     }
 
     /** The lexicon with all words that were explained. */
-    Lexicon lexicon() {
+    public Lexicon lexicon() {
         return lexicon;
     }
 
-    Optional<Stitch> usual() {
+    public Optional<Stitch> usual() {
         return usual;
     }
 
-    List<Entry> entries() {
+    public List<Entry> entries() {
         return entries;
     }
 
@@ -70,7 +73,7 @@ final class Abbreviations {
      * @param listed whether the line stands in a list of abbreviations; elsewhere only words that mean a stitch are taken
      * @return whether there was one
      */
-    boolean take(List<Token> line, boolean listed) {
+    public boolean take(List<Token> line, boolean listed) {
         boolean any = false;
         for (List<Token> part : parts(line)) {
             List<Token> rest = part;
@@ -125,7 +128,7 @@ final class Abbreviations {
             return false;
         }
         List<List<Token>> words = words(left);
-        Optional<Stitch> stitch = stitch(meaning);
+        Optional<Stitch> stitch = StitchMeaning.of(meaning);
         Optional<Concept> alias = alias(meaning);
         boolean explains = lexicon.read(left).stream().allMatch(word -> MAY_BE_EXPLAINED.contains(word.concept()))
                 && meaning.stream()
@@ -145,7 +148,8 @@ final class Abbreviations {
         }
         explained.add(part);
         boolean tellsOther = stitch.isEmpty()
-                && meaning.stream().anyMatch(word -> word.is(Concept.BELOW) || LOOPS.contains(word.concept()))
+                && meaning.stream()
+                        .anyMatch(word -> word.is(Concept.BELOW) || StitchMeaning.LOOPS.contains(word.concept()))
                 && alias.isEmpty();
         words.forEach(word -> add(word, stitch, alias, tellsOther));
         return true;
@@ -177,13 +181,13 @@ final class Abbreviations {
     }
 
     /** Whether a word stands in an entry of the list. */
-    boolean isExplained(Lexeme word) {
+    public boolean isExplained(Lexeme word) {
         return explained.stream()
                 .flatMap(List::stream)
                 .anyMatch(token -> token.line() == word.line() && token.column() == word.column());
     }
 
-    private static int signAt(List<Token> part, boolean listed) {
+    private int signAt(List<Token> part, boolean listed) {
         for (int i = 0; i < part.size(); i++) {
             String text = part.get(i).text();
             boolean spaced = i > 0
@@ -193,7 +197,7 @@ final class Abbreviations {
             if (text.equals("=")
                     || text.equals(":")
                     || (text.equals("-") && spaced && listed)
-                    || part.get(i).lower().equals("means")) {
+                    || means.has(part.get(i).text())) {
                 return i;
             }
         }
@@ -201,10 +205,10 @@ final class Abbreviations {
     }
 
     /** The word before a sign, and another in brackets after it. */
-    private static List<List<Token>> words(List<Token> left) {
+    private List<List<Token>> words(List<Token> left) {
         List<List<Token>> words = new ArrayList<>(List.of(new ArrayList<>()));
         for (Token token : left) {
-            boolean bracket = "()[]/".contains(token.text()) || token.lower().equals("or");
+            boolean bracket = "()[]/".contains(token.text()) || or.has(token.text());
             // 'st(s)' is one word with its plural.
             if (bracket) {
                 words.add(new ArrayList<>());
@@ -213,7 +217,7 @@ final class Abbreviations {
             }
         }
         words.removeIf(List::isEmpty);
-        words.removeIf(word -> word.size() == 1 && word.get(0).lower().equals("s"));
+        words.removeIf(word -> word.size() == 1 && plural.has(word.get(0).text()));
         return words;
     }
 
@@ -254,79 +258,5 @@ final class Abbreviations {
                 && !words.get(0).is(Concept.NUMBER)
                 && !words.get(0).is(Concept.STITCH_NAME);
         return one ? Optional.of(words.get(0).concept()) : Optional.empty();
-    }
-
-    /** The stitch that the meaning describes; empty if it is none of a border, or does not say enough. */
-    static Optional<Stitch> stitch(List<Lexeme> said) {
-        List<Lexeme> meaning = withoutMissed(said);
-        List<Concept> names = meaning.stream()
-                .map(Lexeme::concept)
-                .filter(NAMES::contains)
-                .distinct()
-                .toList();
-        List<Concept> loops = meaning.stream()
-                .map(Lexeme::concept)
-                .filter(LOOPS::contains)
-                .distinct()
-                .toList();
-        List<Integer> below = roundsBelow(meaning);
-        boolean otherNumbers = meaning.stream()
-                        .filter(word -> word.is(Concept.NUMBER) && word.number() != 1)
-                        .count()
-                > below.size();
-        if (names.isEmpty()
-                || loops.size() > 1
-                || below.size() > 1
-                || otherNumbers
-                || names.contains(Concept.OTHER_STITCH)
-                || names.contains(Concept.SLIP)
-                || names.contains(Concept.CHAIN)) {
-            return Optional.empty();
-        }
-        boolean two = below.isEmpty() || below.get(0) == 2;
-        boolean one = below.isEmpty() || below.get(0) == 1;
-        boolean front = loops.equals(List.of(Concept.FRONT_ONLY));
-        boolean named = meaning.stream().anyMatch(word -> word.stitch().equals(Optional.of(Stitch.LONG)));
-        boolean asNamed = named && (front || loops.isEmpty());
-        boolean byLoop = names.equals(List.of(Concept.TALL)) && (front || (!below.isEmpty() && loops.isEmpty()));
-        if (two && (asNamed || byLoop)) {
-            return Optional.of(Stitch.LONG);
-        }
-        if (!one || named || names.contains(Concept.TALL)) {
-            return Optional.empty();
-        }
-        if (loops.equals(List.of(Concept.BACK_ONLY))) {
-            return Optional.of(Stitch.BACK_LOOP);
-        }
-        return loops.equals(List.of(Concept.BOTH_LOOPS)) ? Optional.of(Stitch.PLAIN) : Optional.empty();
-    }
-
-    /** The meaning without 'missing the st behind it', which every long stitch does. */
-    private static List<Lexeme> withoutMissed(List<Lexeme> said) {
-        List<Lexeme> meaning = new ArrayList<>();
-        boolean missed = false;
-        boolean ends = said.stream().anyMatch(word -> word.is(Concept.BEHIND));
-        for (Lexeme word : said) {
-            missed |= word.is(Concept.MISS) && ends;
-            if (!missed || (word.is(Concept.NUMBER) && word.number() != 1)) {
-                meaning.add(word);
-            }
-            missed &= !word.is(Concept.BEHIND);
-        }
-        return meaning;
-    }
-
-    private static List<Integer> roundsBelow(List<Lexeme> meaning) {
-        List<Integer> below = new ArrayList<>();
-        Cursor cursor = new Cursor(meaning);
-        while (!cursor.atEnd()) {
-            if (cursor.is(Concept.NUMBER)
-                    && (cursor.peek(1).is(Concept.ROUND) || cursor.peek(1).is(Concept.ROW))
-                    && cursor.peek(2).is(Concept.BELOW)) {
-                below.add(cursor.peek().number());
-            }
-            cursor.next();
-        }
-        return below;
     }
 }

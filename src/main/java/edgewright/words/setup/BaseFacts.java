@@ -1,0 +1,142 @@
+package edgewright.words.setup;
+
+import edgewright.words.grammar.Concept;
+import edgewright.words.grammar.CountReader;
+import edgewright.words.grammar.Cursor;
+import edgewright.words.grammar.Lexeme;
+import edgewright.words.grammar.StatedCount;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Reads the counts of the base round, and the size that a text takes as its example. */
+final class BaseFacts {
+    /** A border has more stitches than this on a side, or none. */
+    private static final int FEWEST_SHOWN = 4;
+
+    private static final Set<Concept> NOT_OF_BASE = EnumSet.of(
+            Concept.TALL, Concept.STITCH_NAME, Concept.BACK_ONLY, Concept.STAR, Concept.REPEAT, Concept.ROUND);
+    private static final Set<Part> NOT_ABOUT_BASE = EnumSet.of(Part.TENSION, Part.MATERIALS, Part.FINISHING);
+    private static final Set<Part> NOT_SHOWN = EnumSet.of(Part.TENSION, Part.FINISHING);
+
+    private final Facts facts;
+    private final SetUpWords words;
+
+    BaseFacts(Facts facts, SetUpWords words) {
+        this.facts = facts;
+        this.words = words;
+    }
+
+    static StatedCount base(Lexeme at, int stitches) {
+        return StatedCount.plain(at, StatedCount.Of.SIDE, List.of(stitches));
+    }
+
+    /** 'Counts are for 43', 'ours has 27', '41 to begin', 'n = 5': the size that the counts are for. */
+    boolean takeShown(List<Lexeme> clause, Part part) {
+        List<Lexeme> numbers = Clause.numbers(clause);
+        if (isPair(clause, numbers)) {
+            List<Integer> two = numbers.stream().map(Lexeme::number).toList();
+            facts.base.add(StatedCount.plain(numbers.get(0), StatedCount.Of.TWO_LENGTHS, two));
+            return true;
+        }
+        if (NOT_SHOWN.contains(part) || !mayShow(clause, numbers)) {
+            return false;
+        }
+        Lexeme number = numbers.get(0);
+        if (isOfRepeats(clause, number)) {
+            int stitches = facts.multiple
+                    .map(said -> said.of() * number.number() + said.plus())
+                    .orElse(number.number());
+            facts.base.add(base(number, stitches));
+            return facts.multiple.isPresent();
+        }
+        if (facts.multiple.isEmpty() || !shows(clause)) {
+            return false;
+        }
+        facts.base.add(base(number, number.number()));
+        return true;
+    }
+
+    private static boolean isPair(List<Lexeme> clause, List<Lexeme> numbers) {
+        return numbers.size() == 2
+                && clause.stream()
+                        .allMatch(word -> word.is(Concept.NUMBER) || word.is(Concept.SLASH) || word.is(Concept.COMMA));
+    }
+
+    private boolean mayShow(List<Lexeme> clause, List<Lexeme> numbers) {
+        return numbers.size() == 1
+                && numbers.get(0).number() >= FEWEST_SHOWN
+                && Clause.saysOnly(clause, EnumSet.of(Concept.NUMBER, Concept.AS, Concept.TIMES))
+                && !Clause.hasOne(clause, EnumSet.of(Concept.BETWEEN, Concept.ONE_CHAIN_EACH_END, Concept.ROUND))
+                && !words.measures().anyIn(clause);
+    }
+
+    private boolean isOfRepeats(List<Lexeme> clause, Lexeme number) {
+        int at = clause.indexOf(number);
+        return at >= 2
+                && clause.get(at - 1).is(Concept.EQUALS)
+                && words.multiples().has(clause.get(at - 2));
+    }
+
+    private boolean shows(List<Lexeme> clause) {
+        return clause.size() == 1
+                || Clause.hasOne(clause, Clause.SIDES)
+                || Clause.hasOne(clause, EnumSet.of(Concept.STITCH_COUNT, Concept.BASE_ROUND))
+                || words.examples().anyIn(clause);
+    }
+
+    /** The counts of the base round, and the chains of its corners. */
+    boolean take(List<Lexeme> sentence, Part part) {
+        boolean base = Clause.has(sentence, Concept.BASE_ROUND);
+        boolean corners = Clause.has(sentence, Concept.COUNTED)
+                && Clause.numbers(sentence).stream().allMatch(number -> number.number() <= 2);
+        boolean plain = !NOT_ABOUT_BASE.contains(part)
+                && !corners
+                && Clause.hasOne(sentence, Clause.SIDES)
+                && !Clause.hasOne(sentence, NOT_OF_BASE);
+        if (!base && !plain) {
+            return false;
+        }
+        List<Lexeme> numbers = new ArrayList<>(Clause.numbers(sentence));
+        List<StatedCount> found = counts(sentence, numbers);
+        numbers.removeIf(number -> number.number() == 1 || number.number() == 0);
+        if (found.isEmpty() && (!base || !numbers.isEmpty())) {
+            return false;
+        }
+        Optional<Lexeme> other =
+                found.stream().flatMap(count -> count.afterRound().stream()).findFirst();
+        if (other.isPresent() || !numbers.isEmpty()) {
+            throw Cursor.stop(other.orElseGet(() -> numbers.get(0)), "statement", "");
+        }
+        facts.base.addAll(found);
+        return true;
+    }
+
+    /** @param numbers all of the sentence; those that are read are taken out of it */
+    private List<StatedCount> counts(List<Lexeme> sentence, List<Lexeme> numbers) {
+        List<StatedCount> found = new ArrayList<>();
+        Cursor cursor = new Cursor(sentence);
+        while (!cursor.atEnd()) {
+            int mark = cursor.mark();
+            List<StatedCount> counts = CountReader.read(cursor, true);
+            if (counts.isEmpty()) {
+                cursor.reset(mark);
+                takeChains(cursor, numbers);
+                cursor.next();
+            } else {
+                numbers.removeAll(sentence.subList(mark, cursor.mark()));
+                found.addAll(counts);
+            }
+        }
+        return found;
+    }
+
+    private void takeChains(Cursor cursor, List<Lexeme> numbers) {
+        if (CornerFacts.isOfChains(cursor)) {
+            facts.baseChains.add(cursor.peek());
+            numbers.remove(cursor.peek());
+        }
+    }
+}

@@ -1,0 +1,99 @@
+package edgewright.words.setup;
+
+import edgewright.texts.Language;
+import edgewright.words.grammar.Concept;
+import edgewright.words.grammar.Cursor;
+import edgewright.words.grammar.Lexeme;
+import edgewright.words.grammar.LineKind;
+import edgewright.words.grammar.TalkReader;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Reads sentences that hold for all rounds. A sentence that says something to hands and is none of these is refused; only one
+ * that says nothing to hands is prose.
+ */
+public final class SetUpReader {
+    /** What parts a sentence into clauses, one kind after the other. */
+    private static final List<Set<Concept>> SPLITS = List.of(
+            EnumSet.of(Concept.SEMICOLON, Concept.DASH, Concept.OPEN, Concept.CLOSE, Concept.STOP),
+            EnumSet.of(Concept.COMMA),
+            EnumSet.of(Concept.AND, Concept.COLON),
+            EnumSet.noneOf(Concept.class));
+
+    private final Facts facts;
+    private final TalkReader talk;
+    private final MultipleFacts multiples;
+    private final RoundFacts rounds;
+    private final CornerFacts corners;
+    private final BaseFacts bases;
+
+    public SetUpReader(Facts facts, Language language) {
+        SetUpWords words = SetUpWords.of(language);
+        this.facts = facts;
+        this.talk = words.talk();
+        this.multiples = new MultipleFacts(facts, words);
+        this.rounds = new RoundFacts(facts, words);
+        this.corners = new CornerFacts(facts, words);
+        this.bases = new BaseFacts(facts, words);
+    }
+
+    /**
+     * Takes a sentence.
+     *
+     * @return what it was taken as: set-up or prose
+     */
+    public LineKind take(List<Lexeme> sentence, Part part) {
+        if (sentence.isEmpty()) {
+            return LineKind.BLANK;
+        }
+        // How much a side has grown can only be said between rounds, where it is known up to which.
+        Optional<TalkReader.Talk> said =
+                talk.of(sentence).filter(each -> each.growth().isEmpty());
+        if (said.isPresent()) {
+            facts.mentioned.addAll(said.get().rounds());
+            return LineKind.PROSE;
+        }
+        boolean any = false;
+        List<List<Lexeme>> open = new ArrayList<>(List.of(sentence));
+        for (Set<Concept> signs : SPLITS) {
+            List<List<Lexeme>> rest = new ArrayList<>();
+            for (List<Lexeme> clause : open) {
+                if (takeWhole(clause, part)) {
+                    any = true;
+                } else if (ForHands.in(clause, part).isPresent()) {
+                    rest.addAll(Clause.split(clause, signs));
+                }
+            }
+            open = rest;
+        }
+        if (!open.isEmpty()) {
+            throw Cursor.stop(ForHands.in(open.get(0), part).orElse(open.get(0).get(0)), "statement", "");
+        }
+        return any ? LineKind.SET_UP : LineKind.PROSE;
+    }
+
+    private boolean takeWhole(List<Lexeme> clause, Part part) {
+        return takeMultiple(clause)
+                || rounds.takeGrowth(clause)
+                || rounds.takeUsual(clause)
+                || rounds.takeYarnsInTurn(clause)
+                || rounds.takeAlike(clause)
+                || corners.takeGroup(clause)
+                || corners.takeChains(clause)
+                || corners.takeCounting(clause)
+                || bases.take(clause, part)
+                || bases.takeShown(clause, part)
+                || StitchFacts.take(clause)
+                || corners.takeArms(clause);
+    }
+
+    private boolean takeMultiple(List<Lexeme> clause) {
+        Optional<List<List<Lexeme>>> rest = multiples.take(clause);
+        rest.ifPresent(clauses -> clauses.forEach(each -> take(each, Part.SET_UP)));
+        return rest.isPresent();
+    }
+}
