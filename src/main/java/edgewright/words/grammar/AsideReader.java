@@ -11,6 +11,8 @@ public final class AsideReader {
     private static final Set<Concept> CLAUSE_ENDS = EnumSet.of(
             Concept.STOP, Concept.SEMICOLON, Concept.COMMA, Concept.OPEN, Concept.CLOSE, Concept.END, Concept.COLON);
 
+    private static final Set<Concept> NEVER_PLAIN =
+            EnumSet.of(Concept.CORNER, Concept.STITCH, Concept.YARN_NAME, Concept.EACH_SIDE, Concept.ROUND);
     private static final Set<Concept> BEFORE_YARN = EnumSet.of(Concept.CHANGE, Concept.WITH, Concept.IN, Concept.YARN);
 
     /** What a number can be of that hands have to follow. */
@@ -59,6 +61,7 @@ public final class AsideReader {
             notes.nextYarn = Optional.of(yarn);
         }
         words.add(yarn);
+        cursor.take(Concept.YARN);
         int named = words.size();
         takeClause(words);
         if (words.size() > named) {
@@ -74,11 +77,35 @@ public final class AsideReader {
         if (!begins) {
             return false;
         }
+        boolean over = cursor.is(Concept.BORDER_OVER);
         List<Lexeme> words = new ArrayList<>(List.of(cursor.next()));
         takeClause(words);
+        while (over && takePlainClause(words)) {
+            over = true;
+        }
         notes.aside(LineKind.TECHNIQUE, words);
         takeStartingChain(true);
         return true;
+    }
+
+    /** 'And darn in the ends': a clause without a word for hands goes on with what is done when a round is over. */
+    private boolean takePlainClause(List<Lexeme> words) {
+        int mark = cursor.mark();
+        List<Lexeme> clause = new ArrayList<>();
+        while (cursor.is(Concept.AND) || cursor.is(Concept.COMMA)) {
+            clause.add(cursor.next());
+        }
+        int signs = clause.size();
+        while (!endsClause() && !cursor.isOne(Concept.FOR_HANDS) && !cursor.isOne(NEVER_PLAIN)) {
+            clause.add(cursor.next());
+        }
+        boolean plain = signs > 0 && clause.size() > signs && endsClause();
+        if (plain) {
+            words.addAll(clause);
+        } else {
+            cursor.reset(mark);
+        }
+        return plain;
     }
 
     /** One chain to begin with, which is no stitch. */

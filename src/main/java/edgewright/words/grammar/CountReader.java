@@ -24,6 +24,7 @@ public final class CountReader {
     private Optional<Counting> counting = Optional.empty();
     private Optional<StatedCount.Corners> corners = Optional.empty();
     private Optional<Lexeme> afterRound = Optional.empty();
+    private boolean between;
     private boolean unit;
 
     private CountReader(Cursor cursor, boolean needsUnit) {
@@ -67,7 +68,7 @@ public final class CountReader {
         takeQualifiers();
         boolean enough = unit || (!needsUnit && endsHere());
         return enough && of != null
-                ? Optional.of(new StatedCount(at, of, sides, values, counting, corners, afterRound))
+                ? Optional.of(new StatedCount(at, of, sides, values, counting, corners, afterRound, between))
                 : Optional.empty();
     }
 
@@ -123,7 +124,7 @@ public final class CountReader {
     private void takeQualifiers() {
         boolean more = true;
         while (more) {
-            more = takeUnit() || takeAfterRound() || takeWhat() || takeCounting() || takeCorners();
+            more = takeUnit() || takeAfterRound() || takeBetween() || takeWhat() || takeCounting() || takeCorners();
         }
     }
 
@@ -143,6 +144,13 @@ public final class CountReader {
         }
         cursor.reset(mark);
         return false;
+    }
+
+    /** 'Between the corners.' */
+    private boolean takeBetween() {
+        boolean there = unit && cursor.takeAll(Concept.BETWEEN, Concept.CORNER);
+        between |= there;
+        return there;
     }
 
     private boolean takeWhat() {

@@ -44,11 +44,13 @@ public final class Lexicon {
     private final Map<String, List<Entry>> entries;
 
     private final WordSet ordinals;
+    private final List<String> ordinalWords;
     private final Pattern shortened;
 
-    private Lexicon(Map<String, List<Entry>> entries, WordSet ordinals, Pattern shortened) {
+    private Lexicon(Map<String, List<Entry>> entries, WordSet ordinals, List<String> ordinalWords, Pattern shortened) {
         this.entries = entries;
         this.ordinals = ordinals;
+        this.ordinalWords = ordinalWords;
         this.shortened = shortened;
     }
 
@@ -57,7 +59,9 @@ public final class Lexicon {
         Messages words = language.messages(BUNDLE);
         Pattern shortened = Pattern.compile(
                 "[^" + words.text("VOWELS") + "]+|" + WordSet.alternatives(language, "SHORTENED_WITH_VOWELS"));
-        Lexicon lexicon = new Lexicon(new HashMap<>(), WordSet.of(language, "ORDINAL_ENDINGS"), shortened);
+        Lexicon lexicon = new Lexicon(new HashMap<>(), WordSet.of(language, "ORDINAL_ENDINGS"),
+                Bars.parted(words.text("ORDINALS")),
+                shortened);
         for (Concept concept : Concept.values()) {
             if (words.has(concept.name())) {
                 lexicon.addAll(words, concept.name(), concept, Optional.empty());
@@ -127,7 +131,7 @@ public final class Lexicon {
     private Lexicon with(String word, boolean caseMatters, Concept concept, Optional<Stitch> stitch) {
         Map<String, List<Entry>> copy = new HashMap<>();
         entries.forEach((first, list) -> copy.put(first, new ArrayList<>(list)));
-        Lexicon more = new Lexicon(copy, ordinals, shortened);
+        Lexicon more = new Lexicon(copy, ordinals, ordinalWords, shortened);
         more.add(word, caseMatters, concept, 0, stitch);
         return more;
     }
@@ -150,6 +154,10 @@ public final class Lexicon {
         List<Lexeme> lexemes = new ArrayList<>();
         int i = 0;
         while (i < tokens.size()) {
+            if (ordinalRound(tokens, i, lexemes)) {
+                i += isOrdinal(tokens, i) ? 3 : 2;
+                continue;
+            }
             if (isOrdinal(tokens, i)) {
                 Token ordinal = tokens.get(i);
                 lexemes.add(new Lexeme(
@@ -185,6 +193,33 @@ public final class Lexicon {
     }
 
     /** '1st', '2nd'. */
+    /** 'Third round', '3rd round' as 'round 3'. */
+    private boolean ordinalRound(List<Token> tokens, int at, List<Lexeme> lexemes) {
+        boolean digits = isOrdinal(tokens, at);
+        Token first = tokens.get(at);
+        int number = digits ? value(first.text()) : ordinalWords.indexOf(first.lower()) + 1;
+        int next = at + (digits ? 2 : 1);
+        if (number < 1 || next >= tokens.size() || !isRound(tokens, next)) {
+            return false;
+        }
+        Token round = tokens.get(next);
+        lexemes.add(new Lexeme(
+                Concept.ROUND, round.text(), 0, Optional.empty(), round.line(), round.column(), round.end()));
+        Token last = digits ? tokens.get(at + 1) : first;
+        String text = digits ? first.text() + last.text() : first.text();
+        lexemes.add(new Lexeme(
+                Concept.NUMBER, text, number, Optional.empty(), first.line(), first.column(), last.end()));
+        return true;
+    }
+
+    /** A round that is named alone: 'round below' and 'round 3' say something else. */
+    private boolean isRound(List<Token> tokens, int at) {
+        boolean round = longest(tokens, at)
+                .filter(entry -> entry.concept() == Concept.ROUND)
+                .isPresent();
+        return round && (at + 1 == tokens.size() || tokens.get(at + 1).kind() != Token.Kind.NUMBER);
+    }
+
     /** '1st' as one place: the number and the letters close behind it. */
     public boolean isOrdinal(List<Token> tokens, int at) {
         return at + 1 < tokens.size()

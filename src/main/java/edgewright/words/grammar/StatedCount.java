@@ -15,6 +15,7 @@ import java.util.Set;
  * @param counting how it is counted, if that is said beside it
  * @param corners the corners that are named beside it, if they are
  * @param afterRound the number of the round after which it is counted, if that is said beside it
+ * @param between whether it is said to be of the stitches between the corners, without those that go into them
  */
 public record StatedCount(
         Lexeme at,
@@ -23,7 +24,8 @@ public record StatedCount(
         List<Integer> values,
         Optional<Counting> counting,
         Optional<Corners> corners,
-        Optional<Lexeme> afterRound) {
+        Optional<Lexeme> afterRound,
+        boolean between) {
     /**
      * Corners that are named beside a count.
      *
@@ -54,12 +56,12 @@ public record StatedCount(
 
     /** A count beside which nothing is said of its sides, its counting and its corners. */
     public static StatedCount plain(Lexeme at, Of of, List<Integer> values) {
-        return new StatedCount(at, of, Set.of(), values, Optional.empty(), Optional.empty(), Optional.empty());
+        return new StatedCount(at, of, Set.of(), values, Optional.empty(), Optional.empty(), Optional.empty(), false);
     }
 
     /** This count of one round among several that it was told for. */
     public StatedCount ofRound(int index) {
         Of one = sides.isEmpty() ? Of.UNSAID : Of.SIDE;
-        return new StatedCount(at, one, sides, List.of(values.get(index)), counting, corners, afterRound);
+        return new StatedCount(at, one, sides, List.of(values.get(index)), counting, corners, afterRound, between);
     }
 }

@@ -4,6 +4,7 @@ import edgewright.words.grammar.Cursor;
 import edgewright.words.grammar.Lexicon;
 import edgewright.words.grammar.RoundTitle;
 import edgewright.words.grammar.Token;
+import edgewright.words.setup.Abbreviations;
 import edgewright.words.setup.Part;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,11 +12,6 @@ import java.util.Optional;
 
 /** Finds the lines on which a text can explain its words: those of its list, each with the lines that go on with it, and others. */
 final class AbbreviationLines {
-    /** Takes a line, joined with those that go on with it. */
-    interface Taker {
-        boolean take(List<Token> line, boolean listed);
-    }
-
     private final Page page;
     private final Parts parts;
     private final Lexicon lexicon;
@@ -28,8 +24,8 @@ final class AbbreviationLines {
         this.titleLine = titleLine;
     }
 
-    /** Hands over each such line. */
-    void each(Taker taker) {
+    /** Hands over each such line, joined with those that go on with it. */
+    void each(Abbreviations taker) {
         boolean listed = false;
         List<Token> entry = new ArrayList<>();
         for (Page.Line line : page.lines()) {
@@ -53,11 +49,45 @@ final class AbbreviationLines {
                 entry.addAll(tokens);
             } else {
                 taker.take(tokens, false);
+                if (begins(line)) {
+                    List<Token> paragraph = new ArrayList<>(tokens);
+                    paragraph.addAll(after(line));
+                    taker.takeSentences(paragraph);
+                }
+                line.quoted().forEach(word -> taker.takeQuoted(word, following(line, word)));
             }
         }
         if (!entry.isEmpty()) {
             taker.take(entry, true);
         }
+    }
+
+    private List<Token> following(Page.Line line, List<Token> word) {
+        int end = word.get(word.size() - 1).end();
+        List<Token> following = new ArrayList<>(
+                line.tokens().stream().filter(token -> token.column() >= end).toList());
+        following.addAll(after(line));
+        return following;
+    }
+
+    /** The words on the lines after this one, as far as its paragraph goes. */
+    private List<Token> after(Page.Line line) {
+        List<Token> after = new ArrayList<>();
+        for (Page.Line next : page.lines().subList(line.number(), page.lines().size())) {
+            if (next.isBlank() || next.listed() || beginsRound(next)) {
+                break;
+            }
+            after.addAll(next.tokens());
+        }
+        return after;
+    }
+
+    /** Whether a paragraph begins with this line. */
+    private boolean begins(Page.Line line) {
+        return line.number() == 1
+                || line.listed()
+                || line.number() - 1 == titleLine
+                || page.lines().get(line.number() - 2).isBlank();
     }
 
     private boolean beginsRound(Page.Line line) {

@@ -15,6 +15,7 @@ import java.util.Optional;
  *
  * @param at where its title stands
  * @param yarn the id of its yarn
+ * @param sideAt where the words of each side begin; its title where one is told for all
  * @param as the number of the round that it is worked as, if it is told so
  */
 record BuiltRound(
@@ -27,7 +28,8 @@ record BuiltRound(
         Optional<Integer> as,
         List<StatedCount> counts,
         List<Lexeme> chainsBelow,
-        List<BodyNotes.Growth> growths) {
+        List<BodyNotes.Growth> growths,
+        PerSide<Lexeme> sideAt) {
 
     /** The stitches of a side that stand outside its group. */
     static long fixed(SideInstructions side) {

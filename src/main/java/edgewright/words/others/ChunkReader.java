@@ -53,6 +53,7 @@ final class ChunkReader {
     private void explained() {
         for (Abbreviations.Entry entry : abbreviations.entries()) {
             account.set(entry.at().line(), LineKind.ABBREVIATION);
+            entry.stitch().filter(stitch -> stitch == Stitch.BACK_LOOP).ifPresent(back -> facts.backLoopsSaid.add(entry.at()));
             account.explain(entry.at().line(), entry.word(), entry.stitch().or(() -> usual(entry.concept())));
         }
     }
@@ -111,6 +112,9 @@ final class ChunkReader {
     }
 
     private void readSentence(List<Lexeme> sentence, Part part) {
+        if (part != Part.TENSION && part != Part.PRACTICE) {
+            sentence.stream().filter(word -> word.is(Concept.BACK_ONLY)).forEach(facts.backLoopsSaid::add);
+        }
         try {
             boolean yarn = sentence.stream().allMatch(word -> yarnLines.contains(word.line()))
                     && sentence.stream().noneMatch(word -> Concept.STITCHES.contains(word.concept()));

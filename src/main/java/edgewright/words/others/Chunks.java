@@ -9,6 +9,7 @@ import edgewright.words.grammar.LineKind;
 import edgewright.words.grammar.RoundTitle;
 import edgewright.words.grammar.TalkReader;
 import edgewright.words.grammar.Token;
+import edgewright.words.grammar.WordSet;
 import edgewright.words.setup.Part;
 import edgewright.words.terms.Bars;
 import java.util.ArrayList;
@@ -62,6 +63,7 @@ final class Chunks {
     private final Account.Builder account;
     private final TalkReader talk;
     private final String roundWord;
+    private final WordSet verbs;
     private final List<Chunk> chunks = new ArrayList<>();
     private Part part = Part.HEAD;
     private boolean open;
@@ -73,6 +75,7 @@ final class Chunks {
         this.lexicon = lexicon;
         this.account = account;
         this.talk = new TalkReader(language);
+        this.verbs = WordSet.of(language, "ROUND_VERBS");
         this.roundWord = Bars.parted(language.messages(Lexicon.BUNDLE).text(Concept.ROUND.name()))
                 .get(0);
     }
@@ -109,7 +112,16 @@ final class Chunks {
 
     /** 'Round 5 is the first with long stitches': words to people that begin as a title does. */
     private boolean isAboutRound(List<Lexeme> words) {
-        return talk.of(Chunk.sentences(words).get(0)).isPresent();
+        List<Lexeme> sentence = Chunk.sentences(words).get(0);
+        return talk.of(sentence).isPresent() || tellsYarns(sentence);
+    }
+
+    /** 'Round 1 is in A, round 2 in B': a title goes on with a verb and the yarn, and no stitch follows. */
+    private boolean tellsYarns(List<Lexeme> sentence) {
+        return sentence.stream().anyMatch(word -> verbs.has(word))
+                && sentence.stream().anyMatch(word -> word.is(Concept.YARN_NAME))
+                && sentence.stream().filter(word -> word.is(Concept.ROUND)).count() > 1
+                && sentence.stream().noneMatch(word -> Concept.STITCHES.contains(word.concept()) || word.is(Concept.AS));
     }
 
     private boolean takeHeading(Page.Line line, boolean underlined) {
@@ -117,7 +129,7 @@ final class Chunks {
         if (tokens.isEmpty()) {
             return true;
         }
-        if (beginsRound(ordinal(numbered(tokens)))) {
+        if (beginsRound(numbered(tokens))) {
             return false;
         }
         Optional<Part> known = parts.headed(line.text());
@@ -142,7 +154,7 @@ final class Chunks {
     }
 
     private void take(Page.Line line) {
-        List<Token> tokens = ordinal(numbered(line.tokens()));
+        List<Token> tokens = numbered(line.tokens());
         boolean inRound =
                 open && !chunks.isEmpty() && chunks.get(chunks.size() - 1).rounds();
         Optional<Part> label = parts.labelled(line.text()).filter(known -> !inRound && !saysItself(tokens));
@@ -216,6 +228,7 @@ final class Chunks {
         Chunk last = chunks.get(chunks.size() - 1);
         if (!last.rounds()) {
             return open
+                    && !line.listed()
                     && last.part() != Part.ABBREVIATIONS
                     && isWrapped(page.lines().get(line.number() - 2), line);
         }
@@ -227,19 +240,6 @@ final class Chunks {
                 || (!words.isEmpty()
                         && GOES_ON.contains(words.get(0).concept())
                         && !words.get(0).is(Concept.BASE_ROUND));
-    }
-
-    /** '3rd Round' as 'Round 3'. */
-    private List<Token> ordinal(List<Token> tokens) {
-        boolean ordinal = tokens.size() > 2
-                && lexicon.isOrdinal(tokens, 0)
-                && lexicon.read(tokens.subList(2, 3)).stream().anyMatch(word -> word.is(Concept.ROUND));
-        if (!ordinal) {
-            return tokens;
-        }
-        List<Token> turned = new ArrayList<>(List.of(tokens.get(2), tokens.get(0)));
-        turned.addAll(tokens.subList(3, tokens.size()));
-        return turned;
     }
 
     /** Takes the number of a line off; among the rounds, one without a title of its own is the round of that number. */

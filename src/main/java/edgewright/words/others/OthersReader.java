@@ -73,7 +73,8 @@ public final class OthersReader {
         int titleLine = takeTitle();
         Lexicon words = Lexicon.of(language, terms);
         List<Integer> yarnLines = new ArrayList<>();
-        Yarns yarns = Yarns.of(linesBeforeRounds(words), yarnLines, language);
+        Yarns yarns = Yarns.of(linesBeforeRounds(words), yarnLines, language)
+                .orNamedIn(page, words, language);
         Abbreviations abbreviations = abbreviations(yarns.in(words), titleLine);
         Lexicon lexicon = abbreviations.lexicon();
         abbreviations.usual().ifPresent(stitch -> facts.usual = stitch);
@@ -169,7 +170,7 @@ public final class OthersReader {
 
     private Abbreviations abbreviations(Lexicon words, int titleLine) {
         Abbreviations abbreviations = new Abbreviations(words, language);
-        new AbbreviationLines(page, new Parts(language), words, titleLine).each(abbreviations::take);
+        new AbbreviationLines(page, new Parts(language), words, titleLine).each(abbreviations);
         return abbreviations;
     }
 }

@@ -2,10 +2,13 @@ package edgewright.words.others;
 
 import edgewright.texts.Language;
 import edgewright.words.grammar.Concept;
+import edgewright.words.grammar.Lexicon;
 import edgewright.words.grammar.Token;
 import edgewright.words.grammar.WordSet;
+import edgewright.words.terms.Bars;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -25,6 +28,8 @@ final class Page {
     private static final Pattern STAR_OF_LIST = Pattern.compile("^\\s*\\*\\s+(?=[^*]*$)");
 
     private static final Pattern STARRED_LINE = Pattern.compile("^\\*(?=\\p{L})[^*]*\\*$");
+    private static final Pattern QUOTED = Pattern.compile("[\u201c\u201e\u00ab\"][\\p{L}][\\p{L} -]{0,24}[\u201d\u201c\u00bb\"]");
+    private static final String LIST_SIGNS = "-+*\u2022\u00b7\u2013\u2014>";
     private static final String DASHES = "\u2010\u2011\u2012\u2013\u2014\u2015\u2212";
     private static final String SINGLE_QUOTES = "\u2018\u2019\u201a\u201b\u00b4";
     private static final String DOUBLE_QUOTES = "\u201c\u201d\u201e\u201f\u00ab\u00bb\"`";
@@ -37,10 +42,24 @@ final class Page {
      * @param raw as it stands in the text
      * @param text the same with plain signs; as long as {@code raw}
      * @param hashes whether it is a heading by its hashes
+     * @param listed whether it begins with the sign of a list
+     * @param round the word for a round, where its title is a number alone; else empty
      */
-    record Line(int number, String raw, String text, boolean hashes) {
+    record Line(int number, String raw, String text, boolean hashes, boolean listed, String round) {
         boolean isBlank() {
             return text.isBlank();
+        }
+
+        /** The words in quotation marks, as tokens. */
+        List<List<Token>> quoted() {
+            List<List<Token>> quoted = new ArrayList<>();
+            Matcher found = QUOTED.matcher(raw);
+            while (found.find()) {
+                quoted.add(tokens().stream()
+                        .filter(token -> token.column() > found.start() + 1 && token.end() <= found.end())
+                        .toList());
+            }
+            return quoted;
         }
 
         boolean isRule() {
@@ -52,7 +71,11 @@ final class Page {
         }
 
         List<Token> tokens() {
-            return Token.of(text, number);
+            List<Token> tokens = Token.of(text, number);
+            if (!round.isEmpty()) {
+                tokens.add(0, new Token(Token.Kind.WORD, round, round, number, tokens.get(0).column()));
+            }
+            return tokens;
         }
     }
 
@@ -64,15 +87,25 @@ final class Page {
                 + WordSet.alternatives(language, Concept.ROUND.name()) + ")\\s*\\d))+");
         String[] raw = BREAK.split(text.startsWith("\uFEFF") ? " " + text.substring(1) : text, -1);
         boolean markdown = Stream.of(raw).anyMatch(line -> line.startsWith("#"));
+        List<String> plain =
+                Stream.of(raw).map(line -> plain(line, markdown)).toList();
+        String word = Bars.parted(language.messages(Lexicon.BUNDLE).text(Concept.ROUND.name()))
+                .get(0);
+        Set<Integer> titles = NumberedTitles.in(plain, language);
         for (int i = 0; i < raw.length; i++) {
             boolean hashes = raw[i].stripLeading().startsWith("#");
-            lines.add(new Line(i + 1, raw[i], plain(raw[i], markdown), hashes));
+            lines.add(new Line(i + 1, raw[i], plain.get(i), hashes, isListed(raw[i], plain.get(i)), titles.contains(i) ? word : ""));
         }
     }
 
     /** The lines from the first. */
     List<Line> lines() {
         return lines;
+    }
+
+    private static boolean isListed(String raw, String plain) {
+        int first = raw.length() - raw.stripLeading().length();
+        return first < raw.length() && LIST_SIGNS.indexOf(raw.charAt(first)) >= 0 && plain.charAt(first) == ' ';
     }
 
     private String plain(String raw, boolean markdown) {

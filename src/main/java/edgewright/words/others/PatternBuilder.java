@@ -1,8 +1,10 @@
 package edgewright.words.others;
 
 import edgewright.chart.PerSide;
+import edgewright.chart.Stitch;
 import edgewright.chart.Terms;
 import edgewright.words.grammar.Cursor;
+import edgewright.words.grammar.Item;
 import edgewright.words.grammar.Lexeme;
 import edgewright.words.grammar.Remark;
 import edgewright.words.grammar.Stopped;
@@ -43,20 +45,67 @@ final class PatternBuilder {
         if (!remarks.isEmpty()) {
             return;
         }
-        sizes = solved(rounds, false);
-        if (unclear.isPresent() && remarks.isEmpty()) {
-            boolean known = !sizes.bases().isEmpty();
-            if (!known) {
-                remarks.add(Remark.of(Remark.Kind.QUESTION, unclear.get(), "moreTimes", ""));
-            } else if (!sizes.findings().isEmpty()) {
-                Sizes less = solved(rounds, true);
-                sizes = less.findings().isEmpty() ? less : solved(rounds, false);
-            }
+        Guess usual = Guess.all(facts, false).get(0);
+        sizes = solved(rounds, usual);
+        if (!remarks.isEmpty()) {
+            return;
         }
+        if (unclear.isPresent() && sizes.bases().isEmpty()) {
+            remarks.add(Remark.of(Remark.Kind.QUESTION, unclear.get(), "moreTimes", ""));
+            return;
+        }
+        choose(rounds, usual);
         remarks.addAll(sizes.findings());
+        if (remarks.isEmpty()) {
+            requireBackLoops();
+        }
     }
 
-    private Sizes solved(Map<Integer, RoundWords> rounds, boolean less) {
+    /** Back loops that are spoken of are worked somewhere; else it was not understood for which stitches they are. */
+    private void requireBackLoops() {
+        boolean worked = built.stream()
+                .flatMap(round -> round.sides().stream())
+                .flatMap(side -> side.words().runs())
+                .anyMatch(run -> run.stitch() == Stitch.BACK_LOOP);
+        if (!worked && !facts.backLoopsSaid.isEmpty()) {
+            remarks.add(Remark.of(Remark.Kind.REFUSED, facts.backLoopsSaid.get(0), "backLoopsOfWhat", ""));
+        }
+    }
+
+
+    /** Takes the first way to understand the text that comes out; if none does, the usual one with what is wrong with it. */
+    private void choose(Map<Integer, RoundWords> rounds, Guess usual) {
+        Optional<Guess> taken = Optional.empty();
+        List<BuiltRound> first = List.of();
+        for (Guess guess : Guess.all(facts, unclear.isPresent())) {
+            Sizes made = solved(rounds, guess);
+            if (!remarks.isEmpty() || !made.findings().isEmpty()) {
+                remarks.clear();
+                continue;
+            }
+            boolean other = taken.isPresent() && taken.get().armsAdded() != guess.armsAdded() && differ(first, built);
+            if (other) {
+                remarks.add(Remark.of(Remark.Kind.QUESTION, facts.corner.orElseThrow().at(), "armsInSides", ""));
+                return;
+            }
+            if (taken.isEmpty()) {
+                taken = Optional.of(guess);
+                first = List.copyOf(built);
+            }
+        }
+        sizes = solved(rounds, taken.orElse(usual));
+    }
+
+    private static boolean differ(List<BuiltRound> some, List<BuiltRound> others) {
+        List<Object> sides = some.stream().<Object>map(round -> words(round)).toList();
+        return !sides.equals(others.stream().<Object>map(round -> words(round)).toList());
+    }
+
+    private static PerSide<SideInstructions> words(BuiltRound round) {
+        return round.sides().map(SideBuilder.Built::words);
+    }
+
+    private Sizes solved(Map<Integer, RoundWords> rounds, Guess guess) {
         built.clear();
         Map<Integer, BuiltRound> byNumber = new HashMap<>();
         Optional<String> yarn = Optional.empty();
@@ -65,7 +114,7 @@ final class PatternBuilder {
         for (RoundWords round : rounds.values()) {
             try {
                 yarn = Optional.of(yarn(round, changes ? yarn : Optional.empty(), byNumber));
-                BuiltRound made = round(round, yarn.get(), byNumber, less);
+                BuiltRound made = round(round, yarn.get(), byNumber, guess);
                 byNumber.put(round.number(), made);
                 built.add(made);
             } catch (Stopped stopped) {
@@ -75,7 +124,7 @@ final class PatternBuilder {
                 break;
             }
         }
-        Sizes solver = new Sizes(facts, built);
+        Sizes solver = new Sizes(facts, List.copyOf(built), guess.base());
         if (remarks.isEmpty()) {
             solver.solve(given);
         }
@@ -95,7 +144,7 @@ final class PatternBuilder {
     }
 
     private String yarn(RoundWords round, Optional<String> before, Map<Integer, BuiltRound> byNumber) {
-        Optional<Lexeme> named = round.yarn();
+        Optional<Lexeme> named = round.yarn().or(() -> Optional.ofNullable(facts.yarnsOfRounds.get(round.number())));
         if (named.isEmpty() && !facts.yarnsInTurn.isEmpty()) {
             named = Optional.of(facts.yarnsInTurn.get((round.number() - 1) % facts.yarnsInTurn.size()));
         }
@@ -123,7 +172,7 @@ final class PatternBuilder {
         return model;
     }
 
-    private BuiltRound round(RoundWords round, String yarn, Map<Integer, BuiltRound> byNumber, boolean less) {
+    private BuiltRound round(RoundWords round, String yarn, Map<Integer, BuiltRound> byNumber, Guess guess) {
         if (round.as().isPresent()) {
             BuiltRound model = model(round, byNumber);
             return new BuiltRound(
@@ -136,11 +185,13 @@ final class PatternBuilder {
                     Optional.of(model.as().orElse(model.number())),
                     round.notes().counts,
                     List.of(),
-                    round.notes().growths);
+                    round.notes().growths,
+                    PerSide.all(round.at()));
         }
-        PerSide<RoundShape.Stretch> stretches = RoundShape.of(round, facts.corner);
-        PerSide<SideBuilder.Built> sides = stretches.map(stretch -> SideBuilder.of(stretch, less));
+        PerSide<RoundShape.Stretch> stretches = RoundShape.of(round, facts.corner, guess.armsAdded());
+        PerSide<SideBuilder.Built> sides = stretches.map(stretch -> SideBuilder.of(stretch, guess.less()));
         sides.stream().forEach(side -> unclear = unclear.or(side::unclear));
+        boolean apart = round.items().stream().anyMatch(Item.ForSides.class::isInstance);
         int chains = stretches.top().after().chains().orElseThrow();
         for (RoundShape.Stretch stretch : stretches.stream().toList()) {
             if (stretch.after().chains().orElseThrow() != chains) {
@@ -157,7 +208,12 @@ final class PatternBuilder {
                 Optional.empty(),
                 round.notes().counts,
                 round.notes().chainsBelow,
-                round.notes().growths);
+                round.notes().growths,
+                apart ? stretches.map(stretch -> begins(stretch, round.at())) : PerSide.all(round.at()));
+    }
+
+    private static Lexeme begins(RoundShape.Stretch stretch, Lexeme otherwise) {
+        return stretch.items().stream().findFirst().map(Item::at).orElse(otherwise);
     }
 
     /** Whether every round was built. */
@@ -189,7 +245,7 @@ final class PatternBuilder {
                         ? Optional.empty()
                         : Optional.of(bases().get(0));
         Optional<Multiple> multiple = facts.multiple.map(
-                said -> Multiple.containing(said.of(), sizes.counting().stitches(said.plus())));
+                said -> Multiple.containing(said.of(), sizes.plus(said)));
         OptionalInt chains = facts.baseChains.stream()
                 .mapToInt(Lexeme::number)
                 .filter(edgewright.chart.Corner::isTurnedWith)

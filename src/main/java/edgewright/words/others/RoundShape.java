@@ -26,21 +26,24 @@ final class RoundShape {
 
     private final RoundWords words;
     private final Optional<Item.Turn> told;
+    private final boolean armsAdded;
 
-    private RoundShape(RoundWords words, Optional<Item.Turn> told) {
+    private RoundShape(RoundWords words, Optional<Item.Turn> told, boolean armsAdded) {
         this.words = words;
         this.told = told;
+        this.armsAdded = armsAdded;
     }
 
     /**
      * The stretch of each side.
      *
      * @param told the corner that the text tells once for all rounds
+     * @param armsAdded whether its two stitches are worked in a round that names no corner, beside those that its words tell
      */
-    static PerSide<Stretch> of(RoundWords words, Optional<Item.Turn> told) {
+    static PerSide<Stretch> of(RoundWords words, Optional<Item.Turn> told, boolean armsAdded) {
         Optional<Item.Turn> every =
                 words.notes().everyCorner.filter(turn -> turn.chains().isPresent());
-        return new RoundShape(words, every.or(() -> told)).stretches();
+        return new RoundShape(words, every.or(() -> told), armsAdded || every.isPresent()).stretches();
     }
 
     private PerSide<Stretch> stretches() {
@@ -104,7 +107,10 @@ final class RoundShape {
         if (turns.isEmpty()) {
             Item.Turn corner = told.filter(turn -> turn.chains().isPresent())
                     .orElseThrow(() -> Cursor.stop(last(items), "cornerOfRound", ""));
-            return PerSide.all(new Stretch(corner, begun, corner));
+            Item.Turn turned = armsAdded
+                    ? corner
+                    : new Item.Turn(corner.at(), Optional.empty(), corner.chains(), Optional.empty(), corner.each());
+            return PerSide.all(new Stretch(turned, begun, turned));
         }
         if (!begun.isEmpty() && !ended.isEmpty()) {
             throw Cursor.stop(ended.get(0).at(), "beginsAtCorner", "");

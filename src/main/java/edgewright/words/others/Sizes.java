@@ -23,12 +23,15 @@ final class Sizes {
 
     private final Facts facts;
     private final List<BuiltRound> rounds;
+    private final Guess.Base base;
     private final Counting counting;
     private final int many;
     private List<PerSide<Integer>> bases = List.of();
     private final List<Remark> findings = new ArrayList<>();
 
-    Sizes(Facts facts, List<BuiltRound> rounds) {
+    /** @param base how the base round is counted */
+    Sizes(Facts facts, List<BuiltRound> rounds, Guess.Base base) {
+        this.base = base;
         this.facts = facts;
         this.rounds = rounds;
         this.counting = facts.counting.orElse(Counting.STITCHES);
@@ -225,8 +228,20 @@ final class Sizes {
     }
 
     private Shown shown(StatedCount count, int round) {
-        boolean between = facts.betweenCorners && round > 0 && count.counting().isEmpty();
-        return new Shown(between ? -2 : count.counting().orElse(counting).shown(0));
+        if (round == 0 && count.counting().isEmpty() && base != Guess.Base.AS_ELSEWHERE) {
+            return new Shown(base == Guess.Base.BETWEEN_CORNERS ? -2 : 0);
+        }
+        boolean between = count.between() || (facts.betweenCorners && count.counting().isEmpty());
+        return new Shown(between && round > 0 ? -2 : count.counting().orElse(counting).shown(0));
+    }
+
+    /** What a multiple leaves over, in stitches. */
+    int plus(Facts.SaidMultiple said) {
+        return switch (base) {
+            case AS_ELSEWHERE -> counting.stitches(said.plus());
+            case STITCHES -> said.plus();
+            case BETWEEN_CORNERS -> said.plus() + 2;
+        };
     }
 
     private boolean agrees(StatedCount count, int size, int round, PerSide<Integer> made) {
@@ -266,7 +281,7 @@ final class Sizes {
             return;
         }
         Facts.SaidMultiple said = facts.multiple.get();
-        int plus = Math.floorMod(counting.stitches(said.plus()), said.of());
+        int plus = Math.floorMod(plus(said), said.of());
         for (Lexeme example : said.examples()) {
             if (Math.floorMod(counting.stitches(example.number()), said.of()) != plus) {
                 find(example, "example", said.of());
@@ -293,8 +308,10 @@ final class Sizes {
     private void checkFit() {
         for (BuiltRound round : rounds) {
             for (int size = 0; size < bases.size(); size++) {
-                if (!fits(round, size)) {
-                    find(round.at(), "roundComesOut", bases.get(size).top() + 2 * round.number());
+                Optional<Side> wrong = misfit(round, size);
+                if (wrong.isPresent()) {
+                    Lexeme at = round.sideAt().get(wrong.get());
+                    find(at, "roundComesOut", bases.get(size).get(wrong.get()) + 2 * round.number());
                     break;
                 }
             }
@@ -311,6 +328,11 @@ final class Sizes {
     }
 
     private boolean fits(BuiltRound round, int size) {
+        return misfit(round, size).isEmpty();
+    }
+
+    /** The first side whose words do not fill it. */
+    private Optional<Side> misfit(BuiltRound round, int size) {
         for (Side side : Side.values()) {
             SideBuilder.Built built = round.sides().get(side);
             int stitches = bases.get(size).get(side) + 2 * round.number();
@@ -318,10 +340,10 @@ final class Sizes {
                     || (built.sized().isPresent()
                             && (built.sized().get().times().size() != bases.size()
                                     || stitches(built.sized().get(), size) != stitches))) {
-                return false;
+                return Optional.of(side);
             }
         }
-        return true;
+        return Optional.empty();
     }
 
     /** The chains that a corner below is said to have. */

@@ -18,6 +18,7 @@ final class TermsFinder {
     private final Map<Terms, List<List<String>>> names = new EnumMap<>(Terms.class);
     private final List<List<String>> words;
     private final List<List<String>> leads;
+    private final List<List<String>> near;
     private final List<List<String>> usOnly;
     private final WordSet not;
     /** The names of terms that are other words in small letters. */
@@ -30,6 +31,7 @@ final class TermsFinder {
         names.put(Terms.UK, phrases(lexicon.text("UK_NAMES")));
         names.put(Terms.US, phrases(lexicon.text("US_NAMES")));
         words = phrases(lexicon.text("TERM_WORDS"));
+        near = phrases(lexicon.text("TERM_WORDS_NEAR"));
         leads = phrases(lexicon.text("TERM_LEADS"));
         usOnly = phrases(lexicon.text("US_ONLY"));
         not = WordSet.of(language, "NOT_WORDS");
@@ -80,7 +82,7 @@ final class TermsFinder {
             boolean capital = length > 0
                     && (Character.isUpperCase(tokens.get(at).text().charAt(0))
                             || !inCapitals.has(tokens.get(at).lower()));
-            if (capital && (termsWithin(tokens, at + length) || led(tokens, at) || alone(tokens, at, length))) {
+            if (capital && (termsWithin(tokens, at + length) || led(tokens, at) || alone(tokens, at, length) || near(tokens, at, length))) {
                 return Optional.of(name.getKey());
             }
         }
@@ -105,6 +107,21 @@ final class TermsFinder {
         String after =
                 at + length >= tokens.size() ? "." : tokens.get(at + length).text();
         return (before.equals(".") && after.equals(".")) || (before.equals("(") && after.equals(")"));
+    }
+
+    /** A word for terms further off in the same sentence: 'the terms used in this book are those usual in Great Britain'. */
+    private boolean near(List<Token> tokens, int at, int length) {
+        int from = at;
+        while (from > 0 && !tokens.get(from - 1).text().equals(".")) {
+            from--;
+        }
+        for (int i = from; i < tokens.size() && !tokens.get(i).text().equals("."); i++) {
+            boolean itself = i >= at && i < at + length;
+            if (!itself && longest(near, tokens, i) > 0) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean led(List<Token> tokens, int at) {

@@ -81,6 +81,19 @@ final class Yarns {
         return more;
     }
 
+    /** These yarns, or if the text lists none, those that the titles of its rounds name. */
+    Yarns orNamedIn(Page page, Lexicon lexicon, Language language) {
+        if (listed) {
+            return this;
+        }
+        List<PatternYarn> found = new ArrayList<>();
+        List<String> parity = ParityYarnNames.in(page.lines(), lexicon, language);
+        for (String name : parity.isEmpty() ? TitleYarnNames.in(page, lexicon, language) : parity) {
+            found.add(new PatternYarn(IDS.substring(found.size(), found.size() + 1), name));
+        }
+        return new Yarns(found);
+    }
+
     /** The id of the yarn that is named here; a new one if the text lists none. */
     String id(Lexeme named) {
         Optional<PatternYarn> known = yarns.stream()

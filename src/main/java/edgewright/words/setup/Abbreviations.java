@@ -26,6 +26,8 @@ public final class Abbreviations {
             Concept.OTHER_STITCH,
             Concept.UNCLEAR_NAME,
             Concept.STITCH,
+            Concept.CHANGE,
+            Concept.BELOW,
             Concept.BACK_ONLY,
             Concept.FRONT_ONLY,
             Concept.OPEN,
@@ -37,21 +39,45 @@ public final class Abbreviations {
     /** A word and what it was taken for. */
     public record Entry(Lexeme at, String word, Concept concept, Optional<Stitch> stitch) {}
 
+    private static final int LONGEST_ENTRY = 7;
+    private static final int LONGEST_NAME = 5;
+    /** What a sentence that only says what a stitch is has no use for. */
+    private static final Set<Concept> NEVER_IN_NAMING = EnumSet.of(
+            Concept.BACK_ONLY,
+            Concept.BOTH_LOOPS,
+            Concept.CORNER,
+            Concept.SIDE,
+            Concept.EACH_SIDE,
+            Concept.MULTIPLE,
+            Concept.REPEAT,
+            Concept.COLON,
+            Concept.DASH,
+            Concept.NOT_OURS);
+
+
     private Lexicon lexicon;
     /** What a short stitch is where nothing is said of its loops, if its own entry says so. */
     private Optional<Stitch> usual = Optional.empty();
 
     private final WordSet plural;
+    private final String ending;
     private final WordSet or;
     private final WordSet means;
+    private final WordSet follows;
+    private final WordSet those;
+    private final WordSet labels;
     private final List<Entry> entries = new ArrayList<>();
     private final List<List<Token>> explained = new ArrayList<>();
 
     public Abbreviations(Lexicon lexicon, Language language) {
         this.lexicon = lexicon;
         this.plural = WordSet.of(language, "PLURAL_ENDING");
+        this.ending = language.messages(Lexicon.BUNDLE).text("PLURAL_ENDING");
         this.or = WordSet.of(language, Concept.OR.name());
         this.means = WordSet.of(language, Concept.DEFINED_AS.name());
+        this.labels = WordSet.of(language, "TERM_WORDS_NEAR");
+        this.those = WordSet.of(language, "THAT_WORDS");
+        this.follows = WordSet.of(language, "MEANS_WORDS");
     }
 
     /** The lexicon with all words that were explained. */
@@ -86,6 +112,96 @@ public final class Abbreviations {
         return any;
     }
 
+    /** Takes sentences of a paragraph that say what a stitch of the text's own is: 'LT is a tall stitch in the front loop'. */
+    public void takeSentences(List<Token> paragraph) {
+        List<Token> rest = paragraph;
+        while (!rest.isEmpty()) {
+            List<Token> sentence = upToStop(rest);
+            takeIs(sentence);
+            rest = rest.subList(sentence.size(), rest.size());
+        }
+    }
+
+    private static List<Token> upToStop(List<Token> tokens) {
+        for (int i = 0; i < tokens.size(); i++) {
+            String text = tokens.get(i).text();
+            boolean ends = text.equals(";") || text.equals("!") || (text.equals(".") && isEnd(tokens, i));
+            if (ends) {
+                return tokens.subList(0, i + 1);
+            }
+        }
+        return tokens;
+    }
+
+    private static boolean isEnd(List<Token> tokens, int at) {
+        return at + 1 == tokens.size()
+                || Character.isUpperCase(tokens.get(at + 1).text().charAt(0));
+    }
+
+    private void takeIs(List<Token> sentence) {
+        for (int i = 1; i < Math.min(sentence.size() - 1, LONGEST_NAME); i++) {
+            if (follows.has(sentence.get(i).text())) {
+                List<Token> word = withoutNoise(sentence.subList(0, i));
+                List<Token> meaning = sentence.subList(i + 1, sentence.size());
+                Optional<Stitch> stitch = StitchMeaning.of(lexicon.read(meaning));
+                boolean own = !word.isEmpty()
+                        && !those.has(word.get(0).text())
+                        && lexicon.read(word).stream()
+                                .allMatch(each -> each.is(Concept.WORD) || each.is(Concept.NUMBER))
+                        && lexicon.read(word).get(0).is(Concept.WORD);
+                boolean plain = lexicon.read(sentence).stream().noneMatch(each -> NEVER_IN_NAMING.contains(each.concept()));
+                if (own && plain && stitch.equals(Optional.of(Stitch.LONG))) {
+                    explained.add(sentence);
+                    add(word, stitch, Optional.empty(), false);
+                }
+                return;
+            }
+        }
+    }
+
+    /** The words of a name without 'a' and 'the' before it. */
+    private List<Token> withoutNoise(List<Token> word) {
+        int from = 0;
+        while (from < word.size() && lexicon.read(word.subList(from, from + 1)).isEmpty()) {
+            from++;
+        }
+        return word.subList(from, word.size());
+    }
+
+    /**
+     * Takes a word in quotation marks whose meaning follows it: '"long" is a tall stitch in the front loop two rounds below'.
+     *
+     * @param following what stands after it, as far as its paragraph goes
+     */
+    public void takeQuoted(List<Token> word, List<Token> following) {
+        boolean told = following.size() > 1
+                && !word.isEmpty()
+                && (follows.has(following.get(0).text()) || "=:-,".contains(following.get(0).text()));
+        if (!told || isKnown(word)) {
+            return;
+        }
+        List<Token> meaning = new ArrayList<>();
+        for (Token token : following.subList(1, following.size())) {
+            if (token.text().equals(".") || token.text().equals(";")) {
+                break;
+            }
+            meaning.add(token);
+        }
+        Optional<Stitch> stitch = StitchMeaning.of(lexicon.read(meaning));
+        if (stitch.isPresent()) {
+            List<Token> part = new ArrayList<>(word);
+            part.addAll(meaning);
+            explained.add(part);
+            add(word, stitch, Optional.empty(), false);
+        }
+    }
+
+    /** Whether the list of the text, or the trade, knows this word as a stitch already. */
+    private boolean isKnown(List<Token> word) {
+        List<Lexeme> known = lexicon.read(word);
+        return known.size() != 1 || !known.get(0).is(Concept.WORD);
+    }
+
     /** The entries of a line: parted by semicolons, or by commas and full stops where an equals sign comes after them. */
     private static List<List<Token>> parts(List<Token> line) {
         long equals = line.stream().filter(token -> token.text().equals("=")).count();
@@ -117,7 +233,7 @@ public final class Abbreviations {
     }
 
     private boolean takeEntry(List<Token> whole, boolean listed) {
-        List<Token> part = firstSentence(whole, signAt(whole, listed));
+        List<Token> part = withoutLabel(firstSentence(whole, signAt(whole, listed)));
         int sign = signAt(part, listed);
         if (sign <= 0 || sign > 8 || sign == part.size() - 1) {
             return false;
@@ -155,6 +271,20 @@ public final class Abbreviations {
         return true;
     }
 
+    /** The entry without a label before it: 'US terms: st = ...'. */
+    private List<Token> withoutLabel(List<Token> part) {
+        int colon = -1;
+        for (int i = 0; i < part.size(); i++) {
+            if (part.get(i).text().equals("=")) {
+                boolean label = colon > 0
+                        && part.subList(0, colon).stream().anyMatch(token -> labels.has(token.text()));
+                return label ? part.subList(colon + 1, part.size()) : part;
+            }
+            colon = part.get(i).text().equals(":") && colon < 0 ? i : colon;
+        }
+        return part;
+    }
+
     /** 'Ch 1, miss 1 = one chain over one stitch', which is what it is in every border. */
     private boolean takeChainEntry(List<Token> part, List<Lexeme> meaning) {
         boolean ones = lexicon.read(part).stream().allMatch(word -> !word.is(Concept.NUMBER) || word.number() == 1);
@@ -172,12 +302,26 @@ public final class Abbreviations {
             boolean ends = part.get(i).text().equals(".")
                     && (next.line() != part.get(i).line()
                             || next.column() > part.get(i).end())
-                    && Character.isUpperCase(next.text().charAt(0));
+                    && (Character.isUpperCase(next.text().charAt(0)) || entryComes(part, i + 1));
             if (ends) {
                 return part.subList(0, i + 1);
             }
         }
         return part;
+    }
+
+    /** Whether another entry begins here: a word or two, perhaps with a name in brackets, and a sign. */
+    private static boolean entryComes(List<Token> part, int from) {
+        for (int i = from + 1; i < Math.min(part.size(), from + LONGEST_ENTRY); i++) {
+            String text = part.get(i).text();
+            if (text.equals("=") || text.equals(":")) {
+                return true;
+            }
+            if (text.equals(".") || text.equals(",") || text.equals(";")) {
+                return false;
+            }
+        }
+        return false;
     }
 
     /** Whether a word stands in an entry of the list. */
@@ -196,7 +340,7 @@ public final class Abbreviations {
                     && part.get(i).end() < part.get(i + 1).column();
             if (text.equals("=")
                     || text.equals(":")
-                    || (text.equals("-") && spaced && listed)
+                    || (text.equals("-") && spaced)
                     || means.has(part.get(i).text())) {
                 return i;
             }
@@ -246,6 +390,9 @@ public final class Abbreviations {
         boolean needless = isKnown && !tellsOther && stitch.isEmpty() && alias.isEmpty();
         if (!needless && !known.isEmpty()) {
             lexicon = lexicon.with(word.toString(), concept, stitch);
+            if (stitch.isPresent() && lexicon.read(Token.of(word + ending, 1)).get(0).is(Concept.WORD)) {
+                lexicon = lexicon.with(word + ending, concept, stitch);
+            }
         }
     }
 

@@ -17,7 +17,21 @@ final class BaseFacts {
     private static final int FEWEST_SHOWN = 4;
 
     private static final Set<Concept> NOT_OF_BASE = EnumSet.of(
-            Concept.TALL, Concept.STITCH_NAME, Concept.BACK_ONLY, Concept.STAR, Concept.REPEAT, Concept.ROUND);
+            Concept.TALL, Concept.STITCH_NAME, Concept.BACK_ONLY, Concept.STAR, Concept.REPEAT, Concept.AFTER);
+    private static final Set<Concept> WHICH_ROUND =
+            EnumSet.of(Concept.LAST, Concept.NEXT, Concept.EACH, Concept.FIRST, Concept.EACH_SIDE);
+    /** What would be said of all rounds, if it stood in a clause of its own. */
+    private static final Set<Concept> OF_LOOPS = EnumSet.of(
+            Concept.BACK_ONLY,
+            Concept.FRONT_ONLY,
+            Concept.BOTH_LOOPS,
+            Concept.TALL,
+            Concept.STITCH_NAME,
+            Concept.STAR,
+            Concept.REPEAT,
+            Concept.MISS,
+            Concept.ALTERNATE,
+            Concept.ALIKE);
     private static final Set<Part> NOT_ABOUT_BASE = EnumSet.of(Part.TENSION, Part.MATERIALS, Part.FINISHING);
     private static final Set<Part> NOT_SHOWN = EnumSet.of(Part.TENSION, Part.FINISHING);
 
@@ -81,7 +95,9 @@ final class BaseFacts {
     }
 
     private boolean shows(List<Lexeme> clause) {
+        boolean bare = clause.size() == 2 && clause.get(1).is(Concept.STITCH);
         return clause.size() == 1
+                || bare
                 || Clause.hasOne(clause, Clause.SIDES)
                 || Clause.hasOne(clause, EnumSet.of(Concept.STITCH_COUNT, Concept.BASE_ROUND))
                 || words.examples().anyIn(clause);
@@ -89,20 +105,26 @@ final class BaseFacts {
 
     /** The counts of the base round, and the chains of its corners. */
     boolean take(List<Lexeme> sentence, Part part) {
-        boolean base = Clause.has(sentence, Concept.BASE_ROUND);
+        boolean base = isOfBase(sentence);
+        if (base && Clause.hasOne(sentence, OF_LOOPS) && !Clause.isSimple(sentence)) {
+            return false;
+        }
         boolean corners = Clause.has(sentence, Concept.COUNTED)
                 && Clause.numbers(sentence).stream().allMatch(number -> number.number() <= 2);
         boolean plain = !NOT_ABOUT_BASE.contains(part)
                 && !corners
                 && Clause.hasOne(sentence, Clause.SIDES)
-                && !Clause.hasOne(sentence, NOT_OF_BASE);
+                && !Clause.hasOne(sentence, NOT_OF_BASE)
+                && !namesRound(sentence);
         if (!base && !plain) {
             return false;
         }
         List<Lexeme> numbers = new ArrayList<>(Clause.numbers(sentence));
         List<StatedCount> found = counts(sentence, numbers);
         numbers.removeIf(number -> number.number() == 1 || number.number() == 0);
-        if (found.isEmpty() && (!base || !numbers.isEmpty())) {
+        boolean counting = Clause.hasOne(sentence, EnumSet.of(Concept.ONE_CHAIN_EACH_END, Concept.WITH_CORNERS))
+                && found.stream().noneMatch(count -> count.counting().isPresent());
+        if (counting || (found.isEmpty() && (!base || !numbers.isEmpty()))) {
             return false;
         }
         Optional<Lexeme> other =
@@ -112,6 +134,32 @@ final class BaseFacts {
         }
         facts.base.addAll(found);
         return true;
+    }
+
+    /** 'Base round', or 'a round of' short stitches. */
+    private static boolean isOfBase(List<Lexeme> sentence) {
+        Cursor cursor = new Cursor(sentence);
+        while (!cursor.atEnd()) {
+            if (cursor.is(Concept.BASE_ROUND) || cursor.are(Concept.ROUND, Concept.OF, Concept.SHORT)) {
+                return true;
+            }
+            cursor.next();
+        }
+        return false;
+    }
+
+    /** 'In round 3', 'in the last round'; 'a round of plain work' is none of the border's own. */
+    private static boolean namesRound(List<Lexeme> sentence) {
+        Cursor cursor = new Cursor(sentence);
+        while (!cursor.atEnd()) {
+            boolean which = cursor.peek(1).is(Concept.NUMBER)
+                    || WHICH_ROUND.contains(cursor.peek(-1).concept());
+            if (cursor.is(Concept.ROUND) && which) {
+                return true;
+            }
+            cursor.next();
+        }
+        return false;
     }
 
     /** @param numbers all of the sentence; those that are read are taken out of it */

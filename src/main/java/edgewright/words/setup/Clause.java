@@ -21,6 +21,17 @@ final class Clause {
             Concept.LONG_EDGE,
             Concept.SHORT_EDGE);
 
+    /** What parts one thing that is said from the next. */
+    static final Set<Concept> PARTING = EnumSet.of(
+            Concept.SEMICOLON,
+            Concept.COMMA,
+            Concept.DASH,
+            Concept.OPEN,
+            Concept.CLOSE,
+            Concept.STOP,
+            Concept.COLON,
+            Concept.AND);
+
     private Clause() {}
 
     static boolean has(List<Lexeme> clause, Concept concept) {
@@ -37,6 +48,11 @@ final class Clause {
                 .map(Lexeme::concept)
                 .filter(Concept.FOR_HANDS::contains)
                 .allMatch(concepts::contains);
+    }
+
+    /** Whether no sign and no 'and' parts it any further. */
+    static boolean isSimple(List<Lexeme> clause) {
+        return split(clause, PARTING).size() == 1;
     }
 
     /** Where the first of this kind stands, from 0; below 0 if none does. */

@@ -4,7 +4,9 @@ import edgewright.chart.Corner;
 import edgewright.chart.Counting;
 import edgewright.words.grammar.BodyNotes;
 import edgewright.words.grammar.BodyReader;
+import edgewright.chart.Stitch;
 import edgewright.words.grammar.Concept;
+import edgewright.words.grammar.CornerSentence;
 import edgewright.words.grammar.CornerGroup;
 import edgewright.words.grammar.CountingWords;
 import edgewright.words.grammar.Cursor;
@@ -106,10 +108,57 @@ final class CornerFacts {
                 .map(chains -> CornerGroup.of(chains.at(), List.of(chains), true));
     }
 
+    /** Takes a corner that was found in a sentence; one that is told again must be the same. */
+    void tell(CornerSentence said) {
+        Optional<Integer> known = facts.corner.flatMap(Item.Turn::chains);
+        Item.Turn turn = said.turn();
+        if (known.isPresent() && turn.chains().isPresent() && !known.equals(turn.chains())) {
+            throw new Stopped(Remark.of(Remark.Kind.FINDING, turn.at(), "chainsOfCorner", known.get()));
+        }
+        said.chainsBelow().ifPresent(facts.baseChains::add);
+        facts.corner = Optional.of(
+                new Item.Turn(turn.at(), turn.before(), turn.chains().or(() -> known), turn.after(), false));
+    }
+
+    /**
+     * Of the stitches that go into a corner: 'these are counted with the sides', 'they are the first and the last of a side', 'the
+     * two of a corner are not counted'.
+     */
+    boolean takeSpare(List<Lexeme> clause) {
+        boolean small = Clause.numbers(clause).stream().allMatch(word -> word.number() <= 2);
+        boolean ofCorner = Clause.has(clause, Concept.STITCH)
+                && Clause.hasOne(clause, EnumSet.of(Concept.CORNER, Concept.FIRST, Concept.LAST));
+        boolean those = ofCorner
+                || Clause.has(clause, Concept.SHORT)
+                || clause.stream().anyMatch(CornerFacts::isBack)
+                || words.those().anyIn(clause);
+        boolean counted = Clause.hasOne(clause, SAY_COUNTING)
+                || words.notCounted().anyIn(clause)
+                || (Clause.has(clause, Concept.SIDE)
+                        && Clause.hasOne(clause, EnumSet.of(Concept.FIRST, Concept.LAST)))
+                || words.belong().anyIn(clause);
+        if (!small
+                || Clause.hasOne(clause, EnumSet.of(Concept.YARN_NAME, Concept.ODD, Concept.EVEN))
+                || !those
+                || !counted
+                || !Clause.saysOnly(clause, EnumSet.of(Concept.NUMBER, Concept.SHORT, Concept.AS, Concept.STITCH_NAME))) {
+            return false;
+        }
+        boolean not = Clause.has(clause, Concept.WITHOUT_CORNERS);
+        facts.betweenCorners |= not;
+        facts.armsInSides = Optional.of(!not);
+        return true;
+    }
+
+    private static boolean isBack(Lexeme word) {
+        return word.stitch().filter(Stitch::standsInStitchBelow).isPresent();
+    }
+
     /** 'Corner: 2 ch', 'ch 2 at each corner', '2ch corners': the chains of every corner. */
     boolean takeChains(List<Lexeme> clause) {
         Optional<Lexeme> chains = chainNumber(clause);
-        boolean others = Clause.numbers(clause).stream()
+        boolean others = !Clause.saysOnly(clause, EnumSet.of(Concept.NUMBER, Concept.CHAIN, Concept.AS))
+                || Clause.numbers(clause).stream()
                 .anyMatch(word -> !word.equals(chains.orElse(null)) && word.number() > 1);
         if (chains.isEmpty()
                 || !Clause.has(clause, Concept.CORNER)
@@ -163,7 +212,9 @@ final class CornerFacts {
         Optional<Lexeme> chains = chainNumber(clause);
         boolean numbers = Clause.numbers(clause).stream()
                 .anyMatch(word -> word.number() > 1 && !chains.equals(Optional.of(word)));
-        boolean worked = chains.isPresent() && !isThere(clause, chains.get());
+        boolean left = Clause.isSimple(clause)
+                && (words.notCounted().anyIn(clause) || Clause.has(clause, Concept.WITHOUT_CORNERS));
+        boolean worked = chains.isPresent() && !isThere(clause, chains.get()) && !left;
         if (numbers || worked || Clause.hasOne(clause, NOT_OF_COUNTING)) {
             return false;
         }
@@ -232,6 +283,7 @@ final class CornerFacts {
             return false;
         }
         boolean taken = isAboutArms(clause)
+                && loopsAreOfCorner(clause)
                 && small
                 && !twoInOne(clause)
                 && !Clause.hasOne(clause, NEVER)
@@ -241,6 +293,13 @@ final class CornerFacts {
             facts.armsInSides = Optional.of(true);
         }
         return taken;
+    }
+
+    /** Loops that are told in a part of their own must be those of the corner. */
+    private static boolean loopsAreOfCorner(List<Lexeme> clause) {
+        return Clause.split(clause, Clause.PARTING).stream()
+                .filter(part -> Clause.has(part, Concept.BACK_ONLY))
+                .allMatch(part -> !Clause.has(part, Concept.SHORT) || Clause.hasOne(part, ABOUT_CORNERS));
     }
 
     private boolean isToldAlready(Lexeme chains) {

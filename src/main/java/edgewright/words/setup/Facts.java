@@ -6,7 +6,9 @@ import edgewright.words.grammar.Item;
 import edgewright.words.grammar.Lexeme;
 import edgewright.words.grammar.StatedCount;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** What a text says once for all its rounds, gathered while it is read. */
@@ -33,10 +35,14 @@ public final class Facts {
     public Stitch usual = Stitch.PLAIN;
     /** The yarns of the rounds in turn, where they are told once. */
     public List<Lexeme> yarnsInTurn = List.of();
+    /** The yarns of single rounds by their numbers, where they are told once; these go before the yarns in turn. */
+    public final Map<Integer, Lexeme> yarnsOfRounds = new HashMap<>();
     /** Whether what is said of loops is not for the last round, whose own words must then say them. */
     public boolean loopsOfLast;
     /** Whether the stitches that go into a corner are among those that the words of a side tell; empty if it is not said. */
     public Optional<Boolean> armsInSides = Optional.empty();
+    /** Where back loops are spoken of outside the rounds and the list of abbreviations. */
+    public final List<Lexeme> backLoopsSaid = new ArrayList<>();
     /** Rounds that are talked about; each must have its words elsewhere. */
     public final List<Lexeme> mentioned = new ArrayList<>();
 }

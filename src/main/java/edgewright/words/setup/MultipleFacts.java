@@ -5,6 +5,7 @@ import edgewright.words.grammar.Cursor;
 import edgewright.words.grammar.Lexeme;
 import edgewright.words.grammar.Remark;
 import edgewright.words.grammar.Stopped;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -20,9 +21,9 @@ final class MultipleFacts {
             Concept.ANY_NUMBER,
             Concept.WITH,
             Concept.AND,
+            Concept.EACH,
+            Concept.CLOSE,
             Concept.IN);
-    private static final Set<Concept> SAYS_MORE =
-            EnumSet.of(Concept.NUMBER, Concept.CHAIN, Concept.ALTERNATE, Concept.NUMBER_EACH);
     private static final Set<Concept> PARTS =
             EnumSet.of(Concept.SEMICOLON, Concept.COMMA, Concept.OPEN, Concept.CLOSE, Concept.STOP, Concept.COLON);
 
@@ -45,8 +46,9 @@ final class MultipleFacts {
         if (cursor.atEnd()) {
             return takeOdd(sentence);
         }
+        int begins = cursor.mark();
         cursor.take(Concept.MULTIPLE);
-        cursor.skip(EnumSet.of(Concept.OF, Concept.COLON));
+        cursor.skip(EnumSet.of(Concept.OF, Concept.COLON, Concept.STITCH, Concept.WORD, Concept.IN));
         Lexeme of = cursor.peek();
         int each = of.is(Concept.NUMBER_EACH) ? cursor.next().number() : cursor.number();
         if (each < 1) {
@@ -55,14 +57,17 @@ final class MultipleFacts {
         while (cursor.isOne(BEFORE_PLUS) || (cursor.isOne(Clause.SIDES) && plusComes(cursor))) {
             cursor.next();
         }
-        boolean over = cursor.is(Concept.NUMBER) && words.over().has(cursor.peek(1));
+        boolean over = cursor.is(Concept.NUMBER)
+                && (words.over().has(cursor.peek(1))
+                        || cursor.peek(1).is(Concept.MORE)
+                        || cursor.are(Concept.NUMBER, Concept.STITCH, Concept.MORE));
         int plus = cursor.take(Concept.PLUS) || over ? cursor.number() : 0;
         Optional<List<Lexeme>> shown = example(sentence, of, each, plus);
         if (shown.isPresent()) {
             facts.base.add(BaseFacts.base(shown.get().get(0), shown.get().get(0).number()));
         }
         tell(new Facts.SaidMultiple(of, each, plus, List.of()));
-        return Optional.of(rest(sentence, cursor.mark()));
+        return Optional.of(rest(sentence, begins, cursor.mark()));
     }
 
     /** A multiple that is told again is the same one. */
@@ -92,8 +97,17 @@ final class MultipleFacts {
     }
 
     private static boolean plusComes(Cursor cursor) {
-        for (int i = 1; i < 5; i++) {
+        for (int i = 1; i < 7; i++) {
             if (cursor.peek(i).is(Concept.PLUS)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean overComes(Cursor cursor) {
+        for (int i = 2; i < 10; i++) {
+            if (cursor.peek(i).is(Concept.NUMBER) && words.over().has(cursor.peek(i + 1))) {
                 return true;
             }
         }
@@ -103,12 +117,23 @@ final class MultipleFacts {
     private boolean isMultiple(Cursor cursor) {
         Lexeme here = cursor.peek();
         Lexeme after = cursor.peek(1);
-        boolean marked = words.multiples().has(after) && after.column() == here.end();
+        Lexeme symbol = after.is(Concept.TIMES) ? cursor.peek(2) : after;
+        boolean close = after.column() == here.end()
+                || cursor.peek(2).is(Concept.PLUS)
+                || after.is(Concept.TIMES);
+        boolean marked = words.multiples().has(symbol) && close;
         boolean times = after.is(Concept.TIMES) && cursor.peek(2).is(Concept.ANY_NUMBER);
         boolean stitches = after.is(Concept.STITCH)
                 && cursor.peek(2).is(Concept.TIMES)
                 && cursor.peek(3).is(Concept.ANY_NUMBER);
+        boolean andMore = cursor.are(Concept.NUMBER, Concept.STITCH, Concept.AND, Concept.NUMBER, Concept.STITCH, Concept.MORE);
+        boolean perFigure = after.is(Concept.STITCH)
+                && (cursor.are(Concept.NUMBER, Concept.STITCH, Concept.IN, Concept.EACH)
+                        || cursor.are(Concept.NUMBER, Concept.STITCH, Concept.EACH))
+                && (overComes(cursor) || plusComes(cursor));
         return here.is(Concept.MULTIPLE)
+                || perFigure
+                || andMore
                 || here.is(Concept.NUMBER_EACH)
                 || (here.is(Concept.NUMBER) && (marked || times || stitches));
     }
@@ -119,12 +144,18 @@ final class MultipleFacts {
             return Optional.empty();
         }
         facts.multiple = Optional.of(new Facts.SaidMultiple(sentence.get(at), 2, 1, List.of()));
-        return Optional.of(rest(sentence, at + 1));
+        return Optional.of(rest(sentence, at, at + 1));
     }
 
-    private static List<List<Lexeme>> rest(List<Lexeme> sentence, int from) {
-        return Clause.split(sentence.subList(from, sentence.size()), PARTS).stream()
-                .filter(clause -> Clause.hasOne(clause, SAYS_MORE))
-                .toList();
+    /** What stands before the clause of the multiple, and all that follows its numbers. */
+    private static List<List<Lexeme>> rest(List<Lexeme> sentence, int begins, int ends) {
+        int from = begins;
+        while (from > 0 && !Clause.PARTING.contains(sentence.get(from - 1).concept())) {
+            from--;
+        }
+        List<List<Lexeme>> rest = new ArrayList<>(List.of(sentence.subList(0, from)));
+        rest.addAll(Clause.split(sentence.subList(ends, sentence.size()), PARTS));
+        rest.removeIf(clause -> !Clause.hasOne(clause, Concept.FOR_HANDS));
+        return rest;
     }
 }

@@ -52,6 +52,7 @@ final class RoundFacts {
         boolean butLast = isUntilLastRound(clause);
         boolean until = Clause.has(clause, Concept.TO) && !butLast;
         if (back == both
+                || Clause.has(clause, Concept.BASE_ROUND)
                 || !Clause.saysOnly(clause, OF_LOOPS)
                 || until
                 || chain

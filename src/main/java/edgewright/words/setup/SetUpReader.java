@@ -2,6 +2,7 @@ package edgewright.words.setup;
 
 import edgewright.texts.Language;
 import edgewright.words.grammar.Concept;
+import edgewright.words.grammar.CornerSentence;
 import edgewright.words.grammar.Cursor;
 import edgewright.words.grammar.Lexeme;
 import edgewright.words.grammar.LineKind;
@@ -30,6 +31,8 @@ public final class SetUpReader {
     private final RoundFacts rounds;
     private final CornerFacts corners;
     private final BaseFacts bases;
+    private final StitchFacts stitches;
+    private final YarnFacts yarns;
 
     public SetUpReader(Facts facts, Language language) {
         SetUpWords words = SetUpWords.of(language);
@@ -39,6 +42,8 @@ public final class SetUpReader {
         this.rounds = new RoundFacts(facts, words);
         this.corners = new CornerFacts(facts, words);
         this.bases = new BaseFacts(facts, words);
+        this.yarns = new YarnFacts(facts, words);
+        this.stitches = new StitchFacts(facts, words);
     }
 
     /**
@@ -57,8 +62,12 @@ public final class SetUpReader {
             facts.mentioned.addAll(said.get().rounds());
             return LineKind.PROSE;
         }
-        boolean any = false;
-        List<List<Lexeme>> open = new ArrayList<>(List.of(sentence));
+        if (yarns.take(sentence)) {
+            return LineKind.SET_UP;
+        }
+        Optional<List<List<Lexeme>>> around = cornerRest(sentence);
+        boolean any = around.isPresent();
+        List<List<Lexeme>> open = new ArrayList<>(around.orElse(List.of(sentence)));
         for (Set<Concept> signs : SPLITS) {
             List<List<Lexeme>> rest = new ArrayList<>();
             for (List<Lexeme> clause : open) {
@@ -76,8 +85,22 @@ public final class SetUpReader {
         return any ? LineKind.SET_UP : LineKind.PROSE;
     }
 
+    /** What stands round the words for a corner, if there are any in this sentence. */
+    private Optional<List<List<Lexeme>>> cornerRest(List<Lexeme> sentence) {
+        Optional<CornerSentence> corner = CornerSentence.find(sentence, facts.usual);
+        if (corner.isEmpty()) {
+            return Optional.empty();
+        }
+        corners.tell(corner.get());
+        List<List<Lexeme>> rest = new ArrayList<>();
+        for (List<Lexeme> part : corner.get().rest()) {
+            rest.addAll(cornerRest(part).orElse(List.of(part)));
+        }
+        return Optional.of(rest);
+    }
+
     private boolean takeWhole(List<Lexeme> clause, Part part) {
-        return takeMultiple(clause)
+        return takeMultiple(clause, part)
                 || rounds.takeGrowth(clause)
                 || rounds.takeUsual(clause)
                 || rounds.takeYarnsInTurn(clause)
@@ -85,15 +108,16 @@ public final class SetUpReader {
                 || corners.takeGroup(clause)
                 || corners.takeChains(clause)
                 || corners.takeCounting(clause)
+                || corners.takeSpare(clause)
                 || bases.take(clause, part)
                 || bases.takeShown(clause, part)
-                || StitchFacts.take(clause)
+                || stitches.take(clause)
                 || corners.takeArms(clause);
     }
 
-    private boolean takeMultiple(List<Lexeme> clause) {
+    private boolean takeMultiple(List<Lexeme> clause, Part part) {
         Optional<List<List<Lexeme>>> rest = multiples.take(clause);
-        rest.ifPresent(clauses -> clauses.forEach(each -> take(each, Part.SET_UP)));
+        rest.ifPresent(clauses -> clauses.forEach(each -> take(each, part)));
         return rest.isPresent();
     }
 }

@@ -13,6 +13,12 @@ import edgewright.words.grammar.WordSet;
  * @param examples what tells that a number is of the sample that was made
  * @param growth what tells that sides grow
  * @param except what leaves something out of a count
+ * @param those what points at stitches that were just told
+ * @param belong what tells that something is part of something
+ * @param notCounted that something is left out of a count
+ * @param leave what leaves a stitch alone
+ * @param soOn that it goes on as it began
+ * @param verbs what a sentence about rounds goes on with
  * @param talk knows sentences to people
  */
 record SetUpWords(
@@ -22,6 +28,12 @@ record SetUpWords(
         WordSet examples,
         WordSet growth,
         WordSet except,
+        WordSet those,
+        WordSet belong,
+        WordSet notCounted,
+        WordSet leave,
+        WordSet soOn,
+        WordSet verbs,
         TalkReader talk) {
     static SetUpWords of(Language language) {
         return new SetUpWords(
@@ -31,6 +43,12 @@ record SetUpWords(
                 WordSet.of(language, "EXAMPLE_WORDS"),
                 WordSet.of(language, "GROWTH_WORDS"),
                 WordSet.of(language, "EXCEPT_WORDS"),
+                WordSet.of(language, "THOSE_WORDS"),
+                WordSet.of(language, "BELONG_WORDS"),
+                WordSet.of(language, "NOT_COUNTED_WORDS"),
+                WordSet.of(language, "LEAVE_WORDS"),
+                WordSet.of(language, "SO_ON_WORDS"),
+                WordSet.of(language, "ROUND_VERBS"),
                 new TalkReader(language));
     }
 }

@@ -2,7 +2,10 @@ package edgewright.words.setup;
 
 import edgewright.chart.Stitch;
 import edgewright.words.grammar.Concept;
+import edgewright.words.grammar.Cursor;
+import edgewright.words.grammar.Item;
 import edgewright.words.grammar.Lexeme;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -16,23 +19,111 @@ final class StitchFacts {
     private static final Set<Concept> OF_BACK = EnumSet.of(Concept.SHORT, Concept.BACK_ONLY, Concept.STITCH_NAME);
     private static final Set<Concept> MEANS =
             EnumSet.of(Concept.EQUALS, Concept.COLON, Concept.DASH, Concept.DEFINED_AS);
-    private static final Set<Concept> LISTED = EnumSet.of(Concept.WORD, Concept.SHORT, Concept.TALL);
+    private static final Set<Concept> LISTED = EnumSet.of(Concept.WORD, Concept.SHORT, Concept.TALL, Concept.IN);
+    private static final Set<Concept> SIGNS =
+            EnumSet.of(Concept.COMMA, Concept.DASH, Concept.EQUALS, Concept.COLON);
     private static final int LONGEST_LISTED = 4;
 
-    private StitchFacts() {}
+    private static final Set<Concept> EXCEPTION =
+            EnumSet.of(Concept.NOT_OURS, Concept.UNLESS, Concept.STITCH_NAME, Concept.TALL, Concept.AS);
+    private static final Set<Concept> OF_LANDING = EnumSet.of(
+            Concept.STITCH_NAME, Concept.TALL, Concept.NUMBER, Concept.CHAIN, Concept.AS, Concept.FRONT_ONLY);
 
-    /** Whether a clause says no more than what is known of its stitch already. */
-    static boolean take(List<Lexeme> clause) {
-        return coversStitch(clause) || restates(clause) || describes(clause);
+    private final Facts facts;
+    private final SetUpWords words;
+
+    StitchFacts(Facts facts, SetUpWords words) {
+        this.facts = facts;
+        this.words = words;
     }
 
-    /** 'The st behind it is missed', as it is behind every long stitch. */
-    private static boolean coversStitch(List<Lexeme> clause) {
+    /** Whether a clause says no more than what is known of its stitch already. */
+    boolean take(List<Lexeme> clause) {
+        return coversStitch(clause)
+                || restates(clause)
+                || describes(clause)
+                || exceptsLong(clause)
+                || lands(clause)
+                || isOfArms(clause)
+                || isChainAsStitch(clause)
+                || isChainOverOne(clause);
+    }
+
+    /** 'The st behind it is missed', 'leave the st behind it alone', as it is behind every long stitch. */
+    private boolean coversStitch(List<Lexeme> clause) {
+        boolean next = Clause.has(clause, Concept.NEXT)
+                && Clause.has(clause, Concept.STITCH)
+                && Clause.has(clause, Concept.ROUND)
+                && !Clause.has(clause, Concept.NUMBER);
         boolean two = Clause.numbers(clause).stream().allMatch(word -> word.number() <= 2);
-        return Clause.has(clause, Concept.MISS)
-                && Clause.has(clause, Concept.BEHIND)
+        return (Clause.has(clause, Concept.MISS) || words.leave().anyIn(clause))
+                && (Clause.has(clause, Concept.BEHIND) || next)
                 && two
                 && Clause.saysOnly(clause, OF_COVERED);
+    }
+
+    /** 'Except where a long stitch is called for'. */
+    private static boolean exceptsLong(List<Lexeme> clause) {
+        return Clause.hasOne(clause, EnumSet.of(Concept.NOT_OURS, Concept.UNLESS))
+                && Clause.hasOne(clause, EnumSet.of(Concept.STITCH_NAME, Concept.TALL))
+                && Clause.saysOnly(clause, EXCEPTION);
+    }
+
+    /** Where a long stitch lands: two rounds below, on another long one or in the chain of the corner. */
+    private boolean lands(List<Lexeme> clause) {
+        boolean isLong = clause.stream().anyMatch(word -> word.stitch().equals(Optional.of(Stitch.LONG)));
+        if (!isLong || !Clause.saysOnly(clause, OF_LANDING)) {
+            return false;
+        }
+        Cursor cursor = new Cursor(clause);
+        boolean below = false;
+        List<Lexeme> rounds = new ArrayList<>();
+        while (!cursor.atEnd()) {
+            boolean two = cursor.are(Concept.NUMBER, Concept.ROUND, Concept.BELOW)
+                    && cursor.peek().number() == Stitch.LONG.roundsDown();
+            boolean round = cursor.is(Concept.NUMBER) && cursor.peek(-1).is(Concept.ROUND);
+            if (cursor.is(Concept.NUMBER) && !two && !round) {
+                return false;
+            }
+            below |= two;
+            if (round) {
+                rounds.add(cursor.peek());
+            }
+            cursor.next();
+        }
+        facts.mentioned.addAll(below ? rounds : List.of());
+        return below;
+    }
+
+    /** 'Every stitch of the corner groups is one into the back loop too.' */
+    private boolean isOfArms(List<Lexeme> clause) {
+        List<Stitch> named = clause.stream().flatMap(word -> word.stitch().stream()).distinct().toList();
+        return Clause.has(clause, Concept.CORNER)
+                && named.size() == 1
+                && named.get(0).standsInStitchBelow()
+                && Clause.saysOnly(clause, EnumSet.of(Concept.STITCH_NAME))
+                && facts.corner
+                        .flatMap(Item.Turn::before)
+                        .map(arm -> arm == named.get(0))
+                        .orElse(true);
+    }
+
+    /** 'One chain over one missed stitch', as it is in every border. */
+    private static boolean isChainOverOne(List<Lexeme> clause) {
+        return Clause.has(clause, Concept.CHAIN)
+                && Clause.has(clause, Concept.MISS)
+                && !Clause.hasOne(clause, EnumSet.of(Concept.CORNER, Concept.ROUND))
+                && Clause.numbers(clause).stream().allMatch(number -> number.number() == 1)
+                && Clause.saysOnly(clause, EnumSet.of(Concept.CHAIN, Concept.MISS, Concept.NUMBER));
+    }
+
+    /** 'A chain counts as a stitch in the next round', as it does in every border. */
+    private static boolean isChainAsStitch(List<Lexeme> clause) {
+        return Clause.has(clause, Concept.CHAIN)
+                && Clause.has(clause, Concept.STITCH)
+                && Clause.hasOne(clause, EnumSet.of(Concept.AS, Concept.COUNTED))
+                && !Clause.hasOne(clause, EnumSet.of(Concept.CORNER, Concept.WITHOUT_CORNERS))
+                && Clause.saysOnly(clause, EnumSet.of(Concept.CHAIN, Concept.AS, Concept.NEXT_ROUND));
     }
 
     private static boolean describes(List<Lexeme> clause) {
@@ -49,7 +140,7 @@ final class StitchFacts {
 
     private static boolean isTwice(List<Lexeme> clause) {
         List<Lexeme> words =
-                clause.stream().filter(word -> !word.is(Concept.COMMA)).toList();
+                clause.stream().filter(word -> !SIGNS.contains(word.concept())).toList();
         return words.size() == 2
                 && words.get(0).concept() == words.get(1).concept()
                 && !words.get(0).is(Concept.NUMBER)
@@ -81,6 +172,8 @@ final class StitchFacts {
     }
 
     private static boolean isList(List<Lexeme> clause) {
-        return clause.size() <= LONGEST_LISTED && clause.stream().allMatch(word -> LISTED.contains(word.concept()));
+        return clause.size() <= LONGEST_LISTED
+                && Clause.hasOne(clause, EnumSet.of(Concept.SHORT, Concept.TALL))
+                && clause.stream().allMatch(word -> LISTED.contains(word.concept()));
     }
 }

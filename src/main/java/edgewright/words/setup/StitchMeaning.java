@@ -17,6 +17,9 @@ final class StitchMeaning {
             Concept.SHORT, Concept.TALL, Concept.STITCH_NAME, Concept.OTHER_STITCH, Concept.CHAIN, Concept.SLIP);
     private static final Set<Concept> NO_STITCH = EnumSet.of(Concept.OTHER_STITCH, Concept.SLIP, Concept.CHAIN);
 
+    private static final Set<Concept> OF_MISSED = EnumSet.of(
+            Concept.NUMBER, Concept.SHORT, Concept.STITCH, Concept.NEXT, Concept.BEHIND, Concept.OF, Concept.STITCH_NAME);
+
     private final List<Concept> names;
     private final List<Concept> loops;
     private final List<Integer> below;
@@ -44,8 +47,13 @@ final class StitchMeaning {
 
     /** The stitch that is described; empty if it is none of a border, or too little is said of it. */
     static Optional<Stitch> of(List<Lexeme> said) {
-        StitchMeaning meaning = new StitchMeaning(withoutMissed(said));
-        return meaning.isOneStitch() ? meaning.stitch() : Optional.empty();
+        List<Lexeme> meant = withoutMissed(said);
+        StitchMeaning meaning = new StitchMeaning(meant);
+        Optional<Stitch> stitch = meaning.isOneStitch() ? meaning.stitch() : Optional.empty();
+        int colon = Clause.find(meant, Concept.COLON);
+        // 'Long dc: treble into the front loop': what is told after its other name is what counts.
+        boolean restated = colon >= 0 && !Clause.has(meant.subList(0, colon), Concept.STOP);
+        return stitch.isPresent() || !restated ? stitch : of(meant.subList(colon + 1, meant.size()));
     }
 
     private boolean isOneStitch() {
@@ -75,21 +83,34 @@ final class StitchMeaning {
         boolean front = loops.equals(List.of(Concept.FRONT_ONLY));
         boolean asNamed = named && (front || loops.isEmpty());
         boolean byLoop = names.equals(List.of(Concept.TALL)) && (front || (!below.isEmpty() && loops.isEmpty()));
-        return two && (asNamed || byLoop);
+        // A short stitch drawn up from the front loop two rounds below is long as well.
+        boolean drawnUp = names.equals(List.of(Concept.SHORT)) && front && !below.isEmpty();
+        return two && (asNamed || byLoop || drawnUp);
     }
 
     /** The meaning without 'missing the st behind it', which every long stitch does. */
     private static List<Lexeme> withoutMissed(List<Lexeme> said) {
-        List<Lexeme> meaning = new ArrayList<>();
-        boolean missed = false;
-        boolean ends = said.stream().anyMatch(word -> word.is(Concept.BEHIND));
-        for (Lexeme word : said) {
-            missed |= word.is(Concept.MISS) && ends;
-            if (!missed || (word.is(Concept.NUMBER) && word.number() != 1)) {
+        int miss = Clause.find(said, Concept.MISS);
+        int behind = Clause.find(said, Concept.BEHIND);
+        if (miss < 0) {
+            return said;
+        }
+        int from = Math.min(miss, behind < 0 ? miss : behind - 1);
+        // 'St behind left unworked': the stitch stands before, 'miss st behind' and 'miss 1 st': it stands after.
+        List<Lexeme> meaning = new ArrayList<>(said.subList(0, Math.max(0, from)));
+        int to = Math.max(miss, behind);
+        for (Lexeme word : said.subList(Math.max(0, from), to + 1)) {
+            if (word.is(Concept.NUMBER) && word.number() != 1) {
                 meaning.add(word);
             }
-            missed &= !word.is(Concept.BEHIND);
         }
+        int after = to + 1;
+        if (behind < 0) {
+            while (after < said.size() && OF_MISSED.contains(said.get(after).concept()) && said.get(after).number() <= 1) {
+                after++;
+            }
+        }
+        meaning.addAll(said.subList(after, said.size()));
         return meaning;
     }
 

@@ -20,57 +20,57 @@ TO = to | until | up to | through to | till | to within | as far as | thru | sto
 BEFORE = before
 LAST = last | final
 REMAIN = remain | remains | remaining | are left | left over | is left | are remaining
-EACH = each | every | all | ea | each of | each of the | all of | every one of
+EACH = each | either |  every | all | ea | each of | each of the | all of | every one of
 IN = in | thro | thru | into | on | at | over | inside | for | through | onto
 OF = of
 NEXT = next | following
-FIRST = first
+FIRST = first | second
 ANY = any
 SAME = same
 STITCH = st | sts | stitch | stitches
 AROUND = around | all round the piece | all around | all the way around | all round | to end of round | to the end of the round | to end of rnd | to end | to the end | round the piece | to beginning | to the beginning | to beg | the whole way round | right round | right around | all the way round | to end of rd | to start
 ACROSS = across | along | to end of side | to the end of the side | along the side | across the side | along side | across side | along each side | to end of edge | along edge | along the edge | the length of the side
 TOP = top
-BOTTOM = bottom | lower
+BOTTOM = bottom | lower edge | lower side
 LEFT = left | left-hand | left hand
 RIGHT = right | right-hand | right hand
 LONG_EDGE = long side | long sides | long edge | long edges | longer sides | longer edges
 SHORT_EDGE = short side | short sides | short edge | short edges | shorter sides | shorter edges
 SIDE = side | sides | edge | edges
 EACH_SIDE = each side | every side | all sides | all four sides | all 4 sides | four sides | 4 sides | per side | a side | each edge | all four edges | all edges | every edge | per edge | one side | all four | both sides
-ALIKE = alike | identical | identically | the same way | the same
+ALIKE = alike | twins |  identical | identically | the same way | the same
 THREE_MORE_SIDES = next three sides | next 3 sides | other three sides | other 3 sides | remaining three sides | remaining 3 sides | three remaining sides | 3 remaining sides | rem 3 sides | remaining sides | other sides
 SPACE = sp | space | sps | spaces | loop sp
 MISS = miss | skip | sk | missing | skipping | missed | skipped | leave out | left unworked | leave unworked
 BACK_ONLY = b.l. | b.l | blo | back loop only | back loops only | back loop | back loops | bl only | bl | in blo | b.l.o. | b.l.o | blps
 FRONT_ONLY = flo | front loop only | front loops only | front loop | front loops | fl only | fl | f.l.o. | f.l.o | free front loop | free loop of the round before last | free loop of round before last | front loop left free | free loop | front loop of the round before last | front loop (flo)
 BOTH_LOOPS = both loops | under both loops | both loops of st
-BELOW = below | down | beneath | under | lower down
+BELOW = below | lower |  down | beneath | under | lower down
 ROW = row | rows
 YARN = yarn | yarns | colour | color | colours | colors | col | cols | shade | shades | col. | clr
 WITH = with | using
 CHANGE = change to | changing to | switch to | change colour to | change color to | change yarn to | pick up | attach | join in | now use | join | rejoin | drop | use | take up | now with | work with
 ALTERNATE = alternating | alternately | alternate | in turn
-ODD = odd | odd-numbered | odd numbered
-EVEN = even | even-numbered | even numbered
+ODD = odd | odd ones |  odd-numbered | odd numbered
+EVEN = even | even ones |  even-numbered | even numbered
 AS = as for | as given for | work as for | work as | as in | same as | as | like | same as for | as per
 WITH_CORNERS = including | incl | counting | includes | include | counted with
-WITHOUT_CORNERS = excluding | excl | excl. | not counting | without | excludes | exclude | do not include | not including | are not counted | not counted | don't count | do not count | never counted | are not included | not included | are never counted | don't include | does not include | is not counted | does not count | not incl | aren't counted | never | left out | are left out | is not | are not | not | no | leaving out | not to be counted | don't count | aren't included
-COUNTED = counted | are counted | is counted | count as | reckoned | are reckoned | is reckoned | numbered | are numbered | belong | belong to | are part of | is part of | count with | counts with | counts for | count for | counting with | part of
+WITHOUT_CORNERS = dont count | never count | excluding | excl | excl. | not counting | without | excludes | exclude | do not include | not including | are not counted | not counted | don't count | do not count | never counted | are not included | not included | are never counted | don't include | does not include | is not counted | does not count | not incl | aren't counted | never | left out | are left out | is not | are not | not | no | leaving out | not to be counted | don't count | aren't included
+COUNTED = counted | included | are included | is included | incl. | belong to the sides |  are counted | is counted | count as | reckoned | are reckoned | is reckoned | numbered | are numbered | belong | belong to | are part of | is part of | count with | counts with | counts for | count for | counting with | part of
 TOTAL = total | in total | altogether | in all | all told
-STITCH_COUNT = st count | stitch count | sts count | counts | count
-MULTIPLE = multiple of | multiples of | a multiple of | mult of | mult. of | multiple | multiples
+STITCH_COUNT = st count | numbers | the numbers | st numbers | stitch numbers | numbers below | st numbers below | stitch counts |  stitch count | sts count | counts | count
+MULTIPLE = divide by | divides by | divisible by | be divided by | multiple of | multiples of | a multiple of | mult of | mult. of | multiple | multiples
 PLUS = plus | +
 AND = and | & | then
 OR = or
 ONE_CHAIN_EACH_END = one corner chain at each end | 1 corner chain at each end | one corner ch at each end
 STANDING = standing
-BORDER_OVER = fasten off | fasten off yarn | cut yarn | cut the yarn | break yarn | break off | weave in ends | weave in all ends | fo | f.o. | end off | do not turn | don't turn | without turning | do not join | turn | invisible join | close with an invisible join | join invisibly | needle join | block | break off yarn | ends off
+BORDER_OVER = darn in | sew in | run in | work in ends | work in the ends | hide the ends | finish off | fasten off | fasten off yarn | cut yarn | cut the yarn | break yarn | break off | weave in ends | weave in all ends | fo | f.o. | end off | do not turn | don't turn | without turning | do not join | turn | invisible join | close with an invisible join | join invisibly | needle join | block | break off yarn | ends off
 DEFINED_AS = means | stands for
 NOT_OURS = except | instead | omit | omitting | reverse | reversed | mirror | mirrored | backwards | opposite | unless | otherwise | but | increase | inc | decrease | dec | tog | together
 UNLESS = unless otherwise stated | unless stated otherwise | unless otherwise noted | unless noted otherwise | unless otherwise told | unless told otherwise | unless marked | unless otherwise specified | unless specified otherwise | unless the pattern says otherwise | unless told | unless stated | unless noted
-BEHIND = behind | covered | right behind | behind it | right behind it | in front of which it lies | behind each | covered by it
-GIVES = that makes | that gives | this makes | this gives | you should have | you should now have | you now have | now there are | there are now | there are | each side now has | side now has | now has | you have | makes | gives | making | giving | then have | should have
+BEHIND = behind | it covers | that it covers | which it covers | it hides | hides behind it | that hides behind it | lies behind it | which lies behind it |  covered | right behind | behind it | right behind it | in front of which it lies | behind each | covered by it
+GIVES = there should now be | there should be | there will be | you will have | you will now have | you have now | that makes | that gives | this makes | this gives | you should have | you should now have | you now have | now there are | there are now | there are | each side now has | side now has | now has | you have | makes | gives | making | giving | then have | should have
 ANY_NUMBER = any number | something
 NONE = none | nothing
 STAR = star | the star | asterisk | the asterisk
@@ -84,8 +84,10 @@ TENS = twenty | thirty | forty | fifty | sixty | seventy | eighty | ninety
 NUMBERS = one | two | three | four | five | six | seven | eight | nine | ten | eleven | twelve | thirteen | fourteen | fifteen | sixteen | seventeen | eighteen | nineteen | twenty
 
 # Words for the two terms, each followed or led by a word for terms
-UK_NAMES = english | uk | u.k. | british | gb | uk/australian | british english
+UK_NAMES = english | great britain | britain |  uk | u.k. | british | gb | uk/australian | british english
 US_NAMES = us | u.s. | usa | american | us english
+# Words for terms that may stand further off in the same sentence
+TERM_WORDS_NEAR = terms | term | terminology
 TERM_WORDS = terms | term | terminology | abbreviations | stitch names | crochet terms | crochet terminology | crochet abbreviations | names | notation | crochet notation | conventions | english terms | standard terms | language | pattern | stitches
 TERM_LEADS = terms: | terminology: | abbreviations, | terms are | | terms : | terms - | terms used: | written in | terms are | language: | terms =
 # Stitches that occur in the one terms only: https://craftydogblog.blogspot.com/2011/01/us-vs-uk-terminology.html
@@ -104,16 +106,17 @@ PART_FINISHING = finishing | finish | to finish | making up | finishing off | bl
 PART_OTHER = about | introduction | care | copyright | credits | designer's note | designer's notes | about this border | about the border | about this pattern | difficulty | skill level | level
 
 # Words that are no concept of their own, by what they tell beside others
+ORDINALS = first | second | third | fourth | fifth | sixth | seventh | eighth | ninth | tenth | eleventh | twelfth | thirteenth | fourteenth | fifteenth | sixteenth | seventeenth | eighteenth | nineteenth | twentieth
 ORDINAL_ENDINGS = st | nd | rd | th
 # Shortened words end in a point without ending a sentence: those without a vowel, and these
 VOWELS = aeiou
-SHORTENED_WITH_VOWELS = rep | rem | beg | alt
+SHORTENED_WITH_VOWELS = in | rep | rem | beg | alt
 PLURAL_ENDING = s
 # One letter that stands for a number of repeats: 8n, 8s
 MULTIPLE_MARKS = n | s
-MULTIPLE_OVER = over
+MULTIPLE_OVER = over | extra
 MEASURE_WORDS = mm | cm | g | gram | grams | m | inch | inches | %
-EXAMPLE_WORDS = sample | example | here | begin | began | ours | mine | my | had | show | reckoned | figures | numbers | for
+EXAMPLE_WORDS = model | base | yours | your | practice | sample | example | here | begin | began | ours | mine | my | had | show | reckoned | figures | numbers | for
 GROWTH_WORDS = grow | grows | gain | gains | longer
 GROWN_WORDS = grown | gained
 SINCE_WORDS = since
@@ -122,6 +125,13 @@ EXCEPT_WORDS = without | but
 IF_WORDS = if
 MISTAKE_WORDS = too | get | got | wrong | mistake | miscounted | spare | extra
 THAT_WORDS = that | this | it | they | these | those
+# A sentence that names a round among others goes on as it began
+SO_ON_WORDS = so | etc | way
+MEANS_WORDS = means | is | are | stands
+THOSE_WORDS = they | these | those | them | both | two
+BELONG_WORDS = belong | belongs | begins | ends | part
+NOT_COUNTED_WORDS = dont count | do not count | never count |  are not counted | not counted | do not count | does not count | is not counted | are never counted | never counted | don't count | aren't counted | are not included | not included | aren't included
+LEAVE_WORDS = leave | leaves
 LOOK_WORDS = look | notice | admire
 ROUND_VERBS = has | have | will | needs | need | goes | go | makes | make | is | are | was | were | looks | look | shows | show | begins | begin | tells | tell | brings | bring
 QUESTION_SIGN = ?
@@ -130,6 +140,7 @@ US_IN_CAPITALS = us
 # Who made it, before the name
 BY_DESIGNER = by | design by | designed by | a design by | a pattern by | pattern by
 
+COLOUR_NAMES = dark | light | green | white | grey | gray | cream | red | blue | black | brown | yellow | pink | orange | purple | beige | navy | gold | silver | teal | rust | sand | stone | slate | chalk | lilac | mustard
 # Yarns: words before an id, between an id and its name, before a list of names, and words that are no name
 YARN_LEADS = yarn | colour | color | col | shade
 YARN_IS = is | is the

@@ -6,6 +6,7 @@ remark-END = line { $line }, column { $column }: nothing follows, but expected {
 
 # $value: what is named
 expected-terms = in UK terms the short stitch of a border is 'dc' and the long one 'tr', in US terms they are 'sc' and 'dc', so the same words make other stitches; say which with --terms UK or --terms US
+expected-armsInSides = the two stitches of a corner are among those that the words of a side tell, or stand beside them; say which, such as 'these stitches are counted with the sides', or state the stitches of a round
 expected-moreTimes = worked so often in all, or so often more; say 'more' behind the number, or state the stitches of the base round
 expected-number = a whole number from 1 to 999999
 expected-item = a stitch with its number, brackets, an asterisk, a corner or a count
@@ -60,6 +61,7 @@ expected-roundOfCount = one of the rounds that these words are for, such as Roun
 expected-wordsOfRound = words for Round { $value }, which is only talked about
 expected-loopsOfLast = the loops of this stitch, since what was said of loops is not for the last round
 expected-multipleAsBefore = the multiple that was told before, of { $value }
+expected-backLoopsOfWhat = which stitches go into the back loop, since no stitch of the rounds was understood so
 expected-roundToldBefore = a round told before round { $value }
 expected-nothingAfterAs = the end of the round, since it is worked as another one
 expected-asMany = as many rounds as are to be worked, { $value }, or a part of them that goes into it
