@@ -187,10 +187,29 @@ public final class AsideReader {
         boolean sentence = before.is(Concept.STOP)
                 || before.is(Concept.END)
                 || before.line() < cursor.peek().line();
-        return (sentence
+        return takeLastWords()
+                || (sentence
                         && (takeTalk()
                                 || takeProse(EnumSet.of(Concept.STOP, Concept.OPEN, Concept.CLOSE), Concept.CORNER)))
                 || (first && cursor.is(Concept.WORD) && takeProse(CLAUSE_ENDS, Concept.END));
+    }
+
+    /** 'And you are done, my love': the end of a sentence that is to people alone. */
+    private boolean takeLastWords() {
+        boolean begins = cursor.peek(-1).is(Concept.AND) || cursor.peek(-1).is(Concept.COMMA);
+        List<Lexeme> words = new ArrayList<>();
+        while (cursor.peek(words.size()).is(Concept.WORD)
+                || (cursor.peek(words.size()).is(Concept.COMMA) && !words.isEmpty())) {
+            words.add(cursor.peek(words.size()));
+        }
+        Concept after = cursor.peek(words.size()).concept();
+        boolean ends = after == Concept.STOP || after == Concept.END;
+        if (!begins || !ends || !talk.isToPeople(words)) {
+            return false;
+        }
+        words.forEach(word -> cursor.next());
+        notes.aside(LineKind.PROSE, words);
+        return true;
     }
 
     /** Takes a sentence that uses words of the trade and yet is one to people. */

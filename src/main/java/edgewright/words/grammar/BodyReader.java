@@ -63,7 +63,9 @@ public final class BodyReader {
             boolean ends = cursor.atEnd()
                     || cursor.is(Concept.CLOSE)
                     || (until == Until.STAR
-                            && (cursor.is(Concept.REPEAT) || cursor.is(Concept.STAR) || cursor.is(Concept.TWO_STARS)));
+                            && (cursor.is(Concept.REPEAT)
+                                    || (cursor.is(Concept.STAR) && !opensWithin())
+                                    || (cursor.is(Concept.TWO_STARS) && !isEndMark())));
             if (ends) {
                 return items;
             }
@@ -74,8 +76,10 @@ public final class BodyReader {
     private void takeItem(List<Item> items, int depth, Until until) {
         boolean top = depth == 0;
         Lexeme at = cursor.peek();
-        if (cursor.is(Concept.STAR) || cursor.is(Concept.TWO_STARS)) {
-            items.add(star(depth));
+        if (cursor.is(Concept.TWO_STARS) && until == Until.STAR) {
+            items.add(new Item.EndMark(cursor.next()));
+        } else if (cursor.is(Concept.STAR) || cursor.is(Concept.TWO_STARS)) {
+            items.addAll(star(depth));
         } else if (cursor.is(Concept.OPEN)) {
             bracket(depth).ifPresent(items::add);
         } else if (counts.take(items.isEmpty())) {
@@ -237,13 +241,34 @@ public final class BodyReader {
         place.chains().ifPresent(notes.chainsBelow::add);
     }
 
-    private Item star(int depth) {
+    /** Whether the two stars that stand here mark where the last repeat ends: a stitch of the group goes on behind them. */
+    private boolean isEndMark() {
+        int after = 1;
+        while (PARTED.contains(cursor.peek(after).concept())) {
+            after++;
+        }
+        return beginsStitch(after);
+    }
+
+    /** Whether the asterisk that stands here, within a group, opens another one. */
+    private boolean opensWithin() {
+        return beginsStitch(1);
+    }
+
+    private boolean beginsStitch(int from) {
+        Lexeme here = cursor.peek(from);
+        Lexeme next = cursor.peek(from + 1);
+        boolean number = here.is(Concept.NUMBER) && Concept.STITCHES.contains(next.concept());
+        return number || here.is(Concept.OPEN) || Concept.STITCHES.contains(here.concept());
+    }
+
+    private List<Item> star(int depth) {
         Lexeme at = cursor.next();
         List<Item> items = items(depth + 1, Until.STAR);
         if (items.isEmpty()) {
             throw cursor.stop("item");
         }
-        return repeats.afterStar(at, items);
+        return repeats.afterStar(at, items, () -> StepReader.read(cursor, usual));
     }
 
     /** What stands in brackets: a count, prose, a corner, or items that are worked some times. */

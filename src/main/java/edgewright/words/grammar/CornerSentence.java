@@ -26,20 +26,18 @@ public record CornerSentence(Item.Turn turn, Optional<Lexeme> chainsBelow, List<
         for (int from = 0; from < sentence.size(); from++) {
             Cursor cursor = new Cursor(sentence);
             cursor.reset(from);
-            try {
-                Optional<CornerSentence> found = at(cursor, sentence, from, usual);
-                if (found.isPresent()) {
-                    return found;
-                }
-            } catch (Stopped stopped) {
-                // Something else begins here.
-                continue;
+            Optional<CornerSentence> found = at(cursor, sentence, from, usual);
+            if (found.isPresent()) {
+                return found;
             }
         }
         return Optional.empty();
     }
 
     private static Optional<CornerSentence> at(Cursor cursor, List<Lexeme> sentence, int from, Stitch usual) {
+        if (from > 0 && sentence.get(from - 1).is(Concept.NUMBER)) {
+            return Optional.empty();
+        }
         Lexeme at = cursor.peek();
         Optional<CornerSentence> each = inEach(cursor, sentence, from, usual);
         if (each.isPresent()) {
@@ -48,6 +46,7 @@ public record CornerSentence(Item.Turn turn, Optional<Lexeme> chainsBelow, List<
         cursor.reset(from);
         boolean plain = sentence.stream().anyMatch(word -> word.is(Concept.CORNER));
         Optional<Stitch> first = arm(cursor, usual, plain);
+        List<Lexeme> firstWords = sentence.subList(from, cursor.mark());
         cursor.skip(BETWEEN_ITEMS);
         Optional<Integer> chains = first.flatMap(arm -> chains(cursor, usual));
         cursor.skip(BETWEEN_ITEMS);
@@ -55,13 +54,15 @@ public record CornerSentence(Item.Turn turn, Optional<Lexeme> chainsBelow, List<
         if (second.isEmpty()) {
             return Optional.empty();
         }
+        requireChain(firstWords, 1);
+        requireChain(sentence.subList(from + firstWords.size(), cursor.mark()), chains.orElseThrow());
         Item.Turn turn = new Item.Turn(at, first, chains, second, false);
         return Optional.of(new CornerSentence(turn, Optional.empty(), rest(sentence, from, cursor.mark())));
     }
 
     /** @param plain whether it need not be said that it goes into the corner */
     private static Optional<Stitch> arm(Cursor cursor, Stitch usual, boolean plain) {
-        return StepReader.read(cursor, Optional.of(usual))
+        return step(cursor, usual)
                 .filter(Item.Work.class::isInstance)
                 .map(Item.Work.class::cast)
                 .filter(work -> (plain || work.inCorner())
@@ -70,8 +71,51 @@ public record CornerSentence(Item.Turn turn, Optional<Lexeme> chainsBelow, List<
                 .map(Item.Work::stitch);
     }
 
+    /** '1st ch' for the stitch before the new chains, the last for that after them. */
+    private static void requireChain(List<Lexeme> words, int chain) {
+        words.stream()
+                .filter(word -> word.is(Concept.FIRST) && word.number() > 0 && word.number() != chain)
+                .findFirst()
+                .ifPresent(word -> {
+                    throw Cursor.stop(word, "chainOfArm", chain);
+                });
+    }
+
+    /** Stops at more than one stitch that is worked into one chain of a corner: sides would not grow by 2. */
+    public static void requireArms(List<Lexeme> sentence) {
+        for (int from = 0; from < sentence.size(); from++) {
+            Cursor cursor = new Cursor(sentence);
+            cursor.reset(from);
+            Lexeme many = cursor.peek();
+            boolean several = cursor.take(Concept.NUMBER) && many.number() > 1;
+            if (!several || !new StitchWords().takeName(cursor)) {
+                continue;
+            }
+            boolean stitch = !cursor.peek(-1).is(Concept.CHAIN);
+            new StitchWords().takeMore(cursor);
+            boolean in = cursor.is(Concept.IN);
+            boolean one = CornerPlace.take(cursor).isPresent();
+            boolean each = false;
+            while (!one && in && (cursor.is(Concept.IN) || cursor.isOne(ALL_OF))) {
+                each |= cursor.next().is(Concept.EACH);
+            }
+            if (stitch && in && (one || (each && cursor.is(Concept.CHAIN)))) {
+                throw Cursor.stop(many, "cornerArm", "");
+            }
+        }
+    }
+
+    /** A step; empty if something else begins here. */
+    private static Optional<Item> step(Cursor cursor, Stitch usual) {
+        try {
+            return StepReader.read(cursor, Optional.of(usual));
+        } catch (Stopped stopped) {
+            return Optional.empty();
+        }
+    }
+
     private static Optional<Integer> chains(Cursor cursor, Stitch usual) {
-        return StepReader.read(cursor, Optional.of(usual))
+        return step(cursor, usual)
                 .filter(Item.Chains.class::isInstance)
                 .map(chains -> CornerGroup.chains((Item.Chains) chains));
     }
@@ -79,7 +123,7 @@ public record CornerSentence(Item.Turn turn, Optional<Lexeme> chainsBelow, List<
     /** One stitch in each chain of the corner below, with chains between them or told elsewhere. */
     private static Optional<CornerSentence> inEach(Cursor cursor, List<Lexeme> sentence, int from, Stitch usual) {
         Lexeme at = cursor.peek();
-        if (cursor.is(Concept.NUMBER) && cursor.number() != 1) {
+        if (cursor.is(Concept.NUMBER) && cursor.next().number() != 1) {
             return Optional.empty();
         }
         StitchWords words = new StitchWords();
@@ -96,10 +140,14 @@ public record CornerSentence(Item.Turn turn, Optional<Lexeme> chainsBelow, List<
             cursor.next();
         }
         boolean chain = cursor.take(Concept.CHAIN);
-        Stitch stitch = words.stitch(Optional.of(usual));
-        if (!in || !each || !chain || !stitch.standsInStitchBelow()) {
+        boolean shortOne = words.name()
+                .filter(name -> name.is(Concept.SHORT)
+                        || name.stitch().filter(Stitch::standsInStitchBelow).isPresent())
+                .isPresent();
+        if (!in || !each || !chain || !shortOne) {
             return Optional.empty();
         }
+        Stitch stitch = words.stitch(Optional.of(usual));
         int end = cursor.mark();
         Optional<Integer> chains = between(cursor, usual);
         if (chains.isEmpty()) {

@@ -186,12 +186,17 @@ public final class CountReader {
     private boolean takeCounting() {
         int mark = cursor.mark();
         cursor.skip(EnumSet.of(Concept.COMMA, Concept.SEMICOLON, Concept.OPEN));
-        Optional<Counting> said = CountingWords.take(cursor);
+        List<Lexeme> chains = new ArrayList<>();
+        Optional<Counting> said = CountingWords.take(cursor, chains);
         if (said.isEmpty()) {
             cursor.reset(mark);
             return false;
         }
         counting = said;
+        if (corners.isEmpty() && !chains.isEmpty()) {
+            Lexeme at = chains.get(0);
+            corners = Optional.of(new StatedCount.Corners(at, 4, at.number()));
+        }
         return true;
     }
 
@@ -199,7 +204,8 @@ public final class CountReader {
     private boolean takeCorners() {
         int mark = cursor.mark();
         cursor.skip(EnumSet.of(Concept.COMMA, Concept.PLUS, Concept.AND, Concept.SEMICOLON));
-        if (cursor.is(Concept.NUMBER) || cursor.is(Concept.EACH)) {
+        boolean hyphened = cursor.are(Concept.NUMBER, Concept.DASH, Concept.CHAIN);
+        if (!hyphened && (cursor.is(Concept.NUMBER) || cursor.is(Concept.EACH))) {
             Lexeme many = cursor.next();
             boolean corner = false;
             int chains = 0;

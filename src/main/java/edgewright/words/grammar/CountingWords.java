@@ -1,7 +1,9 @@
 package edgewright.words.grammar;
 
 import edgewright.chart.Counting;
+import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
@@ -22,6 +24,11 @@ public final class CountingWords {
 
     /** What is said here of the way of counting; empty, and nothing taken, if nothing is. */
     public static Optional<Counting> take(Cursor cursor) {
+        return take(cursor, new ArrayList<>());
+    }
+
+    /** @param chains takes up the chains that a corner is said to have */
+    static Optional<Counting> take(Cursor cursor, List<Lexeme> chains) {
         int mark = cursor.mark();
         cursor.take(Concept.COUNTED);
         cursor.take(Concept.WITH);
@@ -33,7 +40,7 @@ public final class CountingWords {
         if (with && cursor.is(Concept.NUMBER) && cursor.peek().number() == 1) {
             cursor.next();
         }
-        boolean corner = takeCorner(cursor);
+        boolean corner = takeCorner(cursor, chains);
         if (!with && !without && corner) {
             without = cursor.take(Concept.WITHOUT_CORNERS);
         }
@@ -49,12 +56,15 @@ public final class CountingWords {
         return Optional.empty();
     }
 
-    private static boolean takeCorner(Cursor cursor) {
+    private static boolean takeCorner(Cursor cursor, List<Lexeme> chains) {
         boolean corner = false;
         while (cursor.isOne(CORNER_WORDS)
                 || (cursor.is(Concept.NUMBER)
                         && (cursor.peek(-1).is(Concept.DASH) || cursor.peek(1).is(Concept.DASH)))) {
             corner |= cursor.is(Concept.CORNER) || cursor.is(Concept.SPACE) || cursor.is(Concept.CHAIN);
+            if (cursor.is(Concept.NUMBER)) {
+                chains.add(cursor.peek());
+            }
             cursor.next();
         }
         return corner;

@@ -59,8 +59,21 @@ public sealed interface Item {
         }
     }
 
+    /** Where the last repeat of a group ends: the second sign within it. */
+    record EndMark(Lexeme at) implements Item {}
+
     /** What was said is for all sides. */
     record Alike(Lexeme at) implements Item {}
+
+    /** These on one side, where of two numbers of times the second is that of left and right. */
+    static List<Item> ofSide(List<Item> items, Side side) {
+        int index = side == Side.TOP || side == Side.BOTTOM ? 0 : 1;
+        return items.stream()
+                .map(item -> item instanceof Times times && times.times().size() == 2
+                        ? new Times(times.at(), ofSide(times.items(), side), List.of(times.times().get(index)), times.unclear())
+                        : item)
+                .toList();
+    }
 
     /** Whether there is a corner in it. */
     default boolean turns() {

@@ -7,7 +7,7 @@ import java.util.Optional;
  * A word, a few words that go together, a number or a sign of a text, and where it stands.
  *
  * @param text as it stands in the text
- * @param number its value if it is a number, else 0; {@link #TOO_LARGE} if it has more than six digits
+ * @param number its value if it is a number or an ordinal in digits, else 0; {@link #TOO_LARGE} if it has more than six digits
  * @param stitch what it is a name for, if it is a name of a whole stitch
  * @param line from 1
  * @param column of its first character, from 1

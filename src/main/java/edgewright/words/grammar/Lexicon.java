@@ -163,7 +163,7 @@ public final class Lexicon {
                 lexemes.add(new Lexeme(
                         Concept.FIRST,
                         ordinal.text(),
-                        0,
+                        value(ordinal.text()),
                         Optional.empty(),
                         ordinal.line(),
                         ordinal.column(),

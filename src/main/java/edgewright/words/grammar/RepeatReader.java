@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** Reads how often something is worked, after brackets, after an asterisk, or for a whole side. */
 final class RepeatReader {
@@ -39,8 +40,13 @@ final class RepeatReader {
         return times(at, items, often, often.more() || repeat, repeat && !often.more());
     }
 
-    /** What follows the items after an asterisk: the second asterisk with a number, or 'rep from *' with its extent. */
-    Item afterStar(Lexeme at, List<Item> items) {
+    /**
+     * What follows the items after an asterisk: the second asterisk with a number, or 'rep from *' with its extent. Where the
+     * last repeat ends otherwise than the others, it stands behind them.
+     *
+     * @param step reads a step
+     */
+    List<Item> afterStar(Lexeme at, List<Item> inside, Supplier<Optional<Item>> step) {
         boolean closed = cursor.take(Concept.STAR) || cursor.take(Concept.TWO_STARS);
         cursor.skip(EnumSet.of(Concept.COMMA, Concept.SEMICOLON, Concept.STOP));
         boolean repeat = cursor.take(Concept.REPEAT);
@@ -51,10 +57,24 @@ final class RepeatReader {
             takeStars(closed);
         }
         cursor.take(Concept.COMMA);
+        List<Item> items =
+                inside.stream().filter(item -> !(item instanceof Item.EndMark)).toList();
         Optional<Extent> extent = ExtentReader.take(cursor);
-        if (extent.isPresent()) {
-            return new Item.Open(at, items, extent.get());
+        Optional<List<Item>> last = extent.flatMap(to -> lastRepeat(inside, step));
+        if (extent.isPresent() && last.isPresent()) {
+            List<Item> all = new ArrayList<>();
+            all.add(new Item.Open(at, items, new Extent(extent.get().at(), Extent.Kind.LAST, Extent.UNTOLD)));
+            all.addAll(last.get());
+            return all;
         }
+        Optional<Item> mark = inside.stream().filter(Item.EndMark.class::isInstance).findFirst();
+        if (mark.isPresent()) {
+            throw Cursor.stop(mark.get().at(), "endsAtMark", "");
+        }
+        return List.of(extent.<Item>map(to -> new Item.Open(at, items, to)).orElseGet(() -> times(at, items, repeat)));
+    }
+
+    private Item times(Lexeme at, List<Item> items, boolean repeat) {
         boolean turns = items.stream().anyMatch(Item::turns);
         if (turns && takeOnSides()) {
             return new Item.Open(at, items, new Extent(at, Extent.Kind.AROUND, 0));
@@ -65,6 +85,41 @@ final class RepeatReader {
         }
         HowOften said = often.orElseThrow(() -> cursor.stop("upTo"));
         return times(at, items, said, repeat, repeat && !said.more());
+    }
+
+    /** 'Ending last rep at **', 'ending last rep 3 st': what is worked of the last repeat. */
+    private Optional<List<Item>> lastRepeat(List<Item> inside, Supplier<Optional<Item>> step) {
+        int mark = cursor.mark();
+        cursor.take(Concept.COMMA);
+        cursor.take(Concept.AND);
+        if (!cursor.takeAll(Concept.TO, Concept.LAST, Concept.REPEAT)) {
+            cursor.reset(mark);
+            return Optional.empty();
+        }
+        cursor.skip(EnumSet.of(Concept.IN, Concept.WITH));
+        if (cursor.is(Concept.TWO_STARS)) {
+            Lexeme stars = cursor.next();
+            int end = 0;
+            while (end < inside.size() && !(inside.get(end) instanceof Item.EndMark)) {
+                end++;
+            }
+            if (end == inside.size()) {
+                throw Cursor.stop(stars, "markInside", "");
+            }
+            return Optional.of(inside.subList(0, end));
+        }
+        Lexeme at = cursor.peek();
+        Optional<Item> other = step.get();
+        boolean same = other.isPresent()
+                && other.get() instanceof Item.Work worked
+                && inside.get(inside.size() - 1) instanceof Item.Work last
+                && worked.stitch() == last.stitch();
+        if (!same) {
+            throw Cursor.stop(at, "lastOfRepeat", "");
+        }
+        List<Item> all = new ArrayList<>(inside.subList(0, inside.size() - 1));
+        all.add(other.get());
+        return Optional.of(all);
     }
 
     private void takeStars(boolean closed) {

@@ -59,6 +59,14 @@ public record StatedCount(
         return new StatedCount(at, of, Set.of(), values, Optional.empty(), Optional.empty(), Optional.empty(), false);
     }
 
+    /** Two numbers that were told for two sizes as those of top and bottom and of left and right; any other count as it is. */
+    public StatedCount ofTwoLengths() {
+        boolean two = values.size() == 2 && sides.isEmpty() && (of == Of.UNSAID || of == Of.SIDE);
+        return two
+                ? new StatedCount(at, Of.TWO_LENGTHS, sides, values, counting, corners, afterRound, between)
+                : this;
+    }
+
     /** This count of one round among several that it was told for. */
     public StatedCount ofRound(int index) {
         Of one = sides.isEmpty() ? Of.UNSAID : Of.SIDE;

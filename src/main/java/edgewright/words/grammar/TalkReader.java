@@ -36,6 +36,7 @@ public final class TalkReader {
     private final WordSet looks;
     private final WordSet thats;
     private final WordSet verbs;
+    private final WordSet people;
     private final WordSet questions;
     private final WordSet grown;
     private final WordSet since;
@@ -46,6 +47,7 @@ public final class TalkReader {
         looks = WordSet.of(language, "LOOK_WORDS");
         thats = WordSet.of(language, "THAT_WORDS");
         verbs = WordSet.of(language, "ROUND_VERBS");
+        people = WordSet.of(language, "PEOPLE_WORDS");
         questions = WordSet.of(language, "QUESTION_SIGN");
         grown = WordSet.of(language, "GROWN_WORDS");
         since = WordSet.of(language, "SINCE_WORDS");
@@ -70,6 +72,11 @@ public final class TalkReader {
             return Optional.of(new Talk(List.of(), Optional.empty()));
         }
         return growth(sentence).or(() -> aboutRounds(sentence));
+    }
+
+    /** Whether somebody is spoken to, or speaks of themselves. */
+    boolean isToPeople(List<Lexeme> words) {
+        return people.anyIn(words);
     }
 
     private boolean isQuestion(List<Lexeme> sentence) {

@@ -27,6 +27,7 @@ final class ChunkReader {
     private final List<Remark> remarks;
     private final RoundsReader rounds;
     private final Abbreviations abbreviations;
+    private final Parts parts;
     private final SetUpReader setUp;
     private final TalkReader talk;
     private final Set<Integer> yarnLines = new HashSet<>();
@@ -44,6 +45,7 @@ final class ChunkReader {
         this.account = account;
         this.remarks = remarks;
         this.rounds = rounds;
+        this.parts = new Parts(language);
         this.setUp = new SetUpReader(facts, language);
         this.talk = new TalkReader(language);
         explained();
@@ -111,7 +113,8 @@ final class ChunkReader {
         }
     }
 
-    private void readSentence(List<Lexeme> sentence, Part part) {
+    private void readSentence(List<Lexeme> sentence, Part of) {
+        Part part = parts.begunBy(sentence).orElse(of);
         if (part != Part.TENSION && part != Part.PRACTICE) {
             sentence.stream().filter(word -> word.is(Concept.BACK_ONLY)).forEach(facts.backLoopsSaid::add);
         }

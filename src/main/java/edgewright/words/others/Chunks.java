@@ -61,6 +61,9 @@ final class Chunks {
     private final Parts parts;
     private final Lexicon lexicon;
     private final Account.Builder account;
+    /** Whether small letters at the beginning of a line say nothing, since most lines begin so. */
+    private final boolean smallLetters;
+
     private final TalkReader talk;
     private final String roundWord;
     private final WordSet verbs;
@@ -74,10 +77,20 @@ final class Chunks {
         this.parts = parts;
         this.lexicon = lexicon;
         this.account = account;
+        this.smallLetters = isInSmallLetters(page);
         this.talk = new TalkReader(language);
         this.verbs = WordSet.of(language, "ROUND_VERBS");
         this.roundWord = Bars.parted(language.messages(Lexicon.BUNDLE).text(Concept.ROUND.name()))
                 .get(0);
+    }
+
+    private static boolean isInSmallLetters(Page page) {
+        List<Integer> first = page.lines().stream()
+                .filter(line -> !line.isBlank())
+                .map(line -> line.text().strip().codePointAt(0))
+                .filter(Character::isLetter)
+                .toList();
+        return first.stream().filter(Character::isLowerCase).count() > first.size() * 2L / 3;
     }
 
     /** The chunks in the order of the text; headings and the title go to the account alone. */
@@ -181,8 +194,11 @@ final class Chunks {
     }
 
     /** Whether a sentence that began on the line before goes on here. */
-    private static boolean isWrapped(Page.Line before, Page.Line line) {
+    private boolean isWrapped(Page.Line before, Page.Line line) {
         String text = before.text().strip();
+        if (smallLetters) {
+            return text.endsWith(",");
+        }
         boolean label = LABEL.matcher(line.text()).find();
         int shortest =
                 Character.isLowerCase(line.text().strip().charAt(0)) ? SHORTEST_WRAPPED : SHORTEST_BEFORE_CAPITAL;

@@ -29,7 +29,7 @@ record Guess(boolean less, boolean armsAdded, Base base) {
                 .map(in -> List.of(!in))
                 .orElse(facts.corner.flatMap(turn -> turn.before()).isPresent() ? List.of(true, false) : List.of(true));
         List<Base> bases = new ArrayList<>(List.of(Base.AS_ELSEWHERE));
-        if (facts.betweenCorners) {
+        if (facts.betweenCorners || facts.baseBetween) {
             bases.add(Base.BETWEEN_CORNERS);
         }
         if (facts.counting.isPresent()) {

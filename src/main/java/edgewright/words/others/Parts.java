@@ -2,6 +2,7 @@ package edgewright.words.others;
 
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
+import edgewright.words.grammar.Lexeme;
 import edgewright.words.grammar.Lexicon;
 import edgewright.words.setup.Part;
 import edgewright.words.terms.Bars;
@@ -14,6 +15,7 @@ import java.util.Optional;
 /** Knows the headings of the parts of a pattern. */
 final class Parts {
     private static final int LONGEST_CAPITALS = 60;
+    private static final int MOST_HEADING_WORDS = 3;
     private final Map<Part, List<String>> headings = new EnumMap<>(Part.class);
 
     Parts(Language language) {
@@ -42,6 +44,20 @@ final class Parts {
     Optional<Part> labelled(String line) {
         int colon = line.indexOf(':');
         return colon > 0 ? headed(line.substring(0, colon)) : Optional.empty();
+    }
+
+    /** Tension or size, if a sentence begins with their heading. */
+    Optional<Part> begunBy(List<Lexeme> sentence) {
+        StringBuilder words = new StringBuilder();
+        for (Lexeme word : sentence.subList(0, Math.min(sentence.size(), MOST_HEADING_WORDS))) {
+            words.append(words.isEmpty() ? "" : " ").append(word.text());
+            Optional<Part> part = headed(words.toString())
+                    .filter(known -> known == Part.TENSION || known == Part.SIZE);
+            if (part.isPresent()) {
+                return part;
+            }
+        }
+        return Optional.empty();
     }
 
     /** Whether a line is all in capital letters, as some write headings. */

@@ -1,6 +1,7 @@
 package edgewright.words.others;
 
 import edgewright.chart.PerSide;
+import edgewright.chart.Side;
 import edgewright.chart.Stitch;
 import edgewright.chart.Terms;
 import edgewright.words.grammar.Cursor;
@@ -189,7 +190,8 @@ final class PatternBuilder {
                     PerSide.all(round.at()));
         }
         PerSide<RoundShape.Stretch> stretches = RoundShape.of(round, facts.corner, guess.armsAdded());
-        PerSide<SideBuilder.Built> sides = stretches.map(stretch -> SideBuilder.of(stretch, guess.less()));
+        PerSide<SideBuilder.Built> sides = PerSide.each(
+                side -> SideBuilder.of(ofSide(stretches.get(side), side), guess.less()));
         sides.stream().forEach(side -> unclear = unclear.or(side::unclear));
         boolean apart = round.items().stream().anyMatch(Item.ForSides.class::isInstance);
         int chains = stretches.top().after().chains().orElseThrow();
@@ -214,6 +216,13 @@ final class PatternBuilder {
 
     private static Lexeme begins(RoundShape.Stretch stretch, Lexeme otherwise) {
         return stretch.items().stream().findFirst().map(Item::at).orElse(otherwise);
+    }
+
+    /** The words of one side, where numbers in brackets are those of left and right. */
+    private RoundShape.Stretch ofSide(RoundShape.Stretch stretch, Side side) {
+        return facts.bracketsForSides
+                ? new RoundShape.Stretch(stretch.before(), Item.ofSide(stretch.items(), side), stretch.after())
+                : stretch;
     }
 
     /** Whether every round was built. */

@@ -200,17 +200,49 @@ final class RoundsReader {
         AsideReader asides = new AsideReader(cursor, notes, talk);
         cursor.skip(EnumSet.of(Concept.COLON, Concept.STOP, Concept.COMMA, Concept.DASH));
         List<Lexeme> yarns = new ArrayList<>();
-        while (cursor.is(Concept.YARN_NAME) || asides.takeYarn(true)) {
-            if (cursor.is(Concept.YARN_NAME)) {
-                yarns.add(cursor.next());
-                cursor.take(Concept.YARN);
-                takeAgain(cursor);
-            } else {
+        boolean more = true;
+        while (more) {
+            more = takeRoundsInYarn(cursor, yarns) || takeNamed(cursor, yarns);
+            if (!more && asides.takeYarn(true)) {
                 yarns.add(notes.yarn.orElseThrow());
+                more = true;
             }
-            cursor.skip(Concept.PARTING);
+            if (more) {
+                cursor.skip(Concept.PARTING);
+            }
         }
         return yarns;
+    }
+
+    /** '1 round A': one yarn after the other under one title. */
+    private static boolean takeRoundsInYarn(Cursor cursor, List<Lexeme> yarns) {
+        int in = cursor.peek(2).is(Concept.IN) || cursor.peek(2).is(Concept.WITH) ? 3 : 2;
+        if (!cursor.are(Concept.NUMBER, Concept.ROUND) || !cursor.peek(in).is(Concept.YARN_NAME)) {
+            return false;
+        }
+        int many = cursor.number();
+        if (many < 1 || many > MOST_ROUNDS) {
+            throw Cursor.stop(cursor.peek(-1), "number", "");
+        }
+        for (int i = 1; i < in; i++) {
+            cursor.next();
+        }
+        Lexeme yarn = cursor.next();
+        for (int i = 0; i < many; i++) {
+            yarns.add(yarn);
+        }
+        return true;
+    }
+
+    /** 'A', 'A yarn', 'A again.' */
+    private static boolean takeNamed(Cursor cursor, List<Lexeme> yarns) {
+        if (!cursor.is(Concept.YARN_NAME)) {
+            return false;
+        }
+        yarns.add(cursor.next());
+        cursor.take(Concept.YARN);
+        takeAgain(cursor);
+        return true;
     }
 
     /** 'A again.' */
@@ -267,6 +299,9 @@ final class RoundsReader {
     private BodyNotes counted(BodyNotes notes, RoundTitle title, int index) {
         int rounds = title.numbers().size();
         requireRounds(notes, title);
+        if (facts.bracketsForSides) {
+            notes.counts.replaceAll(StatedCount::ofTwoLengths);
+        }
         if (rounds == 1) {
             return notes;
         }

@@ -208,7 +208,7 @@ final class Sizes {
     }
 
     private void checkCorners(StatedCount.Corners corners, int round) {
-        int chains = round == 0 ? corners.chains() : rounds.get(round - 1).chains();
+        int chains = rounds.get(Math.max(0, round - 1)).chains();
         if (corners.many() != CORNERS) {
             find(corners.at(), "countOfCorners", CORNERS);
         } else if (corners.chains() != 0 && corners.chains() != chains) {

@@ -34,7 +34,7 @@ record YarnPatterns(
         String and = "(?:" + alternatives(language, "YARN_AND") + ")";
         String lists = "(?i:" + alternatives(language, "YARN_LISTS") + ")(?i: "
                 + alternatives(language, "YARN_LISTS_FOR") + ")?";
-        String word = "(?!(?:" + alternatives(language, "NOT_YARN_NAMES") + ")\\b)\\p{L}[\\p{L}']*";
+        String word = "(?!(?:" + alternatives(language, "NOT_YARN_NAMES") + ")\\b)\\p{L}[\\p{L}']+";
         String name = "(" + word + "(?: " + CAPITALISED + "){0,3})";
         String comma = ", (?:" + and + " )?| " + and + " ";
         String sign = "(?: " + is + " |  ?| *[:=,-] *)\\p{L}";

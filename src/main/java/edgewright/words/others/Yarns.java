@@ -16,8 +16,11 @@ final class Yarns {
 
     private final List<PatternYarn> yarns = new ArrayList<>();
     private final boolean listed;
+    /** Whether their ids are ours, since titles only name them. */
+    private final boolean fromTitles;
 
-    private Yarns(List<PatternYarn> listed) {
+    private Yarns(List<PatternYarn> listed, boolean fromTitles) {
+        this.fromTitles = fromTitles && !listed.isEmpty();
         this.yarns.addAll(listed);
         this.listed = !listed.isEmpty();
     }
@@ -43,7 +46,7 @@ final class Yarns {
                 on.add(line.number());
             }
         }
-        return new Yarns(found);
+        return new Yarns(found, false);
     }
 
     private static void addNames(List<PatternYarn> found, YarnPatterns patterns, String line) {
@@ -68,7 +71,9 @@ final class Yarns {
     Lexicon in(Lexicon lexicon) {
         Lexicon more = lexicon;
         for (PatternYarn yarn : yarns) {
-            more = more.withYarn(yarn.id());
+            if (!fromTitles) {
+                more = more.withYarn(yarn.id());
+            }
             if (yarn.name().length() > 2) {
                 more = more.withYarn(yarn.name());
             }
@@ -91,7 +96,7 @@ final class Yarns {
         for (String name : parity.isEmpty() ? TitleYarnNames.in(page, lexicon, language) : parity) {
             found.add(new PatternYarn(IDS.substring(found.size(), found.size() + 1), name));
         }
-        return new Yarns(found);
+        return new Yarns(found, true);
     }
 
     /** The id of the yarn that is named here; a new one if the text lists none. */

@@ -288,7 +288,10 @@ public final class Abbreviations {
     /** 'Ch 1, miss 1 = one chain over one stitch', which is what it is in every border. */
     private boolean takeChainEntry(List<Token> part, List<Lexeme> meaning) {
         boolean ones = lexicon.read(part).stream().allMatch(word -> !word.is(Concept.NUMBER) || word.number() == 1);
-        boolean chain = meaning.stream().anyMatch(word -> word.is(Concept.CHAIN));
+        List<Lexeme> all = lexicon.read(part);
+        boolean chain = meaning.stream().anyMatch(word -> word.is(Concept.CHAIN))
+                && all.stream().anyMatch(word -> word.is(Concept.MISS))
+                && all.stream().noneMatch(word -> word.is(Concept.CORNER));
         if (ones && chain) {
             explained.add(part);
         }
@@ -352,7 +355,7 @@ public final class Abbreviations {
     private List<List<Token>> words(List<Token> left) {
         List<List<Token>> words = new ArrayList<>(List.of(new ArrayList<>()));
         for (Token token : left) {
-            boolean bracket = "()[]/".contains(token.text()) || or.has(token.text());
+            boolean bracket = "()[]/,".contains(token.text()) || or.has(token.text());
             // 'st(s)' is one word with its plural.
             if (bracket) {
                 words.add(new ArrayList<>());

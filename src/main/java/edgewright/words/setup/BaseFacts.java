@@ -83,7 +83,8 @@ final class BaseFacts {
         return numbers.size() == 1
                 && numbers.get(0).number() >= FEWEST_SHOWN
                 && Clause.saysOnly(clause, EnumSet.of(Concept.NUMBER, Concept.AS, Concept.TIMES))
-                && !Clause.hasOne(clause, EnumSet.of(Concept.BETWEEN, Concept.ONE_CHAIN_EACH_END, Concept.ROUND))
+                && !Clause.hasOne(clause, EnumSet.of(Concept.BETWEEN, Concept.ONE_CHAIN_EACH_END))
+                && !namesRound(clause)
                 && !words.measures().anyIn(clause);
     }
 
@@ -101,6 +102,24 @@ final class BaseFacts {
                 || Clause.hasOne(clause, Clause.SIDES)
                 || Clause.hasOne(clause, EnumSet.of(Concept.STITCH_COUNT, Concept.BASE_ROUND))
                 || words.examples().anyIn(clause);
+    }
+
+    /** 'Of two numbers the first is for top and bottom, the one in brackets for left and right.' */
+    boolean takeBrackets(List<Lexeme> sentence) {
+        int top = Clause.find(sentence, Concept.TOP);
+        int left = Clause.find(sentence, Concept.LEFT);
+        int longEdge = Clause.find(sentence, Concept.LONG_EDGE);
+        int shortEdge = Clause.find(sentence, Concept.SHORT_EDGE);
+        boolean inOrder = (top >= 0 && top < left) || (longEdge >= 0 && longEdge < shortEdge);
+        boolean small = Clause.numbers(sentence).stream().allMatch(number -> number.number() <= 2);
+        if (!inOrder
+                || !words.brackets().anyIn(sentence)
+                || !small
+                || !Clause.saysOnly(sentence, EnumSet.of(Concept.NUMBER))) {
+            return false;
+        }
+        facts.bracketsForSides = true;
+        return true;
     }
 
     /** The counts of the base round, and the chains of its corners. */

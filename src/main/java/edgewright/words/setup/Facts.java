@@ -23,6 +23,10 @@ public final class Facts {
 
     /** Words for the stitches between the corners: those that go into the corners are left out of every count. */
     public boolean betweenCorners;
+    /** Whether the base round is spoken of as what lies between corners, whatever is counted so. */
+    public boolean baseBetween;
+    /** Whether of '5 (4)' the first number is for top and bottom, the other for left and right. */
+    public boolean bracketsForSides;
     /** Sizes that are told as a number of repeats of the multiple. */
     public final List<Lexeme> repeats = new ArrayList<>();
 

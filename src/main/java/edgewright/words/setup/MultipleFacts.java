@@ -147,15 +147,26 @@ final class MultipleFacts {
         return Optional.of(rest(sentence, at, at + 1));
     }
 
+    /** 'Between the 2-ch corner spaces': perhaps without the stitches that go into the corners; what is stated tells. */
+    private boolean takeBetween(List<Lexeme> clause) {
+        int between = Clause.find(clause, Concept.BETWEEN);
+        if (between < 0 || !Clause.has(clause, Concept.CORNER) || Clause.numbers(clause).size() > 1) {
+            return false;
+        }
+        facts.baseBetween = true;
+        facts.baseChains.addAll(Clause.numbers(clause));
+        return true;
+    }
+
     /** What stands before the clause of the multiple, and all that follows its numbers. */
-    private static List<List<Lexeme>> rest(List<Lexeme> sentence, int begins, int ends) {
+    private List<List<Lexeme>> rest(List<Lexeme> sentence, int begins, int ends) {
         int from = begins;
         while (from > 0 && !Clause.PARTING.contains(sentence.get(from - 1).concept())) {
             from--;
         }
         List<List<Lexeme>> rest = new ArrayList<>(List.of(sentence.subList(0, from)));
         rest.addAll(Clause.split(sentence.subList(ends, sentence.size()), PARTS));
-        rest.removeIf(clause -> !Clause.hasOne(clause, Concept.FOR_HANDS));
+        rest.removeIf(clause -> takeBetween(clause) || !Clause.hasOne(clause, Concept.FOR_HANDS));
         return rest;
     }
 }

@@ -20,7 +20,8 @@ import java.util.Set;
 public final class SetUpReader {
     /** What parts a sentence into clauses, one kind after the other. */
     private static final List<Set<Concept>> SPLITS = List.of(
-            EnumSet.of(Concept.SEMICOLON, Concept.DASH, Concept.OPEN, Concept.CLOSE, Concept.STOP),
+            EnumSet.of(Concept.SEMICOLON, Concept.STOP),
+            EnumSet.of(Concept.DASH, Concept.OPEN, Concept.CLOSE),
             EnumSet.of(Concept.COMMA),
             EnumSet.of(Concept.AND, Concept.COLON),
             EnumSet.noneOf(Concept.class));
@@ -62,7 +63,7 @@ public final class SetUpReader {
             facts.mentioned.addAll(said.get().rounds());
             return LineKind.PROSE;
         }
-        if (yarns.take(sentence)) {
+        if (yarns.take(sentence) || bases.takeBrackets(sentence)) {
             return LineKind.SET_UP;
         }
         Optional<List<List<Lexeme>>> around = cornerRest(sentence);
@@ -89,6 +90,7 @@ public final class SetUpReader {
     private Optional<List<List<Lexeme>>> cornerRest(List<Lexeme> sentence) {
         Optional<CornerSentence> corner = CornerSentence.find(sentence, facts.usual);
         if (corner.isEmpty()) {
+            CornerSentence.requireArms(sentence);
             return Optional.empty();
         }
         corners.tell(corner.get());

@@ -19,6 +19,7 @@ import edgewright.words.grammar.WordSet;
  * @param leave what leaves a stitch alone
  * @param soOn that it goes on as it began
  * @param verbs what a sentence about rounds goes on with
+ * @param brackets that numbers in brackets are spoken of
  * @param talk knows sentences to people
  */
 record SetUpWords(
@@ -34,6 +35,7 @@ record SetUpWords(
         WordSet leave,
         WordSet soOn,
         WordSet verbs,
+        WordSet brackets,
         TalkReader talk) {
     static SetUpWords of(Language language) {
         return new SetUpWords(
@@ -49,6 +51,7 @@ record SetUpWords(
                 WordSet.of(language, "LEAVE_WORDS"),
                 WordSet.of(language, "SO_ON_WORDS"),
                 WordSet.of(language, "ROUND_VERBS"),
+                WordSet.of(language, "BRACKET_WORDS"),
                 new TalkReader(language));
     }
 }

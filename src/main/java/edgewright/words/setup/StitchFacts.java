@@ -55,11 +55,25 @@ final class StitchFacts {
                 && Clause.has(clause, Concept.STITCH)
                 && Clause.has(clause, Concept.ROUND)
                 && !Clause.has(clause, Concept.NUMBER);
-        boolean two = Clause.numbers(clause).stream().allMatch(word -> word.number() <= 2);
+        boolean two = numbersAreOfRounds(clause);
         return (Clause.has(clause, Concept.MISS) || words.leave().anyIn(clause))
                 && (Clause.has(clause, Concept.BEHIND) || next)
                 && two
                 && Clause.saysOnly(clause, OF_COVERED);
+    }
+
+    /** Its numbers are 1, or those of rounds below. */
+    private static boolean numbersAreOfRounds(List<Lexeme> clause) {
+        Cursor cursor = new Cursor(clause);
+        while (!cursor.atEnd()) {
+            boolean ofRounds = cursor.peek().number() == 2
+                    && (cursor.peek(1).is(Concept.ROUND) || cursor.peek(1).is(Concept.ROW));
+            if (cursor.is(Concept.NUMBER) && cursor.peek().number() != 1 && !ofRounds) {
+                return false;
+            }
+            cursor.next();
+        }
+        return true;
     }
 
     /** 'Except where a long stitch is called for'. */

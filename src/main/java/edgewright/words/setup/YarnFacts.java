@@ -48,6 +48,7 @@ final class YarnFacts {
         Map<Integer, Lexeme> told = new TreeMap<>();
         List<Lexeme> inTurn = new ArrayList<>();
         boolean on = false;
+        int end = 0;
         while (!cursor.atEnd()) {
             cursor.skip(BETWEEN);
             if (cursor.atEnd()) {
@@ -58,13 +59,14 @@ final class YarnFacts {
                 inTurn.add(cursor.next());
             } else if (!pair && cursor.is(Concept.TO) && takeEnd(cursor)) {
                 on = true;
+                end = cursor.peek(-1).number();
             } else if (!pair && cursor.isOne(Concept.FOR_HANDS)) {
                 return false;
             } else if (!pair) {
                 on |= soOn.has(cursor.next());
             }
         }
-        return keep(told, inTurn, on);
+        return isEnd(told, end) && keep(told, inTurn, on);
     }
 
     /** 'Until round 7', which is no more than where the next that is told begins. */
@@ -74,6 +76,17 @@ final class YarnFacts {
             cursor.next();
         }
         return there;
+    }
+
+    /** Where what goes on in turn ends, the next that is told begins. */
+    private static boolean isEnd(Map<Integer, Lexeme> told, int end) {
+        int turn = 1;
+        while (told.containsKey(turn)) {
+            turn++;
+        }
+        int first = turn;
+        int next = told.keySet().stream().filter(round -> round > first).findFirst().orElse(end + 1);
+        return end == 0 || next == end + 1;
     }
 
     /** 'Round 1 is in A', 'rounds 8 and 9 in C', 'A for round 1'. */

@@ -146,6 +146,27 @@ class ConventionsTest {
             Round 1 (A): 5 dc, 1 long treble, 5 dc. Look how pretty it is! | A ppppplppppp
             Round 1 (A): 5 dc,\\n  1 dc blo, 5 dc.                         | A pppppbppppp
             R1 (A): 11 dc. R2 (B): 13 dc blo.                              | A ppppppppppp, B bbbbbbbbbbbbb
+            Round 1 (A): 1 dc, *1 dc blo, *1 dc, 1 dc blo; rep from * once more, 1 dc; rep from * to last 4 sts, 4 dc. | A pbpbpbppppp
+            Round 1 (A): 1 dc, *1 dc blo, *1 dc* 3 times, 1 dc blo; rep from * to corner. | A pbpppbbpppb
+            Round 1 (A): 2 dc, *1 dc blo**, 2 dc; rep from * to corner, ending last rep at **, 2 dc. | A ppbppbppbpp
+            Round 1 (A): 2 dc, *1 dc blo, 2 dc; rep from * to corner, ending last rep 2 dc. | A ppbppbppbpp
+            Round 1 (A): 2 dc, *1 dc blo, 3 dc; rep from * to corner, ending last rep 4 dc. | A ppbpppbpppp
+            Round 1 (A): 2 dc, *1 dc blo**, 2 dc; rep from * to corner.    | [REFUSED 29 endsAtMark]
+            Round 1 (A): 2 dc, *1 dc blo, 2 dc; rep from * to corner, ending last rep at **, 2 dc. | [REFUSED 78 markInside]
+            First Round. With A, 11 dc.                                    | A ppppppppppp
+            1st round: A. 11 dc.                                           | A ppppppppppp
+            Rounds 1-2: 1 round A, 1 round B, dc in every st.              | A ppppppppppp, B ppppppppppppp
+            Rounds 1 and 2 (A, B): dc in every st. 11 sts after round 1 and 14 sts after round 2. | [FINDING 65 stitches]
+            Rounds 1 and 2 (A, B): dc in every st. 11 sts after round 1 and 13 sts after round 2. | A ppppppppppp, B ppppppppppppp
+            Round 1 (A): 11 dc. Each side now has 11 stitches after round 1. | A ppppppppppp
+            Round 1 (A): 11 dc. Each side now has 11 stitches after round 2. | [REFUSED 63 roundOfCount]
+            Round 1 (A): dc in every st.\\nRound 2 (B): as round 1. Each side has grown by two stitches since round 1. | A ppppppppppp, B ppppppppppppp
+            Round 1 (A): dc in every st.\\nRound 2 (B): as round 1. Each side has grown by four stitches since round 1. | [FINDING 49 stitches]
+            Round 1 (A): 11 dc. If you have 12 you have worked one too many. | A ppppppppppp
+            Round 1 (A): 11 dc. Have you seen how the long stitches stand? | A ppppppppppp
+            Round 1 (A): 11 dc.\\nRound 2 looks odd until round 3 is done. | [REFUSED 7 wordsOfRound]
+            Round 1 (A): 11 dc and fasten off and darn in the ends.        | A ppppppppppp
+            Round 1 (A): 11 dc, and you are done, my love.                 | A ppppppppppp
             """)
     void aConventionMeansTheseStitches(String words, String meaning) {
         assertThat(meaning(read(Terms.UK, words))).isEqualTo(meaning);

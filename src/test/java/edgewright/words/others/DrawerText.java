@@ -4,6 +4,9 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import edgewright.chart.PerSide;
 import edgewright.chart.Terms;
+import edgewright.hands.HouseRules;
+import edgewright.hands.Maker;
+import edgewright.hands.WorkOutcome;
 import edgewright.texts.English;
 import edgewright.words.grammar.Remark;
 import edgewright.words.tree.WrittenRound;
@@ -153,13 +156,28 @@ record DrawerText(String name, String text, JsonNode expected) {
         if (outcome.equals("refused")) {
             int line = expected.get("line").asInt();
             return !refused
-                    ? Verdict.READ_WRONGLY
+                    ? handsStop(reading) == line ? Verdict.REFUSED_RIGHT : Verdict.READ_WRONGLY
                     : reading.remarks().get(0).line() == line ? Verdict.REFUSED_RIGHT : Verdict.REFUSED_ELSEWHERE;
         }
         if (refused && holds("mayRefuse", reading.remarks().get(0).line())) {
             return Verdict.REFUSED_RIGHT;
         }
         return refused ? Verdict.REFUSED_READABLE : compared(reading);
+    }
+
+    /** The line of the round at which hands that follow the words must stop; 0 if they come to the end. */
+    private int handsStop(OthersReading reading) {
+        PerSide<Integer> sides = reading.sizes().isEmpty() ? base() : reading.sizes().get(0);
+        WorkOutcome outcome =
+                new Maker(HouseRules.ALL_ALLOWED).work(reading.pattern().orElseThrow(), sides);
+        if (!(outcome instanceof WorkOutcome.Stopped stopped)) {
+            return 0;
+        }
+        return reading.account().lines().stream()
+                .filter(line -> line.rounds().contains(stopped.stop().round()))
+                .findFirst()
+                .map(Account.Line::number)
+                .orElse(0);
     }
 
     private Verdict compared(OthersReading reading) {

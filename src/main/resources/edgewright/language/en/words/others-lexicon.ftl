@@ -75,7 +75,7 @@ ANY_NUMBER = any number | something
 NONE = none | nothing
 STAR = star | the star | asterisk | the asterisk
 # Words that stand between others and say nothing to the hook
-NOISE = the | work | working | worked | make | now | a | an | only | crochet | please | leaving the front loop free | leaving front loop free | leaving the front loop unworked | its front loop stays free | front loop stays free | leaving front loop unworked | leaving front loops free
+NOISE = its | their | the | work | working | worked | make | now | a | an | only | crochet | please | leaving the front loop free | leaving front loop free | leaving the front loop unworked | its front loop stays free | front loop stays free | leaving front loop unworked | leaving front loops free
 # Parted by bars as well: numbers in words, from one on
 # 10s, 10 s, elevens: so many each time, from two on
 NUMBERS_EACH = twos | threes | fours | fives | sixes | sevens | eights | nines | tens | elevens | twelves | thirteens | fourteens | fifteens | sixteens
@@ -131,7 +131,9 @@ MEANS_WORDS = means | is | are | stands
 THOSE_WORDS = they | these | those | them | both | two
 BELONG_WORDS = belong | belongs | begins | ends | part
 NOT_COUNTED_WORDS = dont count | do not count | never count |  are not counted | not counted | do not count | does not count | is not counted | are never counted | never counted | don't count | aren't counted | are not included | not included | aren't included
+BRACKET_WORDS = brackets | bracket | parentheses
 LEAVE_WORDS = leave | leaves
+PEOPLE_WORDS = you | your | we | i | my | me | us | our
 LOOK_WORDS = look | notice | admire
 ROUND_VERBS = has | have | will | needs | need | goes | go | makes | make | is | are | was | were | looks | look | shows | show | begins | begin | tells | tell | brings | bring
 QUESTION_SIGN = ?
@@ -148,6 +150,6 @@ YARN_CALLED = called
 YARN_LISTS = yarn | yarns | colour | colours | color | colors | wool | shade | shades
 YARN_LISTS_FOR = for this border
 YARN_AND = and
-NOT_YARN_NAMES = and | is | are | or | the | in | with | for | to | of
+NOT_YARN_NAMES = all | then | as | at | on | by | again | only | each | every | round | rounds | rnd | rnds | and | is | are | or | the | in | with | for | to | of
 ABOUT_YARN = yarn | colour | color | wool | skein | terms | shade
 ABOUT_YARN_ALONE = uk
