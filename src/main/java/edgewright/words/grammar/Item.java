@@ -70,7 +70,11 @@ public sealed interface Item {
         int index = side == Side.TOP || side == Side.BOTTOM ? 0 : 1;
         return items.stream()
                 .map(item -> item instanceof Times times && times.times().size() == 2
-                        ? new Times(times.at(), ofSide(times.items(), side), List.of(times.times().get(index)), times.unclear())
+                        ? new Times(
+                                times.at(),
+                                ofSide(times.items(), side),
+                                List.of(times.times().get(index)),
+                                times.unclear())
                         : item)
                 .toList();
     }

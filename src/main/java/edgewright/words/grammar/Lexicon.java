@@ -59,7 +59,9 @@ public final class Lexicon {
         Messages words = language.messages(BUNDLE);
         Pattern shortened = Pattern.compile(
                 "[^" + words.text("VOWELS") + "]+|" + WordSet.alternatives(language, "SHORTENED_WITH_VOWELS"));
-        Lexicon lexicon = new Lexicon(new HashMap<>(), WordSet.of(language, "ORDINAL_ENDINGS"),
+        Lexicon lexicon = new Lexicon(
+                new HashMap<>(),
+                WordSet.of(language, "ORDINAL_ENDINGS"),
                 Bars.parted(words.text("ORDINALS")),
                 shortened);
         for (Concept concept : Concept.values()) {
@@ -207,8 +209,8 @@ public final class Lexicon {
                 Concept.ROUND, round.text(), 0, Optional.empty(), round.line(), round.column(), round.end()));
         Token last = digits ? tokens.get(at + 1) : first;
         String text = digits ? first.text() + last.text() : first.text();
-        lexemes.add(new Lexeme(
-                Concept.NUMBER, text, number, Optional.empty(), first.line(), first.column(), last.end()));
+        lexemes.add(
+                new Lexeme(Concept.NUMBER, text, number, Optional.empty(), first.line(), first.column(), last.end()));
         return true;
     }
 

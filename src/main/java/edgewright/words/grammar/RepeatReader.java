@@ -67,7 +67,8 @@ final class RepeatReader {
             all.addAll(last.get());
             return all;
         }
-        Optional<Item> mark = inside.stream().filter(Item.EndMark.class::isInstance).findFirst();
+        Optional<Item> mark =
+                inside.stream().filter(Item.EndMark.class::isInstance).findFirst();
         if (mark.isPresent()) {
             throw Cursor.stop(mark.get().at(), "endsAtMark", "");
         }

@@ -62,9 +62,7 @@ public record StatedCount(
     /** Two numbers that were told for two sizes as those of top and bottom and of left and right; any other count as it is. */
     public StatedCount ofTwoLengths() {
         boolean two = values.size() == 2 && sides.isEmpty() && (of == Of.UNSAID || of == Of.SIDE);
-        return two
-                ? new StatedCount(at, Of.TWO_LENGTHS, sides, values, counting, corners, afterRound, between)
-                : this;
+        return two ? new StatedCount(at, Of.TWO_LENGTHS, sides, values, counting, corners, afterRound, between) : this;
     }
 
     /** This count of one round among several that it was told for. */

@@ -55,7 +55,9 @@ final class ChunkReader {
     private void explained() {
         for (Abbreviations.Entry entry : abbreviations.entries()) {
             account.set(entry.at().line(), LineKind.ABBREVIATION);
-            entry.stitch().filter(stitch -> stitch == Stitch.BACK_LOOP).ifPresent(back -> facts.backLoopsSaid.add(entry.at()));
+            entry.stitch()
+                    .filter(stitch -> stitch == Stitch.BACK_LOOP)
+                    .ifPresent(back -> facts.backLoopsSaid.add(entry.at()));
             account.explain(entry.at().line(), entry.word(), entry.stitch().or(() -> usual(entry.concept())));
         }
     }

@@ -134,7 +134,8 @@ final class Chunks {
         return sentence.stream().anyMatch(word -> verbs.has(word))
                 && sentence.stream().anyMatch(word -> word.is(Concept.YARN_NAME))
                 && sentence.stream().filter(word -> word.is(Concept.ROUND)).count() > 1
-                && sentence.stream().noneMatch(word -> Concept.STITCHES.contains(word.concept()) || word.is(Concept.AS));
+                && sentence.stream()
+                        .noneMatch(word -> Concept.STITCHES.contains(word.concept()) || word.is(Concept.AS));
     }
 
     private boolean takeHeading(Page.Line line, boolean underlined) {

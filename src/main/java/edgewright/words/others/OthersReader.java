@@ -73,8 +73,7 @@ public final class OthersReader {
         int titleLine = takeTitle();
         Lexicon words = Lexicon.of(language, terms);
         List<Integer> yarnLines = new ArrayList<>();
-        Yarns yarns = Yarns.of(linesBeforeRounds(words), yarnLines, language)
-                .orNamedIn(page, words, language);
+        Yarns yarns = Yarns.of(linesBeforeRounds(words), yarnLines, language).orNamedIn(page, words, language);
         Abbreviations abbreviations = abbreviations(yarns.in(words), titleLine);
         Lexicon lexicon = abbreviations.lexicon();
         abbreviations.usual().ifPresent(stitch -> facts.usual = stitch);

@@ -28,7 +28,8 @@ final class Page {
     private static final Pattern STAR_OF_LIST = Pattern.compile("^\\s*\\*\\s+(?=[^*]*$)");
 
     private static final Pattern STARRED_LINE = Pattern.compile("^\\*(?=\\p{L})[^*]*\\*$");
-    private static final Pattern QUOTED = Pattern.compile("[\u201c\u201e\u00ab\"][\\p{L}][\\p{L} -]{0,24}[\u201d\u201c\u00bb\"]");
+    private static final Pattern QUOTED =
+            Pattern.compile("[\u201c\u201e\u00ab\"][\\p{L}][\\p{L} -]{0,24}[\u201d\u201c\u00bb\"]");
     private static final String LIST_SIGNS = "-+*\u2022\u00b7\u2013\u2014>";
     private static final String DASHES = "\u2010\u2011\u2012\u2013\u2014\u2015\u2212";
     private static final String SINGLE_QUOTES = "\u2018\u2019\u201a\u201b\u00b4";
@@ -73,7 +74,14 @@ final class Page {
         List<Token> tokens() {
             List<Token> tokens = Token.of(text, number);
             if (!round.isEmpty()) {
-                tokens.add(0, new Token(Token.Kind.WORD, round, round, number, tokens.get(0).column()));
+                tokens.add(
+                        0,
+                        new Token(
+                                Token.Kind.WORD,
+                                round,
+                                round,
+                                number,
+                                tokens.get(0).column()));
             }
             return tokens;
         }
@@ -87,14 +95,19 @@ final class Page {
                 + WordSet.alternatives(language, Concept.ROUND.name()) + ")\\s*\\d))+");
         String[] raw = BREAK.split(text.startsWith("\uFEFF") ? " " + text.substring(1) : text, -1);
         boolean markdown = Stream.of(raw).anyMatch(line -> line.startsWith("#"));
-        List<String> plain =
-                Stream.of(raw).map(line -> plain(line, markdown)).toList();
+        List<String> plain = Stream.of(raw).map(line -> plain(line, markdown)).toList();
         String word = Bars.parted(language.messages(Lexicon.BUNDLE).text(Concept.ROUND.name()))
                 .get(0);
         Set<Integer> titles = NumberedTitles.in(plain, language);
         for (int i = 0; i < raw.length; i++) {
             boolean hashes = raw[i].stripLeading().startsWith("#");
-            lines.add(new Line(i + 1, raw[i], plain.get(i), hashes, isListed(raw[i], plain.get(i)), titles.contains(i) ? word : ""));
+            lines.add(new Line(
+                    i + 1,
+                    raw[i],
+                    plain.get(i),
+                    hashes,
+                    isListed(raw[i], plain.get(i)),
+                    titles.contains(i) ? word : ""));
         }
     }
 

@@ -7,9 +7,9 @@ import edgewright.words.grammar.Lexeme;
 import edgewright.words.grammar.Lexicon;
 import edgewright.words.grammar.WordSet;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import java.util.EnumSet;
 
 /** Finds yarns that are named where odd and even rounds are told apart: 'odd rounds are dark blue, even rounds pale blue'. */
 final class ParityYarnNames {

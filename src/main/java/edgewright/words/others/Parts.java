@@ -51,8 +51,7 @@ final class Parts {
         StringBuilder words = new StringBuilder();
         for (Lexeme word : sentence.subList(0, Math.min(sentence.size(), MOST_HEADING_WORDS))) {
             words.append(words.isEmpty() ? "" : " ").append(word.text());
-            Optional<Part> part = headed(words.toString())
-                    .filter(known -> known == Part.TENSION || known == Part.SIZE);
+            Optional<Part> part = headed(words.toString()).filter(known -> known == Part.TENSION || known == Part.SIZE);
             if (part.isPresent()) {
                 return part;
             }

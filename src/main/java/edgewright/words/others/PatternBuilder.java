@@ -73,7 +73,6 @@ final class PatternBuilder {
         }
     }
 
-
     /** Takes the first way to understand the text that comes out; if none does, the usual one with what is wrong with it. */
     private void choose(Map<Integer, RoundWords> rounds, Guess usual) {
         Optional<Guess> taken = Optional.empty();
@@ -86,7 +85,8 @@ final class PatternBuilder {
             }
             boolean other = taken.isPresent() && taken.get().armsAdded() != guess.armsAdded() && differ(first, built);
             if (other) {
-                remarks.add(Remark.of(Remark.Kind.QUESTION, facts.corner.orElseThrow().at(), "armsInSides", ""));
+                remarks.add(Remark.of(
+                        Remark.Kind.QUESTION, facts.corner.orElseThrow().at(), "armsInSides", ""));
                 return;
             }
             if (taken.isEmpty()) {
@@ -190,8 +190,8 @@ final class PatternBuilder {
                     PerSide.all(round.at()));
         }
         PerSide<RoundShape.Stretch> stretches = RoundShape.of(round, facts.corner, guess.armsAdded());
-        PerSide<SideBuilder.Built> sides = PerSide.each(
-                side -> SideBuilder.of(ofSide(stretches.get(side), side), guess.less()));
+        PerSide<SideBuilder.Built> sides =
+                PerSide.each(side -> SideBuilder.of(ofSide(stretches.get(side), side), guess.less()));
         sides.stream().forEach(side -> unclear = unclear.or(side::unclear));
         boolean apart = round.items().stream().anyMatch(Item.ForSides.class::isInstance);
         int chains = stretches.top().after().chains().orElseThrow();
@@ -253,8 +253,7 @@ final class PatternBuilder {
                 facts.base.isEmpty() || bases().size() != 1 || !sizes.findings().isEmpty()
                         ? Optional.empty()
                         : Optional.of(bases().get(0));
-        Optional<Multiple> multiple = facts.multiple.map(
-                said -> Multiple.containing(said.of(), sizes.plus(said)));
+        Optional<Multiple> multiple = facts.multiple.map(said -> Multiple.containing(said.of(), sizes.plus(said)));
         OptionalInt chains = facts.baseChains.stream()
                 .mapToInt(Lexeme::number)
                 .filter(edgewright.chart.Corner::isTurnedWith)

@@ -25,7 +25,7 @@ import java.util.function.IntFunction;
 
 /** Reads the rounds of a text, each by its number, and those that are told as others. */
 final class RoundsReader {
-    private static final int MOST_ROUNDS = 2000;
+    static final int MOST_ROUNDS = 2000;
 
     private final Lexicon lexicon;
     private final Facts facts;
@@ -164,7 +164,7 @@ final class RoundsReader {
         }
         BodyNotes notes = new BodyNotes();
         RoundTitle title = RoundTitle.take(cursor, next(), notes, talk);
-        List<Lexeme> yarns = takeYarns(cursor, notes);
+        List<Lexeme> yarns = RoundYarns.take(cursor, notes, talk);
         List<Lexeme> as = takeAs(cursor);
         int times = as.isEmpty() ? 1 : takeTimes(cursor);
         List<Lexeme> body = words.subList(cursor.mark(), words.size());
@@ -177,7 +177,8 @@ final class RoundsReader {
                     number,
                     number.number(),
                     title.yarn(index)
-                            .or(() -> told(yarns, index, title.numbers().size()))
+                            .or(() -> RoundYarns.told(
+                                    yarns, index, title.numbers().size()))
                             .or(() -> notes.yarn)
                             .or(() -> nextYarn),
                     items,
@@ -193,72 +194,6 @@ final class RoundsReader {
         for (int i = 0; i < title.numbers().size(); i++) {
             add(round.apply(i), words);
         }
-    }
-
-    /** The yarns that are named behind the title. */
-    private List<Lexeme> takeYarns(Cursor cursor, BodyNotes notes) {
-        AsideReader asides = new AsideReader(cursor, notes, talk);
-        cursor.skip(EnumSet.of(Concept.COLON, Concept.STOP, Concept.COMMA, Concept.DASH));
-        List<Lexeme> yarns = new ArrayList<>();
-        boolean more = true;
-        while (more) {
-            more = takeRoundsInYarn(cursor, yarns) || takeNamed(cursor, yarns);
-            if (!more && asides.takeYarn(true)) {
-                yarns.add(notes.yarn.orElseThrow());
-                more = true;
-            }
-            if (more) {
-                cursor.skip(Concept.PARTING);
-            }
-        }
-        return yarns;
-    }
-
-    /** '1 round A': one yarn after the other under one title. */
-    private static boolean takeRoundsInYarn(Cursor cursor, List<Lexeme> yarns) {
-        int in = cursor.peek(2).is(Concept.IN) || cursor.peek(2).is(Concept.WITH) ? 3 : 2;
-        if (!cursor.are(Concept.NUMBER, Concept.ROUND) || !cursor.peek(in).is(Concept.YARN_NAME)) {
-            return false;
-        }
-        int many = cursor.number();
-        if (many < 1 || many > MOST_ROUNDS) {
-            throw Cursor.stop(cursor.peek(-1), "number", "");
-        }
-        for (int i = 1; i < in; i++) {
-            cursor.next();
-        }
-        Lexeme yarn = cursor.next();
-        for (int i = 0; i < many; i++) {
-            yarns.add(yarn);
-        }
-        return true;
-    }
-
-    /** 'A', 'A yarn', 'A again.' */
-    private static boolean takeNamed(Cursor cursor, List<Lexeme> yarns) {
-        if (!cursor.is(Concept.YARN_NAME)) {
-            return false;
-        }
-        yarns.add(cursor.next());
-        cursor.take(Concept.YARN);
-        takeAgain(cursor);
-        return true;
-    }
-
-    /** 'A again.' */
-    private static void takeAgain(Cursor cursor) {
-        boolean ends = cursor.peek(1).is(Concept.STOP)
-                || cursor.peek(1).is(Concept.COLON)
-                || cursor.peek(1).is(Concept.COMMA);
-        if (cursor.is(Concept.AGAIN) && ends) {
-            cursor.next();
-        }
-    }
-
-    private static Optional<Lexeme> told(List<Lexeme> yarns, int index, int rounds) {
-        return yarns.size() > 1 && yarns.size() == rounds
-                ? Optional.of(yarns.get(index))
-                : yarns.stream().findFirst();
     }
 
     private List<Item> takeItems(Cursor cursor, BodyNotes notes, List<Lexeme> as) {

@@ -231,8 +231,10 @@ final class Sizes {
         if (round == 0 && count.counting().isEmpty() && base != Guess.Base.AS_ELSEWHERE) {
             return new Shown(base == Guess.Base.BETWEEN_CORNERS ? -2 : 0);
         }
-        boolean between = count.between() || (facts.betweenCorners && count.counting().isEmpty());
-        return new Shown(between && round > 0 ? -2 : count.counting().orElse(counting).shown(0));
+        boolean between =
+                count.between() || (facts.betweenCorners && count.counting().isEmpty());
+        return new Shown(
+                between && round > 0 ? -2 : count.counting().orElse(counting).shown(0));
     }
 
     /** What a multiple leaves over, in stitches. */

@@ -82,7 +82,11 @@ final class TermsFinder {
             boolean capital = length > 0
                     && (Character.isUpperCase(tokens.get(at).text().charAt(0))
                             || !inCapitals.has(tokens.get(at).lower()));
-            if (capital && (termsWithin(tokens, at + length) || led(tokens, at) || alone(tokens, at, length) || near(tokens, at, length))) {
+            if (capital
+                    && (termsWithin(tokens, at + length)
+                            || led(tokens, at)
+                            || alone(tokens, at, length)
+                            || near(tokens, at, length))) {
                 return Optional.of(name.getKey());
             }
         }

@@ -27,8 +27,8 @@ final class TitleYarnNames {
     private static final int FEWEST_TITLES = 4;
     private static final Set<Concept> LEADS =
             EnumSet.of(Concept.WITH, Concept.CHANGE, Concept.YARN, Concept.IN, Concept.TO);
-    private static final Set<Concept> SIGNS = EnumSet.of(
-            Concept.OPEN, Concept.COMMA, Concept.DASH, Concept.COLON, Concept.STOP, Concept.SEMICOLON);
+    private static final Set<Concept> SIGNS =
+            EnumSet.of(Concept.OPEN, Concept.COMMA, Concept.DASH, Concept.COLON, Concept.STOP, Concept.SEMICOLON);
     private static final Set<Concept> ENDS = EnumSet.of(
             Concept.CLOSE,
             Concept.COLON,
@@ -80,7 +80,8 @@ final class TitleYarnNames {
     private boolean stands(String line) {
         String words = line.toLowerCase(Locale.ROOT);
         return found.keySet().stream()
-                        .filter(name -> words.matches(".*(?<!\\p{L})\\Q" + name.toLowerCase(Locale.ROOT) + "\\E(?!\\p{L}).*"))
+                        .filter(name ->
+                                words.matches(".*(?<!\\p{L})\\Q" + name.toLowerCase(Locale.ROOT) + "\\E(?!\\p{L}).*"))
                         .count()
                 >= 2;
     }

@@ -43,8 +43,8 @@ record YarnPatterns(
                         + " |, (?=\\p{Lu}))" + name),
                 Pattern.compile(ALONE + ID + " {1,6}" + name),
                 Pattern.compile("(?<!\\p{L})A {1,6}\\p{L}+.*(?<!\\p{L})B {1,6}\\p{L}"),
-                Pattern.compile(ALONE + "(\\p{Lu}\\p{L}*(?:[ -]\\p{L}+){0,3}?) ?(?:\\((?:" + leads + " )?|= |" + is + " (?:" + leads + " )?)" + ID
-                        + "(?![\\p{L}\\d])"),
+                Pattern.compile(ALONE + "(\\p{Lu}\\p{L}*(?:[ -]\\p{L}+){0,3}?) ?(?:\\((?:" + leads + " )?|= |" + is
+                        + " (?:" + leads + " )?)" + ID + "(?![\\p{L}\\d])"),
                 Pattern.compile(lists + "[:,] *((?:" + CAPITALISED + "(?:" + comma + ")){1,5}" + CAPITALISED
                         + ")(?![\\p{L}(])"),
                 Pattern.compile(comma),

@@ -39,7 +39,6 @@ public final class Abbreviations {
     /** A word and what it was taken for. */
     public record Entry(Lexeme at, String word, Concept concept, Optional<Stitch> stitch) {}
 
-    private static final int LONGEST_ENTRY = 7;
     private static final int LONGEST_NAME = 5;
     /** What a sentence that only says what a stitch is has no use for. */
     private static final Set<Concept> NEVER_IN_NAMING = EnumSet.of(
@@ -53,7 +52,6 @@ public final class Abbreviations {
             Concept.COLON,
             Concept.DASH,
             Concept.NOT_OURS);
-
 
     private Lexicon lexicon;
     /** What a short stitch is where nothing is said of its loops, if its own entry says so. */
@@ -101,10 +99,10 @@ public final class Abbreviations {
      */
     public boolean take(List<Token> line, boolean listed) {
         boolean any = false;
-        for (List<Token> part : parts(line)) {
+        for (List<Token> part : EntryCuts.parts(line)) {
             List<Token> rest = part;
             while (!rest.isEmpty()) {
-                List<Token> sentence = firstSentence(rest, 0);
+                List<Token> sentence = EntryCuts.firstSentence(rest, 0);
                 any |= takeEntry(sentence, listed);
                 rest = rest.subList(sentence.size(), rest.size());
             }
@@ -116,26 +114,10 @@ public final class Abbreviations {
     public void takeSentences(List<Token> paragraph) {
         List<Token> rest = paragraph;
         while (!rest.isEmpty()) {
-            List<Token> sentence = upToStop(rest);
+            List<Token> sentence = EntryCuts.upToStop(rest);
             takeIs(sentence);
             rest = rest.subList(sentence.size(), rest.size());
         }
-    }
-
-    private static List<Token> upToStop(List<Token> tokens) {
-        for (int i = 0; i < tokens.size(); i++) {
-            String text = tokens.get(i).text();
-            boolean ends = text.equals(";") || text.equals("!") || (text.equals(".") && isEnd(tokens, i));
-            if (ends) {
-                return tokens.subList(0, i + 1);
-            }
-        }
-        return tokens;
-    }
-
-    private static boolean isEnd(List<Token> tokens, int at) {
-        return at + 1 == tokens.size()
-                || Character.isUpperCase(tokens.get(at + 1).text().charAt(0));
     }
 
     private void takeIs(List<Token> sentence) {
@@ -149,7 +131,8 @@ public final class Abbreviations {
                         && lexicon.read(word).stream()
                                 .allMatch(each -> each.is(Concept.WORD) || each.is(Concept.NUMBER))
                         && lexicon.read(word).get(0).is(Concept.WORD);
-                boolean plain = lexicon.read(sentence).stream().noneMatch(each -> NEVER_IN_NAMING.contains(each.concept()));
+                boolean plain =
+                        lexicon.read(sentence).stream().noneMatch(each -> NEVER_IN_NAMING.contains(each.concept()));
                 if (own && plain && stitch.equals(Optional.of(Stitch.LONG))) {
                     explained.add(sentence);
                     add(word, stitch, Optional.empty(), false);
@@ -176,7 +159,8 @@ public final class Abbreviations {
     public void takeQuoted(List<Token> word, List<Token> following) {
         boolean told = following.size() > 1
                 && !word.isEmpty()
-                && (follows.has(following.get(0).text()) || "=:-,".contains(following.get(0).text()));
+                && (follows.has(following.get(0).text())
+                        || "=:-,".contains(following.get(0).text()));
         if (!told || isKnown(word)) {
             return;
         }
@@ -202,39 +186,9 @@ public final class Abbreviations {
         return known.size() != 1 || !known.get(0).is(Concept.WORD);
     }
 
-    /** The entries of a line: parted by semicolons, or by commas and full stops where an equals sign comes after them. */
-    private static List<List<Token>> parts(List<Token> line) {
-        long equals = line.stream().filter(token -> token.text().equals("=")).count();
-        List<List<Token>> parts = new ArrayList<>(List.of(new ArrayList<>()));
-        for (int i = 0; i < line.size(); i++) {
-            String sign = line.get(i).text();
-            boolean begun = parts.get(parts.size() - 1).stream()
-                    .anyMatch(token -> token.text().equals("="));
-            boolean soft = (sign.equals(",") || sign.equals(".")) && begun && equals > 1 && equalsComes(line, i);
-            if (sign.equals(";") || soft) {
-                parts.add(new ArrayList<>());
-            } else {
-                parts.get(parts.size() - 1).add(line.get(i));
-            }
-        }
-        return parts;
-    }
-
-    private static boolean equalsComes(List<Token> line, int from) {
-        for (int i = from + 1; i < Math.min(line.size(), from + 6); i++) {
-            if (line.get(i).text().equals("=")) {
-                return true;
-            }
-            if (line.get(i).text().equals(",")) {
-                return false;
-            }
-        }
-        return false;
-    }
-
     private boolean takeEntry(List<Token> whole, boolean listed) {
-        List<Token> part = withoutLabel(firstSentence(whole, signAt(whole, listed)));
-        int sign = signAt(part, listed);
+        List<Token> part = withoutLabel(EntryCuts.firstSentence(whole, signAt(whole)));
+        int sign = signAt(part);
         if (sign <= 0 || sign > 8 || sign == part.size() - 1) {
             return false;
         }
@@ -276,8 +230,8 @@ public final class Abbreviations {
         int colon = -1;
         for (int i = 0; i < part.size(); i++) {
             if (part.get(i).text().equals("=")) {
-                boolean label = colon > 0
-                        && part.subList(0, colon).stream().anyMatch(token -> labels.has(token.text()));
+                boolean label =
+                        colon > 0 && part.subList(0, colon).stream().anyMatch(token -> labels.has(token.text()));
                 return label ? part.subList(colon + 1, part.size()) : part;
             }
             colon = part.get(i).text().equals(":") && colon < 0 ? i : colon;
@@ -298,35 +252,6 @@ public final class Abbreviations {
         return ones && chain;
     }
 
-    /** The entry up to the end of its sentence. */
-    private static List<Token> firstSentence(List<Token> part, int sign) {
-        for (int i = Math.max(0, sign); i + 1 < part.size(); i++) {
-            Token next = part.get(i + 1);
-            boolean ends = part.get(i).text().equals(".")
-                    && (next.line() != part.get(i).line()
-                            || next.column() > part.get(i).end())
-                    && (Character.isUpperCase(next.text().charAt(0)) || entryComes(part, i + 1));
-            if (ends) {
-                return part.subList(0, i + 1);
-            }
-        }
-        return part;
-    }
-
-    /** Whether another entry begins here: a word or two, perhaps with a name in brackets, and a sign. */
-    private static boolean entryComes(List<Token> part, int from) {
-        for (int i = from + 1; i < Math.min(part.size(), from + LONGEST_ENTRY); i++) {
-            String text = part.get(i).text();
-            if (text.equals("=") || text.equals(":")) {
-                return true;
-            }
-            if (text.equals(".") || text.equals(",") || text.equals(";")) {
-                return false;
-            }
-        }
-        return false;
-    }
-
     /** Whether a word stands in an entry of the list. */
     public boolean isExplained(Lexeme word) {
         return explained.stream()
@@ -334,7 +259,7 @@ public final class Abbreviations {
                 .anyMatch(token -> token.line() == word.line() && token.column() == word.column());
     }
 
-    private int signAt(List<Token> part, boolean listed) {
+    private int signAt(List<Token> part) {
         for (int i = 0; i < part.size(); i++) {
             String text = part.get(i).text();
             boolean spaced = i > 0
@@ -393,7 +318,8 @@ public final class Abbreviations {
         boolean needless = isKnown && !tellsOther && stitch.isEmpty() && alias.isEmpty();
         if (!needless && !known.isEmpty()) {
             lexicon = lexicon.with(word.toString(), concept, stitch);
-            if (stitch.isPresent() && lexicon.read(Token.of(word + ending, 1)).get(0).is(Concept.WORD)) {
+            if (stitch.isPresent()
+                    && lexicon.read(Token.of(word + ending, 1)).get(0).is(Concept.WORD)) {
                 lexicon = lexicon.with(word + ending, concept, stitch);
             }
         }

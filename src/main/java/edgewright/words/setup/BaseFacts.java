@@ -32,6 +32,7 @@ final class BaseFacts {
             Concept.MISS,
             Concept.ALTERNATE,
             Concept.ALIKE);
+
     private static final Set<Part> NOT_ABOUT_BASE = EnumSet.of(Part.TENSION, Part.MATERIALS, Part.FINISHING);
     private static final Set<Part> NOT_SHOWN = EnumSet.of(Part.TENSION, Part.FINISHING);
 

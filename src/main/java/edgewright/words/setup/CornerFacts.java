@@ -2,12 +2,12 @@ package edgewright.words.setup;
 
 import edgewright.chart.Corner;
 import edgewright.chart.Counting;
+import edgewright.chart.Stitch;
 import edgewright.words.grammar.BodyNotes;
 import edgewright.words.grammar.BodyReader;
-import edgewright.chart.Stitch;
 import edgewright.words.grammar.Concept;
-import edgewright.words.grammar.CornerSentence;
 import edgewright.words.grammar.CornerGroup;
+import edgewright.words.grammar.CornerSentence;
 import edgewright.words.grammar.CountingWords;
 import edgewright.words.grammar.Cursor;
 import edgewright.words.grammar.Item;
@@ -85,7 +85,13 @@ final class CornerFacts {
         if (told.isEmpty() || others) {
             return false;
         }
-        facts.corner = told;
+        Optional<Integer> known = facts.corner.flatMap(Item.Turn::chains);
+        if (known.isPresent() && !known.equals(told.get().chains())) {
+            throw new Stopped(Remark.of(Remark.Kind.FINDING, told.get().at(), "chainsOfCorner", known.get()));
+        }
+        if (known.isEmpty() || told.get().before().isPresent()) {
+            facts.corner = told;
+        }
         facts.baseChains.addAll(notes.chainsBelow);
         return true;
     }
@@ -134,14 +140,14 @@ final class CornerFacts {
                 || words.those().anyIn(clause);
         boolean counted = Clause.hasOne(clause, SAY_COUNTING)
                 || words.notCounted().anyIn(clause)
-                || (Clause.has(clause, Concept.SIDE)
-                        && Clause.hasOne(clause, EnumSet.of(Concept.FIRST, Concept.LAST)))
+                || (Clause.has(clause, Concept.SIDE) && Clause.hasOne(clause, EnumSet.of(Concept.FIRST, Concept.LAST)))
                 || words.belong().anyIn(clause);
         if (!small
                 || Clause.hasOne(clause, EnumSet.of(Concept.YARN_NAME, Concept.ODD, Concept.EVEN))
                 || !those
                 || !counted
-                || !Clause.saysOnly(clause, EnumSet.of(Concept.NUMBER, Concept.SHORT, Concept.AS, Concept.STITCH_NAME))) {
+                || !Clause.saysOnly(
+                        clause, EnumSet.of(Concept.NUMBER, Concept.SHORT, Concept.AS, Concept.STITCH_NAME))) {
             return false;
         }
         boolean not = Clause.has(clause, Concept.WITHOUT_CORNERS);
@@ -159,7 +165,7 @@ final class CornerFacts {
         Optional<Lexeme> chains = chainNumber(clause);
         boolean others = !Clause.saysOnly(clause, EnumSet.of(Concept.NUMBER, Concept.CHAIN, Concept.AS))
                 || Clause.numbers(clause).stream()
-                .anyMatch(word -> !word.equals(chains.orElse(null)) && word.number() > 1);
+                        .anyMatch(word -> !word.equals(chains.orElse(null)) && word.number() > 1);
         if (chains.isEmpty()
                 || !Clause.has(clause, Concept.CORNER)
                 || Clause.hasOne(clause, NEVER)
@@ -228,7 +234,7 @@ final class CornerFacts {
         }
         boolean not =
                 Clause.has(clause, Concept.WITHOUT_CORNERS) || words.except().anyIn(clause);
-        return not && Clause.hasOne(clause, ABOUT_CORNERS) ? takeLeftOut(clause) : takeWayOfCounting(clause);
+        return (not && Clause.hasOne(clause, ABOUT_CORNERS)) ? takeLeftOut(clause) : takeWayOfCounting(clause);
     }
 
     private boolean takeBetween(List<Lexeme> clause) {

@@ -76,9 +76,11 @@ final class MultipleFacts {
                 .filter(before -> before.of() != said.of() || before.plus() != said.plus())
                 .isPresent();
         if (other) {
-            throw new Stopped(Remark.of(Remark.Kind.FINDING, said.at(), "multipleAsBefore", facts.multiple
-                    .get()
-                    .of()));
+            throw new Stopped(Remark.of(
+                    Remark.Kind.FINDING,
+                    said.at(),
+                    "multipleAsBefore",
+                    facts.multiple.get().of()));
         }
         facts.multiple = Optional.of(said);
     }
@@ -118,15 +120,14 @@ final class MultipleFacts {
         Lexeme here = cursor.peek();
         Lexeme after = cursor.peek(1);
         Lexeme symbol = after.is(Concept.TIMES) ? cursor.peek(2) : after;
-        boolean close = after.column() == here.end()
-                || cursor.peek(2).is(Concept.PLUS)
-                || after.is(Concept.TIMES);
+        boolean close = after.column() == here.end() || cursor.peek(2).is(Concept.PLUS) || after.is(Concept.TIMES);
         boolean marked = words.multiples().has(symbol) && close;
         boolean times = after.is(Concept.TIMES) && cursor.peek(2).is(Concept.ANY_NUMBER);
         boolean stitches = after.is(Concept.STITCH)
                 && cursor.peek(2).is(Concept.TIMES)
                 && cursor.peek(3).is(Concept.ANY_NUMBER);
-        boolean andMore = cursor.are(Concept.NUMBER, Concept.STITCH, Concept.AND, Concept.NUMBER, Concept.STITCH, Concept.MORE);
+        boolean andMore =
+                cursor.are(Concept.NUMBER, Concept.STITCH, Concept.AND, Concept.NUMBER, Concept.STITCH, Concept.MORE);
         boolean perFigure = after.is(Concept.STITCH)
                 && (cursor.are(Concept.NUMBER, Concept.STITCH, Concept.IN, Concept.EACH)
                         || cursor.are(Concept.NUMBER, Concept.STITCH, Concept.EACH))
@@ -150,7 +151,9 @@ final class MultipleFacts {
     /** 'Between the 2-ch corner spaces': perhaps without the stitches that go into the corners; what is stated tells. */
     private boolean takeBetween(List<Lexeme> clause) {
         int between = Clause.find(clause, Concept.BETWEEN);
-        if (between < 0 || !Clause.has(clause, Concept.CORNER) || Clause.numbers(clause).size() > 1) {
+        if (between < 0
+                || !Clause.has(clause, Concept.CORNER)
+                || Clause.numbers(clause).size() > 1) {
             return false;
         }
         facts.baseBetween = true;

@@ -20,8 +20,7 @@ final class StitchFacts {
     private static final Set<Concept> MEANS =
             EnumSet.of(Concept.EQUALS, Concept.COLON, Concept.DASH, Concept.DEFINED_AS);
     private static final Set<Concept> LISTED = EnumSet.of(Concept.WORD, Concept.SHORT, Concept.TALL, Concept.IN);
-    private static final Set<Concept> SIGNS =
-            EnumSet.of(Concept.COMMA, Concept.DASH, Concept.EQUALS, Concept.COLON);
+    private static final Set<Concept> SIGNS = EnumSet.of(Concept.COMMA, Concept.DASH, Concept.EQUALS, Concept.COLON);
     private static final int LONGEST_LISTED = 4;
 
     private static final Set<Concept> EXCEPTION =
@@ -111,7 +110,10 @@ final class StitchFacts {
 
     /** 'Every stitch of the corner groups is one into the back loop too.' */
     private boolean isOfArms(List<Lexeme> clause) {
-        List<Stitch> named = clause.stream().flatMap(word -> word.stitch().stream()).distinct().toList();
+        List<Stitch> named = clause.stream()
+                .flatMap(word -> word.stitch().stream())
+                .distinct()
+                .toList();
         return Clause.has(clause, Concept.CORNER)
                 && named.size() == 1
                 && named.get(0).standsInStitchBelow()

@@ -18,7 +18,13 @@ final class StitchMeaning {
     private static final Set<Concept> NO_STITCH = EnumSet.of(Concept.OTHER_STITCH, Concept.SLIP, Concept.CHAIN);
 
     private static final Set<Concept> OF_MISSED = EnumSet.of(
-            Concept.NUMBER, Concept.SHORT, Concept.STITCH, Concept.NEXT, Concept.BEHIND, Concept.OF, Concept.STITCH_NAME);
+            Concept.NUMBER,
+            Concept.SHORT,
+            Concept.STITCH,
+            Concept.NEXT,
+            Concept.BEHIND,
+            Concept.OF,
+            Concept.STITCH_NAME);
 
     private final List<Concept> names;
     private final List<Concept> loops;
@@ -106,7 +112,9 @@ final class StitchMeaning {
         }
         int after = to + 1;
         if (behind < 0) {
-            while (after < said.size() && OF_MISSED.contains(said.get(after).concept()) && said.get(after).number() <= 1) {
+            while (after < said.size()
+                    && OF_MISSED.contains(said.get(after).concept())
+                    && said.get(after).number() <= 1) {
                 after++;
             }
         }

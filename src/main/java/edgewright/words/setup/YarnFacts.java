@@ -85,7 +85,10 @@ final class YarnFacts {
             turn++;
         }
         int first = turn;
-        int next = told.keySet().stream().filter(round -> round > first).findFirst().orElse(end + 1);
+        int next = told.keySet().stream()
+                .filter(round -> round > first)
+                .findFirst()
+                .orElse(end + 1);
         return end == 0 || next == end + 1;
     }
 
@@ -101,7 +104,10 @@ final class YarnFacts {
             RoundTitle.takeNumbers(cursor, rounds);
         }
         if (!rounds.isEmpty() && !first) {
-            while (verbs.has(cursor.peek()) || cursor.is(Concept.IN) || cursor.is(Concept.YARN) || cursor.is(Concept.COLON)) {
+            while (verbs.has(cursor.peek())
+                    || cursor.is(Concept.IN)
+                    || cursor.is(Concept.YARN)
+                    || cursor.is(Concept.COLON)) {
                 cursor.next();
             }
             yarn = cursor.is(Concept.YARN_NAME) ? cursor.next() : null;
@@ -127,7 +133,8 @@ final class YarnFacts {
         }
         boolean goesOn = on || !inTurn.isEmpty();
         for (int i = 0; i < inTurn.size(); i++) {
-            if (turn.isEmpty() || !inTurn.get(i).text().equals(turn.get(i % turn.size()).text())) {
+            if (turn.isEmpty()
+                    || !inTurn.get(i).text().equals(turn.get(i % turn.size()).text())) {
                 return false;
             }
         }

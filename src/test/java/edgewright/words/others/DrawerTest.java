@@ -26,7 +26,8 @@ class DrawerTest {
     private static final Set<String> REFUSED = Set.of();
 
     /** Lines that tell a hook, the number of colours, or from which round on something is seen, beside something else. */
-    private static final Set<String> HOOKS = Set.of("almanac-herring-shoal 8", "postcard-standing-reeds 3", "postcard-wrack-line 3", "bulletin-causeway 7");
+    private static final Set<String> HOOKS = Set.of(
+            "almanac-herring-shoal 8", "postcard-standing-reeds 3", "postcard-wrack-line 3", "bulletin-causeway 7");
 
     @Test
     void everyTextIsReadRightOrRefusedWithItsPlace() throws IOException {

@@ -167,7 +167,8 @@ record DrawerText(String name, String text, JsonNode expected) {
 
     /** The line of the round at which hands that follow the words must stop; 0 if they come to the end. */
     private int handsStop(OthersReading reading) {
-        PerSide<Integer> sides = reading.sizes().isEmpty() ? base() : reading.sizes().get(0);
+        PerSide<Integer> sides =
+                reading.sizes().isEmpty() ? base() : reading.sizes().get(0);
         WorkOutcome outcome =
                 new Maker(HouseRules.ALL_ALLOWED).work(reading.pattern().orElseThrow(), sides);
         if (!(outcome instanceof WorkOutcome.Stopped stopped)) {

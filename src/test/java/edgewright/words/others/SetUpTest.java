@@ -96,9 +96,12 @@ class SetUpTest {
 
     @Test
     void itIsAskedWhetherTheStitchesOfACornerAreAmongThoseOfTheSideWhereNothingTells() {
-        String text = "UK terms\nCorner: (1 dc, 2 ch, 1 dc) in corner space.\nRound 1 (A): dc blo in each st to corner.\n";
-        OthersReading reading = OthersReader.read(text, English.LANGUAGE, Optional.empty(), Optional.of(PerSide.all(9)));
-        assertThat(reading.remarks()).singleElement().satisfies(remark -> assertThat(remark.what())
-                .isEqualTo("armsInSides"));
+        String text =
+                "UK terms\nCorner: (1 dc, 2 ch, 1 dc) in corner space.\nRound 1 (A): dc blo in each st to corner.\n";
+        OthersReading reading =
+                OthersReader.read(text, English.LANGUAGE, Optional.empty(), Optional.of(PerSide.all(9)));
+        assertThat(reading.remarks())
+                .singleElement()
+                .satisfies(remark -> assertThat(remark.what()).isEqualTo("armsInSides"));
     }
 }
