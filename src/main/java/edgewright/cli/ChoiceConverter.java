@@ -4,6 +4,7 @@ import static edgewright.texts.Arg.arg;
 import static edgewright.texts.Arg.commas;
 
 import edgewright.booklet.WordsFormat;
+import edgewright.booklet.choice.ChartKind;
 import edgewright.booklet.choice.ChartPaper;
 import edgewright.booklet.choice.Edition;
 import edgewright.booklet.choice.Paper;
@@ -11,6 +12,7 @@ import edgewright.booklet.choice.PrintedTerms;
 import edgewright.chart.Counting;
 import edgewright.chart.HookHand;
 import edgewright.chart.Terms;
+import edgewright.draw.marks.MarkStyle;
 import edgewright.draw.paint.ColourMode;
 import edgewright.texts.Messages;
 import edgewright.words.write.RoundsLayout;
@@ -29,6 +31,8 @@ final class ChoiceConverter {
             HookHand.class,
             RoundsLayout.class,
             ColourMode.class,
+            MarkStyle.class,
+            ChartKind.class,
             Edition.class,
             Paper.class,
             ChartPaper.class,

@@ -8,8 +8,10 @@ import static edgewright.texts.Arg.shortest;
 import edgewright.chart.Chart;
 import edgewright.chart.HookHand;
 import edgewright.chart.PerSide;
+import edgewright.chart.Side;
 import edgewright.draw.marks.Drawing;
 import edgewright.draw.marks.Emphasis;
+import edgewright.draw.marks.MarkStyle;
 import edgewright.draw.paint.ColourMode;
 import edgewright.draw.paint.Palette;
 import edgewright.draw.picture.ChartPicture;
@@ -19,6 +21,7 @@ import edgewright.draw.picture.PictureStyle;
 import edgewright.draw.picture.Rotation;
 import edgewright.draw.picture.UnprintedText;
 import edgewright.draw.raster.RasterPicture;
+import edgewright.draw.side.SidePicture;
 import edgewright.draw.svg.SvgPicture;
 import edgewright.texts.Messages;
 import java.nio.charset.StandardCharsets;
@@ -71,6 +74,9 @@ final class DrawCommand implements Callable<Integer> {
     @Option(names = "--inking", paramLabel = "colour|black", defaultValue = "colour")
     private ColourMode inking;
 
+    @Option(names = "--marks", paramLabel = "stems|squares")
+    private MarkStyle marks = MarkStyle.USUAL;
+
     @Option(names = "--hand", paramLabel = "right|left", defaultValue = "right")
     private HookHand hand;
 
@@ -90,6 +96,7 @@ final class DrawCommand implements Callable<Integer> {
     /** What of the border is drawn. */
     enum View {
         CORNER,
+        SIDE,
         BORDER
     }
 
@@ -102,7 +109,7 @@ final class DrawCommand implements Callable<Integer> {
             return ExitStatus.NO;
         }
         OutputFile output = new OutputFile(to, judged.get().file(), List.of(SVG, PNG), terminal);
-        if (view == View.CORNER) {
+        if (view != View.BORDER) {
             UnprintedText.inPicture(judged.get().chart(), true)
                     .forEach(text -> terminal.complain(text.sentence(terminal.language())));
         }
@@ -123,10 +130,11 @@ final class DrawCommand implements Callable<Integer> {
 
     /** An option that changes nothing in the picture asked for is a mistake of whoever gives it. */
     private void refuseWhatWouldBeIgnored() {
-        if (view == View.CORNER) {
+        if (view != View.BORDER) {
             refuse("--sides", says().text("draw-forBorder", arg("option", "--sides")));
             refuse("--repeats", says().text("draw-forBorder", arg("option", "--repeats")));
-        } else {
+        }
+        if (view != View.CORNER) {
             refuse("--turn", says().text("draw-forCorner", arg("option", "--turn")));
         }
         if (String.valueOf(to.getFileName()).toLowerCase(Locale.ROOT).endsWith(SVG)) {
@@ -143,11 +151,14 @@ final class DrawCommand implements Callable<Integer> {
     private Drawing drawing(ChartArgument.Judged judged) {
         Chart chart = judged.chart();
         PictureStyle style = style();
+        Emphasis emphasis = Emphasis.of(judged.verdict().findings());
         Drawing drawing;
         if (view == View.CORNER) {
             requireFew(ChartPicture.stitchesOfCorner(chart, style));
-            drawing = ChartPicture.corner(
-                    chart, style, Emphasis.of(judged.verdict().findings()));
+            drawing = ChartPicture.corner(chart, style, emphasis);
+        } else if (view == View.SIDE) {
+            requireFew(SidePicture.stitches(chart));
+            drawing = SidePicture.of(chart, Side.FIRST, style, emphasis).drawing();
         } else {
             PerSide<Integer> repeats = judged.repeats().orElse(PerSide.all(USUAL_REPEATS));
             if (!repeats.oppositeSidesAreAlike()) {
@@ -168,7 +179,7 @@ final class DrawCommand implements Callable<Integer> {
         };
         PictureStyle inked =
                 inking == ColourMode.BLACK ? style.withInking(ColourMode.BLACK).withPalette(Palette.BLACK) : style;
-        return inked.withCellMm(cellMm).withRotation(turn).withHand(hand);
+        return inked.withMarkStyle(marks).withCellMm(cellMm).withRotation(turn).withHand(hand);
     }
 
     private void requireFew(long stitches) {

@@ -1,9 +1,11 @@
 package edgewright.cli;
 
+import edgewright.booklet.choice.ChartKind;
 import edgewright.booklet.choice.ChartPaper;
 import edgewright.booklet.choice.Edition;
 import edgewright.booklet.choice.Paper;
 import edgewright.booklet.choice.PrintChoice;
+import edgewright.draw.marks.MarkStyle;
 import java.util.OptionalDouble;
 import picocli.CommandLine.Option;
 
@@ -21,8 +23,19 @@ final class PrintOption {
     @Option(names = "--cell-mm", paramLabel = "MM", converter = NumberConverter.OfPrintedCellMm.class)
     private Double cellMm;
 
+    @Option(names = "--chart", paramLabel = "corner|side|both", defaultValue = "corner")
+    private ChartKind chart;
+
+    @Option(names = "--marks", paramLabel = "stems|squares")
+    private MarkStyle marks = MarkStyle.USUAL;
+
     PrintChoice appearance() {
         return new PrintChoice(
-                edition, paper, chartPaper, cellMm == null ? OptionalDouble.empty() : OptionalDouble.of(cellMm));
+                edition,
+                paper,
+                chartPaper,
+                cellMm == null ? OptionalDouble.empty() : OptionalDouble.of(cellMm),
+                chart,
+                marks);
     }
 }

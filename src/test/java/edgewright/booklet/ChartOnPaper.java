@@ -7,8 +7,11 @@ import edgewright.booklet.PaintedPage.Path;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.NavigableSet;
 import java.util.Set;
 import java.util.TreeSet;
@@ -31,6 +34,8 @@ public final class ChartOnPaper {
         LONG,
         /** The ball where a long stitch lands; counted in the square of its bar. */
         LONG_FOOT,
+        /** The sign of a long stitch that lies in its own square. */
+        LONG_IN_SQUARE,
         /** What is seen of a long stitch whose foot is beyond the edge of the sheet. */
         LONG_CUT_OFF,
         /** One chain of a corner. */
@@ -54,9 +59,13 @@ public final class ChartOnPaper {
     public record Seen(Sign sign, int column, int row, String detail, String pieceLies) {}
 
     private static final double PLAY = 0.02;
+    private static final NavigableSet<Integer> EMPTY = Collections.emptyNavigableSet();
 
     /** A rectangle with rounded corners. */
     private static final String PLATE = "mlclclclch";
+
+    /** A head and a pointed shaft, seven corners. */
+    private static final String PEG = "mllllllh";
 
     private final Rectangle2D window;
     private final boolean part;
@@ -67,6 +76,10 @@ public final class ChartOnPaper {
     private final int rows;
     private final List<Seen> seen = new ArrayList<>();
     private final List<String> unknown = new ArrayList<>();
+
+    /** The filled squares of each row. */
+    private final Map<Integer, NavigableSet<Integer>> grounds = new HashMap<>();
+
     private final EndLabels rowLabels = new EndLabels();
     private final EndLabels columnLabels = new EndLabels();
     private Path before;
@@ -246,6 +259,11 @@ public final class ChartOnPaper {
                         return false;
                     }
                 }
+                case PEG -> {
+                    if (!peg(part, "")) {
+                        return false;
+                    }
+                }
                 case PLATE -> {}
                 default -> {
                     return false;
@@ -276,6 +294,7 @@ public final class ChartOnPaper {
         double pen = path.widthPt() / cellPt;
         return switch (parts.stream().map(Part::steps).reduce("", String::concat)) {
             case "mc" -> arc(parts.get(0), pen);
+            case PEG -> peg(parts.get(0), "edge");
             case "mcccch" -> oval(path, parts.get(0), pen);
             case "mlml" -> path.cut() ? hatching(path) : crossOrStump(path, pen);
             case "mlmlml" -> path.cut() ? hatching(path) : longStitch(path, pen);
@@ -328,6 +347,19 @@ public final class ChartOnPaper {
         }
         // A ring round a flagged stitch, with the paper's colour under it.
         return is(width, 1.12) && is(height, 1.12) && (path.cut() || pen > 0.15);
+    }
+
+    /** A flat head 0.31 out from the middle, and a shaft that narrows to a point towards the piece. */
+    private boolean peg(Part part, String detail) {
+        List<Point2D> corners = part.points();
+        Point2D head = between(corners.get(0), corners.get(1));
+        Point2D tip = corners.get(4);
+        Direction piece = Direction.of(head, tip);
+        return is(corners.get(0).distance(corners.get(1)) / cellPt, 0.64)
+                && is(head.distance(tip) / cellPt, 0.69)
+                && is(between(corners.get(3), corners.get(5)).distance(head) / cellPt, 0.14)
+                && is(corners.get(3).distance(corners.get(5)) / cellPt, 0.34)
+                && add(Sign.LONG_IN_SQUARE, piece.step(head, 0.31 * cellPt), detail, piece.word());
     }
 
     /** Two strokes that cross in their middles, or a bar at the end of a stem. */
@@ -413,7 +445,15 @@ public final class ChartOnPaper {
         double y = (middle.getY() - topPt) / cellPt;
         boolean across = x > 0 && x < columns;
         boolean down = y > 0 && y < rows;
-        if (across && down) {
+        NavigableSet<Integer> filled = grounds.getOrDefault((int) Math.floor(y), EMPTY);
+        if (part && across && down && filled.isEmpty()) {
+            return; // It labels a row that is on another sheet.
+        }
+        if (across && down && !filled.isEmpty() && !filled.contains((int) x)) {
+            // Beside a row that ends before the squared paper does.
+            boolean before = x < filled.first();
+            rowLabels.add((int) y, before, before ? filled.first() - x : x - filled.last(), text.text(), letter);
+        } else if (across && down) {
             if (text.text().matches("\\d+")) {
                 inSquare(Sign.NUMBER, middle, text.text(), "");
             }
@@ -437,6 +477,9 @@ public final class ChartOnPaper {
             unknown.add("a square is filled over what lies in it: column " + column + ", row " + row);
         }
         marksBegan |= !isGround;
+        if (sign == Sign.GROUND) {
+            grounds.computeIfAbsent(row, each -> new TreeSet<>()).add(column);
+        }
         seen.add(new Seen(sign, column, row, detail, pieceLies));
         return true;
     }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
 import edgewright.booklet.choice.BookletOptions;
+import edgewright.booklet.choice.ChartKind;
 import edgewright.booklet.choice.ChartPaper;
 import edgewright.booklet.choice.Edition;
 import edgewright.booklet.choice.Paper;
@@ -13,6 +14,7 @@ import edgewright.booklet.choice.WordingChoice;
 import edgewright.booklet.sheets.MarksReadBackTest;
 import edgewright.chart.Chart;
 import edgewright.chart.HookHand;
+import edgewright.draw.marks.MarkStyle;
 import edgewright.texts.English;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -37,6 +39,9 @@ class EveryEditionTest {
     @TempDir
     private Path folder;
 
+    private static final ChartKind[] KINDS = ChartKind.values();
+    private static final MarkStyle[] MARKS = MarkStyle.values();
+
     private static Stream<Arguments> editions() throws IOException {
         int exhaustive = Integer.getInteger("edgewright.exhaustive", 1);
         List<Arguments> chosen = new ArrayList<>();
@@ -57,7 +62,7 @@ class EveryEditionTest {
         return chosen.stream();
     }
 
-    /** All that can be chosen: for each edition, hand and paper of the chart every paper of the rest and all terms. */
+    /** All that can be chosen: for each edition, hand and paper of the chart every paper of the rest and all terms; pictures and marks in turn. */
     private static List<BookletOptions> editions(Chart chart) {
         List<BookletOptions> all = new ArrayList<>();
         BookletOptions plain = BookletOptions.of(chart, English.LANGUAGE).withDraft(true);
@@ -66,7 +71,10 @@ class EveryEditionTest {
                 for (ChartPaper chartPaper : ChartPaper.values()) {
                     for (Paper paper : Paper.values()) {
                         for (PrintedTerms terms : PrintedTerms.values()) {
+                            int number = all.size();
                             PrintChoice appearance = plain.appearance()
+                                    .withChart(KINDS[number % KINDS.length])
+                                    .withMarks(MARKS[number / KINDS.length % MARKS.length])
                                     .withEdition(edition)
                                     .withPaper(paper)
                                     .withChartPaper(chartPaper);

@@ -182,7 +182,8 @@ class DrawCommandTest {
         "--cell-mm, 51",
         "--turn, 45",
         "--layer, yarn",
-        "--view, side"
+        "--view, back",
+        "--marks, dots"
     })
     void whatMakesNoSenseIsRefused(String option, String value) throws IOException {
         Path to = folder.resolve("posts.svg");

@@ -100,9 +100,9 @@ class UsageTest {
             delimiter = '|',
             quoteCharacter = '"',
             value = {
-                "draw x --to y.svg --repeats 4,3 | --repeats: found for a picture of a corner, which has no size; expected it with --view border",
-                "draw x --to y.svg --sides 4,3 --view corner | --sides: found for a picture of a corner, which has no size; expected it with --view border",
-                "draw x --to y.png --turn 90 --view border | --turn: found for a picture of a whole border, which is not rotated; expected it with --view corner",
+                "draw x --to y.svg --repeats 4,3 | --repeats: found for a picture of one corner or side, which has no size; expected it with --view border",
+                "draw x --to y.svg --sides 4,3 --view corner | --sides: found for a picture of one corner or side, which has no size; expected it with --view border",
+                "draw x --to y.png --turn 90 --view border | --turn: found for a picture of a side or a whole border, which is not rotated; expected it with --view corner",
                 "draw x --to Y.SVG --dpi 100 | --dpi: found for 'Y.SVG', which has no pixels; expected it with a name that ends in .png"
             })
     void anOptionThatWouldChangeNothingIsRefused(String line, String said) {

@@ -1,11 +1,13 @@
 package edgewright.booklet.sheets;
 
 import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.choice;
 import static edgewright.texts.Arg.commas;
 import static edgewright.texts.Arg.count;
 import static edgewright.texts.Arg.number;
 
 import edgewright.booklet.choice.BookletOptions;
+import edgewright.booklet.choice.ChartKind;
 import edgewright.chart.Chart;
 import edgewright.texts.Messages;
 import edgewright.words.write.PatternWriter;
@@ -27,18 +29,21 @@ final class ChartInWords {
 
     private final Chart chart;
     private final BookletOptions options;
+    private final ChartKind kind;
     private final Messages says;
     private final Set<Integer> told = new TreeSet<>();
 
-    ChartInWords(Chart chart, BookletOptions options) {
+    /** @param kind the corner or a side */
+    ChartInWords(Chart chart, BookletOptions options, ChartKind kind) {
         this.chart = chart;
         this.options = options;
+        this.kind = kind;
         this.says = options.says();
     }
 
     /** The chart on one sheet. */
     String inOne() {
-        return isTold() && !isToldBySheets()
+        return isTold() && !isToldBySheets() && !followsCorner()
                 ? named() + allRounds()
                 : named() + " " + says.text("chart-alternative-elsewhere");
     }
@@ -60,12 +65,14 @@ final class ChartInWords {
         if (!isToldBySheets()) {
             return says.text(
                     "chart-alternative-sheet",
+                    choice("kind", kind),
                     number("sheet", number),
                     count("sheets", sheets),
                     arg("title", chart.title()));
         }
         StringBuilder words = new StringBuilder(says.text(
                 "chart-alternative-part",
+                choice("kind", kind),
                 number("sheet", number),
                 count("sheets", sheets),
                 arg("title", chart.title()),
@@ -90,6 +97,11 @@ final class ChartInWords {
         return words.toString();
     }
 
+    /** A side that follows the corner shows nothing that the corner has not shown. */
+    private boolean followsCorner() {
+        return kind == ChartKind.SIDE && options.appearance().chart().hasCorner();
+    }
+
     /** Sections of other lengths than they should have cannot be told. */
     private boolean isTold() {
         return chart.raggedSections().isEmpty();
@@ -97,6 +109,7 @@ final class ChartInWords {
 
     private boolean isToldBySheets() {
         return isTold()
+                && !followsCorner()
                 && (chart.rounds().size() >= TOO_LONG_TO_HEAR
                         || named().length() + allRounds().length() > MOST_CHARACTERS);
     }
@@ -104,6 +117,7 @@ final class ChartInWords {
     private String named() {
         return says.text(
                 "chart-alternative",
+                choice("kind", kind),
                 arg("title", chart.title()),
                 count("rounds", chart.rounds().size()));
     }

@@ -2,8 +2,10 @@ package edgewright.booklet.sheets;
 
 import edgewright.booklet.choice.BookletOptions;
 import edgewright.booklet.choice.CellSizes;
+import edgewright.booklet.choice.ChartKind;
 import edgewright.booklet.choice.ChartPaper;
 import edgewright.booklet.choice.Edition;
+import edgewright.booklet.page.Anchor;
 import edgewright.booklet.page.ColumnSlice;
 import edgewright.booklet.page.ColumnSlice.Break;
 import edgewright.booklet.page.ColumnSlice.Piece;
@@ -60,7 +62,43 @@ public final class ChartSheets {
     public List<ColumnSlice> set(Tag parent, ChartLinks links) {
         List<ColumnSlice> head = new ArrayList<>(links.toWords(setter.partHeading(parent, links.chart()), parent));
         head.set(0, head.get(0).onNewPage(true));
+        SideSheets sides = new SideSheets(setter, chart, options, emphasis, this);
+        if (!options.appearance().chart().hasCorner()) {
+            return sides.set(parent, sideHead(parent, head, sides), List.of());
+        }
         head.addAll(howToRead(parent));
+        if (!options.appearance().chart().hasSide()) {
+            return corner(parent, head);
+        }
+        head.addAll(spaced(sides.howToRead(parent)));
+        List<ColumnSlice> strips = new ArrayList<>(corner(parent, head));
+        List<ColumnSlice> heading = setter.sectionHeading(
+                parent, says.text("chart-side-heading"), Optional.of(new Anchor(says.text("chart-side-heading"), 2)));
+        strips.addAll(sides.set(parent, List.of(), heading));
+        return strips;
+    }
+
+    private List<ColumnSlice> spaced(List<ColumnSlice> paragraph) {
+        List<ColumnSlice> strips = new ArrayList<>(paragraph);
+        strips.set(0, strips.get(0).spaced(setter.betweenPt()));
+        return strips;
+    }
+
+    /** What stands before a side that is printed alone: how to read it, and the legend. */
+    private List<ColumnSlice> sideHead(Tag parent, List<ColumnSlice> heading, SideSheets sides) {
+        List<ColumnSlice> head = new ArrayList<>(heading);
+        head.addAll(sides.howToRead(parent));
+        if (legend.inRows()) {
+            head.addAll(legend.rows(parent, sizes.comfortableMm(), setter));
+        } else {
+            head.replaceAll(strip -> strip.breaking(Break.NEVER));
+            head.add(legend.columns(parent, LEGEND_CELLS_MM.get(0), 0, sheet.widthPt())
+                    .spaced(sheet.linePt()));
+        }
+        return head;
+    }
+
+    private List<ColumnSlice> corner(Tag parent, List<ColumnSlice> head) {
         if (sheet.oneColumn() || options.appearance().chartPaper() != ChartPaper.SAME) {
             return afterLegend(parent, head);
         }
@@ -78,7 +116,7 @@ public final class ChartSheets {
                     Area arms = arms(picture);
                     ColumnSlice chart = figure(parent, sheet, picture, picture::drawing, inWords());
                     List<Piece> pieces = new ArrayList<>(chart.pieces());
-                    double left = leftOf(sheet, picture) + arms.xMm() * PageLayout.PT_PER_MM;
+                    double left = leftOf(sheet, picture.widthMm()) + arms.xMm() * PageLayout.PT_PER_MM;
                     pieces.add(legend.column(parent, cellMm, left, arms.yMm() * PageLayout.PT_PER_MM));
                     return onePage(
                             head,
@@ -116,7 +154,7 @@ public final class ChartSheets {
                     .spaced(sheet.linePt()));
         }
         if (poster) {
-            strips.addAll(new PosterChart(setter, this, sizes.posterMm()).set(parent));
+            strips.addAll(new PosterChart(setter, whole(sizes.posterMm())).set(parent, sheetWords()));
         } else if (alone.isPresent()) {
             CornerPicture picture = alone.get().picture();
             PageLayout page = alone.get().page();
@@ -133,7 +171,7 @@ public final class ChartSheets {
     private record OnPage(PageLayout page, CornerPicture picture) {}
 
     /** The pages that the chart may be printed on. */
-    private List<PageLayout> pages() {
+    List<PageLayout> pages() {
         return options.appearance().chartPaper() == ChartPaper.A3
                 ? List.of(
                         PageLayout.of(A3_SHORT_MM, A3_LONG_MM, options.edition()),
@@ -169,9 +207,7 @@ public final class ChartSheets {
             // A link stands between the heading and these words.
             strips.set(0, strips.get(0).spaced(setter.betweenPt()));
         }
-        List<ColumnSlice> more = new ArrayList<>(setter.paragraph(parent, says.text("chart-limbs")));
-        more.set(0, more.get(0).spaced(setter.betweenPt()));
-        strips.addAll(more);
+        strips.addAll(spaced(setter.paragraph(parent, says.text("chart-limbs"))));
         return strips;
     }
 
@@ -208,26 +244,43 @@ public final class ChartSheets {
     /** A picture of the chart on such a page. */
     ColumnSlice figure(
             Tag parent, PageLayout page, CornerPicture picture, Supplier<Drawing> drawing, String alternative) {
-        double width = picture.widthMm() * PageLayout.PT_PER_MM;
-        double height = picture.heightMm() * PageLayout.PT_PER_MM;
+        return figure(parent, page, picture.widthMm(), picture.heightMm(), drawing, alternative);
+    }
+
+    /** A picture of that size on such a page. */
+    ColumnSlice figure(
+            Tag parent,
+            PageLayout page,
+            double widthMm,
+            double heightMm,
+            Supplier<Drawing> drawing,
+            String alternative) {
+        double width = widthMm * PageLayout.PT_PER_MM;
+        double height = heightMm * PageLayout.PT_PER_MM;
         Tag figure = parent.figure(alternative);
-        PageItem.Art art = new PageItem.Art(leftOf(page, picture), 0, width, height, drawing, 0, 0, 1);
+        PageItem.Art art = new PageItem.Art(leftOf(page, widthMm), 0, width, height, drawing, 0, 0, 1);
         return ColumnSlice.of(page.onGrid(height), List.of(Piece.of(figure, art)));
     }
 
     /** The whole chart on one sheet, for whoever does not see it. */
     private String inWords() {
-        return new ChartInWords(chart, options).inOne();
+        return sheetWords().inOne();
     }
 
     /** What is heard of the sheets of this chart. */
     ChartInWords sheetWords() {
-        return new ChartInWords(chart, options);
+        return new ChartInWords(chart, options, ChartKind.CORNER);
     }
 
     /** The left edge of a picture: that of the column, or as far in the margin as it must be to stand in the middle. */
-    static double leftOf(PageLayout page, CornerPicture picture) {
-        return Math.min(0, (page.widthPt() - picture.widthMm() * PageLayout.PT_PER_MM) / 2);
+    static double leftOf(PageLayout page, double widthMm) {
+        return Math.min(0, (page.widthPt() - widthMm * PageLayout.PT_PER_MM) / 2);
+    }
+
+    private PosterChart.Whole whole(double cellMm) {
+        CornerPicture picture = picture(cellMm);
+        return new PosterChart.Whole(
+                picture.widthMm(), picture.heightMm(), says.text("chart-heading"), picture.layout(), picture::marksIn);
     }
 
     /** The chart with cells of that size. */
@@ -244,7 +297,7 @@ public final class ChartSheets {
         PictureStyle style = options.edition() == Edition.BLACK_AND_WHITE
                 ? PictureStyle.blackAndWhite(options.language())
                 : PictureStyle.print(options.language());
-        return style.withHand(options.hand());
+        return style.withHand(options.hand()).withMarkStyle(options.appearance().marks());
     }
 
     private static double height(List<ColumnSlice> strips) {

@@ -75,14 +75,20 @@ final class LegendSetter {
         Drawing legend = Legend.withWholeWords(chart, style.withCellMm(cellMm), emphasis, this::named);
         List<ColumnSlice> rows = new ArrayList<>();
         for (Mark row : legend.marks()) {
-            Shape.Text words = (Shape.Text) row.shapes().get(row.shapes().size() - 1);
+            int end = row.shapes().size();
+            while (row.shapes().get(end - 1) instanceof Shape.Text words && words.anchor() == Shape.Anchor.START) {
+                end--;
+            }
+            String meaning = row.shapes().subList(end, row.shapes().size()).stream()
+                    .map(line -> ((Shape.Text) line).text())
+                    .collect(Collectors.joining(" "));
             Mark sample = new Mark(
                     row.kind(),
                     row.cell(),
                     row.place(),
                     row.yarn(),
-                    row.shapes().subList(0, row.shapes().size() - 1));
-            rows.add(row(parent, sample, words.text(), setter));
+                    row.shapes().subList(0, end));
+            rows.add(row(parent, sample, meaning, setter));
         }
         return rows;
     }

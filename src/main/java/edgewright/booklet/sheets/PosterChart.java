@@ -17,13 +17,15 @@ import edgewright.booklet.page.TextSetter;
 import edgewright.booklet.page.TextStyle;
 import edgewright.draw.marks.Drawing;
 import edgewright.draw.marks.Layer;
+import edgewright.draw.marks.Mark;
 import edgewright.draw.paint.Area;
-import edgewright.draw.picture.CornerPicture;
+import edgewright.draw.picture.CellLayout;
 import edgewright.texts.Messages;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -43,19 +45,25 @@ final class PosterChart {
     private final TextSetter setter;
     private final Messages says;
     private final PageLayout sheet;
-    private final ChartSheets charts;
+    private final Whole whole;
     private final double cellMm;
     private final double overlapMm;
 
     /**
-     * @param charts makes the picture
+     * The picture that is cut.
+     *
+     * @param layout where its cells lie
+     * @param marksIn its marks in an area
      */
-    PosterChart(TextSetter setter, ChartSheets charts, double cellMm) {
+    record Whole(
+            double widthMm, double heightMm, String title, CellLayout layout, Function<Area, List<Mark>> marksIn) {}
+
+    PosterChart(TextSetter setter, Whole whole) {
         this.setter = setter;
         this.says = setter.says();
         this.sheet = setter.sheet();
-        this.charts = charts;
-        this.cellMm = cellMm;
+        this.whole = whole;
+        this.cellMm = whole.layout().cellMm();
         this.overlapMm = Math.ceil(LEAST_OVERLAP_MM / cellMm) * cellMm;
     }
 
@@ -66,24 +74,23 @@ final class PosterChart {
         }
     }
 
-    List<ColumnSlice> set(Tag parent) {
-        CornerPicture whole = charts.picture(cellMm);
+    /** @param words what is heard of it */
+    List<ColumnSlice> set(Tag parent, ChartInWords words) {
         double widthMm = sheet.widestPt() / PageLayout.PT_PER_MM - 2 * TICK_MM;
         double heightMm = (sheet.heightPt() - sheet.linePt()) / PageLayout.PT_PER_MM - 2 * TICK_MM;
-        List<Window> windows = windows(whole, widthMm, heightMm);
+        List<Window> windows = windows(widthMm, heightMm);
         int rows = windows.stream().mapToInt(Window::row).max().orElseThrow();
         int columns = windows.stream().mapToInt(Window::column).max().orElseThrow();
         List<ColumnSlice> strips = new ArrayList<>(
                 setter.paragraph(parent, says.text("poster-how", count("rows", rows), count("columns", columns))));
         strips.set(0, strips.get(0).spaced(setter.betweenPt()));
-        ChartInWords words = charts.sheetWords();
         for (int i = 0; i < windows.size(); i++) {
             Window window = windows.get(i);
             strips.add(caption(parent, window, i + 1, windows.size()));
             List<Integer> rounds = whole.layout().rounds(window.shown());
             String sheetWords = words.ofSheet(i + 1, windows.size(), rounds);
             String heard = i == 0 ? words.ofWhole(windows.size()) + " " + sheetWords : sheetWords;
-            strips.add(picture(parent.figure(heard), whole, window, rows, columns));
+            strips.add(picture(parent.figure(heard), window, rows, columns));
         }
         return strips;
     }
@@ -92,7 +99,7 @@ final class PosterChart {
      * The sheets are cut at lines of the squared paper and are as large as each other up to one square, so none shows just a
      * sliver. Those on which nothing stands that a neighbour does not show are left out.
      */
-    private List<Window> windows(CornerPicture whole, double widestMm, double highestMm) {
+    private List<Window> windows(double widestMm, double highestMm) {
         Area squares = whole.layout().area();
         List<Span> columns = spans(whole.widthMm(), widestMm, squares.xMm());
         List<Span> rows = spans(whole.heightMm(), highestMm, squares.yMm());
@@ -101,12 +108,12 @@ final class PosterChart {
         for (int row = 0; row < rows.size(); row++) {
             for (int column = 0; column < columns.size(); column++) {
                 Window window = new Window(row + 1, column + 1, columns.get(column), rows.get(row));
-                boolean squared = whole.marksIn(ownOf(window)).stream()
+                boolean squared = whole.marksIn().apply(ownOf(window)).stream()
                         .anyMatch(mark -> mark.kind().layer() == Layer.FABRIC);
                 (squared ? filled : others).add(window);
             }
         }
-        others.removeIf(window -> whole.marksIn(ownOf(window)).stream()
+        others.removeIf(window -> whole.marksIn().apply(ownOf(window)).stream()
                 .allMatch(mark -> mark.kind().layer().compareTo(Layer.MARKS) < 0
                         || filled.stream().anyMatch(other -> other.shown().holds(mark.bounds()))));
         return Stream.concat(filled.stream(), others.stream())
@@ -161,22 +168,26 @@ final class PosterChart {
                 .anchored(new Anchor(title, 2));
     }
 
-    private ColumnSlice picture(Tag figure, CornerPicture whole, Window window, int rows, int columns) {
+    private ColumnSlice picture(Tag figure, Window window, int rows, int columns) {
         Area shown = window.shown();
         double left = (TICK_MM * PageLayout.PT_PER_MM) - (sheet.widestPt() - sheet.widthPt()) / 2;
         double top = TICK_MM * PageLayout.PT_PER_MM;
         double width = shown.widthMm() * PageLayout.PT_PER_MM;
         double height = shown.heightMm() * PageLayout.PT_PER_MM;
-        PageItem.Art art =
-                new PageItem.Art(left, top, width, height, () -> cut(whole, shown), shown.xMm(), shown.yMm(), 1);
+        PageItem.Art art = new PageItem.Art(left, top, width, height, () -> cut(shown), shown.xMm(), shown.yMm(), 1);
         List<Piece> pieces = new ArrayList<>(List.of(Piece.of(figure, art)));
         pieces.add(new Piece(Optional.empty(), ticks(window, rows, columns, new Area(left, top, width, height))));
         return ColumnSlice.of(Math.floor((height + 2 * top) / sheet.halfLinePt()) * sheet.halfLinePt(), pieces);
     }
 
     /** Made when it is printed, and only as much as shows: a poster is never in memory as a whole. */
-    private static Drawing cut(CornerPicture whole, Area shown) {
-        return new Drawing(whole.widthMm(), whole.heightMm(), "", "", whole.marksIn(shown));
+    private Drawing cut(Area shown) {
+        return new Drawing(
+                whole.widthMm(),
+                whole.heightMm(),
+                whole.title(),
+                "",
+                whole.marksIn().apply(shown));
     }
 
     /** Where the edges of the neighbours come to lie, outside the picture. */

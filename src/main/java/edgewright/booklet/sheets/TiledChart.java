@@ -122,7 +122,7 @@ final class TiledChart {
     /** A sheet with the bars that say where it is joined to others. */
     private static ColumnSlice withJoins(
             ColumnSlice figure, PageLayout page, CornerPicture picture, List<PageItem> bars) {
-        double left = ChartSheets.leftOf(page, picture);
+        double left = ChartSheets.leftOf(page, picture.widthMm());
         List<Piece> pieces = new ArrayList<>(figure.pieces());
         pieces.add(new Piece(
                 Optional.empty(), bars.stream().map(ink -> ink.moved(left, 0)).toList()));

@@ -5,11 +5,13 @@ import static edgewright.texts.Arg.decimal;
 
 import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
+import edgewright.chart.Side;
 import edgewright.desk.parts.FormDialog;
 import edgewright.desk.parts.Forms;
 import edgewright.desk.work.ChartView;
 import edgewright.draw.marks.Drawing;
 import edgewright.draw.marks.Emphasis;
+import edgewright.draw.marks.MarkStyle;
 import edgewright.draw.paint.Area;
 import edgewright.draw.picture.ChartPicture;
 import edgewright.draw.picture.CornerPicture;
@@ -17,6 +19,7 @@ import edgewright.draw.picture.FabricFill;
 import edgewright.draw.picture.PictureStyle;
 import edgewright.draw.picture.UnprintedText;
 import edgewright.draw.raster.RasterPicture;
+import edgewright.draw.side.SidePicture;
 import edgewright.texts.Messages;
 import java.awt.Window;
 import java.util.List;
@@ -50,6 +53,7 @@ public final class PictureDialog extends FormDialog {
     /** What of the border it shows. */
     enum Part {
         CORNER,
+        SIDE,
         BORDER
     }
 
@@ -63,6 +67,7 @@ public final class PictureDialog extends FormDialog {
     private final JComboBox<Kind> kind = new JComboBox<>(Kind.values());
     private final JComboBox<Part> part = new JComboBox<>(Part.values());
     private final JComboBox<Content> content = new JComboBox<>(Content.values());
+    private final JComboBox<MarkStyle> marks = new JComboBox<>(MarkStyle.values());
     private final JCheckBox legend = new JCheckBox();
     private final JCheckBox turned = new JCheckBox();
     private final JSpinner cell;
@@ -83,6 +88,8 @@ public final class PictureDialog extends FormDialog {
         field("picture.part", says.text("picture-part"), part);
         content.setRenderer(Forms.renderer((Content each) -> says.text("picture-content-" + each.name())));
         field("picture.content", says.text("picture-content"), content);
+        marks.setRenderer(Forms.renderer((MarkStyle each) -> says.text("marks-" + each.name())));
+        field("picture.marks", says.text("picture-marks"), marks).setSelectedItem(MarkStyle.USUAL);
         repeats = number("picture.repeats", says.text("picture-repeats"), 2, 1, 20);
         level = number("size.level", common.text("size-level"), 3, 0, 9_999);
         upright = number("size.upright", common.text("size-upright"), 3, 0, 9_999);
@@ -102,11 +109,13 @@ public final class PictureDialog extends FormDialog {
     /** Only what the picture depends on can be changed. */
     private void follow() {
         boolean corner = part() == Part.CORNER;
+        boolean border = part() == Part.BORDER;
         repeats.setEnabled(corner);
-        level.setEnabled(!corner);
-        upright.setEnabled(!corner);
+        level.setEnabled(border);
+        upright.setEnabled(border);
         cell.setEnabled(kind() == Kind.PNG);
-        legend.setEnabled(corner && content() != Content.FABRIC);
+        marks.setEnabled(content() != Content.FABRIC);
+        legend.setEnabled(!border && content() != Content.FABRIC);
         turned.setEnabled(corner);
         look();
     }
@@ -129,14 +138,16 @@ public final class PictureDialog extends FormDialog {
     Supplier<Drawing> drawing() {
         PictureStyle style = style();
         PerSide<Integer> sides = sides();
-        return part() == Part.CORNER
-                ? () -> ChartPicture.corner(chart, style, Emphasis.NONE)
-                : () -> ChartPicture.wholeBorder(chart, sides, style);
+        return switch (part()) {
+            case CORNER -> () -> ChartPicture.corner(chart, style, Emphasis.NONE);
+            case SIDE -> () -> side(style).drawing();
+            case BORDER -> () -> ChartPicture.wholeBorder(chart, sides, style);
+        };
     }
 
     /** The texts in the picture with characters that no face has. */
     List<UnprintedText> unprinted() {
-        return part() == Part.CORNER && content() != Content.FABRIC
+        return part() != Part.BORDER && content() != Content.FABRIC
                 ? UnprintedText.inPicture(chart, legend.isSelected())
                 : List.of();
     }
@@ -156,16 +167,19 @@ public final class PictureDialog extends FormDialog {
                 : PictureStyle.print(view.language())
                         .withFabric(content() == Content.CHART)
                         .withLegend(legend.isSelected());
-        PictureStyle repeated = style.withRepeats(value(repeats));
+        PictureStyle repeated =
+                style.withRepeats(value(repeats)).withMarkStyle(marks.getItemAt(marks.getSelectedIndex()));
         return turned.isSelected() ? repeated.withRotation(view.turn()) : repeated;
     }
 
     @Override
     protected Optional<String> objection() {
         PictureStyle style = style();
-        boolean corner = part() == Part.CORNER;
-        long stitches =
-                corner ? ChartPicture.stitchesOfCorner(chart, style) : ChartPicture.stitchesOfBorder(chart, sides());
+        long stitches = switch (part()) {
+            case CORNER -> ChartPicture.stitchesOfCorner(chart, style);
+            case SIDE -> SidePicture.stitches(chart);
+            case BORDER -> ChartPicture.stitchesOfBorder(chart, sides());
+        };
         if (stitches > ChartPicture.MOST_STITCHES) {
             return Optional.of(says.text(
                     "picture-stitches", count("stitches", stitches), count("most", ChartPicture.MOST_STITCHES)));
@@ -173,7 +187,11 @@ public final class PictureDialog extends FormDialog {
         if (kind() == Kind.SVG) {
             return Optional.empty();
         }
-        Area sheet = corner ? cornerSheet(style) : ChartPicture.sheetOfBorder(chart, sides(), style);
+        Area sheet = switch (part()) {
+            case CORNER -> cornerSheet(style);
+            case SIDE -> new Area(0, 0, side(style).widthMm(), side(style).heightMm());
+            case BORDER -> ChartPicture.sheetOfBorder(chart, sides(), style);
+        };
         double pixels = RasterPicture.pixels(sheet.widthMm(), sheet.heightMm(), dotsPerInch());
         return pixels > RasterPicture.MOST_PIXELS
                 ? Optional.of(says.text(
@@ -181,6 +199,10 @@ public final class PictureDialog extends FormDialog {
                         decimal("millions", pixels / 1e6, 0),
                         decimal("most", RasterPicture.MOST_PIXELS / 1e6, 0)))
                 : Optional.empty();
+    }
+
+    private SidePicture side(PictureStyle style) {
+        return SidePicture.of(chart, Side.FIRST, style, Emphasis.NONE);
     }
 
     private Area cornerSheet(PictureStyle style) {

@@ -4,6 +4,7 @@ import static edgewright.texts.Arg.count;
 
 import edgewright.booklet.Preview;
 import edgewright.booklet.choice.BookletOptions;
+import edgewright.booklet.choice.ChartKind;
 import edgewright.booklet.choice.ChartPaper;
 import edgewright.booklet.choice.Edition;
 import edgewright.booklet.choice.Paper;
@@ -20,6 +21,7 @@ import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.SizeFields;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.Settings;
+import edgewright.draw.marks.MarkStyle;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
 import edgewright.words.write.RoundsLayout;
@@ -47,6 +49,8 @@ public final class PublishDialog extends FormDialog {
     private final JComboBox<Edition> edition = new JComboBox<>(Edition.values());
     private final JComboBox<Paper> paper = new JComboBox<>(Paper.values());
     private final JComboBox<ChartPaper> chartPaper = new JComboBox<>(ChartPaper.values());
+    private final JComboBox<ChartKind> pictures = new JComboBox<>(ChartKind.values());
+    private final JComboBox<MarkStyle> marks = new JComboBox<>(MarkStyle.values());
     private final JComboBox<PrintedTerms> terms = new JComboBox<>(PrintedTerms.values());
     private final JComboBox<Counting> counting = new JComboBox<>(Counting.values());
     private final JComboBox<RoundsLayout> layout = new JComboBox<>(RoundsLayout.values());
@@ -80,9 +84,7 @@ public final class PublishDialog extends FormDialog {
                 .setSelectedItem(settings.choice(Edition.STANDARD));
         paper.setRenderer(Forms.renderer((Paper each) -> says.text("paper-" + each.name())));
         field("publish.paper", says.text("publish-paper"), paper).setSelectedItem(settings.choice(usualPaper()));
-        chartPaper.setRenderer(Forms.renderer((ChartPaper each) -> says.text("chartPaper-" + each.name())));
-        field("publish.chartPaper", says.text("publish-chartPaper"), chartPaper)
-                .setSelectedItem(settings.choice(ChartPaper.SAME));
+        chartFields();
         fitFields();
         terms.setRenderer(Forms.renderer((PrintedTerms each) -> common.text("terms-" + each.name())));
         field("publish.terms", says.text("publish-terms"), terms).setSelectedItem(PrintedTerms.of(chart.terms()));
@@ -104,6 +106,17 @@ public final class PublishDialog extends FormDialog {
             explain(says.text("publish-unworkable", count("errors", errors)));
         }
         beside(new PagePreview((options, progress) -> Preview.of(chart, options, progress), this::options, language));
+    }
+
+    private void chartFields() {
+        chartPaper.setRenderer(Forms.renderer((ChartPaper each) -> says.text("chartPaper-" + each.name())));
+        field("publish.chartPaper", says.text("publish-chartPaper"), chartPaper)
+                .setSelectedItem(settings.choice(ChartPaper.SAME));
+        pictures.setRenderer(Forms.renderer((ChartKind each) -> says.text("pictures-" + each.name())));
+        field("publish.pictures", says.text("publish-pictures"), pictures)
+                .setSelectedItem(settings.choice(ChartKind.CORNER));
+        marks.setRenderer(Forms.renderer((MarkStyle each) -> says.text("marks-" + each.name())));
+        field("publish.marks", says.text("publish-marks"), marks).setSelectedItem(settings.choice(MarkStyle.USUAL));
     }
 
     private void fitFields() {
@@ -135,7 +148,9 @@ public final class PublishDialog extends FormDialog {
                         edition.getItemAt(edition.getSelectedIndex()),
                         paper.getItemAt(paper.getSelectedIndex()),
                         chartPaper.getItemAt(chartPaper.getSelectedIndex()),
-                        fit.isSelected() ? OptionalDouble.empty() : OptionalDouble.of((Double) cell.getValue())),
+                        fit.isSelected() ? OptionalDouble.empty() : OptionalDouble.of((Double) cell.getValue()),
+                        pictures.getItemAt(pictures.getSelectedIndex()),
+                        marks.getItemAt(marks.getSelectedIndex())),
                 new WordingChoice(
                         terms.getItemAt(terms.getSelectedIndex()),
                         counting.getItemAt(counting.getSelectedIndex()),
@@ -154,6 +169,8 @@ public final class PublishDialog extends FormDialog {
         settings.choose(chosen.edition());
         settings.choose(chosen.paper());
         settings.choose(chosen.appearance().chartPaper());
+        settings.choose(chosen.appearance().chart());
+        settings.choose(chosen.appearance().marks());
         settings.choose(chosen.hand());
         settings.choose(chosen.telling().layout());
     }

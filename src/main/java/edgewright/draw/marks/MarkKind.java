@@ -20,7 +20,7 @@ public enum MarkKind {
 
     /** A line between cells. */
     GRID_LINE(Layer.GRID),
-    /** A heavier line after every tenth round or stitch. */
+    /** A short line after every tenth stitch of a round, counted from a corner. */
     TENTH_LINE(Layer.GRID),
     /** The edge of the border. */
     OUTLINE(Layer.GRID),
@@ -50,6 +50,8 @@ public enum MarkKind {
     YARN_LETTER(Layer.LABELS),
     /** The way of working. */
     DIRECTION(Layer.LABELS),
+    /** How many stitches from the corner there are, in tens, beside the outermost round. */
+    RULER(Layer.LABELS),
     /** The bracket round one repeat. */
     REPEAT(Layer.LABELS),
     /** Words beside the chart. */

@@ -6,6 +6,8 @@ import edgewright.chart.BorderGrid;
 import edgewright.chart.Chart;
 import edgewright.chart.Colour;
 import edgewright.chart.PerSide;
+import edgewright.chart.Section;
+import edgewright.chart.Side;
 import edgewright.draw.marks.Drawing;
 import edgewright.draw.marks.Emphasis;
 import edgewright.draw.marks.Mark;
@@ -14,6 +16,7 @@ import edgewright.draw.paint.Area;
 import edgewright.draw.paint.PenPath;
 import edgewright.draw.paint.Shape;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 
@@ -53,6 +56,16 @@ final class BorderPicture {
     /** The border and the paper around it. */
     Area sheet() {
         return layout.area().grown(EDGE * layout.cellMm());
+    }
+
+    /** Where the cells of a whole border lie: all sides and all corners, around the piece. */
+    static final class BorderLayout extends CellLayout {
+        /** @param rounds the outermost round */
+        BorderLayout(BorderGrid grid, int rounds, Placement placement) {
+            super(
+                    new Part(grid, rounds, PerSide.all(EnumSet.allOf(Section.class)), EnumSet.allOf(Side.class)),
+                    placement);
+        }
     }
 
     private List<Mark> furniture() {

@@ -36,7 +36,7 @@ public abstract class CellLayout {
      * @param sections the drawn sections of each side, next to each other; none for a side that is not drawn
      * @param corners the sides whose corner at their end is drawn
      */
-    record Part(BorderGrid grid, int rounds, PerSide<Set<Section>> sections, Set<Side> corners) {}
+    public record Part(BorderGrid grid, int rounds, PerSide<Set<Section>> sections, Set<Side> corners) {}
 
     /**
      * How the squared paper is laid down.
@@ -48,7 +48,7 @@ public abstract class CellLayout {
      * @param leftMm where the first shown column begins
      * @param topMm where the first shown row begins
      */
-    record Placement(
+    public record Placement(
             double cellMm, Rotation rotation, HookHand hand, Optional<CellRange> shown, double leftMm, double topMm) {}
 
     private final Part part;
@@ -57,7 +57,7 @@ public abstract class CellLayout {
     private final CellRange shown;
     private final List<List<Run>> runs = new ArrayList<>();
 
-    CellLayout(Part part, Placement placement) {
+    protected CellLayout(Part part, Placement placement) {
         this.part = part;
         this.placement = placement;
         // The innermost and the outermost round reach as far as any between them.
@@ -188,7 +188,7 @@ public abstract class CellLayout {
     }
 
     /** Whether this cell is among the columns and rows that are shown. */
-    boolean isShown(GridCell cell) {
+    public boolean isShown(GridCell cell) {
         return shown.holds(columnOf(cell), rowOf(cell));
     }
 
@@ -343,17 +343,17 @@ public abstract class CellLayout {
     }
 
     /** The column of a cell as drawn, from 0 for the whole picture. */
-    int columnOf(GridCell cell) {
+    public int columnOf(GridCell cell) {
         return inMirror(box.columnOf(cell, rotation()));
     }
 
     /** The row of a cell as drawn, from 0 for the whole picture. */
-    int rowOf(GridCell cell) {
+    public int rowOf(GridCell cell) {
         return box.rowOf(cell, rotation());
     }
 
     /** The cell that is drawn in a column and a row, whether anything is drawn there or not. */
-    GridCell cellAtColumn(int column, int row) {
+    public GridCell cellAtColumn(int column, int row) {
         return box.cellAt(inMirror(column), row, rotation());
     }
 
@@ -381,7 +381,7 @@ public abstract class CellLayout {
     }
 
     /** Where a point of the squared paper lies, in cells before it is rotated: (0, 0) is the corner of the piece. */
-    Frame paperFrame() {
+    public Frame paperFrame() {
         Area zero = areaOf(new GridCell(0, 0));
         double c = cellMm();
         boolean mirrored = hand() == HookHand.LEFT;

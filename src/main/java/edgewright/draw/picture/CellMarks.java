@@ -7,6 +7,7 @@ import edgewright.chart.Stitch;
 import edgewright.draw.marks.Emphasis;
 import edgewright.draw.marks.Mark;
 import edgewright.draw.marks.MarkKind;
+import edgewright.draw.marks.MarkStyle;
 import edgewright.draw.paint.Area;
 import edgewright.draw.paint.Lettering;
 import edgewright.draw.paint.Shape;
@@ -15,14 +16,14 @@ import java.util.Map;
 import java.util.Optional;
 
 /** The marks of single cells, in every picture of a chart: what shows, what to do, and what is to be looked at. */
-final class CellMarks {
+public final class CellMarks {
     private final Chart chart;
     private final PictureStyle style;
     private final CellLayout layout;
     private final YarnColours yarns;
     private final Map<Place, List<Emphasis.Flag>> flagged;
 
-    CellMarks(Chart chart, PictureStyle style, Emphasis emphasis, CellLayout layout) {
+    public CellMarks(Chart chart, PictureStyle style, Emphasis emphasis, CellLayout layout) {
         this.chart = chart;
         this.style = style;
         this.layout = layout;
@@ -59,10 +60,26 @@ final class CellMarks {
                 shapes.stitch(chart.stitch(place), shown, shown != round));
     }
 
-    /** What to do at a cell. */
-    Mark toDo(DrawnCell drawn) {
+    /** What to do at a cell; empty for a cell that is left without a mark. */
+    Optional<Mark> toDo(DrawnCell drawn) {
+        return drawn instanceof DrawnCell.OfStitch stitch && isLeftBare(stitch.place())
+                ? Optional.empty()
+                : Optional.of(marked(drawn));
+    }
+
+    /** Where each long stitch is one sign in its own square, the back-loop stitch that it covers is left without one. */
+    private boolean isLeftBare(Place place) {
+        return style.markStyle() == MarkStyle.SQUARES
+                && place.round() > 0
+                && chart.has(place)
+                && chart.stitch(place) == Stitch.BACK_LOOP
+                && chart.shownRound(place) != place.round();
+    }
+
+    private Mark marked(DrawnCell drawn) {
         GridCell cell = drawn.cell();
-        StitchShapes shapes = new StitchShapes(layout.frameOf(cell, drawn.side()), layout.cellMm(), style.inking());
+        StitchShapes shapes = new StitchShapes(
+                layout.frameOf(cell, drawn.side()), layout.cellMm(), style.inking(), style.markStyle());
         int round = drawn.round();
         if (round == 0) {
             return mark(MarkKind.BASE_STITCH, cell, Optional.empty(), 0, shapes.base(yarns.ground(0), style.palette()));

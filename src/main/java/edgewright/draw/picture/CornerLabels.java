@@ -24,7 +24,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** What stands around the cells of a corner: numbers and yarns of rounds, the way of working, and what the repeat is. */
-final class CornerLabels {
+public final class CornerLabels {
     private final Chart chart;
     private final Map<Integer, List<Emphasis.Flag>> flagged;
     private final PictureStyle style;
@@ -151,7 +151,7 @@ final class CornerLabels {
     }
 
     /** A plate in the colour of a yarn, or a white one where there is no colour, with its id. */
-    static List<Shape> chip(Yarn yarn, Area plate, boolean rotated, double sizeMm, PictureStyle style) {
+    public static List<Shape> chip(Yarn yarn, Area plate, boolean rotated, double sizeMm, PictureStyle style) {
         Palette palette = style.palette();
         double edge = style.inking() == ColourMode.COLOUR ? 0.05 : 0.09;
         Colour ground = style.inking() == ColourMode.COLOUR ? yarn.colour() : palette.paper();

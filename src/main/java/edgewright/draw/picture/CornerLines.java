@@ -7,11 +7,8 @@ import edgewright.draw.paint.Palette;
 import java.util.List;
 
 /**
- * The squared paper of a corner: a line round every cell, a heavier one after every tenth round and every tenth stitch, the
- * edge of the border, and where repeats begin and end.
- *
- * <p>Stitches are counted in fabric columns from the corner of the base round; so in rounds 10, 20, 30 ... the heavier lines
- * stand at every tenth stitch from the corner chains.
+ * The squared paper of a corner: a line round every cell, the edge of the border, heavier lines where repeats begin and end,
+ * and a short line after every tenth stitch of each round, counted from the corner.
  */
 final class CornerLines {
     private final CornerLayout layout;
@@ -35,22 +32,18 @@ final class CornerLines {
         for (int x = outermost; x <= across; x++) {
             paper.line(MarkKind.GRID_LINE, x, outermost, x, x <= 0 ? down : 0);
         }
-        for (int round = 10; round < layout.rounds(); round += 10) {
-            paper.line(MarkKind.TENTH_LINE, -round - 1, -round - 1, across, -round - 1);
-            paper.line(MarkKind.TENTH_LINE, -round - 1, -round - 1, -round - 1, down);
-        }
-        for (int stitch = outermost / 10 * 10; stitch < Math.max(across, down); stitch += 10) {
-            int inner = Math.min(stitch, 0);
-            if (stitch < across) {
-                paper.line(MarkKind.TENTH_LINE, stitch, outermost, stitch, inner);
-            }
-            if (stitch < down) {
-                paper.line(MarkKind.TENTH_LINE, outermost, stitch, inner, stitch);
-            }
-        }
         for (int i = 0; i <= layout.repeats(); i++) {
             addRepeatLine(Arm.INCOMING, i);
             addRepeatLine(Arm.OUTGOING, i);
+        }
+        double tick = SquaredPaper.TENTH_LENGTH;
+        for (int round = 1; round <= layout.rounds(); round++) {
+            for (int stitch = 10; stitch < across + round; stitch += 10) {
+                paper.line(MarkKind.TENTH_LINE, stitch - round, -round - 1, stitch - round, -round - 1 + tick);
+            }
+            for (int stitch = 10; stitch < down + round; stitch += 10) {
+                paper.line(MarkKind.TENTH_LINE, -round - 1, stitch - round, -round - 1 + tick, stitch - round);
+            }
         }
         paper.line(MarkKind.OUTLINE, outermost, outermost, across, outermost);
         paper.line(MarkKind.OUTLINE, outermost, outermost, outermost, down);

@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** Rings and numbers. An error's ring is unbroken, a warning's dashed, so that they differ without colour too. */
-final class FindingShapes {
+public final class FindingShapes {
     private static final double SIZE = 0.36;
 
     private FindingShapes() {}
@@ -31,7 +31,7 @@ final class FindingShapes {
     }
 
     /** The numbers of flags in a small plate with its middle at a point. */
-    static List<Shape> badge(double xMm, double yMm, double cellMm, List<Emphasis.Flag> flags, Palette palette) {
+    public static List<Shape> badge(double xMm, double yMm, double cellMm, List<Emphasis.Flag> flags, Palette palette) {
         String numbers = numbers(flags);
         double size = SIZE * cellMm;
         double height = 0.46 * cellMm;

@@ -13,6 +13,7 @@ import edgewright.draw.marks.Drawing;
 import edgewright.draw.marks.Emphasis;
 import edgewright.draw.marks.Mark;
 import edgewright.draw.marks.MarkKind;
+import edgewright.draw.marks.MarkStyle;
 import edgewright.draw.paint.Area;
 import edgewright.draw.paint.ColourMode;
 import edgewright.draw.paint.Frame;
@@ -34,7 +35,7 @@ import java.util.function.Function;
  * yarns.
  */
 public final class Legend {
-    private static final double TEXT = 0.52;
+    static final double TEXT = 0.52;
     private static final double TITLE = 0.95;
     private static final double TEXT_AT = 1.65;
     private static final double ROW_GAP = 0.42;
@@ -106,20 +107,22 @@ public final class Legend {
     }
 
     /** The legend to be set into the chart, with the title of the border above it. */
-    static Legend inChart(Chart chart, PictureStyle style, Emphasis emphasis) {
+    public static Legend inChart(Chart chart, PictureStyle style, Emphasis emphasis) {
         return new Legend(chart, style, emphasis, stitch -> plainName(stitch, style.says()), true, true);
     }
 
-    double widthMm() {
+    /** How wide it is. */
+    public double widthMm() {
         return widthMm;
     }
 
-    double heightMm() {
+    /** How high it is. */
+    public double heightMm() {
         return heightMm;
     }
 
     /** The marks with the legend's upper left corner at a point. */
-    List<Mark> marksAt(double xMm, double yMm) {
+    public List<Mark> marksAt(double xMm, double yMm) {
         Legend moved = new Legend(chart, style, emphasis, names, titled, shortened);
         moved.lay(xMm, yMm);
         return List.copyOf(moved.marks);
@@ -132,21 +135,14 @@ public final class Legend {
     private void lay(double xMm, double yMm) {
         marks.clear();
         widthMm = 0;
-        double y = yMm;
-        if (titled) {
-            y = title(xMm, y);
-        }
-        for (Stitch stitch : Stitch.values()) {
-            if (style.marks() && chart.rounds().stream().anyMatch(round -> uses(round, stitch))) {
-                y = stitch(stitch, xMm, y);
-            }
-        }
+        double y = titled ? title(xMm, yMm) : yMm;
         if (style.marks()) {
-            y = corner(xMm, y);
+            y = stitches(xMm, y);
         }
         y = base(xMm, y);
         if (style.grid()) {
-            y = tenth(xMm, y);
+            y = line(MarkKind.REPEAT_LINE, style.says().text("legend-repeat"), xMm, y);
+            y = line(MarkKind.TENTH_LINE, style.says().text("legend-tenth"), xMm, y);
         }
         if (style.marks() && !chart.raggedSections().isEmpty()) {
             y = missing(xMm, y);
@@ -156,6 +152,10 @@ public final class Legend {
                 y = yarn(yarn, xMm, y);
             }
         }
+        Optional<LegendExample> example = LegendExample.of(chart, style);
+        if (example.isPresent()) {
+            y = example(example.get(), xMm, y);
+        }
         for (Severity severity : Severity.values()) {
             if (emphasis.flags().stream().anyMatch(flag -> flag.severity() == severity)) {
                 y = flag(severity, xMm, y);
@@ -163,6 +163,23 @@ public final class Legend {
         }
         widthMm -= xMm;
         heightMm = y - ROW_GAP * c - yMm;
+    }
+
+    private double stitches(double xMm, double yMm) {
+        double y = yMm;
+        for (Stitch stitch : Stitch.values()) {
+            if (uses(stitch)) {
+                y = stitch(stitch, xMm, y);
+            }
+        }
+        if (style.markStyle() == MarkStyle.SQUARES && uses(Stitch.LONG)) {
+            y = bare(xMm, y);
+        }
+        return corner(xMm, y);
+    }
+
+    private boolean uses(Stitch stitch) {
+        return chart.rounds().stream().anyMatch(round -> uses(round, stitch));
     }
 
     private static boolean uses(edgewright.chart.Round round, Stitch stitch) {
@@ -204,6 +221,10 @@ public final class Legend {
             shapes.addAll(cell(new Area(x, y + i * c, c, c), ground));
         }
         shapes.addAll(signs(x, y).of(stitch, style.inking().yarn(yarn.colour()), ground, stitch.roundsDown()));
+        if (cells > 1 && style.markStyle() == MarkStyle.SQUARES) {
+            // The loop that it goes into.
+            shapes.addAll(signs(x, y + (cells - 1) * c).of(Stitch.BACK_LOOP, yarn.colour(), ground, 0));
+        }
         return row(shapes, names.apply(stitch), x, y, cells);
     }
 
@@ -239,21 +260,33 @@ public final class Legend {
         return row(shapes, style.says().text("legend-base"), x, y, 1);
     }
 
-    /** A corner of squared paper with one heavier line each way. */
-    private double tenth(double x, double y) {
+    /** A corner of squared paper with one heavier line upright in its middle. */
+    private double line(MarkKind kind, String words, double x, double y) {
         Palette palette = style.palette();
         List<Shape> shapes = new ArrayList<>();
-        for (double at : new double[] {0.2, 0.8}) {
+        for (double at : new double[] {0, 1}) {
             shapes.add(SquaredPaper.solid(
                     PenPath.line(x, y + at * c, x + c, y + at * c), SquaredPaper.GRID * c, palette.grid()));
             shapes.add(SquaredPaper.solid(
                     PenPath.line(x + at * c, y, x + at * c, y + c), SquaredPaper.GRID * c, palette.grid()));
         }
-        shapes.add(SquaredPaper.solid(
-                PenPath.line(x, y + 0.5 * c, x + c, y + 0.5 * c), SquaredPaper.TENTH * c, palette.tenth()));
-        shapes.add(SquaredPaper.solid(
-                PenPath.line(x + 0.5 * c, y, x + 0.5 * c, y + c), SquaredPaper.TENTH * c, palette.tenth()));
-        return row(shapes, style.says().text("legend-tenth"), x, y, 1);
+        double length = kind == MarkKind.TENTH_LINE ? SquaredPaper.TENTH_LENGTH : 1;
+        PenPath path = PenPath.line(x + 0.5 * c, y, x + 0.5 * c, y + length * c);
+        shapes.addAll(SquaredPaper.shapes(kind, path, c, palette));
+        return row(shapes, words, x, y, 1);
+    }
+
+    /** The square of a stitch that a long stitch covers. */
+    private double bare(double x, double y) {
+        Colour ground = ground(yarnOf(Stitch.LONG).colour());
+        return row(cell(new Area(x, y, c, c), ground), style.says().text("legend-bare"), x, y, 1);
+    }
+
+    private double example(LegendExample example, double x, double y) {
+        List<Shape> shapes = example.row(x, y);
+        marks.add(new Mark(MarkKind.LEGEND, Optional.empty(), Optional.empty(), Optional.empty(), shapes));
+        widthMm = Math.max(widthMm, marks.get(marks.size() - 1).bounds().rightMm());
+        return y + example.heightMm() + ROW_GAP * c;
     }
 
     private double missing(double x, double y) {
@@ -306,7 +339,8 @@ public final class Legend {
     /** The marks as they lie in the chart, in a cell with its upper left corner at a point. */
     private StitchShapes signs(double x, double y) {
         Frame frame = Frame.of(0, x + c / 2, y + c / 2, c);
-        return new StitchShapes(style.hand() == HookHand.LEFT ? frame.mirrored() : frame, c, style.inking());
+        return new StitchShapes(
+                style.hand() == HookHand.LEFT ? frame.mirrored() : frame, c, style.inking(), style.markStyle());
     }
 
     private Colour ground(Colour shown) {

@@ -15,7 +15,7 @@ import java.util.function.Function;
  * All marks of a picture, layer by layer: those of its cells, which are made when they are asked for, and what stands under,
  * between and around them.
  */
-final class PictureMarks {
+public final class PictureMarks {
     /** How many cells a mark can reach beyond its own: a long stitch where it lands, a ring a little further. */
     private static final int REACH = Stitch.DEEPEST + 1;
 
@@ -28,7 +28,7 @@ final class PictureMarks {
     private record Placed(Mark mark, Area bounds) {}
 
     /** @param furniture the marks that belong to no cell, those of one layer in the order in which they are drawn */
-    PictureMarks(PictureStyle style, CellLayout layout, CellMarks cells, List<Mark> furniture) {
+    public PictureMarks(PictureStyle style, CellLayout layout, CellMarks cells, List<Mark> furniture) {
         this.style = style;
         this.layout = layout;
         this.cells = cells;
@@ -37,7 +37,7 @@ final class PictureMarks {
     }
 
     /** The paper, and the marks that lie in an area or touch it, from the lowest to the topmost. */
-    List<Mark> in(Area area) {
+    public List<Mark> in(Area area) {
         List<DrawnCell> near = layout.cellsNear(area, REACH);
         List<Mark> marks = new ArrayList<>();
         addFurniture(area, Layer.PAPER, marks);
@@ -47,7 +47,7 @@ final class PictureMarks {
         }
         addFurniture(area, Layer.GRID, marks);
         if (style.marks()) {
-            near.forEach(cell -> addIfTouching(area, cell, cells.toDo(cell), marks));
+            addOfSome(area, near, cells::toDo, marks);
         }
         addFurniture(area, Layer.LABELS, marks);
         if (style.labels() && style.marks()) {

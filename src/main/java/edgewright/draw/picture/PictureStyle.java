@@ -3,6 +3,7 @@ package edgewright.draw.picture;
 import edgewright.chart.Chart;
 import edgewright.chart.Colour;
 import edgewright.chart.HookHand;
+import edgewright.draw.marks.MarkStyle;
 import edgewright.draw.paint.ColourMode;
 import edgewright.draw.paint.Palette;
 import edgewright.texts.Language;
@@ -26,6 +27,7 @@ import java.util.OptionalInt;
  * @param inking in the colours of the yarns, or in black alone; that is meant for the palette {@link Palette#BLACK}
  * @param hand whose border is drawn: that of a left-handed maker, rotated, is seen in a mirror. Letters and numbers
  *     are not mirrored, and neither are hatches
+ * @param markStyle how long stitches are marked
  * @param language in which the picture speaks: its labels, its title and what is said of it to those who do not see it
  */
 public record PictureStyle(
@@ -41,6 +43,7 @@ public record PictureStyle(
         OptionalInt repeats,
         ColourMode inking,
         HookHand hand,
+        MarkStyle markStyle,
         Language language) {
     /** The usual edge of a cell. */
     public static final double CELL_MM = 5;
@@ -72,6 +75,7 @@ public record PictureStyle(
                 OptionalInt.empty(),
                 ColourMode.COLOUR,
                 HookHand.RIGHT,
+                MarkStyle.USUAL,
                 language);
     }
 
@@ -117,7 +121,7 @@ public record PictureStyle(
     }
 
     /** The words in pictures. */
-    Messages says() {
+    public Messages says() {
         return language.messages("draw");
     }
 
@@ -125,7 +129,7 @@ public record PictureStyle(
     public PictureStyle withCellMm(double newCellMm) {
         return new PictureStyle(
                 newCellMm, palette, fabric, marks, grid, labels, legend, look, rotation, repeats, inking, hand,
-                language);
+                markStyle, language);
     }
 
     /** In other colours. */
@@ -143,44 +147,50 @@ public record PictureStyle(
                 repeats,
                 inking,
                 hand,
+                markStyle,
                 language);
     }
 
     /** With the layer of what shows, or without. */
     public PictureStyle withFabric(boolean shown) {
         return new PictureStyle(
-                cellMm, palette, shown, marks, grid, labels, legend, look, rotation, repeats, inking, hand, language);
+                cellMm, palette, shown, marks, grid, labels, legend, look, rotation, repeats, inking, hand, markStyle,
+                language);
     }
 
     /** With the layer of what to do, or without. */
     public PictureStyle withMarks(boolean shown) {
         return new PictureStyle(
-                cellMm, palette, fabric, shown, grid, labels, legend, look, rotation, repeats, inking, hand, language);
+                cellMm, palette, fabric, shown, grid, labels, legend, look, rotation, repeats, inking, hand, markStyle,
+                language);
     }
 
     /** With lines between cells, or without. */
     public PictureStyle withGrid(boolean shown) {
         return new PictureStyle(
-                cellMm, palette, fabric, marks, shown, labels, legend, look, rotation, repeats, inking, hand, language);
+                cellMm, palette, fabric, marks, shown, labels, legend, look, rotation, repeats, inking, hand, markStyle,
+                language);
     }
 
     /** With numbers, letters, arrow and brackets, or without. */
     public PictureStyle withLabels(boolean shown) {
         return new PictureStyle(
-                cellMm, palette, fabric, marks, grid, shown, legend, look, rotation, repeats, inking, hand, language);
+                cellMm, palette, fabric, marks, grid, shown, legend, look, rotation, repeats, inking, hand, markStyle,
+                language);
     }
 
     /** With the legend in the same drawing, or without. */
     public PictureStyle withLegend(boolean shown) {
         return new PictureStyle(
-                cellMm, palette, fabric, marks, grid, labels, shown, look, rotation, repeats, inking, hand, language);
+                cellMm, palette, fabric, marks, grid, labels, shown, look, rotation, repeats, inking, hand, markStyle,
+                language);
     }
 
     /** With fabric filled otherwise. */
     public PictureStyle withLook(FabricFill newLook) {
         return new PictureStyle(
                 cellMm, palette, fabric, marks, grid, labels, legend, newLook, rotation, repeats, inking, hand,
-                language);
+                markStyle, language);
     }
 
     /** With the corner lying otherwise. */
@@ -198,6 +208,7 @@ public record PictureStyle(
                 repeats,
                 inking,
                 hand,
+                markStyle,
                 language);
     }
 
@@ -216,6 +227,7 @@ public record PictureStyle(
                 OptionalInt.of(newRepeats),
                 inking,
                 hand,
+                markStyle,
                 language);
     }
 
@@ -223,13 +235,32 @@ public record PictureStyle(
     public PictureStyle withInking(ColourMode newInking) {
         return new PictureStyle(
                 cellMm, palette, fabric, marks, grid, labels, legend, look, rotation, repeats, newInking, hand,
-                language);
+                markStyle, language);
     }
 
     /** For a maker of that hand. */
     public PictureStyle withHand(HookHand newHand) {
         return new PictureStyle(
                 cellMm, palette, fabric, marks, grid, labels, legend, look, rotation, repeats, inking, newHand,
+                markStyle, language);
+    }
+
+    /** With long stitches marked otherwise. */
+    public PictureStyle withMarkStyle(MarkStyle newMarkStyle) {
+        return new PictureStyle(
+                cellMm,
+                palette,
+                fabric,
+                marks,
+                grid,
+                labels,
+                legend,
+                look,
+                rotation,
+                repeats,
+                inking,
+                hand,
+                newMarkStyle,
                 language);
     }
 

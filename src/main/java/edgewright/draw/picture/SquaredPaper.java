@@ -12,25 +12,30 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** The lines of a picture's squared paper, drawn between points of the paper before it is rotated. */
-final class SquaredPaper {
+public final class SquaredPaper {
     static final double GRID = 0.022;
-    static final double TENTH = 0.09;
+    /** How long the line after a tenth stitch is, from the outer edge of its round. */
+    public static final double TENTH_LENGTH = 0.5;
+
+    private static final double TENTH = 0.13;
+    private static final double TENTH_CASING = 0.22;
     private static final double EDGE = 0.075;
-    private static final double REPEAT = 0.06;
+    private static final double REPEAT = 0.1;
+    private static final double REPEAT_CASING = 0.2;
 
     private final CellLayout layout;
     private final Palette palette;
     private final Frame paper;
     private final List<Mark> lines = new ArrayList<>();
 
-    SquaredPaper(CellLayout layout, Palette palette) {
+    public SquaredPaper(CellLayout layout, Palette palette) {
         this.layout = layout;
         this.palette = palette;
         this.paper = layout.paperFrame();
     }
 
     /** The lines drawn so far. */
-    List<Mark> lines() {
+    public List<Mark> lines() {
         return List.copyOf(lines);
     }
 
@@ -44,7 +49,7 @@ final class SquaredPaper {
      *
      * @param kind which line it is of those of the layer {@link edgewright.draw.marks.Layer#GRID}
      */
-    void line(MarkKind kind, double x1, double y1, double x2, double y2) {
+    public void line(MarkKind kind, double x1, double y1, double x2, double y2) {
         Area shown = layout.area();
         Area line = area(x1, y1, x2, y2);
         // A thousandth of a cell of play: the sums above need not end on the very edge.
@@ -65,22 +70,26 @@ final class SquaredPaper {
     }
 
     private List<Shape> shapes(MarkKind kind, PenPath path) {
-        double c = layout.cellMm();
+        return shapes(kind, path, layout.cellMm(), palette);
+    }
+
+    /** A line of the paper between two points, as it is drawn with cells of that size. */
+    static List<Shape> shapes(MarkKind kind, PenPath path, double c, Palette palette) {
         return switch (kind) {
-            case TENTH_LINE -> List.of(solid(path, TENTH * c, palette.tenth()));
             // On paper-coloured casing, to be seen on a yarn of any colour.
+            case TENTH_LINE ->
+                List.of(solid(path, TENTH_CASING * c, palette.paper()), solid(path, TENTH * c, palette.ink()));
             case REPEAT_LINE ->
                 List.of(
-                        solid(path, 3 * REPEAT * c, palette.paper()),
-                        new Shape.Line(path, REPEAT * c, palette.accent(), Shape.Ends.CUT, repeatDashesMm()));
+                        solid(path, REPEAT_CASING * c, palette.paper()),
+                        new Shape.Line(path, REPEAT * c, palette.accent(), Shape.Ends.CUT, repeatDashesMm(c, palette)));
             case OUTLINE -> List.of(solid(path, EDGE * c, palette.ink()));
             default -> List.of(solid(path, GRID * c, palette.grid()));
         };
     }
 
     /** Where it has no colour of its own the line of a repeat is told from the others by its dashes. */
-    private List<Double> repeatDashesMm() {
-        double c = layout.cellMm();
+    private static List<Double> repeatDashesMm(double c, Palette palette) {
         return palette.accent().equals(palette.ink()) ? List.of(0.5 * c, 0.25 * c) : List.of();
     }
 

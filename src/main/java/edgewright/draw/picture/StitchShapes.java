@@ -3,6 +3,7 @@ package edgewright.draw.picture;
 import edgewright.chart.Colour;
 import edgewright.chart.Stitch;
 import edgewright.chart.StitchLoop;
+import edgewright.draw.marks.MarkStyle;
 import edgewright.draw.paint.Area;
 import edgewright.draw.paint.ColourMixing;
 import edgewright.draw.paint.ColourMode;
@@ -28,6 +29,18 @@ final class StitchShapes {
     private static final double MEDIUM = 0.065;
     private static final double CASING = 0.09;
 
+    /** A stitch that goes down past the square below: a flat head, and a shaft that runs out in a point towards the piece. */
+    private static final PenPath PEG = new PenPath.Builder()
+            .moveTo(-0.32, 0.31)
+            .lineTo(0.32, 0.31)
+            .lineTo(0.32, 0.17)
+            .lineTo(0.17, 0.17)
+            .lineTo(0, -0.38)
+            .lineTo(-0.17, 0.17)
+            .lineTo(-0.32, 0.17)
+            .close()
+            .build();
+
     private static final Map<Stitch, PenPath> LINES = new EnumMap<>(Stitch.class);
 
     static {
@@ -39,11 +52,13 @@ final class StitchShapes {
     private final Frame frame;
     private final double cellMm;
     private final ColourMode inking;
+    private final MarkStyle style;
 
-    StitchShapes(Frame frame, double cellMm, ColourMode inking) {
+    StitchShapes(Frame frame, double cellMm, ColourMode inking, MarkStyle style) {
         this.frame = frame;
         this.cellMm = cellMm;
         this.inking = inking;
+        this.style = style;
     }
 
     /**
@@ -55,6 +70,9 @@ final class StitchShapes {
      */
     List<Shape> of(Stitch stitch, Colour yarn, Colour ground, int below) {
         Colour ink = inking.on(ground);
+        if (stitch.coversStitchBelow() && style == MarkStyle.SQUARES) {
+            return peg(ink);
+        }
         if (stitch.coversStitchBelow()) {
             return below >= stitch.roundsDown() ? longStitch(stitch, yarn) : cutOff(stitch, yarn, below);
         }
@@ -160,6 +178,15 @@ final class StitchShapes {
     private List<Shape> cutOff(Stitch stitch, Colour yarn, int below) {
         PenPath path = stem(stitch, -0.4 - below, below).through(frame);
         return List.of(line(path, 0.165, outline(yarn)), line(path, 0.085, yarn));
+    }
+
+    /** The sign of a long stitch in its own square, parted from the hatching on which it may lie. */
+    private List<Shape> peg(Colour ink) {
+        PenPath path = PEG.through(frame);
+        Shape sign = new Shape.Fill(path, ink);
+        return inking == ColourMode.COLOUR
+                ? List.of(sign)
+                : List.of(line(path, 2 * CASING, Palette.BLACK.paper()), sign);
     }
 
     private Colour outline(Colour yarn) {

@@ -94,11 +94,21 @@ chart-heading = Chart
 chart-read = One square is one stitch, and one ring of squares is one round, numbered from the piece outwards. The colour of a square is the yarn that shows there when the border is done; the mark on it says what to work. The letter beside a round is its yarn.
 chart-read-black = One square is one stitch, and one ring of squares is one round, numbered from the piece outwards. The hatching of a square is the yarn that shows there when the border is done; the mark on it says what to work. The letter at both ends of a round is its yarn.
 chart-limbs = The chart shows one corner, with the side that is worked towards it and the side that is worked away from it. The bracket marks one repeat: work it as often as the side needs. All four sides and all four corners are alike.
-chart-alternative = Chart of one corner of { $title } with { $rounds } rounds.
+# $kind: the corner, or a level side
+chart-alternative = Chart of { $kind ->
+    [SIDE] one side
+   *[CORNER] one corner
+    } of { $title } with { $rounds } rounds.
 chart-alternative-elsewhere = The rounds in words say the same.
-chart-alternative-sheet = Sheet { $sheet } of { $sheets } of the chart of one corner of { $title }. The picture of the whole corner comes before it, with all rounds in words.
+chart-alternative-sheet = Sheet { $sheet } of { $sheets } of the chart of { $kind ->
+    [SIDE] one side of { $title }
+   *[CORNER] one corner of { $title }. The picture of the whole corner comes before it, with all rounds in words
+    }.
 chart-alternative-sheets = It is printed on { $sheets } sheets, which follow. Each of them gives in words the rounds that no sheet before it has given.
-chart-alternative-part = Sheet { $sheet } of { $sheets } of the chart of one corner of { $title }. It shows stitches of rounds { $shown }.
+chart-alternative-part = Sheet { $sheet } of { $sheets } of the chart of { $kind ->
+    [SIDE] one side
+   *[CORNER] one corner
+    } of { $title }. It shows stitches of rounds { $shown }.
 chart-alternative-before = Given with a sheet before this one: rounds { $shown }.
 chart-alternative-rest = Given with the rounds in words: rounds { $shown }.
 chart-alternative-range = { $first } to { $last }
@@ -115,6 +125,24 @@ chart-brief-RIGHT = Right: sheet { $sheet }.
 chart-brief-TOP = Above: sheet { $sheet }.
 chart-brief-BOTTOM = Below: sheet { $sheet }.
 chart-overview = The whole corner, divided into the { $sheets } sheets that follow, each with its number.
+
+chart-side-heading = One side, from corner to corner
+# $hand: for which maker; $edition: what shows the yarn
+chart-side-read = One square is one stitch, and one row is one round, worked { $hand ->
+    [LEFT] from left to right
+   *[RIGHT] from right to left
+    }: from the corner just turned, over the repeat, to the next corner. The lowest row is the base round. The { $edition ->
+    [BLACK_AND_WHITE] hatching
+   *[STANDARD] colour
+    } of a square is the yarn that shows there when the border is done; the mark on it says what to work. The letter at both ends of a row is the yarn of the whole round.
+chart-side-count = The heavier lines mark the repeat, which is shown once: work it as often as the side needs. The short lines count stitches in tens: up to them from the corner just turned, with the repeat worked once, and after the repeat back from the next corner. All four sides are alike.
+# A side in parts, each with what it shows
+chart-side-part = Side, part { $part } of { $parts }
+chart-section-FROM_CORNER = the stitches from the corner just turned
+chart-section-REPEAT = the repeat
+chart-section-TO_CORNER = the stitches to the next corner
+chart-side-shows = { $sections }
+chart-side-rounds = { $sections }; rounds { $first } to { $last }
 
 # The four sides.
 side-TOP = top

@@ -16,7 +16,12 @@ legend-corner = corner: { $chains ->
    *[other] { $chains } chains
     }
 legend-base = base round, already on the piece
-legend-tenth = heavier lines: every 10 rounds, every 10 stitches
+# A square without a mark, where each long stitch is one sign
+legend-bare = no mark: covered back-loop stitch
+legend-repeat = a repeat begins or ends
+legend-tenth = every 10 stitches from the corner
+# $below: the round that is covered, worked in yarn $worked; $above: the round of the long stitch, in yarn $shown
+legend-example = Round { $below } is worked in yarn { $worked }. Where it shows { $shown }, a long stitch of round { $above } lies over it.
 legend-missing = stitch missing
 legend-yarn = { $yarn }
 legend-error = cannot be worked; see the list
@@ -35,6 +40,20 @@ corner-repeats = { $repeats ->
     [one] 1 repeat
    *[other] { $repeats } repeats
     }
+# Under the strip of one side: its parts beside the repeat
+side-from = from the corner just turned
+side-to = to the next corner
+# Over the numbers that count to the next corner
+side-back = counted back from here
+side-title = { $title }: chart of one side
+# $stitches: of the repeat
+side-description = One side of the border { $title } from corner to corner, { $rounds ->
+    [one] 1 round
+   *[other] { $rounds } rounds
+    }, each a row in the direction of work, the first lowest. The repeat, drawn once, has { $stitches ->
+    [one] 1 stitch
+   *[other] { $stitches } stitches
+    }.
 border-title = { $title }: the whole border
 border-description = The whole border { $title } around a piece, seen from the right side when it is done.
 legend-title = { $title }: what the marks mean

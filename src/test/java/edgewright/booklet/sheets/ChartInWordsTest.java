@@ -7,6 +7,7 @@ import edgewright.booklet.EditionsTest;
 import edgewright.booklet.Published;
 import edgewright.booklet.ReadBack;
 import edgewright.booklet.choice.BookletOptions;
+import edgewright.booklet.choice.ChartKind;
 import edgewright.booklet.choice.ChartPaper;
 import edgewright.booklet.choice.Supplements;
 import edgewright.chart.Chart;
@@ -61,7 +62,7 @@ class ChartInWordsTest {
 
     @Test
     void aSheetSaysWhichOfItsRoundsWereToldBeforeAndWhichStandElsewhere() {
-        ChartInWords words = new ChartInWords(LONG, BookletOptions.of(LONG, English.LANGUAGE));
+        ChartInWords words = new ChartInWords(LONG, BookletOptions.of(LONG, English.LANGUAGE), ChartKind.CORNER);
         String first = words.ofSheet(1, 3, List.of(4, 5, 6, 9));
         assertThat(first)
                 .startsWith(
@@ -74,7 +75,8 @@ class ChartInWordsTest {
                                 + "Given with a sheet before this one: rounds 5 to 6. Round 7 (Peat):");
         Chart longer = Chart.blank("Tide Steps", LONG.shape(), 400, LONG.yarns());
         List<Integer> all = IntStream.rangeClosed(1, 400).boxed().toList();
-        String third = new ChartInWords(longer, BookletOptions.of(longer, English.LANGUAGE)).ofSheet(3, 3, all);
+        String third = new ChartInWords(longer, BookletOptions.of(longer, English.LANGUAGE), ChartKind.CORNER)
+                .ofSheet(3, 3, all);
         assertThat(third).contains("Given with the rounds in words: rounds ");
         // ISO 19005-2, 6.1.13: a string of at most 32,767 bytes.
         assertThat(third.getBytes(StandardCharsets.UTF_16)).hasSizeLessThan(32_767);
@@ -83,7 +85,7 @@ class ChartInWordsTest {
     @Test
     void aChartOfFewRoundsIsToldInOne() throws IOException {
         Chart few = LONG.withRounds(LONG.rounds().subList(0, 10));
-        ChartInWords words = new ChartInWords(few, BookletOptions.of(few, English.LANGUAGE));
+        ChartInWords words = new ChartInWords(few, BookletOptions.of(few, English.LANGUAGE), ChartKind.CORNER);
         assertThat(words.inOne()).isEqualTo(words.ofWhole(2)).contains("Round 1 (Peat):", "Round 10 (Chalk):");
         assertThat(words.ofSheet(1, 2, List.of(1, 2)))
                 .isEqualTo(

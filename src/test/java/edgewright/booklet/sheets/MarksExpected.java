@@ -10,10 +10,13 @@ import edgewright.booklet.page.PageItem;
 import edgewright.chart.Chart;
 import edgewright.chart.GridCell;
 import edgewright.chart.HookHand;
+import edgewright.chart.Side;
+import edgewright.chart.SideShape;
 import edgewright.draw.marks.Drawing;
 import edgewright.draw.marks.Layer;
 import edgewright.draw.marks.Mark;
 import edgewright.draw.marks.MarkKind;
+import edgewright.draw.marks.MarkStyle;
 import edgewright.draw.paint.Area;
 import edgewright.draw.paint.ColourMode;
 import edgewright.draw.picture.PictureStyle;
@@ -34,17 +37,20 @@ final class MarksExpected {
 
     private final Chart chart;
     private final PictureStyle style;
+    private final boolean level;
     private final List<Mark> marks;
     private final int firstX;
     private final int lastX;
     private final int firstY;
 
     /**
+     * @param level whether the sheet shows one side from corner to corner, else a corner
      * @param style in which the sheet was drawn
      */
-    MarksExpected(Chart chart, Drawing sheet, PictureStyle style) {
+    MarksExpected(Chart chart, Drawing sheet, PictureStyle style, boolean level) {
         this.chart = chart;
         this.style = style;
+        this.level = level;
         this.marks = sheet.marks().stream()
                 .filter(mark -> mark.cell().isPresent())
                 .filter(mark -> switch (mark.kind().layer()) {
@@ -232,6 +238,10 @@ final class MarksExpected {
     }
 
     private void addLong(List<Seen> signs, Mark mark) {
+        if (style.markStyle() == MarkStyle.SQUARES) {
+            add(signs, Sign.LONG_IN_SQUARE, mark, piece(mark).word());
+            return;
+        }
         boolean cutOff = mark.shapes().size() < 4;
         String piece = piece(mark).word();
         for (String detail : List.of("edge", yarn(mark))) {
@@ -296,7 +306,35 @@ final class MarksExpected {
             }
         }
         compareLabels(differences, "row", roundOfRow, paper.rowLabels());
+        if (level) {
+            compareRuler(differences, paper.columnLabels());
+            return;
+        }
         compareLabels(differences, "column", roundOfColumn, paper.columnLabels());
+    }
+
+    /** Over the topmost row every tenth stitch has its number: from the corner just turned, after the repeat from the next one. */
+    private void compareRuler(List<String> differences, EndLabels labels) {
+        SideShape shape = chart.shape(Side.TOP);
+        int round = -1 - firstY;
+        int stitches = shape.a() + shape.w() + shape.b() + 2 * round;
+        Map<Integer, Set<Label>> expected = new HashMap<>();
+        for (Mark mark : marks) {
+            GridCell cell = mark.cell().orElseThrow();
+            int stitch = shape.a() + shape.w() + shape.b() + round - cell.x();
+            int number = stitch <= shape.a() + round + shape.w() ? stitch : stitches + 1 - stitch;
+            if (cell.y() == firstY && stitch >= 1 && stitch <= stitches && number % 10 == 0) {
+                expected.put(square(mark).column(), Set.of(new Label(Integer.toString(number), "")));
+            }
+        }
+        Set<Integer> columns = new HashSet<>(expected.keySet());
+        columns.addAll(labels.lines());
+        for (int column : columns) {
+            Set<Label> read = new HashSet<>(labels.of(column));
+            if (!read.equals(expected.getOrDefault(column, Set.of()))) {
+                differences.add("column " + column + " is numbered " + read + ", not " + expected.get(column));
+            }
+        }
     }
 
     private void compareLabels(
@@ -306,9 +344,10 @@ final class MarksExpected {
         for (int line : lines) {
             Integer round = roundOfLine.get(line);
             Set<Label> expected = round == null ? Set.of() : Set.of(label(round));
-            Set<Label> read = new HashSet<>(labels.of(line));
-            if (!read.equals(expected)) {
-                differences.add(what + " " + line + " is labelled " + read + ", not " + expected);
+            List<Label> ends = labels.of(line);
+            Set<Label> read = new HashSet<>(ends);
+            if (!read.equals(expected) || (level && ends.size() < 2)) {
+                differences.add(what + " " + line + " is labelled " + ends + ", not " + expected);
             }
         }
     }

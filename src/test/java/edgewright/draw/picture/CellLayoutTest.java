@@ -60,7 +60,7 @@ class CellLayoutTest {
                 int rounds = chart.rounds().size();
                 BorderGrid grid = new BorderGrid(chart.border(), PerSide.pairs(1, 2));
                 layouts.add(new CornerLayout(chart.border(), rounds, REPEATS, placement));
-                layouts.add(new BorderLayout(grid, rounds, placement));
+                layouts.add(new BorderPicture.BorderLayout(grid, rounds, placement));
                 layouts.add(new LevelSideLayout(chart, placement));
             }
         }

@@ -1,13 +1,13 @@
 package edgewright.draw.picture;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import edgewright.chart.Chart;
 import edgewright.chart.Edits;
 import edgewright.chart.GridCell;
 import edgewright.chart.Place;
 import edgewright.chart.Section;
+import edgewright.chart.Side;
 import edgewright.chart.SideShape;
 import edgewright.chart.Stitch;
 import edgewright.check.Checker;
@@ -31,6 +31,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -168,25 +169,28 @@ class CornerPictureTest {
     }
 
     @Test
-    void heavier_lines_stand_at_every_tenth_stitch_from_the_corner_in_rounds_ten_and_twenty() {
+    void a_short_line_stands_after_every_tenth_stitch_of_each_round_counted_from_the_corner() {
         Chart chart = new RandomCharts(1).chart(new SideShape(3, 5, 4), 21);
         CornerPicture picture = CornerPicture.of(chart, EnglishStyle.SCREEN.withRepeats(3), Emphasis.NONE);
         CornerLayout layout = picture.layout();
-        for (int round : new int[] {10, 20}) {
-            Area first = layout.areaOf(layout.cellOf(Arm.OUTGOING.side(), new Place(round, Section.FROM_CORNER, 1), 1));
-            List<Double> levels = picture.drawing().marks().stream()
+        for (int round = 1; round <= 21; round++) {
+            Area corner = layout.areaOf(layout.cornerCell(round));
+            Area row = new Area(corner.rightMm(), corner.yMm(), picture.widthMm(), layout.cellMm());
+            List<Integer> stitches = picture.drawing().marks().stream()
                     .filter(mark -> mark.kind() == MarkKind.TENTH_LINE)
                     .map(Mark::bounds)
-                    .filter(line -> line.heightMm() < 1)
-                    .filter(line -> line.xMm() < first.middleXMm() && first.middleXMm() < line.rightMm())
-                    .map(line -> (line.middleYMm() - first.yMm()) / layout.cellMm())
-                    .filter(stitches -> stitches > 0)
+                    .filter(line -> line.heightMm() > line.widthMm() && row.holds(line.middleXMm(), line.middleYMm()))
+                    .map(line -> (int) Math.round((line.middleXMm() - corner.rightMm()) / layout.cellMm() * 100))
                     .sorted()
                     .toList();
-            // Common practice, no source: every tenth line is heavier, to count by.
-            assertThat(levels)
-                    .isNotEmpty()
-                    .allSatisfy(stitches -> assertThat(stitches % 10).isCloseTo(0, within(1e-6)));
+            int length = chart.shape(Side.FIRST).length(Section.TO_CORNER, round) + 15;
+            // Common practice, no source: stitches are counted in tens.
+            assertThat(stitches)
+                    .as("round " + round)
+                    .isEqualTo(IntStream.rangeClosed(1, (length - 1) / 10)
+                            .map(ten -> ten * 1000)
+                            .boxed()
+                            .toList());
         }
     }
 

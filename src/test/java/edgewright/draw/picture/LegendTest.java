@@ -35,7 +35,8 @@ class LegendTest {
                         "back-loop stitch",
                         "corner: 2 chains",
                         "base round, already on the piece",
-                        "heavier lines: every 10 rounds, every 10 stitches",
+                        "a repeat begins or ends",
+                        "every 10 stitches from the corner",
                         "Peat");
         Chart all = Sketches.chart("""
                 3 A bbbb|lb|bbbb
@@ -53,9 +54,13 @@ class LegendTest {
                         "chain over one stitch",
                         "corner: 1 chain",
                         "base round, already on the piece",
-                        "heavier lines: every 10 rounds, every 10 stitches",
+                        "a repeat begins or ends",
+                        "every 10 stitches from the corner",
                         "Peat",
                         "Chalk",
+                        "Round 2 is worked in yarn B.",
+                        "Where it shows A, a long",
+                        "stitch of round 3 lies over it.",
                         "cannot be worked; see the list",
                         "needs a look; see the list");
     }

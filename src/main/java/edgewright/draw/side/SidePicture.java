@@ -1,0 +1,127 @@
+package edgewright.draw.side;
+
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.count;
+
+import edgewright.chart.Chart;
+import edgewright.chart.Side;
+import edgewright.draw.marks.Drawing;
+import edgewright.draw.marks.Emphasis;
+import edgewright.draw.marks.Mark;
+import edgewright.draw.marks.MarkKind;
+import edgewright.draw.paint.Area;
+import edgewright.draw.paint.PenPath;
+import edgewright.draw.paint.Shape;
+import edgewright.draw.picture.CellMarks;
+import edgewright.draw.picture.CellRange;
+import edgewright.draw.picture.PictureMarks;
+import edgewright.draw.picture.PictureStyle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One side of a border as it is worked, on a level strip: corner, repeat, corner. Each row is a round, read in the direction of
+ * work, with the piece below. The repeat is drawn once, for all its workings. How the style rotates pictures and how often it
+ * repeats is of no account.
+ *
+ * <p>Immutable. Marks are made when they are asked for, for the whole side or for a part of it.
+ */
+public final class SidePicture {
+    private final Chart chart;
+    private final Side side;
+    private final PictureStyle style;
+    private final Emphasis emphasis;
+    private final SideSheet sheet;
+    private final PictureMarks marks;
+
+    private SidePicture(Chart chart, Side side, PictureStyle style, Emphasis emphasis, Optional<CellRange> shown) {
+        this.chart = chart;
+        this.side = side;
+        this.style = style;
+        this.emphasis = emphasis;
+        this.sheet = new SideSheet(chart, side, style, emphasis, shown);
+        List<Mark> furniture = new ArrayList<>();
+        furniture.add(Mark.beside(
+                MarkKind.PAPER,
+                List.of(new Shape.Fill(
+                        PenPath.rectangle(new Area(0, 0, widthMm(), heightMm())),
+                        style.palette().paper()))));
+        if (style.grid()) {
+            furniture.addAll(new SideLines(layout(), style.palette()).marks());
+        }
+        if (style.labels()) {
+            furniture.addAll(new SideLabels(chart, style, emphasis, sheet).marks());
+        }
+        furniture.addAll(sheet.legendMarks());
+        this.marks = new PictureMarks(style, layout(), new CellMarks(chart, style, emphasis, layout()), furniture);
+    }
+
+    /** A side of a chart, whole. A ragged chart is drawn as far as it goes, and what it lacks is marked. */
+    public static SidePicture of(Chart chart, Side side, PictureStyle style, Emphasis emphasis) {
+        return new SidePicture(chart, side, style, emphasis, Optional.empty());
+    }
+
+    /** The sides of a chart that differ, each the first of those like it. */
+    public static List<Side> differing(Chart chart) {
+        return Side.where(side -> Side.where(other -> chart.shape(other).equals(chart.shape(side)))
+                .get(0)
+                .equals(side));
+    }
+
+    /** About how many stitches the sides that differ have in all rounds, at least as many as there are. */
+    public static long stitches(Chart chart) {
+        int rounds = chart.rounds().size();
+        return differing(chart).stream()
+                .mapToLong(side -> (long) rounds * chart.shape(side).stitches(rounds, 1))
+                .sum();
+    }
+
+    /**
+     * A part of this side on a sheet of its own, with the numbers of its rounds at its edges.
+     *
+     * @param shown among the columns and rows of {@link SideLayout#columns} and {@link SideLayout#rows}
+     */
+    public SidePicture tile(CellRange shown) {
+        return new SidePicture(chart, side, style.withLegend(false), emphasis, Optional.of(shown));
+    }
+
+    /** Where its cells lie. */
+    public SideLayout layout() {
+        return sheet.layout();
+    }
+
+    /** The width of the sheet. */
+    public double widthMm() {
+        return sheet.widthMm();
+    }
+
+    /** The height of the sheet. */
+    public double heightMm() {
+        return sheet.heightMm();
+    }
+
+    /** The whole picture. */
+    public Drawing drawing() {
+        return new Drawing(
+                widthMm(),
+                heightMm(),
+                style.says().text("side-title", arg("title", chart.title())),
+                style.says()
+                        .text(
+                                "side-description",
+                                arg("title", chart.title()),
+                                count("rounds", chart.rounds().size()),
+                                count("stitches", layout().shape().w())),
+                marksIn(new Area(0, 0, widthMm(), heightMm())));
+    }
+
+    /** The paper, and the marks that lie in an area or touch it, from the lowest to the topmost. */
+    public List<Mark> marksIn(Area area) {
+        // The number of a round stands at both ends of its row; in the corner beside it it would stand twice.
+        return marks.in(area).stream()
+                .filter(mark ->
+                        mark.kind() != MarkKind.ROUND_NUMBER || mark.cell().isEmpty())
+                .toList();
+    }
+}
