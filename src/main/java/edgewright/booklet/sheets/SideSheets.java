@@ -63,7 +63,12 @@ final class SideSheets {
     List<ColumnSlice> howToRead(Tag parent) {
         List<ColumnSlice> strips = new ArrayList<>(setter.paragraph(
                 parent,
-                says.text("chart-side-read", choice("hand", options.hand()), choice("edition", options.edition()))));
+                options.appearance().chart().hasCorner()
+                        ? says.text("chart-side-also", choice("hand", options.hand()))
+                        : says.text(
+                                "chart-side-read",
+                                choice("hand", options.hand()),
+                                choice("edition", options.edition()))));
         List<ColumnSlice> more = new ArrayList<>(setter.paragraph(parent, says.text("chart-side-count")));
         more.set(0, more.get(0).spaced(setter.betweenPt()));
         strips.addAll(more);
@@ -147,7 +152,9 @@ final class SideSheets {
     private List<PageLayout> pages() {
         List<PageLayout> pages = new ArrayList<>(charts.pages());
         if (pages.size() == 1) {
-            pages.add(PageLayout.of(options.paper().heightMm(), options.paper().widthMm(), options.edition()));
+            double longMm = options.paper().heightMm();
+            double shortMm = options.paper().widthMm();
+            pages.add(PageLayout.of(longMm, shortMm, options.edition()));
         }
         return pages;
     }

@@ -135,6 +135,11 @@ chart-side-read = One square is one stitch, and one row is one round, worked { $
     [BLACK_AND_WHITE] hatching
    *[STANDARD] colour
     } of a square is the yarn that shows there when the border is done; the mark on it says what to work. The letter at both ends of a row is the yarn of the whole round.
+# The same after what is said of the corner
+chart-side-also = After the corner one side is drawn by itself, from corner to corner. There one row is one round, worked { $hand ->
+    [LEFT] from left to right
+   *[RIGHT] from right to left
+    }: from the corner just turned, over the repeat, to the next corner. The letter at both ends of a row is the yarn of the whole round.
 chart-side-count = The heavier lines mark the repeat, which is shown once: work it as often as the side needs. The short lines count stitches in tens: up to them from the corner just turned, with the repeat worked once, and after the repeat back from the next corner. All four sides are alike.
 # A side in parts, each with what it shows
 chart-side-part = Side, part { $part } of { $parts }
