@@ -186,7 +186,9 @@ public final class PatternPages {
         List<Anchor> inside = new ArrayList<>();
         body.forEach(strip -> strip.anchor().ifPresent(inside::add));
         List<ColumnSlice> strips = new ArrayList<>(new Cover(setter, chart, root)
-                .strips(CoverPicture.of(chart, options), new CoverFacts(chart, options, words)));
+                .strips(
+                        CoverPicture.of(chart, options),
+                        new CoverFacts(chart, options, words, CoverPicture.repeatsShown(chart, options))));
         List<ColumnSlice> contents = new ArrayList<>(
                 new ContentsPage(setter).set(section(root), new Anchor(says.text("contents-heading"), 1), inside));
         contents.set(0, contents.get(0).onNewPage(!setter.sheet().oneColumn()));

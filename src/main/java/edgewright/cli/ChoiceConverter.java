@@ -14,6 +14,7 @@ import edgewright.chart.HookHand;
 import edgewright.chart.Terms;
 import edgewright.draw.marks.MarkStyle;
 import edgewright.draw.paint.ColourMode;
+import edgewright.draw.shop.ShopSize;
 import edgewright.texts.Messages;
 import edgewright.words.write.RoundsLayout;
 import java.util.Arrays;
@@ -42,6 +43,7 @@ final class ChoiceConverter {
             PieceOption.Untied.class,
             DrawCommand.LayerChoice.class,
             DrawCommand.View.class,
+            ShopSize.class,
             SupplementsOption.Supplement.class);
 
     private ChoiceConverter() {}

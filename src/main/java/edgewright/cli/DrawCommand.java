@@ -21,6 +21,8 @@ import edgewright.draw.picture.PictureStyle;
 import edgewright.draw.picture.Rotation;
 import edgewright.draw.picture.UnprintedText;
 import edgewright.draw.raster.RasterPicture;
+import edgewright.draw.shop.ShopPicture;
+import edgewright.draw.shop.ShopSize;
 import edgewright.draw.side.SidePicture;
 import edgewright.draw.svg.SvgPicture;
 import edgewright.texts.Messages;
@@ -30,6 +32,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -80,6 +83,12 @@ final class DrawCommand implements Callable<Integer> {
     @Option(names = "--hand", paramLabel = "right|left", defaultValue = "right")
     private HookHand hand;
 
+    @Option(names = "--size", paramLabel = "cover|square|portrait|wide")
+    private ShopSize shopSize;
+
+    @Option(names = "--title", negatable = true, defaultValue = "true", fallbackValue = "true")
+    private boolean titled;
+
     @Option(names = "--cell-mm", paramLabel = "MM", defaultValue = "5", converter = NumberConverter.OfCellMm.class)
     private double cellMm;
 
@@ -109,16 +118,13 @@ final class DrawCommand implements Callable<Integer> {
             return ExitStatus.NO;
         }
         OutputFile output = new OutputFile(to, judged.get().file(), List.of(SVG, PNG), terminal);
-        if (view != View.BORDER) {
-            UnprintedText.inPicture(judged.get().chart(), true)
-                    .forEach(text -> terminal.complain(text.sentence(terminal.language())));
-        }
+        unprinted(judged.get().chart()).forEach(text -> terminal.complain(text.sentence(terminal.language())));
         Drawing drawing = drawing(judged.get());
         if (output.hasEnding(SVG)) {
             output.write(out -> out.write(SvgPicture.of(drawing).getBytes(StandardCharsets.UTF_8)));
         } else {
             requireRoom(drawing);
-            output.write(out -> RasterPicture.writePng(drawing, dpi, out));
+            output.write(out -> RasterPicture.writePng(drawing, dotsPerInch(), out));
         }
         terminal.sayWritten(says().text(
                         "draw-done",
@@ -126,6 +132,23 @@ final class DrawCommand implements Callable<Integer> {
                         decimal("widthMm", drawing.widthMm(), 0),
                         decimal("heightMm", drawing.heightMm(), 0)));
         return ExitStatus.DONE;
+    }
+
+    /** The texts of the picture that no typeface can print; a picture of the border has none but for a shop. */
+    private List<UnprintedText> unprinted(Chart chart) {
+        if (view != View.BORDER) {
+            return UnprintedText.inPicture(chart, true);
+        }
+        return shopSize == null || !titled
+                ? List.of()
+                : Stream.concat(
+                                UnprintedText.of(UnprintedText.Where.TITLE, chart.title()),
+                                UnprintedText.of(UnprintedText.Where.DESIGNER, chart.designer()))
+                        .toList();
+    }
+
+    private double dotsPerInch() {
+        return shopSize == null ? dpi : ShopSize.DPI;
     }
 
     /** An option that changes nothing in the picture asked for is a mistake of whoever gives it. */
@@ -137,7 +160,18 @@ final class DrawCommand implements Callable<Integer> {
         if (view != View.CORNER) {
             refuse("--turn", says().text("draw-forCorner", arg("option", "--turn")));
         }
-        if (String.valueOf(to.getFileName()).toLowerCase(Locale.ROOT).endsWith(SVG)) {
+        if (shopSize == null) {
+            refuse("--title", says().text("draw-forShop", arg("option", "--title")));
+            refuse("--no-title", says().text("draw-forShop", arg("option", "--no-title")));
+        } else {
+            if (view != View.BORDER || layer != LayerChoice.FABRIC) {
+                refuse("--size", says().text("draw-shopShows", arg("option", "--size")));
+            }
+            for (String option : List.of("--dpi", "--cell-mm", "--draft")) {
+                refuse(option, says().text("draw-notForShop", arg("option", option)));
+            }
+        }
+        if (isSvg()) {
             refuse("--dpi", says().text("draw-forPixels", arg("option", "--dpi"), arg("file", ScreenText.name(to))));
         }
     }
@@ -160,26 +194,39 @@ final class DrawCommand implements Callable<Integer> {
             requireFew(SidePicture.stitches(chart));
             drawing = SidePicture.of(chart, Side.FIRST, style, emphasis).drawing();
         } else {
-            PerSide<Integer> repeats = judged.repeats().orElse(PerSide.all(USUAL_REPEATS));
+            PerSide<Integer> repeats = judged.repeats().orElseGet(() -> usualRepeats(chart));
             if (!repeats.oppositeSidesAreAlike()) {
                 throw new BadInput(says().text("draw-oblong"));
             }
             requireFew(ChartPicture.stitchesOfBorder(chart, repeats));
-            drawing = ChartPicture.wholeBorder(chart, repeats, style);
+            drawing = shopSize == null
+                    ? ChartPicture.wholeBorder(chart, repeats, style)
+                    : ShopPicture.of(chart, repeats, shopSize, titled, style);
         }
         return judged.isDraft() ? DraftFindings.under(drawing, judged.verdict(), style) : drawing;
+    }
+
+    private PerSide<Integer> usualRepeats(Chart chart) {
+        return shopSize == null ? PerSide.all(USUAL_REPEATS) : ShopPicture.repeatsFor(chart, shopSize);
     }
 
     private PictureStyle style() {
         PictureStyle print = PictureStyle.print(root.terminal().language());
         PictureStyle style = switch (layer) {
-            case FABRIC -> print.withMarks(false).withGrid(false).withLook(FabricFill.WORKED);
+            case FABRIC ->
+                print.withMarks(false)
+                        .withGrid(false)
+                        .withLook(FabricFill.ofDots(cellMm, isSvg() ? FabricFill.SCREEN_DPI : dpi));
             case MARKS -> print.withFabric(false);
             case BOTH -> print;
         };
         PictureStyle inked =
                 inking == ColourMode.BLACK ? style.withInking(ColourMode.BLACK).withPalette(Palette.BLACK) : style;
         return inked.withMarkStyle(marks).withCellMm(cellMm).withRotation(turn).withHand(hand);
+    }
+
+    private boolean isSvg() {
+        return String.valueOf(to.getFileName()).toLowerCase(Locale.ROOT).endsWith(SVG);
     }
 
     private void requireFew(long stitches) {
@@ -190,7 +237,7 @@ final class DrawCommand implements Callable<Integer> {
     }
 
     private void requireRoom(Drawing drawing) {
-        double pixels = RasterPicture.pixels(drawing.widthMm(), drawing.heightMm(), dpi);
+        double pixels = RasterPicture.pixels(drawing.widthMm(), drawing.heightMm(), dotsPerInch());
         if (pixels > RasterPicture.MOST_PIXELS) {
             throw new BadInput(says().text(
                             "draw-pixels",

@@ -5,6 +5,7 @@ import edgewright.draw.marks.Layer;
 import edgewright.draw.marks.Mark;
 import edgewright.draw.paint.Area;
 import edgewright.draw.paint.Shape;
+import edgewright.draw.paint.Stamp;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -30,6 +31,7 @@ final class MarkPrinter {
     private final PdfSurface surface;
     private final MarkStamps stamps;
     private final Map<Colour, List<Area>> squares = new LinkedHashMap<>();
+    private final Map<Stamp, String> operatorsOf = new HashMap<>();
     private int steps;
     private double atXMm;
     private double atYMm;
@@ -85,7 +87,11 @@ final class MarkPrinter {
                 : Optional.empty();
     }
 
-    private static Optional<Stampable> stampable(Mark mark) {
+    private Optional<Stampable> stampable(Mark mark) {
+        if (mark.shapes().size() == 1 && mark.shapes().get(0) instanceof Shape.Stamped stamped) {
+            String operators = operatorsOf.computeIfAbsent(stamped.stamp(), MarkPrinter::operators);
+            return Optional.of(new Stampable(mark, stamped.xMm(), stamped.yMm(), operators));
+        }
         if (mark.cell().isEmpty() || mark.shapes().stream().anyMatch(Shape.Text.class::isInstance)) {
             return Optional.empty();
         }
@@ -95,6 +101,12 @@ final class MarkPrinter {
         StampSurface operators = new StampSurface(xMm, yMm);
         mark.drawOn(operators);
         return Optional.of(new Stampable(mark, xMm, yMm, operators.operators()));
+    }
+
+    private static String operators(Stamp stamp) {
+        StampSurface operators = new StampSurface(0, 0);
+        stamp.shapes().forEach(shape -> shape.drawOn(operators));
+        return operators.operators();
     }
 
     private void fillSquares() throws IOException {

@@ -8,6 +8,7 @@ import edgewright.chart.Side;
 import edgewright.chart.SideShape;
 import edgewright.draw.marks.Drawing;
 import edgewright.draw.marks.Emphasis;
+import edgewright.draw.paint.Area;
 import edgewright.draw.paint.ColourMode;
 import edgewright.draw.paint.Palette;
 import edgewright.draw.picture.CellRange;
@@ -21,8 +22,10 @@ import java.util.Optional;
 public final class CoverPicture {
     private static final int SMALLEST_PIECE = 30;
 
-    /** Of more stitches than this each is a flat square: its body would be finer than print. */
-    private static final long MOST_WITH_BODY = 24_000;
+    /** The room for the picture on the first page, nearly; enough to know what is seen of a stitch. */
+    private static final double WIDTH_MM = 165;
+
+    private static final double HEIGHT_MM = 140;
 
     /** Of more stitches than this only the outer corner is shown. */
     private static final long MOST_SHOWN = 80_000;
@@ -33,9 +36,25 @@ public final class CoverPicture {
 
     /**
      * The border around a piece of the first size of the pattern, or of one that shows it well; of a very large one its outer
-     * corner. Opposite sides are drawn alike, as long as the longer one.
+     * corner.
      */
     public static Drawing of(Chart chart, BookletOptions options) {
+        Optional<PerSide<Integer>> shown = repeatsShown(chart, options);
+        if (shown.isEmpty()) {
+            return outerCorner(chart, options);
+        }
+        PictureStyle style = style(options);
+        Area sheet = ChartPicture.sheetOfBorder(chart, shown.get(), style);
+        double scale = Math.min(WIDTH_MM / sheet.widthMm(), HEIGHT_MM / sheet.heightMm());
+        FabricFill look = FabricFill.ofDots(scale * style.cellMm(), FabricFill.PRINT_DPI);
+        return ChartPicture.wholeBorder(chart, shown.get(), style.withLook(look));
+    }
+
+    /**
+     * How often the repeat is worked on each side of the border that is shown; empty where only its outer corner is. Opposite
+     * sides are drawn alike, as long as the longer one.
+     */
+    public static Optional<PerSide<Integer>> repeatsShown(Chart chart, BookletOptions options) {
         int rounds = chart.rounds().size();
         Optional<PerSide<Integer>> first = options.sizes().stream().findFirst();
         int across = first.map(of -> Math.max(of.top(), of.bottom()))
@@ -43,19 +62,19 @@ public final class CoverPicture {
         int down = first.map(of -> Math.max(of.left(), of.right()))
                 .orElseGet(() -> repeats(chart.shape(Side.LEFT), Math.max(SMALLEST_PIECE * 2 / 3, 3 * rounds / 2)));
         PerSide<Integer> repeats = PerSide.pairs(across, down);
-        long stitches = rounds * chart.border().allStitches(rounds, repeats);
-        if (stitches > MOST_SHOWN) {
-            PictureStyle flat = style(options).withLook(FabricFill.FLAT);
-            CornerPicture corner = CornerPicture.of(chart, flat, Emphasis.NONE);
-            return corner.tile(new CellRange(
-                            0,
-                            0,
-                            Math.min(CORNER_CELLS, corner.layout().columns()),
-                            Math.min(CORNER_CELLS * 3 / 4, corner.layout().rows())))
-                    .drawing();
-        }
-        FabricFill look = stitches > MOST_WITH_BODY ? FabricFill.FLAT : FabricFill.WORKED;
-        return ChartPicture.wholeBorder(chart, repeats, style(options).withLook(look));
+        return rounds * chart.border().allStitches(rounds, repeats) > MOST_SHOWN
+                ? Optional.empty()
+                : Optional.of(repeats);
+    }
+
+    private static Drawing outerCorner(Chart chart, BookletOptions options) {
+        CornerPicture corner = CornerPicture.of(chart, style(options).withLook(FabricFill.SMALL), Emphasis.NONE);
+        return corner.tile(new CellRange(
+                        0,
+                        0,
+                        Math.min(CORNER_CELLS, corner.layout().columns()),
+                        Math.min(CORNER_CELLS * 3 / 4, corner.layout().rows())))
+                .drawing();
     }
 
     /** Fabric as an edition shows it, for either hand. */

@@ -163,7 +163,9 @@ public final class PictureDialog extends FormDialog {
 
     private PictureStyle style() {
         PictureStyle style = content() == Content.FABRIC
-                ? PictureStyle.fabric(view.language()).withLook(FabricFill.WORKED)
+                ? PictureStyle.fabric(view.language())
+                        .withLook(FabricFill.ofDots(
+                                PictureStyle.CELL_MM, kind() == Kind.SVG ? FabricFill.SCREEN_DPI : dotsPerInch()))
                 : PictureStyle.print(view.language())
                         .withFabric(content() == Content.CHART)
                         .withLegend(legend.isSelected());

@@ -1,6 +1,8 @@
 package edgewright.draw.paint;
 
 import edgewright.chart.Colour;
+import java.util.List;
+import java.util.function.ToIntFunction;
 
 /** Colours made from colours. */
 public final class ColourMixing {
@@ -28,6 +30,18 @@ public final class ColourMixing {
     /** A darker shade; 0 is the colour itself, 1 black. */
     public static Colour shade(Colour colour, double part) {
         return mix(colour, new Colour(0), part);
+    }
+
+    /** The middle of some colours, channel by channel. */
+    public static Colour average(List<Colour> colours) {
+        int red = average(colours, Colour::red);
+        int green = average(colours, Colour::green);
+        int blue = average(colours, Colour::blue);
+        return new Colour(red << 16 | green << 8 | blue);
+    }
+
+    private static int average(List<Colour> colours, ToIntFunction<Colour> channel) {
+        return (int) Math.round(colours.stream().mapToInt(channel).average().orElseThrow());
     }
 
     private static int mix(int from, int to, double part) {

@@ -28,6 +28,11 @@ public record Frame(double zeroXMm, double zeroYMm, double alongXMm, double alon
         };
     }
 
+    /** A frame that lies as the paper does, moved by so much. */
+    public static Frame moved(double rightMm, double downMm) {
+        return new Frame(rightMm, downMm, 1, 0, 0, 1);
+    }
+
     /** This frame as in an upright mirror that stands at its zero. */
     public Frame mirrored() {
         return new Frame(zeroXMm, zeroYMm, -alongXMm, alongYMm, -outXMm, outYMm);

@@ -38,6 +38,11 @@ public record Palette(
     public static final Palette BLACK =
             of("#ffffff", "#000000", "#000000", "#000000", "#000000", "#ffffff", "#000000", "#000000", "#000000");
 
+    /** With the base round, and the piece, in another colour. */
+    public Palette withBase(Colour newBase) {
+        return new Palette(paper, ink, quietInk, grid, tenth, newBase, accent, error, warning);
+    }
+
     private static Palette of(
             String paper,
             String ink,

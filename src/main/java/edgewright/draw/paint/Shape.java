@@ -3,10 +3,15 @@ package edgewright.draw.paint;
 import edgewright.chart.Colour;
 import java.util.List;
 
-/** One of the three things a driver can draw. All are opaque; measures are millimetres on the paper. */
+/**
+ * One of the three things a driver can draw, or a stamp of them. All are opaque; measures are millimetres on the paper.
+ */
 public sealed interface Shape {
     /** Has the driver draw this shape. */
     void drawOn(Surface surface);
+
+    /** This shape elsewhere. */
+    Shape moved(double rightMm, double downMm);
 
     /** An area that holds all of this shape, the width of lines included; for text as its face measures it. */
     Area bounds();
@@ -16,6 +21,11 @@ public sealed interface Shape {
         @Override
         public void drawOn(Surface surface) {
             surface.fill(this);
+        }
+
+        @Override
+        public Fill moved(double rightMm, double downMm) {
+            return new Fill(path.through(Frame.moved(rightMm, downMm)), colour);
         }
 
         @Override
@@ -49,8 +59,36 @@ public sealed interface Shape {
         }
 
         @Override
+        public Line moved(double rightMm, double downMm) {
+            return new Line(path.through(Frame.moved(rightMm, downMm)), widthMm, colour, ends, dashMm);
+        }
+
+        @Override
         public Area bounds() {
             return path.bounds().grown(widthMm / 2);
+        }
+    }
+
+    /**
+     * A stamp printed at a place.
+     *
+     * @param xMm where the stamp's own zero comes to lie
+     * @param yMm where the stamp's own zero comes to lie
+     */
+    record Stamped(Stamp stamp, double xMm, double yMm) implements Shape {
+        @Override
+        public void drawOn(Surface surface) {
+            surface.stamped(this);
+        }
+
+        @Override
+        public Stamped moved(double rightMm, double downMm) {
+            return new Stamped(stamp, xMm + rightMm, yMm + downMm);
+        }
+
+        @Override
+        public Area bounds() {
+            return stamp.bounds().moved(xMm, yMm);
         }
     }
 
@@ -89,6 +127,11 @@ public sealed interface Shape {
         @Override
         public void drawOn(Surface surface) {
             surface.text(this);
+        }
+
+        @Override
+        public Text moved(double rightMm, double downMm) {
+            return new Text(text, xMm + rightMm, yMm + downMm, sizeMm, weight, anchor, quarterTurns, colour);
         }
 
         @Override

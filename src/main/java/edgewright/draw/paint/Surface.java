@@ -15,4 +15,11 @@ public interface Surface {
 
     /** Sets one line of text in the bundled face. */
     void text(Shape.Text text);
+
+    /** Prints a stamp: all its shapes, where it lies. A driver that keeps what it has drawn does this in fewer steps. */
+    default void stamped(Shape.Stamped stamped) {
+        for (Shape shape : stamped.stamp().shapes()) {
+            shape.moved(stamped.xMm(), stamped.yMm()).drawOn(this);
+        }
+    }
 }

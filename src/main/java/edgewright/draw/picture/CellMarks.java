@@ -21,6 +21,7 @@ public final class CellMarks {
     private final PictureStyle style;
     private final CellLayout layout;
     private final YarnColours yarns;
+    private final FabricShapes fabric;
     private final Map<Place, List<Emphasis.Flag>> flagged;
 
     public CellMarks(Chart chart, PictureStyle style, Emphasis emphasis, CellLayout layout) {
@@ -28,6 +29,7 @@ public final class CellMarks {
         this.style = style;
         this.layout = layout;
         this.yarns = new YarnColours(chart, style);
+        this.fabric = new FabricShapes(yarns);
         flagged = emphasis.byStitch();
     }
 
@@ -39,17 +41,26 @@ public final class CellMarks {
     /** What shows in a cell. A long stitch is drawn over the cells that it covers too, so cells must be drawn from the inside out. */
     Mark fabric(DrawnCell drawn) {
         GridCell cell = drawn.cell();
-        FabricShapes shapes = new FabricShapes(layout.frameOf(cell, drawn.side()), layout.areaOf(cell), yarns);
+        FabricShapes.Ground ground =
+                new FabricShapes.Ground(cell, layout.frameOf(cell, drawn.side()), layout.areaOf(cell));
         int round = drawn.round();
         if (round == 0) {
-            return mark(MarkKind.FABRIC_BASE, cell, Optional.empty(), 0, shapes.base());
+            List<Shape> base = drawn instanceof DrawnCell.OfStitch stitch
+                    ? fabric.base(ground, above(stitch.place()))
+                    : fabric.corner(ground, 0, chart.corner().chains(), false);
+            return mark(MarkKind.FABRIC_BASE, cell, Optional.empty(), 0, base);
         }
         if (!(drawn instanceof DrawnCell.OfStitch stitch)) {
-            return mark(MarkKind.FABRIC_CORNER, cell, Optional.empty(), round, shapes.corner(round));
+            List<Shape> chains = fabric.corner(
+                    ground,
+                    round,
+                    chart.corner().chains(),
+                    round == chart.rounds().size());
+            return mark(MarkKind.FABRIC_CORNER, cell, Optional.empty(), round, chains);
         }
         Place place = stitch.place();
         if (!chart.has(place)) {
-            return mark(MarkKind.FABRIC_MISSING, cell, Optional.of(place), 0, shapes.bare());
+            return mark(MarkKind.FABRIC_MISSING, cell, Optional.of(place), 0, fabric.bare(ground));
         }
         int shown = chart.shownRound(place);
         return mark(
@@ -57,7 +68,14 @@ public final class CellMarks {
                 cell,
                 Optional.of(place),
                 shown,
-                shapes.stitch(chart.stitch(place), shown, shown != round));
+                fabric.stitch(ground, chart.stitch(place), shown, above(place)));
+    }
+
+    /** The stitch above a place, if the chart has it. */
+    private Optional<Stitch> above(Place place) {
+        Place above =
+                new Place(place.round() + 1, place.section(), place.section().placeAbove(place.place(), 1));
+        return chart.has(above) ? Optional.of(chart.stitch(above)) : Optional.empty();
     }
 
     /** What to do at a cell; empty for a cell that is left without a mark. */

@@ -1,9 +1,12 @@
 package edgewright.draw.picture;
 
 import edgewright.chart.Colour;
+import edgewright.chart.GridCell;
 import edgewright.chart.Stitch;
+import edgewright.chart.StitchLoop;
+import edgewright.draw.fabric.FabricStamps;
+import edgewright.draw.fabric.LoopsOnTop;
 import edgewright.draw.paint.Area;
-import edgewright.draw.paint.ColourMixing;
 import edgewright.draw.paint.Frame;
 import edgewright.draw.paint.Hatch;
 import edgewright.draw.paint.PenPath;
@@ -11,87 +14,89 @@ import edgewright.draw.paint.Shape;
 import java.util.List;
 import java.util.Optional;
 
-/** What a cell looks like in the layer of what shows. */
+/** What cells look like in the layer of what shows: flat, hatched, or as worked fabric. */
 final class FabricShapes {
-    private final Frame frame;
-    private final Area cell;
     private final YarnColours yarns;
-    private final FabricFill look;
+    private final Optional<FabricStamps> worked;
 
-    FabricShapes(Frame frame, Area cell, YarnColours yarns) {
-        this.frame = frame;
-        this.cell = cell;
+    /** The piece is of another make, and nothing of the border is deep in it. */
+    private final Optional<FabricStamps> piece;
+
+    FabricShapes(YarnColours yarns) {
         this.yarns = yarns;
-        this.look = yarns.style().look();
+        this.worked = yarns.style().look().detail().map(detail -> new FabricStamps(detail, yarns.all()));
+        this.piece = yarns.style().look().detail().map(detail -> new FabricStamps(detail, List.of(yarns.colour(0))));
     }
+
+    /** A cell, the frame in which its marks are made, and where it lies. */
+    record Ground(GridCell cell, Frame frame, Area area) {}
 
     /**
      * The cell of a stitch. A long stitch is drawn over the cells that it covers too, so cells must be drawn from the inside out.
      *
      * @param shownRound the round whose yarn shows in the cell
-     * @param covered whether the stitch above is long and hides this one
+     * @param above the stitch above it; empty on the last round
      */
-    List<Shape> stitch(Stitch stitch, int shownRound, boolean covered) {
+    List<Shape> stitch(Ground ground, Stitch stitch, int shownRound, Optional<Stitch> above) {
         Optional<Hatch> hatch = yarns.hatch(shownRound);
         if (hatch.isPresent()) {
-            return hatch.get().in(cell);
+            return hatch.get().in(ground.area());
         }
         Colour shown = yarns.colour(shownRound);
-        if (look == FabricFill.FLAT) {
-            return flat(shown);
+        if (worked.isEmpty()) {
+            return flat(ground, shown);
         }
-        Shape ground = new Shape.Fill(PenPath.rectangle(cell), ColourMixing.shade(shown, 0.3));
-        if (covered) {
-            return List.of(ground);
+        return List.of(stitch(worked.get(), ground, stitch, shown, above));
+    }
+
+    private static LoopsOnTop loops(Optional<Stitch> above) {
+        if (above.isEmpty()) {
+            return LoopsOnTop.EDGE;
         }
-        int down = stitch.roundsDown();
-        Shape top = body(-0.36, 0.16, 0.36, 0.38, 0.11, ColourMixing.mix(shown, ColourMixing.on(shown), 0.1));
-        return stitch.coversStitchBelow()
-                ? List.of(
-                        ground,
-                        body(-0.47, 0.53 - down, 0.47, 0.47, 0.24, shown),
-                        body(
-                                -0.09,
-                                0.7 - down,
-                                -0.03,
-                                0.1,
-                                0.03,
-                                ColourMixing.mix(shown, ColourMixing.on(shown), 0.14)),
-                        top)
-                : List.of(ground, body(-0.47, -0.47, 0.47, 0.47, 0.24, shown), top);
+        if (!above.get().standsInStitchBelow()) {
+            return LoopsOnTop.BOTH;
+        }
+        return above.get().leavesFree(StitchLoop.FRONT) ? LoopsOnTop.FRONT : LoopsOnTop.NONE;
     }
 
     /** The chains of a corner; never hatched, for the number of the round stands there too. */
-    List<Shape> corner(int round) {
+    List<Shape> corner(Ground ground, int round, int chains, boolean isLast) {
         if (yarns.hatch(round).isPresent()) {
-            return bare();
+            return bare(ground);
         }
         Colour colour = yarns.colour(round);
-        return look == FabricFill.FLAT
-                ? flat(colour)
-                : List.of(
-                        new Shape.Fill(PenPath.rectangle(cell), ColourMixing.shade(colour, 0.3)),
-                        body(-0.47, -0.47, 0.47, 0.47, 0.24, colour));
+        LoopsOnTop loops = isLast ? LoopsOnTop.EDGE : LoopsOnTop.FRONT;
+        return worked.isEmpty()
+                ? flat(ground, colour)
+                : List.of((round == 0 ? piece : worked)
+                        .get()
+                        .corner(chains, loops, colour, ground.frame(), ground.cell()));
     }
 
-    /** The cell of a stitch of the base round. */
-    List<Shape> base() {
-        return flat(yarns.colour(0));
+    /**
+     * The cell of a stitch of the base round, which is plain.
+     *
+     * @param above the stitch above it; empty where the chart has none
+     */
+    List<Shape> base(Ground ground, Optional<Stitch> above) {
+        return worked.isPresent() && yarns.hatch(0).isEmpty()
+                ? List.of(stitch(piece.get(), ground, Stitch.PLAIN, yarns.colour(0), above))
+                : flat(ground, yarns.colour(0));
+    }
+
+    private static Shape stitch(
+            FabricStamps fabric, Ground ground, Stitch stitch, Colour shown, Optional<Stitch> above) {
+        return above.filter(Stitch::coversStitchBelow).isPresent()
+                ? fabric.covered(shown, ground.frame())
+                : fabric.stitch(stitch, loops(above), shown, ground.frame(), ground.cell());
     }
 
     /** The cell of a stitch that is not there. */
-    List<Shape> bare() {
-        return flat(yarns.style().palette().paper());
+    List<Shape> bare(Ground ground) {
+        return flat(ground, yarns.style().palette().paper());
     }
 
-    private List<Shape> flat(Colour colour) {
-        return List.of(new Shape.Fill(PenPath.rectangle(cell), colour));
-    }
-
-    private Shape body(double along1, double out1, double along2, double out2, double radius, Colour colour) {
-        return new Shape.Fill(
-                PenPath.rounded(Area.between(along1, out1, along2, out2), radius)
-                        .through(frame),
-                colour);
+    private static List<Shape> flat(Ground ground, Colour colour) {
+        return List.of(new Shape.Fill(PenPath.rectangle(ground.area()), colour));
     }
 }

@@ -4,6 +4,8 @@ import edgewright.chart.Chart;
 import edgewright.chart.Colour;
 import edgewright.draw.paint.ColourMode;
 import edgewright.draw.paint.Hatch;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -36,6 +38,11 @@ final class YarnColours {
     /** How a cell is hatched where the yarn of this round shows; empty where it is filled with colour. */
     Optional<Hatch> hatch(int round) {
         return style.inking() == ColourMode.BLACK ? Optional.of(hatches[round]) : Optional.empty();
+    }
+
+    /** The colours of the yarns that are worked with, each once. */
+    List<Colour> all() {
+        return Arrays.stream(colours).skip(1).distinct().toList();
     }
 
     /** The colour of the yarn of this round. */

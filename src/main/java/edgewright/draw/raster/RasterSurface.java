@@ -7,6 +7,7 @@ import edgewright.draw.paint.Lettering;
 import edgewright.draw.paint.PenPath;
 import edgewright.draw.paint.Shape;
 import edgewright.draw.paint.Shape.Ends;
+import edgewright.draw.paint.Stamp;
 import edgewright.draw.paint.Surface;
 import java.awt.BasicStroke;
 import java.awt.Color;
@@ -17,6 +18,9 @@ import java.awt.font.GlyphVector;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
+import java.awt.image.BufferedImage;
+import java.util.HashMap;
+import java.util.Map;
 
 /**
  * Draws shapes in pixels, on a picture or on a window.
@@ -29,7 +33,11 @@ public final class RasterSurface implements Surface {
     private final Graphics2D graphics;
     private final AffineTransform toPixels;
     private final double scale;
+    private final Map<Pressed, BufferedImage> pressed = new HashMap<>();
     private boolean onPixels;
+
+    /** A stamp on so many whole pixels. */
+    private record Pressed(Stamp stamp, int width, int height) {}
 
     /**
      * @param graphics scaled to millimetres. The surface changes its colour, stroke, font, hints and transform as it goes; its
@@ -102,6 +110,41 @@ public final class RasterSurface implements Surface {
         graphics.setTransform(toPixels);
     }
 
+    /**
+     * Set on whole pixels as upright rectangles are, so stamps that touch meet without a seam; drawn once for each number of pixels
+     * that it takes, then copied.
+     */
+    @Override
+    public void stamped(Shape.Stamped stamped) {
+        Area area = stamped.bounds();
+        Point2D from = pixels(area.xMm(), area.yMm());
+        Point2D to = pixels(area.rightMm(), area.bottomMm());
+        int x = (int) Math.round(from.getX());
+        int y = (int) Math.round(from.getY());
+        int width = (int) Math.round(to.getX()) - x;
+        int height = (int) Math.round(to.getY()) - y;
+        if (width > 0 && height > 0) {
+            Pressed key = new Pressed(stamped.stamp(), width, height);
+            whole();
+            graphics.drawImage(pressed.computeIfAbsent(key, RasterSurface::press), x, y, null);
+        }
+    }
+
+    private static BufferedImage press(Pressed key) {
+        BufferedImage image = new BufferedImage(key.width(), key.height(), BufferedImage.TYPE_INT_ARGB_PRE);
+        Area bounds = key.stamp().bounds();
+        Graphics2D graphics = image.createGraphics();
+        try {
+            graphics.scale(key.width() / bounds.widthMm(), key.height() / bounds.heightMm());
+            graphics.translate(-bounds.xMm(), -bounds.yMm());
+            RasterSurface surface = new RasterSurface(graphics);
+            key.stamp().shapes().forEach(shape -> shape.drawOn(surface));
+        } finally {
+            graphics.dispose();
+        }
+        return image;
+    }
+
     /** A level or upright line as a row of whole pixels. */
     private void straight(Area bounds, double widthMm) {
         long thick = Math.max(1, Math.round(widthMm * scale));
@@ -117,12 +160,16 @@ public final class RasterSurface implements Surface {
     }
 
     private void rectangle(long x, long y, long width, long height) {
+        whole();
+        graphics.fillRect((int) x, (int) y, (int) width, (int) height);
+    }
+
+    private void whole() {
         if (!onPixels) {
             graphics.setTransform(new AffineTransform());
             graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_OFF);
             onPixels = true;
         }
-        graphics.fillRect((int) x, (int) y, (int) width, (int) height);
     }
 
     /** Back from whole pixels; changed only where it must be, since that is slow and cells come by the thousand. */

@@ -5,8 +5,11 @@ import edgewright.draw.marks.DrawingOrder;
 import edgewright.draw.marks.Layer;
 import edgewright.draw.marks.Mark;
 import edgewright.draw.marks.MarkKind;
+import edgewright.draw.paint.Shape;
+import edgewright.draw.paint.Stamp;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -26,24 +29,45 @@ final class SvgGroups {
     /** What marks have in common that stand in one group. */
     private record Key(int storey, MarkKind kind, Optional<String> yarn, List<String> look) {}
 
-    private record Drawn(Mark mark, List<SvgShape> shapes) {
+    /**
+     * The shapes of a mark.
+     *
+     * @param look how one shape is inked; of several, all of them from the place of the first on
+     * @param rightMm how much farther right the shapes of a stamp are printed
+     * @param downMm how much farther down the shapes of a stamp are printed
+     */
+    private record Drawn(Mark mark, List<SvgShape> shapes, List<String> look, double rightMm, double downMm) {
+        static Drawn of(Mark mark, List<SvgShape> shapes) {
+            return new Drawn(mark, shapes, look(shapes), 0, 0);
+        }
+
+        /** The same shapes, printed elsewhere for another mark. */
+        Drawn again(Mark other, Shape.Stamped stamped) {
+            return new Drawn(other, shapes, look, stamped.xMm(), stamped.yMm());
+        }
+
         double xMm() {
-            return shapes.get(0).xMm();
+            return shapes.get(0).xMm() + rightMm;
         }
 
         double yMm() {
-            return shapes.get(0).yMm();
+            return shapes.get(0).yMm() + downMm;
         }
 
         boolean isOneShape() {
             return shapes.size() == 1;
         }
 
-        /** How one shape is inked; of several, all of them from the place of the first on. */
-        List<String> look() {
-            return isOneShape()
-                    ? List.of(shapes.get(0).style(), shapes.get(0).isSquare() + "")
-                    : shapes.stream().map(shape -> shape.element(xMm(), yMm())).toList();
+        private static List<String> look(List<SvgShape> shapes) {
+            if (shapes.isEmpty()) {
+                return List.of();
+            }
+            SvgShape first = shapes.get(0);
+            return shapes.size() == 1
+                    ? List.of(first.style(), first.isSquare() + "")
+                    : shapes.stream()
+                            .map(shape -> shape.element(first.xMm(), first.yMm()))
+                            .toList();
         }
     }
 
@@ -51,6 +75,7 @@ final class SvgGroups {
     private final String prefix;
     private final boolean inPage;
     private final BooleanSupplier cancelled;
+    private final Map<Stamp, Drawn> stamps = new HashMap<>();
     private final Map<List<String>, String> signs = new LinkedHashMap<>();
     private final StringBuilder layers = new StringBuilder();
 
@@ -91,7 +116,7 @@ final class SvgGroups {
         for (int i = 0; i < marks.size(); i++) {
             Drawing.requireWanted(cancelled);
             Mark mark = marks.get(i);
-            Drawn drawn = new Drawn(mark, SvgSurface.shapesOf(mark, inPage));
+            Drawn drawn = drawn(mark);
             if (!drawn.shapes().isEmpty()) {
                 Key key = new Key(storeys.get(i), mark.kind(), mark.yarn(), drawn.look());
                 groups.computeIfAbsent(key, k -> new ArrayList<>()).add(drawn);
@@ -100,6 +125,17 @@ final class SvgGroups {
         groups.entrySet().stream()
                 .sorted(Comparator.comparingInt(entry -> entry.getKey().storey()))
                 .forEach(entry -> group(entry.getKey(), entry.getValue()));
+    }
+
+    /** A stamp is turned into shapes of SVG once. One of a single shape is drawn as if there were no stamp. */
+    private Drawn drawn(Mark mark) {
+        if (mark.shapes().size() == 1
+                && mark.shapes().get(0) instanceof Shape.Stamped stamped
+                && stamped.stamp().shapes().size() > 1) {
+            return stamps.computeIfAbsent(stamped.stamp(), stamp -> Drawn.of(mark, SvgSurface.shapesOf(stamp)))
+                    .again(mark, stamped);
+        }
+        return Drawn.of(mark, SvgSurface.shapesOf(mark, inPage));
     }
 
     private void group(Key key, List<Drawn> all) {
@@ -122,8 +158,9 @@ final class SvgGroups {
 
     private String signs(List<String> look, List<Drawn> all) {
         if (all.size() == 1 && !signs.containsKey(look)) {
-            return all.get(0).shapes().stream()
-                    .map(shape -> shape.element(0, 0))
+            Drawn only = all.get(0);
+            return only.shapes().stream()
+                    .map(shape -> shape.element(-only.rightMm(), -only.downMm()))
                     .collect(Collectors.joining());
         }
         String id = signs.computeIfAbsent(look, l -> prefix + "sign" + (signs.size() + 1));

@@ -7,6 +7,7 @@ import edgewright.draw.paint.PenPath;
 import edgewright.draw.paint.Shape;
 import edgewright.draw.paint.Shape.Ends;
 import edgewright.draw.paint.Shape.Weight;
+import edgewright.draw.paint.Stamp;
 import edgewright.draw.paint.Surface;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,6 +36,13 @@ final class SvgSurface implements Surface {
     static List<SvgShape> shapesOf(Mark mark, boolean foreignFace) {
         SvgSurface surface = new SvgSurface(foreignFace);
         mark.drawOn(surface);
+        return surface.shapes;
+    }
+
+    /** The shapes of a stamp, as they lie about its own zero. */
+    static List<SvgShape> shapesOf(Stamp stamp) {
+        SvgSurface surface = new SvgSurface(false);
+        stamp.shapes().forEach(shape -> shape.drawOn(surface));
         return surface.shapes;
     }
 

@@ -20,6 +20,22 @@ cover-edition-BLACK_AND_WHITE = Black and white, for copying
 cover-piece = For
 cover-piece-one = One piece only. { $counted } Round { $round } puts the counts right.
 cover-sizes = Sizes
+cover-pictured = Picture
+cover-pictured-size = { $size }: { $across ->
+    [one] one repeat
+   *[other] { $across } repeats
+    } at top and bottom, { $down ->
+    [one] one
+   *[other] { $down }
+    } at each side
+cover-pictured-repeats = { $across ->
+    [one] One repeat
+   *[other] { $across } repeats
+    } at top and bottom, { $down ->
+    [one] one
+   *[other] { $down }
+    } at each side
+cover-pictured-corner = The outer corner of the border
 cover-hand = For
 cover-hand-LEFT = Left-handed makers: you travel clockwise, and the chart is mirrored
 cover-skill = Skill
