@@ -161,8 +161,7 @@ final class DrawCommand implements Callable<Integer> {
             refuse("--turn", says().text("draw-forCorner", arg("option", "--turn")));
         }
         if (shopSize == null) {
-            refuse("--title", says().text("draw-forShop", arg("option", "--title")));
-            refuse("--no-title", says().text("draw-forShop", arg("option", "--no-title")));
+            refuse("--title", says().text("draw-forShop", arg("option", titled ? "--title" : "--no-title")));
         } else {
             if (view != View.BORDER || layer != LayerChoice.FABRIC) {
                 refuse("--size", says().text("draw-shopShows", arg("option", "--size")));

@@ -9,6 +9,7 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import javax.imageio.ImageIO;
@@ -188,6 +189,50 @@ class DrawCommandTest {
     void whatMakesNoSenseIsRefused(String option, String value) throws IOException {
         Path to = folder.resolve("posts.svg");
         refused(run("draw", Charts.sound(folder), "--to", to, option, value), "'" + value + "', expected ");
+        assertThat(to).doesNotExist();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"cover, 2400, 3000", "square, 2000, 2000", "portrait, 2000, 3000", "wide, 3200, 1800"})
+    void aPictureForAShopHasItsPixels(String size, int width, int height) throws Exception {
+        Path to = folder.resolve("shop.png");
+        Path chart = Charts.sound(folder);
+        assertThat(run("draw", chart, "--to", to, "--view", "border", "--layer", "fabric", "--size", size))
+                .extracting(Ended::status, Ended::err)
+                .containsExactly(0, "");
+        BufferedImage picture = ImageIO.read(to.toFile());
+        assertThat(List.of(picture.getWidth(), picture.getHeight())).containsExactly(width, height);
+    }
+
+    @Test
+    void aPictureForAShopHasATitleUnlessItIsToHaveNone() throws Exception {
+        Path chart = Charts.sound(folder);
+        Path to = folder.resolve("shop.svg");
+        List<String> texts = new ArrayList<>();
+        for (String title : List.of("--title", "--no-title")) {
+            run("draw", chart, "--to", to, "--view", "border", "--layer", "fabric", "--size", "square", title);
+            texts.add(String.valueOf(Files.readString(to).matches("(?s).*>Lantern( Posts)?</text>.*")));
+        }
+        assertThat(texts).containsExactly("true", "false");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "--size square, --view border --layer fabric",
+        "--size square --view border, --view border --layer fabric",
+        "--size square --layer fabric, --view border --layer fabric",
+        "--size square --view border --layer fabric --dpi 96, --dpi: found beside --size",
+        "--size square --view border --layer fabric --cell-mm 4, --cell-mm: found beside --size",
+        "--size square --view border --layer fabric --draft, --draft: found beside --size",
+        "--view border --no-title, --no-title: found for a picture that is not for a shop page",
+        "--title, --title: found for a picture that is not for a shop page",
+        "--size huge, 'huge'"
+    })
+    void whatDoesNotGoWithAPictureForAShopIsRefused(String options, String why) throws IOException {
+        Path to = folder.resolve("posts.png");
+        List<Object> arguments = new ArrayList<>(List.of("draw", Charts.sound(folder), "--to", to));
+        arguments.addAll(List.of(options.split(" ")));
+        refused(run(arguments.toArray()), why);
         assertThat(to).doesNotExist();
     }
 

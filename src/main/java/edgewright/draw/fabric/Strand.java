@@ -117,7 +117,7 @@ record Strand(double[] points, double start, double middle, double end) {
         double ny = dx(t);
         double norm = Math.hypot(nx, ny);
         double half = part * thickness(t) * blunt(t);
-        return new double[] {inside(x(t) + half * nx / norm), inside(y(t) + half * ny / norm)};
+        return new double[] {inside(x(t) + half * nx / norm), insideUpright(y(t) + half * ny / norm)};
     }
 
     private double thickness(double t) {
@@ -130,19 +130,26 @@ record Strand(double[] points, double start, double middle, double end) {
         return Math.pow(Math.max(0, 1 - Math.pow(Math.abs(2 * t - 1), BLUNT)), 1 / BLUNT);
     }
 
-    /** Within the cell, or within it and the cell below for a strand that reaches down there. */
     private double upright(double out) {
-        double lowest = Math.min(points[1], points[7]) < -EDGE ? -EDGE - 1 : -EDGE;
-        return Math.max(lowest, Math.min(EDGE, out));
+        return Math.max(lowest(), Math.min(EDGE, out));
     }
 
     private static double within(double along) {
         return Math.max(-EDGE, Math.min(EDGE, along));
     }
 
-    /** Grooves are lines and stay inside the cell with all their width. */
-    private static double inside(double at) {
-        return Math.min(EDGE - GROOVE, at < -EDGE ? at : Math.max(GROOVE - EDGE, at));
+    /** Grooves are lines and stay in their room with all their width. */
+    private static double inside(double along) {
+        return Math.max(GROOVE - EDGE, Math.min(EDGE - GROOVE, along));
+    }
+
+    private double insideUpright(double out) {
+        return Math.max(lowest() + GROOVE, Math.min(EDGE - GROOVE, out));
+    }
+
+    /** Where the room of the strand ends towards the piece: with its cell, or with the cell below if it reaches down there. */
+    private double lowest() {
+        return Math.min(points[1], points[7]) < -2 * EDGE ? -EDGE - 1 : -EDGE;
     }
 
     private double length() {

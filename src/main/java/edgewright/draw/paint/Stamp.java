@@ -42,4 +42,9 @@ public final class Stamp {
     public int hashCode() {
         return hash;
     }
+
+    @Override
+    public String toString() {
+        return "Stamp" + shapes;
+    }
 }
