@@ -1,10 +1,13 @@
 package edgewright.booklet;
 
+import edgewright.booklet.sheets.CoverPicture;
 import edgewright.chart.Chart;
 import edgewright.chart.HookHand;
+import edgewright.chart.PerSide;
 import edgewright.chart.Terms;
 import edgewright.draw.marks.Emphasis;
 import edgewright.draw.picture.ChartPicture;
+import edgewright.draw.picture.FabricFill;
 import edgewright.draw.picture.PictureStyle;
 import edgewright.draw.svg.SvgPicture;
 import edgewright.texts.Language;
@@ -38,7 +41,7 @@ public enum WordsFormat {
     HTML(".html") {
         @Override
         String format(List<TermsVersion> versions, Chart chart, HookHand hand, Language language) {
-            return HtmlPage.of(versions, chart, picture(chart, hand, language));
+            return HtmlPage.of(versions, chart, fabric(chart, hand, language), picture(chart, hand, language));
         }
     };
 
@@ -86,6 +89,21 @@ public enum WordsFormat {
     }
 
     abstract String format(List<TermsVersion> versions, Chart chart, HookHand hand, Language language);
+
+    /** The border around a small piece, so that its stitches are seen; drawn simply, so that the page opens fast. */
+    private static Optional<HtmlPage.Fabric> fabric(Chart chart, HookHand hand, Language language) {
+        PerSide<Integer> repeats = CoverPicture.repeatsOfSmallPiece(chart);
+        if (ChartPicture.stitchesOfBorder(chart, repeats) > MOST_STITCHES) {
+            return Optional.empty();
+        }
+        // A page gives it its size; in small numbers it is said in fewer letters.
+        PictureStyle style = PictureStyle.fabric(language)
+                .withLook(FabricFill.SMALL)
+                .withCellMm(1)
+                .withHand(hand);
+        return Optional.of(
+                new HtmlPage.Fabric(SvgPicture.inPage(ChartPicture.wholeBorder(chart, repeats, style), "f-"), repeats));
+    }
 
     private static Optional<String> picture(Chart chart, HookHand hand, Language language) {
         PictureStyle style = PictureStyle.print(language).withHand(hand);

@@ -56,15 +56,21 @@ public final class CoverPicture {
      */
     public static Optional<PerSide<Integer>> repeatsShown(Chart chart, BookletOptions options) {
         int rounds = chart.rounds().size();
-        Optional<PerSide<Integer>> first = options.sizes().stream().findFirst();
-        int across = first.map(of -> Math.max(of.top(), of.bottom()))
-                .orElseGet(() -> repeats(chart.shape(Side.TOP), Math.max(SMALLEST_PIECE, 2 * rounds)));
-        int down = first.map(of -> Math.max(of.left(), of.right()))
-                .orElseGet(() -> repeats(chart.shape(Side.LEFT), Math.max(SMALLEST_PIECE * 2 / 3, 3 * rounds / 2)));
-        PerSide<Integer> repeats = PerSide.pairs(across, down);
+        PerSide<Integer> repeats = options.sizes().stream()
+                .findFirst()
+                .map(of -> PerSide.pairs(Math.max(of.top(), of.bottom()), Math.max(of.left(), of.right())))
+                .orElseGet(() -> repeatsOfSmallPiece(chart));
         return rounds * chart.border().allStitches(rounds, repeats) > MOST_SHOWN
                 ? Optional.empty()
                 : Optional.of(repeats);
+    }
+
+    /** How often the repeat is worked on each side of a piece that shows the border well where no size is asked for. */
+    public static PerSide<Integer> repeatsOfSmallPiece(Chart chart) {
+        int rounds = chart.rounds().size();
+        return PerSide.pairs(
+                repeats(chart.shape(Side.TOP), Math.max(SMALLEST_PIECE, 2 * rounds)),
+                repeats(chart.shape(Side.LEFT), Math.max(SMALLEST_PIECE * 2 / 3, 3 * rounds / 2)));
     }
 
     private static Drawing outerCorner(Chart chart, BookletOptions options) {

@@ -16,9 +16,11 @@ import edgewright.draw.marks.MarkKind;
 import edgewright.draw.paint.Area;
 import edgewright.draw.picture.CornerLayout;
 import edgewright.draw.picture.CornerPicture;
+import edgewright.draw.picture.FabricFill;
 import edgewright.draw.picture.PictureStyle;
 import edgewright.draw.picture.Rotation;
 import edgewright.draw.raster.RasterSurface;
+import edgewright.draw.raster.StampPixels;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.util.ArrayList;
@@ -37,6 +39,11 @@ final class CanvasPicture {
     /** Beyond this many places, each drawn in several cells, to paint all is less work than to say where they are. */
     private static final int MOST_SINGLE_PLACES = 300;
 
+    private static final double MM_PER_INCH = 25.4;
+
+    /** Stitches are drawn once for all pictures; each edit makes a picture. */
+    private static final StampPixels STAMPS = new StampPixels();
+
     private final Chart chart;
     private final CornerPicture corner;
     private final Emphasis emphasis;
@@ -45,6 +52,7 @@ final class CanvasPicture {
     private final ChartView.Layers layers;
     private final boolean dark;
     private final boolean large;
+    private final FabricFill look;
 
     private CanvasPicture(Chart chart, List<Finding> findings, ChartView view) {
         this.chart = chart;
@@ -52,6 +60,7 @@ final class CanvasPicture {
         this.layers = view.layers();
         this.dark = Look.isDark();
         this.large = isLarge(view);
+        this.look = look(view);
         this.emphasis = Emphasis.of(findings);
         this.byPlace = emphasis.byStitch();
         PictureStyle style = (dark ? PictureStyle.darkScreen(view.language()) : PictureStyle.screen(view.language()))
@@ -59,6 +68,8 @@ final class CanvasPicture {
                 .withPalette(Look.palette())
                 .withFabric(layers.fabric())
                 .withMarks(layers.marks() && (large || !layers.fabric()))
+                .withGrid(layers.marks())
+                .withLook(look)
                 .withRotation(turn);
         this.corner = CornerPicture.of(chart, style, emphasis);
     }
@@ -86,12 +97,23 @@ final class CanvasPicture {
 
     /** Whether this is how the chart is looked at still. */
     boolean isLookedAt(ChartView view) {
-        return turn == view.turn() && layers == view.layers() && dark == Look.isDark() && large == isLarge(view);
+        return turn == view.turn()
+                && layers == view.layers()
+                && dark == Look.isDark()
+                && large == isLarge(view)
+                && look == look(view);
     }
 
     /** On cells of a few pixels marks are a blur that only hides the fabric. */
     private static boolean isLarge(ChartView view) {
         return view.cellPx() >= SMALLEST_MARKED_PX;
+    }
+
+    /** The fabric alone is seen as it is worked; under marks it is flat. A fine screen has two dots for a pixel. */
+    private static FabricFill look(ChartView view) {
+        return view.layers() == ChartView.Layers.FABRIC
+                ? FabricFill.ofDots(CELL_MM, 2 * view.cellPx() * MM_PER_INCH / CELL_MM)
+                : FabricFill.FLAT;
     }
 
     /** Whether each cell lies where it lay, so that only what has changed is to be painted. */
@@ -173,7 +195,7 @@ final class CanvasPicture {
     private static void paint(Graphics2D g, CanvasScale scale, List<Mark> marks) {
         g.translate(scale.zero().x, scale.zero().y);
         g.scale(scale.pxPerMm(), scale.pxPerMm());
-        RasterSurface surface = new RasterSurface(g);
+        RasterSurface surface = new RasterSurface(g, STAMPS);
         marks.forEach(mark -> mark.drawOn(surface));
         g.dispose();
     }

@@ -32,6 +32,11 @@ public final class FabricStamps {
         this.depth = ColourMixing.shade(ColourMixing.average(yarns), 0.62);
     }
 
+    /** What is deep between all stitches; it belongs under them too, for two edges that meet let the ground through. */
+    public Colour depth() {
+        return depth;
+    }
+
     /**
      * A stitch.
      *

@@ -7,6 +7,8 @@ public enum MarkKind {
     /** The paper itself. */
     PAPER(Layer.PAPER),
 
+    /** What is deep under worked stitches, so that nothing lighter shows where two of them meet. */
+    FABRIC_GROUND(Layer.FABRIC),
     /** The yarn that shows in the cell of a stitch. */
     FABRIC_STITCH(Layer.FABRIC),
     /** The yarn of the corner chains. */

@@ -28,6 +28,9 @@ final class BorderPicture {
     /** Paper around the border, in cells. */
     private static final double EDGE = 1;
 
+    /** How far the loops of the last round may lie within their cells, in cells. */
+    static final double LOOPS = 0.3;
+
     private final Chart chart;
     private final PictureStyle style;
     private final BorderLayout layout;
@@ -50,7 +53,7 @@ final class BorderPicture {
                 sheet().heightMm(),
                 style.says().text("border-title", arg("title", chart.title())),
                 style.says().text("border-description", arg("title", chart.title())),
-                new PictureMarks(style, layout, cells, furniture()).in(sheet()));
+                new PictureMarks(style, layout, cells, furniture(cells)).in(sheet()));
     }
 
     /** The border and the paper around it. */
@@ -68,11 +71,12 @@ final class BorderPicture {
         }
     }
 
-    private List<Mark> furniture() {
+    private List<Mark> furniture(CellMarks cells) {
         SquaredPaper paper = new SquaredPaper(layout, style.palette());
         List<Mark> furniture = new ArrayList<>();
         furniture.add(plane(MarkKind.PAPER, sheet(), style.palette().paper()));
         if (style.fabric()) {
+            cells.under(List.of(layout.area().grown(-LOOPS * layout.cellMm()))).ifPresent(furniture::add);
             Area piece = paper.area(0, 0, layout.grid().width(), layout.grid().height());
             furniture.add(plane(MarkKind.FABRIC_PIECE, piece, style.palette().base()));
         }

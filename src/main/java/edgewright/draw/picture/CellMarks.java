@@ -38,6 +38,11 @@ public final class CellMarks {
         return !flagged.isEmpty();
     }
 
+    /** What lies under worked fabric; nothing under any other. */
+    Optional<Mark> under(List<Area> areas) {
+        return fabric.under(areas);
+    }
+
     /** What shows in a cell. A long stitch is drawn over the cells that it covers too, so cells must be drawn from the inside out. */
     Mark fabric(DrawnCell drawn) {
         GridCell cell = drawn.cell();

@@ -40,6 +40,10 @@ public final class CornerPicture {
                 List.of(new Shape.Fill(
                         PenPath.rectangle(new Area(0, 0, widthMm(), heightMm())),
                         style.palette().paper()))));
+        CellMarks cells = new CellMarks(chart, style, emphasis, layout());
+        if (style.fabric()) {
+            cells.under(arms()).ifPresent(furniture::add);
+        }
         if (style.grid()) {
             furniture.addAll(new CornerLines(layout(), style.palette()).marks());
         }
@@ -49,7 +53,7 @@ public final class CornerPicture {
         if (style.legend()) {
             furniture.addAll(sheet.legendMarks());
         }
-        this.marks = new PictureMarks(style, layout(), new CellMarks(chart, style, emphasis, layout()), furniture);
+        this.marks = new PictureMarks(style, layout(), cells, furniture);
     }
 
     /** The corner of a chart, whole. A ragged chart is drawn as far as it goes, and what it lacks is marked. */
@@ -66,6 +70,25 @@ public final class CornerPicture {
      */
     public CornerPicture tile(CellRange shown) {
         return new CornerPicture(chart, style.withLegend(false), emphasis, Optional.of(shown));
+    }
+
+    /** The areas of the two arms that are shown, each with the corner, without what may be free beside the last round's loops. */
+    private List<Area> arms() {
+        CornerLayout layout = layout();
+        Area shown = layout.area().grown(-BorderPicture.LOOPS * layout.cellMm());
+        Area corner = layout.areaOf(layout.cornerCell(0)).with(layout.areaOf(layout.cornerCell(layout.rounds())));
+        double left = Math.max(shown.xMm(), corner.xMm());
+        double right = Math.min(shown.rightMm(), corner.rightMm());
+        double top = Math.max(shown.yMm(), corner.yMm());
+        double bottom = Math.min(shown.bottomMm(), corner.bottomMm());
+        List<Area> arms = new ArrayList<>();
+        if (left < right) {
+            arms.add(Area.between(left, shown.yMm(), right, shown.bottomMm()));
+        }
+        if (top < bottom) {
+            arms.add(Area.between(shown.xMm(), top, shown.rightMm(), bottom));
+        }
+        return arms;
     }
 
     /** Where its cells lie. */

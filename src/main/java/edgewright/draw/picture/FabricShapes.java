@@ -6,6 +6,8 @@ import edgewright.chart.Stitch;
 import edgewright.chart.StitchLoop;
 import edgewright.draw.fabric.FabricStamps;
 import edgewright.draw.fabric.LoopsOnTop;
+import edgewright.draw.marks.Mark;
+import edgewright.draw.marks.MarkKind;
 import edgewright.draw.paint.Area;
 import edgewright.draw.paint.Frame;
 import edgewright.draw.paint.Hatch;
@@ -26,6 +28,23 @@ final class FabricShapes {
         this.yarns = yarns;
         this.worked = yarns.style().look().detail().map(detail -> new FabricStamps(detail, yarns.all()));
         this.piece = yarns.style().look().detail().map(detail -> new FabricStamps(detail, List.of(yarns.colour(0))));
+    }
+
+    /**
+     * What lies under all cells of worked fabric; nothing under cells that are flat or hatched.
+     *
+     * @param areas that the cells cover, those of the last round up to their loops
+     */
+    Optional<Mark> under(List<Area> areas) {
+        if (worked.isEmpty() || yarns.hatch(0).isPresent()) {
+            return Optional.empty();
+        }
+        Colour depth = worked.get().depth();
+        return Optional.of(Mark.beside(
+                MarkKind.FABRIC_GROUND,
+                areas.stream()
+                        .<Shape>map(area -> new Shape.Fill(PenPath.rectangle(area), depth))
+                        .toList()));
     }
 
     /** A cell, the frame in which its marks are made, and where it lies. */

@@ -7,7 +7,6 @@ import edgewright.draw.paint.Lettering;
 import edgewright.draw.paint.PenPath;
 import edgewright.draw.paint.Shape;
 import edgewright.draw.paint.Shape.Ends;
-import edgewright.draw.paint.Stamp;
 import edgewright.draw.paint.Surface;
 import java.awt.BasicStroke;
 import java.awt.Color;
@@ -18,9 +17,6 @@ import java.awt.font.GlyphVector;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
-import java.awt.image.BufferedImage;
-import java.util.HashMap;
-import java.util.Map;
 
 /**
  * Draws shapes in pixels, on a picture or on a window.
@@ -33,17 +29,23 @@ public final class RasterSurface implements Surface {
     private final Graphics2D graphics;
     private final AffineTransform toPixels;
     private final double scale;
-    private final Map<Pressed, BufferedImage> pressed = new HashMap<>();
+    private final StampPixels stamps;
     private boolean onPixels;
-
-    /** A stamp on so many whole pixels. */
-    private record Pressed(Stamp stamp, int width, int height) {}
 
     /**
      * @param graphics scaled to millimetres. The surface changes its colour, stroke, font, hints and transform as it goes; its
      *     clip stays. Whoever goes on drawing with it makes a copy first
      */
     public RasterSurface(Graphics2D graphics) {
+        this(graphics, new StampPixels());
+    }
+
+    /**
+     * @param graphics as above
+     * @param stamps what is known of stamps from earlier pictures
+     */
+    public RasterSurface(Graphics2D graphics, StampPixels stamps) {
+        this.stamps = stamps;
         this.graphics = graphics;
         this.toPixels = graphics.getTransform();
         this.scale = toPixels.getScaleX();
@@ -124,25 +126,9 @@ public final class RasterSurface implements Surface {
         int width = (int) Math.round(to.getX()) - x;
         int height = (int) Math.round(to.getY()) - y;
         if (width > 0 && height > 0) {
-            Pressed key = new Pressed(stamped.stamp(), width, height);
             whole();
-            graphics.drawImage(pressed.computeIfAbsent(key, RasterSurface::press), x, y, null);
+            graphics.drawImage(stamps.of(stamped.stamp(), width, height), x, y, null);
         }
-    }
-
-    private static BufferedImage press(Pressed key) {
-        BufferedImage image = new BufferedImage(key.width(), key.height(), BufferedImage.TYPE_INT_ARGB_PRE);
-        Area bounds = key.stamp().bounds();
-        Graphics2D graphics = image.createGraphics();
-        try {
-            graphics.scale(key.width() / bounds.widthMm(), key.height() / bounds.heightMm());
-            graphics.translate(-bounds.xMm(), -bounds.yMm());
-            RasterSurface surface = new RasterSurface(graphics);
-            key.stamp().shapes().forEach(shape -> shape.drawOn(surface));
-        } finally {
-            graphics.dispose();
-        }
-        return image;
     }
 
     /** A level or upright line as a row of whole pixels. */

@@ -1,6 +1,9 @@
 package edgewright.words.page;
 
+import static edgewright.texts.Arg.count;
+
 import edgewright.chart.Chart;
+import edgewright.chart.PerSide;
 import edgewright.chart.Yarn;
 import edgewright.texts.Messages;
 import java.io.IOException;
@@ -39,17 +42,28 @@ public final class HtmlPage implements TextBlockPrinter {
     }
 
     /**
+     * The border as it looks when it is worked.
+     *
+     * @param picture an element that shows it and says what it shows
+     * @param repeats how often the repeat is worked on each side of it; opposite sides equal
+     */
+    public record Fabric(String picture, PerSide<Integer> repeats) {}
+
+    /**
      * The page.
      *
      * @param versions of the pattern of this chart, one for each of the terms; at least one
      * @param chart whose pattern it is; its yarns lend their colours
+     * @param fabric the worked border, before all else; empty for none
      * @param picture an element that shows the chart and says what it shows, before the rounds; empty for none
      */
-    public static String of(List<TermsVersion> versions, Chart chart, Optional<String> picture) {
+    public static String of(
+            List<TermsVersion> versions, Chart chart, Optional<Fabric> fabric, Optional<String> picture) {
         HtmlPage page = new HtmlPage(chart, versions);
         page.head(versions.get(0));
         page.contents(picture.isPresent());
         page.html.append("<main>\n");
+        fabric.ifPresent(page::fabric);
         if (page.single) {
             page.parts(versions.get(0), picture);
         } else {
@@ -112,6 +126,17 @@ public final class HtmlPage implements TextBlockPrinter {
     private void link(String id, String words) {
         html.append("<li><a href=\"#").append(id).append("\">");
         html.append(escape(words)).append("</a></li>\n");
+    }
+
+    private void fabric(Fabric fabric) {
+        html.append("<figure>\n").append(fabric.picture());
+        element(
+                "figcaption",
+                says.text(
+                        "fabric",
+                        count("across", fabric.repeats().top()),
+                        count("down", fabric.repeats().left())));
+        html.append("</figure>\n");
     }
 
     private void picture(String picture) {

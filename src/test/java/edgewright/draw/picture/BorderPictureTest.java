@@ -14,11 +14,14 @@ import edgewright.draw.marks.Emphasis;
 import edgewright.draw.marks.Layer;
 import edgewright.draw.marks.Mark;
 import edgewright.draw.marks.MarkKind;
+import edgewright.draw.paint.Area;
 import edgewright.testing.RandomCharts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 class BorderPictureTest {
     @Test
@@ -74,6 +77,32 @@ class BorderPictureTest {
                 .filter(mark -> mark.cell().isPresent())
                 .map(mark -> mark.kind() + " " + mark.cell() + mark.place() + mark.yarn())
                 .toList();
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void under_worked_stitches_lies_one_ground_that_no_seam_lets_the_paper_through(FabricFill look) {
+        Chart chart = new RandomCharts(6).small();
+        for (Drawing drawing : List.of(
+                ChartPicture.wholeBorder(chart, PerSide.all(2), EnglishStyle.FABRIC.withLook(look)),
+                ChartPicture.corner(chart, EnglishStyle.FABRIC.withLook(look), Emphasis.NONE))) {
+            List<Mark> fabric = drawing.marks().stream()
+                    .filter(mark -> mark.kind().layer() == Layer.FABRIC)
+                    .toList();
+            if (look == FabricFill.FLAT) {
+                assertThat(fabric).noneMatch(mark -> mark.kind() == MarkKind.FABRIC_GROUND);
+                continue;
+            }
+            Mark ground = fabric.get(0);
+            assertThat(ground.kind()).isEqualTo(MarkKind.FABRIC_GROUND);
+            for (Mark mark : fabric) {
+                if (mark.cell().isPresent()) {
+                    Area cell = mark.bounds();
+                    assertThat(ground.shapes())
+                            .anyMatch(shape -> shape.bounds().holds(cell.middleXMm(), cell.middleYMm()));
+                }
+            }
+        }
     }
 
     @Test

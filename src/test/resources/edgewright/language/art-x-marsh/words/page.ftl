@@ -1,4 +1,5 @@
 untitled = Skriven mönster
 contents = Innehåll
 chart = Rutnät
+fabric = Bården som den ser ut: { $across } ovan, { $down } vid sidan.
 picture = En hörna še början av två sidor.
