@@ -16,6 +16,9 @@ record Strand(double[] points, double start, double middle, double end) {
     /** Neighbours lie on either side of these lines; nothing of a stitch crosses them. */
     private static final double EDGE = 0.5;
 
+    /** A strand that ends this far beyond its cell is meant to; one that ends nearer is only a little askew. */
+    private static final double ASKEW = 0.2;
+
     /** How blunt the ends are: 2 would be an oval. */
     private static final double BLUNT = 3.2;
 
@@ -149,7 +152,7 @@ record Strand(double[] points, double start, double middle, double end) {
 
     /** Where the room of the strand ends towards the piece: with its cell, or with the cell below if it reaches down there. */
     private double lowest() {
-        return Math.min(points[1], points[7]) < -2 * EDGE ? -EDGE - 1 : -EDGE;
+        return Math.min(points[1], points[7]) < -EDGE - ASKEW ? -EDGE - 1 : -EDGE;
     }
 
     private double length() {

@@ -122,6 +122,19 @@ class FabricStampsTest {
     }
 
     @Test
+    void the_yarn_over_of_a_long_stitch_lies_across_the_edge_between_its_two_cells() {
+        for (int quarters = 0; quarters < 4; quarters++) {
+            Frame frame = frame(quarters);
+            for (Shape printed : everyWay(Detail.STRANDS, Stitch.LONG, LoopsOnTop.NONE, frame)) {
+                List<Shape> shapes = parts(printed);
+                Area over = inCells(shapes.get(shapes.size() - 4).bounds(), frame);
+                assertThat(over.yMm()).isBetween(-0.95, -0.7);
+                assertThat(over.bottomMm()).isBetween(0.3, 0.5);
+            }
+        }
+    }
+
+    @Test
     void a_plain_stitch_above_hides_both_loops_and_the_last_round_shows_both() {
         FabricStamps fabric = new FabricStamps(Detail.PLIES, List.of(CHALK));
         GridCell cell = new GridCell(2, 2);
