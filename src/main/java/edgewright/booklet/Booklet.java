@@ -1,5 +1,7 @@
 package edgewright.booklet;
 
+import static edgewright.texts.Arg.arg;
+
 import edgewright.booklet.choice.BookletOptions;
 import edgewright.booklet.choice.Progress;
 import edgewright.booklet.page.PageLayout;
@@ -125,7 +127,8 @@ public final class Booklet {
     }
 
     private static String title(Chart chart, BookletOptions options) {
-        return chart.title().isBlank() ? options.says().text("untitled") : chart.title();
+        String title = chart.title().isBlank() ? options.says().text("untitled") : chart.title();
+        return options.parts().isWorkbook() ? options.says().text("workbook-title", arg("title", title)) : title;
     }
 
     /** A number that follows from what is printed and from nothing else; records are hashed by content. */

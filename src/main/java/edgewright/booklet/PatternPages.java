@@ -3,13 +3,17 @@ package edgewright.booklet;
 import static edgewright.texts.Arg.arg;
 
 import edgewright.booklet.choice.BookletOptions;
+import edgewright.booklet.choice.BookletPart;
 import edgewright.booklet.choice.Edition;
-import edgewright.booklet.choice.PrintedTerms;
 import edgewright.booklet.choice.Progress;
 import edgewright.booklet.maker.GuidePages;
 import edgewright.booklet.maker.WorksheetPages;
 import edgewright.booklet.page.Anchor;
+import edgewright.booklet.page.ColumnPairs;
 import edgewright.booklet.page.ColumnSlice;
+import edgewright.booklet.page.PageLayout;
+import edgewright.booklet.page.Paginator;
+import edgewright.booklet.page.Paginator.Placed;
 import edgewright.booklet.page.StructureRole;
 import edgewright.booklet.page.Tag;
 import edgewright.booklet.page.TextSetter;
@@ -21,6 +25,8 @@ import edgewright.booklet.parts.DraftPages;
 import edgewright.booklet.parts.LargePrintNotes;
 import edgewright.booklet.parts.PartPages;
 import edgewright.booklet.parts.ProvedPages;
+import edgewright.booklet.parts.TermsTexts;
+import edgewright.booklet.parts.TermsTexts.Told;
 import edgewright.booklet.parts.YarnPages;
 import edgewright.booklet.sheets.ChartLinks;
 import edgewright.booklet.sheets.ChartSheets;
@@ -31,45 +37,61 @@ import edgewright.check.Verdict;
 import edgewright.draw.marks.Emphasis;
 import edgewright.texts.Messages;
 import edgewright.words.page.PatternPart;
-import edgewright.words.page.PatternText;
-import edgewright.words.write.PatternWriter;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
- * A whole pattern as strips, in the order in which it is read: first page, contents, findings of a draft, what is needed and
- * how the words are meant, the chart, the rounds in words, finishing, for which sizes the words were worked back, counts, and
- * then the extras: the round guide and the worksheet. In large print the words come before the chart. In both terms, what
- * depends on them comes twice.
+ * A pattern as strips, part by part in the order that was chosen. Parts begin where the one before them ends; only the facts
+ * after a cover, and a chart that needs a whole page, begin a page. What a pattern says before its rounds stands in two columns
+ * side by side, but for large print. In both terms, what depends on them comes twice.
  */
 public final class PatternPages {
-    /** What says the same in any terms, and so is printed once. */
-    private static final Set<PatternPart.Kind> ONCE =
-            EnumSet.of(PatternPart.Kind.NEEDS, PatternPart.Kind.DESIGNER_NOTES, PatternPart.Kind.COUNTS);
+    private static final Set<PatternPart.Kind> FACTS = EnumSet.of(
+            PatternPart.Kind.TERMS,
+            PatternPart.Kind.NEEDS,
+            PatternPart.Kind.DESIGNER_NOTES,
+            PatternPart.Kind.NOTES,
+            PatternPart.Kind.ABBREVIATIONS,
+            PatternPart.Kind.SET_UP,
+            PatternPart.Kind.JOINING);
+    private static final Set<PatternPart.Kind> WORDS = EnumSet.of(PatternPart.Kind.ROUNDS, PatternPart.Kind.BACK);
+
+    /** Columns side by side begin on a page of which this much is left. */
+    private static final double LEAST_ROOM = 0.5;
 
     private final TextSetter setter;
+    /** For what stands in two columns side by side; where there is but one, for the whole page. */
+    private final TextSetter facts;
+
     private final Messages says;
     private final Chart chart;
     private final BookletOptions options;
-    private final Verdict verdict;
+    private final List<BookletPart> order;
     private final boolean draft;
     private final Progress progress;
     private final Tag root = Tag.document();
     private final ChartLinks links;
-    private final List<ColumnSlice> body = new ArrayList<>();
+    private final TermsTexts texts;
+    private final DraftPages findings;
     private final List<String> problems = new ArrayList<>();
 
     public PatternPages(TextSetter setter, Chart chart, BookletOptions options, Verdict verdict, Progress progress) {
         this.setter = setter;
+        this.facts = setter.sheet().oneColumn() ? setter : setter.inHalf();
         this.says = setter.says();
         this.chart = chart;
         this.options = options;
-        this.verdict = verdict;
+        this.order = options.inOrder();
         this.draft = verdict.hasErrors();
         this.progress = progress;
         this.links = new ChartLinks(setter);
+        this.texts = new TermsTexts(chart, options, draft);
+        this.findings = new DraftPages(verdict, options.language());
     }
 
     /**
@@ -78,22 +100,22 @@ public final class PatternPages {
      * @throws java.util.concurrent.CancellationException if it is not to go on
      */
     public List<ColumnSlice> strips() {
-        PatternText words = PatternWriter.write(chart, options.words(draft));
-        DraftPages findings = new DraftPages(verdict, options.language());
-        announceRounds(words);
-        if (draft) {
-            body.addAll(findings.set(setter, section(root), new Anchor(says.text("draft-heading"), 1)));
+        if (order.contains(BookletPart.WORDS)) {
+            texts.heading(PatternPart.Kind.ROUNDS)
+                    .ifPresent(heading -> options.telling()
+                            .terms()
+                            .inTurn()
+                            .forEach(terms -> links.announce(terms, headed(heading, Optional.of(terms)))));
         }
-        if (options.telling().terms().inTurn().size() > 1) {
-            inBothTerms(words, findings);
-        } else {
-            told(root, options, words, findings);
+        Map<BookletPart, List<ColumnSlice>> set = new EnumMap<>(BookletPart.class);
+        for (BookletPart part : order) {
+            progress.requireGoOn();
+            set.put(part, set(part));
         }
-        if (options.supplements().worksheet()) {
-            body.addAll(new WorksheetPages(setter, chart, options)
-                    .set(section(root), new Anchor(says.text("worksheet-heading"), 1)));
+        if (!order.contains(BookletPart.PROOF)) {
+            proof();
         }
-        return withFirstPages(words);
+        return inOrder(set);
     }
 
     /** What stands against the words of the strips that were set, a sentence each; none if they make the chart. */
@@ -101,165 +123,208 @@ public final class PatternPages {
         return List.copyOf(problems);
     }
 
-    /** The chart leads to rounds that are yet to come. */
-    private void announceRounds(PatternText words) {
-        for (PatternPart part : words.parts()) {
-            if (part.kind() == PatternPart.Kind.ROUNDS) {
-                for (Terms terms : options.telling().terms().inTurn()) {
-                    links.announce(terms, headed(part.heading(), terms));
-                }
+    /** A part as it is set wherever it stands; nothing of those that depend on where. */
+    private List<ColumnSlice> set(BookletPart part) {
+        return switch (part) {
+            case COVER ->
+                new Cover(setter, chart, root)
+                        .strips(
+                                CoverPicture.of(chart, options),
+                                CoverPicture.shown(chart, options),
+                                new CoverFacts(chart, options, texts.first()));
+            case FACTS -> words(FACTS, facts);
+            case WORDS -> words(WORDS, setter);
+            case COUNTS -> counts();
+            case FINISHING -> words(EnumSet.of(PatternPart.Kind.FINISHING), setter);
+            case PROOF -> proof();
+            case GUIDE -> new GuidePages(setter, chart, options).set(section(root), anchor(says.text("guide-heading")));
+            case WORKSHEET ->
+                new WorksheetPages(setter, chart, options).set(section(root), anchor(says.text("worksheet-heading")));
+            case SIZES ->
+                new WorksheetPages(setter, chart, options).sizes(section(root), anchor(says.text("sizes-part")));
+            case YARN -> new YarnPages(setter, chart, options).set(section(root), anchor(says.text("yarn-heading")));
+            case CONTENTS, CHART -> List.of();
+        };
+    }
+
+    /** Everything in its place, with the list of contents and the chart, which depend on what is around them. */
+    private List<ColumnSlice> inOrder(Map<BookletPart, List<ColumnSlice>> set) {
+        List<ColumnSlice> all = new ArrayList<>();
+        List<ColumnSlice> halves = new ArrayList<>();
+        if (order.get(0) != BookletPart.COVER) {
+            all.addAll(new Cover(setter, chart, root).title(options.parts().isWorkbook()));
+            all.addAll(findings());
+        }
+        for (BookletPart part : order) {
+            if (isInHalves(part)) {
+                halves.addAll(part == BookletPart.CONTENTS ? contents(set) : set.get(part));
+                continue;
             }
+            side(halves, all);
+            List<ColumnSlice> strips = switch (part) {
+                case CONTENTS -> contents(set);
+                case CHART -> chart(roomPt(all));
+                default -> set.get(part);
+            };
+            all.addAll(isAfterCover(all) ? onNewPage(strips) : strips);
+            if (part == BookletPart.COVER) {
+                all.addAll(onNewPage(findings()));
+            }
+        }
+        side(halves, all);
+        return all;
+    }
+
+    private boolean isInHalves(BookletPart part) {
+        return facts.sheet().narrow() && (part == BookletPart.CONTENTS || part == BookletPart.FACTS);
+    }
+
+    /** Puts what was set for two columns to the rest. */
+    private void side(List<ColumnSlice> halves, List<ColumnSlice> all) {
+        if (!halves.isEmpty()) {
+            PageLayout sheet = setter.sheet();
+            double room = roomPt(all);
+            boolean fresh = isAfterCover(all) || room < LEAST_ROOM * sheet.heightPt();
+            all.addAll(new ColumnPairs(sheet).set(List.copyOf(halves), fresh ? 0 : sheet.heightPt() - room));
+            halves.clear();
         }
     }
 
-    /** The pattern in one of the terms: everything in its place. */
-    private void told(Tag parent, BookletOptions in, PatternText words, DraftPages findings) {
-        boolean chartLast = in.edition() == Edition.LARGE_PRINT;
-        for (PatternPart part : inOrder(words)) {
-            if (part.kind() == PatternPart.Kind.ROUNDS && !chartLast) {
-                chart(findings);
-            }
-            if (part.kind() == PatternPart.Kind.COUNTS) {
-                if (chartLast) {
-                    chart(findings);
-                }
-                proved(parent, in);
-            }
-            part(parent, in, part, part.heading());
-        }
-        if (in.supplements().guide()) {
-            guide(parent, in);
-        }
+    /** Whether nothing but the cover stands before, and what comes is not to go on under its facts. */
+    private boolean isAfterCover(List<ColumnSlice> before) {
+        return !setter.sheet().oneColumn()
+                && order.get(0) == BookletPart.COVER
+                && before.stream().noneMatch(strip -> !strip.anchors().isEmpty())
+                && !before.isEmpty();
     }
 
-    /** First what is the same in both terms, then all that is not, once in each, and at last the counts. */
-    private void inBothTerms(PatternText words, DraftPages findings) {
-        boolean chartLast = options.edition() == Edition.LARGE_PRINT;
-        List<PatternPart> parts = inOrder(words);
-        parts.stream()
-                .filter(part -> ONCE.contains(part.kind()) && part.kind() != PatternPart.Kind.COUNTS)
-                .forEach(part -> part(root, options, part, part.heading()));
-        if (!chartLast) {
-            chart(findings);
+    private static List<ColumnSlice> onNewPage(List<ColumnSlice> strips) {
+        List<ColumnSlice> moved = new ArrayList<>(strips);
+        if (!moved.isEmpty()) {
+            moved.set(0, moved.get(0).onNewPage(true));
         }
-        for (Terms terms : options.telling().terms().inTurn()) {
-            BookletOptions in = options.withTerms(terms);
-            Tag told = section(root).inLanguage(options.languageTag(terms));
-            String name = says.text("terms-" + terms);
-            int first = body.size();
-            for (PatternPart part : inOrder(PatternWriter.write(chart, in.words(draft)))) {
-                if (!ONCE.contains(part.kind())) {
-                    boolean opening = part.kind() == PatternPart.Kind.TERMS;
-                    part(told, in, part, opening ? name : headed(part.heading(), terms));
-                }
-            }
-            body.set(first, body.get(first).onNewPage(true));
-            proved(told, in);
-        }
-        if (chartLast) {
-            chart(findings);
-        }
-        parts.stream()
-                .filter(part -> part.kind() == PatternPart.Kind.COUNTS)
-                .forEach(part -> part(root, options, part, part.heading()));
-        if (options.supplements().guide()) {
-            for (Terms terms : options.telling().terms().inTurn()) {
-                guide(section(root).inLanguage(options.languageTag(terms)), options.withTerms(terms));
-            }
-        }
+        return moved;
     }
 
-    /** The order of the words themselves. The heading is the first page. */
-    private static List<PatternPart> inOrder(PatternText words) {
-        return words.parts().stream()
-                .filter(part -> part.kind() != PatternPart.Kind.HEADING)
-                .toList();
+    /** How much of the last page is left. */
+    private double roomPt(List<ColumnSlice> before) {
+        double height = setter.sheet().heightPt();
+        List<List<Placed>> pages = new Paginator(height).pages(before);
+        if (pages.isEmpty()) {
+            return height;
+        }
+        List<Placed> page = pages.get(pages.size() - 1);
+        Placed last = page.get(page.size() - 1);
+        return last.strip().sheet().isPresent()
+                ? 0
+                : height - last.topPt() - last.strip().heightPt();
     }
 
-    /** The guide is an extra, to be worked from when the pattern has been read. */
-    private void guide(Tag parent, BookletOptions in) {
-        body.addAll(new GuidePages(setter, chart, in).set(section(parent), anchor(says.text("guide-heading"), in)));
+    private List<ColumnSlice> findings() {
+        return draft && !options.parts().isWorkbook()
+                ? findings.set(setter, section(root), anchor(says.text("draft-heading")))
+                : List.of();
     }
 
-    /** Cover and contents, which knows of everything that comes after it. */
-    private List<ColumnSlice> withFirstPages(PatternText words) {
+    /** A line for each part that has a heading. */
+    private List<ColumnSlice> contents(Map<BookletPart, List<ColumnSlice>> set) {
         List<Anchor> inside = new ArrayList<>();
-        body.forEach(strip -> strip.anchor().ifPresent(inside::add));
-        List<ColumnSlice> strips = new ArrayList<>(new Cover(setter, chart, root)
-                .strips(
-                        CoverPicture.of(chart, options),
-                        new CoverFacts(chart, options, words, CoverPicture.repeatsShown(chart, options))));
-        List<ColumnSlice> contents = new ArrayList<>(
-                new ContentsPage(setter).set(section(root), new Anchor(says.text("contents-heading"), 1), inside));
-        contents.set(0, contents.get(0).onNewPage(!setter.sheet().oneColumn()));
-        strips.addAll(contents);
-        strips.addAll(body);
+        for (BookletPart part : order) {
+            if (part == BookletPart.CHART) {
+                inside.add(links.chart());
+            }
+            set.get(part).stream()
+                    .flatMap(strip -> strip.anchors().stream())
+                    .map(ColumnSlice.Reached::anchor)
+                    .filter(anchor -> anchor.level() == 1)
+                    .forEach(inside::add);
+        }
+        return new ContentsPage(facts).set(section(root), anchor(says.text("contents-heading")), inside);
+    }
+
+    private List<ColumnSlice> chart(double roomPt) {
+        progress.requireGoOn();
+        return new ChartSheets(setter, chart, options, draft ? findings.emphasis() : Emphasis.NONE)
+                .set(section(root), links, roomPt);
+    }
+
+    /** The parts of the words of these kinds. */
+    private List<ColumnSlice> words(Set<PatternPart.Kind> kinds, TextSetter by) {
+        List<ColumnSlice> strips = new ArrayList<>();
+        Map<Terms, Tag> toldIn = new EnumMap<>(Terms.class);
+        for (Told told : texts.parts(kinds)) {
+            Tag parent = told.terms()
+                    .map(terms ->
+                            toldIn.computeIfAbsent(terms, each -> section(root).inLanguage(options.languageTag(each))))
+                    .orElse(root);
+            strips.addAll(part(section(parent), told, by));
+        }
         return strips;
     }
 
-    private void chart(DraftPages findings) {
-        progress.requireGoOn();
-        body.addAll(new ChartSheets(setter, chart, options, draft ? findings.emphasis() : Emphasis.NONE)
-                .set(section(root), links));
-    }
-
-    private void proved(Tag parent, BookletOptions in) {
-        if (!draft) {
-            ProvedPages proved = new ProvedPages(setter, chart, in, progress);
-            body.addAll(proved.set(section(parent), anchor(says.text("proved-heading"), in)));
-            problems.addAll(proved.problems());
-        }
-    }
-
-    private void part(Tag parent, BookletOptions in, PatternPart part, String title) {
-        progress.requireGoOn();
-        Tag section = section(parent);
+    private List<ColumnSlice> part(Tag section, Told told, TextSetter by) {
+        PatternPart part = told.part();
         boolean rounds = part.kind() == PatternPart.Kind.ROUNDS;
-        Anchor anchor = rounds ? links.rounds(in.terms()) : new Anchor(title, 1);
-        List<ColumnSlice> strips;
-        if (part.kind() == PatternPart.Kind.COUNTS && in.sizes().isEmpty()) {
-            strips = new ArrayList<>(setter.partHeading(section, anchor));
-            strips.addAll(CountsPages.set(setter, chart, in.counting(), section));
-        } else {
-            strips = new ArrayList<>(PartPages.set(
-                    setter,
-                    chart,
-                    part,
-                    section,
-                    heading -> rounds ? links.toChart(heading, section) : heading,
-                    anchor));
+        boolean opening = part.kind() == PatternPart.Kind.TERMS;
+        String title = told.terms().isPresent() && opening
+                ? says.text("terms-" + told.terms().get())
+                : headed(part.heading(), told.terms());
+        Anchor anchor = rounds ? links.rounds(told.terms().orElse(options.terms())) : new Anchor(title, 1);
+        List<ColumnSlice> strips = new ArrayList<>(PartPages.set(
+                by,
+                chart,
+                part,
+                section,
+                heading -> rounds && order.contains(BookletPart.CHART) ? links.toChart(heading, section) : heading,
+                anchor));
+        if (part.kind() == PatternPart.Kind.NOTES
+                && options.edition() == Edition.LARGE_PRINT
+                && told.terms().isEmpty()) {
+            strips.addAll(LargePrintNotes.set(by, section(root), anchor(says.text("large-heading"))));
         }
-        if (rounds) {
-            strips.set(0, strips.get(0).onNewPage(true));
-        }
-        body.addAll(strips);
-        if (part.kind() == PatternPart.Kind.NOTES && in.edition() == Edition.LARGE_PRINT) {
-            body.addAll(LargePrintNotes.set(setter, section(parent), anchor(says.text("large-heading"), in)));
-        }
-        yarn(part.kind());
+        return strips;
     }
 
-    /** How much yarn stands after what is needed, and round by round after the counts. */
-    private void yarn(PatternPart.Kind after) {
-        if (!options.supplements().yarn()) {
-            return;
+    private List<ColumnSlice> counts() {
+        Set<PatternPart.Kind> kind = EnumSet.of(PatternPart.Kind.COUNTS);
+        if (!options.sizes().isEmpty()) {
+            return words(kind, setter);
         }
-        YarnPages yarn = new YarnPages(setter, chart, options);
-        switch (after) {
-            case NEEDS -> body.addAll(yarn.needs(section(root), new Anchor(says.text("yarn-needs-heading"), 1)));
-            case COUNTS -> body.addAll(yarn.rounds(section(root), new Anchor(says.text("yarn-rounds-heading"), 1)));
-            default -> {}
-        }
+        Tag section = section(root);
+        List<ColumnSlice> strips = new ArrayList<>();
+        texts.heading(PatternPart.Kind.COUNTS).ifPresent(heading -> {
+            strips.addAll(setter.partHeading(section, new Anchor(heading, 1)));
+            strips.addAll(CountsPages.set(setter, chart, options.counting(), section));
+        });
+        return strips;
     }
 
-    /** A heading of the booklet's own, with the terms where there are two. */
-    private Anchor anchor(String heading, BookletOptions in) {
-        return new Anchor(headed(heading, in.terms()), 1);
+    /** Works the words back in all terms, and says so once. */
+    private List<ColumnSlice> proof() {
+        if (draft) {
+            return List.of();
+        }
+        List<ColumnSlice> strips = new ArrayList<>();
+        for (Terms terms : options.telling().terms().inTurn()) {
+            ProvedPages proved = new ProvedPages(setter, chart, options.withTerms(terms), progress);
+            List<ColumnSlice> set = proved.set(section(root), anchor(says.text("proved-heading")));
+            problems.addAll(proved.problems());
+            if (strips.isEmpty()) {
+                strips.addAll(set);
+            }
+        }
+        return strips;
     }
 
-    private String headed(String heading, Terms terms) {
-        return options.telling().terms() == PrintedTerms.BOTH
-                ? says.text("both-heading", arg("heading", heading), arg("terms", says.text("terms-" + terms)))
+    /** A heading of the booklet's own. */
+    private static Anchor anchor(String heading) {
+        return new Anchor(heading, 1);
+    }
+
+    /** A heading of what is told in one of two terms. */
+    private String headed(String heading, Optional<Terms> terms) {
+        return options.telling().terms().inTurn().size() > 1 && terms.isPresent()
+                ? says.text("both-heading", arg("heading", heading), arg("terms", says.text("terms-" + terms.get())))
                 : heading;
     }
 

@@ -1,13 +1,16 @@
 package edgewright.booklet;
 
 import edgewright.booklet.sheets.CoverPicture;
+import edgewright.booklet.sheets.StitchNames;
 import edgewright.chart.Chart;
 import edgewright.chart.HookHand;
 import edgewright.chart.PerSide;
 import edgewright.chart.Terms;
+import edgewright.draw.marks.Drawing;
 import edgewright.draw.marks.Emphasis;
 import edgewright.draw.picture.ChartPicture;
 import edgewright.draw.picture.FabricFill;
+import edgewright.draw.picture.Legend;
 import edgewright.draw.picture.PictureStyle;
 import edgewright.draw.svg.SvgPicture;
 import edgewright.texts.Language;
@@ -41,7 +44,8 @@ public enum WordsFormat {
     HTML(".html") {
         @Override
         String format(List<TermsVersion> versions, Chart chart, HookHand hand, Language language) {
-            return HtmlPage.of(versions, chart, fabric(chart, hand, language), picture(chart, hand, language));
+            return HtmlPage.of(
+                    versions, chart, fabric(chart, hand, language), picture(versions, chart, hand, language));
         }
     };
 
@@ -105,11 +109,16 @@ public enum WordsFormat {
                 new HtmlPage.Fabric(SvgPicture.inPage(ChartPicture.wholeBorder(chart, repeats, style), "f-"), repeats));
     }
 
-    private static Optional<String> picture(Chart chart, HookHand hand, Language language) {
-        PictureStyle style = PictureStyle.print(language).withHand(hand);
+    /** The chart, and under it what its marks mean, in the terms of the words. */
+    private static Optional<String> picture(
+            List<TermsVersion> versions, Chart chart, HookHand hand, Language language) {
+        PictureStyle style = PictureStyle.print(language).withHand(hand).withLegend(false);
         if (ChartPicture.stitchesOfCorner(chart, style) > MOST_STITCHES) {
             return Optional.empty();
         }
-        return Optional.of(SvgPicture.inPage(ChartPicture.corner(chart, style, Emphasis.NONE), "chart-"));
+        List<Terms> terms = versions.stream().map(TermsVersion::terms).toList();
+        Drawing key = Legend.of(chart, style, Emphasis.NONE, stitch -> StitchNames.of(stitch, terms, language));
+        return Optional.of(SvgPicture.inPage(ChartPicture.corner(chart, style, Emphasis.NONE), "chart-")
+                + SvgPicture.inPage(key, "key-"));
     }
 }

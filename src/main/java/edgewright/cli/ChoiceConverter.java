@@ -4,6 +4,7 @@ import static edgewright.texts.Arg.arg;
 import static edgewright.texts.Arg.commas;
 
 import edgewright.booklet.WordsFormat;
+import edgewright.booklet.choice.BookletPart;
 import edgewright.booklet.choice.ChartKind;
 import edgewright.booklet.choice.ChartPaper;
 import edgewright.booklet.choice.Edition;
@@ -44,7 +45,7 @@ final class ChoiceConverter {
             DrawCommand.LayerChoice.class,
             DrawCommand.View.class,
             ShopSize.class,
-            SupplementsOption.Supplement.class);
+            BookletPart.class);
 
     private ChoiceConverter() {}
 

@@ -105,9 +105,6 @@ public final class GuideSentences {
     }
 
     private String of(Landmark landmark) {
-        if (landmark instanceof Landmark.NoLongStitch) {
-            return says.text("landmark-none");
-        }
         if (landmark instanceof Landmark.EachLong each) {
             return says.text("landmark-each-" + each.relation());
         }

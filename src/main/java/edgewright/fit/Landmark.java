@@ -2,9 +2,6 @@ package edgewright.fit;
 
 /** Something true of a round that a maker can see on the fabric. */
 public sealed interface Landmark {
-    /** The round has no long stitch. */
-    record NoLongStitch() implements Landmark {}
-
     /** Every long stitch of the round, corner sections included, lies so. */
     record EachLong(LandmarkRelation relation) implements Landmark {}
 

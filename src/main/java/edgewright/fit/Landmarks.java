@@ -76,7 +76,6 @@ public final class Landmarks {
     private List<Landmark> all() {
         List<Landmark> all = new ArrayList<>();
         if (longs.stream().allMatch(BitSet::isEmpty)) {
-            all.add(new Landmark.NoLongStitch());
             return all;
         }
         told(relations()).forEach(relation -> all.add(new Landmark.EachLong(relation)));

@@ -3,8 +3,8 @@ package edgewright.booklet;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import edgewright.booklet.choice.BookletOptions;
+import edgewright.booklet.choice.BookletParts;
 import edgewright.booklet.choice.Progress;
-import edgewright.booklet.choice.Supplements;
 import edgewright.chart.Chart;
 import edgewright.chart.Yarn;
 import edgewright.texts.English;
@@ -19,7 +19,7 @@ class PreviewTest {
 
     @Test
     void thePagesAreThoseThatArePrinted() throws Exception {
-        BookletOptions options = BookletOptions.of(STEPS, English.LANGUAGE).withSupplements(Supplements.NONE);
+        BookletOptions options = BookletOptions.of(STEPS, English.LANGUAGE).withParts(BookletParts.USUAL);
         try (Preview preview = Preview.of(STEPS, options, Progress.NONE).orElseThrow();
                 ReadBack read = Published.read(STEPS, options)) {
             assertThat(preview.pages()).isEqualTo(read.document().getNumberOfPages());

@@ -32,6 +32,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import java.util.zip.GZIPOutputStream;
@@ -102,6 +103,29 @@ class WordsFormatTest {
                 .isEqualTo(inBothTerms(chart, false));
         assertThat(page.getElementsByTagName("svg").getLength()).isEqualTo(2);
         assertThat(withoutFabric(html).length()).isLessThan(190_000);
+    }
+
+    @Test
+    void the_key_of_the_chart_calls_the_stitches_as_the_words_do() {
+        Chart chart = Published.sample("reed-bank");
+        assertThat(keyOf(chart, List.of(Terms.UK)))
+                .contains("dc blo", "drop tr")
+                .doesNotContain("sc blo", "back-loop");
+        assertThat(keyOf(chart, List.of(Terms.US)))
+                .contains("sc blo", "drop dc")
+                .doesNotContain("drop tr", "back-loop");
+        assertThat(keyOf(chart, BOTH)).contains("dc blo / sc blo", "drop tr / drop dc");
+    }
+
+    private static List<String> keyOf(Chart chart, List<Terms> terms) {
+        String html =
+                WordsFormat.HTML.write(chart, WordingOptions.of(chart, English.LANGUAGE), terms, English.LANGUAGE);
+        String key = html.substring(html.lastIndexOf("<svg"), html.lastIndexOf("</svg>"));
+        return Pattern.compile("<text[^>]*>([^<]*)</text>")
+                .matcher(key)
+                .results()
+                .map(found -> found.group(1))
+                .toList();
     }
 
     @Test

@@ -14,6 +14,7 @@ import edgewright.file.ChartFiles;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
@@ -130,16 +131,87 @@ class PublishCommandTest {
         "yarn,                   true,  true,  false",
         "'worksheet,guide,yarn', false, false, false"
     })
-    void supplementsCanBeLeftOut(String leftOut, boolean guide, boolean worksheet, boolean yarn) throws IOException {
+    void partsCanBeLeftOut(String leftOut, boolean guide, boolean worksheet, boolean yarn) throws IOException {
         Path to = folder.resolve("bare.pdf");
-        assertThat(run("publish", Charts.sound(folder), "--to", to, "--leave-out", leftOut)
+        assertThat(run("publish", Charts.sound(folder), "--to", to, "--workbook", "appendix", "--leave-out", leftOut)
                         .status())
                 .isZero();
         try (PDDocument pages = Loader.loadPDF(to.toFile())) {
-            assertThat(text(pages).contains("Round guide")).isEqualTo(guide);
-            assertThat(text(pages).contains("Worksheet")).isEqualTo(worksheet);
-            assertThat(text(pages).contains("How much yarn")).isEqualTo(yarn);
+            assertThat(text(pages).contains("One block for each round")).isEqualTo(guide);
+            assertThat(text(pages).contains("Count again in")).isEqualTo(worksheet);
+            assertThat(text(pages).contains("What each round takes")).isEqualTo(yarn);
         }
+    }
+
+    @Test
+    void thePartsThatWereChosenStandInTheirOrder() throws IOException {
+        Path to = folder.resolve("short.pdf");
+        run("publish", Charts.sound(folder), "--to", to, "--parts", "words,finishing,chart");
+        try (PDDocument pages = Loader.loadPDF(to.toFile())) {
+            assertThat(headings(pages)).containsExactly("Rounds", "Finishing", "Chart");
+        }
+    }
+
+    @Test
+    void theWorkbookIsASecondFileOfWhatThePatternLeavesOut() throws IOException {
+        Path to = folder.resolve("posts.pdf");
+        Path workbook = folder.resolve("posts-workbook.pdf");
+        Ended ended = run("publish", Charts.sound(folder), "--to", to, "--workbook", workbook);
+        try (PDDocument pattern = Loader.loadPDF(to.toFile());
+                PDDocument second = Loader.loadPDF(workbook.toFile())) {
+            assertThat(ended.out())
+                    .isEqualTo("wrote " + to + ": " + pattern.getNumberOfPages() + " pages\nwrote " + workbook + ": "
+                            + second.getNumberOfPages() + " pages\n");
+            assertThat(headings(pattern)).doesNotContain("Contents", "Round guide", "Worksheet");
+            assertThat(headings(second)).containsExactly("Round guide", "Worksheet", "Sizes", "How much yarn");
+            assertThat(text(second)).startsWith("UK terms").contains("Lantern Posts: workbook");
+        }
+    }
+
+    @Test
+    void ofTheWorkbookOnlyThePartsThatWereNamedArePrinted() throws IOException {
+        Path to = folder.resolve("posts.pdf");
+        Path workbook = folder.resolve("posts-workbook.pdf");
+        run("publish", Charts.sound(folder), "--to", to, "--parts", "cover,sizes,words", "--workbook", workbook);
+        try (PDDocument pattern = Loader.loadPDF(to.toFile());
+                PDDocument second = Loader.loadPDF(workbook.toFile())) {
+            assertThat(headings(pattern)).containsExactly("Rounds");
+            assertThat(headings(second)).containsExactly("Sizes");
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "--parts facts,chart,facts | --parts: facts is there twice, expected each part once",
+                "--parts facts,cover | --parts: cover comes after facts, expected it first",
+                "--parts guide --workbook w.pdf | --parts: no part is left for the file of --to, expected at least one"
+                        + " that is not of the workbook",
+                "--workbook w.pdf --leave-out guide,worksheet,sizes,yarn | --workbook: no part is left for its file,"
+                        + " expected at least one of guide, worksheet, sizes, yarn",
+            })
+    void partsThatMakeNoFileAreRefused(String options, String said) throws IOException {
+        Path to = folder.resolve("posts.pdf");
+        List<Object> arguments = new ArrayList<>(List.of("publish", Charts.sound(folder), "--to", to));
+        arguments.addAll(List.of(options.split(" ")));
+        assertThat(run(arguments.toArray())).isEqualTo(new Ended(2, "", said + "\n"));
+        assertThat(to).doesNotExist();
+    }
+
+    @Test
+    void theWorkbookIsNotWrittenOverThePattern() throws IOException {
+        Path to = folder.resolve("posts.pdf");
+        assertThat(run("publish", Charts.sound(folder), "--to", to, "--workbook", to))
+                .isEqualTo(
+                        new Ended(2, "", to + ": both files have this name, expected another name for the workbook\n"));
+        assertThat(to).doesNotExist();
+    }
+
+    private static List<String> headings(PDDocument pages) {
+        List<String> headings = new ArrayList<>();
+        pages.getDocumentCatalog().getDocumentOutline().children().forEach(item -> headings.add(item.getTitle()));
+        return headings;
     }
 
     @Test

@@ -34,7 +34,6 @@ class GuideSentencesTest {
     @Test
     void the_other_landmarks_are_said_with_their_numbers() {
         assertThat(sentences.landmarks(List.of(
-                        new Landmark.NoLongStitch(),
                         new Landmark.InGroups(2),
                         new Landmark.FirstLong(4),
                         new Landmark.FirstLong(2),
@@ -42,7 +41,6 @@ class GuideSentencesTest {
                         new Landmark.LongsOnSide(0, 1),
                         new Landmark.LongsOnSide(1, 0))))
                 .containsExactly(
-                        "There is no long stitch in this round.",
                         "The long stitches stand in groups of 2.",
                         "The first long stitch after a corner is stitch 4 (the one in the corner chain is 1).",
                         "The first long stitch after a corner is stitch 2 (the one in the corner chain is 1): it goes into"

@@ -42,9 +42,6 @@ class LandmarksOnFabricTest {
     private static final Map<Pattern, Claim> CLAIMS = new LinkedHashMap<>();
 
     static {
-        claim(
-                "There is no long stitch in this round.",
-                (side, said) -> side.longs().isEmpty());
         each(
                 "sits between two long stitches of the round below",
                 (side, made) -> side.after(made) && side.before(made));

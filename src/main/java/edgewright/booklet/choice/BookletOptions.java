@@ -19,32 +19,32 @@ import java.util.OptionalDouble;
  * What the person who publishes a pattern chooses.
  *
  * @param draft whether a chart with error findings is published all the same, marked as a draft on every page
- * @param supplements which parts that not every maker needs are printed too
+ * @param parts of what the file is made, and in which order
  * @param language in which the pattern speaks; everyday words are spelled as they are where its terms, of both the first, are used
  */
 public record BookletOptions(
         PrintChoice appearance,
         WordingChoice telling,
         PrintingNotice imprint,
-        Supplements supplements,
+        BookletParts parts,
         boolean draft,
         Language language) {
     public BookletOptions {
         Objects.requireNonNull(appearance);
         Objects.requireNonNull(telling);
         Objects.requireNonNull(imprint);
-        Objects.requireNonNull(supplements);
+        Objects.requireNonNull(parts);
         language = language.spelledAs(telling.terms().inTurn().get(0).name());
     }
 
-    /** The pattern in the chart's own terms, for right-handed makers, on A4, for any size, with all supplements. */
+    /** The pattern in the chart's own terms, for right-handed makers, on A4, for any size, without the workbook. */
     public static BookletOptions of(Chart chart, Language language) {
         return new BookletOptions(
                 PrintChoice.STANDARD,
                 new WordingChoice(
                         PrintedTerms.of(chart.terms()), Counting.STITCHES, HookHand.RIGHT, PatternSize.named(chart)),
                 PrintingNotice.NONE,
-                Supplements.ALL,
+                BookletParts.USUAL,
                 false,
                 language);
     }
@@ -94,6 +94,11 @@ public record BookletOptions(
         return telling.size().sizes();
     }
 
+    /** What the sizes of the pattern are called, in their order; none where they have no names. */
+    public List<String> sizeNames() {
+        return telling.size().names();
+    }
+
     /** What the booklet says in its own words. */
     public Messages says() {
         return language.messages("booklet");
@@ -104,6 +109,11 @@ public record BookletOptions(
         return language.dialectTag(terms.name());
     }
 
+    /** The parts of the file in their order. */
+    public List<BookletPart> inOrder() {
+        return parts.inOrder(edition());
+    }
+
     /** How the words are written, in the first of the terms. */
     public WordingOptions words(boolean asDraft) {
         return new WordingOptions(language(), terms(), counting(), size(), asDraft, hand(), telling.layout(), false);
@@ -111,17 +121,17 @@ public record BookletOptions(
 
     /** Looking otherwise. */
     public BookletOptions with(PrintChoice other) {
-        return new BookletOptions(other, telling, imprint, supplements, draft, language);
+        return new BookletOptions(other, telling, imprint, parts, draft, language);
     }
 
     /** Told otherwise. */
     public BookletOptions with(WordingChoice other) {
-        return new BookletOptions(appearance, other, imprint, supplements, draft, language);
+        return new BookletOptions(appearance, other, imprint, parts, draft, language);
     }
 
     /** With another version and date. */
     public BookletOptions with(PrintingNotice other) {
-        return new BookletOptions(appearance, telling, other, supplements, draft, language);
+        return new BookletOptions(appearance, telling, other, parts, draft, language);
     }
 
     /** In another edition. */
@@ -169,13 +179,13 @@ public record BookletOptions(
         return withSize(new PatternSize.OfPiece(plan));
     }
 
-    /** With these supplements and no others. */
-    public BookletOptions withSupplements(Supplements other) {
+    /** Made of other parts. */
+    public BookletOptions withParts(BookletParts other) {
         return new BookletOptions(appearance, telling, imprint, other, draft, language);
     }
 
     /** Published even with error findings, or not. */
     public BookletOptions withDraft(boolean allowed) {
-        return new BookletOptions(appearance, telling, imprint, supplements, allowed, language);
+        return new BookletOptions(appearance, telling, imprint, parts, allowed, language);
     }
 }

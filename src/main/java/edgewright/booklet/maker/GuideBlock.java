@@ -19,12 +19,14 @@ import edgewright.booklet.page.TextStyle;
 import edgewright.booklet.page.TextStyles;
 import edgewright.chart.HookHand;
 import edgewright.chart.Side;
+import edgewright.chart.Terms;
 import edgewright.chart.Yarn;
 import edgewright.texts.Messages;
 import edgewright.words.page.RoundParts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** Sets what the guide says of one round, under a hairline, with boxes to tick. */
 final class GuideBlock {
@@ -47,13 +49,21 @@ final class GuideBlock {
         this.hand = hand;
     }
 
-    List<ColumnSlice> set(Tag parent, GuideFacts.RoundFacts facts, RoundParts parts) {
+    /**
+     * What is worked in a round, in one of the terms.
+     *
+     * @param tag of BCP 47
+     */
+    record Told(Terms terms, String tag, RoundParts parts) {}
+
+    /** @param told in each of the terms, at least one; what is the same in all of them is set once */
+    List<ColumnSlice> set(Tag parent, GuideFacts.RoundFacts facts, List<Told> told) {
         List<ColumnSlice> strips = new ArrayList<>(head(parent, facts));
         Tag list = parent.child(StructureRole.LIST);
-        if (parts instanceof RoundParts.OfAllSides alike) {
-            strips.addAll(ofAllSides(list, alike));
+        if (told.get(0).parts() instanceof RoundParts.OfAllSides) {
+            strips.addAll(ofAllSides(list, told));
         } else {
-            strips.addAll(ofEachSide(list, (RoundParts.OfEachSide) parts));
+            told.forEach(each -> strips.addAll(ofEachSide(list, (RoundParts.OfEachSide) each.parts())));
         }
         strips.addAll(prose(list, says.text("guide-seen"), facts.seen()));
         strips.addAll(prose(list, says.text("guide-back"), facts.back()));
@@ -68,14 +78,33 @@ final class GuideBlock {
         return strips;
     }
 
-    private List<ColumnSlice> ofAllSides(Tag list, RoundParts.OfAllSides parts) {
+    private List<ColumnSlice> ofAllSides(Tag list, List<Told> told) {
+        boolean alone = ((RoundParts.OfAllSides) told.get(0).parts()).isGroupAlone();
         List<ColumnSlice> strips = new ArrayList<>();
-        strips.addAll(prose(list, says.text("guide-start"), parts.start()));
-        strips.addAll(stitches(list, says.text("guide-fromCorner"), parts.fromCorner()));
-        strips.addAll(
-                stitches(list, says.text(parts.isGroupAlone() ? "guide-eachSide" : "guide-repeat"), parts.repeat()));
-        strips.addAll(stitches(list, says.text("guide-toCorner"), parts.toCorner()));
-        strips.addAll(stitches(list, says.text("guide-corner"), parts.corner()));
+        strips.addAll(row(list, says.text("guide-start"), told, false, RoundParts.OfAllSides::start));
+        strips.addAll(row(list, says.text("guide-fromCorner"), told, true, RoundParts.OfAllSides::fromCorner));
+        strips.addAll(row(
+                list, says.text(alone ? "guide-eachSide" : "guide-repeat"), told, true, RoundParts.OfAllSides::repeat));
+        strips.addAll(row(list, says.text("guide-toCorner"), told, true, RoundParts.OfAllSides::toCorner));
+        strips.addAll(row(list, says.text("guide-corner"), told, true, RoundParts.OfAllSides::corner));
+        return strips;
+    }
+
+    /** A row that says the same in all terms, or one for each. */
+    private List<ColumnSlice> row(
+            Tag list, String label, List<Told> told, boolean stitches, Function<RoundParts.OfAllSides, String> of) {
+        List<String> texts = told.stream()
+                .map(each -> of.apply((RoundParts.OfAllSides) each.parts()))
+                .toList();
+        if (texts.stream().distinct().count() == 1) {
+            return row(list, label, texts.get(0), stitches);
+        }
+        List<ColumnSlice> strips = new ArrayList<>();
+        for (int i = 0; i < told.size(); i++) {
+            Told each = told.get(i);
+            String words = says.text("guide-inTerms-" + each.terms(), arg("words", texts.get(i)));
+            strips.addAll(row(list.inLanguage(each.tag()), label, words, stitches));
+        }
         return strips;
     }
 
@@ -86,7 +115,7 @@ final class GuideBlock {
         double baseline = sheet.halfLinePt() + label.baselinePt();
         Yarn yarn = facts.yarn();
         String named = says.text("guide-yarn", arg("id", yarn.id()), arg("name", yarn.name()));
-        Optional<String> hook = facts.hook().map(size -> says.text("guide-hook", arg("mm", size)));
+        Optional<String> hook = facts.hook();
         List<Piece> pieces = new ArrayList<>();
         pieces.add(Piece.ornament(
                 PageItem.Box.filled(0, 0, sheet.widthPt(), 0.6, PageColour.LINE),
@@ -115,10 +144,6 @@ final class GuideBlock {
         hookWords.ifPresent(words -> pieces.add(Piece.of(parent.child(StructureRole.PARAGRAPH), words)));
         strips.add(ColumnSlice.of(sheet.halfLinePt() + sheet.linePt(), pieces));
         return strips;
-    }
-
-    private List<ColumnSlice> stitches(Tag list, String label, String text) {
-        return row(list, label, text, true);
     }
 
     /** The words for each side in a round that puts the counts right. */

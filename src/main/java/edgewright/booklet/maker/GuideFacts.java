@@ -1,18 +1,23 @@
 package edgewright.booklet.maker;
 
+import static edgewright.texts.Arg.arg;
 import static edgewright.texts.Arg.number;
+import static edgewright.texts.Arg.shortest;
 
 import edgewright.booklet.choice.BookletOptions;
 import edgewright.booklet.choice.Edition;
 import edgewright.booklet.parts.CountsPages;
 import edgewright.chart.Chart;
+import edgewright.chart.HookSize;
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
+import edgewright.chart.Terms;
 import edgewright.chart.Yarn;
 import edgewright.fit.BackLayer;
 import edgewright.fit.GuideSentences;
 import edgewright.fit.Landmarks;
 import edgewright.texts.Messages;
+import edgewright.yarn.HookNames;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -29,7 +34,7 @@ final class GuideFacts {
     /**
      * One round.
      *
-     * @param hook the hook in millimetres, if the designer names one
+     * @param hook the hook, if the designer names one
      * @param counted what the columns of the counts stand for: the sides, or for a pattern of any size examples; the first
      *     element is the head of them all
      * @param counts the way of counting, then a count for each column
@@ -81,11 +86,19 @@ final class GuideFacts {
         return new RoundFacts(
                 round,
                 chart.yarnOf(round),
-                chart.making().hook().map(hook -> options.language().shortest(hook.mm(), 2)),
+                chart.making().hook().map(this::hook),
                 counted,
                 counts,
                 String.join(" ", seen(round)),
                 back(round));
+    }
+
+    private String hook(HookSize hook) {
+        var mm = shortest("mm", hook.mm(), 2);
+        Optional<String> name =
+                options.telling().terms().inTurn().contains(Terms.US) ? HookNames.us(hook) : Optional.empty();
+        return name.map(us -> says.text("guide-hookUs", mm, arg("name", us)))
+                .orElseGet(() -> says.text("guide-hook", mm));
     }
 
     private String back(int round) {

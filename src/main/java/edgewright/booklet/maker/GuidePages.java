@@ -9,13 +9,14 @@ import edgewright.booklet.page.ColumnSlice.Break;
 import edgewright.booklet.page.Tag;
 import edgewright.booklet.page.TextSetter;
 import edgewright.chart.Chart;
+import edgewright.chart.Terms;
 import edgewright.texts.Messages;
 import edgewright.words.write.PatternWriter;
 import edgewright.words.write.WordingOptions;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The round guide: a block for each round, never cut, with what to work, count and see, and boxes to tick. */
+/** The round guide, in both terms if both are printed: a block for each round, never cut, with what to work, count and see, and boxes to tick. */
 public final class GuidePages {
     private final TextSetter setter;
     private final Messages says;
@@ -49,13 +50,22 @@ public final class GuidePages {
             // With the first block this is higher than a page.
             strips.set(strips.size() - 1, strips.get(strips.size() - 1).breaking(Break.FREE));
         }
-        WordingOptions written = options.words(false);
         GuideFacts facts = new GuideFacts(chart, options);
         GuideBlock block = new GuideBlock(setter, options.hand());
         for (int round = 1; round <= chart.rounds().size(); round++) {
-            strips.addAll(block.set(parent, facts.of(round), PatternWriter.parts(chart, round, written)));
+            strips.addAll(block.set(parent, facts.of(round), told(round)));
         }
-        strips.set(0, strips.get(0).onNewPage(true));
         return strips;
+    }
+
+    /** The words of a round in each of the terms. */
+    private List<GuideBlock.Told> told(int round) {
+        List<GuideBlock.Told> told = new ArrayList<>();
+        for (Terms terms : options.telling().terms().inTurn()) {
+            WordingOptions written = options.withTerms(terms).words(false);
+            told.add(
+                    new GuideBlock.Told(terms, options.languageTag(terms), PatternWriter.parts(chart, round, written)));
+        }
+        return told;
     }
 }

@@ -35,7 +35,6 @@ final class PieceSheet {
 
     List<ColumnSlice> set(Tag parent, Anchor anchor) {
         List<ColumnSlice> strips = new ArrayList<>(setter.partHeading(parent, anchor));
-        strips.set(0, strips.get(0).onNewPage(true));
         strips.addAll(setter.paragraph(parent, says.text("worksheet-how-piece")));
         strips.addAll(counted(parent));
         strips.addAll(change(parent));

@@ -14,15 +14,18 @@ import edgewright.booklet.page.Tag;
 import edgewright.booklet.page.TextSetter;
 import edgewright.booklet.parts.CountsPages;
 import edgewright.chart.Chart;
+import edgewright.chart.HookSize;
 import edgewright.chart.PerSide;
 import edgewright.chart.SideShape;
 import edgewright.chart.Swatch;
+import edgewright.chart.Terms;
 import edgewright.fit.BackLayer;
 import edgewright.fit.FinishedSize;
 import edgewright.fit.GuideSentences;
 import edgewright.fit.Inches;
 import edgewright.fit.Ratio;
 import edgewright.texts.Messages;
+import edgewright.yarn.HookNames;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -52,6 +55,8 @@ final class SizePages {
     private final Chart chart;
     private final SideShape shape;
     private final Optional<Swatch> swatch;
+    /** Whether measures are given in inches too. */
+    private final boolean inches;
 
     SizePages(TextSetter setter, WorksheetPlan plan) {
         this.setter = setter;
@@ -60,6 +65,7 @@ final class SizePages {
         this.chart = plan.chart();
         this.shape = chart.shape();
         this.swatch = chart.making().swatch();
+        this.inches = plan.options().telling().terms().inTurn().contains(Terms.US);
     }
 
     /** The counts with which a side comes out even in the counting round; around the size of the pattern, if it has one. */
@@ -107,7 +113,7 @@ final class SizePages {
                 .toList();
     }
 
-    /** A row a size: counts in the rounds that matter, and with a swatch the size in centimetres. */
+    /** A row a size: counts in the rounds that matter, and with a swatch how large it is. */
     List<ColumnSlice> sizes(Tag parent) {
         int last = chart.rounds().size();
         List<Integer> rounds =
@@ -115,7 +121,12 @@ final class SizePages {
         List<String> columns = new ArrayList<>(List.of(says.text("sizes-repeats")));
         rounds.forEach(round ->
                 columns.add(round == 0 ? says.text("sizes-base") : says.text("sizes-round", number("round", round))));
-        swatch.ifPresent(s -> columns.addAll(List.of(says.text("sizes-pieceCm"), says.text("sizes-outerCm"))));
+        swatch.ifPresent(s -> {
+            columns.addAll(List.of(says.text("sizes-pieceCm"), says.text("sizes-outerCm")));
+            if (inches) {
+                columns.addAll(List.of(says.text("sizes-pieceIn"), says.text("sizes-outerIn")));
+            }
+        });
         List<List<String>> rows = new ArrayList<>();
         for (int repeats : repeats()) {
             List<String> row = new ArrayList<>(List.of(setter.language().count(repeats)));
@@ -125,11 +136,15 @@ final class SizePages {
                         FinishedSize.onStitches(PerSide.all(Math.max(1, shape.stitches(0, repeats))), last, s);
                 row.add(cm(size.acrossMm()));
                 row.add(cm(size.outerAcrossMm()));
+                if (inches) {
+                    Inches in = new Inches(setter.language());
+                    row.add(in.ofMm(size.acrossMm()));
+                    row.add(in.ofMm(size.outerAcrossMm()));
+                }
             });
             rows.add(row);
         }
         List<ColumnSlice> strips = headed(parent, says.text("sizes-heading"));
-        strips.set(0, strips.get(0).onNewPage(true));
         String way = says.text("counts-caption-" + plan.options().counting());
         strips.addAll(wide(setter, parent, swatch.isPresent() ? way + " " + says.text("sizes-bySwatch") : way));
         strips.addAll(table(parent, columns, rows));
@@ -237,10 +252,7 @@ final class SizePages {
             rows.add(row);
         }
         List<ColumnSlice> strips = headed(parent, says.text("sizes-back-heading"));
-        chart.making()
-                .backHook()
-                .ifPresent(hook -> strips.addAll(
-                        wide(setter, parent, says.text("sizes-back-hook", shortest("mm", hook.mm(), 2)))));
+        chart.making().backHook().ifPresent(hook -> strips.addAll(wide(setter, parent, backHook(hook))));
         strips.addAll(apart(
                 setter,
                 parent,
@@ -248,6 +260,13 @@ final class SizePages {
                         + says.text("counts-caption-" + plan.options().counting())));
         strips.addAll(table(parent, columns, rows));
         return strips;
+    }
+
+    private String backHook(HookSize hook) {
+        var mm = shortest("mm", hook.mm(), 2);
+        Optional<String> name = inches ? HookNames.us(hook) : Optional.empty();
+        return name.map(us -> says.text("sizes-back-hookUs", mm, arg("name", us)))
+                .orElseGet(() -> says.text("sizes-back-hook", mm));
     }
 
     /** The text of a table is as wide as the column; what is shaded stands out a little. */

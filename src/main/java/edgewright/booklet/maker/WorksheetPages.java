@@ -56,12 +56,9 @@ public final class WorksheetPages {
     public List<ColumnSlice> set(Tag parent, Anchor anchor) {
         if (options.size().changes().isPresent()) {
             FitPlan piece = options.size().changes().get();
-            List<ColumnSlice> strips = new PieceSheet(setter, options, piece).set(parent, anchor);
-            strips.addAll(new SizePages(setter, plan).back(parent));
-            return strips;
+            return new PieceSheet(setter, options, piece).set(parent, anchor);
         }
         List<ColumnSlice> strips = new ArrayList<>(setter.partHeading(parent, anchor));
-        strips.set(0, strips.get(0).onNewPage(true));
         strips.addAll(setter.paragraph(parent, says.text("worksheet-how")));
         strips.addAll(after(setter.paragraph(parent, new FitSentences(options.language()).of(plan.rounds()))));
         if (!setter.sheet().oneColumn()) {
@@ -71,13 +68,26 @@ public final class WorksheetPages {
         }
         SizePages sizes = new SizePages(setter, plan);
         strips.addAll(sizes.closing(parent));
-        strips.addAll(counting(parent));
-        strips.addAll(change(parent));
+        strips.addAll(withNext(counting(parent)));
+        strips.addAll(withNext(change(parent)));
         strips.addAll(check(parent));
-        strips.addAll(sizes.sizes(parent));
-        strips.addAll(sizes.swatch(parent));
-        strips.addAll(sizes.pickUp(parent));
+        return strips;
+    }
+
+    /** Counts and measures of sizes, how the base round is picked up, and the back layer; of one piece the back layer alone. */
+    public List<ColumnSlice> sizes(Tag parent, Anchor anchor) {
+        SizePages sizes = new SizePages(setter, plan);
+        List<ColumnSlice> strips = new ArrayList<>();
+        if (options.size().changes().isEmpty()) {
+            strips.addAll(sizes.sizes(parent));
+            strips.addAll(sizes.swatch(parent));
+            strips.addAll(sizes.pickUp(parent));
+        }
         strips.addAll(sizes.back(parent));
+        if (!strips.isEmpty()) {
+            strips.set(0, strips.get(0).spaced(0));
+            strips.addAll(0, setter.partHeading(parent, anchor));
+        }
         return strips;
     }
 
@@ -98,7 +108,6 @@ public final class WorksheetPages {
     private List<ColumnSlice> counting(Tag parent) {
         String where = inRound(plan.counting());
         List<ColumnSlice> strips = stage(parent, says.text("worksheet-count", arg("where", where)));
-        strips.set(0, strips.get(0).onNewPage(true));
         strips.addAll(prose(parent, says.text("worksheet-count-how-" + options.counting())));
         strips.addAll(SizePages.apart(setter, parent, even(plan.counting())));
         for (Side side : options.hand().workingOrder()) {
@@ -220,6 +229,12 @@ public final class WorksheetPages {
     private List<ColumnSlice> after(List<ColumnSlice> paragraph) {
         paragraph.set(0, paragraph.get(0).spaced(setter.sheet().halfLinePt()));
         return paragraph;
+    }
+
+    /** The lines to write on are seen at a glance, if a page holds them. */
+    private static List<ColumnSlice> withNext(List<ColumnSlice> step) {
+        step.set(step.size() - 1, step.get(step.size() - 1).breaking(Break.UNWELCOME));
+        return step;
     }
 
     private List<ColumnSlice> kept(List<ColumnSlice> strips) {

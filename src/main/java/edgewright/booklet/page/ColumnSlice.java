@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param pieces what is printed in it, in reading order
  * @param below how willingly a page ends under this strip
  * @param newPage whether a page begins with this strip
- * @param anchor the place to go to that begins here
+ * @param anchors the places to go to that begin here, from the top
  * @param repeated what is printed again over this strip if a page begins with it: the head of its table, the number of its
  *     round
  * @param sheet the page that this strip stands on, if it is not that of the rest; strips on other sheets begin other pages
@@ -22,7 +22,7 @@ public record ColumnSlice(
         List<Piece> pieces,
         Break below,
         boolean newPage,
-        Optional<Anchor> anchor,
+        List<Reached> anchors,
         List<ColumnSlice> repeated,
         Optional<PageLayout> sheet) {
 
@@ -55,42 +55,56 @@ public record ColumnSlice(
         }
     }
 
+    /**
+     * A place to go to.
+     *
+     * @param downPt how far under the top of the strip it begins
+     */
+    public record Reached(Anchor anchor, double downPt) {}
+
     public ColumnSlice {
         pieces = List.copyOf(pieces);
+        anchors = List.copyOf(anchors);
         repeated = List.copyOf(repeated);
     }
 
     public static ColumnSlice of(double heightPt, List<Piece> pieces) {
-        return new ColumnSlice(heightPt, 0, pieces, Break.FREE, false, Optional.empty(), List.of(), Optional.empty());
+        return new ColumnSlice(heightPt, 0, pieces, Break.FREE, false, List.of(), List.of(), Optional.empty());
     }
 
     public ColumnSlice spaced(double abovePt) {
-        return new ColumnSlice(heightPt, abovePt, pieces, below, newPage, anchor, repeated, sheet);
+        return new ColumnSlice(heightPt, abovePt, pieces, below, newPage, anchors, repeated, sheet);
     }
 
     public ColumnSlice breaking(Break willingness) {
-        return new ColumnSlice(heightPt, spaceAbovePt, pieces, willingness, newPage, anchor, repeated, sheet);
+        return new ColumnSlice(heightPt, spaceAbovePt, pieces, willingness, newPage, anchors, repeated, sheet);
     }
 
     public ColumnSlice holding(List<Piece> others) {
-        return new ColumnSlice(heightPt, spaceAbovePt, others, below, newPage, anchor, repeated, sheet);
+        return new ColumnSlice(heightPt, spaceAbovePt, others, below, newPage, anchors, repeated, sheet);
     }
 
     public ColumnSlice onNewPage(boolean begins) {
-        return new ColumnSlice(heightPt, spaceAbovePt, pieces, below, begins, anchor, repeated, sheet);
+        return new ColumnSlice(heightPt, spaceAbovePt, pieces, below, begins, anchors, repeated, sheet);
     }
 
     public ColumnSlice anchored(Anchor place) {
-        return new ColumnSlice(heightPt, spaceAbovePt, pieces, below, newPage, Optional.of(place), repeated, sheet);
+        return new ColumnSlice(
+                heightPt, spaceAbovePt, pieces, below, newPage, List.of(new Reached(place, 0)), repeated, sheet);
+    }
+
+    /** With these places to go to. */
+    ColumnSlice reaching(List<Reached> places) {
+        return new ColumnSlice(heightPt, spaceAbovePt, pieces, below, newPage, places, repeated, sheet);
     }
 
     public ColumnSlice repeating(List<ColumnSlice> again) {
-        return new ColumnSlice(heightPt, spaceAbovePt, pieces, below, newPage, anchor, again, sheet);
+        return new ColumnSlice(heightPt, spaceAbovePt, pieces, below, newPage, anchors, again, sheet);
     }
 
     /** On a page of that kind. */
     public ColumnSlice onSheet(PageLayout page) {
-        return new ColumnSlice(heightPt, spaceAbovePt, pieces, below, newPage, anchor, repeated, Optional.of(page));
+        return new ColumnSlice(heightPt, spaceAbovePt, pieces, below, newPage, anchors, repeated, Optional.of(page));
     }
 
     /** The same to the eye, but nothing that a reader hears again. */
@@ -101,7 +115,7 @@ public record ColumnSlice(
                 pieces.stream().map(Piece::asOrnament).toList(),
                 below,
                 newPage,
-                Optional.empty(),
+                List.of(),
                 List.of(),
                 sheet);
     }

@@ -37,6 +37,11 @@ public final class LabelledEntries {
         if (setter.sheet().oneColumn()) {
             return stacked(labelTag, label, style, ornaments, indentPt, lines);
         }
+        if (setter.sheet().narrow()) {
+            return lines.size() == 1
+                    ? hanging(labelTag, label, style, ornaments, indentPt, lines.get(0))
+                    : stacked(labelTag, label, style, ornaments, indentPt, lines);
+        }
         double room = setter.sheet().labelPt() - GUTTER_PT - indentPt;
         List<ColumnSlice> beside = new ArrayList<>();
         for (Line line : lines) {
@@ -90,11 +95,34 @@ public final class LabelledEntries {
 
     /** The label, and what it names on the same line and those under it, as wide as the column. */
     public List<ColumnSlice> runIn(Tag labelTag, String label, TextStyle style, Line line) {
-        double widthPt = setter.sheet().widthPt();
-        PageItem.Words head = setter.words(0, style.baselinePt(), label + " ", style);
-        double beginsPt = head.widthPt() + RUN_IN_PT;
+        return runIn(labelTag, label, style, 0, 0, line);
+    }
+
+    /** The label after its ornaments, what it names beside it, and more lines set in under it. */
+    private List<ColumnSlice> hanging(
+            Tag labelTag, String label, TextStyle style, List<PageItem> ornaments, double indentPt, Line line) {
+        List<ColumnSlice> strips = new ArrayList<>(
+                runIn(labelTag, label, style, indentPt, setter.sheet().linePt(), line));
+        if (!ornaments.isEmpty()) {
+            List<Piece> pieces = new ArrayList<>(List.of(new Piece(Optional.empty(), ornaments)));
+            pieces.addAll(strips.get(0).pieces());
+            strips.set(0, strips.get(0).holding(pieces));
+        }
+        return strips;
+    }
+
+    /**
+     * @param labelPt where the label begins
+     * @param hangPt where lines begin that have no label
+     */
+    private List<ColumnSlice> runIn(
+            Tag labelTag, String label, TextStyle style, double labelPt, double hangPt, Line line) {
+        double widthPt = setter.sheet().widthPt() - hangPt;
+        PageItem.Words head = setter.words(labelPt, style.baselinePt(), label + " ", style);
+        double beginsPt = labelPt + head.widthPt() + RUN_IN_PT;
         TextStyle text = line.style();
-        List<String> lines = TextSetter.breaker(text, line.stitches()).lines(line.text(), widthPt, widthPt - beginsPt);
+        List<String> lines = TextSetter.breaker(text, line.stitches())
+                .lines(line.text(), widthPt, Math.min(widthPt, widthPt + hangPt - beginsPt));
         List<ColumnSlice> strips = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
             List<Piece> pieces = new ArrayList<>();
@@ -102,7 +130,7 @@ public final class LabelledEntries {
                 pieces.add(Piece.of(labelTag, head));
             }
             if (!lines.get(i).isEmpty()) {
-                double x = i == 0 ? beginsPt : 0;
+                double x = i == 0 ? beginsPt : hangPt;
                 pieces.add(Piece.of(line.tag(), setter.words(x, text.baselinePt(), lines.get(i), text)));
             }
             strips.add(ColumnSlice.of(text.leadingPt(), pieces));

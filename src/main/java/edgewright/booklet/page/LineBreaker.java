@@ -17,6 +17,11 @@ import java.util.regex.Pattern;
 public final class LineBreaker {
     private static final Pattern NUMBER = Pattern.compile("[*(\\[]*\\d[\\d.]*");
 
+    /** The first of several counts in brackets, and those after it. */
+    private static final Pattern OPENS = Pattern.compile("(.* )?[(\\[]\\d[\\d,.]*,");
+
+    private static final Pattern GOES_ON = Pattern.compile("\\d[\\d,.]*,");
+
     /** Sums of widths are not exact. */
     private static final double TOLERANCE_PT = 0.001;
 
@@ -178,12 +183,13 @@ public final class LineBreaker {
     }
 
     /**
-     * Words, with the numbers among them held to the word that they count. In a sentence a number may as well belong to the
+     * Words, with the numbers among them held to the word that they count, and counts of several sizes to one another. In a sentence a number may as well belong to the
      * word before it ('round 5'), so it is held to both.
      */
     private List<Unit> held(List<Unit> words) {
         List<Unit> held = new ArrayList<>();
         boolean afterNumber = false;
+        boolean inCounts = false;
         for (Unit word : words) {
             boolean holds =
                     afterNumber || (!atPauses && Character.isDigit(word.text().charAt(0)));
@@ -193,7 +199,9 @@ public final class LineBreaker {
             } else {
                 held.add(word);
             }
-            afterNumber = NUMBER.matcher(word.text()).matches();
+            inCounts = OPENS.matcher(word.text()).matches()
+                    || (inCounts && GOES_ON.matcher(word.text()).matches());
+            afterNumber = inCounts || NUMBER.matcher(word.text()).matches();
         }
         return held;
     }

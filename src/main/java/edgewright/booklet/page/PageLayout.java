@@ -12,6 +12,7 @@ import edgewright.booklet.choice.Paper;
  *     they stand over it
  * @param linePt from line to line of running text
  * @param narrowestMarginPt how near to the edge of the page a picture may come
+ * @param narrow whether this is one of two columns side by side: labels run into what they name
  */
 public record PageLayout(
         double pageWidthPt,
@@ -22,19 +23,23 @@ public record PageLayout(
         double heightPt,
         double labelPt,
         double linePt,
-        double narrowestMarginPt) {
+        double narrowestMarginPt,
+        boolean narrow) {
     /** Points of 1/72 inch in a millimetre. */
     public static final double PT_PER_MM = 72 / 25.4;
 
-    private static final double LINE_PT = 15;
+    private static final double LINE_PT = 13;
     private static final double LARGE_LINE_PT = 30;
-    private static final double TEXT_PT = 10.5;
+    private static final double TEXT_PT = 9.5;
     private static final double LARGE_TEXT_PT = 22;
     private static final double SIDE_MARGIN_MM = 20;
     private static final double NARROWEST_MARGIN_MM = 12;
     private static final double TOP_MARGIN_MM = 26;
     private static final double FOOT_MARGIN_MM = 22;
-    private static final double LABEL_PT = 96;
+    /** White between two columns side by side. */
+    private static final double GUTTER_PT = 22;
+
+    private static final double LABEL_PT = 110;
 
     /** The margin on all sides that the advice for low vision asks for: an inch. */
     private static final double LARGE_MARGIN_MM = 25.4;
@@ -61,7 +66,8 @@ public record PageLayout(
                 halfLines(heightMm - TOP_MARGIN_MM - FOOT_MARGIN_MM, LINE_PT),
                 LABEL_PT,
                 LINE_PT,
-                NARROWEST_MARGIN_MM * PT_PER_MM);
+                NARROWEST_MARGIN_MM * PT_PER_MM,
+                false);
     }
 
     private static PageLayout large(double widthMm, double heightMm) {
@@ -75,11 +81,27 @@ public record PageLayout(
                 halfLines(heightMm - 2 * LARGE_MARGIN_MM, LARGE_LINE_PT),
                 0,
                 LARGE_LINE_PT,
-                LARGE_PICTURE_MARGIN_MM * PT_PER_MM);
+                LARGE_PICTURE_MARGIN_MM * PT_PER_MM,
+                false);
     }
 
     private static double halfLines(double heightMm, double linePt) {
         return Math.floor(heightMm * PT_PER_MM / (linePt / 2)) * (linePt / 2);
+    }
+
+    /** The left one of two columns side by side on such a page. */
+    public PageLayout half() {
+        return new PageLayout(
+                pageWidthPt,
+                pageHeightPt,
+                leftPt,
+                topPt,
+                (widthPt - GUTTER_PT) / 2,
+                heightPt,
+                0,
+                linePt,
+                narrowestMarginPt,
+                true);
     }
 
     /** The step of the grid that everything stands on. */
@@ -105,7 +127,7 @@ public record PageLayout(
 
     /** Whether there is but one column: labels stand over what they name. */
     public boolean oneColumn() {
-        return labelPt == 0;
+        return labelPt == 0 && !narrow;
     }
 
     /** The width of the widest picture: it may stand out into the margins, but not where printers cannot reach. */

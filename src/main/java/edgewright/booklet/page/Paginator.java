@@ -26,6 +26,12 @@ public final class Paginator {
 
     private static final double LONELY = 100;
 
+    /** A page is to be filled at least this much, if others of its run follow. */
+    private static final double HALF = 0.5;
+
+    /** More than it costs to part what hangs together but need not. */
+    private static final double HALF_EMPTY = 2e5;
+
     private final double heightPt;
 
     /**
@@ -93,7 +99,8 @@ public final class Paginator {
             case UNWELCOME -> 1e5;
             case NEVER -> 1e9;
         };
-        return torn + PAGE + EMPTY * (1 - share) * (1 - share);
+        double halfEmpty = share < HALF ? HALF_EMPTY * (1 - share) : 0;
+        return torn + halfEmpty + PAGE + EMPTY * (1 - share) * (1 - share);
     }
 
     private static double ofLast(double share, boolean followsAnother) {

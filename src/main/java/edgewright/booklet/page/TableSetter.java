@@ -3,6 +3,7 @@ package edgewright.booklet.page;
 import edgewright.booklet.page.ColumnSlice.Break;
 import edgewright.booklet.page.ColumnSlice.Piece;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -75,14 +76,18 @@ public final class TableSetter {
     }
 
     /**
-     * One table, or several where there is but one column and large type.
+     * One table, as wide as the page if it must be, or several where there is but one column and large type.
      *
      * @param naming so many columns say what a row is about, and stand in every table
      */
     public List<ColumnSlice> fitting(
             Tag parent, int naming, List<String> columns, List<List<String>> rows, double xPt, double roomPt) {
-        return setter.sheet().oneColumn()
-                ? tables(parent, naming, columns, rows, xPt, roomPt)
+        if (setter.sheet().oneColumn()) {
+            return tables(parent, naming, columns, rows, xPt, roomPt);
+        }
+        boolean wide = Arrays.stream(widest(columns, rows)).sum() > roomPt;
+        return wide
+                ? table(parent, columns, rows, 0, setter.sheet().widthPt())
                 : table(parent, columns, rows, xPt, roomPt);
     }
 
@@ -192,21 +197,58 @@ public final class TableSetter {
         return inks;
     }
 
+    /** As wide as the widest cell where all fit; else heads are broken between words, then cells, and only at last words. */
     private double[] widths(List<String> columns, List<List<String>> rows, double roomPt) {
+        double[] widths = widest(columns, rows);
+        double sum = Arrays.stream(widths).sum();
+        if (sum <= roomPt) {
+            return widths;
+        }
+        double[] least = least(columns, rows, false);
+        if (Arrays.stream(least).sum() > roomPt) {
+            least = least(columns, rows, true);
+        }
+        double all = Arrays.stream(least).sum();
+        for (int i = 0; i < widths.length; i++) {
+            widths[i] = all <= roomPt
+                    ? least[i] + (widths[i] - least[i]) * (roomPt - all) / (sum - all)
+                    : widths[i] * roomPt / sum;
+        }
+        return widths;
+    }
+
+    private double[] widest(List<String> columns, List<List<String>> rows) {
         double[] widths = new double[columns.size()];
-        double sum = 0;
         for (int i = 0; i < widths.length; i++) {
             double widest = width(columns.get(i), setter.styles().figuresHead());
             for (List<String> row : rows) {
                 widest = Math.max(widest, width(row.get(i), setter.styles().figures()));
             }
             widths[i] = Math.max(NARROWEST_PT, widest + paddingPt);
-            sum += widths[i];
-        }
-        for (int i = 0; sum > roomPt && i < widths.length; i++) {
-            widths[i] *= roomPt / sum;
         }
         return widths;
+    }
+
+    /** @param broken whether cells are broken between words, and not only heads */
+    private double[] least(List<String> columns, List<List<String>> rows, boolean broken) {
+        TextStyle figures = setter.styles().figures();
+        double[] least = new double[columns.size()];
+        for (int i = 0; i < least.length; i++) {
+            double widest = widestWord(columns.get(i), setter.styles().figuresHead());
+            for (List<String> row : rows) {
+                String cell = row.get(i);
+                widest = Math.max(widest, broken ? widestWord(cell, figures) : width(cell, figures));
+            }
+            least[i] = paddingPt + widest;
+        }
+        return least;
+    }
+
+    private static double widestWord(String text, TextStyle style) {
+        return Arrays.stream(text.split(" "))
+                .mapToDouble(word -> width(word, style))
+                .max()
+                .orElse(0);
     }
 
     private static double width(String text, TextStyle style) {

@@ -26,6 +26,12 @@ public final class TextSetter {
         this.says = language.messages("booklet");
     }
 
+    /** The same for one of two columns side by side. */
+    public TextSetter inHalf() {
+        PageLayout half = sheet.half();
+        return new TextSetter(half, styles.inHalf(half), chips, language);
+    }
+
     public TextStyles styles() {
         return styles;
     }
@@ -58,7 +64,9 @@ public final class TextSetter {
         TextStyle style = styles.part();
         List<String> lines = LineBreaker.forProse(style.face(), style.sizePt()).lines(anchor.title(), sheet.widthPt());
         Tag tag = parent.child(StructureRole.H2);
-        double leading = Math.max(1.5 * sheet.linePt(), style.leadingPt() - sheet.halfLinePt());
+        boolean half = sheet.narrow();
+        double leading =
+                half ? style.leadingPt() : Math.max(1.5 * sheet.linePt(), style.leadingPt() - sheet.halfLinePt());
         double ruleToTop = sheet.halfLinePt();
         List<ColumnSlice> strips = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
@@ -73,7 +81,7 @@ public final class TextSetter {
             pieces.add(Piece.of(tag, words(0, baseline, lines.get(i), style)));
             ColumnSlice strip = ColumnSlice.of(top + leading + (last ? sheet.halfLinePt() : 0), pieces)
                     .breaking(Break.NEVER);
-            strips.add(first ? strip.spaced(1.5 * sheet.linePt()).anchored(anchor) : strip);
+            strips.add(first ? strip.spaced((half ? 1 : 1.5) * sheet.linePt()).anchored(anchor) : strip);
         }
         return strips;
     }

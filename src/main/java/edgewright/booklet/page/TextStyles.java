@@ -21,15 +21,15 @@ public record TextStyles(
         double line = sheet.linePt();
         return new TextStyles(
                 TextStyle.on(sheet, type.bold(), 30, 2.5 * line, PageColour.INK),
-                TextStyle.on(sheet, type.bold(), 17, 2 * line, PageColour.MARSH),
-                TextStyle.on(sheet, type.bold(), 11.5, line, PageColour.INK),
+                TextStyle.on(sheet, type.bold(), 15, 2 * line, PageColour.MARSH),
+                TextStyle.on(sheet, type.bold(), 10.5, line, PageColour.INK),
                 TextStyle.on(sheet, type.boldFigures(), sheet.textSizePt(), line, PageColour.INK),
                 TextStyle.on(sheet, type.text(), sheet.textSizePt(), line, PageColour.INK),
                 TextStyle.on(sheet, type.bold(), sheet.textSizePt(), line, PageColour.INK),
-                TextStyle.on(sheet, type.text(), 9, line, PageColour.SOFT),
-                TextStyle.on(sheet, type.bold(), 9, line, PageColour.INK),
-                TextStyle.on(sheet, type.figures(), 10, line, PageColour.INK),
-                TextStyle.on(sheet, type.boldFigures(), 9, line, PageColour.INK));
+                TextStyle.on(sheet, type.text(), 8.5, line, PageColour.SOFT),
+                TextStyle.on(sheet, type.bold(), 8.5, line, PageColour.INK),
+                TextStyle.on(sheet, type.figures(), 9, line, PageColour.INK),
+                TextStyle.on(sheet, type.boldFigures(), 8.5, line, PageColour.INK));
     }
 
     private static TextStyles large(Typefaces type, PageLayout sheet) {
@@ -47,5 +47,11 @@ public record TextStyles(
                 strong,
                 TextStyle.on(sheet, type.figures(), sheet.textSizePt(), line, PageColour.INK),
                 TextStyle.on(sheet, type.boldFigures(), sheet.textSizePt(), line, PageColour.INK));
+    }
+
+    /** The same for one of two columns side by side, with smaller headings. */
+    TextStyles inHalf(PageLayout sheet) {
+        TextStyle heading = TextStyle.on(sheet, part.face(), 11.5, sheet.linePt(), part.colour());
+        return new TextStyles(title, heading, section, label, text, strong, small, smallStrong, figures, figuresHead);
     }
 }

@@ -28,7 +28,7 @@ public final class Cover {
     private static final int MOST_TITLE_LINES = 3;
     private static final int MOST_LINES_AT_SMALLEST = 8;
     private static final double SMALLEST_PICTURE_PT = 150;
-    private static final double LARGEST_PICTURE_PT = 400;
+    private static final double LARGEST_PICTURE_PT = 460;
     private static final double CHIP_GAP_PT = 18;
 
     private final TextSetter setter;
@@ -47,7 +47,26 @@ public final class Cover {
         this.root = root;
     }
 
-    public List<ColumnSlice> strips(Drawing picture, CoverFacts facts) {
+    /**
+     * The title where there is no cover.
+     *
+     * @param workbook whether what follows is the workbook of the pattern
+     */
+    public List<ColumnSlice> title(boolean workbook) {
+        String named = chart.title().isBlank() ? says.text("untitled") : chart.title();
+        String title = workbook ? says.text("workbook-title", arg("title", named)) : named;
+        List<ColumnSlice> strips = new ArrayList<>(title(title));
+        strips.addAll(designer());
+        strips.replaceAll(strip -> strip.breaking(Break.NEVER));
+        return strips;
+    }
+
+    /**
+     * Everything that stands on it.
+     *
+     * @param shown which piece the picture shows, in a sentence
+     */
+    public List<ColumnSlice> strips(Drawing picture, String shown, CoverFacts facts) {
         String title = chart.title().isBlank() ? says.text("untitled") : chart.title();
         List<ColumnSlice> head = new ArrayList<>(title(title));
         head.addAll(designer());
@@ -56,9 +75,19 @@ public final class Cover {
             // Both would not fit on a page.
             foot.set(0, foot.get(0).onNewPage(true));
         }
-        double room = sheet.heightPt() - height(head) - (sheet.oneColumn() ? 0 : height(foot)) - 2 * sheet.linePt();
+        List<ColumnSlice> caption =
+                setter.paragraph(root.child(StructureRole.PARAGRAPH), shown, styles.small(), 0, sheet.widthPt());
+        double room = sheet.heightPt()
+                - height(head)
+                - height(caption)
+                - (sheet.oneColumn() ? 0 : height(foot))
+                - 2.5 * sheet.linePt();
         List<ColumnSlice> strips = new ArrayList<>(head);
-        strips.add(picture(title, picture, room).spaced(sheet.linePt()));
+        strips.add(picture(says.text("cover-picture", arg("title", title), arg("shown", shown)), picture, room)
+                .spaced(sheet.linePt())
+                .breaking(Break.NEVER));
+        caption.set(0, caption.get(0).spaced(sheet.halfLinePt()));
+        strips.addAll(caption);
         strips.addAll(foot);
         return strips;
     }
@@ -97,7 +126,7 @@ public final class Cover {
         return strips;
     }
 
-    private ColumnSlice picture(String title, Drawing picture, double roomPt) {
+    private ColumnSlice picture(String alternative, Drawing picture, double roomPt) {
         double mostPt = Math.max(SMALLEST_PICTURE_PT, Math.min(LARGEST_PICTURE_PT, roomPt));
         double scale = Math.min(
                 sheet.widthPt() / (picture.widthMm() * PageLayout.PT_PER_MM),
@@ -105,7 +134,7 @@ public final class Cover {
         double width = picture.widthMm() * scale * PageLayout.PT_PER_MM;
         double height = picture.heightMm() * scale * PageLayout.PT_PER_MM;
         double onGrid = sheet.onGrid(height);
-        Tag figure = root.figure(says.text("cover-picture", arg("title", title)));
+        Tag figure = root.figure(alternative);
         return ColumnSlice.of(
                 onGrid,
                 List.of(Piece.of(

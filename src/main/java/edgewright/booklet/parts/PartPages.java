@@ -82,7 +82,8 @@ public final class PartPages implements TextBlockPrinter {
 
     @Override
     public void entry(TextBlock.Entry entry) {
-        if (list == null) {
+        boolean begins = list == null;
+        if (begins) {
             list = parent.child(StructureRole.LIST);
         }
         Tag item = list.child(StructureRole.ITEM);
@@ -103,7 +104,7 @@ public final class PartPages implements TextBlockPrinter {
                         chip,
                         indent,
                         List.of(new LabelledEntries.Line(item.child(StructureRole.BODY), entry.text(), text, false))),
-                setter.sheet().oneColumn() ? setter.betweenPt() : 0);
+                begins || setter.sheet().oneColumn() ? setter.betweenPt() : 0);
     }
 
     @Override

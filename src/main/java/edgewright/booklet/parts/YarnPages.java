@@ -1,8 +1,10 @@
 package edgewright.booklet.parts;
 
 import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.choice;
 
 import edgewright.booklet.choice.BookletOptions;
+import edgewright.booklet.choice.PrintedTerms;
 import edgewright.booklet.page.Anchor;
 import edgewright.booklet.page.ColumnSlice;
 import edgewright.booklet.page.ColumnSlice.Break;
@@ -20,7 +22,6 @@ import edgewright.yarn.YarnSentences;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /**
  * How much yarn the border takes: what to have of each yarn, then round by round. For the size of the pattern or, where it is
@@ -45,6 +46,7 @@ public final class YarnPages {
 
     private final List<Amounts> amounts;
     private final boolean weighed;
+    private final PrintedTerms terms;
     /** Whether lengths are given in yards too. */
     private final boolean yards;
 
@@ -74,7 +76,8 @@ public final class YarnPages {
                     .map(repeats -> Amounts.of(chart, PerSide.all(repeats)))
                     .toList();
         }
-        yards = options.telling().terms().inTurn().contains(Terms.US);
+        terms = options.telling().terms();
+        yards = terms.inTurn().contains(Terms.US);
         weighed = chart.yarns().stream().anyMatch(yarn -> yarn.ball().isPresent());
     }
 
@@ -86,13 +89,20 @@ public final class YarnPages {
                 .toList();
     }
 
+    /** Everything under one heading. */
+    public List<ColumnSlice> set(Tag parent, Anchor anchor) {
+        List<ColumnSlice> strips = new ArrayList<>(setter.partHeading(parent, anchor));
+        strips.addAll(needs(parent));
+        strips.addAll(rounds(parent));
+        return strips;
+    }
+
     /** What to have of each yarn on a small, a middling and a large piece; nothing where the words say it of each size. */
-    public List<ColumnSlice> needs(Tag parent, Anchor anchor) {
+    private List<ColumnSlice> needs(Tag parent) {
         if (!isOfExamples) {
             return List.of();
         }
-        List<ColumnSlice> strips = new ArrayList<>(setter.partHeading(parent, anchor));
-        strips.addAll(paragraph(parent, says.text("yarn-needs-examples")));
+        List<ColumnSlice> strips = new ArrayList<>(paragraph(parent, says.text("yarn-needs-examples")));
         strips.replaceAll(strip -> strip.breaking(Break.NEVER));
         List<String> columns = new ArrayList<>(List.of(says.text("counts-yarn")));
         columns.addAll(heads());
@@ -135,33 +145,65 @@ public final class YarnPages {
     }
 
     /** What each round takes of its yarn. */
-    public List<ColumnSlice> rounds(Tag parent, Anchor anchor) {
-        List<ColumnSlice> strips = new ArrayList<>(setter.partHeading(parent, anchor));
-        strips.addAll(paragraph(parent, says.text("yarn-rounds-" + kind)));
+    private List<ColumnSlice> rounds(Tag parent) {
+        List<ColumnSlice> strips =
+                new ArrayList<>(paragraph(parent, says.text("yarn-rounds-" + kind, choice("terms", terms))));
+        if (isOfExamples) {
+            strips.set(0, strips.get(0).spaced(setter.sheet().linePt()));
+        }
         strips.replaceAll(strip -> strip.breaking(Break.NEVER));
         List<String> columns = new ArrayList<>(List.of(says.text("counts-round"), says.text("counts-yarn")));
-        sizes.forEach(size -> columns.add(says.text("yarn-metresOf", arg("size", size))));
-        if (oneSize) {
-            columns.addAll(List.of(says.text("yarn-metres"), says.text("yarn-soFar")));
-        }
+        columns.addAll(roundHeads());
         List<List<String>> rows = new ArrayList<>();
         for (int i = 0; i < amounts.get(0).rounds().size(); i++) {
             int at = i;
             Amounts.OfRound first = amounts.get(0).rounds().get(i);
-            Stream<String> lengths =
-                    amounts.stream().map(size -> metres(size.rounds().get(at).metres()));
-            Stream<String> soFar = oneSize ? Stream.of(metres(first.metresSoFar())) : Stream.empty();
-            rows.add(Stream.of(
-                            Stream.of(
-                                    sentences.round(first.round()),
-                                    first.round().yarn()),
-                            lengths,
-                            soFar)
-                    .flatMap(cells -> cells)
-                    .toList());
+            List<String> row = new ArrayList<>(
+                    List.of(sentences.round(first.round()), first.round().yarn()));
+            row.addAll(oneSize ? lengths(first) : lengths(at));
+            rows.add(row);
         }
         strips.addAll(table(parent, CountsPages.NAMING, columns, rows));
         return strips;
+    }
+
+    private List<String> roundHeads() {
+        List<String> columns = new ArrayList<>();
+        for (String size : sizes) {
+            columns.add(says.text("yarn-metresOf", arg("size", size)));
+            if (yards) {
+                columns.add(says.text("yarn-yardsOf", arg("size", size)));
+            }
+        }
+        if (oneSize) {
+            columns.addAll(List.of(says.text("yarn-metres"), says.text("yarn-soFar")));
+            if (yards) {
+                columns.addAll(List.of(says.text("yarn-yards"), says.text("yarn-yardsSoFar")));
+            }
+        }
+        return columns;
+    }
+
+    /** What a round takes and what was used by its end, on a piece of one size. */
+    private List<String> lengths(Amounts.OfRound round) {
+        List<String> cells = new ArrayList<>(List.of(metres(round.metres()), metres(round.metresSoFar())));
+        if (yards) {
+            cells.addAll(List.of(yards(round.metres()), yards(round.metresSoFar())));
+        }
+        return cells;
+    }
+
+    /** What a round takes in each size. */
+    private List<String> lengths(int at) {
+        List<String> cells = new ArrayList<>();
+        for (Amounts size : amounts) {
+            double metres = size.rounds().get(at).metres();
+            cells.add(metres(metres));
+            if (yards) {
+                cells.add(yards(metres));
+            }
+        }
+        return cells;
     }
 
     private List<ColumnSlice> table(Tag parent, int naming, List<String> columns, List<List<String>> rows) {
@@ -184,6 +226,10 @@ public final class YarnPages {
     private String name(Yarn yarn) {
         String name = yarn.id() + " " + yarn.name();
         return setter.fitted(name, setter.styles().figures(), setter.sheet().textPt() / 3);
+    }
+
+    private String yards(double metres) {
+        return metres(metres / METRES_IN_A_YARD);
     }
 
     private String metres(double metres) {

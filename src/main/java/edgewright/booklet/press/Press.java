@@ -83,12 +83,14 @@ final class Press {
             document.addPage(page);
             pages.add(page);
             for (Placed strip : placed) {
-                strip.strip().anchor().ifPresent(anchor -> {
+                strip.strip().anchors().forEach(reached -> {
+                    Anchor anchor = reached.anchor();
                     anchors.add(anchor);
                     pageOf.put(anchor, pages.size());
                     PDPageXYZDestination destination = new PDPageXYZDestination();
                     destination.setPage(page);
-                    destination.setTop((int) Math.ceil(of.up(of.topPt() + strip.topPt() - of.halfLinePt())));
+                    destination.setTop(
+                            (int) Math.ceil(of.up(of.topPt() + strip.topPt() + reached.downPt() - of.halfLinePt())));
                     destinations.put(anchor, destination);
                 });
             }

@@ -30,7 +30,7 @@ public final class ChartLinks {
     }
 
     /** Where the chart begins. */
-    Anchor chart() {
+    public Anchor chart() {
         return chart;
     }
 

@@ -34,6 +34,9 @@ public final class ChartSheets {
     /** From the most comfortable to the smallest that is still easily read. */
     static final List<Double> LEGEND_CELLS_MM = List.of(5.8, 5.4, 5.0);
 
+    /** Squares that are smaller by less than this are as good. */
+    private static final double NEARLY = 0.85;
+
     private static final double BRACKET_CELLS = 2.4;
 
     private final TextSetter setter;
@@ -57,21 +60,24 @@ public final class ChartSheets {
     }
 
     /**
+     * What is said of the chart begins where the page is filled to. The chart stands there too if its squares come out about
+     * as large as on a page of its own; else it has the next page for itself, or all of it begins a page.
+     *
      * @param links the ways to the rounds in words
+     * @param roomPt how much of the page is left
      */
-    public List<ColumnSlice> set(Tag parent, ChartLinks links) {
+    public List<ColumnSlice> set(Tag parent, ChartLinks links, double roomPt) {
         List<ColumnSlice> head = new ArrayList<>(links.toWords(setter.partHeading(parent, links.chart()), parent));
-        head.set(0, head.get(0).onNewPage(true));
         SideSheets sides = new SideSheets(setter, chart, options, emphasis, this);
         if (!options.appearance().chart().hasCorner()) {
             return sides.set(parent, sideHead(parent, head, sides), List.of());
         }
         head.addAll(howToRead(parent));
         if (!options.appearance().chart().hasSide()) {
-            return corner(parent, head);
+            return corner(parent, head, roomPt);
         }
         head.addAll(spaced(sides.howToRead(parent)));
-        List<ColumnSlice> strips = new ArrayList<>(corner(parent, head));
+        List<ColumnSlice> strips = new ArrayList<>(corner(parent, head, roomPt));
         List<ColumnSlice> heading = setter.sectionHeading(
                 parent, says.text("chart-side-heading"), Optional.of(new Anchor(says.text("chart-side-heading"), 2)));
         strips.addAll(sides.set(parent, List.of(), heading));
@@ -98,20 +104,47 @@ public final class ChartSheets {
         return head;
     }
 
-    private List<ColumnSlice> corner(Tag parent, List<ColumnSlice> head) {
+    private List<ColumnSlice> corner(Tag parent, List<ColumnSlice> head, double roomPt) {
         if (sheet.oneColumn() || options.appearance().chartPaper() != ChartPaper.SAME) {
-            return afterLegend(parent, head);
+            return afterLegend(parent, head, roomPt);
         }
-        return inArms(parent, head, sheet.widthPt())
-                .or(() -> underLegend(parent, head, sheet.widthPt()))
-                .or(() -> inArms(parent, head, sheet.widestPt()))
-                .or(() -> underLegend(parent, head, sheet.widestPt()))
-                .orElseGet(() -> afterLegend(parent, head));
+        double left = roomPt - head.get(0).spaceAbovePt();
+        Optional<OnOnePage> fresh = onOnePage(parent, head, sheet.heightPt());
+        Optional<OnOnePage> here = onOnePage(parent, head, left)
+                .filter(on ->
+                        on.cellMm() >= NEARLY * fresh.map(OnOnePage::cellMm).orElse(0.0));
+        if (here.isPresent()) {
+            return here.get().strips();
+        }
+        List<ColumnSlice> parted = afterLegend(parent, head, roomPt);
+        boolean begins = heightOfFirstPage(parted) <= left && roomPt < sheet.heightPt();
+        if (begins || fresh.isEmpty()) {
+            return parted;
+        }
+        List<ColumnSlice> strips = new ArrayList<>(fresh.get().strips());
+        strips.set(0, strips.get(0).onNewPage(true));
+        return strips;
     }
 
-    /** On one page under what is said of it, with the legend between its two arms. */
-    private Optional<List<ColumnSlice>> inArms(Tag parent, List<ColumnSlice> head, double widthPt) {
-        return whole(widthPt, sheet.heightPt() - height(head) - sheet.linePt())
+    /** The chart with all that is said of it, never cut. */
+    private record OnOnePage(double cellMm, List<ColumnSlice> strips) {}
+
+    private Optional<OnOnePage> onOnePage(Tag parent, List<ColumnSlice> head, double heightPt) {
+        return inArms(parent, head, sheet.widthPt(), heightPt)
+                .or(() -> underLegend(parent, head, sheet.widthPt(), heightPt))
+                .or(() -> inArms(parent, head, sheet.widestPt(), heightPt))
+                .or(() -> underLegend(parent, head, sheet.widestPt(), heightPt));
+    }
+
+    private static double heightOfFirstPage(List<ColumnSlice> strips) {
+        return height(strips.stream()
+                .takeWhile(strip -> !strip.newPage() && strip.sheet().isEmpty())
+                .toList());
+    }
+
+    /** Under what is said of it, with the legend between its two arms. */
+    private Optional<OnOnePage> inArms(Tag parent, List<ColumnSlice> head, double widthPt, double heightPt) {
+        return whole(widthPt, heightPt - height(head) - sheet.linePt())
                 .flatMap(picture -> legendInArms(picture).map(cellMm -> {
                     Area arms = arms(picture);
                     ColumnSlice chart = figure(parent, sheet, picture, picture::drawing, inWords());
@@ -119,18 +152,20 @@ public final class ChartSheets {
                     double left = leftOf(sheet, picture.widthMm()) + arms.xMm() * PageLayout.PT_PER_MM;
                     pieces.add(legend.column(parent, cellMm, left, arms.yMm() * PageLayout.PT_PER_MM));
                     return onePage(
+                            picture,
                             head,
                             List.of(ColumnSlice.of(chart.heightPt(), pieces).spaced(sheet.linePt())));
                 }));
     }
 
-    /** On one page under what is said of it and the legend. */
-    private Optional<List<ColumnSlice>> underLegend(Tag parent, List<ColumnSlice> head, double widthPt) {
+    /** Under what is said of it and the legend. */
+    private Optional<OnOnePage> underLegend(Tag parent, List<ColumnSlice> head, double widthPt, double heightPt) {
         ColumnSlice columns = legend.columns(parent, LEGEND_CELLS_MM.get(1), 0, sheet.widthPt())
                 .spaced(sheet.linePt());
         double over = height(head) + height(List.of(columns)) + sheet.linePt();
-        return whole(widthPt, sheet.heightPt() - over)
+        return whole(widthPt, heightPt - over)
                 .map(picture -> onePage(
+                        picture,
                         head,
                         List.of(
                                 columns,
@@ -139,9 +174,8 @@ public final class ChartSheets {
     }
 
     /** On pages of its own, one or many; what is said of it and the legend need no new page. */
-    private List<ColumnSlice> afterLegend(Tag parent, List<ColumnSlice> head) {
+    private List<ColumnSlice> afterLegend(Tag parent, List<ColumnSlice> head, double roomPt) {
         List<ColumnSlice> strips = new ArrayList<>(head);
-        strips.set(0, strips.get(0).onNewPage(sheet.oneColumn()));
         if (legend.inRows()) {
             strips.addAll(legend.rows(parent, sizes.comfortableMm(), setter));
         } else {
@@ -162,7 +196,8 @@ public final class ChartSheets {
                     page,
                     figure(parent, page, picture, picture::drawing, inWords()).onNewPage(true)));
         } else {
-            strips.addAll(new TiledChart(setter, chart, options, this, legend).set(parent, pages(), sizes));
+            strips.addAll(new TiledChart(setter, chart, options, this, legend)
+                    .set(parent, pages(), sizes, roomPt - height(strips) - sheet.linePt()));
         }
         return strips;
     }
@@ -192,12 +227,12 @@ public final class ChartSheets {
         return page.equals(sheet) ? strip : strip.onSheet(page);
     }
 
-    private static List<ColumnSlice> onePage(List<ColumnSlice> head, List<ColumnSlice> chart) {
+    private static OnOnePage onePage(CornerPicture picture, List<ColumnSlice> head, List<ColumnSlice> chart) {
         List<ColumnSlice> page = new ArrayList<>(head);
         page.addAll(chart.subList(0, chart.size() - 1));
         page.replaceAll(strip -> strip.breaking(Break.NEVER));
         page.add(chart.get(chart.size() - 1));
-        return page;
+        return new OnOnePage(picture.layout().cellMm(), page);
     }
 
     private List<ColumnSlice> howToRead(Tag parent) {

@@ -1,5 +1,8 @@
 package edgewright.booklet.sheets;
 
+import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.count;
+
 import edgewright.booklet.choice.BookletOptions;
 import edgewright.booklet.choice.Edition;
 import edgewright.chart.Chart;
@@ -16,6 +19,8 @@ import edgewright.draw.picture.ChartPicture;
 import edgewright.draw.picture.CornerPicture;
 import edgewright.draw.picture.FabricFill;
 import edgewright.draw.picture.PictureStyle;
+import edgewright.texts.Messages;
+import java.util.List;
 import java.util.Optional;
 
 /** The border as it looks when it is done, for the first page. */
@@ -81,6 +86,20 @@ public final class CoverPicture {
                         Math.min(CORNER_CELLS, corner.layout().columns()),
                         Math.min(CORNER_CELLS * 3 / 4, corner.layout().rows())))
                 .drawing();
+    }
+
+    /** Which piece the picture shows, in a sentence. */
+    public static String shown(Chart chart, BookletOptions options) {
+        Messages says = options.says();
+        Optional<PerSide<Integer>> shown = repeatsShown(chart, options);
+        if (shown.isEmpty()) {
+            return says.text("cover-shown-corner");
+        }
+        List<String> names = options.sizeNames();
+        PerSide<Integer> repeats = shown.get();
+        return names.isEmpty()
+                ? says.text("cover-shown-repeats", count("across", repeats.top()), count("down", repeats.left()))
+                : says.text("cover-shown-size", arg("size", names.get(0)));
     }
 
     /** Fabric as an edition shows it, for either hand. */

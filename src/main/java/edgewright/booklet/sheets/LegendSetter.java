@@ -20,7 +20,6 @@ import edgewright.draw.paint.Shape;
 import edgewright.draw.picture.Legend;
 import edgewright.draw.picture.PictureStyle;
 import edgewright.texts.Messages;
-import edgewright.words.terms.TradeTerms;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -58,10 +57,7 @@ final class LegendSetter {
 
     /** What a stitch is called, in both terms if both are printed. */
     private String named(Stitch stitch) {
-        return terms.inTurn().stream()
-                .map(each -> TradeTerms.of(style.language(), each).abbreviation(stitch))
-                .distinct()
-                .collect(Collectors.joining(" / "));
+        return StitchNames.of(stitch, terms.inTurn(), style.language());
     }
 
     /** Whether its rows are set one by one: where there is but one column, and where they are too many to stand beside a picture. */

@@ -43,6 +43,9 @@ final class TiledChart {
 
     private static final double MAP_WIDTH = 8;
     private static final double LARGEST_OVERVIEW_PT = 330;
+    /** As a part of the largest. */
+    private static final double SMALLEST_OVERVIEW = 0.6;
+
     private static final double OUTLINE_PT = 1.1;
 
     /** The picture of the whole is left out of an overview with more cells than this; the sheets are shown all the same. */
@@ -75,8 +78,9 @@ final class TiledChart {
      * The page that shows how the sheets lie, then each sheet on a page of its own.
      *
      * @param pages on which the sheets may be printed; those are taken that need the fewest
+     * @param roomPt how much of the page is left; the picture of the whole is made smaller to fit there, within reason
      */
-    List<ColumnSlice> set(Tag parent, List<PageLayout> pages, CellSizes sizes) {
+    List<ColumnSlice> set(Tag parent, List<PageLayout> pages, CellSizes sizes, double roomPt) {
         PageLayout page = pages.get(0);
         Tiling tiling = tiling(page, sizes);
         for (PageLayout other : pages.subList(1, pages.size())) {
@@ -87,7 +91,7 @@ final class TiledChart {
             }
         }
         CornerPicture whole = charts.picture(tiling.cellMm());
-        List<ColumnSlice> strips = new ArrayList<>(List.of(overview(parent, tiling)));
+        List<ColumnSlice> strips = new ArrayList<>(overview(parent, tiling, roomPt));
         int sheets = tiling.tiles().size();
         ChartInWords words = charts.sheetWords();
         for (int i = 0; i < sheets; i++) {
@@ -129,13 +133,27 @@ final class TiledChart {
         return ColumnSlice.of(figure.heightPt(), pieces);
     }
 
-    /** The legend, and beside it the whole corner with the sheets marked on it. */
-    private ColumnSlice overview(Tag parent, Tiling tiling) {
+    /**
+     * The legend, and beside it the whole corner with the sheets marked on it; under it where there is no room for the legend
+     * in one column, so that a page may end between them.
+     */
+    private List<ColumnSlice> overview(Tag parent, Tiling tiling, double roomPt) {
+        Optional<Double> column = legend.inRows() ? Optional.empty() : legendCellMm(roomPt);
+        List<ColumnSlice> strips = new ArrayList<>();
+        if (!legend.inRows() && column.isEmpty()) {
+            strips.add(legend.columns(parent, ChartSheets.LEGEND_CELLS_MM.get(0), 0, sheet.widthPt())
+                    .spaced(sheet.linePt()));
+        }
+        strips.add(overview(parent, tiling, column, roomPt));
+        return strips;
+    }
+
+    private ColumnSlice overview(Tag parent, Tiling tiling, Optional<Double> legendCellMm, double roomPt) {
         List<Piece> pieces = new ArrayList<>();
         double left = sheet.labelPt();
         double lowest = 0;
-        if (!legend.inRows()) {
-            Piece column = legend.column(parent, ChartSheets.LEGEND_CELLS_MM.get(0), 0, 0);
+        if (legendCellMm.isPresent()) {
+            Piece column = legend.column(parent, legendCellMm.get(), 0, 0);
             PageItem.Art art = (PageItem.Art) column.inks().get(0);
             left = Math.max(left, art.widthPt() + 2 * sheet.linePt());
             lowest = art.heightPt();
@@ -145,6 +163,10 @@ final class TiledChart {
                 chart, CoverPicture.style(options).withLook(FabricFill.FLAT).withCellMm(1), Emphasis.NONE);
         double mostPt = Math.min(sheet.widthPt() - left, LARGEST_OVERVIEW_PT);
         double scale = mostPt / PageLayout.PT_PER_MM / Math.max(unit.widthMm(), unit.heightMm());
+        double shrunk = (roomPt - sheet.halfLinePt()) / PageLayout.PT_PER_MM / unit.heightMm();
+        if (roomPt >= lowest && shrunk < scale && shrunk > SMALLEST_OVERVIEW * scale) {
+            scale = shrunk;
+        }
         double width = unit.widthMm() * scale * PageLayout.PT_PER_MM;
         double height = unit.heightMm() * scale * PageLayout.PT_PER_MM;
         Tag figure = parent.figure(
@@ -162,6 +184,13 @@ final class TiledChart {
         }
         pieces.add(new Piece(Optional.empty(), outlines));
         return ColumnSlice.of(sheet.onGrid(Math.max(lowest, height)), pieces).spaced(sheet.linePt());
+    }
+
+    /** The largest that lets the legend stand in one column where there is room. */
+    private Optional<Double> legendCellMm(double roomPt) {
+        return ChartSheets.LEGEND_CELLS_MM.stream()
+                .filter(cellMm -> legend.drawing(cellMm).heightMm() * PageLayout.PT_PER_MM < roomPt - 2)
+                .findFirst();
     }
 
     private Drawing overview(CornerPicture corner) {
@@ -219,8 +248,9 @@ final class TiledChart {
             pieces.add(Piece.of(prose, setter.words(0, baseline, lines.get(i), styles.small())));
         }
         pieces.add(new Piece(Optional.empty(), map(tiling, tile, page)));
-        double height =
-                Math.max((lines.size() + 2) * sheet.linePt(), sheet.onGrid(tiling.down() * mapCell(tiling) + 6));
+        int blank = sheet.oneColumn() ? 0 : 1;
+        double height = Math.max(
+                (1 + lines.size() + blank) * sheet.linePt(), sheet.onGrid(tiling.down() * mapCell(tiling) + 6));
         return ColumnSlice.of(height, pieces)
                 .onNewPage(true)
                 .breaking(Break.NEVER)

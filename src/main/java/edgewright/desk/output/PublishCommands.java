@@ -7,6 +7,7 @@ import edgewright.booklet.Booklet;
 import edgewright.booklet.PublishOutcome;
 import edgewright.booklet.WordsFormat;
 import edgewright.booklet.choice.BookletOptions;
+import edgewright.booklet.choice.Progress;
 import edgewright.chart.Chart;
 import edgewright.chart.Terms;
 import edgewright.desk.jobs.FileCommands;
@@ -63,8 +64,21 @@ public final class PublishCommands {
         dialog.remember();
         BookletOptions options = dialog.options();
         name(Booklet.unprinted(chart, options));
-        where(says.text("publish-title"), says.text("files-patterns"), ".pdf")
-                .ifPresent(file -> publish(chart, options, file));
+        Optional<Path> file = where(says.text("publish-title"), says.text("files-patterns"), ".pdf", "");
+        if (file.isEmpty()) {
+            return;
+        }
+        Optional<BookletOptions> workbook = dialog.workbook();
+        Optional<Path> second = workbook.isEmpty()
+                ? Optional.empty()
+                : where(says.text("publish-workbook-title"), says.text("files-patterns"), ".pdf", "-workbook");
+        if (second.isPresent() && second.get().equals(file.get())) {
+            asking.tellSentence("news.sameFile", says.text("news-sameFile", arg("file", nameOf(file.get()))));
+            return;
+        }
+        if (workbook.isEmpty() || second.isPresent()) {
+            publish(chart, options, file.get(), second.map(to -> new Second(workbook.get(), to)));
+        }
     }
 
     /** Asks how and where, then writes the chart as it is now as a picture. */
@@ -122,14 +136,26 @@ public final class PublishCommands {
                         problem -> failed(file, problem)));
     }
 
-    /** Publishes a chart to a file; the job can be stopped. */
-    public void publish(Chart chart, BookletOptions options, Path file) {
+    /** A second file, and how it is to be. */
+    record Second(BookletOptions options, Path file) {}
+
+    /** Publishes a chart to a file, and its workbook to another if it has one; the job can be stopped. */
+    void publish(Chart chart, BookletOptions options, Path file, Optional<Second> workbook) {
         jobs.beginStoppable(
                 says.text("job-publish", arg("file", nameOf(file))),
-                worker -> Booklet.publish(chart, options, file, (done, pages) -> {
-                    worker.progress(100 * done / Math.max(1, pages));
-                    return !worker.cancelled();
-                }),
+                worker -> {
+                    Progress progress = (done, pages) -> {
+                        worker.progress(100 * done / Math.max(1, pages));
+                        return !worker.cancelled();
+                    };
+                    PublishOutcome outcome = Booklet.publish(chart, options, file, progress);
+                    if (outcome instanceof PublishOutcome.Published && workbook.isPresent()) {
+                        Second second = workbook.get();
+                        PublishOutcome other = Booklet.publish(chart, second.options(), second.file(), progress);
+                        return other instanceof PublishOutcome.Published ? outcome : other;
+                    }
+                    return outcome;
+                },
                 outcome -> said(outcome, file),
                 problem -> failed(file, problem));
     }
@@ -160,7 +186,12 @@ public final class PublishCommands {
     }
 
     private Optional<Path> where(String title, String kind, String ending) {
-        String name = FileCommands.fileName(bench.chart().title(), view.language()) + ending;
+        return where(title, kind, ending, "");
+    }
+
+    /** @param more what the proposed name has after that of the chart */
+    private Optional<Path> where(String title, String kind, String ending, String more) {
+        String name = FileCommands.fileName(bench.chart().title(), view.language()) + more + ending;
         Path proposal = bench.file().map(file -> file.resolveSibling(name)).orElse(Path.of(name));
         return asking.fileToWrite(title, kind, ending, proposal);
     }

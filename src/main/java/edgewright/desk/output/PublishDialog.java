@@ -4,6 +4,8 @@ import static edgewright.texts.Arg.count;
 
 import edgewright.booklet.Preview;
 import edgewright.booklet.choice.BookletOptions;
+import edgewright.booklet.choice.BookletPart;
+import edgewright.booklet.choice.BookletParts;
 import edgewright.booklet.choice.ChartKind;
 import edgewright.booklet.choice.ChartPaper;
 import edgewright.booklet.choice.Edition;
@@ -11,7 +13,6 @@ import edgewright.booklet.choice.Paper;
 import edgewright.booklet.choice.PrintChoice;
 import edgewright.booklet.choice.PrintedTerms;
 import edgewright.booklet.choice.PrintingNotice;
-import edgewright.booklet.choice.Supplements;
 import edgewright.booklet.choice.WordingChoice;
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
@@ -30,6 +31,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JSpinner;
@@ -41,6 +43,8 @@ import javax.swing.SpinnerNumberModel;
  * was chosen last is proposed again.
  */
 public final class PublishDialog extends FormDialog {
+    private static final String PARTS = "parts";
+
     private final transient Messages says;
     private final transient Messages common;
     private final boolean unworkable;
@@ -59,9 +63,8 @@ public final class PublishDialog extends FormDialog {
     private final JSpinner cell =
             new JSpinner(new SpinnerNumberModel(5.0, PrintChoice.SMALLEST_CELL_MM, PrintChoice.LARGEST_CELL_MM, 0.5));
     private final SizeFields size;
-    private final JCheckBox guide = new JCheckBox();
-    private final JCheckBox worksheet = new JCheckBox();
-    private final JCheckBox yarn = new JCheckBox();
+    private final PartsList parts;
+    private final JCheckBox apart = new JCheckBox();
     private final JTextField version = new JTextField(8);
     private final JTextField date = new JTextField(12);
     private final JCheckBox draft = new JCheckBox();
@@ -96,7 +99,8 @@ public final class PublishDialog extends FormDialog {
         counting.setRenderer(Forms.renderer((Counting each) -> common.text("counting-" + each.name())));
         field("publish.counting", says.text("publish-counting"), counting).setSelectedItem(view.counting());
         size = new SizeFields(chart, this, counting, view.language());
-        supplements();
+        parts = new PartsList(says, settings.kept(PARTS), this::look);
+        parts();
         field("publish.version", says.text("publish-version"), version);
         field("publish.date", says.text("publish-date"), date);
         Forms.caption(draft, says.text("publish-draft")).setName("publish.draft");
@@ -130,19 +134,47 @@ public final class PublishDialog extends FormDialog {
         form().add(cell, "growx 0, wmin 90");
     }
 
-    private void supplements() {
-        Forms.caption(guide, says.text("publish-guide"), says.text("publish-guide-tip"))
-                .setName("publish.guide");
-        Forms.caption(worksheet, says.text("publish-worksheet"), says.text("publish-worksheet-tip"))
-                .setName("publish.worksheet");
-        Forms.caption(yarn, says.text("publish-yarn")).setName("publish.yarn");
-        for (JCheckBox box : List.of(guide, worksheet, yarn)) {
-            box.setSelected(true);
-            form().add(box, "span");
-        }
+    private void parts() {
+        parts.rows().setToolTipText(says.text("publish-parts-tip"));
+        form().add(Forms.label(says.text("publish-parts"), parts.rows()), "top");
+        form().add(parts, "wmin 0");
+        Forms.caption(apart, says.text("publish-apart"), says.text("publish-apart-tip"))
+                .setName("publish.apart");
+        apart.addActionListener(event -> {
+            if (apart.isSelected()) {
+                parts.tickWorkbook();
+            }
+            look();
+        });
+        form().add(apart, "skip, span");
     }
 
+    /** How the pattern is to be. */
     BookletOptions options() {
+        return options(parts.chosen().stream()
+                .filter(part -> !(apart.isSelected() && part.isOfWorkbook()))
+                .toList());
+    }
+
+    /** How the workbook is to be, if it goes into a second file. */
+    Optional<BookletOptions> workbook() {
+        List<BookletPart> of =
+                parts.chosen().stream().filter(BookletPart::isOfWorkbook).toList();
+        return apart.isSelected() && !of.isEmpty() ? Optional.of(options(of)) : Optional.empty();
+    }
+
+    /** The usual parts follow the edition as long as nobody chose others. */
+    private static BookletParts parts(List<BookletPart> of) {
+        return Stream.of(BookletParts.USUAL, BookletParts.WITH_WORKBOOK)
+                .filter(usual -> usual.inOrder(Edition.STANDARD).stream()
+                        .filter(part -> part != BookletPart.CONTENTS)
+                        .toList()
+                        .equals(of))
+                .findFirst()
+                .orElseGet(() -> new BookletParts(of, false));
+    }
+
+    private BookletOptions options(List<BookletPart> of) {
         return new BookletOptions(
                 new PrintChoice(
                         edition.getItemAt(edition.getSelectedIndex()),
@@ -158,7 +190,7 @@ public final class PublishDialog extends FormDialog {
                         size.size(),
                         layout.getItemAt(layout.getSelectedIndex())),
                 new PrintingNotice(version.getText(), date.getText()),
-                new Supplements(guide.isSelected(), worksheet.isSelected(), yarn.isSelected()),
+                parts(of),
                 draft.isSelected(),
                 language);
     }
@@ -173,10 +205,14 @@ public final class PublishDialog extends FormDialog {
         settings.choose(chosen.appearance().marks());
         settings.choose(chosen.hand());
         settings.choose(chosen.telling().layout());
+        settings.keep(PARTS, parts.toKeep());
     }
 
     @Override
     protected Optional<String> objection() {
+        if (parts.chosen().stream().allMatch(part -> apart.isSelected() && part.isOfWorkbook())) {
+            return Optional.of(says.text("publish-noPart"));
+        }
         return unworkable && !draft.isSelected() ? Optional.of(says.text("publish-objection")) : Optional.empty();
     }
 

@@ -96,6 +96,16 @@ public final class Settings {
         put(CHOICE + chosen.getDeclaringClass().getSimpleName(), chosen.name());
     }
 
+    /** What was kept under this name; empty if nothing was. */
+    public String kept(String name) {
+        return values.getProperty(CHOICE + name, "");
+    }
+
+    /** Keeps a text in one line under a name. */
+    public void keep(String name, String text) {
+        put(CHOICE + name, text);
+    }
+
     /** The charts opened or saved last, the latest first; at most eight, whether they still exist or not. */
     public List<Path> recent() {
         List<Path> recent = new ArrayList<>();

@@ -25,7 +25,6 @@ import edgewright.yarn.HookNames;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
 
 /**
  * What is needed to work a chart, beside the names of its yarns: enough to buy from. Lengths are of each size, the first outside
@@ -103,7 +102,10 @@ final class NeedsWording {
             sentences.add(says.text("needs-examples"));
         }
         sentences.add(says.text(
-                "needs-counted", shortest("tailCm", Amounts.TAIL_CM, 2), shortest("margin", 100 * Amounts.MARGIN, 2)));
+                "needs-counted",
+                shortest("tailCm", Amounts.TAIL_CM, 2),
+                arg("tailInches", inches(Amounts.TAIL_CM * MM_IN_CM)),
+                shortest("margin", 100 * Amounts.MARGIN, 2)));
         if (chart.making().back().isPresent()) {
             sentences.add(says.text("needs-backYarn"));
         }
@@ -115,17 +117,17 @@ final class NeedsWording {
 
     /** @param amounts of one yarn, in each size */
     private void amount(List<Amounts.OfYarn> amounts) {
-        String metres = each(amounts, Amounts.OfYarn::metres);
-        String yards = each(amounts, yarn -> yarn.metres() / METRES_IN_A_YARD);
+        String lengths =
+                SizeWording.ofSizes(phrases, amounts.stream().map(this::length).toList());
         Optional<Ball> ball = amounts.get(0).yarn().ball();
         String text = ball.isEmpty()
-                ? says.text("needs-length", arg("metres", metres), arg("yards", yards))
+                ? lengths
                 : says.text(
                         "needs-lengthInBalls",
-                        arg("metres", metres),
-                        arg("yards", yards),
+                        arg("lengths", lengths),
                         arg("balls", balls(amounts)),
                         shortest("ballMetres", ball.get().metres(), 2),
+                        count("ballYards", Math.round(ball.get().metres() / METRES_IN_A_YARD)),
                         shortest("ballGrams", ball.get().grams(), 2));
         entry(says.text("needs-amount", arg("id", amounts.get(0).yarn().id())), text);
     }
@@ -144,13 +146,16 @@ final class NeedsWording {
                                         balls.stream().map(language::count).toList())));
     }
 
-    /** So much in each size, rounded up. */
-    private String each(List<Amounts.OfYarn> amounts, ToDoubleFunction<Amounts.OfYarn> measure) {
-        return SizeWording.ofSizes(
-                phrases,
-                amounts.stream()
-                        .map(yarn -> language.count((long) Math.ceil(measure.applyAsDouble(yarn) - NOTHING)))
-                        .toList());
+    /** The metres and yards of one size, rounded up, which no line parts. */
+    private String length(Amounts.OfYarn yarn) {
+        return says.text(
+                "needs-length",
+                count("metres", roundedUp(yarn.metres())),
+                count("yards", roundedUp(yarn.metres() / METRES_IN_A_YARD)));
+    }
+
+    private static long roundedUp(double measure) {
+        return (long) Math.ceil(measure - NOTHING);
     }
 
     private void hooks() {
@@ -203,7 +208,9 @@ final class NeedsWording {
                         arg("acrossInches", inches(finished.outerAcrossMm())),
                         arg("downInches", inches(finished.outerDownMm())),
                         decimal("pieceAcross", finished.acrossMm() / MM_IN_CM, 0),
-                        decimal("pieceDown", finished.downMm() / MM_IN_CM, 0)));
+                        decimal("pieceDown", finished.downMm() / MM_IN_CM, 0),
+                        arg("pieceAcrossInches", inches(finished.acrossMm())),
+                        arg("pieceDownInches", inches(finished.downMm()))));
     }
 
     private String inches(double mm) {

@@ -5,11 +5,17 @@ terms-BOTH = UK and US terms
 page = page { $page } of { $pages }
 draft = DRAFT
 untitled = Untitled border
+# $title: of the pattern
+workbook-title = { $title }: workbook
 
 # The first page.
 cover-by = Designed by { $designer }
 cover-what = A border in overlay mosaic crochet, worked in rounds from the edge of the piece outwards
-cover-picture = The border { $title } around a piece, as it looks when it is worked, seen from the right side
+cover-picture = The border { $title } around a piece, as it looks when it is worked, seen from the right side. { $shown }
+# Which piece the picture shows.
+cover-shown-size = The picture shows the size { $size }.
+cover-shown-repeats = The picture shows a piece with the repeat { $across } times at top and bottom and { $down } times at the sides.
+cover-shown-corner = The picture shows an outer corner.
 cover-terms = Terms
 cover-terms-UK = UK terms throughout
 cover-terms-US = US terms throughout
@@ -20,22 +26,6 @@ cover-edition-BLACK_AND_WHITE = Black and white, for copying
 cover-piece = For
 cover-piece-one = One piece only. { $counted } Round { $round } puts the counts right.
 cover-sizes = Sizes
-cover-pictured = Picture
-cover-pictured-size = { $size }: { $across ->
-    [one] one repeat
-   *[other] { $across } repeats
-    } at top and bottom, { $down ->
-    [one] one
-   *[other] { $down }
-    } at each side
-cover-pictured-repeats = { $across ->
-    [one] One repeat
-   *[other] { $across } repeats
-    } at top and bottom, { $down ->
-    [one] one
-   *[other] { $down }
-    } at each side
-cover-pictured-corner = The outer corner of the border
 cover-hand = For
 cover-hand-LEFT = Left-handed makers: you travel clockwise, and the chart is mirrored
 cover-skill = Skill
@@ -179,9 +169,13 @@ guide-examples = The counts are for sides with so many repeats of the chart; the
 guide-round = Round { $round }
 guide-yarn = { $id } { $name }
 guide-hook = hook { $mm } mm
+guide-hookUs = hook { $mm } mm (US { $name })
 guide-yarnAndHook = { $yarn }, { $hook }
 # A label on the line of what it names.
 guide-runIn = { $label }:
+# $words: of the one or the other terms
+guide-inTerms-UK = UK: { $words }
+guide-inTerms-US = US: { $words }
 guide-start = Start
 guide-eachSide = Each side
 guide-fromCorner = From the corner
@@ -245,38 +239,53 @@ sizes-how-5 = Repeats by fives at the left, the rest at the top: 10 and 3 make 1
 sizes-repeats = Repeats
 sizes-base = Base round
 sizes-round = Round { $round }
-sizes-heading = Sizes
-sizes-bySwatch = Centimetres are worked out from the swatch: the side of the piece with its base round, and the whole with its border.
+sizes-part = Sizes
+sizes-heading = Counts and measures
+sizes-bySwatch = Measures are worked out from the swatch: the side of the piece with its base round, and the whole with its border.
 sizes-pieceCm = Piece, cm
 sizes-outerCm = Whole, cm
+sizes-pieceIn = Piece, in
+sizes-outerIn = Whole, in
 sizes-swatch-heading = Finished size
-sizes-swatch = The swatch has { $stitches } stitches and { $rounds } rounds in 10 cm.
+sizes-swatch = The swatch has { $stitches } stitches and { $rounds } rounds in 10 cm (4 in).
 sizes-swatch-of = { $size }: { $outer }
 sizes-width = The border is { $cm } cm ({ $inches } in) wide.
 sizes-pickUp-heading = Picking up the base round
 sizes-pickUp = Along a row of stitches pick up one in each stitch. Along the ends of rows pick up as many as make the edge lie flat, in an even rhythm: one in every row where rows are low, three in every four where a row is a little higher than a stitch is wide, two or three in every row of tall stitches.
-sizes-pickUp-rows = With { $stitches } stitches in 10 cm, count the rows in 10 cm of the piece:
-sizes-pickUp-rowsIn10Cm = Rows in 10 cm
+sizes-pickUp-rows = With { $stitches } stitches in 10 cm (4 in), count the rows in 10 cm (4 in) of the piece:
+sizes-pickUp-rowsIn10Cm = Rows in 10 cm (4 in)
 sizes-pickUp-ratio = Stitches in rows
 sizes-pickUp-in = { $stitches } in { $rows }
 sizes-back-heading = Back layer
 sizes-back-hook = Hook for the back layer: { $mm } mm.
+sizes-back-hookUs = Hook for the back layer: { $mm } mm (US { $name }).
 sizes-back-how = A round of the back layer has the same counts as the round of the front beside it: compare the two there.
 sizes-back-round = Back round
 sizes-back-front = Front round
 
-yarn-needs-heading = How much yarn
+yarn-heading = How much yarn
 yarn-needs-examples = What you need of each yarn, rounded up. The columns are examples: pieces with so many repeats on each of the four sides.
 yarn-metres = Metres
-yarn-soFar = So far
+yarn-soFar = Metres so far
+yarn-yards = Yards
+yarn-yardsSoFar = Yards so far
 yarn-metresOf = { $size }, m
 yarn-yardsOf = { $size }, yd
 yarn-gramsOf = { $size }, g
 yarn-unknown = –
-yarn-rounds-heading = Yarn round by round
-yarn-rounds-size = What each round takes, and how much of its yarn has been used by its end, in metres, without the margin.
-yarn-rounds-sizes = What each round takes in each size, in metres, without the margin.
-yarn-rounds-examples = What each round takes on the same examples, in metres, without the margin.
+# $terms: UK, US or BOTH
+yarn-rounds-size = What each round takes, and how much of its yarn has been used by its end, in { $terms ->
+    [UK] metres
+   *[other] metres and yards
+    }, without the margin.
+yarn-rounds-sizes = What each round takes in each size, in { $terms ->
+    [UK] metres
+   *[other] metres and yards
+    }, without the margin.
+yarn-rounds-examples = What each round takes on the same examples, in { $terms ->
+    [UK] metres
+   *[other] metres and yards
+    }, without the margin.
 
 # A chart as a poster. $rows, $columns: of sheets
 poster-how = The sheets that follow make one picture. Lay them out in { $rows } rows and { $columns } columns; where a place is empty, no sheet is printed. Neighbouring sheets show the same strip: cut one of them at the ticks and glue it over the other.

@@ -33,6 +33,12 @@ draw-stitches = this picture would have { $stitches } stitches; expected at most
 draw-pixels = this picture would have { $millions } million pixels; expected at most { $most } million, for example with a smaller --dpi or --cell-mm
 draw-done = wrote { $file }: { $widthMm } by { $heightMm } mm
 write-done = wrote { $file }
+# $part, $first: as they are called on the command line
+parts-twice = --parts: { $part } is there twice, expected each part once
+parts-cover = --parts: cover comes after { $first }, expected it first
+parts-none = --parts: no part is left for the file of --to, expected at least one that is not of the workbook
+parts-noWorkbook = --workbook: no part is left for its file, expected at least one of guide, worksheet, sizes, yarn
+publish-same = { $file }: both files have this name, expected another name for the workbook
 publish-stitches = the chart of this pattern would show { $stitches } stitches; expected at most { $most }, for example with fewer rounds
 publish-notProved = not published: the words do not make the chart. { $problem }
 publish-done = wrote { $file }: { $pages ->

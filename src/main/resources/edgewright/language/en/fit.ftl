@@ -103,7 +103,6 @@ refusal-notInWords-patterned = { $count ->
     }
 
 # What a maker should see in a round.
-landmark-none = There is no long stitch in this round.
 landmark-each-BETWEEN_LONGS_BELOW = Each long stitch sits between two long stitches of the round below.
 landmark-each-AFTER_LONG_BELOW = Each long stitch comes directly after a long stitch of the round below.
 landmark-each-BEFORE_LONG_BELOW = Each long stitch comes directly before a long stitch of the round below.

@@ -7,7 +7,7 @@ import edgewright.booklet.Published;
 import edgewright.booklet.ReadBack;
 import edgewright.booklet.ReadBack.Heard;
 import edgewright.booklet.choice.BookletOptions;
-import edgewright.booklet.choice.Supplements;
+import edgewright.booklet.choice.BookletParts;
 import edgewright.booklet.parts.CountsPages;
 import edgewright.chart.Back;
 import edgewright.chart.Chart;
@@ -40,10 +40,10 @@ class GuidePagesTest {
     private static final List<String> SAMPLES =
             List.of("tide-steps", "mooring-rope", "sluice-gate", "first-try-unfinished");
 
-    private static final Supplements GUIDE = new Supplements(true, false);
+    private static final BookletParts GUIDE = BookletParts.WITH_WORKBOOK;
 
     private static BookletOptions options(Chart chart) {
-        return BookletOptions.of(chart, English.LANGUAGE).withDraft(true).withSupplements(GUIDE);
+        return BookletOptions.of(chart, English.LANGUAGE).withDraft(true).withParts(GUIDE);
     }
 
     /** Blanks of any kind are one blank, as they are to whoever listens. */
@@ -222,7 +222,7 @@ class GuidePagesTest {
     @Test
     void aPatternWithoutTheGuideHasNone() throws IOException {
         Chart chart = Published.sample("tide-steps");
-        try (ReadBack read = Published.read(chart, options(chart).withSupplements(Supplements.NONE))) {
+        try (ReadBack read = Published.read(chart, options(chart).withParts(BookletParts.USUAL))) {
             assertThat(read.texts("H2")).doesNotContain("Round guide");
         }
     }

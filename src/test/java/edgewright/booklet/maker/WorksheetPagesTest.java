@@ -7,9 +7,9 @@ import edgewright.booklet.Published;
 import edgewright.booklet.ReadBack;
 import edgewright.booklet.ReadBack.Heard;
 import edgewright.booklet.choice.BookletOptions;
+import edgewright.booklet.choice.BookletParts;
 import edgewright.booklet.choice.Edition;
 import edgewright.booklet.choice.Paper;
-import edgewright.booklet.choice.Supplements;
 import edgewright.chart.Back;
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
@@ -38,11 +38,11 @@ class WorksheetPagesTest {
     private static final List<String> SAMPLES =
             List.of("tide-steps", "mooring-rope", "sluice-gate", "first-try-unfinished");
 
-    private static final Supplements WORKSHEET = new Supplements(false, true);
+    private static final BookletParts WORKSHEET = BookletParts.WITH_WORKBOOK;
     private static final PerSide<Integer> SIZE = PerSide.pairs(5, 4);
 
     private static BookletOptions options(Chart chart) {
-        return BookletOptions.of(chart, English.LANGUAGE).withDraft(true).withSupplements(WORKSHEET);
+        return BookletOptions.of(chart, English.LANGUAGE).withDraft(true).withParts(WORKSHEET);
     }
 
     /** What is heard of the worksheet. */
@@ -70,7 +70,7 @@ class WorksheetPagesTest {
                 .findFirst()
                 .orElseThrow();
         int to = IntStream.range(from + 1, sheet.size())
-                .filter(i -> sheet.get(i).role().equals("H3"))
+                .filter(i -> sheet.get(i).role().matches("H[23]"))
                 .findFirst()
                 .orElse(sheet.size());
         return sheet.subList(from + 1, to);
@@ -155,13 +155,13 @@ class WorksheetPagesTest {
             List<Heard> sheet = sheet(read);
             SideShape shape = chart.shape(Side.FIRST);
             int rounds = chart.rounds().size();
-            List<String> row = texts(under(sheet, "Sizes"), "TD");
+            List<String> row = texts(under(sheet, "Counts and measures"), "TD");
             // 16 stitches in 10 cm are 6.25 mm each, 20 rounds in 10 cm are 5 mm each.
             String piece = String.format(Locale.ROOT, "%.1f", shape.stitches(0, 4) * 0.625);
             String whole = String.format(Locale.ROOT, "%.1f", shape.stitches(0, 4) * 0.625 + rounds);
             assertThat(row).containsSequence(piece, whole);
             assertThat(texts(under(sheet, "Finished size"), "P").get(0))
-                    .startsWith("The swatch has 16 stitches and 20 rounds in 10 cm. The border is "
+                    .startsWith("The swatch has 16 stitches and 20 rounds in 10 cm (4 in). The border is "
                             + String.format(Locale.ROOT, "%.1f", rounds * 0.5) + " cm (3\u00bc in) wide.");
             // 16 stitches to 12 rows are 4 in 3, to 20 rows 4 in 5.
             assertThat(texts(under(sheet, "Picking up the base round"), "TD")).contains("4 in 3", "1 in 1", "4 in 5");
@@ -222,7 +222,8 @@ class WorksheetPagesTest {
     @Test
     void inLargePrintNothingRunsOffThePageAndEveryStepIsThere() throws IOException {
         Chart chart = made(Published.sample("tide-steps"));
-        BookletOptions options = options(chart).withSupplements(Supplements.ALL).withEdition(Edition.LARGE_PRINT);
+        BookletOptions options =
+                options(chart).withParts(BookletParts.WITH_WORKBOOK).withEdition(Edition.LARGE_PRINT);
         try (ReadBack read = Published.read(chart, options)) {
             OffThePage.assertNothing(read.document());
             List<Heard> sheet = sheet(read);
@@ -257,7 +258,7 @@ class WorksheetPagesTest {
     @Test
     void aPatternWithoutTheWorksheetHasNone() throws IOException {
         Chart chart = Published.sample("tide-steps");
-        try (ReadBack read = Published.read(chart, options(chart).withSupplements(Supplements.NONE))) {
+        try (ReadBack read = Published.read(chart, options(chart).withParts(BookletParts.USUAL))) {
             assertThat(read.texts("H2")).doesNotContain("Worksheet");
         }
     }

@@ -73,6 +73,20 @@ class LineBreakerTest {
     }
 
     @Test
+    void theCountsOfAllSizesStandOnOneLine() {
+        assertThat(stitches(
+                        "dc blo in every st; left and right 165 (195, 207, 291) sts",
+                        "dc blo in every st; left and right 165 (195,"))
+                .containsExactly("dc blo in every st;", "left and right 165 (195, 207, 291) sts");
+        assertThat(prose(
+                        "the sides: left and right 165\u00a0(195, 207, 291) sts",
+                        "the sides: left and right 165 (195,"))
+                .containsExactly("the sides: left and", "right 165 (195, 207, 291) sts");
+        assertThat(prose("we work here 165 (195, 291) sts", "we work here 165 (195,"))
+                .containsExactly("we work", "here 165 (195, 291) sts");
+    }
+
+    @Test
     void theNumberThatOpensAGroupStaysWithItsStitchToo() {
         assertThat(prose("2 dc blo; *13 drop tr", "2 dc blo; *13")).containsExactly("2 dc blo;", "*13 drop tr");
     }

@@ -38,6 +38,9 @@ class PageEndsTest {
     /** A page that is filled less than this looks forgotten, unless a part ends on it. */
     private static final double FORGOTTEN = 0.2;
 
+    /** What hangs together is parted rather than that a page would be filled less than this. */
+    private static final double HALF = 0.5;
+
     /** A line may end with a blank, which stands beyond the column. */
     private static final double PLAY_PT = 9;
 
@@ -136,7 +139,8 @@ class PageEndsTest {
             if (last.below() == Break.NEVER) {
                 faults.add("page " + (i + 1) + " ends within what is never parted");
             }
-            if (last.below() == Break.UNWELCOME && hangingPt <= room) {
+            boolean halfWithout = filledPt(page) - hangingAbovePt(page) >= HALF * room;
+            if (last.below() == Break.UNWELCOME && hangingPt <= room && halfWithout) {
                 faults.add("page " + (i + 1) + " parts what would fit on a page");
             }
             if (filledPt(page) < FORGOTTEN * room && filledPt(page) + hangingPt <= room) {
@@ -167,13 +171,7 @@ class PageEndsTest {
 
     /** How high what hangs together across the end of a page is, as far as these two pages show it. */
     private static double hanging(List<Placed> page, List<Placed> next) {
-        double height = 0;
-        for (int i = page.size() - 1; i >= 0; i--) {
-            if (i < page.size() - 1 && page.get(i).strip().below() == Break.FREE) {
-                break;
-            }
-            height += page.get(i).strip().heightPt() + page.get(i).strip().spaceAbovePt();
-        }
+        double height = hangingAbovePt(page);
         for (Placed placed : next) {
             if (isHeadAgain(placed.strip())) {
                 continue;
@@ -182,6 +180,18 @@ class PageEndsTest {
             if (placed.strip().below() == Break.FREE) {
                 break;
             }
+        }
+        return height;
+    }
+
+    /** The part of that on the page itself. */
+    private static double hangingAbovePt(List<Placed> page) {
+        double height = 0;
+        for (int i = page.size() - 1; i >= 0; i--) {
+            if (i < page.size() - 1 && page.get(i).strip().below() == Break.FREE) {
+                break;
+            }
+            height += page.get(i).strip().heightPt() + page.get(i).strip().spaceAbovePt();
         }
         return height;
     }
@@ -195,7 +205,7 @@ class PageEndsTest {
         List<Placed> next = List.of(placed(0, 30, Break.FREE));
         assertThat(faults(List.of(List.of(placed(0, 80, Break.FREE), placed(80, 10, Break.NEVER)), next), 100))
                 .containsExactly("page 1 ends within what is never parted");
-        assertThat(faults(List.of(List.of(placed(0, 30, Break.FREE), placed(30, 40, Break.UNWELCOME)), next), 100))
+        assertThat(faults(List.of(List.of(placed(0, 55, Break.FREE), placed(55, 20, Break.UNWELCOME)), next), 100))
                 .containsExactly("page 1 parts what would fit on a page");
         assertThat(faults(List.of(List.of(placed(0, 15, Break.FREE)), next), 100))
                 .containsExactly("page 1 is almost empty");

@@ -90,9 +90,9 @@ class RhythmTest {
                     new TextSetter(sheet, styles, new YarnChips(CHART, sheet, Edition.STANDARD), English.LANGUAGE);
             List<ColumnSlice> text = setter.paragraph(Tag.document(), "reeds ".repeat(40), styles.text(), 0, 200);
             List<ColumnSlice> label = setter.paragraph(Tag.document(), "Done", styles.smallStrong(), 0, 200);
-            List<Placed> first = List.of(new Placed(text.get(0), 0), new Placed(label.get(0), 15));
+            List<Placed> first = List.of(new Placed(text.get(0), 0), new Placed(label.get(0), sheet.linePt()));
             List<Placed> second = new ArrayList<>();
-            text.subList(1, text.size()).forEach(line -> second.add(new Placed(line, 15 * second.size())));
+            text.subList(1, text.size()).forEach(line -> second.add(new Placed(line, sheet.linePt() * second.size())));
             SetPages set = new SetPages(List.of(first, second), sheet, styles);
             assertThat(set.boldAtTheFoot()).containsExactly("page 1 ends with 'Done'");
             assertThat(set.lonelyLines()).hasSize(1).allMatch(found -> found.startsWith("page 1 parts 'reeds reeds"));
@@ -117,9 +117,9 @@ class RhythmTest {
                             9,
                             PageColour.INK));
             List<Placed> page = List.of(
-                    new Placed(ColumnSlice.of(15, List.of(level, low)), 0),
-                    new Placed(ColumnSlice.of(15, List.of(level)), 7.5),
-                    new Placed(ColumnSlice.of(15, List.of(level)), 9));
+                    new Placed(ColumnSlice.of(13, List.of(level, low)), 0),
+                    new Placed(ColumnSlice.of(13, List.of(level)), 6.5),
+                    new Placed(ColumnSlice.of(13, List.of(level)), 8));
             assertThat(offTheGrid(List.of(page), sheet))
                     .containsExactly("page 1: 'low' by 0.50 pt", "page 1: 'level' by 1.50 pt");
         }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import edgewright.booklet.Published;
 import edgewright.booklet.ReadBack;
 import edgewright.booklet.choice.BookletOptions;
+import edgewright.booklet.choice.BookletParts;
 import edgewright.chart.Ball;
 import edgewright.chart.Chart;
 import edgewright.chart.Colour;
@@ -24,8 +25,12 @@ class YarnPagesTest {
     private static final Chart REED_BANK = Published.sample("reed-bank");
     private static final PerSide<Integer> SIZE = PerSide.pairs(4, 3);
 
+    private static BookletOptions all(Chart chart) {
+        return BookletOptions.of(chart, English.LANGUAGE).withParts(BookletParts.WITH_WORKBOOK);
+    }
+
     private static BookletOptions sized(Chart chart) {
-        return BookletOptions.of(chart, English.LANGUAGE).withRepeats(SIZE);
+        return all(chart).withRepeats(SIZE);
     }
 
     @Test
@@ -37,25 +42,24 @@ class YarnPagesTest {
         long metres = (long) Math.ceil(amounts.yarns().get(0).metres());
         long yards = (long) Math.ceil(amounts.yarns().get(0).metres() / 0.9144);
         assertThat(heard(chart, sized(chart), "What you need", "From the designer"))
-                .contains(metres + " m or " + yards + " yd, 2 balls of 100 m and 50 g")
-                .contains("They are estimates")
-                .doesNotContain("How much yarn");
+                .contains(metres + " m or " + yards + " yd, 2 balls of 100 m (109 yd) and 50 g")
+                .contains("They are estimates");
     }
 
     @Test
     void aPatternForNamedSizesTellsTheAmountsOfEachAndTheSameSizesEverywhere() throws IOException {
-        BookletOptions options = BookletOptions.of(REED_BANK, English.LANGUAGE);
-        List<Long> metres = options.sizes().stream()
-                .map(size -> (long)
-                        Math.ceil(Amounts.of(REED_BANK, size).yarns().get(0).metres()))
+        BookletOptions options = all(REED_BANK);
+        List<String> lengths = options.sizes().stream()
+                .map(size -> Amounts.of(REED_BANK, size).yarns().get(0).metres())
+                .map(metres ->
+                        String.format(Locale.ROOT, "%.0f m or %.0f yd", Math.ceil(metres), Math.ceil(metres / 0.9144)))
                 .toList();
         assertThat(heard(REED_BANK, options, "What you need", "From the designer"))
-                .contains(metres.get(0) + " (" + metres.get(1) + ", " + metres.get(2) + ") m");
-        assertThat(heard(REED_BANK, options, "Stitch counts", "Yarn round by round"))
+                .contains(lengths.get(0) + " (" + lengths.get(1) + ", " + lengths.get(2) + ")");
+        assertThat(heard(REED_BANK, options, "Stitch counts", "Finishing"))
                 .contains("Cot: Top,bottom Cot: Left,right Lap: Top,bottom");
-        assertThat(heard(REED_BANK, options, "Yarn round by round", "Round guide"))
-                .contains("Cot, m", "Lap, m", "Bed, m");
-        assertThat(heard(REED_BANK, options, "How the words were proved", "Stitch counts"))
+        assertThat(heardToTheEnd(REED_BANK, options, "How much yarn")).contains("Cot, m", "Lap, m", "Bed, m");
+        assertThat(heard(REED_BANK, options, "How the words were proved", "Round guide"))
                 .contains("131", "161", "191", "227", "287");
     }
 
@@ -71,8 +75,8 @@ class YarnPagesTest {
                     round.metres(),
                     round.metresSoFar()));
         }
-        assertThat(heard(REED_BANK, sized(REED_BANK), "Yarn round by round", "Worksheet"))
-                .contains("Round Yarn Metres So far " + String.join(" ", rows));
+        assertThat(heardToTheEnd(REED_BANK, sized(REED_BANK), "How much yarn"))
+                .contains("Round Yarn Metres Metres so far " + String.join(" ", rows));
     }
 
     @Test
@@ -83,11 +87,7 @@ class YarnPagesTest {
             Amounts amounts = Amounts.of(REED_BANK, PerSide.all(example));
             row.append(' ').append((long) Math.ceil(amounts.yarns().get(0).metres()));
         }
-        assertThat(heard(
-                        REED_BANK,
-                        BookletOptions.of(REED_BANK, English.LANGUAGE).withSize(PatternSize.any()),
-                        "How much yarn",
-                        "From the designer"))
+        assertThat(heardToTheEnd(REED_BANK, all(REED_BANK).withSize(PatternSize.any()), "How much yarn"))
                 .contains(repeats.get(0) + " repeats, m")
                 .contains(row + " B Chalk");
     }
@@ -97,9 +97,13 @@ class YarnPagesTest {
         Chart pale = REED_BANK.withYarns(List.of(
                 REED_BANK.yarns().get(0).withColour(Colour.parse("#e4dccb")),
                 REED_BANK.yarns().get(1)));
-        assertThat(heard(pale, BookletOptions.of(pale, English.LANGUAGE), "What you need", "Worksheet"))
+        assertThat(heard(pale, all(pale), "What you need", "Worksheet"))
                 .contains("Lay the yarns side by side in daylight")
                 .doesNotContain("hard to tell apart", "ruffle");
+    }
+
+    private static String heardToTheEnd(Chart chart, BookletOptions options, String from) throws IOException {
+        return heard(chart, options, from, "");
     }
 
     /** What is heard from one heading to another, blanks of every kind as one. */
@@ -107,7 +111,7 @@ class YarnPagesTest {
         try (ReadBack pattern = new ReadBack(Published.bytes(chart, options))) {
             String aloud = pattern.aloud().replaceAll("[\\s\\p{Z}]+", " ");
             int start = aloud.lastIndexOf(from);
-            return aloud.substring(start, aloud.indexOf(to, start));
+            return aloud.substring(start, to.isEmpty() ? aloud.length() : aloud.indexOf(to, start));
         }
     }
 }

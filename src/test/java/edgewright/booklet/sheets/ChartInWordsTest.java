@@ -7,9 +7,9 @@ import edgewright.booklet.EditionsTest;
 import edgewright.booklet.Published;
 import edgewright.booklet.ReadBack;
 import edgewright.booklet.choice.BookletOptions;
+import edgewright.booklet.choice.BookletParts;
 import edgewright.booklet.choice.ChartKind;
 import edgewright.booklet.choice.ChartPaper;
-import edgewright.booklet.choice.Supplements;
 import edgewright.chart.Chart;
 import edgewright.chart.Colour;
 import edgewright.chart.SideShape;
@@ -40,7 +40,7 @@ class ChartInWordsTest {
             names = {"SAME", "POSTER"})
     void eachRoundIsHeardOnceWithASheetThatShowsIt(ChartPaper paper) throws Exception {
         BookletOptions options = EditionsTest.on(paper, BookletOptions.of(LONG, English.LANGUAGE))
-                .withSupplements(Supplements.NONE);
+                .withParts(BookletParts.USUAL);
         try (ReadBack read = Published.read(LONG, options)) {
             String heard = String.join(
                     " ",

@@ -58,7 +58,8 @@ class ChartSheetsTest {
                 TextStyles.of(new EmbeddedFonts(document).typefaces(), sheet),
                 new YarnChips(chart, sheet, options.edition()),
                 options.language());
-        return new ChartSheets(setter, chart, options, Emphasis.NONE).set(Tag.document(), new ChartLinks(setter));
+        return new ChartSheets(setter, chart, options, Emphasis.NONE)
+                .set(Tag.document(), new ChartLinks(setter), sheet.heightPt());
     }
 
     private static List<PageItem.Art> pictures(List<ColumnSlice> strips) {

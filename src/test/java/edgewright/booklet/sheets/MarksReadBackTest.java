@@ -5,18 +5,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import edgewright.booklet.ChartOnPaper;
 import edgewright.booklet.MovedMarks;
 import edgewright.booklet.PaintedPage;
+import edgewright.booklet.PatternPages;
 import edgewright.booklet.Published;
 import edgewright.booklet.choice.BookletOptions;
 import edgewright.booklet.choice.ChartPaper;
 import edgewright.booklet.choice.Edition;
 import edgewright.booklet.choice.Paper;
+import edgewright.booklet.choice.Progress;
 import edgewright.booklet.page.PageItem;
 import edgewright.booklet.page.PageLayout;
-import edgewright.booklet.page.Tag;
 import edgewright.booklet.page.TextSetter;
 import edgewright.booklet.page.TextStyles;
 import edgewright.booklet.page.YarnChips;
-import edgewright.booklet.parts.DraftPages;
 import edgewright.booklet.press.EmbeddedFonts;
 import edgewright.booklet.press.MarkStamps;
 import edgewright.booklet.press.PagePrinter;
@@ -27,7 +27,6 @@ import edgewright.chart.HookHand;
 import edgewright.chart.Stitch;
 import edgewright.chart.Yarn;
 import edgewright.check.Checker;
-import edgewright.check.Verdict;
 import edgewright.draw.EnglishStyle;
 import edgewright.draw.marks.Drawing;
 import edgewright.draw.marks.Emphasis;
@@ -78,8 +77,6 @@ public class MarksReadBackTest {
 
     /** What the sheets of a chart show. */
     private static List<PageItem.Art> sheets(Chart chart, BookletOptions options) throws IOException {
-        Verdict verdict = Checker.check(chart);
-        Emphasis emphasis = verdict.hasErrors() ? new DraftPages(verdict, English.LANGUAGE).emphasis() : Emphasis.NONE;
         try (PDDocument document = new PDDocument()) {
             PageLayout paper = PageLayout.of(options.paper(), options.edition());
             TextSetter setter = new TextSetter(
@@ -87,8 +84,10 @@ public class MarksReadBackTest {
                     TextStyles.of(new EmbeddedFonts(document).typefaces(), paper),
                     new YarnChips(chart, paper, options.edition()),
                     options.language());
-            return new ChartSheets(setter, chart, options, emphasis)
-                    .set(Tag.document(), new ChartLinks(setter)).stream()
+            return new PatternPages(setter, chart, options, Checker.check(chart), Progress.NONE)
+                    .strips().stream()
+                            // Before the first heading there is but the cover.
+                            .dropWhile(strip -> strip.anchors().isEmpty())
                             .flatMap(strip -> strip.pieces().stream())
                             .flatMap(piece -> piece.inks().stream())
                             .filter(PageItem.Art.class::isInstance)
@@ -249,7 +248,7 @@ public class MarksReadBackTest {
     static ChartOnPaper printed(Drawing drawing) throws IOException {
         double width = drawing.widthMm() * PageLayout.PT_PER_MM;
         double height = drawing.heightMm() * PageLayout.PT_PER_MM;
-        PageLayout paper = new PageLayout(width, height, 0, 0, width, height, 0, 15, 0);
+        PageLayout paper = new PageLayout(width, height, 0, 0, width, height, 0, 15, 0, false);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try (PDDocument document = new PDDocument()) {
             PDPage page = new PDPage(new PDRectangle((float) width, (float) height));

@@ -75,7 +75,8 @@ class NoticesWindowTest {
         Chart layered = chart.withMaking(chart.making().withBack(Optional.of(new Back(Optional.of(UNREADABLE)))));
         PublishCommands publishing = publishing(layered);
         Path file = folder.resolve("pattern.pdf");
-        execute(() -> publishing.publish(layered, BookletOptions.of(layered, English.LANGUAGE), file));
+        execute(() ->
+                publishing.publish(layered, BookletOptions.of(layered, English.LANGUAGE), file, Optional.empty()));
         assertThat(told("news.notProved"))
                 .startsWith("Not published: the words do not make the chart. ")
                 .contains("hook");

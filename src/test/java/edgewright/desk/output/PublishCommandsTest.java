@@ -35,8 +35,8 @@ class PublishCommandsTest {
         Chart chart = ((ReadResult.Read) ChartFiles.read(Path.of("sample-charts/reed-bank.border.json"))).chart();
         Path file = folder.resolve("pattern.pdf");
         Files.writeString(file, "an older pattern");
-        SwingUtilities.invokeAndWait(
-                () -> publishing(chart).publish(chart, BookletOptions.of(chart, English.LANGUAGE), file));
+        SwingUtilities.invokeAndWait(() ->
+                publishing(chart).publish(chart, BookletOptions.of(chart, English.LANGUAGE), file, Optional.empty()));
         assertThat(over.await(60, TimeUnit.SECONDS)).isTrue();
         assertThat(outcome.get()).isEqualTo("Cancelled; nothing was written.");
         assertThat(file).hasContent("an older pattern");

@@ -15,15 +15,15 @@ needs-weight-6 = 6 Super Bulky
 needs-weight-7 = 7 Jumbo
 needs-amount = Length of yarn { $id }
 # Numbers of each size, the first outside the brackets
-needs-length = { $metres }~m or { $yards }~yd
-needs-lengthInBalls = { $metres }~m or { $yards }~yd, { $balls } of { $ballMetres }~m and { $ballGrams }~g
+needs-length = { $metres }~m~or~{ $yards }~yd
+needs-lengthInBalls = { $lengths }, { $balls } of { $ballMetres }~m~({ $ballYards }~yd) and { $ballGrams }~g
 needs-balls = { $balls ->
     [one] 1 ball
    *[other] { $balls } balls
     }
 needs-ballsEach = { $balls } balls
 needs-examples = These lengths are for the two examples in the set-up, a piece with four equal sides each.
-needs-counted = Lengths include { $tailCm }~cm for each end and { $margin }~% to spare; the base round is not in them.
+needs-counted = Lengths include { $tailCm }~cm~({ $tailInches }~in) for each end and { $margin }~% to spare; the base round is not in them.
 needs-backYarn = The back layer and its joining round are counted in the yarn of the outermost round.
 needs-estimated = They are estimates: measure your own stitches, or buy one ball more.
 needs-hook = Hook
@@ -38,7 +38,7 @@ needs-cmAndInches = about { $cm } cm ({ $inches } in)
 needs-finished = Finished size
 needs-finishedOf = Size { $size }
 needs-finishedExample = Example of { $stitches } sts
-needs-size = about { $across } by { $down } cm ({ $acrossInches } by { $downInches } in) with the border, on a piece of { $pieceAcross } by { $pieceDown } cm
+needs-size = about { $across }~by~{ $down }~cm ({ $acrossInches }~by~{ $downInches }~in) with the border, on a piece of { $pieceAcross }~by~{ $pieceDown }~cm ({ $pieceAcrossInches }~by~{ $pieceDownInches }~in)
 needs-contrast = Lay the yarns side by side in daylight and take a black-and-white photograph: if the greys are close, the pattern will not show.
 needs-skill = Skill
 needs-anyHook = A hook that gives you the same { $tension } as the piece.
