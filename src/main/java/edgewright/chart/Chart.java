@@ -109,6 +109,11 @@ public record Chart(
         return heading.notes();
     }
 
+    /** Photographs, texts and imprint of the designer's own. */
+    public OwnMatter own() {
+        return heading.own();
+    }
+
     /** The terms its pattern is written in unless others are asked for. */
     public Terms terms() {
         return heading.terms();
@@ -226,6 +231,11 @@ public record Chart(
     /** This chart with its pattern in other terms. */
     public Chart withTerms(Terms newTerms) {
         return withHeading(heading.withTerms(newTerms));
+    }
+
+    /** This chart with other matter of the designer's own. */
+    public Chart withOwn(OwnMatter other) {
+        return withHeading(heading.withOwn(other));
     }
 
     /** This chart under another heading. */

@@ -56,14 +56,7 @@ public final class Edits {
         List<Round> rounds = chart.rounds().stream()
                 .map(round -> round.yarn().equals(id) ? round.withYarn(yarn.id()) : round)
                 .toList();
-        return new Chart(
-                new Heading(chart.title(), chart.designer(), chart.notes(), chart.terms()),
-                chart.corner(),
-                chart.rules(),
-                yarns,
-                rounds,
-                chart.making(),
-                chart.extras());
+        return new Chart(chart.heading(), chart.corner(), chart.rules(), yarns, rounds, chart.making(), chart.extras());
     }
 
     /**

@@ -294,16 +294,16 @@ public final class BrokenCharts {
                 "a newer version",
                 "\"version\": 1",
                 "\"version\": 2",
-                ", line 2, version: the chart was written by a newer program (version 2 of the file); expected version 1 at most");
+                ", line 2, version: the file was written by a newer program (version 2 of its format); expected version 1 at most");
         text(
                 "a newer version with other members and other types",
                 "{\n\"format\": \"edgewright-chart\", \"yarns\": 7,\n\"version\": 3, \"laps\": [] }",
-                ", line 3, version: the chart was written by a newer program (version 3 of the file); expected version 1 at most");
+                ", line 3, version: the file was written by a newer program (version 3 of its format); expected version 1 at most");
         swap(
                 "a much newer version",
                 "\"version\": 1",
                 "\"version\": 1e999999999",
-                ", line 2, version: the chart was written by a newer program (version 1e999999999 of the file); expected version 1 at most");
+                ", line 2, version: the file was written by a newer program (version 1e999999999 of its format); expected version 1 at most");
         swap("version nought", "\"version\": 1", "\"version\": 0", ", line 2, version: found 0, expected version 1");
         swap(
                 "a version that is not whole",
@@ -636,6 +636,43 @@ public final class BrokenCharts {
                 ", line 4, technique.join: found 'knot', expected chain, slip or standing");
     }
 
+    private void matter() {
+        member(
+                "a photograph without words for it",
+                "\"photos\": [{ \"file\": \"reed.jpg\" }]",
+                ", line 4, photos[0].alt: the member is missing; expected text in double quotes");
+        member(
+                "a photograph with blank words for it",
+                "\"photos\": [{ \"file\": \"reed.jpg\", \"alt\": \" \" }]",
+                ", line 4, photos[0].alt: expected words, 20,000 characters at most");
+        member(
+                "a photograph without a file",
+                "\"photos\": [{ \"alt\": \"Reeds\" }]",
+                ", line 4, photos[0].file: the member is missing; expected text in double quotes");
+        member(
+                "a photograph at a place that no pattern has",
+                "\"photos\": [{ \"file\": \"reed.jpg\", \"alt\": \"Reeds\", \"at\": \"back\" }]",
+                ", line 4, photos[0].at: found 'back', expected cover, gallery, stitches, start, joining or finishing");
+        member(
+                "seventeen photographs",
+                "\"photos\": ["
+                        + "{ \"file\": \"reed.jpg\", \"alt\": \"Reeds\" }, ".repeat(16)
+                        + "{ \"file\": \"reed.jpg\", \"alt\": \"Reeds\" }]",
+                ", line 4, photos: found 17, expected 0 to 16");
+        member(
+                "a section without a text",
+                "\"sections\": [{ \"title\": \"Care\", \"text\": \"\" }]",
+                ", line 4, sections[0].text: expected words, 20,000 characters at most");
+        member(
+                "a section with a very long text",
+                "\"sections\": [{ \"title\": \"Care\", \"text\": \"" + "w".repeat(20_001) + "\" }]",
+                ", line 4, sections[0].text: expected words, 20,000 characters at most");
+        member(
+                "an imprint in the chart itself",
+                "\"imprint\": { \"name\": \"Saltmarsh Studio\" }",
+                ", line 4, imprint: found an object in braces, expected text in double quotes");
+    }
+
     private void size(String name, String sizes, String sentence) {
         member(name, "\"sizes\": [" + sizes + "]", ", line 4, sizes" + sentence);
     }
@@ -656,6 +693,7 @@ public final class BrokenCharts {
                 "\"start\": { \"column\": 8 }",
                 ", line 4, start.column: found 8, expected a column from 1 to 7, which is the end of the first repeat");
         sizes();
+        matter();
         member(
                 "a yarn weight that is none",
                 "\"yarnWeight\": 8",

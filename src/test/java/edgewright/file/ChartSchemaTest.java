@@ -53,6 +53,7 @@ class ChartSchemaTest {
             ChartFault.NoSuchYarn.class,
             ChartFault.NoSuchColumn.class,
             ChartFault.NoName.class,
+            ChartFault.NoWords.class,
             ChartFault.SameName.class,
             ChartFault.NotClosing.class,
             JsonFault.Twice.class,
@@ -65,6 +66,8 @@ class ChartSchemaTest {
               "start": { "column": 3, "odd": "left", "even": "right" }, "back": { "hook": 4 },
               "technique": { "join": "standing", "close": "slip" },
               "sizes": [{ "name": "Lap", "repeats": [9, 7] }, { "name": "Bed", "sides": [40] }],
+              "photos": [{ "file": "reed.jpg", "alt": "Reeds", "caption": "At low water", "at": "cover" }],
+              "sections": [{ "title": "Care", "text": "Wash it *cold*." }], "imprint": "saltmarsh.imprint.json",
               "yarnUse": { "backLoop": 112, "plain": 115, "long": 200, "chain": 60, "tall": 220, "slip": 40 },
               "skill": "You can count." }
             """;

@@ -7,7 +7,10 @@ import edgewright.chart.Extras;
 import edgewright.chart.Heading;
 import edgewright.chart.HookSize;
 import edgewright.chart.NamedSize;
+import edgewright.chart.OwnMatter;
+import edgewright.chart.OwnSection;
 import edgewright.chart.PatternDetails;
+import edgewright.chart.Photo;
 import edgewright.chart.Round;
 import edgewright.chart.Rules;
 import edgewright.chart.Start;
@@ -18,6 +21,8 @@ import edgewright.chart.Yarn;
 import edgewright.chart.YarnUse;
 import edgewright.file.fault.ChartFault;
 import edgewright.file.fault.Problem;
+import edgewright.file.json.JsonText;
+import edgewright.file.json.RawJson;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -88,6 +93,21 @@ public final class ChartCodec extends RecordCodec<Chart> {
             new ListCodec<>(new NamedSizeCodec(), new NamedSizeCodec(), 0, NamedSize.MOST),
             List.of(),
             chart -> chart.making().sizes());
+    private final Member<Chart, List<Photo>> photos = optional(
+            "photos",
+            new ListCodec<>(new PhotoCodec(), new PhotoCodec(), 0, Photo.MOST),
+            List.of(),
+            chart -> chart.own().photos());
+    private final Member<Chart, List<OwnSection>> sections = optional(
+            "sections",
+            new ListCodec<>(new OwnSectionCodec(), new OwnSectionCodec(), 0, OwnSection.MOST),
+            List.of(),
+            chart -> chart.own().sections());
+    private final Member<Chart, Optional<String>> imprint = optional(
+            "imprint",
+            ValueCodecs.WORDS.orNone(),
+            Optional.empty(),
+            chart -> chart.own().imprint());
     private final Member<Chart, List<Yarn>> yarns = required("yarns", new YarnsCodec(), Chart::yarns);
     private final Member<Chart, List<Round>> rounds = required(
             "rounds", new ListCodec<>(RoundCodec.first(), RoundCodec.other(), 1, Chart.MOST_ROUNDS), Chart::rounds);
@@ -137,8 +157,9 @@ public final class ChartCodec extends RecordCodec<Chart> {
                 found.get(skill),
                 found.get(technique),
                 found.get(sizes));
+        OwnMatter own = new OwnMatter(found.get(photos), found.get(sections), found.get(imprint));
         return new Chart(
-                new Heading(found.get(title), found.get(designer), found.get(notes), found.get(terms)),
+                new Heading(found.get(title), found.get(designer), found.get(notes), found.get(terms), own),
                 found.get(corner),
                 found.get(rules),
                 found.get(yarns),

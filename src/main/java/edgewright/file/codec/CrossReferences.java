@@ -6,6 +6,7 @@ import edgewright.chart.SideShape;
 import edgewright.file.fault.ChartFault;
 import edgewright.file.fault.Fault;
 import edgewright.file.fault.Problem;
+import edgewright.file.json.JsonWalk;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;

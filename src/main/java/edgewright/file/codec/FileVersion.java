@@ -2,6 +2,7 @@ package edgewright.file.codec;
 
 import edgewright.file.fault.ChartFault;
 import edgewright.file.fault.Problem.Shape;
+import edgewright.file.json.JsonText;
 import java.math.BigDecimal;
 import java.util.Optional;
 

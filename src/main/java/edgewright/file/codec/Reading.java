@@ -4,6 +4,7 @@ import edgewright.file.fault.ChartFault;
 import edgewright.file.fault.Fault;
 import edgewright.file.fault.Problem;
 import edgewright.file.fault.Problem.Shape;
+import edgewright.file.json.JsonWalk;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -4,6 +4,8 @@ import edgewright.chart.Extras;
 import edgewright.file.fault.ChartFault;
 import edgewright.file.fault.Problem;
 import edgewright.file.fault.Problem.Shape;
+import edgewright.file.json.JsonText;
+import edgewright.file.json.RawJson;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;

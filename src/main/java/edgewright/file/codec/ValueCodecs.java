@@ -1,7 +1,10 @@
 package edgewright.file.codec;
 
+import edgewright.chart.CleanText;
+import edgewright.chart.OwnSection;
 import edgewright.file.fault.ChartFault;
 import edgewright.file.fault.Problem.Shape;
+import edgewright.file.json.JsonText;
 import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
@@ -22,6 +25,15 @@ final class ValueCodecs {
 
     /** Any text. */
     static final Codec<String> TEXT = text(0, Integer.MAX_VALUE, (text, in) -> Optional.of(text));
+
+    /** A text that says something, of {@value OwnSection#LONGEST} characters at most. */
+    static final Codec<String> WORDS = text(0, Integer.MAX_VALUE, (text, in) -> {
+        if (CleanText.oneLine(text).isEmpty() || text.length() > OwnSection.LONGEST) {
+            in.note(new ChartFault.NoWords(OwnSection.LONGEST));
+            return Optional.empty();
+        }
+        return Optional.of(text);
+    });
 
     /** True or false. */
     static final Codec<Boolean> TRUTH = of(

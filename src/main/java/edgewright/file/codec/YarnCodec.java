@@ -12,13 +12,14 @@ import java.util.OptionalDouble;
 final class YarnCodec extends RecordCodec<Yarn> {
     private static final int COLOUR_LENGTH = "#rrggbb".length();
 
+    /** A colour as {@code #rrggbb}. */
+    static final Codec<Colour> COLOUR =
+            ValueCodecs.text(COLOUR_LENGTH, COLOUR_LENGTH, YarnCodec::colourLaw).as(Colour::parse, Colour::toString);
+
     private final Member<Yarn, String> id =
             required("id", ValueCodecs.text(1, Yarn.LONGEST_ID, YarnCodec::idLaw), Yarn::id);
     private final Member<Yarn, String> name = required("name", ValueCodecs.TEXT, Yarn::name);
-    private final Member<Yarn, Colour> colour = required(
-            "colour",
-            ValueCodecs.text(COLOUR_LENGTH, COLOUR_LENGTH, YarnCodec::colourLaw).as(Colour::parse, Colour::toString),
-            Yarn::colour);
+    private final Member<Yarn, Colour> colour = required("colour", COLOUR, Yarn::colour);
     private final Member<Yarn, Optional<Ball>> ball =
             optional("ball", new BallCodec().orNone(), Optional.empty(), Yarn::ball);
     private final Member<Yarn, OptionalDouble> inHand = optional(

@@ -11,6 +11,9 @@ public sealed interface ChartFault extends Fault {
         /** The file does not say that it is a chart. */
         T of(NotAChart fault);
 
+        /** The file does not say that it is an imprint. */
+        T of(NotAnImprint fault);
+
         /** A version that this program does not know yet. */
         T of(NewerVersion fault);
 
@@ -61,6 +64,12 @@ public sealed interface ChartFault extends Fault {
 
         /** Both or neither of two members of which one is expected. */
         T of(NotOneOf fault);
+
+        /** A text that says nothing, or too much. */
+        T of(NoWords fault);
+
+        /** Not an address of the World Wide Web. */
+        T of(NotAWebAddress fault);
 
         /** Too few or too many yarns, rounds or stitches. */
         T of(WrongNumber fault);
@@ -294,6 +303,42 @@ public sealed interface ChartFault extends Fault {
      * @param found how many
      */
     record WrongNumber(int found, int least, int most) implements ChartFault {
+        @Override
+        public <T> T among(Fault.Cases<T> cases) {
+            return cases.of(this);
+        }
+    }
+
+    /**
+     * The file does not say that it is an imprint.
+     *
+     * @param format the value expected of {@code format}
+     */
+    record NotAnImprint(String format) implements ChartFault {
+        @Override
+        public <T> T among(Fault.Cases<T> cases) {
+            return cases.of(this);
+        }
+    }
+
+    /**
+     * A text that says nothing, or too much.
+     *
+     * @param longest the most characters that it may have
+     */
+    record NoWords(int longest) implements ChartFault {
+        @Override
+        public <T> T among(Fault.Cases<T> cases) {
+            return cases.of(this);
+        }
+    }
+
+    /**
+     * Not an address of the World Wide Web.
+     *
+     * @param found the text
+     */
+    record NotAWebAddress(String found) implements ChartFault {
         @Override
         public <T> T among(Fault.Cases<T> cases) {
             return cases.of(this);

@@ -222,4 +222,19 @@ final class FaultSentences implements Fault.Cases<String> {
                 count("least", fault.least()),
                 count("most", fault.most()));
     }
+
+    @Override
+    public String of(ChartFault.NotAnImprint fault) {
+        return says.text("notAnImprint", arg("format", quote(fault.format())));
+    }
+
+    @Override
+    public String of(ChartFault.NoWords fault) {
+        return says.text("noWords", count("longest", fault.longest()));
+    }
+
+    @Override
+    public String of(ChartFault.NotAWebAddress fault) {
+        return says.text("notAWebAddress", arg("found", quote(fault.found())));
+    }
 }

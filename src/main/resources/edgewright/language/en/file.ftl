@@ -39,7 +39,7 @@ twice = the member is here for the second time, first in line { $line }; expecte
 tooDeep = objects and lists are nested too deeply; expected at most { $levels } levels
 longNumber = the number is too long; expected at most { $characters } characters
 notAChart = expected a member 'format' with the text '{ $format }'
-newerVersion = the chart was written by a newer program (version { $version } of the file); expected version { $newest } at most
+newerVersion = the file was written by a newer program (version { $version } of its format); expected version { $newest } at most
 noSuchVersion = found { $version }, expected version { $newest }
 missing = the member is missing; expected { $expected }
 wrongShape = found { $found }, expected { $expected }
@@ -57,6 +57,9 @@ sameName = the name '{ $name }' belongs to another size already; expected one of
 notClosing = a side of { $found } stitches does not come out even; expected { $nearest }
 bothOf = the size has both; expected { $members }, one of them
 noneOf = the size has no numbers; expected { $members }
+notAnImprint = this is no imprint; expected an object in braces with the member 'format' and the text '{ $format }' in it
+noWords = expected words, { $longest } characters at most
+notAWebAddress = found '{ $found }', expected a web address that begins with https:// or http://, or no text
 wrongNumber = found { $found }, expected { $least } to { $most }
 
 # What can be expected where a text is not JSON.

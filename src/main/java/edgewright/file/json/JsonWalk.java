@@ -1,9 +1,10 @@
-package edgewright.file.codec;
+package edgewright.file.json;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
+import edgewright.file.fault.FileFault;
 import edgewright.file.fault.JsonFault;
 import edgewright.file.fault.Problem;
 import edgewright.file.fault.Problem.Shape;
@@ -13,6 +14,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.function.Consumer;
 import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
@@ -27,7 +29,7 @@ import java.util.stream.IntStream;
  * <p>Refuses by {@link UnreadableException}: text that is not JSON, a member that stands twice in its object at any level, more than
  * {@value #MOST_LEVELS} levels, numbers of more than {@value #LONGEST_NUMBER} characters, and anything after the end.
  */
-final class JsonWalk {
+public final class JsonWalk {
     /** How deep objects and lists may stand inside each other. A chart itself has 3 levels. */
     static final int MOST_LEVELS = 100;
 
@@ -57,7 +59,7 @@ final class JsonWalk {
     private int levels;
 
     /** Stands on the first value of the text. */
-    JsonWalk(String source) {
+    public JsonWalk(String source) {
         this.source = source;
         this.lineStarts = lineStarts(source);
         try {
@@ -68,13 +70,32 @@ final class JsonWalk {
         advance();
     }
 
+    /**
+     * Stands on the object that the text begins with.
+     *
+     * @throws UnreadableException if it begins with something else, or with nothing
+     */
+    public static JsonWalk ofObject(String source) {
+        OptionalInt start = IntStream.range(0, source.length())
+                .filter(place -> !isBlank(source.charAt(place)))
+                .findFirst();
+        if (start.isEmpty()) {
+            throw new UnreadableException(Problem.ofFile(FileFault.Simple.EMPTY));
+        }
+        if (source.charAt(start.getAsInt()) != '{') {
+            String found = JsonMistake.pieceAt(source, start.getAsInt());
+            throw new UnreadableException(Problem.ofFile(new JsonFault.NoObject(found)));
+        }
+        return new JsonWalk(source);
+    }
+
     /** The line of the current value. */
-    int line() {
+    public int line() {
         return lineOf(tokenStart);
     }
 
     /** What the current value is; a number is a {@link Shape#NUMBER} whether it is whole or not. */
-    Shape shape() {
+    public Shape shape() {
         return switch (token) {
             case START_OBJECT -> Shape.OBJECT;
             case START_ARRAY -> Shape.LIST;
@@ -87,7 +108,7 @@ final class JsonWalk {
     }
 
     /** The path of the current value, such as {@code rounds[2].repeat}; empty for the first value of the text. */
-    String path() {
+    public String path() {
         StringBuilder text = new StringBuilder();
         for (Object part : path) {
             if (part instanceof Integer place) {
@@ -100,7 +121,7 @@ final class JsonWalk {
     }
 
     /** Visits each member of the current object by its name. */
-    void object(Consumer<String> visitor) {
+    public void object(Consumer<String> visitor) {
         Map<String, Integer> lines = new HashMap<>();
         while (advance() != JsonToken.END_OBJECT) {
             String name = currentName();
@@ -116,7 +137,7 @@ final class JsonWalk {
     }
 
     /** Visits each value of the current list by its place counted from 0, and says how many there were. */
-    int list(IntConsumer visitor) {
+    public int list(IntConsumer visitor) {
         int place = 0;
         while (advance() != JsonToken.END_ARRAY) {
             path.add(place);
@@ -128,7 +149,7 @@ final class JsonWalk {
     }
 
     /** The current text without its escapes, or a number, true, false or null as it is written. */
-    String text() {
+    public String text() {
         try {
             return parser.getText();
         } catch (IOException e) {
@@ -137,14 +158,14 @@ final class JsonWalk {
     }
 
     /** The current value as it is written, whatever it is. */
-    String raw() {
+    public String raw() {
         int start = tokenStart;
         pass();
         return source.substring(start, tokenEnd);
     }
 
     /** Goes over the current value, which is held to the same rules as all others. */
-    void pass() {
+    public void pass() {
         if (token == JsonToken.START_OBJECT) {
             object(name -> pass());
         } else if (token == JsonToken.START_ARRAY) {
@@ -153,7 +174,7 @@ final class JsonWalk {
     }
 
     /** Makes sure that nothing comes after the first value but blanks. */
-    void end() {
+    public void end() {
         int next = tokenEnd;
         while (next < source.length() && isBlank(source.charAt(next))) {
             next++;
@@ -164,7 +185,8 @@ final class JsonWalk {
         }
     }
 
-    static boolean isBlank(char c) {
+    /** Whether the character may stand before a JSON text and mean nothing. */
+    public static boolean isBlank(char c) {
         return c == ' ' || c == '\t' || c == '\n' || c == '\r';
     }
 

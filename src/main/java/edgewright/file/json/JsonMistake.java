@@ -1,4 +1,4 @@
-package edgewright.file.codec;
+package edgewright.file.json;
 
 import com.fasterxml.jackson.core.JsonToken;
 import edgewright.file.fault.Problem.Token;

@@ -1,9 +1,9 @@
-package edgewright.file.codec;
+package edgewright.file.json;
 
 import edgewright.file.fault.Problem;
 
-/** Ends the reading of a text that cannot be read any further. Never leaves this package. */
-final class UnreadableException extends RuntimeException {
+/** Ends the reading of a text that cannot be read any further. Whoever begins the walk catches it. */
+public final class UnreadableException extends RuntimeException {
     private static final long serialVersionUID = 1;
 
     private final transient Problem problem;
@@ -13,7 +13,8 @@ final class UnreadableException extends RuntimeException {
         this.problem = problem;
     }
 
-    Problem problem() {
+    /** Why. */
+    public Problem problem() {
         return problem;
     }
 }

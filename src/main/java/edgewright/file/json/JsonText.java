@@ -1,13 +1,13 @@
-package edgewright.file.codec;
+package edgewright.file.json;
 
 import java.util.Locale;
 
 /** Pieces of JSON text as they are written. */
-final class JsonText {
+public final class JsonText {
     private JsonText() {}
 
     /** A member of an object. */
-    static String member(String name, String json) {
+    public static String member(String name, String json) {
         return quoted(name) + ": " + json;
     }
 
@@ -15,7 +15,7 @@ final class JsonText {
      * The text in quotes. Besides what JSON asks for, characters are escaped that would be lost in UTF-8 (half a surrogate
      * pair) or be taken for the end of a line.
      */
-    static String quoted(String plain) {
+    public static String quoted(String plain) {
         StringBuilder json = new StringBuilder("\"");
         plain.codePoints().forEach(c -> {
             switch (c) {
