@@ -291,3 +291,21 @@ yarn-rounds-examples = What each round takes on the same examples, in { $terms -
 poster-how = The sheets that follow make one picture. Lay them out in { $rows } rows and { $columns } columns; where a place is empty, no sheet is printed. Neighbouring sheets show the same strip: cut one of them at the ticks and glue it over the other.
 # $title: which sheet it is
 poster-where = { $title }. Row { $row }, column { $column }.
+
+# Why a pattern cannot be published with the files that its chart names. One sentence each: what is there, then what was expected.
+
+# $fault: what is wrong with the file that is named there
+own-of-photo = { $file }, photos[{ $place }].file: { $fault }
+own-of-imprint = { $file }, imprint: { $fault }
+own-of-logo = { $file }, logo: { $fault }
+own-pale = { $file }, accent: { $colour } has a contrast of { $ratio } to 1 with white paper; expected { $least } to 1 or more, so that headings can be read
+
+own-photo-OUTSIDE = '{ $name }' leads out of the folder; expected a file in the folder or below it
+own-photo-NOT_FOUND = there is no file '{ $name }'; expected one in the folder or below it
+own-photo-NO_FILE = '{ $name }' is not an ordinary file; expected a JPEG or PNG
+own-photo-NOT_READABLE = the system does not let you read '{ $name }'; expected a file that you may read
+own-photo-LARGE_FILE = '{ $name }' has { $found } bytes; expected { $bytes } at most
+own-photo-ANOTHER_KIND = '{ $name }' is neither JPEG nor PNG; expected one of them
+own-photo-MANY_PIXELS = '{ $name }' has { $found } pixels; expected { $pixels } at most
+own-photo-FOUR_INKS = '{ $name }' is a JPEG in four inks (CMYK); expected one in colours of the screen (RGB) or in greys
+own-photo-BROKEN = '{ $name }' is cut off, damaged or of a kind that is not read; expected a JPEG or PNG that is whole
