@@ -3,7 +3,9 @@ package edgewright.booklet;
 import static edgewright.texts.Arg.arg;
 
 import edgewright.booklet.choice.BookletOptions;
+import edgewright.booklet.choice.Edition;
 import edgewright.booklet.choice.Progress;
+import edgewright.booklet.page.PageColour;
 import edgewright.booklet.page.PageLayout;
 import edgewright.booklet.page.Paginator;
 import edgewright.booklet.page.Paginator.Placed;
@@ -13,6 +15,7 @@ import edgewright.booklet.page.YarnChips;
 import edgewright.booklet.press.HeaderFooter;
 import edgewright.booklet.press.PrintedFile;
 import edgewright.chart.Chart;
+import edgewright.chart.Colour;
 import edgewright.check.Checker;
 import edgewright.check.Verdict;
 import edgewright.draw.picture.ChartPicture;
@@ -87,7 +90,7 @@ public final class Booklet {
             PageLayout sheet = PageLayout.of(options.paper(), options.edition());
             TextSetter setter = new TextSetter(
                     sheet,
-                    TextStyles.of(file.typefaces(), sheet),
+                    TextStyles.of(file.typefaces(), sheet, accent(options)),
                     new YarnChips(chart, sheet, options.edition()),
                     options.language());
             PatternPages content = new PatternPages(setter, chart, options, verdict, progress);
@@ -124,6 +127,14 @@ public final class Booklet {
     /** As many as the two arms of the corner have, and those in front of the outermost round. */
     private static long stitchesShown(Chart chart) {
         return ChartPicture.stitchesOfCorner(chart, PictureStyle.usualRepeats(chart));
+    }
+
+    private static Colour accent(BookletOptions options) {
+        return options.matter()
+                .imprint()
+                .flatMap(imprint -> imprint.imprint().accent())
+                .filter(accent -> options.edition() == Edition.STANDARD)
+                .orElse(PageColour.MARSH);
     }
 
     private static String title(Chart chart, BookletOptions options) {

@@ -8,6 +8,7 @@ import edgewright.booklet.choice.Edition;
 import edgewright.booklet.choice.Progress;
 import edgewright.booklet.maker.GuidePages;
 import edgewright.booklet.maker.WorksheetPages;
+import edgewright.booklet.matter.OwnPages;
 import edgewright.booklet.page.Anchor;
 import edgewright.booklet.page.ColumnPairs;
 import edgewright.booklet.page.ColumnSlice;
@@ -38,6 +39,7 @@ import edgewright.draw.marks.Emphasis;
 import edgewright.texts.Messages;
 import edgewright.words.page.PatternPart;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
@@ -78,6 +80,7 @@ public final class PatternPages {
     private final ChartLinks links;
     private final TermsTexts texts;
     private final DraftPages findings;
+    private final OwnPages own;
     private final List<String> problems = new ArrayList<>();
 
     public PatternPages(TextSetter setter, Chart chart, BookletOptions options, Verdict verdict, Progress progress) {
@@ -92,6 +95,7 @@ public final class PatternPages {
         this.links = new ChartLinks(setter);
         this.texts = new TermsTexts(chart, options, draft);
         this.findings = new DraftPages(verdict, options.language());
+        this.own = new OwnPages(setter, chart, options);
     }
 
     /**
@@ -108,10 +112,13 @@ public final class PatternPages {
                             .forEach(terms -> links.announce(terms, headed(heading, Optional.of(terms)))));
         }
         Map<BookletPart, List<ColumnSlice>> set = new EnumMap<>(BookletPart.class);
-        for (BookletPart part : order) {
-            progress.requireGoOn();
-            set.put(part, set(part));
-        }
+        // The gallery takes in the photographs whose part was not set, so it comes last.
+        order.stream()
+                .sorted(Comparator.comparing(BookletPart.SECTIONS::equals))
+                .forEach(part -> {
+                    progress.requireGoOn();
+                    set.put(part, set(part));
+                });
         if (!order.contains(BookletPart.PROOF)) {
             proof();
         }
@@ -131,7 +138,10 @@ public final class PatternPages {
                         .strips(
                                 CoverPicture.of(chart, options),
                                 CoverPicture.shown(chart, options),
-                                new CoverFacts(chart, options, texts.first()));
+                                new CoverFacts(chart, options, texts.first()),
+                                own);
+            case INTRODUCTION -> own.opening(root);
+            case SECTIONS -> own.closing(root);
             case FACTS -> words(FACTS, facts);
             case WORDS -> words(WORDS, setter);
             case COUNTS -> counts();
@@ -277,6 +287,7 @@ public final class PatternPages {
                 section,
                 heading -> rounds && order.contains(BookletPart.CHART) ? links.toChart(heading, section) : heading,
                 anchor));
+        strips.addAll(own.beside(part.kind(), section, by));
         if (part.kind() == PatternPart.Kind.NOTES
                 && options.edition() == Edition.LARGE_PRINT
                 && told.terms().isEmpty()) {

@@ -1,5 +1,7 @@
 package edgewright.booklet;
 
+import edgewright.booklet.matter.OwnPartsMaker;
+import edgewright.booklet.own.PrintedMatter;
 import edgewright.booklet.sheets.CoverPicture;
 import edgewright.booklet.sheets.StitchNames;
 import edgewright.chart.Chart;
@@ -16,6 +18,7 @@ import edgewright.draw.svg.SvgPicture;
 import edgewright.texts.Language;
 import edgewright.words.page.HtmlPage;
 import edgewright.words.page.MarkdownText;
+import edgewright.words.page.OwnParts;
 import edgewright.words.page.PlainText;
 import edgewright.words.page.TermsVersion;
 import edgewright.words.write.PatternWriter;
@@ -29,23 +32,23 @@ public enum WordsFormat {
     /** Lines of plain text. */
     TEXT(".txt") {
         @Override
-        String format(List<TermsVersion> versions, Chart chart, HookHand hand, Language language) {
-            return PlainText.of(versions);
+        String format(List<TermsVersion> versions, Chart chart, HookHand hand, Language language, OwnParts own) {
+            return PlainText.of(versions, own);
         }
     },
     /** Markdown, with a table of counts. */
     MARKDOWN(".md") {
         @Override
-        String format(List<TermsVersion> versions, Chart chart, HookHand hand, Language language) {
-            return MarkdownText.of(versions);
+        String format(List<TermsVersion> versions, Chart chart, HookHand hand, Language language, OwnParts own) {
+            return MarkdownText.of(versions, own);
         }
     },
     /** One page of HTML, with the chart before the rounds unless it is very large. */
     HTML(".html") {
         @Override
-        String format(List<TermsVersion> versions, Chart chart, HookHand hand, Language language) {
+        String format(List<TermsVersion> versions, Chart chart, HookHand hand, Language language, OwnParts own) {
             return HtmlPage.of(
-                    versions, chart, fabric(chart, hand, language), picture(versions, chart, hand, language));
+                    versions, chart, fabric(chart, hand, language), picture(versions, chart, hand, language), own);
         }
     };
 
@@ -85,14 +88,24 @@ public enum WordsFormat {
      * @param language in which a picture beside the words speaks
      */
     public String write(Chart chart, WordingOptions options, List<Terms> terms, Language language) {
+        return write(chart, options, terms, PrintedMatter.NONE, language);
+    }
+
+    /**
+     * The same with files of the designer's own.
+     *
+     * @param matter photographs, which are shown in HTML and named elsewhere, and the imprint
+     */
+    public String write(
+            Chart chart, WordingOptions options, List<Terms> terms, PrintedMatter matter, Language language) {
         List<TermsVersion> versions = terms.stream()
                 .map(each ->
                         new TermsVersion(options.language(), each, PatternWriter.write(chart, options.withTerms(each))))
                 .toList();
-        return format(versions, chart, options.hand(), language);
+        return format(versions, chart, options.hand(), language, new OwnPartsMaker(language).of(chart, matter));
     }
 
-    abstract String format(List<TermsVersion> versions, Chart chart, HookHand hand, Language language);
+    abstract String format(List<TermsVersion> versions, Chart chart, HookHand hand, Language language, OwnParts own);
 
     /** The border around a small piece, so that its stitches are seen; drawn simply, so that the page opens fast. */
     private static Optional<HtmlPage.Fabric> fabric(Chart chart, HookHand hand, Language language) {

@@ -47,6 +47,9 @@ final class PublishCommand implements Callable<Integer> {
     @Mixin
     private PartsOption parts;
 
+    @Mixin
+    private OwnMatterInput own;
+
     @Option(names = "--pattern-version", paramLabel = "TEXT", defaultValue = "")
     private String version;
 
@@ -139,6 +142,7 @@ final class PublishCommand implements Callable<Integer> {
                 new PrintingNotice(version, date),
                 of,
                 judged.isDraft(),
-                root.terminal().language());
+                root.terminal().language(),
+                own.read(judged, root.terminal()));
     }
 }

@@ -3,6 +3,7 @@ package edgewright.cli;
 import static edgewright.texts.Arg.arg;
 
 import edgewright.booklet.WordsFormat;
+import edgewright.booklet.own.PrintedMatter;
 import edgewright.chart.Chart;
 import edgewright.chart.Terms;
 import edgewright.words.write.WordingOptions;
@@ -33,6 +34,9 @@ final class WriteCommand implements Callable<Integer> {
     @Mixin
     private WordingOption wording;
 
+    @Mixin
+    private OwnMatterInput own;
+
     @Option(names = "--format", paramLabel = "text|markdown|html")
     private WordsFormat format;
 
@@ -60,13 +64,14 @@ final class WriteCommand implements Callable<Integer> {
                 wording.layout(),
                 eachRound);
         List<Terms> terms = wording.terms(chart).inTurn();
+        PrintedMatter matter = own.read(judged.get(), terminal);
         if (to == null) {
-            terminal.give(
-                    (format == null ? WordsFormat.TEXT : format).write(chart, options, terms, terminal.language()));
+            terminal.give((format == null ? WordsFormat.TEXT : format)
+                    .write(chart, options, terms, matter, terminal.language()));
         } else {
             OutputFile output = new OutputFile(to, judged.get().file(), endings(), terminal);
             WordsFormat named = WordsFormat.ofName(to.getFileName().toString()).orElseThrow();
-            String words = named.write(chart, options, terms, terminal.language());
+            String words = named.write(chart, options, terms, matter, terminal.language());
             output.write(out -> out.write(words.getBytes(StandardCharsets.UTF_8)));
             terminal.sayWritten(terminal.says().text("write-done", arg("file", ScreenText.name(output.path()))));
         }

@@ -15,6 +15,7 @@ import edgewright.desk.jobs.Jobs;
 import edgewright.desk.jobs.Questions;
 import edgewright.desk.output.ProofCommands;
 import edgewright.desk.output.PublishCommands;
+import edgewright.desk.own.OwnCommands;
 import edgewright.desk.panes.FindingsPane;
 import edgewright.desk.panes.RoundsPane;
 import edgewright.desk.panes.StatusLine;
@@ -45,7 +46,6 @@ import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 import javax.swing.BorderFactory;
 import javax.swing.JFrame;
 import javax.swing.JOptionPane;
@@ -81,7 +81,6 @@ public final class DeskFrame extends JFrame {
     private final transient PublishCommands publishing;
     private final transient ProofCommands proving;
     private final transient FormCommands forms;
-    private final transient GuideCommands guiding;
     private final StatusLine status;
     private final ChartCanvas canvas;
     private final RoundsPane rounds;
@@ -108,7 +107,6 @@ public final class DeskFrame extends JFrame {
         files = new FileCommands(bench, settings, asking, jobs, status::tell, view.language());
         publishing = new PublishCommands(this, bench, asking, jobs, view, settings);
         proving = new ProofCommands(this, bench, view, jobs);
-        guiding = new GuideCommands(this, bench, view);
         canvas = new ChartCanvas(bench, view);
         forms = new FormCommands(this, bench, view);
         findings = new FindingsPane(bench, sentences, language);
@@ -219,17 +217,19 @@ public final class DeskFrame extends JFrame {
                 "open", () -> files.whenNothingIsLost(() -> asking.fileToOpen().ifPresent(files::open)), this::isFree);
         actions.add("save", () -> files.save(() -> {}), this::isFree);
         actions.add("saveAs", () -> files.saveAs(() -> {}), this::isFree);
-        Consumer<Chart> lay = chart -> files.whenNothingIsLost(() -> files.begin(chart));
-        actions.add("readText", new ReadingCommands(this, bench, view, jobs, asking, lay)::read);
+        actions.add("readText", new ReadingCommands(this, bench, view, jobs, asking, this::lay)::read);
         actions.add("prove", proving::prove, () -> isFree() && !bench.verdict().hasErrors());
         actions.add("publish", publishing::publish, this::isFree);
         actions.add("picture", publishing::picture, this::isFree);
         actions.add("saveWords", publishing::words, this::isFree);
         actions.add("properties", forms::properties);
-        actions.add("making", guiding::making);
-        actions.add("guide", guiding::show);
-        actions.add("startHere", guiding::startHere, guiding::canStartHere);
+        actions.add("ownPages", new OwnCommands(this, bench, asking, view.language())::ownPages);
+        new GuideCommands(this, bench, view).addTo(actions);
         actions.add("quit", this::quit);
+    }
+
+    private void lay(Chart chart) {
+        files.whenNothingIsLost(() -> files.begin(chart));
     }
 
     private void addEditActions() {

@@ -62,21 +62,8 @@ final class Menus {
         Menus menus = new Menus(actions, view.language());
         JMenu file = menus.menu("file", "new", "open", "readText");
         file.add(menus.recent(settings, openRecent));
-        menus.fill(
-                file,
-                "-",
-                "save",
-                "saveAs",
-                "-",
-                "prove",
-                "publish",
-                "picture",
-                "saveWords",
-                "-",
-                "properties",
-                "making",
-                "-",
-                "quit");
+        menus.fill(file, "-", "save", "saveAs", "-", "prove", "publish", "picture", "saveWords");
+        menus.fill(file, "-", "properties", "making", "ownPages", "-", "quit");
         JMenu edit = menus.menu("edit", "undo", "redo", "-", "cut", "copy", "paste", "pasteReversed", "unmark");
         menus.fill(edit, "-", "nextFinding", "previousFinding", "-", "evenOut");
         menus.stitchMenu(bench);

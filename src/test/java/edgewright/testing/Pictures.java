@@ -34,13 +34,13 @@ public final class Pictures {
         BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
         for (int y = 0; y < height; y++) {
             for (int x = 0; x < width; x++) {
-                int noise = (x * 7919 + y * 104729) * 31 >>> 13 & 15;
+                int noise = (((x * 7919 + y * 104729) * 31) >>> 13) & 15;
                 int down = 255 * y / height;
                 boolean reed = x * 40 / width % 3 == 0 && y > height * 2 / 5 + (x * 31 / width % 5) * height / 20;
                 int red = reed ? 60 : 120 + down / 3;
                 int green = reed ? 80 + down / 6 : 150 + down / 4;
                 int blue = reed ? 40 : 200 - down / 3;
-                image.setRGB(x, y, (red + noise) << 16 | (green + noise) << 8 | Math.min(255, blue + noise));
+                image.setRGB(x, y, ((red + noise) << 16) | ((green + noise) << 8) | Math.min(255, blue + noise));
             }
         }
         return image;

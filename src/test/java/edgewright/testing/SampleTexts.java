@@ -34,7 +34,9 @@ public final class SampleTexts {
         for (String folder : new String[] {"src/main/resources/edgewright", "sample-charts"}) {
             try (Stream<Path> files = Files.walk(Path.of(folder))) {
                 for (Path file : files.filter(Files::isRegularFile).sorted().toList()) {
-                    texts.addAll(Files.readAllLines(file));
+                    if (!file.toString().endsWith(".png")) {
+                        texts.addAll(Files.readAllLines(file));
+                    }
                 }
             }
         }

@@ -1,5 +1,6 @@
 package edgewright.booklet.choice;
 
+import edgewright.booklet.own.PrintedMatter;
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
 import edgewright.chart.HookHand;
@@ -21,6 +22,7 @@ import java.util.OptionalDouble;
  * @param draft whether a chart with error findings is published all the same, marked as a draft on every page
  * @param parts of what the file is made, and in which order
  * @param language in which the pattern speaks; everyday words are spelled as they are where its terms, of both the first, are used
+ * @param matter the files of the designer's own that are printed too
  */
 public record BookletOptions(
         PrintChoice appearance,
@@ -28,13 +30,26 @@ public record BookletOptions(
         PrintingNotice imprint,
         BookletParts parts,
         boolean draft,
-        Language language) {
+        Language language,
+        PrintedMatter matter) {
     public BookletOptions {
         Objects.requireNonNull(appearance);
         Objects.requireNonNull(telling);
         Objects.requireNonNull(imprint);
         Objects.requireNonNull(parts);
         language = language.spelledAs(telling.terms().inTurn().get(0).name());
+        Objects.requireNonNull(matter);
+    }
+
+    /** Without files of the designer's own. */
+    public BookletOptions(
+            PrintChoice appearance,
+            WordingChoice telling,
+            PrintingNotice imprint,
+            BookletParts parts,
+            boolean draft,
+            Language language) {
+        this(appearance, telling, imprint, parts, draft, language, PrintedMatter.NONE);
     }
 
     /** The pattern in the chart's own terms, for right-handed makers, on A4, for any size, without the workbook. */
@@ -121,17 +136,22 @@ public record BookletOptions(
 
     /** Looking otherwise. */
     public BookletOptions with(PrintChoice other) {
-        return new BookletOptions(other, telling, imprint, parts, draft, language);
+        return new BookletOptions(other, telling, imprint, parts, draft, language, matter);
     }
 
     /** Told otherwise. */
     public BookletOptions with(WordingChoice other) {
-        return new BookletOptions(appearance, other, imprint, parts, draft, language);
+        return new BookletOptions(appearance, other, imprint, parts, draft, language, matter);
     }
 
     /** With another version and date. */
     public BookletOptions with(PrintingNotice other) {
-        return new BookletOptions(appearance, telling, other, parts, draft, language);
+        return new BookletOptions(appearance, telling, other, parts, draft, language, matter);
+    }
+
+    /** With these files of the designer's own. */
+    public BookletOptions with(PrintedMatter other) {
+        return new BookletOptions(appearance, telling, imprint, parts, draft, language, other);
     }
 
     /** In another edition. */
@@ -181,11 +201,11 @@ public record BookletOptions(
 
     /** Made of other parts. */
     public BookletOptions withParts(BookletParts other) {
-        return new BookletOptions(appearance, telling, imprint, other, draft, language);
+        return new BookletOptions(appearance, telling, imprint, other, draft, language, matter);
     }
 
     /** Published even with error findings, or not. */
     public BookletOptions withDraft(boolean allowed) {
-        return new BookletOptions(appearance, telling, imprint, parts, allowed, language);
+        return new BookletOptions(appearance, telling, imprint, parts, allowed, language, matter);
     }
 }

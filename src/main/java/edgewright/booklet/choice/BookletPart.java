@@ -12,6 +12,8 @@ public enum BookletPart {
     COVER(Place.PATTERN),
     /** What is inside, and on which page. */
     CONTENTS(Place.ON_WISH),
+    /** The first of the designer's own sections. */
+    INTRODUCTION(Place.PATTERN),
     /** What is needed, tension, sizes, abbreviations, how the border is worked. */
     FACTS(Place.PATTERN),
     /** The chart, with how to read it and what its marks mean. */
@@ -22,6 +24,8 @@ public enum BookletPart {
     COUNTS(Place.PATTERN),
     /** What is done at the end. */
     FINISHING(Place.PATTERN),
+    /** The other sections of the designer's own, and the gallery. */
+    SECTIONS(Place.PATTERN),
     /** For which sizes the words were worked back. */
     PROOF(Place.PATTERN),
     /** For each round what to work, count and see, with boxes to tick. */

@@ -1,5 +1,6 @@
 package edgewright.booklet.page;
 
+import edgewright.booklet.own.EncodedPicture;
 import edgewright.chart.Colour;
 import edgewright.draw.marks.Drawing;
 import java.util.Optional;
@@ -80,6 +81,29 @@ public sealed interface PageItem {
         @Override
         public Art moved(double rightPt, double downPt) {
             return new Art(xPt + rightPt, yPt + downPt, widthPt, heightPt, drawing, fromXMm, fromYMm, scale);
+        }
+    }
+
+    /** A photograph, which is made as fine as it is printed only when it is printed. */
+    record Photo(double xPt, double yPt, double widthPt, double heightPt, Supplier<EncodedPicture> picture)
+            implements PageItem {
+        @Override
+        public Photo moved(double rightPt, double downPt) {
+            return new Photo(xPt + rightPt, yPt + downPt, widthPt, heightPt, picture);
+        }
+    }
+
+    /**
+     * The part of the page that a reader clicks to leave the document.
+     *
+     * @param address a URI in ASCII
+     * @param words what the link says, for whoever does not see it
+     */
+    record WebLink(double xPt, double yPt, double widthPt, double heightPt, String address, String words)
+            implements PageItem {
+        @Override
+        public WebLink moved(double rightPt, double downPt) {
+            return new WebLink(xPt + rightPt, yPt + downPt, widthPt, heightPt, address, words);
         }
     }
 

@@ -74,7 +74,8 @@ public final class RoundsTableSetter {
         List<Piece> pieces = new ArrayList<>(head.get(last).pieces());
         double height = head.get(last).heightPt();
         double width = setter.sheet().widthPt();
-        pieces.add(Piece.ornament(PageItem.Box.filled(0, height - 0.8, width, 0.8, PageColour.MARSH)));
+        pieces.add(Piece.ornament(PageItem.Box.filled(
+                0, height - 0.8, width, 0.8, setter.styles().part().colour())));
         head.set(last, head.get(last).holding(pieces));
         head.replaceAll(strip -> strip.breaking(Break.NEVER));
         return head;

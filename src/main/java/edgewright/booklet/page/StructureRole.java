@@ -40,6 +40,8 @@ public enum StructureRole {
     CONTENTS_ITEM,
     /** A way to another place in the document. */
     LINK,
+    /** Words of a paragraph that are set apart. */
+    SPAN,
     /** A picture, with words that stand for it. */
     FIGURE
 }

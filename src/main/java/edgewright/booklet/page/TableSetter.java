@@ -176,7 +176,8 @@ public final class TableSetter {
             left += widths[i];
         }
         if (kind == Kind.HEAD) {
-            pieces.add(Piece.ornament(PageItem.Box.filled(xPt, height - 0.8, width, 0.8, PageColour.MARSH)));
+            pieces.add(Piece.ornament(PageItem.Box.filled(
+                    xPt, height - 0.8, width, 0.8, setter.styles().part().colour())));
         }
         return ColumnSlice.of(height, pieces);
     }

@@ -75,7 +75,7 @@ public final class TextSetter {
             double top = first ? ruleToTop : 0;
             List<Piece> pieces = new ArrayList<>();
             if (first) {
-                pieces.add(Piece.ornament(PageItem.Box.filled(0, 0, sheet.widthPt(), 1.2, PageColour.MARSH)));
+                pieces.add(Piece.ornament(PageItem.Box.filled(0, 0, sheet.widthPt(), 1.2, style.colour())));
             }
             double baseline = sheet.nearestBaselinePt(top + (leading + FaceMetrics.CAP_HEIGHT * style.sizePt()) / 2);
             pieces.add(Piece.of(tag, words(0, baseline, lines.get(i), style)));

@@ -1,5 +1,7 @@
 package edgewright.booklet.page;
 
+import edgewright.chart.Colour;
+
 /** The few styles that a pattern is set in. */
 public record TextStyles(
         TextStyle title,
@@ -14,14 +16,23 @@ public record TextStyles(
         TextStyle figuresHead) {
 
     public static TextStyles of(Typefaces type, PageLayout sheet) {
-        return sheet.oneColumn() ? large(type, sheet) : usual(type, sheet);
+        return of(type, sheet, PageColour.MARSH);
     }
 
-    private static TextStyles usual(Typefaces type, PageLayout sheet) {
+    /**
+     * The same with an accent of the publisher's own.
+     *
+     * @param accent of headings and rules, on pages that are not in large print
+     */
+    public static TextStyles of(Typefaces type, PageLayout sheet, Colour accent) {
+        return sheet.oneColumn() ? large(type, sheet) : usual(type, sheet, accent);
+    }
+
+    private static TextStyles usual(Typefaces type, PageLayout sheet, Colour accent) {
         double line = sheet.linePt();
         return new TextStyles(
                 TextStyle.on(sheet, type.bold(), 30, 2.5 * line, PageColour.INK),
-                TextStyle.on(sheet, type.bold(), 15, 2 * line, PageColour.MARSH),
+                TextStyle.on(sheet, type.bold(), 15, 2 * line, accent),
                 TextStyle.on(sheet, type.bold(), 10.5, line, PageColour.INK),
                 TextStyle.on(sheet, type.boldFigures(), sheet.textSizePt(), line, PageColour.INK),
                 TextStyle.on(sheet, type.text(), sheet.textSizePt(), line, PageColour.INK),

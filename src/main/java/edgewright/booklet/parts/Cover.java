@@ -2,6 +2,7 @@ package edgewright.booklet.parts;
 
 import static edgewright.texts.Arg.arg;
 
+import edgewright.booklet.matter.OwnPages;
 import edgewright.booklet.page.ColumnSlice;
 import edgewright.booklet.page.ColumnSlice.Break;
 import edgewright.booklet.page.ColumnSlice.Piece;
@@ -64,13 +65,16 @@ public final class Cover {
     /**
      * Everything that stands on it.
      *
+     * @param picture the border, where there is no photograph
      * @param shown which piece the picture shows, in a sentence
+     * @param own the designer's own matter
      */
-    public List<ColumnSlice> strips(Drawing picture, String shown, CoverFacts facts) {
+    public List<ColumnSlice> strips(Drawing picture, String shown, CoverFacts facts, OwnPages own) {
         String title = chart.title().isBlank() ? says.text("untitled") : chart.title();
         List<ColumnSlice> head = new ArrayList<>(title(title));
         head.addAll(designer());
         List<ColumnSlice> foot = facts(facts.all());
+        foot.addAll(own.imprint(root));
         if (sheet.oneColumn()) {
             // Both would not fit on a page.
             foot.set(0, foot.get(0).onNewPage(true));
@@ -83,12 +87,20 @@ public final class Cover {
                 - (sheet.oneColumn() ? 0 : height(foot))
                 - 2.5 * sheet.linePt();
         List<ColumnSlice> strips = new ArrayList<>(head);
-        strips.add(picture(says.text("cover-picture", arg("title", title), arg("shown", shown)), picture, room)
+        strips.addAll(own.cover(root, mostPt(room)).orElseGet(() -> drawn(title, picture, shown, caption, room)));
+        strips.addAll(foot);
+        return strips;
+    }
+
+    /** The border as it is drawn, and under it which piece that is. */
+    private List<ColumnSlice> drawn(
+            String title, Drawing picture, String shown, List<ColumnSlice> caption, double roomPt) {
+        List<ColumnSlice> strips = new ArrayList<>();
+        strips.add(picture(says.text("cover-picture", arg("title", title), arg("shown", shown)), picture, roomPt)
                 .spaced(sheet.linePt())
                 .breaking(Break.NEVER));
-        caption.set(0, caption.get(0).spaced(sheet.halfLinePt()));
-        strips.addAll(caption);
-        strips.addAll(foot);
+        strips.add(caption.get(0).spaced(sheet.halfLinePt()));
+        strips.addAll(caption.subList(1, caption.size()));
         return strips;
     }
 
@@ -127,10 +139,9 @@ public final class Cover {
     }
 
     private ColumnSlice picture(String alternative, Drawing picture, double roomPt) {
-        double mostPt = Math.max(SMALLEST_PICTURE_PT, Math.min(LARGEST_PICTURE_PT, roomPt));
         double scale = Math.min(
                 sheet.widthPt() / (picture.widthMm() * PageLayout.PT_PER_MM),
-                mostPt / (picture.heightMm() * PageLayout.PT_PER_MM));
+                mostPt(roomPt) / (picture.heightMm() * PageLayout.PT_PER_MM));
         double width = picture.widthMm() * scale * PageLayout.PT_PER_MM;
         double height = picture.heightMm() * scale * PageLayout.PT_PER_MM;
         double onGrid = sheet.onGrid(height);
@@ -141,6 +152,10 @@ public final class Cover {
                         figure,
                         new PageItem.Art(
                                 (sheet.widthPt() - width) / 2, 0, width, height, () -> picture, 0, 0, scale))));
+    }
+
+    private static double mostPt(double roomPt) {
+        return Math.max(SMALLEST_PICTURE_PT, Math.min(LARGEST_PICTURE_PT, roomPt));
     }
 
     private List<ColumnSlice> facts(List<CoverFacts.Fact> facts) {

@@ -1,5 +1,6 @@
 package edgewright.booklet.press;
 
+import static edgewright.texts.Arg.arg;
 import static edgewright.texts.Arg.count;
 import static edgewright.texts.Arg.number;
 
@@ -15,10 +16,11 @@ import edgewright.texts.Messages;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
- * What stands around the column on every page: title and terms at the head, designer and page at the foot, and that it is a
- * draft if it is one.
+ * What stands around the column on every page: title and terms at the head; at the foot the line of copyright, or the designer
+ * where there is none, version, date and page; and that it is a draft if it is one.
  */
 public final class HeaderFooter implements Press.RunningMatter {
     private static final double HEAD_BASELINE_MM = 15;
@@ -27,7 +29,7 @@ public final class HeaderFooter implements Press.RunningMatter {
     private final TextSetter setter;
     private final Messages says;
     private final String title;
-    private final String designer;
+    private final String foot;
     private final PrintedTerms terms;
     private final boolean draft;
 
@@ -35,9 +37,25 @@ public final class HeaderFooter implements Press.RunningMatter {
         this.setter = setter;
         this.says = setter.says();
         this.title = chart.title();
-        this.designer = chart.designer();
+        this.foot = foot(setter, chart, options);
         this.terms = options.telling().terms();
         this.draft = draft;
+    }
+
+    private static String foot(TextSetter setter, Chart chart, BookletOptions options) {
+        String owner = options.matter()
+                .imprint()
+                .map(imprint -> imprint.imprint().copyright())
+                .filter(copyright -> !copyright.isEmpty())
+                .orElse(chart.designer());
+        String version = options.imprint().version().isEmpty()
+                ? ""
+                : setter.says()
+                        .text("foot-version", arg("version", options.imprint().version()));
+        return setter.language()
+                .commas(Stream.of(owner, version, options.imprint().date())
+                        .filter(text -> !text.isEmpty())
+                        .toList());
     }
 
     @Override
@@ -64,7 +82,7 @@ public final class HeaderFooter implements Press.RunningMatter {
         }
         TextStyle strong = setter.styles().smallStrong();
         around.add(setter.wordsTo(sheet.widthPt(), head, says.text("terms-" + terms), strong));
-        around.add(setter.words(0, foot, setter.fitted(designer, small, sheet.widthPt() * 0.7), small));
+        around.add(setter.words(0, foot, setter.fitted(this.foot, small, sheet.widthPt() * 0.7), small));
         around.add(setter.wordsTo(
                 sheet.widthPt(), foot, says.text("page", number("page", page), count("pages", pages)), small));
         return around;

@@ -1,5 +1,6 @@
 package edgewright.booklet.press;
 
+import edgewright.booklet.own.EncodedPicture;
 import edgewright.draw.paint.Area;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -11,10 +12,11 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 
 /**
  * The marks that a document prints again and again, each kept once as a form (ISO 32000-1, 8.10) and stamped wherever it
- * belongs.
+ * belongs, and its pictures in pixels (8.9).
  */
 public final class MarkStamps {
     /** Room around a stamp, so that no rounding cuts it. */
@@ -25,6 +27,11 @@ public final class MarkStamps {
 
     public MarkStamps(PDDocument document) {
         this.document = document;
+    }
+
+    /** A picture as an object of the document. */
+    PDImageXObject picture(EncodedPicture picture) throws IOException {
+        return PDImageXObject.createFromByteArray(document, picture.bytes(), picture.mediaType());
     }
 
     /** Whether there is a stamp for these operators. */

@@ -56,6 +56,8 @@ public final class PagePrinter {
             draw(box);
         } else if (ink instanceof PageItem.Art art) {
             draw(art);
+        } else if (ink instanceof PageItem.Photo photo) {
+            draw(photo);
         }
     }
 
@@ -98,6 +100,16 @@ public final class PagePrinter {
                 .toList();
         new MarkPrinter(content, fonts, stamps).print(marks);
         content.restoreGraphicsState();
+    }
+
+    private void draw(PageItem.Photo photo) throws IOException {
+        PDRectangle r = rectangle(sheet, photo.xPt(), photo.yPt(), photo.widthPt(), photo.heightPt());
+        content.drawImage(
+                stamps.picture(photo.picture().get()),
+                r.getLowerLeftX(),
+                r.getLowerLeftY(),
+                r.getWidth(),
+                r.getHeight());
     }
 
     private void fill(Colour asked) throws IOException {

@@ -19,6 +19,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.interactive.action.PDActionURI;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDBorderStyleDictionary;
@@ -139,7 +140,13 @@ final class Press {
                 Area area = new Area(art.xPt(), art.yPt(), art.widthPt(), art.heightPt());
                 pictures = Optional.of(pictures.map(area::with).orElse(area));
             }
+            if (ink instanceof PageItem.Photo photo) {
+                pictures = Optional.of(new Area(photo.xPt(), photo.yPt(), photo.widthPt(), photo.heightPt()));
+            }
             if (ink instanceof PageItem.Link link) {
+                link(page, of, tag, link);
+            }
+            if (ink instanceof PageItem.WebLink link) {
                 link(page, of, tag, link);
             }
         }
@@ -152,6 +159,20 @@ final class Press {
         annotation.setRectangle(PagePrinter.rectangle(of, link.xPt(), link.yPt(), link.widthPt(), link.heightPt()));
         annotation.setDestination(destinations.get(link.to()));
         annotation.setContents(link.to().title());
+        add(page, tag, annotation);
+    }
+
+    private void link(PDPage page, PageLayout of, Tag tag, PageItem.WebLink link) throws IOException {
+        PDActionURI action = new PDActionURI();
+        action.setURI(link.address());
+        PDAnnotationLink annotation = new PDAnnotationLink();
+        annotation.setRectangle(PagePrinter.rectangle(of, link.xPt(), link.yPt(), link.widthPt(), link.heightPt()));
+        annotation.setAction(action);
+        annotation.setContents(link.words());
+        add(page, tag, annotation);
+    }
+
+    private void add(PDPage page, Tag tag, PDAnnotationLink annotation) throws IOException {
         annotation.setPrinted(true);
         PDBorderStyleDictionary none = new PDBorderStyleDictionary();
         none.setWidth(0);

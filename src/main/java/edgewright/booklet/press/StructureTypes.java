@@ -31,6 +31,7 @@ final class StructureTypes {
             case CONTENTS -> StandardStructureTypes.TOC;
             case CONTENTS_ITEM -> StandardStructureTypes.TOCI;
             case LINK -> StandardStructureTypes.LINK;
+            case SPAN -> StandardStructureTypes.SPAN;
             case FIGURE -> StandardStructureTypes.Figure;
         };
     }

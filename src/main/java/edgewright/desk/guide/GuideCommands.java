@@ -6,6 +6,7 @@ import edgewright.chart.Chart;
 import edgewright.chart.Place;
 import edgewright.chart.Section;
 import edgewright.chart.Start;
+import edgewright.desk.parts.DeskActions;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.Workbench;
 import edgewright.texts.Messages;
@@ -28,8 +29,15 @@ public final class GuideCommands {
         says = view.language().messages("desk/guide");
     }
 
+    /** Adds what they do to the actions of the desk. */
+    public void addTo(DeskActions actions) {
+        actions.add("making", this::making);
+        actions.add("guide", this::show);
+        actions.add("startHere", this::startHere, this::canStartHere);
+    }
+
     /** Shows the round guide; what was ticked in it is still there. */
-    public void show() {
+    void show() {
         if (guide.isEmpty()) {
             guide = Optional.of(new GuideWindow(owner, bench, view));
         }
@@ -38,7 +46,7 @@ public final class GuideCommands {
     }
 
     /** Asks how the border is made. */
-    public void making() {
+    void making() {
         PatternDetailsDialog dialog = new PatternDetailsDialog(owner, bench.chart(), view.language());
         if (dialog.ask()) {
             bench.edit(says.text("edit-making"), chart -> chart.withMaking(dialog.appliedTo(chart.making())));
@@ -46,12 +54,12 @@ public final class GuideCommands {
     }
 
     /** Whether rounds can be started in the column of the cursor. */
-    public boolean canStartHere() {
+    boolean canStartHere() {
         return startColumn().isPresent();
     }
 
     /** Starts the rounds in the column of the cursor, on the sides that they were started on. */
-    public void startHere() {
+    void startHere() {
         startColumn()
                 .ifPresent(column -> bench.edit(says.text("edit-startHere", number("column", column)), chart -> {
                     Start start = chart.making().start().orElse(Start.DEFAULT);

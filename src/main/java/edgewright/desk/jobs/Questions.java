@@ -10,6 +10,7 @@ import edgewright.texts.Messages;
 import java.awt.Component;
 import java.io.File;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 import javax.swing.JButton;
@@ -124,6 +125,15 @@ public final class Questions {
                 : Optional.empty();
     }
 
+    /** Asks for a picture in pixels; the folder that is looked into for charts stays the same. */
+    public Optional<Path> pictureToOpen(String kind) {
+        JFileChooser chooser = chooser("openPicture", kind, ".jpg", ".jpeg", ".png");
+        chooser.setApproveButtonText(says.text("files-open"));
+        return chooser.showOpenDialog(parent) == JFileChooser.APPROVE_OPTION
+                ? Optional.of(chooser.getSelectedFile().toPath().toAbsolutePath())
+                : Optional.empty();
+    }
+
     /** Asks for a text of any kind to open. */
     public Optional<Path> textToOpen(String kind) {
         JFileChooser chooser = chooser("openText", kind, ".txt");
@@ -165,14 +175,14 @@ public final class Questions {
         return file;
     }
 
-    private JFileChooser chooser(String name, String kind, String ending) {
+    private JFileChooser chooser(String name, String kind, String... endings) {
         JFileChooser chooser = new JFileChooser(folder.map(Path::toFile).orElse(new File("").getAbsoluteFile()));
         chooser.setName(name + "Chooser");
         chooser.setFileFilter(new FileFilter() {
             @Override
             public boolean accept(File file) {
                 return file.isDirectory()
-                        || file.getName().toLowerCase(Locale.ROOT).endsWith(ending);
+                        || Arrays.stream(endings).anyMatch(file.getName().toLowerCase(Locale.ROOT)::endsWith);
             }
 
             @Override

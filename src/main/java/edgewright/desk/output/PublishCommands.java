@@ -8,6 +8,9 @@ import edgewright.booklet.PublishOutcome;
 import edgewright.booklet.WordsFormat;
 import edgewright.booklet.choice.BookletOptions;
 import edgewright.booklet.choice.Progress;
+import edgewright.booklet.own.OwnFiles;
+import edgewright.booklet.own.OwnSentences;
+import edgewright.booklet.own.PrintedMatter;
 import edgewright.chart.Chart;
 import edgewright.chart.Terms;
 import edgewright.desk.jobs.FileCommands;
@@ -57,7 +60,11 @@ public final class PublishCommands {
     public void publish() {
         Chart chart = bench.chart();
         int errors = bench.verdict().count().errors();
-        PublishDialog dialog = new PublishDialog(window, chart, view, errors, settings);
+        Optional<PrintedMatter> matter = matter(chart);
+        if (matter.isEmpty()) {
+            return;
+        }
+        PublishDialog dialog = new PublishDialog(window, chart, view, errors, settings, matter.get());
         if (!dialog.ask()) {
             return;
         }
@@ -79,6 +86,17 @@ public final class PublishCommands {
         if (workbook.isEmpty() || second.isPresent()) {
             publish(chart, options, file.get(), second.map(to -> new Second(workbook.get(), to)));
         }
+    }
+
+    /** The files that the chart names; empty, after it was said why, if one of them cannot be printed. */
+    private Optional<PrintedMatter> matter(Chart chart) {
+        Path file = bench.file().orElse(Path.of(FileCommands.fileName(chart.title(), view.language())));
+        OwnFiles.Result result = OwnFiles.read(chart.own(), file, Optional.empty());
+        if (result instanceof OwnFiles.Refused refused) {
+            asking.tellSentence("news.ownFiles", new OwnSentences(view.language()).of(refused.fault()));
+            return Optional.empty();
+        }
+        return Optional.of(((OwnFiles.Read) result).matter());
     }
 
     /** Asks how and where, then writes the chart as it is now as a picture. */
@@ -115,6 +133,10 @@ public final class PublishCommands {
     /** Asks how and where, then writes the words of the chart as it is now. */
     public void words() {
         Chart chart = bench.chart();
+        Optional<PrintedMatter> matter = matter(chart);
+        if (matter.isEmpty()) {
+            return;
+        }
         WordsDialog dialog =
                 new WordsDialog(window, chart, view, bench.verdict().count().errors());
         if (!dialog.ask()) {
@@ -127,7 +149,7 @@ public final class PublishCommands {
                 .ifPresent(file -> jobs.begin(
                         says.text("job-words", arg("file", nameOf(file))),
                         worker -> {
-                            byte[] words = format.write(chart, options, terms, view.language())
+                            byte[] words = format.write(chart, options, terms, matter.get(), view.language())
                                     .getBytes(StandardCharsets.UTF_8);
                             SafeFile.write(file, out -> out.write(words));
                             return file;

@@ -14,9 +14,14 @@ import edgewright.booklet.choice.PrintChoice;
 import edgewright.booklet.choice.PrintedTerms;
 import edgewright.booklet.choice.PrintingNotice;
 import edgewright.booklet.choice.WordingChoice;
+import edgewright.booklet.own.OwnFiles;
+import edgewright.booklet.own.OwnSentences;
+import edgewright.booklet.own.PrintedImprint;
+import edgewright.booklet.own.PrintedMatter;
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
 import edgewright.chart.HookHand;
+import edgewright.chart.OwnMatter;
 import edgewright.desk.parts.FormDialog;
 import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.SizeFields;
@@ -27,6 +32,8 @@ import edgewright.texts.Language;
 import edgewright.texts.Messages;
 import edgewright.words.write.RoundsLayout;
 import java.awt.Window;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -49,6 +56,8 @@ public final class PublishDialog extends FormDialog {
     private final transient Messages common;
     private final boolean unworkable;
     private final transient Settings settings;
+    private final transient PrintedMatter matter;
+    private final JTextField imprint = new JTextField(12);
     private final transient Language language;
     private final JComboBox<Edition> edition = new JComboBox<>(Edition.values());
     private final JComboBox<Paper> paper = new JComboBox<>(Paper.values());
@@ -75,11 +84,22 @@ public final class PublishDialog extends FormDialog {
      * @param errors how many error findings it has
      */
     public PublishDialog(Window owner, Chart chart, ChartView view, int errors, Settings settings) {
+        this(owner, chart, view, errors, settings, PrintedMatter.NONE);
+    }
+
+    /**
+     * The dialog for a chart that names files.
+     *
+     * @param matter the files that it names
+     */
+    public PublishDialog(
+            Window owner, Chart chart, ChartView view, int errors, Settings settings, PrintedMatter matter) {
         super(owner, "publish", view.language());
         says = view.language().messages("desk/output");
         common = view.language().messages("desk/common");
         titled(says.text("publish-title"), says.text("publish-accept"));
         this.settings = settings;
+        this.matter = matter;
         this.language = view.language();
         unworkable = errors > 0;
         edition.setRenderer(Forms.renderer((Edition each) -> says.text("edition-" + each.name())));
@@ -101,8 +121,7 @@ public final class PublishDialog extends FormDialog {
         size = new SizeFields(chart, this, counting, view.language());
         parts = new PartsList(says, settings.kept(PARTS), this::look);
         parts();
-        field("publish.version", says.text("publish-version"), version);
-        field("publish.date", says.text("publish-date"), date);
+        notice();
         Forms.caption(draft, says.text("publish-draft")).setName("publish.draft");
         if (unworkable) {
             draft.addActionListener(event -> look());
@@ -121,6 +140,13 @@ public final class PublishDialog extends FormDialog {
                 .setSelectedItem(settings.choice(ChartKind.CORNER));
         marks.setRenderer(Forms.renderer((MarkStyle each) -> says.text("marks-" + each.name())));
         field("publish.marks", says.text("publish-marks"), marks).setSelectedItem(settings.choice(MarkStyle.USUAL));
+    }
+
+    private void notice() {
+        field("publish.version", says.text("publish-version"), version);
+        field("publish.date", says.text("publish-date"), date);
+        field("publish.imprint", says.text("publish-imprint"), imprint)
+                .setToolTipText(says.text("publish-imprint-tip"));
     }
 
     private void fitFields() {
@@ -192,7 +218,27 @@ public final class PublishDialog extends FormDialog {
                 new PrintingNotice(version.getText(), date.getText()),
                 parts(of),
                 draft.isSelected(),
-                language);
+                language,
+                new PrintedMatter(matter.photos(), printedImprint()));
+    }
+
+    /** That of the file that is named here; else that of the chart. */
+    private Optional<PrintedImprint> printedImprint() {
+        return otherImprint() instanceof OwnFiles.Read read ? read.matter().imprint() : matter.imprint();
+    }
+
+    /** What the file came to that is named here; nothing is read if none is. */
+    private OwnFiles.Result otherImprint() {
+        String name = imprint.getText().strip();
+        if (name.isEmpty()) {
+            return new OwnFiles.Read(matter);
+        }
+        try {
+            Path file = Path.of(name).toAbsolutePath();
+            return OwnFiles.read(OwnMatter.NONE, file, Optional.of(file));
+        } catch (InvalidPathException e) {
+            return OwnFiles.read(OwnMatter.NONE.withImprint(Optional.of(name)), Path.of("chart"), Optional.empty());
+        }
     }
 
     /** Keeps what suits the maker or the printer rather than the chart, for next time. */
@@ -212,6 +258,9 @@ public final class PublishDialog extends FormDialog {
     protected Optional<String> objection() {
         if (parts.chosen().stream().allMatch(part -> apart.isSelected() && part.isOfWorkbook())) {
             return Optional.of(says.text("publish-noPart"));
+        }
+        if (otherImprint() instanceof OwnFiles.Refused refused) {
+            return Optional.of(new OwnSentences(language).of(refused.fault()));
         }
         return unworkable && !draft.isSelected() ? Optional.of(says.text("publish-objection")) : Optional.empty();
     }

@@ -39,7 +39,12 @@ public final class ImprintCodec extends RecordCodec<Imprint> {
     });
 
     private final Member<Imprint, String> format = required("format", FILE.formatCodec(), imprint -> FORMAT);
-    private final Member<Imprint, Integer> version = required("version", FILE.versionCodec(), imprint -> VERSION);
+
+    {
+        // It is judged while it is read, and nobody asks for it afterwards.
+        required("version", FILE.versionCodec(), imprint -> VERSION);
+    }
+
     private final Member<Imprint, String> name = required("name", ValueCodecs.WORDS, Imprint::name);
     private final Member<Imprint, String> contact = usual("contact", ValueCodecs.TEXT, "", Imprint::contact);
     private final Member<Imprint, String> web = usual("web", WEB, "", Imprint::web);

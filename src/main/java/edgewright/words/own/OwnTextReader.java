@@ -54,7 +54,8 @@ final class OwnTextReader {
 
     private Items items(ListBlock list, int level) {
         Optional<Integer> first = list instanceof OrderedList ordered
-                ? Optional.of(Optional.ofNullable(ordered.getMarkerStartNumber()).orElse(1))
+                ? Optional.of(
+                        Optional.ofNullable(ordered.getMarkerStartNumber()).orElse(1))
                 : Optional.empty();
         List<OwnText> items = new ArrayList<>();
         for (Node item = list.getFirstChild(); item != null; item = item.getNext()) {
@@ -194,7 +195,8 @@ final class OwnTextReader {
             URI uri = new URI(destination);
             String scheme = uri.getScheme() == null ? "" : uri.getScheme().toLowerCase(Locale.ROOT);
             boolean web = (scheme.equals("https") || scheme.equals("http")) && uri.getHost() != null;
-            boolean mail = scheme.equals("mailto") && uri.getSchemeSpecificPart().contains("@");
+            boolean mail =
+                    scheme.equals("mailto") && uri.getSchemeSpecificPart().contains("@");
             return web || mail ? Optional.of(uri.toASCIIString()) : Optional.empty();
         } catch (URISyntaxException e) {
             return Optional.empty();

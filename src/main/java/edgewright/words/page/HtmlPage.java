@@ -10,8 +10,10 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
@@ -27,14 +29,19 @@ public final class HtmlPage implements TextBlockPrinter {
     private final List<Yarn> yarns;
     private final List<TermsVersion> versions;
     private final boolean single;
+    private final OwnParts own;
     private final StringBuilder html = new StringBuilder();
     private PatternPart.Kind kind = PatternPart.Kind.HEADING;
+    /** Parts of which a version was printed, with the pictures that stand beside them. */
+    private final Set<PatternPart.Kind> shownBeside = EnumSet.noneOf(PatternPart.Kind.class);
+
     private boolean inList;
     private int yarnsSeen;
     /** Before the ids of the version that is being printed. */
     private String prefix = "";
 
-    private HtmlPage(Chart chart, List<TermsVersion> versions) {
+    private HtmlPage(Chart chart, List<TermsVersion> versions, OwnParts own) {
+        this.own = own;
         this.says = versions.get(0).language().messages("words/page");
         this.yarns = chart.yarnsUsed();
         this.versions = versions;
@@ -59,18 +66,26 @@ public final class HtmlPage implements TextBlockPrinter {
      */
     public static String of(
             List<TermsVersion> versions, Chart chart, Optional<Fabric> fabric, Optional<String> picture) {
-        HtmlPage page = new HtmlPage(chart, versions);
+        return of(versions, chart, fabric, picture, OwnParts.NONE);
+    }
+
+    /** The same with what the designer adds. */
+    public static String of(
+            List<TermsVersion> versions, Chart chart, Optional<Fabric> fabric, Optional<String> picture, OwnParts own) {
+        HtmlPage page = new HtmlPage(chart, versions, own);
         page.head(versions.get(0));
         page.contents(picture.isPresent());
         page.html.append("<main>\n");
         fabric.ifPresent(page::fabric);
+        page.own(own.opening(), 0);
         if (page.single) {
             page.parts(versions.get(0), picture);
         } else {
             picture.ifPresent(page::picture);
             versions.forEach(page::version);
         }
-        page.html.append("</main>\n</body>\n</html>\n");
+        page.own(own.closing(), own.opening().size());
+        page.html.append("</main>\n").append(OwnHtml.imprint(own.imprint())).append("</body>\n</html>\n");
         return page.html.toString();
     }
 
@@ -87,6 +102,7 @@ public final class HtmlPage implements TextBlockPrinter {
                 .append("</style>\n</head>\n<body>\n<header>\n");
         element("h1", title);
         heading.blocks().forEach(block -> block.printOn(this));
+        html.append(OwnHtml.pictures(own.cover().stream().toList()));
         html.append("</header>\n");
     }
 
@@ -94,6 +110,7 @@ public final class HtmlPage implements TextBlockPrinter {
         html.append("<nav aria-labelledby=\"contents\">\n<h2 id=\"contents\">")
                 .append(escape(says.text("contents")))
                 .append("</h2>\n<ol>\n");
+        ownLinks(own.opening(), 0);
         if (single) {
             links(versions.get(0), chart);
         } else {
@@ -111,7 +128,20 @@ public final class HtmlPage implements TextBlockPrinter {
                 html.append("</ol>\n</li>\n");
             }
         }
+        ownLinks(own.closing(), own.opening().size());
         html.append("</ol>\n</nav>\n");
+    }
+
+    private void ownLinks(List<OwnParts.Part> parts, int before) {
+        for (int i = 0; i < parts.size(); i++) {
+            link("own-" + (before + i), parts.get(i).title());
+        }
+    }
+
+    private void own(List<OwnParts.Part> parts, int before) {
+        for (int i = 0; i < parts.size(); i++) {
+            html.append(OwnHtml.section(parts.get(i), "own-" + (before + i)));
+        }
     }
 
     private void links(TermsVersion version, boolean chart) {
@@ -181,6 +211,9 @@ public final class HtmlPage implements TextBlockPrinter {
         html.append(escape(part.heading())).append("</").append(level).append(">\n");
         part.blocks().forEach(block -> block.printOn(this));
         endList();
+        if (shownBeside.add(kind)) {
+            html.append(OwnHtml.pictures(own.beside(kind)));
+        }
         html.append("</section>\n");
     }
 
@@ -301,7 +334,7 @@ public final class HtmlPage implements TextBlockPrinter {
     }
 
     /** Words for HTML. Characters that it does not allow become the sign for an unknown character. */
-    private static String escape(String words) {
+    static String escape(String words) {
         return words.codePoints()
                 .mapToObj(c -> switch (c) {
                     case '&' -> "&amp;";

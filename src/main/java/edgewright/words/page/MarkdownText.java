@@ -41,15 +41,22 @@ public final class MarkdownText implements TextBlockPrinter {
      * @param versions of one chart, at least one
      */
     public static String of(List<TermsVersion> versions) {
+        return of(versions, OwnParts.NONE);
+    }
+
+    /** The same with what the designer adds; of pictures it says what they show. */
+    public static String of(List<TermsVersion> versions, OwnParts own) {
         boolean single = versions.size() == 1;
         MarkdownText page = new MarkdownText(versions.get(0).language().messages("words/phrases"), single);
         page.part(versions.get(0).heading());
+        page.own(own, false);
         for (TermsVersion version : versions) {
             if (!single) {
                 page.paragraph("## " + escape(version.name()));
             }
             version.body().forEach(page::part);
         }
+        page.own(own, true);
         return page.text.toString();
     }
 
@@ -125,6 +132,41 @@ public final class MarkdownText implements TextBlockPrinter {
         text.append(text.length() == 0 ? "" : "\n").append(words).append('\n');
     }
 
+    /** Under the heading of the designer's words, by which a reader knows what is not to be worked. */
+    private void own(OwnParts own, boolean closing) {
+        List<OwnParts.Part> told = (closing ? own.closing() : own.opening())
+                .stream().filter(part -> !part.text().blocks().isEmpty()).toList();
+        List<OwnParts.Picture> pictures = closing ? own.pictures() : List.of();
+        List<OwnParts.Line> imprint = closing ? own.imprint() : List.of();
+        if (told.isEmpty() && pictures.isEmpty() && imprint.isEmpty()) {
+            return;
+        }
+        paragraph("## " + escape(phrases.text("heading-" + PatternPart.Kind.DESIGNER_NOTES)));
+        for (OwnParts.Part part : told) {
+            paragraph("**" + escape(part.title()) + "**");
+            lines(OwnLines.markdown().of(part.text()));
+        }
+        if (!pictures.isEmpty()) {
+            paragraph("**" + escape(own.pictureTitle()) + "**");
+            lines(OwnLines.listed(
+                    pictures.stream().map(picture -> escape(picture.words())).toList()));
+        }
+        lines(OwnLines.markdown()
+                .of(imprint, (word, line) -> phrases.text("entry", arg("word", word), arg("text", line))));
+    }
+
+    private void lines(List<OwnLines.Paragraph> paragraphs) {
+        for (OwnLines.Paragraph paragraph : paragraphs) {
+            int levels = paragraph.indent() - (paragraph.label().isEmpty() ? 0 : 1);
+            String begin = LINE_START.matcher(paragraph.text()).find() ? "\\" : "";
+            String line = "   ".repeat(levels)
+                    + (paragraph.label().isEmpty() ? "" : paragraph.label() + " ")
+                    + begin
+                    + paragraph.text();
+            text.append(paragraph.goesOn() ? "" : "\n").append(line).append('\n');
+        }
+    }
+
     private static String atStart(String words) {
         String bare = bare(words);
         Matcher start = LINE_START.matcher(bare);
@@ -136,7 +178,7 @@ public final class MarkdownText implements TextBlockPrinter {
         return bare.substring(0, sign) + "\\" + bare.charAt(sign) + marked(bare.substring(sign + 1));
     }
 
-    private static String escape(String words) {
+    static String escape(String words) {
         return marked(bare(words));
     }
 

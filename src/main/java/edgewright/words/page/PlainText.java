@@ -1,6 +1,9 @@
 package edgewright.words.page;
 
+import static edgewright.texts.Arg.arg;
+
 import edgewright.texts.Language;
+import edgewright.texts.Messages;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -47,17 +50,30 @@ public final class PlainText implements TextBlockPrinter {
      * @param versions of one chart, at least one; one alone is printed as {@link #of(PatternText)} prints it
      */
     public static String of(List<TermsVersion> versions) {
-        if (versions.size() == 1) {
-            return of(versions.get(0).words());
-        }
+        return of(versions, OwnParts.NONE);
+    }
+
+    /** The same with what the designer adds; of pictures it says what they show. */
+    public static String of(List<TermsVersion> versions, OwnParts own) {
         PlainText page = new PlainText();
+        Messages phrases = versions.get(0).language().messages("words/phrases");
         page.part(versions.get(0).heading());
-        for (TermsVersion version : versions) {
-            page.text.append('\n');
-            page.heading(version.name(), "=");
-            version.body().forEach(page::part);
+        page.own(phrases, own, false);
+        if (versions.size() == 1) {
+            versions.get(0).body().forEach(page::part);
+        } else {
+            page.versions(versions);
         }
+        page.own(phrases, own, true);
         return page.text.toString();
+    }
+
+    private void versions(List<TermsVersion> versions) {
+        for (TermsVersion version : versions) {
+            text.append('\n');
+            heading(version.name(), "=");
+            version.body().forEach(this::part);
+        }
     }
 
     /** Lines wrapped as in {@link #of}, the first at the margin and the others indented; each ends with a line feed. */
@@ -132,6 +148,42 @@ public final class PlainText implements TextBlockPrinter {
     @Override
     public void counts(TextBlock.CountsTable table) {
         // Left out; see the class comment.
+    }
+
+    /** Indented under the heading of the designer's words, so that no line of theirs can pass for a heading or a round. */
+    private void own(Messages phrases, OwnParts own, boolean closing) {
+        List<OwnParts.Part> told = (closing ? own.closing() : own.opening())
+                .stream().filter(part -> !part.text().blocks().isEmpty()).toList();
+        List<OwnParts.Picture> pictures = closing ? own.pictures() : List.of();
+        List<OwnParts.Line> imprint = closing ? own.imprint() : List.of();
+        if (told.isEmpty() && pictures.isEmpty() && imprint.isEmpty()) {
+            return;
+        }
+        text.append('\n');
+        heading(phrases.text("heading-" + PatternPart.Kind.DESIGNER_NOTES), "-");
+        String gap = "";
+        for (OwnParts.Part part : told) {
+            text.append(gap);
+            wrap(part.title(), INDENT, INDENT + INDENT);
+            lines(OwnLines.plain().of(part.text()));
+            gap = "\n";
+        }
+        if (!pictures.isEmpty()) {
+            text.append(gap);
+            wrap(own.pictureTitle(), INDENT, INDENT + INDENT);
+            lines(OwnLines.listed(pictures.stream().map(OwnParts.Picture::words).toList()));
+        }
+        lines(OwnLines.plain()
+                .of(imprint, (word, line) -> phrases.text("entry", arg("word", word), arg("text", line))));
+    }
+
+    private void lines(List<OwnLines.Paragraph> paragraphs) {
+        for (OwnLines.Paragraph paragraph : paragraphs) {
+            String indent = INDENT.repeat(1 + paragraph.indent());
+            String label = paragraph.label().isEmpty() ? "" : paragraph.label() + " ";
+            text.append(paragraph.goesOn() ? "" : "\n");
+            wrap(label + paragraph.text(), indent, indent + INDENT);
+        }
     }
 
     private void wrap(String words, String indent, String hanging) {

@@ -4,6 +4,7 @@ terms-US = US terms
 terms-BOTH = UK and US terms
 page = page { $page } of { $pages }
 draft = DRAFT
+foot-version = Version { $version }
 untitled = Untitled border
 # $title: of the pattern
 workbook-title = { $title }: workbook
@@ -309,3 +310,15 @@ own-photo-ANOTHER_KIND = '{ $name }' is neither JPEG nor PNG; expected one of th
 own-photo-MANY_PIXELS = '{ $name }' has { $found } pixels; expected { $pixels } at most
 own-photo-FOUR_INKS = '{ $name }' is a JPEG in four inks (CMYK); expected one in colours of the screen (RGB) or in greys
 own-photo-BROKEN = '{ $name }' is cut off, damaged or of a kind that is not read; expected a JPEG or PNG that is whole
+
+# The designer's own matter.
+# $text: the words of a link
+own-address = { $text } ({ $address })
+own-link = Link to { $address }
+own-gallery = Photographs
+own-logo = Logo of { $name }
+own-publisher = Published by
+own-contact = Contact
+own-web = Web
+own-copyright = Copyright
+own-use = You may

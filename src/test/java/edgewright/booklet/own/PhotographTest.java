@@ -202,7 +202,8 @@ class PhotographTest {
     }
 
     private static boolean near(int one, int two) {
-        return List.of(16, 8, 0).stream().allMatch(shift -> Math.abs((one >> shift & 255) - (two >> shift & 255)) <= 2);
+        return List.of(16, 8, 0).stream()
+                .allMatch(shift -> Math.abs(((one >> shift) & 255) - ((two >> shift) & 255)) <= 2);
     }
 
     private static String latin(byte[] bytes) {

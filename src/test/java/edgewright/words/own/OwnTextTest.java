@@ -16,7 +16,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class OwnTextTest {
     @Test
     void emphasisAndLinksAreUnderstood() {
-        assertThat(OwnText.of("Wash it *cold*, **never** hot; ask [the studio](https://saltmarsh.example/care)\nfirst."))
+        assertThat(OwnText.of(
+                        "Wash it *cold*, **never** hot; ask [the studio](https://saltmarsh.example/care)\nfirst."))
                 .isEqualTo(text(new Paragraph(List.of(
                         Span.plain("Wash it "),
                         new Span("cold", Stress.EMPHASIS, Optional.empty()),
@@ -35,9 +36,7 @@ class OwnTextTest {
                                 Optional.empty(),
                                 List.of(
                                         text(paragraph("salt")),
-                                        text(
-                                                paragraph("sand"),
-                                                paragraph("and mud 3. eel 4. crab")))),
+                                        text(paragraph("sand"), paragraph("and mud 3. eel 4. crab")))),
                         paragraph("After.")));
         assertThat(OwnText.of("- salt\n  1. eel\n  2. crab"))
                 .isEqualTo(text(new Items(
@@ -45,8 +44,7 @@ class OwnTextTest {
                         List.of(text(
                                 paragraph("salt"),
                                 new Items(
-                                        Optional.of(1),
-                                        List.of(text(paragraph("eel")), text(paragraph("crab")))))))));
+                                        Optional.of(1), List.of(text(paragraph("eel")), text(paragraph("crab")))))))));
     }
 
     @ParameterizedTest

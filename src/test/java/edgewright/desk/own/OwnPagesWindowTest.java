@@ -1,0 +1,102 @@
+package edgewright.desk.own;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.swing.edt.GuiActionRunner.execute;
+
+import edgewright.chart.OwnMatter;
+import edgewright.chart.OwnSection;
+import edgewright.chart.Photo;
+import edgewright.desk.parts.Look;
+import edgewright.testing.Pictures;
+import edgewright.texts.English;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.SwingUtilities;
+import org.assertj.swing.core.BasicRobot;
+import org.assertj.swing.core.Robot;
+import org.assertj.swing.fixture.DialogFixture;
+import org.assertj.swing.timing.Condition;
+import org.assertj.swing.timing.Pause;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Photographs, texts and imprint, given at the desk. */
+class OwnPagesWindowTest {
+    private static final OwnMatter BEFORE =
+            OwnMatter.NONE.withSections(List.of(new OwnSection("Care", "Wash it cold.")));
+
+    @TempDir
+    private Path folder;
+
+    private Robot robot;
+
+    @BeforeEach
+    void takeTheMouse() {
+        execute(() -> Look.setUp(false));
+        robot = BasicRobot.robotWithCurrentAwtHierarchy();
+        robot.settings().delayBetweenEvents(30);
+    }
+
+    @AfterEach
+    void letGo() {
+        robot.cleanUp();
+    }
+
+    @Test
+    void aPhotographATextAndAnImprintAreAddedAndEachAsksForItsWords() {
+        OwnPagesDialog dialog = execute(
+                () -> new OwnPagesDialog(null, BEFORE, Optional.of(() -> Optional.of("reed.jpg")), English.LANGUAGE));
+        DialogFixture window = new DialogFixture(robot, dialog);
+        SwingUtilities.invokeLater(dialog::ask);
+        Pause.pause(new Condition("the dialog is open") {
+            @Override
+            public boolean test() {
+                return execute(dialog::isShowing);
+            }
+        });
+        window.button("own.photos.add").click();
+        window.label("objection").requireText("Say in words what 'reed.jpg' shows, for those who do not see it.");
+        window.button("accept").requireDisabled();
+        window.textBox("own.alternative").enterText("Reeds");
+        window.button("accept").requireEnabled();
+        window.comboBox("own.at").selectItem(0);
+        window.tabbedPane("own.tabs").selectTab(1);
+        window.textBox("own.title").requireText("Care");
+        window.button("own.texts.add").click();
+        window.button("accept").requireDisabled();
+        window.textBox("own.title").enterText("Thanks");
+        window.textBox("own.text").enterText("To the herons.");
+        window.button("own.texts.up").click();
+        window.tabbedPane("own.tabs").selectTab(2);
+        window.textBox("own.imprint").enterText("saltmarsh.imprint.json");
+        window.button("accept").requireEnabled();
+        assertThat(execute(dialog::matter))
+                .isEqualTo(new OwnMatter(
+                        List.of(new Photo("reed.jpg", "Reeds", "", Photo.At.COVER)),
+                        List.of(new OwnSection("Thanks", "To the herons."), new OwnSection("Care", "Wash it cold.")),
+                        Optional.of("saltmarsh.imprint.json")));
+        window.button("cancel").click();
+    }
+
+    @Test
+    void aPhotographFromElsewhereIsCopiedBesideTheChartUnlessAnotherHasItsName() throws IOException {
+        Path charts = Files.createDirectory(folder.resolve("charts"));
+        PhotoFiles photos = new PhotoFiles(charts.resolve("reed-bank.border.json"), English.LANGUAGE);
+        Path shore = Files.write(folder.resolve("shore.png"), Pictures.png(Pictures.shore(30, 20)));
+        assertThat(photos.bring(shore)).isEqualTo(new PhotoFiles.Brought(Optional.of("shore.png"), ""));
+        assertThat(charts.resolve("shore.png")).hasSameBinaryContentAs(shore);
+        assertThat(photos.bring(charts.resolve("shore.png")).name()).contains("shore.png");
+        assertThat(photos.bring(shore).refusal())
+                .isEqualTo(
+                        "There is another file 'shore.png' beside the chart; expected a photograph with a name of its own.");
+        Path broken = Files.write(folder.resolve("broken.png"), new byte[] {1, 2, 3});
+        assertThat(photos.bring(broken).refusal())
+                .endsWith("'broken.png' is neither JPEG nor PNG; expected one of them");
+        assertThat(charts.resolve("broken.png")).doesNotExist();
+    }
+}
