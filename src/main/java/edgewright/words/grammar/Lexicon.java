@@ -161,15 +161,7 @@ public final class Lexicon {
                 continue;
             }
             if (isOrdinal(tokens, i)) {
-                Token ordinal = tokens.get(i);
-                lexemes.add(new Lexeme(
-                        Concept.FIRST,
-                        ordinal.text(),
-                        value(ordinal.text()),
-                        Optional.empty(),
-                        ordinal.line(),
-                        ordinal.column(),
-                        ordinal.end()));
+                lexemes.add(place(tokens.get(i)));
                 i += 2;
                 continue;
             }
@@ -194,7 +186,18 @@ public final class Lexicon {
         return lexemes;
     }
 
-    /** '1st', '2nd'. */
+    /** '1st', '2nd': one place. */
+    private static Lexeme place(Token ordinal) {
+        return new Lexeme(
+                Concept.FIRST,
+                ordinal.text(),
+                value(ordinal.text()),
+                Optional.empty(),
+                ordinal.line(),
+                ordinal.column(),
+                ordinal.end());
+    }
+
     /** 'Third round', '3rd round' as 'round 3'. */
     private boolean ordinalRound(List<Token> tokens, int at, List<Lexeme> lexemes) {
         boolean digits = isOrdinal(tokens, at);

@@ -17,17 +17,15 @@ final class ParityYarnNames {
     private static final Set<Concept> PASSED =
             EnumSet.of(Concept.ROUND, Concept.IN, Concept.WITH, Concept.COLON, Concept.EQUALS, Concept.DASH);
 
-    private final Lexicon lexicon;
     private final WordSet verbs;
 
-    private ParityYarnNames(Lexicon lexicon, Language language) {
-        this.lexicon = lexicon;
+    private ParityYarnNames(Language language) {
         this.verbs = WordSet.of(language, "ROUND_VERBS");
     }
 
     /** The two names, that of the odd rounds first; none if no line tells both in words of its own. */
     static List<String> in(List<Page.Line> lines, Lexicon lexicon, Language language) {
-        ParityYarnNames names = new ParityYarnNames(lexicon, language);
+        ParityYarnNames names = new ParityYarnNames(language);
         for (Page.Line line : lines) {
             List<Lexeme> words = lexicon.read(line.tokens());
             String odd = names.beside(words, Concept.ODD);
