@@ -103,7 +103,7 @@ class WordsFormatTest {
                         .filter(text -> !text.isEmpty())
                         .filter(text -> !List.of("Contents", "Chart").contains(text)))
                 .isEqualTo(inBothTerms(chart, false));
-        assertThat(page.getElementsByTagName("svg").getLength()).isEqualTo(2);
+        assertThat(page.getElementsByTagName("svg").getLength()).isEqualTo(3);
         assertThat(withoutFabric(html).length()).isLessThan(190_000);
     }
 
@@ -276,13 +276,13 @@ class WordsFormatTest {
     }
 
     @Test
-    void a_page_shows_fabric_and_chart_each_with_a_title_and_a_description() throws Exception {
+    void a_page_shows_fabric_chart_and_key_each_with_a_title_and_a_description() throws Exception {
         Chart chart = awkward();
         Document page =
                 parsed(WordsFormat.HTML.write(chart, WordingOptions.of(chart, English.LANGUAGE), English.LANGUAGE));
-        assertThat(page.getElementsByTagName("svg").getLength()).isEqualTo(2);
+        assertThat(page.getElementsByTagName("svg").getLength()).isEqualTo(3);
         Set<String> said = new HashSet<>();
-        for (int i = 0; i < 2; i++) {
+        for (int i = 0; i < 3; i++) {
             Element svg = (Element) page.getElementsByTagName("svg").item(i);
             assertThat(svg.getAttribute("role")).isEqualTo("img");
             for (String id : svg.getAttribute("aria-labelledby").split(" ")) {
@@ -290,7 +290,7 @@ class WordsFormatTest {
                 said.add(page.getElementById(id).getTextContent());
             }
         }
-        assertThat(said).hasSize(4);
+        assertThat(said).hasSize(6);
     }
 
     @Test

@@ -3,13 +3,16 @@ package edgewright.words.write;
 import static edgewright.texts.Arg.arg;
 import static edgewright.texts.Arg.number;
 
+import edgewright.chart.SideShape;
 import edgewright.chart.Stitch;
 import edgewright.fit.ChangeRounds;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
+import edgewright.words.tree.Multiple;
 import edgewright.words.tree.Run;
 import edgewright.words.tree.WrittenRound;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 
 /**
@@ -19,10 +22,15 @@ import java.util.function.Predicate;
 final class ChangingAdvice {
     private final Messages says;
     private final List<WrittenRound> rounds;
+    private final Optional<Multiple> base;
+    private final SizeWording sizes;
 
-    ChangingAdvice(Language language, List<WrittenRound> rounds) {
+    /** @param base the numbers that a side of the base round may have, where the pattern says them */
+    ChangingAdvice(Language language, List<WrittenRound> rounds, Optional<Multiple> base, SizeWording sizes) {
         this.says = language.messages("words/write");
         this.rounds = rounds;
+        this.base = base;
+        this.sizes = sizes;
     }
 
     /** One paragraph. */
@@ -40,7 +48,16 @@ final class ChangingAdvice {
                 arg("changing", name(best.changing())),
                 arg(
                         "checking",
-                        best.checking().isPresent() ? name(best.checking().getAsInt()) : says.text("setUp-thatRound")));
+                        best.checking().isPresent() ? name(best.checking().getAsInt()) : says.text("setUp-thatRound")),
+                arg("fits", fits(best.checking().orElse(best.changing()))));
+    }
+
+    /** How many stitches a side must have in this round. */
+    private String fits(int round) {
+        return base.filter(numbers -> numbers.of() > 1)
+                .map(numbers -> Multiple.containing(numbers.of(), numbers.plus() + SideShape.growth(round)))
+                .map(numbers -> says.text("setUp-fitsMultiple", arg("multiple", sizes.bare(numbers))))
+                .orElseGet(() -> says.text("setUp-fits"));
     }
 
     private String name(int round) {

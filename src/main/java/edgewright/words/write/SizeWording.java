@@ -132,7 +132,8 @@ final class SizeWording {
                         "with-examples", arg("multiple", bounded), arg("examples", stitches(multiple.examples())));
     }
 
-    private String bare(Multiple multiple) {
+    /** 'Multiple of 6 plus 5' and no more. */
+    String bare(Multiple multiple) {
         int plus = counting.shown(multiple.plus()) % multiple.of();
         if (multiple.of() == 1) {
             return phrases.text("multiple-any");

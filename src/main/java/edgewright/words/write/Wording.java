@@ -334,7 +334,7 @@ final class Wording {
         blocks.add(prose(says.text("setUp-pickUp", arg("stitch", trade.baseStitch()))));
         sizes(side).map(TextBlock.Prose::new).ifPresent(blocks::add);
         if (!side.equals(SideSize.unstated()) && piece.isEmpty()) {
-            blocks.add(prose(new ChangingAdvice(language, pattern.rounds()).paragraph()));
+            blocks.add(prose(new ChangingAdvice(language, pattern.rounds(), side.multiple(), sizes).paragraph()));
         }
         blocks.addAll(starts.setUp());
         return blocks;

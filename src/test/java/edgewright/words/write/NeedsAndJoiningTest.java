@@ -143,7 +143,7 @@ class NeedsAndJoiningTest {
                         ---------------------------
                         Begin round 1 with the first stitch after any corner. Begin with a slip knot on the hook, and \
                         work that stitch into its corner chain as a standing stitch. It counts as any other. Begin \
-                        each later round at the corner opposite the last start, so that the ends lie apart.
+                        each later round at the corner diagonally opposite the last start, so that the ends lie apart.
 
                         Close every round after its last corner, with an invisible join. Cut the yarn, pull the end \
                         out of the last chain and thread the needle with it. Go under both top loops of the second \

@@ -23,8 +23,8 @@ needs-balls = { $balls ->
     }
 needs-ballsEach = { $balls } balls
 needs-examples = These lengths are for the two examples in the set-up, a piece with four equal sides each.
-needs-counted = Lengths include { $tailCm }~cm~({ $tailInches }~in) for each end and { $margin }~% to spare; the base round is not in them.
-needs-backYarn = The back layer and its joining round are counted in the yarn of the outermost round.
+needs-counted = Lengths include { $tailCm }~cm~({ $tailInches }~in) for each end and { $margin }% to spare; the base round on the piece is not in them.
+needs-backYarn = The back layer, with its own base round and the joining round, is counted in the yarn of the outermost round.
 needs-estimated = They are estimates: measure your own stitches, or buy one ball more.
 needs-hook = Hook
 needs-backHook = Hook for the back
@@ -69,7 +69,7 @@ notes-last = 'To last 4 sts' means: go on until 4 stitches of the side are left 
 corner-1 = Corners: a corner of 1 ch is one chain between two sides. The last stitch of a side and the first stitch of the next side both go into the corner chain of the round below, with the new chain between them. { growth }
 corner-2 = Corners: a corner of 2 ch is two chains between two sides. The last stitch of a side goes into the first chain of the corner in the round below; then make 2 ch; the first stitch of the next side goes into the last chain of the same corner. { growth }
 corner-3 = Corners: a corner of 3 ch is three chains between two sides. The last stitch of a side goes into the first chain of the corner in the round below; then make 3 ch; the first stitch of the next side goes into the last chain of the same corner. The middle chain stays empty. { growth }
-growth = They are the last of one side and the first of the next, in the words and in every count. So each side has 2 stitches more than in the round before.
+growth = The stitches in the corner chains are the last of one side and the first of the next, in the words and in every count. So each side has 2 stitches more than in the round before.
 # Which loops of a corner chain a stitch takes
 cornerLoops-BACK_LOOP = A { $stitch } takes the back loop of the corner chain and leaves its front loop free.
 cornerLoops-PLAIN = A { $stitch } takes both loops of the corner chain.
@@ -80,36 +80,39 @@ changes-oneAndOne = Two stitches 'in the next st' make two stitches out of one.
 notes-chain = A chain inside a side counts as one stitch. In the next round work into it as into a stitch.
 
 setUp-what = The base round is round 0: { $stitch } through both loops all round the piece, with a corner of chains at each of the four corners. Any yarn of the same weight will do; it shows as a thin line between the piece and the border.
-setUp-pickUp = Along a row of stitches work one in each stitch. Along the ends of rows work one in each row of { $stitch }, two in each row that is twice as high and three in each that is three times as high; if the edge waves work fewer, if it draws in work more.
+setUp-pickUp = Along a row of stitches work one in each stitch. Along the ends of rows work one in each row of { $stitch }, two in each row that is twice as high and three in each that is three times as high; if the edge waves, work fewer; if it draws in, work more.
 setUp-examples = All counts are for one side. Numbers such as { $numbers } are two examples: the first is for the smaller one, the one in brackets for the larger.
 setUp-names = Sizes: { $names }. The first number is for the first size; those in brackets are for the other sizes in their order. A number that stands alone is for all sizes.
 setUp-sizes = The first number is for the first size; those in brackets are for the other sizes in their order. A number that stands alone is for all sizes.
 setUp-sides = The design comes out even on every side that has a number of the multiple. Give opposite sides the same number, so that the piece lies flat; top and bottom may have a different number from left and right.
 # $markers: 1, or 2 in turn
 setUp-markers = { $markers ->
-    [1] Put the marker in when that round is done; every round starts above it. Count from the corner just turned: the corner chain is number 1 (of several chains the last, the one next to this side), the stitch after it is number 2. Where the marker is hard to see, move it up into the stitch that stands straight above it.
-   *[other] Put each marker in when that round is done; every round starts above its own. Count from the corner just turned: the corner chain is number 1 (of several chains the last, the one next to this side), the stitch after it is number 2. Where a marker is hard to see, move it up into the stitch that stands straight above it.
+    [1] Put the marker in when the base round is done; every round starts above it. Count from the corner just turned: the corner chain is number 1 (of several chains the last, the one next to this side), the stitch after it is number 2. Where the marker is hard to see, move it up into the stitch that stands straight above it.
+   *[other] Put the markers in when the base round is done; every round starts above its own. Count from the corner just turned: the corner chain is number 1 (of several chains the last, the one next to this side), the stitch after it is number 2. Where a marker is hard to see, move it up into the stitch that stands straight above it.
     }
-setUp-right = If a side has another number, start all the same and correct it in the first rounds: count every side in { $counting }, work some stitches more or fewer in { $changing }, spread evenly and away from the corners, and count again in { $checking }. There a side must again have a number that fits: that of the~base~round and 2 more for every round since.
+setUp-right = If a side has another number, start anyway and correct it in the first rounds: count every side in { $counting }, work some stitches more (two in one stitch) or fewer (two together) in { $changing }, spread evenly and away from the corners, and count again in { $checking }. There a side must have { $fits }.
 setUp-rightAtOnce = If a side has another number, put it right before round 1: work the base round again with some stitches more or fewer, spread evenly and away from the corners.
+# What a side must have when its number was put right
+setUp-fitsMultiple = a { $multiple } stitches
+setUp-fits = the number of the~base~round and 2 more for every round since
 setUp-thatRound = that round
 
 roundNamed-base = the~base~round
 roundNamed-number = round~{ $round }
 
 joining-atCorner = Begin round 1 with the first stitch after any corner.
-joining-CHAIN = Join the yarn with one chain in the corner chain where that stitch goes. This chain is not a stitch and is never counted. Then work the first stitch into the same corner chain.
-joining-SLIP = Join the yarn with a slip stitch in the corner chain where that stitch goes, and make one chain. Neither is a stitch, and neither is ever counted. Then work the first stitch into the same corner chain.
+joining-CHAIN = Join the yarn with one chain in the corner chain where that stitch goes, in its back loop. This chain is not a stitch and is never counted. Then work the first stitch into the same corner chain.
+joining-SLIP = Join the yarn with a slip stitch in the corner chain where that stitch goes, in its back loop, and make one chain. Neither is a stitch, and neither is ever counted. Then work the first stitch into the same corner chain.
 joining-STANDING = Begin with a slip knot on the hook, and work that stitch into its corner chain as a standing stitch. It counts as any other.
-joining-apart = Begin each later round at the corner opposite the last start, so that the ends lie apart.
+joining-apart = Begin each later round at the corner diagonally opposite the last start, so that the ends lie apart.
 joining-aboveMarker = Every round starts above its marker: join the yarn in the stitch of the round below that stands straight above the marked one. Counted from the corner it is one stitch further along in every round.
 joining-pastMarker = 'Start 1 st after the marker' means: join in the stitch that comes after the one above the marker, or as many stitches after it as the round says. A long stitch or a chain cannot close a round, so the start moves on.
-joinAlong-CHAIN = Join the yarn there with one chain, in the back loop. That chain is not a stitch and is never counted. The first stitch of the round goes into the next stitch along, the one after the chain.
-joinAlong-SLIP = Join the yarn there with a slip stitch in the back loop, and make one chain. Neither is a stitch, and neither is ever counted. The first stitch of the round goes into the next stitch along, the one after the chain.
+joinAlong-CHAIN = Join the yarn there with one chain, in the back loop. That chain is not a stitch and is never counted. The first stitch of the round is worked at the next stitch along, the one after the chain; a long one covers it.
+joinAlong-SLIP = Join the yarn there with a slip stitch in the back loop, and make one chain. Neither is a stitch, and neither is ever counted. The first stitch of the round is worked at the next stitch along, the one after the chain; a long one covers it.
 joinAlong-STANDING = Begin with a slip knot on the hook: the first stitch of the round is a standing stitch in the next stitch along, the one after that stitch. It counts as any other.
 joining-around = Work along the side to its corner, round the piece, and back to the start: the last stitch of the round goes into the stitch where the yarn was joined.
 joining-mark = The ^ in a round stands where it starts: begin with what follows it. On the other sides ignore it.
-joining-markInGroup = After an asterisk it counts in one repeat only, the one that has the stitch above the marker: finish that repeat, then go on as the round says; on the way back to the start work up to the ^ of the same repeat.
+joining-markInGroup = After an asterisk it counts in one repeat only, where it comes straight after the stitch in which you joined: begin there, finish that repeat, then go on as the round says; on the way back to the start work up to the ^ of the same repeat.
 joining-markInEvery = Before a stitch that is worked 'in every st' it means: begin with that stitch above the marker.
 joining-noMark = A round without ^ is the same all along, so it needs none.
 joining-someAtCorner = A round that says 'Begin at a corner' begins with the first stitch after any corner.
@@ -133,19 +136,19 @@ start-past = { $sts } after the marker on the { $edge }: in stitch { $number } o
 joining-ends = Both ends lie where the round began; leave them at the back.
 joining-closeSomeAtCorner = A round that begins at a corner is closed in the same way after its last corner; there the last chain stands for the last stitch.
 
-finishing-endsBetween = The ends of the front lie hidden between the layers. Weave in those of the back layer and of the joining round, behind stitches of their own yarn.
+finishing-endsBetween = Weave in the ends of the back layer and of the joining round, behind stitches of their own yarn.
 finishing-ends = Weave in each end at the back, behind stitches of its own yarn.
 finishing-block = Block the piece when all ends are in: pin it out with the corners square and the sides straight, dampen it and let it dry. Follow the ball band: heat flattens acrylic, and hot water felts wool.
 
-backWhat-all = The back layer lies behind the front and hides its ends. Work it when the front is done, with the wrong side of the piece facing you, in the yarn of the outermost round or in any other of the same weight. It stands on a base round of its own: { $stitch } through both loops along the same edge, behind the base round of the front, with the same number of stitches on each side and the same corners. Begin a round with the first stitch after any corner.
-backWhat-piece = The back layer lies behind the front and hides its ends. Work it when the front is done, with the wrong side of the piece facing you, in the yarn of the outermost round or in any other of the same weight. It stands on a base round of its own: { $stitch } through both loops along the same edge, behind the base round of the front, with the same corners and with the right number of stitches from the beginning, as given here. Begin a round with the first stitch after any corner.
+backWhat-all = The back layer lies behind the front and hides its ends. Work it when the front is done, with the wrong side of the piece facing you, in the yarn of the outermost round or in any other of the same weight. It stands on a base round of its own: { $stitch } through both loops into the same places of the edge, behind the base round of the front, with the same corners and the same number of stitches on each side; if you corrected the front, take the number that its base round should have had.
+backWhat-piece = The back layer lies behind the front and hides its ends. Work it when the front is done, with the wrong side of the piece facing you, in the yarn of the outermost round or in any other of the same weight. It stands on a base round of its own: { $stitch } through both loops into the same places of the edge, behind the base round of the front, with the same corners and with the right number of stitches from the beginning, as given here.
 back-smallerHook = Use a hook one size smaller than for the front.
-backCorner-1 = In the back layer the stitches named before and after the chain of a corner all go into the corner chain of the round below. They are the last and the first of their sides in every count.
-backCorner-2 = In the back layer the stitches named before the chains of a corner all go into the first chain of the corner in the round below, those after them into its last chain. They are the last and the first of their sides in every count.
-backCorner-3 = In the back layer the stitches named before the chains of a corner all go into the first chain of the corner in the round below, those after them into its last chain. They are the last and the first of their sides in every count. The middle chain stays empty.
-back-begin = Join the yarn of a back round in the corner chain where its first stitch goes. In a round of { $stitch }, work 3 { $chain } there for height; they count as the first { $stitch }. Close the round with an invisible join through the top of these 3 { $chain }.
-back-beginLow = Join the yarn of a back round with one chain in the corner chain where its first stitch goes; that chain is not counted. Close the round with an invisible join.
-back-join = Join the layers when both have their last round. Lay them wrong sides together with the front facing you, corner on corner; each stitch of the front has a stitch of the back behind it. The back loops are the two on the inside, between the layers.
+backCorner-1 = In the back layer the stitches named before and after the chain of a corner all go into the corner chain of the round below. They are the last and the first of their sides in every count, and stitches like all others in the next round.
+backCorner-2 = In the back layer the stitches named before the chains of a corner all go into the first chain of the corner in the round below, those after them into its last chain. They are the last and the first of their sides in every count, and stitches like all others in the next round.
+backCorner-3 = In the back layer the stitches named before the chains of a corner all go into the first chain of the corner in the round below, those after them into its last chain. They are the last and the first of their sides in every count, and stitches like all others in the next round. The middle chain stays empty.
+back-begin = Begin a back round after the chains of any corner: join the yarn in the corner chain of the round below where the first stitch goes. In a round of { $stitch }, work 3 { $chain } there for height; they count as the first { $stitch } after the chains of that corner. Any other round begins with one chain, which is not counted. The round ends with the chains of the same corner; close it with an invisible join.
+back-beginLow = Begin a back round after the chains of any corner: join the yarn with one chain in the corner chain of the round below where the first stitch goes; that chain is not counted. The round ends with the chains of the same corner; close it with an invisible join.
+back-join = Join the layers when both have their last round. Before that, weave in a little of each end of the front behind stitches of its own yarn; the rest stays hidden between the layers. Lay the layers wrong sides together with the front facing you, corner on corner; each stitch of the front has a stitch of the back behind it. The back loops are the two on the inside, between the layers. Take the hook of the front and work loosely; begin with the first stitch after any corner, and close with an invisible join.
 
 caption-STITCHES = Stitches on a side, corner chains not counted.
 caption-WITH_CHAINS = Stitches on a side with one corner chain at each end.
