@@ -32,12 +32,15 @@ import edgewright.booklet.parts.YarnPages;
 import edgewright.booklet.sheets.ChartLinks;
 import edgewright.booklet.sheets.ChartSheets;
 import edgewright.booklet.sheets.CoverPicture;
+import edgewright.booklet.technique.TechniquePages;
 import edgewright.chart.Chart;
 import edgewright.chart.Terms;
 import edgewright.check.Verdict;
 import edgewright.draw.marks.Emphasis;
 import edgewright.texts.Messages;
 import edgewright.words.page.PatternPart;
+import edgewright.words.page.TextBlock;
+import edgewright.words.technique.ToldTechnique;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -144,6 +147,7 @@ public final class PatternPages {
             case SECTIONS -> own.closing(root);
             case FACTS -> words(FACTS, facts);
             case WORDS -> words(WORDS, setter);
+            case TECHNIQUES -> words(EnumSet.of(PatternPart.Kind.TECHNIQUES), setter);
             case COUNTS -> counts();
             case FINISHING -> words(EnumSet.of(PatternPart.Kind.FINISHING), setter);
             case PROOF -> proof();
@@ -280,6 +284,9 @@ public final class PatternPages {
                 ? says.text("terms-" + told.terms().get())
                 : headed(part.heading(), told.terms());
         Anchor anchor = rounds ? links.rounds(told.terms().orElse(options.terms())) : new Anchor(title, 1);
+        if (part.kind() == PatternPart.Kind.TECHNIQUES) {
+            return new TechniquePages(by, options).set(section, anchor, techniques(part));
+        }
         List<ColumnSlice> strips = new ArrayList<>(PartPages.set(
                 by,
                 chart,
@@ -308,6 +315,13 @@ public final class PatternPages {
             strips.addAll(CountsPages.set(setter, chart, options.counting(), section));
         });
         return strips;
+    }
+
+    private static List<ToldTechnique> techniques(PatternPart part) {
+        return part.blocks().stream()
+                .map(TextBlock.Technique.class::cast)
+                .map(TextBlock.Technique::told)
+                .toList();
     }
 
     /** Works the words back in all terms, and says so once. */

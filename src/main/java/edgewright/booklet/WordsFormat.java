@@ -10,17 +10,20 @@ import edgewright.chart.PerSide;
 import edgewright.chart.Terms;
 import edgewright.draw.marks.Drawing;
 import edgewright.draw.marks.Emphasis;
+import edgewright.draw.paint.ColourMode;
 import edgewright.draw.picture.ChartPicture;
 import edgewright.draw.picture.FabricFill;
 import edgewright.draw.picture.Legend;
 import edgewright.draw.picture.PictureStyle;
 import edgewright.draw.svg.SvgPicture;
+import edgewright.draw.technique.TechniqueFigure;
 import edgewright.texts.Language;
 import edgewright.words.page.HtmlPage;
 import edgewright.words.page.MarkdownText;
 import edgewright.words.page.OwnParts;
 import edgewright.words.page.PlainText;
 import edgewright.words.page.TermsVersion;
+import edgewright.words.technique.ToldTechnique;
 import edgewright.words.write.PatternWriter;
 import edgewright.words.write.WordingOptions;
 import java.util.Arrays;
@@ -43,12 +46,17 @@ public enum WordsFormat {
             return MarkdownText.of(versions, own);
         }
     },
-    /** One page of HTML, with the chart before the rounds unless it is very large. */
+    /** One page of HTML, with the chart before the rounds unless it is very large, and with the techniques. */
     HTML(".html") {
         @Override
         String format(List<TermsVersion> versions, Chart chart, HookHand hand, Language language, OwnParts own) {
             return HtmlPage.of(
-                    versions, chart, fabric(chart, hand, language), picture(versions, chart, hand, language), own);
+                    versions,
+                    chart,
+                    fabric(chart, hand, language),
+                    picture(versions, chart, hand, language),
+                    own,
+                    (told, prefix) -> figure(told, prefix, hand));
         }
     };
 
@@ -98,9 +106,10 @@ public enum WordsFormat {
      */
     public String write(
             Chart chart, WordingOptions options, List<Terms> terms, PrintedMatter matter, Language language) {
+        WordingOptions words = this == HTML ? options.withTechniques(true) : options;
         List<TermsVersion> versions = terms.stream()
                 .map(each ->
-                        new TermsVersion(options.language(), each, PatternWriter.write(chart, options.withTerms(each))))
+                        new TermsVersion(options.language(), each, PatternWriter.write(chart, words.withTerms(each))))
                 .toList();
         return format(versions, chart, options.hand(), language, new OwnPartsMaker(language).of(chart, matter));
     }
@@ -123,6 +132,11 @@ public enum WordsFormat {
     }
 
     /** The chart, and under it what its marks mean, in the terms of the words. */
+    private static String figure(ToldTechnique told, String prefix, HookHand hand) {
+        return SvgPicture.inPage(
+                TechniqueFigure.of(told.shown(), hand, ColourMode.COLOUR, told.title(), told.alternative()), prefix);
+    }
+
     private static Optional<String> picture(
             List<TermsVersion> versions, Chart chart, HookHand hand, Language language) {
         PictureStyle style = PictureStyle.print(language).withHand(hand).withLegend(false);

@@ -43,6 +43,9 @@ final class WriteCommand implements Callable<Integer> {
     @Option(names = "--each-round")
     private boolean eachRound;
 
+    @Option(names = "--techniques")
+    private boolean techniques;
+
     @Option(names = "--to", paramLabel = "FILE", converter = PathConverter.class)
     private Path to;
 
@@ -62,7 +65,8 @@ final class WriteCommand implements Callable<Integer> {
                 judged.get().isDraft(),
                 wording.hand(),
                 wording.layout(),
-                eachRound);
+                eachRound,
+                techniques);
         List<Terms> terms = wording.terms(chart).inTurn();
         PrintedMatter matter = own.read(judged.get(), terminal);
         if (to == null) {

@@ -104,6 +104,12 @@ class BookletTest {
                 sentences.addAll(table.columns());
                 table.rows().forEach(sentences::addAll);
             }
+
+            @Override
+            public void technique(TextBlock.Technique technique) {
+                sentences.add(technique.told().title());
+                sentences.addAll(technique.told().steps());
+            }
         };
         part.blocks().forEach(block -> block.printOn(printer));
         return sentences;
@@ -130,7 +136,8 @@ class BookletTest {
                         chart,
                         new WordingOptions(
                                         English.LANGUAGE, options.terms(), options.counting(), options.repeats(), draft)
-                                .withLayout(options.telling().layout()))
+                                .withLayout(options.telling().layout())
+                                .withTechniques(true))
                 .parts());
         parts.removeIf(part -> part.kind() == PatternPart.Kind.HEADING);
         // On paper the table of counts stands before what is done at the end.
@@ -225,6 +232,7 @@ class BookletTest {
                             "Joining and closing a round",
                             "Chart",
                             "Rounds",
+                            "Techniques",
                             "Stitch counts",
                             "Finishing",
                             "How the words were proved",

@@ -67,7 +67,7 @@ class UsageTest {
                 "check --sides 1,-2 x | --sides: found '1,-2', expected four whole numbers from 0 to 1,000,000 (top, left, bottom, right), or two",
                 "draw x --to y.png --dpi 3 | --dpi: found '3', expected a number from 10 to 2400",
                 "write --terms CA x | --terms: found 'CA', expected one of UK, US, both",
-                "publish x --to y.pdf --leave-out guide,moon | --leave-out: found 'moon', expected one of cover, contents, introduction, facts, chart, words, counts, finishing, sections, proof, guide, worksheet, sizes, yarn",
+                "publish x --to y.pdf --leave-out guide,moon | --leave-out: found 'moon', expected one of cover, contents, introduction, facts, chart, words, techniques, counts, finishing, sections, proof, guide, worksheet, sizes, yarn",
                 "from-picture x --to y.border.json --crop 1,2,3 | --crop: found '1,2,3', expected four whole numbers: left, top, width and height in pixels",
                 "from-picture x --to y.border.json --first top | --first: found 'top', expected one of left, right",
                 "from-picture x --to y.border.json --from-corner 2000 | --from-corner: found 2000, expected 0 to 1999",

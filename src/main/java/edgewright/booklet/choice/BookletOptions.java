@@ -131,7 +131,9 @@ public record BookletOptions(
 
     /** How the words are written, in the first of the terms. */
     public WordingOptions words(boolean asDraft) {
-        return new WordingOptions(language(), terms(), counting(), size(), asDraft, hand(), telling.layout(), false);
+        boolean techniques = inOrder().contains(BookletPart.TECHNIQUES);
+        return new WordingOptions(
+                language(), terms(), counting(), size(), asDraft, hand(), telling.layout(), false, techniques);
     }
 
     /** Looking otherwise. */

@@ -20,6 +20,8 @@ public enum BookletPart {
     CHART(Place.PATTERN),
     /** The rounds in words, and those of a back layer. */
     WORDS(Place.PATTERN),
+    /** How the techniques that the pattern uses are worked, with figures. */
+    TECHNIQUES(Place.PATTERN),
     /** The table of counts. */
     COUNTS(Place.PATTERN),
     /** What is done at the end. */

@@ -163,6 +163,11 @@ public final class PartPages implements TextBlockPrinter {
     }
 
     @Override
+    public void technique(TextBlock.Technique technique) {
+        throw new IllegalArgumentException("techniques have pages of their own");
+    }
+
+    @Override
     public void counts(TextBlock.CountsTable table) {
         list = null;
         List<ColumnSlice> caption = setter.paragraph(parent, table.caption());

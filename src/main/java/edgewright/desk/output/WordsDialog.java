@@ -81,6 +81,7 @@ public final class WordsDialog extends FormDialog {
                 draft,
                 hand.getItemAt(hand.getSelectedIndex()),
                 layout.getItemAt(layout.getSelectedIndex()),
+                false,
                 false);
     }
 

@@ -43,6 +43,8 @@ public enum MarkKind {
     BASE_STITCH(Layer.MARKS),
     /** A stitch that a ragged chart lacks. */
     MISSING(Layer.MARKS),
+    /** A strand of yarn, a tool or a piece in a figure that shows how something is worked. */
+    TECHNIQUE(Layer.MARKS),
 
     /** Stitches that a ragged chart has too many, which have no cell. */
     SURPLUS(Layer.LABELS),
@@ -60,6 +62,8 @@ public enum MarkKind {
     CAPTION(Layer.LABELS),
     /** A row of the legend. */
     LEGEND(Layer.LABELS),
+    /** The number of a step, or an arrow, in a figure that shows how something is worked. */
+    STEP(Layer.LABELS),
 
     /** A ring round a flagged stitch, with its numbers; or the numbers alone, beside a round. */
     FLAG(Layer.FLAGS);

@@ -6,12 +6,14 @@ import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
 import edgewright.chart.Yarn;
 import edgewright.texts.Messages;
+import edgewright.words.technique.ToldTechnique;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -30,6 +32,7 @@ public final class HtmlPage implements TextBlockPrinter {
     private final List<TermsVersion> versions;
     private final boolean single;
     private final OwnParts own;
+    private final Figures figures;
     private final StringBuilder html = new StringBuilder();
     private PatternPart.Kind kind = PatternPart.Kind.HEADING;
     /** Parts of which a version was printed, with the pictures that stand beside them. */
@@ -40,12 +43,21 @@ public final class HtmlPage implements TextBlockPrinter {
     /** Before the ids of the version that is being printed. */
     private String prefix = "";
 
-    private HtmlPage(Chart chart, List<TermsVersion> versions, OwnParts own) {
+    private HtmlPage(Chart chart, List<TermsVersion> versions, OwnParts own, Figures figures) {
         this.own = own;
+        this.figures = figures;
         this.says = versions.get(0).language().messages("words/page");
         this.yarns = chart.yarnsUsed();
         this.versions = versions;
         this.single = versions.size() == 1;
+    }
+
+    /** Makes the figure of a technique, an element that shows it and says what it shows; the text goes before each id in it. */
+    public interface Figures {
+        /** No figures. */
+        Figures NONE = (told, prefix) -> "";
+
+        String of(ToldTechnique told, String prefix);
     }
 
     /**
@@ -66,13 +78,22 @@ public final class HtmlPage implements TextBlockPrinter {
      */
     public static String of(
             List<TermsVersion> versions, Chart chart, Optional<Fabric> fabric, Optional<String> picture) {
-        return of(versions, chart, fabric, picture, OwnParts.NONE);
+        return of(versions, chart, fabric, picture, OwnParts.NONE, Figures.NONE);
     }
 
-    /** The same with what the designer adds. */
+    /**
+     * The same with what the designer adds.
+     *
+     * @param figures for the techniques that the words tell
+     */
     public static String of(
-            List<TermsVersion> versions, Chart chart, Optional<Fabric> fabric, Optional<String> picture, OwnParts own) {
-        HtmlPage page = new HtmlPage(chart, versions, own);
+            List<TermsVersion> versions,
+            Chart chart,
+            Optional<Fabric> fabric,
+            Optional<String> picture,
+            OwnParts own,
+            Figures figures) {
+        HtmlPage page = new HtmlPage(chart, versions, own, figures);
         page.head(versions.get(0));
         page.contents(picture.isPresent());
         page.html.append("<main>\n");
@@ -203,7 +224,7 @@ public final class HtmlPage implements TextBlockPrinter {
     private void part(PatternPart part) {
         kind = part.kind();
         String level = single ? "h2" : "h3";
-        html.append("<section>\n<")
+        html.append(kind == PatternPart.Kind.TECHNIQUES ? "<section class=\"techniques\">\n<" : "<section>\n<")
                 .append(level)
                 .append(" id=\"")
                 .append(id(part))
@@ -314,6 +335,19 @@ public final class HtmlPage implements TextBlockPrinter {
     /** Round and yarn come first; all other columns are counts. */
     private static String ofColumn(int column) {
         return column < 2 ? "" : " class=\"number\"";
+    }
+
+    @Override
+    public void technique(TextBlock.Technique technique) {
+        endList();
+        ToldTechnique told = technique.told();
+        String name = told.shown().kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
+        String id = prefix + "technique-" + name + "-" + told.shown().chains() + "-";
+        html.append("<div>\n");
+        element(single ? "h3" : "h4", told.title());
+        html.append("<figure>\n").append(figures.of(told, id)).append("</figure>\n<ol>\n");
+        told.steps().forEach(step -> html.append("<li><p>").append(escape(step)).append("</p></li>\n"));
+        html.append("</ol>\n</div>\n");
     }
 
     private void endList() {

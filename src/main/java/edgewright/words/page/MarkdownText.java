@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * A written pattern as Markdown, as in https://spec.commonmark.org/0.31.2/ with the tables of
@@ -121,6 +122,15 @@ public final class MarkdownText implements TextBlockPrinter {
         paragraph(atStart(table.caption()));
         head(table.columns());
         table.rows().forEach(row -> text.append(row(row)).append('\n'));
+    }
+
+    @Override
+    public void technique(TextBlock.Technique technique) {
+        paragraph(level + "# " + escape(technique.told().title()));
+        List<String> steps = technique.told().steps();
+        paragraph(IntStream.range(0, steps.size())
+                .mapToObj(i -> (i + 1) + ". " + atStart(steps.get(i)))
+                .collect(Collectors.joining("\n")));
     }
 
     private static String row(List<String> cells) {

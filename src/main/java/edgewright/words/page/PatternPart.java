@@ -31,6 +31,8 @@ public record PatternPart(Kind kind, String heading, List<TextBlock> blocks) {
         ROUNDS,
         /** The back layer of a double border, and how the layers are joined. */
         BACK,
+        /** The techniques that the pattern uses, with figures. Left out unless asked for. */
+        TECHNIQUES,
         /** The ends. */
         FINISHING,
         /** The stitches of each round in a table; looked up rather than read. */

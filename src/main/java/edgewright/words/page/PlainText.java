@@ -27,7 +27,8 @@ public final class PlainText implements TextBlockPrinter {
             PatternPart.Kind.SET_UP,
             PatternPart.Kind.JOINING,
             PatternPart.Kind.ROUNDS,
-            PatternPart.Kind.BACK);
+            PatternPart.Kind.BACK,
+            PatternPart.Kind.TECHNIQUES);
 
     private final StringBuilder text = new StringBuilder();
     /** What stands before the first line of a block of the part being printed. */
@@ -183,6 +184,15 @@ public final class PlainText implements TextBlockPrinter {
             String label = paragraph.label().isEmpty() ? "" : paragraph.label() + " ";
             text.append(paragraph.goesOn() ? "" : "\n");
             wrap(label + paragraph.text(), indent, indent + INDENT);
+        }
+    }
+
+    @Override
+    public void technique(TextBlock.Technique technique) {
+        wrap(technique.told().title(), "", INDENT);
+        List<String> steps = technique.told().steps();
+        for (int i = 0; i < steps.size(); i++) {
+            wrap((i + 1) + ". " + steps.get(i), INDENT, INDENT + INDENT);
         }
     }
 

@@ -1,5 +1,6 @@
 package edgewright.words.page;
 
+import edgewright.words.technique.ToldTechnique;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.IntStream;
@@ -108,6 +109,18 @@ public sealed interface TextBlock {
         @Override
         public void printOn(TextBlockPrinter printer) {
             printer.rounds(this);
+        }
+    }
+
+    /** A technique: its title, its figure where there are pictures, and its steps with their numbers. */
+    record Technique(ToldTechnique told) implements TextBlock {
+        public Technique {
+            Objects.requireNonNull(told);
+        }
+
+        @Override
+        public void printOn(TextBlockPrinter printer) {
+            printer.technique(this);
         }
     }
 

@@ -11,4 +11,6 @@ public interface TextBlockPrinter {
     void rounds(TextBlock.RoundsTable table);
 
     void counts(TextBlock.CountsTable table);
+
+    void technique(TextBlock.Technique technique);
 }

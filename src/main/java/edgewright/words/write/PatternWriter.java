@@ -43,7 +43,8 @@ public final class PatternWriter {
                                 options.size().names(),
                                 chart.making().technique(),
                                 options.layout(),
-                                options.eachRound()))
+                                options.eachRound(),
+                                options.techniques()))
                 .pattern();
     }
 

@@ -12,17 +12,14 @@ import edgewright.words.page.PatternPart;
 import edgewright.words.page.PatternText;
 import edgewright.words.page.RoundParts;
 import edgewright.words.page.TextBlock;
+import edgewright.words.technique.TechniqueWording;
 import edgewright.words.terms.TradeTerms;
 import edgewright.words.terms.TradeWord;
-import edgewright.words.tree.Bracket;
 import edgewright.words.tree.ChangingStep;
-import edgewright.words.tree.Group;
 import edgewright.words.tree.Instructions;
 import edgewright.words.tree.PatternYarn;
 import edgewright.words.tree.Run;
 import edgewright.words.tree.SideSize;
-import edgewright.words.tree.SideStep;
-import edgewright.words.tree.StartMark;
 import edgewright.words.tree.WrittenRound;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -30,7 +27,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /** Puts a tree into words, part by part. A note stands only where the rounds need it. */
@@ -58,11 +54,17 @@ final class Wording {
      * @param needs what is needed beside the names of the yarns
      * @param names of the sizes; none where they have no names
      * @param eachRound whether each round of a back layer is told by itself too
+     * @param techniques whether it tells how its techniques are worked
      */
     record Extras(
-            List<TextBlock> needs, List<String> names, Technique technique, RoundsLayout layout, boolean eachRound) {
+            List<TextBlock> needs,
+            List<String> names,
+            Technique technique,
+            RoundsLayout layout,
+            boolean eachRound,
+            boolean techniques) {
         static Extras none(RoundsLayout layout) {
-            return new Extras(List.of(), List.of(), Technique.DEFAULT, layout, false);
+            return new Extras(List.of(), List.of(), Technique.DEFAULT, layout, false, false);
         }
 
         Extras {
@@ -125,7 +127,7 @@ final class Wording {
             case NEEDS -> needs();
             case DESIGNER_NOTES ->
                 pattern.notes().stream().<TextBlock>map(TextBlock.Prose::new).toList();
-            case NOTES -> notes();
+            case NOTES -> new NotesWording(language, pattern, used(), piece, inTable(), saysRepeatFrom()).blocks();
             case ABBREVIATIONS -> abbreviations();
             case SET_UP -> setUp();
             case JOINING -> new JoiningWording(language, extras.technique(), pattern).blocks();
@@ -140,11 +142,18 @@ final class Wording {
                         .map(back -> new BackWording(language, pattern.terms(), rounds)
                                 .blocks(back, piece.isPresent(), extras.eachRound()))
                         .orElse(List.of());
+            case TECHNIQUES -> extras.techniques() ? techniques() : List.of();
             case FINISHING ->
                 List.of(
                         prose(says.text(pattern.back().isPresent() ? "finishing-endsBetween" : "finishing-ends")),
                         prose(says.text("finishing-block")));
         };
+    }
+
+    private List<TextBlock> techniques() {
+        return TechniqueWording.of(pattern, extras.technique(), language).stream()
+                .<TextBlock>map(TextBlock.Technique::new)
+                .toList();
     }
 
     private List<TextBlock> rounds() {
@@ -181,86 +190,6 @@ final class Wording {
         }
         blocks.addAll(extras.needs());
         return blocks;
-    }
-
-    private List<TextBlock> notes() {
-        List<TextBlock> blocks = new ArrayList<>();
-        blocks.add(prose(says.text("direction-" + pattern.hand())));
-        piece.map(PieceWording::note).map(TextBlock.Prose::new).ifPresent(blocks::add);
-        blocks.add(prose(says.text(piece.isPresent() ? "sides-others" : "sides-all")));
-        String example = trade.abbreviation(used().contains(Stitch.BACK_LOOP) ? Stitch.BACK_LOOP : Stitch.PLAIN);
-        if (saysNumbers()) {
-            blocks.add(prose(
-                    says.text("notes-number", arg("stitch", example), arg("chain", trade.abbreviation(Stitch.CHAIN)))));
-        }
-        groups(blocks, example);
-        piece.map(of -> of.changes(example)).map(TextBlock.Prose::new).ifPresent(blocks::add);
-        blocks.add(prose(corners()));
-        if (used().contains(Stitch.CHAIN)) {
-            blocks.add(prose(says.text("notes-chain")));
-        }
-        return blocks;
-    }
-
-    /** How what stands after an asterisk, in brackets and in every stitch is worked. */
-    private void groups(List<TextBlock> blocks, String example) {
-        List<Group> groups = pattern.rounds().stream()
-                .flatMap(round -> round.stretch().group().stream())
-                .toList();
-        List<Group> starred = groups.stream()
-                .filter(group -> !RoundWording.isEveryStitch(group))
-                .toList();
-        if (inTable()) {
-            blocks.add(prose(says.text("notes-table")));
-        }
-        if (saysRepeatFrom()) {
-            blocks.add(prose(says.text("notes-group")));
-        }
-        if (pattern.rounds().stream().anyMatch(Wording::hasBrackets)) {
-            blocks.add(prose(says.text(
-                    "notes-brackets", arg("stitch", example), arg("other", trade.abbreviation(Stitch.LONG)))));
-        }
-        if (groups.size() > starred.size()) {
-            blocks.add(prose(says.text("notes-every")));
-        }
-        if (groups.stream().anyMatch(group -> group.lastStitches() > 0)) {
-            blocks.add(prose(says.text("notes-last")));
-        }
-    }
-
-    /** Whether anything is worked a number of times, along a side or in a round that puts counts right. */
-    private static boolean hasBrackets(WrittenRound round) {
-        Stream<SideStep> steps =
-                Stream.of(StartMark.Part.values()).flatMap(part -> round.stretch().steps(part).stream());
-        return steps.anyMatch(Bracket.class::isInstance)
-                || round.changes().stream()
-                        .flatMap(PerSide::stream)
-                        .flatMap(List::stream)
-                        .anyMatch(ChangingStep.Times.class::isInstance);
-    }
-
-    /** How corners are turned, and which loops of their chains the stitches take. */
-    private String corners() {
-        List<String> said = new ArrayList<>();
-        cornerChains().forEach(chains -> said.add(says.text("corner-" + chains)));
-        for (Stitch stitch : List.of(Stitch.BACK_LOOP, Stitch.PLAIN)) {
-            if (used().contains(stitch)) {
-                said.add(says.text("cornerLoops-" + stitch, arg("stitch", trade.abbreviation(stitch))));
-            }
-        }
-        if (pattern.rounds().stream().anyMatch(LongAtCorner::isIn)) {
-            said.add(says.text("cornerLoops-LONG", arg("stitch", trade.abbreviation(Stitch.LONG))));
-        }
-        return phrases.list("sentences-next", said);
-    }
-
-    /** Whether a round gives a number of stitches; one of a single stitch throughout does not. */
-    private boolean saysNumbers() {
-        return pattern.rounds().stream()
-                .anyMatch(round -> round.changes().isPresent()
-                        || !round.stretch().before().isEmpty()
-                        || !round.stretch().after().isEmpty()
-                        || round.stretch().group().stream().anyMatch(group -> !RoundWording.isEveryStitch(group)));
     }
 
     /** Which numbers are whose: of named sizes, or of examples. */
@@ -340,7 +269,7 @@ final class Wording {
         return blocks;
     }
 
-    private static TextBlock prose(String text) {
+    static TextBlock prose(String text) {
         return new TextBlock.Prose(text);
     }
 
@@ -358,13 +287,6 @@ final class Wording {
                                 || round.stretch().group().stream()
                                         .anyMatch(group ->
                                                 group.lastStitches() > 0 || RoundWording.isEveryStitch(group)));
-    }
-
-    private Set<Integer> cornerChains() {
-        Set<Integer> chains = new TreeSet<>();
-        pattern.base().cornerChains().ifPresent(chains::add);
-        pattern.rounds().forEach(round -> chains.add(round.cornerChains()));
-        return chains;
     }
 
     private static Stream<Run> allRuns(WrittenRound round) {

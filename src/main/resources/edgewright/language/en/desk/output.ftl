@@ -72,6 +72,7 @@ part-INTRODUCTION = Introduction
 part-FACTS = What you need, how it is worked
 part-CHART = Chart
 part-WORDS = Rounds in words
+part-TECHNIQUES = Techniques, with figures
 part-COUNTS = Stitch counts
 part-FINISHING = Finishing
 part-SECTIONS = Other sections and gallery

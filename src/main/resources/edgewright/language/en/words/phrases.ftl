@@ -24,6 +24,7 @@ heading-JOINING = Joining and closing a round
 heading-ROUNDS = Rounds
 heading-COUNTS = Stitch counts
 heading-BACK = Back layer
+heading-TECHNIQUES = Techniques
 heading-FINISHING = Finishing
 
 # The head of a pattern

@@ -19,6 +19,7 @@ heading-JOINING = Fästning
 heading-ROUNDS = Vårven
 heading-COUNTS = Tälningar
 heading-BACK = Båksida
+heading-TECHNIQUES = Knöpor
 heading-FINISHING = Slütet
 
 designer = { $designer } { designer-word }

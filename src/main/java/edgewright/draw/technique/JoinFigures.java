@@ -1,0 +1,100 @@
+package edgewright.draw.technique;
+
+import static edgewright.draw.technique.FigureYarn.DARK;
+import static edgewright.draw.technique.FigureYarn.LIGHT;
+import static edgewright.draw.technique.FigureYarn.TAKEN;
+
+import edgewright.chart.Technique.Join;
+
+/** The figures of how a round begins along a side, and of how two layers are joined. */
+final class JoinFigures {
+    private static final double EDGE = 3.45;
+
+    private final FigureBoard board;
+    private final Fabric fabric;
+
+    JoinFigures(FigureBoard board) {
+        this.board = board;
+        this.fabric = new Fabric(board);
+    }
+
+    void aboveMarker(Join join) {
+        double low = -1.05;
+        double middle = low + Fabric.ROW;
+        double high = middle + Fabric.ROW;
+        board.at(2.4, high).strand(LIGHT, "0 0, 0.4 0.25, 0.9 0.4, 1.4 0.45");
+        board.ground(LIGHT, -EDGE, low - 1, EDGE, low + 0.15);
+        board.ground(DARK, -EDGE, low + 0.2, EDGE, middle + 0.15);
+        board.ground(LIGHT, 0.75, middle + 0.2, 2.4, high + 0.15);
+        fabric.posts(LIGHT, -3, 3, low - 1.1, low);
+        fabric.backs(LIGHT, -3, 3, low);
+        fabric.posts(DARK, -3, 3, low - 0.02, middle);
+        marker(low);
+        fabric.fronts(LIGHT, -3, 3, low);
+        if (join != Join.STANDING) {
+            board.at(0, middle).strand(LIGHT, "0 0.1, -0.3 0.5, -0.9 0.8, -1.7 0.85, -2.3 1.05");
+        }
+        fabric.backs(DARK, -3, -1, middle);
+        fabric.back(TAKEN, 0, middle);
+        fabric.backs(DARK, 1, 3, middle);
+        fabric.posts(LIGHT, 1, 2, middle - 0.02, high);
+        begun(join, middle, high);
+        fabric.fronts(DARK, -3, 3, middle);
+        fabric.row(LIGHT, 1, 2, high);
+        board.cropBelow(low - 0.95);
+        board.cropAcross(-EDGE, EDGE);
+        board.arrow(0, low + 0.1, 0, middle - 0.45);
+        board.number(1, -0.62, low - 0.55);
+        board.number(2, -0.75, middle + 0.35);
+        board.number(3, 1, high + 0.75);
+    }
+
+    /** A marker that is closed round the front loop of the stitch in the middle. */
+    private void marker(double out) {
+        board.at(0, out).ring(TAKEN, 0.09, "0 0.04, -0.2 -0.2, -0.26 -0.5, 0 -0.72, 0.26 -0.5, 0.2 -0.2");
+    }
+
+    /** What stands before the first stitch, in the stitch above the marker. */
+    private void begun(Join join, double middle, double high) {
+        switch (join) {
+            case CHAIN -> Fabric.chain(board, 0.02, middle + 0.05, 0.42, high);
+            case SLIP -> {
+                board.at(0, middle).ring(LIGHT, 0.15, "-0.3 0.3, 0 0.44, 0.3 0.3, 0 -0.02");
+                Fabric.chain(board, 0.1, middle + 0.3, 0.42, high);
+            }
+            case STANDING -> Fabric.slipKnot(board.at(0.4, high));
+        }
+    }
+
+    void layers() {
+        double front = -0.75;
+        double back = front + 0.85;
+        double seam = (front + back) / 2;
+        FigureBoard loop = board.at(-0.6, seam);
+        loop.strand(LIGHT, "0 0, 0.5 0.8, 1.5 1.3, 2.8 1.45, 4.4 1.65");
+        board.ground(LIGHT, -EDGE, front - 1.3, EDGE, front + 0.15);
+        board.ground(DARK, -EDGE, front + 0.15, EDGE, back + 0.15);
+        fabric.posts(LIGHT, -3, 3, front - 1.4, front);
+        board.cropBelow(front - 1.3);
+        // The back layer was worked from its other side, so the points of its Vs lie the other way.
+        for (int i = 3; i >= -3; i--) {
+            Fabric.back(board.at(i, back), DARK, -1);
+        }
+        fabric.fronts(LIGHT, -3, 0, front);
+        loop.strand(LIGHT, "0 0, 0.3 0.1, 0.48 -0.5, 0.25 -1.05");
+        board.tool(Tools.hook(0.55, back + 0.7, 62, 3.4, 0.36));
+        for (int i = 3; i >= -3; i--) {
+            Fabric.front(board.at(i, back), i == 0 ? TAKEN : DARK, -1);
+        }
+        fabric.backs(LIGHT, -3, -1, front);
+        fabric.back(TAKEN, 0, front);
+        fabric.row(LIGHT, 1, 3, front);
+        for (int i = -3; i <= -1; i++) {
+            fabric.row(LIGHT, i, i, seam);
+        }
+        loop.strand(LIGHT, "0 0, -0.02 -0.3, 0.02 -0.72, 0.25 -1.08");
+        board.cropAcross(-EDGE, EDGE);
+        board.number(1, 0.95, back + 0.72);
+        board.number(2, -2, back + 0.75);
+    }
+}
