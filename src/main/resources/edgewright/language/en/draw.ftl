@@ -17,7 +17,7 @@ legend-corner = corner: { $chains ->
     }
 legend-base = base round, already on the piece
 # A square without a mark, where each long stitch is one sign
-legend-bare = no mark: covered back-loop stitch
+legend-bare = no mark: back-loop stitch, worked and then covered
 legend-repeat = a repeat begins or ends
 legend-tenth = every 10 stitches from the corner
 # $below: the round that is covered, worked in yarn $worked; $above: the round of the long stitch, in yarn $shown
@@ -44,7 +44,7 @@ corner-repeats = { $repeats ->
 side-from = from the corner just turned
 side-to = to the next corner
 # Over the numbers that count to the next corner
-side-back = counted back from here
+side-back = counted back from this corner
 side-title = { $title }: chart of one side
 # $stitches: of the repeat
 side-description = One side of the border { $title } from corner to corner, { $rounds ->
