@@ -90,7 +90,8 @@ public class EditionsTest {
                     }
                     boolean chartPage = getCurrentPageNo() >= chartFrom && getCurrentPageNo() <= chartTo;
                     faces.add(letter.getFont().getName().replaceAll("^[A-Z]{6}\\+", ""));
-                    if (letter.getFontSizeInPt() < 21.9 && !chartPage) {
+                    // As it is printed: the scale of a picture counts too.
+                    if (letter.getTextMatrix().getScalingFactorY() < 21.9 && !chartPage) {
                         small.add(getCurrentPageNo() + ": " + letter.getUnicode());
                     }
                     boolean foot = letter.getYDirAdj() > letter.getPageHeight() - 72;
