@@ -132,7 +132,7 @@ class TechniqueWordingTest {
         Chart chart = sample("reed-bank");
         assertThat(steps(chart, english(chart), Kind.LONG)).isEqualTo("""
                         Wind the yarn once round the hook. Put the hook from below under the free front loop of the stitch two rounds below.
-                        Draw up a loop and finish as a tr. The stitch lies in front of the round between.
+                        Draw up a loop to the height of the round and finish as a tr. The stitch lies in front of the round between.
                         Leave the stitch between unworked: the long stitch covers it.""");
         assertThat(steps(chart, english(chart).withTerms(Terms.US), Kind.LONG)).contains("finish as a dc.");
     }

@@ -29,11 +29,11 @@ steps-START_AT_CORNER = { $join ->
    *[CHAIN] Join the yarn with one chain in { $chains ->
         [1] the corner chain of the round below
        *[other] the last chain of the corner in the round below, the one next to the side that you begin
-        }. This chain is not a stitch.
+        }, in its back loop. This chain is not a stitch.
     [SLIP] Join the yarn with a slip stitch in { $chains ->
         [1] the corner chain of the round below
        *[other] the last chain of the corner in the round below, the one next to the side that you begin
-        }, and make one chain. Neither is a stitch.
+        }, in its back loop, and make one chain. Neither is a stitch.
     }
     { $join ->
     [STANDING] Work the first stitch, as a standing stitch, into { $chains ->
@@ -50,15 +50,15 @@ steps-START_ABOVE_MARKER =
     [SLIP] Join the yarn there with a slip stitch in the back loop, and make one chain. Neither is a stitch.
     }
     { $join ->
-    [STANDING] Begin with a slip knot on the hook, and work the first stitch into the next stitch along, as a standing stitch. It counts as any other.
-   *[CHAIN] Work the first stitch into the next stitch along, the one after the chain.
+    [STANDING] Begin with a slip knot on the hook, and work the first stitch at the next stitch along, as a standing stitch. It counts as any other.
+   *[CHAIN] Work the first stitch at the next stitch along, the one after the chain.
     }
 steps-BACK_LOOP =
     Put the hook under the back loop alone of the stitch below: the upper of its two loops, the one farther from you.
     Work a { $base } there. The front loop stays free and lies in front of the new stitch.
 steps-LONG =
     Wind the yarn once round the hook. Put the hook from below under the free front loop of the stitch two rounds below.
-    Draw up a loop and finish as a { $tall }. The stitch lies in front of the round between.
+    Draw up a loop to the height of the round and finish as a { $tall }. The stitch lies in front of the round between.
     Leave the stitch between unworked: the long stitch covers it.
 steps-CORNER =
     Work the last stitch of the side into { $chains ->
