@@ -27,7 +27,7 @@ final class PrintOption {
     private ChartKind chart;
 
     @Option(names = "--marks", paramLabel = "stems|squares")
-    private MarkStyle marks = MarkStyle.USUAL;
+    private MarkStyle marks = MarkStyle.IN_PRINT;
 
     PrintChoice appearance() {
         return new PrintChoice(

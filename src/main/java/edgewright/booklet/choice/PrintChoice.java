@@ -23,7 +23,7 @@ public record PrintChoice(
 
     /** In colour on A4, the chart as large as fits. */
     public static final PrintChoice STANDARD = new PrintChoice(
-            Edition.STANDARD, Paper.A4, ChartPaper.SAME, OptionalDouble.empty(), ChartKind.CORNER, MarkStyle.USUAL);
+            Edition.STANDARD, Paper.A4, ChartPaper.SAME, OptionalDouble.empty(), ChartKind.CORNER, MarkStyle.IN_PRINT);
 
     /** @throws IllegalArgumentException if the cell is smaller or larger than what is printed */
     public PrintChoice {

@@ -139,7 +139,7 @@ public final class PublishDialog extends FormDialog {
         field("publish.pictures", says.text("publish-pictures"), pictures)
                 .setSelectedItem(settings.choice(ChartKind.CORNER));
         marks.setRenderer(Forms.renderer((MarkStyle each) -> says.text("marks-" + each.name())));
-        field("publish.marks", says.text("publish-marks"), marks).setSelectedItem(settings.choice(MarkStyle.USUAL));
+        field("publish.marks", says.text("publish-marks"), marks).setSelectedItem(settings.choice(MarkStyle.IN_PRINT));
     }
 
     private void notice() {

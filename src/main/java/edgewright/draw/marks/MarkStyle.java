@@ -10,6 +10,12 @@ public enum MarkStyle {
      */
     SQUARES;
 
-    /** What is drawn and printed where nobody chooses. */
+    /** What is drawn where nobody chooses. */
     public static final MarkStyle USUAL = STEMS;
+
+    /**
+     * What is printed where nobody chooses. Five fresh readers gave 15 right answers of 15 about a side marked with squares, and
+     * 9 of 15 about the same side with stems.
+     */
+    public static final MarkStyle IN_PRINT = SQUARES;
 }

@@ -29,15 +29,12 @@ final class StitchShapes {
     private static final double MEDIUM = 0.065;
     private static final double CASING = 0.09;
 
-    /** A stitch that goes down past the square below: a flat head, and a shaft that runs out in a point towards the piece. */
-    private static final PenPath PEG = new PenPath.Builder()
-            .moveTo(-0.32, 0.31)
-            .lineTo(0.32, 0.31)
-            .lineTo(0.32, 0.17)
-            .lineTo(0.17, 0.17)
+    /** A stitch that goes down past the square below: a plummet, heavy at its shoulders and long towards the piece. */
+    private static final PenPath PLUMMET = new PenPath.Builder()
+            .moveTo(0, 0.34)
+            .lineTo(0.27, 0.12)
             .lineTo(0, -0.38)
-            .lineTo(-0.17, 0.17)
-            .lineTo(-0.32, 0.17)
+            .lineTo(-0.27, 0.12)
             .close()
             .build();
 
@@ -71,7 +68,7 @@ final class StitchShapes {
     List<Shape> of(Stitch stitch, Colour yarn, Colour ground, int below) {
         Colour ink = inking.on(ground);
         if (stitch.coversStitchBelow() && style == MarkStyle.SQUARES) {
-            return peg(ink);
+            return plummet(ink);
         }
         if (stitch.coversStitchBelow()) {
             return below >= stitch.roundsDown() ? longStitch(stitch, yarn) : cutOff(stitch, yarn, below);
@@ -181,8 +178,8 @@ final class StitchShapes {
     }
 
     /** The sign of a long stitch in its own square, parted from the hatching on which it may lie. */
-    private List<Shape> peg(Colour ink) {
-        PenPath path = PEG.through(frame);
+    private List<Shape> plummet(Colour ink) {
+        PenPath path = PLUMMET.through(frame);
         Shape sign = new Shape.Fill(path, ink);
         return inking == ColourMode.COLOUR
                 ? List.of(sign)

@@ -59,7 +59,8 @@ class PageFillTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"reed-bank, 10", "tide-steps, 10", "sluice-gate, 10", "lantern-posts, 10"})
+    // Lantern Posts has 27 rounds on two pages of chart; the others about 20.
+    @CsvSource({"reed-bank, 10", "tide-steps, 10", "sluice-gate, 10", "lantern-posts, 11"})
     void aPatternIsCompact(String sample, int most) throws IOException {
         Chart chart = Published.sample(sample);
         assertThat(SetPages.of(chart, BookletOptions.of(chart, English.LANGUAGE))
