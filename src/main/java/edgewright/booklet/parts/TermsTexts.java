@@ -1,11 +1,15 @@
 package edgewright.booklet.parts;
 
+import static edgewright.texts.Arg.arg;
+
 import edgewright.booklet.choice.BookletOptions;
 import edgewright.chart.Chart;
 import edgewright.chart.Terms;
+import edgewright.texts.Messages;
 import edgewright.words.page.PatternPart;
 import edgewright.words.page.PatternText;
 import edgewright.words.page.TextBlock;
+import edgewright.words.technique.ToldTechnique;
 import edgewright.words.write.PatternWriter;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -14,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * The words of a pattern in one of the terms or in both. In both, what has no terms in it stands once: parts that say the same
@@ -21,12 +26,18 @@ import java.util.Set;
  */
 public final class TermsTexts {
     /** What says the same in any terms, but for a word. */
-    private static final Set<PatternPart.Kind> ONCE =
-            EnumSet.of(PatternPart.Kind.NEEDS, PatternPart.Kind.DESIGNER_NOTES, PatternPart.Kind.COUNTS);
+    private static final Set<PatternPart.Kind> ONCE = EnumSet.of(
+            PatternPart.Kind.NEEDS,
+            PatternPart.Kind.DESIGNER_NOTES,
+            PatternPart.Kind.COUNTS,
+            PatternPart.Kind.TECHNIQUES,
+            PatternPart.Kind.FINISHING);
 
     private final Map<Terms, PatternText> texts = new EnumMap<>(Terms.class);
+    private final Messages says;
 
     public TermsTexts(Chart chart, BookletOptions options, boolean draft) {
+        says = options.says();
         for (Terms terms : options.telling().terms().inTurn()) {
             texts.put(terms, PatternWriter.write(chart, options.withTerms(terms).words(draft)));
         }
@@ -55,7 +66,7 @@ public final class TermsTexts {
         List<Told> told = new ArrayList<>();
         for (PatternPart part : first().parts()) {
             if (kinds.contains(part.kind())) {
-                List<TextBlock> common = single || ONCE.contains(part.kind()) ? part.blocks() : common(part);
+                List<TextBlock> common = single || ONCE.contains(part.kind()) ? told(part) : common(part);
                 add(told, Optional.empty(), part, common);
             }
         }
@@ -73,6 +84,46 @@ public final class TermsTexts {
             });
         }
         return told;
+    }
+
+    /** The blocks of a part that stands once; a technique has a figure, and steps in as many terms as they differ in. */
+    private List<TextBlock> told(PatternPart part) {
+        if (texts.size() == 1 || part.kind() != PatternPart.Kind.TECHNIQUES) {
+            return part.blocks();
+        }
+        List<List<ToldTechnique>> all = texts.values().stream()
+                .map(text -> part(text, part.kind()).orElseThrow().blocks().stream()
+                        .map(TextBlock.Technique.class::cast)
+                        .map(TextBlock.Technique::told)
+                        .toList())
+                .toList();
+        return IntStream.range(0, all.get(0).size())
+                .mapToObj(i -> new TextBlock.Technique(
+                        inBoth(all.get(0).get(i), all.get(1).get(i))))
+                .map(TextBlock.class::cast)
+                .toList();
+    }
+
+    private ToldTechnique inBoth(ToldTechnique one, ToldTechnique other) {
+        String title = one.title().equals(other.title())
+                ? one.title()
+                : says.text("both-title", arg("one", one.title()), arg("other", other.title()));
+        List<String> steps = IntStream.range(0, one.steps().size())
+                .mapToObj(i -> inBoth(one.steps().get(i), other.steps().get(i)))
+                .toList();
+        return new ToldTechnique(one.shown(), title, inBoth(one.alternative(), other.alternative()), steps);
+    }
+
+    private String inBoth(String one, String other) {
+        List<Terms> terms = List.copyOf(texts.keySet());
+        return one.equals(other)
+                ? one
+                : says.text(
+                        "both-step",
+                        arg("first", says.text("terms-" + terms.get(0))),
+                        arg("one", one),
+                        arg("second", says.text("terms-" + terms.get(1))),
+                        arg("other", other));
     }
 
     private static void add(List<Told> told, Optional<Terms> terms, PatternPart part, List<TextBlock> blocks) {

@@ -38,6 +38,14 @@ class TradeTermsTest {
             "missed", "skipped",
             "UK", "US");
 
+    /** Everyday words where US terms are used: from memory. */
+    private static final Map<String, String> SPELLED = Map.of(
+            "anticlockwise", "counterclockwise",
+            "greys", "grays",
+            "brackets", "parentheses",
+            "ball band", "yarn label",
+            "towards", "toward");
+
     /** Words that belong to one of the two only, by the same tables. */
     private static final Pattern ONLY_US = Pattern.compile("\\b(sc|single|gauge|skip\\w*|US)\\b");
 
@@ -99,9 +107,13 @@ class TradeTermsTest {
     }
 
     private static String translated(String words) {
-        String keys = UK_TO_US.keySet().stream()
+        return replaced(replaced(words, UK_TO_US), SPELLED);
+    }
+
+    private static String replaced(String words, Map<String, String> by) {
+        String keys = by.keySet().stream()
                 .sorted(Comparator.comparingInt(String::length).reversed())
                 .collect(Collectors.joining("|"));
-        return Pattern.compile("\\b(" + keys + ")\\b").matcher(words).replaceAll(found -> UK_TO_US.get(found.group()));
+        return Pattern.compile("\\b(" + keys + ")\\b").matcher(words).replaceAll(found -> by.get(found.group()));
     }
 }

@@ -72,8 +72,9 @@ class NeedsAndJoiningTest {
                         Weight of yarn: 4 Medium (UK: aran or 10 ply)
                         Length of yarn A: 224 m or 244 yd (430 m or 471 yd), 3 (6) balls of 75 m (82 yd) and 50 g
                         Length of yarn B: 45 m or 49 yd (85 m or 93 yd), 1 (2) balls of 75 m (82 yd) and 50 g
-                        Lengths include 15 cm (6 in) for each end and 10 % to spare; the base round is not in them. The back \
-                        layer and its joining round are counted in the yarn of the outermost round. They are \
+                        Lengths include 15 cm (6 in) for each end and 10% to spare; the base round on the piece is not in \
+                        them. The back layer, with its own base round and the joining round, is counted in the yarn of the \
+                        outermost round. They are \
                         estimates: measure your own stitches, or buy one ball more.
                         Hook: 5 mm (US H-8, UK 6)
                         Hook for the back: 4.5 mm (US 7, UK 7)
@@ -149,7 +150,7 @@ class NeedsAndJoiningTest {
                         out of the last chain and thread the needle with it. Go under both top loops of the second \
                         stitch of the round, and back into the top of the last chain: the new loop lies over the first \
                         stitch and takes the place of its top. Pull until the new loop has the size of a stitch. This \
-                        loop is not counted. Both ends lie where the round began; leave them at the back.
+                        loop is not counted again. Both ends lie where the round began; leave them at the back.
                         """);
     }
 
