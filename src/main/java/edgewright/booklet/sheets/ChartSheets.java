@@ -32,7 +32,7 @@ public final class ChartSheets {
     private static final double A3_LONG_MM = 420;
 
     /** From the most comfortable to the smallest that is still easily read. */
-    static final List<Double> LEGEND_CELLS_MM = List.of(5.8, 5.4, 5.0);
+    static final List<Double> LEGEND_CELLS_MM = List.of(5.8, 5.4, 5.0, 4.6);
 
     /** Squares that are smaller by less than this are as good. */
     private static final double NEARLY = 0.85;
@@ -158,10 +158,18 @@ public final class ChartSheets {
                 }));
     }
 
-    /** Under what is said of it and the legend. */
+    /** Under what is said of it and the legend, which is printed smaller rather than parted from the chart. */
     private Optional<OnOnePage> underLegend(Tag parent, List<ColumnSlice> head, double widthPt, double heightPt) {
-        ColumnSlice columns = legend.columns(parent, LEGEND_CELLS_MM.get(1), 0, sheet.widthPt())
-                .spaced(sheet.linePt());
+        return LEGEND_CELLS_MM.stream()
+                .skip(1)
+                .map(cellMm ->
+                        legend.columns(parent, cellMm, 0, sheet.widthPt()).spaced(sheet.linePt()))
+                .flatMap(columns -> underLegend(parent, head, columns, widthPt, heightPt).stream())
+                .findFirst();
+    }
+
+    private Optional<OnOnePage> underLegend(
+            Tag parent, List<ColumnSlice> head, ColumnSlice columns, double widthPt, double heightPt) {
         double over = height(head) + height(List.of(columns)) + sheet.linePt();
         return whole(widthPt, heightPt - over)
                 .map(picture -> onePage(

@@ -279,7 +279,12 @@ public final class Legend {
     /** The square of a stitch that a long stitch covers. */
     private double bare(double x, double y) {
         Colour ground = ground(yarnOf(Stitch.LONG).colour());
-        return row(cell(new Area(x, y, c, c), ground), style.says().text("legend-bare"), x, y, 1);
+        return row(
+                cell(new Area(x, y, c, c), ground),
+                style.says().text("legend-bare", arg("stitch", names.apply(Stitch.BACK_LOOP))),
+                x,
+                y,
+                1);
     }
 
     private double example(LegendExample example, double x, double y) {

@@ -17,7 +17,8 @@ legend-corner = corner: { $chains ->
     }
 legend-base = base round, already on the piece
 # A square without a mark, where each long stitch is one sign
-legend-bare = no mark: back-loop stitch, worked and then covered
+# $stitch: the stitch that is covered
+legend-bare = no mark: { $stitch }, then covered
 legend-repeat = a repeat begins or ends
 legend-tenth = every 10 stitches from the corner
 # $below: the round that is covered, worked in yarn $worked; $above: the round of the long stitch, in yarn $shown
