@@ -29,6 +29,7 @@ import edgewright.draw.marks.MarkKind;
 import edgewright.draw.paint.Shape;
 import edgewright.draw.paint.Surface;
 import edgewright.draw.picture.CornerPicture;
+import edgewright.draw.picture.PictureStyle;
 import edgewright.texts.English;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -107,8 +108,10 @@ class ChartSheetsTest {
         if (cellMm > 0) {
             options = options.withCellMm(cellMm);
         }
-        Drawing whole = CornerPicture.of(chart, EnglishStyle.PRINT.withLegend(false), Emphasis.NONE)
-                .drawing();
+        PictureStyle style = EnglishStyle.PRINT
+                .withLegend(false)
+                .withMarkStyle(options.appearance().marks());
+        Drawing whole = CornerPicture.of(chart, style, Emphasis.NONE).drawing();
         try (PDDocument document = new PDDocument()) {
             Set<Worked> printed = new HashSet<>();
             for (PageItem.Art picture : pictures(strips(document, chart, options))) {
