@@ -51,7 +51,8 @@ public final class ChartOnPaper {
      *
      * @param column counted from 0 at the left edge of the squared paper
      * @param row counted from 0 at its upper edge
-     * @param detail the colour of grounds and long stitches, the strokes of a hatching, the text of a number; whether it is the
+     * @param detail the colour of grounds and long stitches, the strokes of a hatching or the letter that stands
+     *     for it, the text of a number; whether it is the
      *     wider stroke under a sign
      * @param pieceLies where the piece lies, seen from the square: {@code down}, {@code right} ...; {@code level} or {@code
      *     upright} for a sign that does not tell more; empty for one that tells nothing
@@ -63,9 +64,6 @@ public final class ChartOnPaper {
 
     /** A rectangle with rounded corners. */
     private static final String PLATE = "mlclclclch";
-
-    /** A head and a pointed shaft, seven corners. */
-    private static final String PEG = "mllllllh";
 
     private final Rectangle2D window;
     private final boolean part;
@@ -250,17 +248,13 @@ public final class ChartOnPaper {
                     if (isFrame(path)) {
                         return true;
                     }
-                    if (!is(width, 1) || !is(height, 1) || !add(Sign.GROUND, at(b), path.colour(), "")) {
+                    boolean square = is(width, 1) && is(height, 1);
+                    if (square ? !add(Sign.GROUND, at(b), path.colour(), "") : !plummet(part, "")) {
                         return false;
                     }
                 }
                 case "mcccch" -> {
                     if (!ball(path, b, width)) {
-                        return false;
-                    }
-                }
-                case PEG -> {
-                    if (!peg(part, "")) {
                         return false;
                     }
                 }
@@ -294,7 +288,7 @@ public final class ChartOnPaper {
         double pen = path.widthPt() / cellPt;
         return switch (parts.stream().map(Part::steps).reduce("", String::concat)) {
             case "mc" -> arc(parts.get(0), pen);
-            case PEG -> peg(parts.get(0), "edge");
+            case "mlllh" -> plummet(parts.get(0), "edge");
             case "mcccch" -> oval(path, parts.get(0), pen);
             case "mlml" -> path.cut() ? hatching(path) : crossOrStump(path, pen);
             case "mlmlml" -> path.cut() ? hatching(path) : longStitch(path, pen);
@@ -349,17 +343,17 @@ public final class ChartOnPaper {
         return is(width, 1.12) && is(height, 1.12) && (path.cut() || pen > 0.15);
     }
 
-    /** A flat head 0.31 out from the middle, and a shaft that narrows to a point towards the piece. */
-    private boolean peg(Part part, String detail) {
+    /** Four corners: one 0.34 out from the middle, two shoulders, and a point that is far from them towards the piece. */
+    private boolean plummet(Part part, String detail) {
         List<Point2D> corners = part.points();
-        Point2D head = between(corners.get(0), corners.get(1));
-        Point2D tip = corners.get(4);
-        Direction piece = Direction.of(head, tip);
-        return is(corners.get(0).distance(corners.get(1)) / cellPt, 0.64)
-                && is(head.distance(tip) / cellPt, 0.69)
-                && is(between(corners.get(3), corners.get(5)).distance(head) / cellPt, 0.14)
-                && is(corners.get(3).distance(corners.get(5)) / cellPt, 0.34)
-                && add(Sign.LONG_IN_SQUARE, piece.step(head, 0.31 * cellPt), detail, piece.word());
+        Point2D top = corners.get(0);
+        Point2D tip = corners.get(2);
+        Point2D shoulders = between(corners.get(1), corners.get(3));
+        Direction piece = Direction.of(top, tip);
+        return is(top.distance(tip) / cellPt, 0.72)
+                && is(corners.get(1).distance(corners.get(3)) / cellPt, 0.54)
+                && is(top.distance(shoulders) / cellPt, 0.22)
+                && add(Sign.LONG_IN_SQUARE, piece.step(top, 0.34 * cellPt), detail, piece.word());
     }
 
     /** Two strokes that cross in their middles, or a bar at the end of a stem. */
@@ -454,7 +448,9 @@ public final class ChartOnPaper {
             boolean before = x < filled.first();
             rowLabels.add((int) y, before, before ? filled.first() - x : x - filled.last(), text.text(), letter);
         } else if (across && down) {
-            if (text.text().matches("\\d+")) {
+            if (!is(x - Math.floor(x), 0.5)) {
+                inSquare(Sign.HATCHING, middle, "letter " + text.text(), "");
+            } else if (text.text().matches("\\d+")) {
                 inSquare(Sign.NUMBER, middle, text.text(), "");
             }
         } else if (down) {
