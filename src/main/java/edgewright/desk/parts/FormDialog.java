@@ -22,12 +22,14 @@ import net.miginfocom.swing.MigLayout;
 
 /**
  * A dialog with a form, a line that says what is still wrong with it, and two buttons: one that does what the dialog is for and
- * can be pressed only when nothing is wrong, and one that leaves everything as it was. Enter and Escape press them.
+ * can be pressed only when nothing is wrong, and one that leaves everything as it was. Enter and Escape press them. On a screen
+ * that is too low for the form, the form scrolls and the buttons stay.
  */
 public abstract class FormDialog extends JDialog {
     private static final int PROSE_PX = 420;
 
     private final JPanel form = new JPanel(new MigLayout("insets 0, gap 8 8, fillx, wrap 2", "[][grow, fill]"));
+    private final FormScroll scroll = new FormScroll(form);
     private final JLabel objection = new JLabel(" ");
     /** Every number of the form, and how it is called. */
     private final Map<JSpinner, String> numbers = new LinkedHashMap<>();
@@ -55,7 +57,7 @@ public abstract class FormDialog extends JDialog {
         Look.write(objection, "error");
         JPanel content =
                 new JPanel(new MigLayout("insets 18 20 16 20, gap 12, fill", "[grow, fill]", "[grow, fill][][]"));
-        content.add(form, "wrap");
+        content.add(scroll, "wrap, hmin 0");
         content.add(objection, "wrap, wmin 0");
         content.add(cancel, "split 2, gapleft push, growx 0, tag cancel, wmin 96");
         content.add(accept, "growx 0, tag ok, wmin 96");
@@ -82,6 +84,10 @@ public abstract class FormDialog extends JDialog {
         look();
         pack();
         Dimension room = Look.onScreen(this, Math.max(420, getWidth()), getHeight());
+        if (room.height < getHeight()) {
+            int bar = scroll.getVerticalScrollBar().getPreferredSize().width;
+            room = Look.onScreen(this, room.width + bar, room.height);
+        }
         setMinimumSize(room);
         setSize(room);
         setLocationRelativeTo(getOwner());
