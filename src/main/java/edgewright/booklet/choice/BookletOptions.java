@@ -133,7 +133,15 @@ public record BookletOptions(
     public WordingOptions words(boolean asDraft) {
         boolean techniques = inOrder().contains(BookletPart.TECHNIQUES);
         return new WordingOptions(
-                language(), terms(), counting(), size(), asDraft, hand(), telling.layout(), false, techniques);
+                language(),
+                terms(),
+                counting(),
+                size(),
+                asDraft,
+                hand(),
+                telling.layout(),
+                telling.eachRound(),
+                techniques);
     }
 
     /** Looking otherwise. */

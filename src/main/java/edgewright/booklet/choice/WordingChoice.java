@@ -14,9 +14,15 @@ import java.util.Objects;
  * @param hand the hand that holds the hook
  * @param size for which pieces the pattern is; the counts of one of any size are given for a few example sizes
  * @param layout how the rounds are laid out
+ * @param eachRound whether each round is told by itself, in full; else rounds that are worked alike stand together
  */
 public record WordingChoice(
-        PrintedTerms terms, Counting counting, HookHand hand, PatternSize size, RoundsLayout layout) {
+        PrintedTerms terms,
+        Counting counting,
+        HookHand hand,
+        PatternSize size,
+        RoundsLayout layout,
+        boolean eachRound) {
     public WordingChoice {
         Objects.requireNonNull(terms);
         Objects.requireNonNull(counting);
@@ -27,22 +33,22 @@ public record WordingChoice(
 
     /** With the rounds in sentences. */
     public WordingChoice(PrintedTerms terms, Counting counting, HookHand hand, PatternSize size) {
-        this(terms, counting, hand, size, RoundsLayout.SENTENCES);
+        this(terms, counting, hand, size, RoundsLayout.SENTENCES, false);
     }
 
     /** In other terms. */
     public WordingChoice withTerms(PrintedTerms other) {
-        return new WordingChoice(other, counting, hand, size, layout);
+        return new WordingChoice(other, counting, hand, size, layout, eachRound);
     }
 
     /** Counted the other way. */
     public WordingChoice withCounting(Counting other) {
-        return new WordingChoice(terms, other, hand, size, layout);
+        return new WordingChoice(terms, other, hand, size, layout, eachRound);
     }
 
     /** For makers of the other hand. */
     public WordingChoice withHand(HookHand other) {
-        return new WordingChoice(terms, counting, other, size, layout);
+        return new WordingChoice(terms, counting, other, size, layout, eachRound);
     }
 
     /** For a piece on which the repeat is worked that often. */
@@ -52,11 +58,11 @@ public record WordingChoice(
 
     /** For other pieces. */
     public WordingChoice withSize(PatternSize other) {
-        return new WordingChoice(terms, counting, hand, other, layout);
+        return new WordingChoice(terms, counting, hand, other, layout, eachRound);
     }
 
     /** With the rounds laid out otherwise. */
     public WordingChoice withLayout(RoundsLayout other) {
-        return new WordingChoice(terms, counting, hand, size, other);
+        return new WordingChoice(terms, counting, hand, size, other, eachRound);
     }
 }

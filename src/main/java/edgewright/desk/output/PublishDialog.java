@@ -67,6 +67,7 @@ public final class PublishDialog extends FormDialog {
     private final JComboBox<PrintedTerms> terms = new JComboBox<>(PrintedTerms.values());
     private final JComboBox<Counting> counting = new JComboBox<>(Counting.values());
     private final JComboBox<RoundsLayout> layout = new JComboBox<>(RoundsLayout.values());
+    private final JCheckBox eachRound = new JCheckBox();
     private final JComboBox<HookHand> hand = new JComboBox<>(HookHand.values());
     private final JCheckBox fit = new JCheckBox();
     private final JSpinner cell =
@@ -116,6 +117,7 @@ public final class PublishDialog extends FormDialog {
         layout.setRenderer(Forms.renderer((RoundsLayout each) -> common.text("layout-" + each.name())));
         field("publish.layout", says.text("publish-layout"), layout)
                 .setSelectedItem(settings.choice(RoundsLayout.SENTENCES));
+        eachRound();
         counting.setRenderer(Forms.renderer((Counting each) -> common.text("counting-" + each.name())));
         field("publish.counting", says.text("publish-counting"), counting).setSelectedItem(view.counting());
         size = new SizeFields(chart, this, counting, view.language());
@@ -140,6 +142,15 @@ public final class PublishDialog extends FormDialog {
                 .setSelectedItem(settings.choice(ChartKind.CORNER));
         marks.setRenderer(Forms.renderer((MarkStyle each) -> says.text("marks-" + each.name())));
         field("publish.marks", says.text("publish-marks"), marks).setSelectedItem(settings.choice(MarkStyle.IN_PRINT));
+    }
+
+    private void eachRound() {
+        Forms.caption(eachRound, common.text("eachRound"), common.text("eachRound-tip"))
+                .setName("publish.eachRound");
+        form().add(eachRound, "skip, span");
+        Runnable follow = () -> eachRound.setEnabled(layout.getSelectedItem() != RoundsLayout.TABLE);
+        follow.run();
+        layout.addActionListener(event -> follow.run());
     }
 
     private void notice() {
@@ -214,7 +225,8 @@ public final class PublishDialog extends FormDialog {
                         counting.getItemAt(counting.getSelectedIndex()),
                         hand.getItemAt(hand.getSelectedIndex()),
                         size.size(),
-                        layout.getItemAt(layout.getSelectedIndex())),
+                        layout.getItemAt(layout.getSelectedIndex()),
+                        eachRound.isSelected()),
                 new PrintingNotice(version.getText(), date.getText()),
                 parts(of),
                 draft.isSelected(),

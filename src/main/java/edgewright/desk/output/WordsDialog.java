@@ -19,6 +19,7 @@ import edgewright.words.write.WordingOptions;
 import java.awt.Window;
 import java.util.List;
 import java.util.Optional;
+import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 
 /** How the words of the pattern are to be saved in a file of their own. A chart that cannot be worked makes a draft. */
@@ -32,6 +33,7 @@ public final class WordsDialog extends FormDialog {
     private final JComboBox<HookHand> hand = new JComboBox<>(HookHand.values());
     private final JComboBox<Counting> counting = new JComboBox<>(Counting.values());
     private final JComboBox<RoundsLayout> layout = new JComboBox<>(RoundsLayout.values());
+    private final JCheckBox eachRound = new JCheckBox();
     private final SizeFields size;
 
     /**
@@ -54,6 +56,11 @@ public final class WordsDialog extends FormDialog {
         field("saveWords.hand", says.text("saveWords-hand"), hand);
         layout.setRenderer(Forms.renderer((RoundsLayout each) -> common.text("layout-" + each.name())));
         field("saveWords.layout", says.text("saveWords-layout"), layout);
+        Forms.caption(eachRound, common.text("eachRound"), common.text("eachRound-tip"))
+                .setName("saveWords.eachRound");
+        form().add(eachRound, "skip, span");
+        // A table has a row for each round, whatever is ticked.
+        layout.addActionListener(event -> eachRound.setEnabled(layout.getSelectedItem() != RoundsLayout.TABLE));
         counting.setRenderer(Forms.renderer((Counting each) -> common.text("counting-" + each.name())));
         field("saveWords.counting", says.text("saveWords-counting"), counting).setSelectedItem(view.counting());
         size = new SizeFields(chart, this, counting, view.language());
@@ -81,7 +88,7 @@ public final class WordsDialog extends FormDialog {
                 draft,
                 hand.getItemAt(hand.getSelectedIndex()),
                 layout.getItemAt(layout.getSelectedIndex()),
-                false,
+                eachRound.isSelected(),
                 false);
     }
 

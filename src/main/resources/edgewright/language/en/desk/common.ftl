@@ -6,6 +6,8 @@ counting-STITCHES = stitches only
 counting-WITH_CHAINS = with corner chains
 layout-SENTENCES = in sentences
 layout-TABLE = as a table
+eachRound = Each round b&y itself
+eachRound-tip = Otherwise rounds that are worked alike stand under one title
 
 # Yarns
 yarn-short = { $id } · { $yarn }
