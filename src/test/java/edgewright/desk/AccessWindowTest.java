@@ -20,6 +20,8 @@ import edgewright.desk.guide.PatternDetailsDialog;
 import edgewright.desk.output.PictureDialog;
 import edgewright.desk.output.PublishDialog;
 import edgewright.desk.output.WordsDialog;
+import edgewright.desk.own.ImprintDialog;
+import edgewright.desk.own.OwnPagesDialog;
 import edgewright.desk.parts.FormDialog;
 import edgewright.desk.piece.PieceWindow;
 import edgewright.desk.work.ChartView;
@@ -33,6 +35,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -44,6 +47,7 @@ import javax.swing.JList;
 import javax.swing.JMenu;
 import javax.swing.JMenuItem;
 import javax.swing.JSpinner;
+import javax.swing.JTabbedPane;
 import javax.swing.JTable;
 import javax.swing.plaf.UIResource;
 import javax.swing.text.JTextComponent;
@@ -104,7 +108,9 @@ class AccessWindowTest {
                         new Settings(folder.resolve("desk.properties"))),
                 () -> new WordsDialog(desk, chart, new ChartView(English.LANGUAGE), 2),
                 () -> new MeasureDialog(desk, YarnUse.NONE, English.LANGUAGE),
-                () -> new PictureDialog(desk, chart, new ChartView(English.LANGUAGE)));
+                () -> new PictureDialog(desk, chart, new ChartView(English.LANGUAGE)),
+                () -> new OwnPagesDialog(desk, AllWindows.OWN, Optional.empty(), English.LANGUAGE),
+                () -> new ImprintDialog(desk, Optional.empty(), Optional::empty, English.LANGUAGE));
         for (Supplier<FormDialog> dialog : dialogs) {
             assertThat(execute(() -> {
                         FormDialog made = dialog.get();
@@ -240,14 +246,41 @@ class AccessWindowTest {
                         desk,
                         Desk.blank(English.LANGUAGE),
                         Desk.blank(English.LANGUAGE).yarns().get(0),
-                        English.LANGUAGE))) {
+                        English.LANGUAGE),
+                new ImprintDialog(desk, Optional.empty(), Optional::empty, English.LANGUAGE))) {
             addShared(dialog, new HashSet<>(), shared);
             dialog.dispose();
         }
+        addSharedOfTabs(new OwnPagesDialog(desk, AllWindows.OWN, Optional.empty(), English.LANGUAGE), shared);
         PieceWindow piece = new PieceWindow(desk, desk.bench(), new ChartView(English.LANGUAGE));
         addShared(piece, new HashSet<>(), shared);
         piece.dispose();
         return shared;
+    }
+
+    /** A mnemonic works only where it is seen: each tab is looked at by itself, with the tabs and what stands around them. */
+    private static void addSharedOfTabs(FormDialog dialog, List<String> shared) {
+        JTabbedPane tabs = (JTabbedPane) named(dialog, "own.tabs");
+        for (int tab = 0; tab < tabs.getTabCount(); tab++) {
+            tabs.setSelectedIndex(tab);
+            Set<Integer> taken = new HashSet<>();
+            for (int i = 0; i < tabs.getTabCount(); i++) {
+                if (tabs.getMnemonicAt(i) < 0 || !taken.add(tabs.getMnemonicAt(i))) {
+                    shared.add("tab " + i);
+                }
+            }
+            addShared(dialog, taken, shared);
+        }
+        dialog.dispose();
+    }
+
+    private static boolean isOnHiddenTab(Component part) {
+        for (Component at = part; at != null; at = at.getParent()) {
+            if (at.getParent() instanceof JTabbedPane && !at.isVisible()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static void addShared(Container window, Set<Integer> taken, List<String> shared) {
@@ -255,7 +288,7 @@ class AccessWindowTest {
             int mnemonic = part instanceof AbstractButton button
                     ? button.getMnemonic()
                     : part instanceof JLabel label ? label.getDisplayedMnemonic() : 0;
-            if (mnemonic != 0 && !taken.add(mnemonic)) {
+            if (mnemonic != 0 && !isOnHiddenTab(part) && !taken.add(mnemonic)) {
                 shared.add(window.getName() + " " + part.getName() + " " + (char) mnemonic);
             }
         }

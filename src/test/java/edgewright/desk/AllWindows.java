@@ -5,6 +5,9 @@ import static org.assertj.swing.edt.GuiActionRunner.execute;
 
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
+import edgewright.chart.OwnMatter;
+import edgewright.chart.OwnSection;
+import edgewright.chart.Photo;
 import edgewright.chart.YarnUse;
 import edgewright.check.FindingSentences;
 import edgewright.desk.dialogs.LettersDialog;
@@ -19,6 +22,8 @@ import edgewright.desk.jobs.Questions;
 import edgewright.desk.output.PictureDialog;
 import edgewright.desk.output.PublishDialog;
 import edgewright.desk.output.WordsDialog;
+import edgewright.desk.own.ImprintDialog;
+import edgewright.desk.own.OwnPagesDialog;
 import edgewright.desk.panes.StatusLine;
 import edgewright.desk.parts.DeskActions;
 import edgewright.desk.piece.PieceWindow;
@@ -35,6 +40,7 @@ import java.awt.Window;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -49,6 +55,12 @@ import javax.swing.ListCellRenderer;
 
 /** Every window and dialog that the desk has of a chart, and everything in them that shows a text. */
 final class AllWindows {
+    /** One photograph and one text, so that nothing of the dialog is empty. */
+    static final OwnMatter OWN = new OwnMatter(
+            List.of(new Photo("Reeds in the wind.jpg", "Reeds", "", Photo.At.COVER)),
+            List.of(new OwnSection("Care", "Wash it cold.")),
+            Optional.of("Saltmarsh.imprint.json"));
+
     private AllWindows() {}
 
     /** Makes them all, opens those that stay beside the chart, and packs the dialogs. */
@@ -70,7 +82,9 @@ final class AllWindows {
                 () -> new PublishDialog(desk, chart, view, 2, settings),
                 () -> new WordsDialog(desk, chart, view, 2),
                 () -> new MeasureDialog(desk, YarnUse.NONE, English.LANGUAGE),
-                () -> new PictureDialog(desk, chart, view));
+                () -> new PictureDialog(desk, chart, view),
+                () -> new OwnPagesDialog(desk, OWN, Optional.empty(), English.LANGUAGE),
+                () -> new ImprintDialog(desk, Optional.empty(), Optional::empty, English.LANGUAGE));
         makers.forEach(maker -> windows.add(execute(() -> {
             Window made = maker.get();
             if (made.getName().matches("[a-z]+Window")) {

@@ -60,6 +60,11 @@ public final class OwnFiles {
         }
     }
 
+    /** The contrast of an accent on white paper, after WCAG 2.2: from 1 to 21. */
+    public static double contrast(Colour accent) {
+        return Contrast.between(accent, PAPER).ratio();
+    }
+
     private static List<PrintedPhoto> photos(List<Photo> photos, Path chart) throws Refusal {
         List<PrintedPhoto> printed = new ArrayList<>();
         for (int i = 0; i < photos.size(); i++) {
@@ -95,7 +100,7 @@ public final class OwnFiles {
         Imprint imprint = ((ImprintFiles.Read) result).imprint();
         if (imprint.accent().isPresent()) {
             Colour accent = imprint.accent().get();
-            double ratio = Contrast.between(accent, PAPER).ratio();
+            double ratio = contrast(accent);
             if (ratio < LEAST_CONTRAST) {
                 throw new Refusal(new OwnFault.PaleAccent(file, accent, ratio));
             }

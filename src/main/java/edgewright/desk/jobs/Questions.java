@@ -125,9 +125,13 @@ public final class Questions {
                 : Optional.empty();
     }
 
-    /** Asks for a picture in pixels; the folder that is looked into for charts stays the same. */
-    public Optional<Path> pictureToOpen(String kind) {
-        JFileChooser chooser = chooser("openPicture", kind, ".jpg", ".jpeg", ".png");
+    /**
+     * Asks for a file that goes with a chart; the folder that is looked into for charts stays the same.
+     *
+     * @param endings with their dots
+     */
+    public Optional<Path> companionToOpen(String kind, String... endings) {
+        JFileChooser chooser = chooser("openCompanion", kind, endings);
         chooser.setApproveButtonText(says.text("files-open"));
         return chooser.showOpenDialog(parent) == JFileChooser.APPROVE_OPTION
                 ? Optional.of(chooser.getSelectedFile().toPath().toAbsolutePath())

@@ -1,24 +1,30 @@
 package edgewright.desk.own;
 
 import edgewright.desk.parts.Forms;
+import edgewright.desk.parts.Look;
 import edgewright.texts.Messages;
+import java.awt.Graphics;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import javax.swing.CellRendererPane;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
+import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.ListSelectionModel;
+import javax.swing.SwingConstants;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 
 /** A list of what is being drafted, with buttons that take out what is chosen and move it; what is added is chosen. */
 final class DraftList<T> extends JPanel {
     private final DefaultListModel<T> drafts = new DefaultListModel<>();
-    private final JList<T> list = new JList<>(drafts);
+    private final JList<T> list;
     private final JButton remove;
     private final JButton up;
     private final JButton down;
@@ -32,6 +38,7 @@ final class DraftList<T> extends JPanel {
     DraftList(String name, List<T> before, JButton add, Function<T, String> title, Messages says) {
         super(new MigLayout("insets 0, gap 6, fill", "[grow, fill]", "[grow, fill][]"));
         before.forEach(drafts::addElement);
+        list = new EmptyList<>(drafts, says.text("empty-" + name.replace("own.", "")));
         list.setName(name);
         list.getAccessibleContext().setAccessibleName(says.text("list-" + name.replace("own.", "")));
         list.setVisibleRowCount(5);
@@ -48,12 +55,32 @@ final class DraftList<T> extends JPanel {
         down.addActionListener(event -> move(1));
         list.addListSelectionListener(event -> look());
         add(new JScrollPane(list), "wrap, hmin 90");
-        add(add, "split 4, growx 0");
-        add(remove, "growx 0");
-        add(up, "growx 0");
-        add(down, "growx 0");
+        JPanel buttons = new JPanel(new MigLayout("insets 0, gap 6"));
+        List.of(add, remove, up, down).forEach(buttons::add);
+        add(buttons);
         list.setSelectedIndex(drafts.isEmpty() ? -1 : 0);
         look();
+    }
+
+    /** A list that says so as long as nothing is in it. */
+    private static final class EmptyList<T> extends JList<T> {
+        private final String nothing;
+
+        EmptyList(DefaultListModel<T> drafts, String nothing) {
+            super(drafts);
+            this.nothing = nothing;
+            getAccessibleContext().setAccessibleDescription(nothing);
+        }
+
+        @Override
+        protected void paintComponent(Graphics g) {
+            super.paintComponent(g);
+            if (getModel().getSize() == 0) {
+                JLabel label = Look.quiet(nothing);
+                label.setHorizontalAlignment(SwingConstants.CENTER);
+                SwingUtilities.paintComponent(g, label, new CellRendererPane(), 0, 0, getWidth(), getHeight());
+            }
+        }
     }
 
     /** Told whenever another draft is chosen. */

@@ -6,8 +6,6 @@ import edgewright.desk.work.Workbench;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
 import java.awt.Window;
-import java.nio.file.Path;
-import java.util.Optional;
 
 /** What the desk does for the designer's own pages. */
 public final class OwnCommands {
@@ -28,20 +26,10 @@ public final class OwnCommands {
     /** Asks for photographs, texts and imprint; one edit of the chart. */
     public void ownPages() {
         Chart before = bench.chart();
-        OwnPagesDialog dialog =
-                new OwnPagesDialog(owner, before.own(), bench.file().map(file -> () -> choose(file)), language);
+        OwnPagesDialog dialog = new OwnPagesDialog(
+                owner, before.own(), bench.file().map(file -> new ChartFolder(file, asking, language)), language);
         if (dialog.ask()) {
             bench.edit(says.text("edit-own"), chart -> chart.withOwn(dialog.matter()));
         }
-    }
-
-    private Optional<String> choose(Path chart) {
-        return asking.pictureToOpen(says.text("files-photos")).flatMap(chosen -> {
-            PhotoFiles.Brought brought = new PhotoFiles(chart, language).bring(chosen);
-            if (brought.name().isEmpty()) {
-                asking.tellSentence("own.refused", brought.refusal());
-            }
-            return brought.name();
-        });
     }
 }

@@ -9,13 +9,13 @@ import edgewright.chart.OwnSection;
 import edgewright.chart.Photo;
 import edgewright.desk.parts.FormDialog;
 import edgewright.desk.parts.Forms;
+import edgewright.desk.parts.Look;
 import edgewright.desk.parts.TypingListener;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
 import java.awt.Window;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
@@ -27,7 +27,7 @@ import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 
 /** Photographs, texts and imprint of a chart. Photographs can be added once the chart has a folder. */
-final class OwnPagesDialog extends FormDialog {
+public final class OwnPagesDialog extends FormDialog {
     private final transient Messages says;
     private final DraftList<PhotoDraft> photos;
     private final DraftList<TextDraft> texts;
@@ -45,17 +45,14 @@ final class OwnPagesDialog extends FormDialog {
     /** A section that may still lack its title or its text. */
     private record TextDraft(String title, String text, Extras extras) {}
 
-    /** Asks for a photograph; empty if none was chosen. */
-    interface Choosing extends Supplier<Optional<String>> {}
-
-    /** @param choosing empty as long as the chart has no folder */
-    OwnPagesDialog(Window owner, OwnMatter own, Optional<Choosing> choosing, Language language) {
+    /** @param folder empty as long as the chart has none */
+    public OwnPagesDialog(Window owner, OwnMatter own, Optional<OwnFolder> folder, Language language) {
         super(owner, "ownPages", language);
         says = language.messages("desk/own");
         titled(says.text("title"), says.text("accept"));
         JButton choose = Forms.caption(new JButton(), says.text("photo-add"));
         choose.setName("own.photos.add");
-        choose.setEnabled(choosing.isPresent());
+        choose.setEnabled(folder.isPresent());
         photos = new DraftList<>(
                 "own.photos",
                 own.photos().stream()
@@ -64,7 +61,7 @@ final class OwnPagesDialog extends FormDialog {
                 choose,
                 PhotoDraft::file,
                 says);
-        choose.addActionListener(event -> choosing.flatMap(Supplier::get)
+        choose.addActionListener(event -> folder.flatMap(OwnFolder::photograph)
                 .ifPresent(file -> photos.addDraft(new PhotoDraft(file, "", "", Photo.At.GALLERY, Extras.NONE))));
         JButton write = Forms.caption(new JButton(), says.text("text-add"));
         write.setName("own.texts.add");
@@ -80,12 +77,19 @@ final class OwnPagesDialog extends FormDialog {
         imprint.setText(own.imprint().orElse(""));
         JTabbedPane tabs = new JTabbedPane();
         tabs.setName("own.tabs");
-        tabs.addTab(says.text("tab-photos"), photoTab(choosing.isEmpty()));
-        tabs.addTab(says.text("tab-texts"), textTab());
-        tabs.addTab(says.text("tab-imprint"), imprintTab());
+        addTab(tabs, says.text("tab-photos"), photoTab(folder.isEmpty()));
+        addTab(tabs, says.text("tab-texts"), textTab());
+        addTab(tabs, says.text("tab-imprint"), imprintTab(folder));
         form().add(tabs, "span, grow, pushy");
         photos.onChoice(this::fillPhoto);
         texts.onChoice(this::fillText);
+    }
+
+    private static void addTab(JTabbedPane tabs, String text, JComponent tab) {
+        int mark = text.indexOf('&');
+        tabs.addTab(text.replace("&", ""), tab);
+        tabs.setMnemonicAt(tabs.getTabCount() - 1, Character.toUpperCase(text.charAt(mark + 1)));
+        tabs.setDisplayedMnemonicIndexAt(tabs.getTabCount() - 1, mark);
     }
 
     private JComponent photoTab(boolean unsaved) {
@@ -95,7 +99,7 @@ final class OwnPagesDialog extends FormDialog {
         add(tab, "own.caption", says.text("photo-caption"), caption);
         at.setRenderer(Forms.renderer((Photo.At place) -> says.text("at-" + place.name())));
         add(tab, "own.at", says.text("photo-at"), at);
-        tab.add(Forms.prose(says.text(unsaved ? "photo-unsaved" : "photo-about")), "span, growx, wmin 0");
+        about(tab, says.text(unsaved ? "photo-unsaved" : "photo-about"));
         for (JTextField field : List.of(alternative, caption)) {
             field.getDocument().addDocumentListener(new TypingListener(this::takePhoto));
         }
@@ -111,19 +115,44 @@ final class OwnPagesDialog extends FormDialog {
         text.setWrapStyleWord(true);
         text.setName("own.text");
         Forms.tabLeaves(text);
-        tab.add(Forms.label(says.text("text-text"), text), "top");
+        tab.add(Forms.label(says.text("text-text"), text), "top, gaptop 5");
         tab.add(new JScrollPane(text), "grow, wmin 0");
-        tab.add(Forms.prose(says.text("text-about")), "span, growx, wmin 0");
+        about(tab, says.text("text-about"));
         title.getDocument().addDocumentListener(new TypingListener(this::takeText));
         text.getDocument().addDocumentListener(new TypingListener(this::takeText));
         return tab;
     }
 
-    private JComponent imprintTab() {
+    private JComponent imprintTab(Optional<OwnFolder> folder) {
         JPanel tab = tab();
         add(tab, "own.imprint", says.text("imprint"), imprint);
-        tab.add(Forms.prose(says.text("imprint-about")), "span, growx, wmin 0");
+        JButton choose = Forms.caption(new JButton(), says.text("imprint-choose"));
+        choose.setName("own.imprint.choose");
+        choose.addActionListener(event -> folder.flatMap(OwnFolder::imprint).ifPresent(imprint::setText));
+        JButton edit = new JButton();
+        edit.setName("own.imprint.edit");
+        edit.addActionListener(event -> folder.flatMap(
+                        beside -> beside.edited(this, imprint.getText().strip()))
+                .ifPresent(imprint::setText));
+        Runnable caption =
+                () -> Forms.caption(edit, says.text(imprint.getText().isBlank() ? "imprint-make" : "imprint-edit"));
+        caption.run();
+        imprint.getDocument().addDocumentListener(new TypingListener(caption));
+        choose.setEnabled(folder.isPresent());
+        edit.setEnabled(folder.isPresent());
+        JPanel buttons = new JPanel(new MigLayout("insets 0, gap 6"));
+        buttons.add(choose);
+        buttons.add(edit);
+        tab.add(buttons, "skip");
+        about(tab, says.text(folder.isEmpty() ? "imprint-unsaved" : "imprint-about"));
         return tab;
+    }
+
+    private static void about(JPanel tab, String text) {
+        JTextArea prose = Forms.prose(text);
+        Look.write(prose, "quiet");
+        prose.setFocusable(false);
+        tab.add(prose, "span, growx, wmin 0");
     }
 
     private static JPanel tab() {

@@ -74,7 +74,7 @@ final class PhotoFiles {
     }
 
     /** With slashes on every system, so that the chart can be taken elsewhere. */
-    private static String name(Path inside) {
+    static String name(Path inside) {
         return StreamSupport.stream(inside.spliterator(), false)
                 .map(Path::toString)
                 .collect(Collectors.joining("/"));

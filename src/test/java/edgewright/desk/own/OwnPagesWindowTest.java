@@ -3,16 +3,22 @@ package edgewright.desk.own;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.swing.edt.GuiActionRunner.execute;
 
+import edgewright.chart.Colour;
+import edgewright.chart.Extras;
+import edgewright.chart.Imprint;
 import edgewright.chart.OwnMatter;
 import edgewright.chart.OwnSection;
 import edgewright.chart.Photo;
 import edgewright.desk.parts.Look;
+import edgewright.file.ImprintFiles;
 import edgewright.testing.Pictures;
 import edgewright.texts.English;
+import java.awt.Window;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javax.swing.SwingUtilities;
 import org.assertj.swing.core.BasicRobot;
@@ -29,6 +35,24 @@ import org.junit.jupiter.api.io.TempDir;
 class OwnPagesWindowTest {
     private static final OwnMatter BEFORE =
             OwnMatter.NONE.withSections(List.of(new OwnSection("Care", "Wash it cold.")));
+
+    /** A folder with one photograph and no imprint. */
+    private static final class Reeds implements OwnFolder {
+        @Override
+        public Optional<String> photograph() {
+            return Optional.of("reed.jpg");
+        }
+
+        @Override
+        public Optional<String> imprint() {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<String> edited(Window above, String name) {
+            return Optional.empty();
+        }
+    }
 
     @TempDir
     private Path folder;
@@ -49,8 +73,8 @@ class OwnPagesWindowTest {
 
     @Test
     void aPhotographATextAndAnImprintAreAddedAndEachAsksForItsWords() {
-        OwnPagesDialog dialog = execute(
-                () -> new OwnPagesDialog(null, BEFORE, Optional.of(() -> Optional.of("reed.jpg")), English.LANGUAGE));
+        OwnPagesDialog dialog =
+                execute(() -> new OwnPagesDialog(null, BEFORE, Optional.of(new Reeds()), English.LANGUAGE));
         DialogFixture window = new DialogFixture(robot, dialog);
         SwingUtilities.invokeLater(dialog::ask);
         Pause.pause(new Condition("the dialog is open") {
@@ -98,5 +122,51 @@ class OwnPagesWindowTest {
         assertThat(photos.bring(broken).refusal())
                 .endsWith("'broken.png' is neither JPEG nor PNG; expected one of them");
         assertThat(charts.resolve("broken.png")).doesNotExist();
+    }
+
+    @Test
+    void anImprintFromElsewhereIsCopiedBesideTheChartWithItsLogo() throws Exception {
+        Path charts = Files.createDirectory(folder.resolve("charts"));
+        ImprintPlace place = new ImprintPlace(charts.resolve("reed-bank.border.json"), English.LANGUAGE);
+        Path studio = Files.createDirectory(folder.resolve("studio"));
+        Path file = studio.resolve("saltmarsh.imprint.json");
+        Files.createDirectory(studio.resolve("art"));
+        Files.write(studio.resolve("art").resolve("heron.png"), Pictures.png(Pictures.shore(30, 20)));
+        ImprintFiles.write(file, imprint("art/heron.png", "#5b4b8a"));
+        assertThat(place.bring(file)).isEqualTo(new PhotoFiles.Brought(Optional.of("saltmarsh.imprint.json"), ""));
+        assertThat(ImprintFiles.read(charts.resolve("saltmarsh.imprint.json")))
+                .isEqualTo(new ImprintFiles.Read(imprint("heron.png", "#5b4b8a")));
+        assertThat(charts.resolve("heron.png")).exists();
+        assertThat(place.bring(file).refusal())
+                .isEqualTo("There is another file 'saltmarsh.imprint.json' beside the chart;"
+                        + " expected an imprint with a name of its own.");
+        Path pale = studio.resolve("pale.imprint.json");
+        ImprintFiles.write(pale, imprint("", "#e0e0e0"));
+        assertThat(place.bring(pale).refusal()).contains("pale.imprint.json", "#e0e0e0", "4.5");
+        assertThat(charts.resolve("pale.imprint.json")).doesNotExist();
+    }
+
+    @Test
+    void anImprintSaysAtOnceWhetherItsAccentCanBeReadAndKeepsWhatItDoesNotKnow() {
+        Imprint before = imprint("", "#e0e0e0");
+        ImprintDialog dialog =
+                execute(() -> new ImprintDialog(null, Optional.of(before), Optional::empty, English.LANGUAGE));
+        assertThat(execute(dialog::imprint)).isEqualTo(before);
+        // From memory: the luminance of #e0e0e0 is 0.745, so 1.05 / 0.795 on white.
+        assertThat(execute(dialog::objection))
+                .contains("This accent is too pale on white paper: contrast 1.32, expected 4.5 or more.");
+        execute(() -> dialog.dispose());
+    }
+
+    private static Imprint imprint(String logo, String accent) {
+        return new Imprint(
+                "Saltmarsh Studio",
+                "",
+                "",
+                "© 2026 Saltmarsh Studio",
+                "",
+                logo,
+                Optional.of(Colour.parse(accent)),
+                new Extras(Map.of("mark", "1")));
     }
 }
