@@ -6,7 +6,10 @@ import static edgewright.booklet.choice.BookletPart.COVER;
 import static edgewright.booklet.choice.BookletPart.FACTS;
 import static edgewright.booklet.choice.BookletPart.FINISHING;
 import static edgewright.booklet.choice.BookletPart.GUIDE;
+import static edgewright.booklet.choice.BookletPart.INTRODUCTION;
 import static edgewright.booklet.choice.BookletPart.PROOF;
+import static edgewright.booklet.choice.BookletPart.SECTIONS;
+import static edgewright.booklet.choice.BookletPart.TECHNIQUES;
 import static edgewright.booklet.choice.BookletPart.WORDS;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.swing.edt.GuiActionRunner.execute;
@@ -100,20 +103,26 @@ class PartsListWindowTest {
 
     @Test
     void spaceTicksAPartAndAltWithAnArrowMovesIt() {
-        assertThat(chosen()).containsExactly(COVER, FACTS, CHART, WORDS, COUNTS, FINISHING, PROOF);
+        assertThat(chosen())
+                .containsExactly(
+                        COVER, INTRODUCTION, FACTS, CHART, WORDS, TECHNIQUES, COUNTS, FINISHING, SECTIONS, PROOF);
         key(PROOF, "SPACE");
         key(GUIDE, "SPACE");
         key(WORDS, "alt UP");
-        assertThat(chosen()).containsExactly(COVER, FACTS, WORDS, CHART, COUNTS, FINISHING, GUIDE);
+        assertThat(chosen())
+                .containsExactly(
+                        COVER, INTRODUCTION, FACTS, WORDS, CHART, TECHNIQUES, COUNTS, FINISHING, SECTIONS, GUIDE);
         key(WORDS, "alt DOWN");
-        assertThat(chosen()).containsExactly(COVER, FACTS, CHART, WORDS, COUNTS, FINISHING, GUIDE);
+        assertThat(chosen())
+                .containsExactly(
+                        COVER, INTRODUCTION, FACTS, CHART, WORDS, TECHNIQUES, COUNTS, FINISHING, SECTIONS, GUIDE);
     }
 
     @Test
     void theButtonsMoveThePartThatIsChosenAndNothingGoesOverTheCover() {
         execute(() -> list().setSelectedValue(WORDS, true));
         execute(() -> button("publish.partUp").doClick());
-        assertThat(chosen()).startsWith(COVER, FACTS, WORDS, CHART);
+        assertThat(chosen()).startsWith(COVER, INTRODUCTION, FACTS, WORDS, CHART);
         execute(() -> list().setSelectedValue(COVER, true));
         assertThat(execute(() -> button("publish.partUp").isEnabled())).isFalse();
         assertThat(execute(() -> button("publish.partDown").isEnabled())).isFalse();
@@ -124,7 +133,9 @@ class PartsListWindowTest {
     @Test
     void theWorkbookGoesIntoASecondFileWhole() {
         execute(() -> button("publish.apart").doClick());
-        assertThat(chosen()).containsExactly(COVER, FACTS, CHART, WORDS, COUNTS, FINISHING, PROOF);
+        assertThat(chosen())
+                .containsExactly(
+                        COVER, INTRODUCTION, FACTS, CHART, WORDS, TECHNIQUES, COUNTS, FINISHING, SECTIONS, PROOF);
         assertThat(execute(() -> dialog.workbook()).map(BookletOptions::parts)).contains(BookletParts.WORKBOOK);
     }
 
@@ -147,6 +158,7 @@ class PartsListWindowTest {
         execute(() -> dialog.remember());
         close();
         dialog = opened();
-        assertThat(chosen()).containsExactly(COVER, FACTS, WORDS, CHART, COUNTS, FINISHING);
+        assertThat(chosen())
+                .containsExactly(COVER, INTRODUCTION, FACTS, WORDS, CHART, TECHNIQUES, COUNTS, FINISHING, SECTIONS);
     }
 }
