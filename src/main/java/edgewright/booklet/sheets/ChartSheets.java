@@ -17,6 +17,7 @@ import edgewright.chart.Chart;
 import edgewright.draw.marks.Drawing;
 import edgewright.draw.marks.Emphasis;
 import edgewright.draw.paint.Area;
+import edgewright.draw.paint.YarnSign;
 import edgewright.draw.picture.CornerPicture;
 import edgewright.draw.picture.PictureStyle;
 import edgewright.texts.Messages;
@@ -55,7 +56,7 @@ public final class ChartSheets {
         this.chart = chart;
         this.options = options;
         this.emphasis = emphasis;
-        this.sizes = CellSizes.of(options);
+        this.sizes = CellSizes.of(options, YarnSign.hasLetters(chart));
         this.legend = new LegendSetter(sheet, chart, options.telling().terms(), style(1), emphasis, says);
     }
 
@@ -245,7 +246,9 @@ public final class ChartSheets {
 
     private List<ColumnSlice> howToRead(Tag parent) {
         List<ColumnSlice> strips = new ArrayList<>(setter.paragraph(
-                parent, says.text(options.edition() == Edition.BLACK_AND_WHITE ? "chart-read-black" : "chart-read")));
+                parent,
+                (options.edition() == Edition.BLACK_AND_WHITE ? says.text("chart-read-black") : says.text("chart-read"))
+                        + ofLetters(chart, options)));
         if (sheet.oneColumn()) {
             // A link stands between the heading and these words.
             strips.set(0, strips.get(0).spaced(setter.betweenPt()));
@@ -333,6 +336,13 @@ public final class ChartSheets {
 
     private PictureStyle style(double cellMm) {
         return styleOf(options).withLegend(false).withCellMm(cellMm);
+    }
+
+    /** What is said of letters in squares and of lines between areas, after a sentence; empty for a chart that has none. */
+    static String ofLetters(Chart chart, BookletOptions options) {
+        return options.edition() == Edition.BLACK_AND_WHITE && YarnSign.hasLetters(chart)
+                ? " " + options.says().text("chart-letters")
+                : "";
     }
 
     /** How an edition draws a chart, for either hand. */

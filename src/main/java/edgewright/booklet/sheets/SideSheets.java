@@ -23,6 +23,7 @@ import edgewright.chart.Chart;
 import edgewright.chart.Section;
 import edgewright.chart.Side;
 import edgewright.draw.marks.Emphasis;
+import edgewright.draw.paint.YarnSign;
 import edgewright.draw.picture.CellRange;
 import edgewright.draw.side.SidePicture;
 import edgewright.texts.Messages;
@@ -54,7 +55,7 @@ final class SideSheets {
         this.options = options;
         this.emphasis = emphasis;
         this.charts = charts;
-        CellSizes sizes = CellSizes.of(options);
+        CellSizes sizes = CellSizes.of(options, YarnSign.hasLetters(chart));
         this.smallestMm = options.cellMm().orElse(Math.max(SMALLEST_MM, sizes.smallestMm()));
         this.largestMm = Math.max(smallestMm, sizes.comfortableMm());
     }
@@ -66,9 +67,10 @@ final class SideSheets {
                 options.appearance().chart().hasCorner()
                         ? says.text("chart-side-also", choice("hand", options.hand()))
                         : says.text(
-                                "chart-side-read",
-                                choice("hand", options.hand()),
-                                choice("edition", options.edition()))));
+                                        "chart-side-read",
+                                        choice("hand", options.hand()),
+                                        choice("edition", options.edition()))
+                                + ChartSheets.ofLetters(chart, options)));
         List<ColumnSlice> more = new ArrayList<>(setter.paragraph(parent, says.text("chart-side-count")));
         more.set(0, more.get(0).spaced(setter.betweenPt()));
         strips.addAll(more);
@@ -85,7 +87,8 @@ final class SideSheets {
         List<ColumnSlice> strips = new ArrayList<>(head);
         for (Side side : SidePicture.differing(chart)) {
             if (options.appearance().chartPaper() == ChartPaper.POSTER) {
-                SidePicture whole = picture(side, CellSizes.of(options).posterMm());
+                SidePicture whole = picture(
+                        side, CellSizes.of(options, YarnSign.hasLetters(chart)).posterMm());
                 PosterChart.Whole poster = new PosterChart.Whole(
                         whole.widthMm(), whole.heightMm(), whole.drawing().title(), whole.layout(), whole::marksIn);
                 strips.addAll(new PosterChart(setter, poster).set(parent, words()));

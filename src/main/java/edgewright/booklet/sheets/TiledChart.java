@@ -5,6 +5,7 @@ import static edgewright.texts.Arg.number;
 
 import edgewright.booklet.choice.BookletOptions;
 import edgewright.booklet.choice.CellSizes;
+import edgewright.booklet.choice.Edition;
 import edgewright.booklet.page.Anchor;
 import edgewright.booklet.page.ColumnSlice;
 import edgewright.booklet.page.ColumnSlice.Break;
@@ -27,6 +28,7 @@ import edgewright.draw.paint.Area;
 import edgewright.draw.picture.CellRange;
 import edgewright.draw.picture.CornerPicture;
 import edgewright.draw.picture.FabricFill;
+import edgewright.draw.picture.PictureStyle;
 import edgewright.texts.Messages;
 import java.util.ArrayList;
 import java.util.List;
@@ -159,20 +161,22 @@ final class TiledChart {
             lowest = art.heightPt();
             pieces.add(column);
         }
-        CornerPicture unit = CornerPicture.of(
-                chart, CoverPicture.style(options).withLook(FabricFill.FLAT).withCellMm(1), Emphasis.NONE);
+        PictureStyle flat =
+                CoverPicture.style(options).withLook(FabricFill.FLAT).withCellMm(1);
+        CornerPicture unit = CornerPicture.of(chart, flat, Emphasis.NONE);
         double mostPt = Math.min(sheet.widthPt() - left, LARGEST_OVERVIEW_PT);
         double scale = mostPt / PageLayout.PT_PER_MM / Math.max(unit.widthMm(), unit.heightMm());
         double shrunk = (roomPt - sheet.halfLinePt()) / PageLayout.PT_PER_MM / unit.heightMm();
         if (roomPt >= lowest && shrunk < scale && shrunk > SMALLEST_OVERVIEW * scale) {
             scale = shrunk;
         }
+        CornerPicture inPrint = CornerPicture.of(chart, flat.withLook(overviewLook(scale)), Emphasis.NONE);
         double width = unit.widthMm() * scale * PageLayout.PT_PER_MM;
         double height = unit.heightMm() * scale * PageLayout.PT_PER_MM;
         Tag figure = parent.figure(
                 says.text("chart-overview", count("sheets", tiling.tiles().size())) + " "
                         + charts.sheetWords().ofWhole(tiling.tiles().size()));
-        pieces.add(Piece.of(figure, new PageItem.Art(left, 0, width, height, () -> overview(unit), 0, 0, scale)));
+        pieces.add(Piece.of(figure, new PageItem.Art(left, 0, width, height, () -> overview(inPrint), 0, 0, scale)));
         List<PageItem> outlines = new ArrayList<>();
         Area cells = unit.layout().area();
         double cellPt = unit.layout().cellMm() * scale * PageLayout.PT_PER_MM;
@@ -191,6 +195,13 @@ final class TiledChart {
         return ChartSheets.LEGEND_CELLS_MM.stream()
                 .filter(cellMm -> legend.drawing(cellMm).heightMm() * PageLayout.PT_PER_MM < roomPt - 2)
                 .findFirst();
+    }
+
+    /** Flat in colours; in one ink how coarse hatches are depends on how small the cells are printed. */
+    private FabricFill overviewLook(double cellMm) {
+        return options.edition() == Edition.BLACK_AND_WHITE
+                ? FabricFill.ofDots(cellMm, FabricFill.PRINT_DPI)
+                : FabricFill.FLAT;
     }
 
     private Drawing overview(CornerPicture corner) {

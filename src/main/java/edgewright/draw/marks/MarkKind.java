@@ -20,6 +20,8 @@ public enum MarkKind {
     /** The piece that the border goes round. */
     FABRIC_PIECE(Layer.FABRIC),
 
+    /** Where an area of one yarn ends, in one ink. */
+    AREA_LINE(Layer.GRID),
     /** A line between cells. */
     GRID_LINE(Layer.GRID),
     /** A short line after every tenth stitch of a round, counted from a corner. */

@@ -10,19 +10,28 @@ import edgewright.draw.marks.MarkKind;
 import edgewright.draw.marks.MarkStyle;
 import edgewright.draw.paint.Area;
 import edgewright.draw.paint.Lettering;
+import edgewright.draw.paint.PenPath;
 import edgewright.draw.paint.Shape;
+import edgewright.draw.paint.YarnSign;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
 /** The marks of single cells, in every picture of a chart: what shows, what to do, and what is to be looked at. */
 public final class CellMarks {
+    /** How wide the line between two areas is, in cells: under marks, and where there are none. */
+    private static final double AREA_EDGE = 0.1;
+
+    private static final double TONE_EDGE = 0.15;
+
     private final Chart chart;
     private final PictureStyle style;
     private final CellLayout layout;
     private final YarnColours yarns;
     private final FabricShapes fabric;
     private final Map<Place, List<Emphasis.Flag>> flagged;
+    private final boolean lettered;
 
     public CellMarks(Chart chart, PictureStyle style, Emphasis emphasis, CellLayout layout) {
         this.chart = chart;
@@ -31,6 +40,7 @@ public final class CellMarks {
         this.yarns = new YarnColours(chart, style);
         this.fabric = new FabricShapes(yarns);
         flagged = emphasis.byStitch();
+        lettered = YarnSign.hasLetters(chart);
     }
 
     /** Whether any stitch is to be looked at. */
@@ -46,8 +56,12 @@ public final class CellMarks {
     /** What shows in a cell. A long stitch is drawn over the cells that it covers too, so cells must be drawn from the inside out. */
     Mark fabric(DrawnCell drawn) {
         GridCell cell = drawn.cell();
-        FabricShapes.Ground ground =
-                new FabricShapes.Ground(cell, layout.frameOf(cell, drawn.side()), layout.areaOf(cell));
+        FabricShapes.Ground ground = new FabricShapes.Ground(
+                cell,
+                layout.frameOf(cell, drawn.side()),
+                layout.areaOf(cell),
+                layout.columnOf(cell),
+                layout.rowOf(cell));
         int round = drawn.round();
         if (round == 0) {
             List<Shape> base = drawn instanceof DrawnCell.OfStitch stitch
@@ -123,6 +137,66 @@ public final class CellMarks {
         List<Shape> sign =
                 shapes.of(kind, yarns.mark(round), yarns.ground(chart.shownRound(place)), shownBelow(drawn, kind));
         return mark(MarkKind.of(kind), cell, Optional.of(place), round, sign);
+    }
+
+    /**
+     * Lines on the edges of a cell where in one ink an area of a yarn ends. Of two cells it is the left one or the upper one that
+     * has the line between them.
+     */
+    Optional<Mark> areaEdges(DrawnCell drawn) {
+        if (!yarns.isToned() && !(yarns.isInOneInk() && lettered)) {
+            return Optional.empty();
+        }
+        int round = shownRound(drawn);
+        Area area = layout.areaOf(drawn.cell());
+        List<Shape> edges = new ArrayList<>();
+        for (Direction heading : Direction.values()) {
+            Optional<DrawnCell> next = next(drawn.cell(), heading);
+            boolean ends = next.isPresent()
+                    ? heading.columns() + heading.rows() > 0 && isEdge(round, shownRound(next.get()))
+                    : yarns.isToned() && round > 0 && !yarns.isSolid(round);
+            if (ends) {
+                edges.add(edge(area, heading));
+            }
+        }
+        return edges.isEmpty()
+                ? Optional.empty()
+                : Optional.of(mark(MarkKind.AREA_LINE, drawn.cell(), Optional.empty(), 0, edges));
+    }
+
+    private Optional<DrawnCell> next(GridCell cell, Direction heading) {
+        return layout.contentOf(
+                layout.cellAtColumn(layout.columnOf(cell) + heading.columns(), layout.rowOf(cell) + heading.rows()));
+    }
+
+    /** The round whose yarn shows in a cell; 0 where no yarn of the chart does. */
+    private int shownRound(DrawnCell drawn) {
+        if (!(drawn instanceof DrawnCell.OfStitch stitch) || drawn.round() == 0) {
+            return drawn.round();
+        }
+        return chart.has(stitch.place()) ? chart.shownRound(stitch.place()) : 0;
+    }
+
+    /** Black areas need no line around them. */
+    private boolean isEdge(int round, int other) {
+        boolean paper = round == 0 || other == 0;
+        boolean same = round == other
+                || (!paper
+                        && chart.round(round).yarn().equals(chart.round(other).yarn()));
+        return !same && !yarns.isSolid(round) && !yarns.isSolid(other);
+    }
+
+    private Shape edge(Area area, Direction heading) {
+        double x = heading.columns() > 0 ? area.rightMm() : area.xMm();
+        double y = heading.rows() > 0 ? area.bottomMm() : area.yMm();
+        PenPath path = heading.columns() == 0
+                ? PenPath.line(area.xMm(), y, area.rightMm(), y)
+                : PenPath.line(x, area.yMm(), x, area.bottomMm());
+        return yarns.isToned()
+                ? new Shape.Line(
+                        path, TONE_EDGE * layout.cellMm(), style.palette().ink())
+                : SquaredPaper.solid(
+                        path, AREA_EDGE * layout.cellMm(), style.palette().ink());
     }
 
     /** The number of a charted round in the cell of its corner chains; empty for any other cell. */

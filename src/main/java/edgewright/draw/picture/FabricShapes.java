@@ -10,7 +10,6 @@ import edgewright.draw.marks.Mark;
 import edgewright.draw.marks.MarkKind;
 import edgewright.draw.paint.Area;
 import edgewright.draw.paint.Frame;
-import edgewright.draw.paint.Hatch;
 import edgewright.draw.paint.PenPath;
 import edgewright.draw.paint.Shape;
 import java.util.List;
@@ -36,7 +35,7 @@ final class FabricShapes {
      * @param areas that the cells cover, those of the last round up to their loops
      */
     Optional<Mark> under(List<Area> areas) {
-        if (worked.isEmpty() || yarns.hatch(0).isPresent()) {
+        if (worked.isEmpty() || yarns.isInOneInk()) {
             return Optional.empty();
         }
         Colour depth = worked.get().depth();
@@ -47,8 +46,12 @@ final class FabricShapes {
                         .toList()));
     }
 
-    /** A cell, the frame in which its marks are made, and where it lies. */
-    record Ground(GridCell cell, Frame frame, Area area) {}
+    /** A cell, the frame in which its marks are made, where it lies, and in which column and row. */
+    record Ground(GridCell cell, Frame frame, Area area, int column, int row) {}
+
+    private List<Shape> inOneInk(Ground ground, int shownRound) {
+        return yarns.inOneInk(shownRound, ground.area(), ground.column(), ground.row(), ground.frame());
+    }
 
     /**
      * The cell of a stitch. A long stitch is drawn over the cells that it covers too, so cells must be drawn from the inside out.
@@ -57,9 +60,8 @@ final class FabricShapes {
      * @param above the stitch above it; empty on the last round
      */
     List<Shape> stitch(Ground ground, Stitch stitch, int shownRound, Optional<Stitch> above) {
-        Optional<Hatch> hatch = yarns.hatch(shownRound);
-        if (hatch.isPresent()) {
-            return hatch.get().in(ground.area());
+        if (yarns.isInOneInk()) {
+            return inOneInk(ground, shownRound);
         }
         Colour shown = yarns.colour(shownRound);
         if (worked.isEmpty()) {
@@ -78,10 +80,10 @@ final class FabricShapes {
         return above.get().leavesFree(StitchLoop.FRONT) ? LoopsOnTop.FRONT : LoopsOnTop.NONE;
     }
 
-    /** The chains of a corner; never hatched, for the number of the round stands there too. */
+    /** The chains of a corner; bare under marks in one ink, for the number of the round stands there too. */
     List<Shape> corner(Ground ground, int round, int chains, boolean isLast) {
-        if (yarns.hatch(round).isPresent()) {
-            return bare(ground);
+        if (yarns.isInOneInk()) {
+            return yarns.isToned() ? inOneInk(ground, round) : bare(ground);
         }
         Colour colour = yarns.colour(round);
         LoopsOnTop loops = isLast ? LoopsOnTop.EDGE : LoopsOnTop.FRONT;
@@ -98,7 +100,7 @@ final class FabricShapes {
      * @param above the stitch above it; empty where the chart has none
      */
     List<Shape> base(Ground ground, Optional<Stitch> above) {
-        return worked.isPresent() && yarns.hatch(0).isEmpty()
+        return worked.isPresent() && !yarns.isInOneInk()
                 ? List.of(stitch(piece.get(), ground, Stitch.PLAIN, yarns.colour(0), above))
                 : flat(ground, yarns.colour(0));
     }

@@ -23,6 +23,7 @@ import edgewright.draw.paint.Palette;
 import edgewright.draw.paint.PenPath;
 import edgewright.draw.paint.Shape;
 import edgewright.draw.paint.ShortenedText;
+import edgewright.draw.paint.YarnSign;
 import edgewright.texts.Messages;
 import java.util.ArrayList;
 import java.util.List;
@@ -306,7 +307,10 @@ public final class Legend {
         double plateAt = 0;
         if (style.inking() == ColourMode.BLACK && style.fabric()) {
             Area cell = new Area(x, y, c, c);
-            shapes.addAll(Hatch.of(chart).get(yarn.id()).in(cell));
+            shapes.addAll(
+                    style.marks()
+                            ? YarnSign.of(chart).get(yarn.id()).in(cell)
+                            : Hatch.of(chart).get(yarn.id()).in(cell));
             shapes.add(edge(cell));
             plateAt = 1.3 * c;
         }

@@ -176,9 +176,10 @@ final class LegendExample {
 
     private void addCell(List<Shape> shapes, Area area, int shownRound) {
         YarnColours yarns = new YarnColours(chart, style);
-        shapes.addAll(yarns.hatch(shownRound)
-                .map(hatch -> hatch.in(area))
-                .orElseGet(() -> List.of(new Shape.Fill(PenPath.rectangle(area), yarns.colour(shownRound)))));
+        shapes.addAll(
+                yarns.isInOneInk()
+                        ? yarns.inOneInk(shownRound, area, 0, 0, Frame.of(0, area.middleXMm(), area.middleYMm(), c))
+                        : List.of(new Shape.Fill(PenPath.rectangle(area), yarns.colour(shownRound))));
         shapes.add(new Shape.Line(
                 PenPath.rectangle(area), EDGE * c, style.palette().tenth(), Shape.Ends.CUT, List.of()));
     }

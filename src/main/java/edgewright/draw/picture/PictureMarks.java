@@ -45,6 +45,9 @@ public final class PictureMarks {
         if (style.fabric()) {
             near.forEach(cell -> addIfTouching(area, cell, cells.fabric(cell), marks));
         }
+        if (style.fabric()) {
+            addOfSome(area, near, cells::areaEdges, marks);
+        }
         addFurniture(area, Layer.GRID, marks);
         if (style.marks()) {
             addOfSome(area, near, cells::toDo, marks);

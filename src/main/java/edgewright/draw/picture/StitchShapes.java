@@ -29,6 +29,9 @@ final class StitchShapes {
     private static final double MEDIUM = 0.065;
     private static final double CASING = 0.09;
 
+    /** Narrower, for a heavy sign keeps its shape on hatching, and the letter of a yarn is near. */
+    private static final double PLUMMET_CASING = 0.05;
+
     /** A stitch that goes down past the square below: a plummet, heavy at its shoulders and long towards the piece. */
     private static final PenPath PLUMMET = new PenPath.Builder()
             .moveTo(0, 0.34)
@@ -183,7 +186,7 @@ final class StitchShapes {
         Shape sign = new Shape.Fill(path, ink);
         return inking == ColourMode.COLOUR
                 ? List.of(sign)
-                : List.of(line(path, 2 * CASING, Palette.BLACK.paper()), sign);
+                : List.of(line(path, 2 * PLUMMET_CASING, Palette.BLACK.paper()), sign);
     }
 
     private Colour outline(Colour yarn) {

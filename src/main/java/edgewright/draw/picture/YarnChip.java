@@ -20,7 +20,7 @@ public final class YarnChip {
     private YarnChip() {}
 
     /**
-     * A square hatched as the cells of a yarn are hatched in black and white; blank for a yarn that the chart does not work
+     * A square hatched as the areas of a yarn are hatched in black and white, where no marks lie on them; blank for a yarn that the chart does not work
      * with.
      *
      * @param yarn the id of the yarn

@@ -103,6 +103,8 @@ proved-failed = The words do not make the chart { $agreed }. { $problem }
 chart-heading = Chart
 chart-read = One square is one stitch, and one ring of squares is one round, numbered from the piece outwards. The colour of a square is the yarn that shows there when the border is done; the mark on it says what to work. The letter beside a round is its yarn.
 chart-read-black = One square is one stitch, and one ring of squares is one round, numbered from the piece outwards. The hatching of a square is the yarn that shows there when the border is done; the mark on it says what to work. The letter at both ends of a round is its yarn.
+# After how a square is read, in one ink, where there are three yarns or more
+chart-letters = A square without hatching bears the letter of the yarn that shows there, and a solid line parts areas of different yarns.
 chart-limbs = The chart shows one corner, with the side that is worked towards it and the side that is worked away from it. The bracket marks one repeat: work it as often as the side needs. All four sides and all four corners are alike.
 # $kind: the corner, or a level side
 chart-alternative = Chart of { $kind ->

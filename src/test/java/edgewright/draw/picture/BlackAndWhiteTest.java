@@ -16,19 +16,16 @@ import edgewright.draw.paint.Area;
 import edgewright.draw.paint.Hatch;
 import edgewright.draw.paint.Shape;
 import edgewright.draw.paint.Surface;
-import edgewright.draw.raster.RasterPicture;
+import edgewright.draw.paint.YarnSign;
 import edgewright.testing.RandomCharts;
 import edgewright.testing.Sketches;
-import java.awt.image.BufferedImage;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /** Pictures in one ink: nothing that a photocopier would lose. */
 class BlackAndWhiteTest {
@@ -80,26 +77,26 @@ class BlackAndWhiteTest {
     }
 
     @Test
-    void the_lightest_yarn_is_left_blank_and_the_others_are_hatched_the_heavier_the_darker_they_are() {
+    void areas_are_blank_in_the_lightest_yarn_black_in_the_darkest_and_hatched_in_those_between() {
         Chart chart = REEDS.withYarns(List.of(
                         new Yarn("A", "Peat", Colour.parse("#2b2a33")),
                         new Yarn("B", "Chalk", Colour.parse("#f2ead8")),
                         new Yarn("C", "Sedge", Colour.parse("#7c8a4a")),
                         new Yarn("D", "Never worked", Colour.parse("#ffffff"))))
                 .withRound(3, REEDS.round(3).withYarn("C"));
-        assertThat(Hatch.of(chart)).isEqualTo(Map.of("B", Hatch.BLANK, "C", Hatch.RISING, "A", Hatch.CROSSED));
+        assertThat(Hatch.of(chart)).isEqualTo(Map.of("B", Hatch.BLANK, "C", Hatch.RISING, "A", Hatch.SOLID));
     }
 
     @Test
     void a_covered_stitch_is_hatched_as_the_yarn_that_covers_it() {
-        Map<String, Hatch> hatches = Hatch.of(REEDS);
+        Map<String, YarnSign> signs = YarnSign.of(REEDS);
         for (Mark mark : ChartPicture.corner(REEDS, EnglishStyle.BLACK_AND_WHITE, Emphasis.NONE)
                 .marks()) {
             if (mark.kind() == MarkKind.FABRIC_STITCH) {
                 String shown = REEDS.round(REEDS.shownRound(mark.place().orElseThrow()))
                         .yarn();
                 Area cell = mark.shapes().get(0).bounds();
-                assertThat(mark.shapes()).isEqualTo(hatches.get(shown).in(cell));
+                assertThat(mark.shapes()).isEqualTo(signs.get(shown).in(cell));
             }
         }
     }
@@ -116,49 +113,43 @@ class BlackAndWhiteTest {
         assertThat(letters).containsExactlyInAnyOrder("A", "A", "A", "A", "B", "B", "B", "B");
     }
 
-    /** Copied at 200 dots an inch and turned to black and white at half grey, the smallest printed cells stay apart. */
-    @ParameterizedTest
-    @ValueSource(doubles = {4, 6.5, 12})
-    void hatches_are_told_apart_after_a_copy_in_one_bit(double cellMm) {
-        Set<List<Boolean>> copies = new HashSet<>();
-        for (Hatch hatch : Hatch.values()) {
-            List<Mark> marks = new ArrayList<>();
-            for (int row = 0; row < 3; row++) {
-                for (int column = 0; column < 3; column++) {
-                    Area cell = new Area(column * cellMm, row * cellMm, cellMm, cellMm);
-                    marks.add(Mark.beside(MarkKind.LEGEND, hatch.in(cell)));
-                }
-            }
-            copies.add(copy(new Drawing(3 * cellMm, 3 * cellMm, "hatch", "hatch", marks)));
-        }
-        assertThat(copies).hasSize(Hatch.values().length);
+    @Test
+    void of_three_yarns_in_a_chart_the_darkest_is_hatched_and_the_others_have_their_letters() {
+        assertThat(YarnSign.of(inThreeYarns()))
+                .isEqualTo(Map.of(
+                        "A", new YarnSign(true, Optional.empty()),
+                        "B", new YarnSign(false, Optional.of("B")),
+                        "C", new YarnSign(false, Optional.of("C"))));
+        assertThat(YarnSign.of(REEDS))
+                .isEqualTo(Map.of("A", new YarnSign(true, Optional.empty()), "B", YarnSign.BLANK));
     }
 
     @Test
-    void hatches_are_lighter_and_heavier_in_their_order() {
-        List<Double> black = new ArrayList<>();
-        for (Hatch hatch : Hatch.values()) {
-            List<Boolean> copy = copy(new Drawing(
-                    5, 5, "hatch", "hatch", List.of(Mark.beside(MarkKind.LEGEND, hatch.in(new Area(0, 0, 5, 5))))));
-            black.add(copy.stream().filter(dark -> dark).count() / (double) copy.size());
-        }
-        assertThat(black.get(0)).isZero();
-        assertThat(black.get(1)).isBetween(0.05, 0.2);
-        assertThat(black.get(7)).isBetween(0.2, 0.5);
-        assertThat(black.get(6)).isBetween(0.2, 0.5);
-        for (int i = 2; i < 6; i++) {
-            assertThat(black.get(i)).isBetween(0.1, 0.25);
-        }
+    void an_area_is_parted_from_one_of_another_yarn_by_one_line_where_squares_have_letters() {
+        Chart two = Sketches.chart("""
+                2 B bbb|bb|bb
+                1 A  bb|bb|b
+                """);
+        assertThat(lines(two)).isEmpty();
+        Chart three = inThreeYarns();
+        List<Mark> lines = lines(three);
+        assertThat(lines.stream().flatMap(mark -> mark.shapes().stream()).distinct())
+                .hasSameSizeAs(
+                        lines.stream().flatMap(mark -> mark.shapes().stream()).toList())
+                .isNotEmpty();
     }
 
-    private static List<Boolean> copy(Drawing drawing) {
-        BufferedImage image = RasterPicture.of(drawing, 200);
-        List<Boolean> dark = new ArrayList<>();
-        for (int y = 0; y < image.getHeight(); y++) {
-            for (int x = 0; x < image.getWidth(); x++) {
-                dark.add((image.getRGB(x, y) & 0xff) < 128);
-            }
-        }
-        return dark;
+    private static Chart inThreeYarns() {
+        return REEDS.withYarns(List.of(
+                        new Yarn("A", "Peat", Colour.parse("#2b2a33")),
+                        new Yarn("B", "Chalk", Colour.parse("#f2ead8")),
+                        new Yarn("C", "Sedge", Colour.parse("#7c8a4a"))))
+                .withRound(3, REEDS.round(3).withYarn("C"));
+    }
+
+    private static List<Mark> lines(Chart chart) {
+        return ChartPicture.corner(chart, EnglishStyle.BLACK_AND_WHITE, Emphasis.NONE).marks().stream()
+                .filter(mark -> mark.kind() == MarkKind.AREA_LINE)
+                .toList();
     }
 }
