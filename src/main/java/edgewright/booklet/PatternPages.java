@@ -199,7 +199,13 @@ public final class PatternPages {
             PageLayout sheet = setter.sheet();
             double room = roomPt(all);
             boolean fresh = isAfterCover(all) || room < LEAST_ROOM * sheet.heightPt();
-            all.addAll(new ColumnPairs(sheet).set(List.copyOf(halves), fresh ? 0 : sheet.heightPt() - room));
+            double above = fresh ? 0 : 1.5 * sheet.linePt();
+            List<ColumnSlice> pairs = new ArrayList<>(new ColumnPairs(sheet)
+                    .set(List.copyOf(halves), fresh ? 0 : sheet.heightPt() - room + above));
+            if (!pairs.isEmpty()) {
+                pairs.set(0, pairs.get(0).spaced(above));
+            }
+            all.addAll(pairs);
             halves.clear();
         }
     }
