@@ -77,6 +77,7 @@ public final class AsideReader {
         if (!begins) {
             return false;
         }
+        requireNoOrder();
         boolean over = cursor.is(Concept.BORDER_OVER);
         List<Lexeme> words = new ArrayList<>(List.of(cursor.next()));
         takeClause(words);
@@ -212,13 +213,26 @@ public final class AsideReader {
         return true;
     }
 
+    /** The words from here to the end of the sentence. */
+    private List<Lexeme> sentence() {
+        List<Lexeme> sentence = new ArrayList<>();
+        while (!cursor.peek(sentence.size()).is(Concept.END)
+                && (sentence.isEmpty() || !sentence.get(sentence.size() - 1).is(Concept.STOP))) {
+            sentence.add(cursor.peek(sentence.size()));
+        }
+        return sentence;
+    }
+
+    /** What changes the work is no aside. */
+    private void requireNoOrder() {
+        talk.order(sentence()).ifPresent(order -> {
+            throw Cursor.stop(order, "item", "");
+        });
+    }
+
     /** Takes a sentence that uses words of the trade and yet is one to people. */
     private boolean takeTalk() {
-        List<Lexeme> sentence = new ArrayList<>();
-        do {
-            sentence.add(cursor.peek(sentence.size()));
-        } while (!cursor.peek(sentence.size() - 1).is(Concept.STOP)
-                && !cursor.peek(sentence.size()).is(Concept.END));
+        List<Lexeme> sentence = sentence();
         Optional<TalkReader.Talk> said = talk.of(sentence);
         if (said.isEmpty()) {
             return false;
@@ -252,6 +266,9 @@ public final class AsideReader {
             cursor.reset(mark);
             return false;
         }
+        talk.order(words).ifPresent(order -> {
+            throw Cursor.stop(order, "item", "");
+        });
         notes.aside(LineKind.PROSE, words);
         return true;
     }
@@ -268,6 +285,7 @@ public final class AsideReader {
 
     private boolean takeProseInBrackets(List<Concept> others) {
         int mark = cursor.mark();
+        boolean named = cursor.peek(-2).is(Concept.YARN_NAME);
         List<Lexeme> words = new ArrayList<>();
         while (!cursor.atEnd() && !cursor.is(Concept.CLOSE)) {
             boolean forHands = cursor.isOne(Concept.FOR_HANDS) || cursor.is(Concept.OPEN) || cursor.is(Concept.CORNER);
@@ -276,6 +294,10 @@ public final class AsideReader {
                 return false;
             }
             words.add(cursor.next());
+        }
+        // One capital letter is a yarn, whether it was listed or not, unless it stands behind the name of one.
+        if (!named && words.size() == 1 && words.get(0).text().matches("\\p{Lu}")) {
+            throw Cursor.stop(words.get(0), "yarnOfRound", "");
         }
         cursor.take(Concept.CLOSE);
         notes.aside(LineKind.PROSE, words);

@@ -42,7 +42,7 @@ final class BodyCounts {
         if (!cursor.isOne(BEGIN)) {
             return false;
         }
-        boolean sure = cursor.isOne(SURE) || cursor.peek(-1).is(Concept.EQUALS);
+        boolean sure = cursor.isOne(SURE) || cursor.peek(-1).is(Concept.EQUALS) || isBehindDash();
         boolean stitch = cursor.is(Concept.NUMBER)
                 && Concept.STITCHES.contains(cursor.peek(1).concept());
         if (stitch && !sure) {
@@ -63,6 +63,13 @@ final class BodyCounts {
         }
         notes.counts.addAll(counts);
         return true;
+    }
+
+    /** '... in each st - 49': the last number of the words, behind a dash. */
+    private boolean isBehindDash() {
+        boolean ends = cursor.peek(1).is(Concept.END)
+                || (cursor.peek(1).is(Concept.STOP) && cursor.peek(2).is(Concept.END));
+        return cursor.is(Concept.NUMBER) && cursor.peek(-1).is(Concept.DASH) && ends;
     }
 
     /** Takes counts and the bracket that closes after them. */

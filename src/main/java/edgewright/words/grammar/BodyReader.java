@@ -199,6 +199,9 @@ public final class BodyReader {
             }
         }
         cursor.reset(mark);
+        if (!at.is(Concept.IN) && !parted && cursor.is(Concept.IN)) {
+            CornerPlace.take(cursor).ifPresentOrElse(this::note, () -> cursor.reset(mark));
+        }
         if (at.is(Concept.IN) || parted) {
             throw cursor.stop("cornerGroup");
         }

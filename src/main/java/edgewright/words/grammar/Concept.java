@@ -68,6 +68,8 @@ public enum Concept {
     OR,
     ONE_CHAIN_EACH_END,
     STANDING,
+    /** 'Ordinary', before a stitch whose loops are said. */
+    ORDINARY,
     BORDER_OVER,
     DEFINED_AS,
     NOT_OURS,

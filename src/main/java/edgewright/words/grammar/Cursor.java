@@ -64,7 +64,7 @@ public final class Cursor {
         return there;
     }
 
-    boolean takeOne(Set<Concept> concepts) {
+    public boolean takeOne(Set<Concept> concepts) {
         boolean there = isOne(concepts);
         if (there) {
             next();
@@ -73,7 +73,7 @@ public final class Cursor {
     }
 
     /** Takes these if all of them stand here one after the other; else nothing. */
-    boolean takeAll(Concept... concepts) {
+    public boolean takeAll(Concept... concepts) {
         boolean there = are(concepts);
         at += there ? concepts.length : 0;
         return there;

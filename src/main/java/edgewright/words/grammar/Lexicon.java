@@ -7,16 +7,20 @@ import edgewright.texts.Messages;
 import edgewright.words.terms.Bars;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /** The words that are understood, by what they are for: those of the trade, and those that the text itself explains. */
 public final class Lexicon {
     /** The bundle with the words that are the same in all terms. */
+    private static final Set<Concept> PARTS_ORDINALS = EnumSet.of(Concept.AND, Concept.COMMA, Concept.TO, Concept.DASH);
+
     public static final String BUNDLE = "words/others-lexicon";
 
     /** @param tokens in small letters, unless the case matters */
@@ -156,6 +160,11 @@ public final class Lexicon {
         List<Lexeme> lexemes = new ArrayList<>();
         int i = 0;
         while (i < tokens.size()) {
+            int listed = ordinalRounds(tokens, i, lexemes);
+            if (listed > 0) {
+                i += listed;
+                continue;
+            }
             if (ordinalRound(tokens, i, lexemes)) {
                 i += isOrdinal(tokens, i) ? 3 : 2;
                 continue;
@@ -196,6 +205,40 @@ public final class Lexicon {
                 ordinal.line(),
                 ordinal.column(),
                 ordinal.end());
+    }
+
+    /** '1st and 2nd rounds', '3rd to 6th rounds' as 'rounds 1 and 2': how many tokens; 0 if something else stands here. */
+    private int ordinalRounds(List<Token> tokens, int at, List<Lexeme> lexemes) {
+        List<Lexeme> found = new ArrayList<>();
+        int i = at;
+        while (isOrdinal(tokens, i)) {
+            Lexeme place = place(tokens.get(i));
+            found.add(new Lexeme(
+                    Concept.NUMBER,
+                    place.text(),
+                    place.number(),
+                    Optional.empty(),
+                    place.line(),
+                    place.column(),
+                    place.end()));
+            i += 2;
+            if (i < tokens.size() && isRound(tokens, i) && found.size() > 1) {
+                Token round = tokens.get(i);
+                lexemes.add(new Lexeme(
+                        Concept.ROUND, round.text(), 0, Optional.empty(), round.line(), round.column(), round.end()));
+                lexemes.addAll(found);
+                return i + 1 - at;
+            }
+            while (i < tokens.size()
+                    && PARTS_ORDINALS.contains(read(tokens.subList(i, i + 1)).stream()
+                            .map(Lexeme::concept)
+                            .findFirst()
+                            .orElse(Concept.END))) {
+                found.addAll(read(tokens.subList(i, i + 1)));
+                i++;
+            }
+        }
+        return 0;
     }
 
     /** 'Third round', '3rd round' as 'round 3'. */

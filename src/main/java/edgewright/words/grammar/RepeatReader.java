@@ -158,9 +158,13 @@ final class RepeatReader {
     /** 'Repeat around', 'repeat on all sides', 'rep 3 more times' of everything before it. */
     Item ofAll() {
         Lexeme at = cursor.next();
+        int begins = cursor.mark();
+        cursor.skip(EnumSet.of(Concept.IN, Concept.ACROSS));
         if (takeOnSides() || cursor.take(Concept.AROUND)) {
+            cursor.takeAll(Concept.IN, Concept.EACH, Concept.ROUND);
             return new Item.Alike(at);
         }
+        cursor.reset(begins);
         int mark = cursor.mark();
         Optional<HowOften> often = howOften();
         if (often.isPresent() && often.get().numbers().equals(List.of(3))) {

@@ -5,14 +5,14 @@ import java.util.EnumSet;
 import java.util.Set;
 
 /** Reads which sides are meant. */
-final class SideNames {
+public final class SideNames {
     private static final Set<Concept> BETWEEN =
             EnumSet.of(Concept.AND, Concept.COMMA, Concept.SLASH, Concept.SIDE, Concept.PLUS, Concept.IN, Concept.EACH);
 
     private SideNames() {}
 
     /** The sides that are named here, one or several; empty, and nothing taken, if none is. */
-    static Set<Side> take(Cursor cursor) {
+    public static Set<Side> take(Cursor cursor) {
         Set<Side> sides = EnumSet.noneOf(Side.class);
         int mark = cursor.mark();
         cursor.skip(EnumSet.of(Concept.IN, Concept.EACH, Concept.ACROSS));

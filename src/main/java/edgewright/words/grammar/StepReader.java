@@ -13,7 +13,7 @@ final class StepReader {
     private static final Set<Concept> MISSED_FROM = EnumSet.of(Concept.NEXT, Concept.OF, Concept.EACH);
 
     private final Cursor cursor;
-    private final Optional<Stitch> usual;
+    private Optional<Stitch> usual;
     private final StitchWords words = new StitchWords();
     private Optional<Lexeme> count = Optional.empty();
     private Optional<Lexeme> places = Optional.empty();
@@ -49,6 +49,11 @@ final class StepReader {
             count = Optional.of(cursor.peek(-1));
         }
         cursor.take(Concept.STANDING);
+        if (cursor.is(Concept.ORDINARY) && cursor.peek(1).is(Concept.SHORT)) {
+            // Whether it is the usual one of this text or of the trade, its loops tell.
+            cursor.next();
+            usual = Optional.empty();
+        }
         words.takeMore(cursor);
         if (!words.takeName(cursor) || words.name().get().is(Concept.SLIP)) {
             return Optional.empty();

@@ -28,7 +28,19 @@ public final class TalkReader {
             Concept.MULTIPLE,
             Concept.STAR,
             Concept.TWO_STARS);
-    private static final Set<Concept> NEVER_OF_ROUNDS = EnumSet.of(Concept.YARN_NAME, Concept.ALIKE, Concept.SAME);
+    private static final Set<Concept> NEVER_OF_ROUNDS = EnumSet.of(
+            Concept.YARN_NAME,
+            Concept.ALIKE,
+            Concept.SAME,
+            Concept.TOP,
+            Concept.BOTTOM,
+            Concept.LEFT,
+            Concept.RIGHT,
+            Concept.LONG_EDGE,
+            Concept.SHORT_EDGE);
+    private static final Set<Concept> NEVER_IN_PASSING =
+            EnumSet.of(Concept.AGAIN, Concept.MORE, Concept.CORNER, Concept.EACH_SIDE, Concept.MULTIPLE);
+    private static final int FEWEST_PLAIN = 2;
     private static final Set<Concept> PARTS_NUMBERS = EnumSet.of(Concept.COMMA, Concept.AND, Concept.DASH, Concept.TO);
 
     private final WordSet ifs;
@@ -40,6 +52,7 @@ public final class TalkReader {
     private final WordSet questions;
     private final WordSet grown;
     private final WordSet since;
+    private final Orders orders;
 
     public TalkReader(Language language) {
         ifs = WordSet.of(language, "IF_WORDS");
@@ -51,6 +64,7 @@ public final class TalkReader {
         questions = WordSet.of(language, "QUESTION_SIGN");
         grown = WordSet.of(language, "GROWN_WORDS");
         since = WordSet.of(language, "SINCE_WORDS");
+        orders = new Orders(language);
     }
 
     /**
@@ -65,13 +79,31 @@ public final class TalkReader {
         }
     }
 
+    /** The word by which a sentence without a count or a round of its own changes the work; empty if it does not. */
+    public Optional<Lexeme> order(List<Lexeme> sentence) {
+        return orders.in(sentence);
+    }
+
+    /** Whether a sentence leaves what it tells to whoever works. */
+    public boolean isWish(List<Lexeme> sentence) {
+        return orders.isWish(sentence);
+    }
+
+    /** Whether a sentence tells to put something into a stitch or a corner. */
+    public boolean isPut(List<Lexeme> sentence) {
+        return orders.put(sentence).isPresent();
+    }
+
     /** What this sentence is if it is one to people; empty if hands may have to follow it. */
     public Optional<Talk> of(List<Lexeme> sentence) {
+        if (order(sentence).isPresent()) {
+            return Optional.empty();
+        }
         boolean mistake = ifs.has(sentence.get(0)) && mistakes.anyIn(sentence);
         if (mistake || isQuestion(sentence) || isLook(sentence)) {
             return Optional.of(new Talk(List.of(), Optional.empty()));
         }
-        return growth(sentence).or(() -> aboutRounds(sentence));
+        return growth(sentence).or(() -> aboutRounds(sentence)).or(() -> inPassing(sentence));
     }
 
     /** Whether somebody is spoken to, or speaks of themselves. */
@@ -145,6 +177,36 @@ public final class TalkReader {
             }
         }
         return Optional.of(new Talk(rounds, Optional.empty()));
+    }
+
+    /** 'In round 5 the long stitches appear', 'take care with the next round': rounds are named, and nothing is to be worked. */
+    private Optional<Talk> inPassing(List<Lexeme> sentence) {
+        Cursor cursor = new Cursor(sentence);
+        if (cursor.are(Concept.ROUND, Concept.NUMBER) || orders.commands(sentence)) {
+            return Optional.empty();
+        }
+        boolean title = cursor.is(Concept.NEXT_ROUND) && !verbs.has(cursor.peek(1));
+        List<Lexeme> rounds = new ArrayList<>();
+        boolean named = false;
+        int plain = 0;
+        while (!cursor.atEnd()) {
+            if (cursor.are(Concept.ROUND, Concept.NUMBER)) {
+                takeRounds(cursor, rounds);
+                named = true;
+            } else if (cursor.is(Concept.NEXT_ROUND)) {
+                cursor.next();
+                named = true;
+            } else if (cursor.isOne(Concept.FOR_HANDS)
+                    || cursor.isOne(NEVER_OF_ROUNDS)
+                    || cursor.isOne(NEVER_IN_PASSING)) {
+                return Optional.empty();
+            } else {
+                plain += cursor.next().is(Concept.WORD) ? 1 : 0;
+            }
+        }
+        return named && !title && plain >= FEWEST_PLAIN
+                ? Optional.of(new Talk(rounds, Optional.empty()))
+                : Optional.empty();
     }
 
     private static void takeRounds(Cursor cursor, List<Lexeme> rounds) {

@@ -64,6 +64,7 @@ final class Chunks {
     /** Whether small letters at the beginning of a line say nothing, since most lines begin so. */
     private final boolean smallLetters;
 
+    private final Pattern pageNumber;
     private final TalkReader talk;
     private final String roundWord;
     private final WordSet verbs;
@@ -78,6 +79,8 @@ final class Chunks {
         this.lexicon = lexicon;
         this.account = account;
         this.smallLetters = isInSmallLetters(page);
+        this.pageNumber = Pattern.compile("(?i)\\s*-?\\s*(?:" + WordSet.alternatives(language, "PAGE_WORDS")
+                + ") \\d{1,3}(?: *(?:/|" + WordSet.alternatives(language, "PAGE_OF") + ") *\\d{1,3})?\\s*-?\\s*");
         this.talk = new TalkReader(language);
         this.verbs = WordSet.of(language, "ROUND_VERBS");
         this.roundWord = Bars.parted(language.messages(Lexicon.BUNDLE).text(Concept.ROUND.name()))
@@ -101,6 +104,9 @@ final class Chunks {
             if (line.number() == titleLine) {
                 account.set(line.number(), LineKind.TITLE);
                 open = false;
+            } else if (pageNumber.matcher(line.text()).matches()) {
+                // The foot of a page may stand within a round.
+                continue;
             } else if (line.isBlank() || line.isRule()) {
                 open = false;
             } else if (!takeHeading(
@@ -126,7 +132,13 @@ final class Chunks {
     /** 'Round 5 is the first with long stitches': words to people that begin as a title does. */
     private boolean isAboutRound(List<Lexeme> words) {
         List<Lexeme> sentence = Chunk.sentences(words).get(0);
-        return talk.of(sentence).isPresent() || tellsYarns(sentence);
+        // Before the rounds, 'round 3 is ...' is no title: what it says must be understood as a sentence.
+        boolean said = !inRounds
+                && sentence.size() > 2
+                && verbs.has(sentence.get(2))
+                && sentence.stream()
+                        .noneMatch(word -> word.is(Concept.COLON) || Concept.STITCHES.contains(word.concept()));
+        return said || talk.of(sentence).isPresent() || tellsYarns(sentence);
     }
 
     /** 'Round 1 is in A, round 2 in B': a title goes on with a verb and the yarn, and no stitch follows. */

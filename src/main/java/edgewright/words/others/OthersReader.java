@@ -74,7 +74,7 @@ public final class OthersReader {
         Lexicon words = Lexicon.of(language, terms);
         List<Integer> yarnLines = new ArrayList<>();
         Yarns yarns = Yarns.of(linesBeforeRounds(words), yarnLines, language).orNamedIn(page, words, language);
-        Abbreviations abbreviations = abbreviations(yarns.in(words), titleLine);
+        Abbreviations abbreviations = abbreviations(Yarns.lettersOfTitles(page, yarns.in(words)), titleLine);
         Lexicon lexicon = abbreviations.lexicon();
         abbreviations.usual().ifPresent(stitch -> facts.usual = stitch);
         List<Chunk> chunks = new Chunks(page, new Parts(language), lexicon, account, language).cut(titleLine);

@@ -5,6 +5,7 @@ import edgewright.words.grammar.BodyNotes;
 import edgewright.words.grammar.Concept;
 import edgewright.words.grammar.Cursor;
 import edgewright.words.grammar.Lexeme;
+import edgewright.words.grammar.RoundTitle;
 import edgewright.words.grammar.TalkReader;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -16,10 +17,10 @@ final class RoundYarns {
     private RoundYarns() {}
 
     /** The yarns that are named behind the title. */
-    static List<Lexeme> take(Cursor cursor, BodyNotes notes, TalkReader talk) {
+    static List<Lexeme> take(Cursor cursor, RoundTitle title, BodyNotes notes, TalkReader talk) {
         AsideReader asides = new AsideReader(cursor, notes, talk);
         cursor.skip(EnumSet.of(Concept.COLON, Concept.STOP, Concept.COMMA, Concept.DASH));
-        List<Lexeme> yarns = new ArrayList<>();
+        List<Lexeme> yarns = takeByNumber(cursor, title.numbers());
         boolean more = true;
         while (more) {
             more = takeRoundsInYarn(cursor, yarns) || takeNamed(cursor, yarns);
@@ -30,6 +31,25 @@ final class RoundYarns {
             if (more) {
                 cursor.skip(Concept.PARTING);
             }
+        }
+        return yarns;
+    }
+
+    /** 'Round 1 in A and round 2 in B', in the order of the title. */
+    private static List<Lexeme> takeByNumber(Cursor cursor, List<Lexeme> numbers) {
+        int mark = cursor.mark();
+        List<Lexeme> yarns = new ArrayList<>();
+        for (Lexeme number : numbers) {
+            boolean round =
+                    cursor.are(Concept.ROUND, Concept.NUMBER) && cursor.peek(1).number() == number.number();
+            cursor.takeAll(Concept.ROUND, Concept.NUMBER);
+            cursor.skip(EnumSet.of(Concept.IN, Concept.WITH, Concept.YARN));
+            if (!round || !cursor.is(Concept.YARN_NAME)) {
+                cursor.reset(mark);
+                return new ArrayList<>();
+            }
+            yarns.add(cursor.next());
+            cursor.skip(Concept.PARTING);
         }
         return yarns;
     }

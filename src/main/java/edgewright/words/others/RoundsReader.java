@@ -56,6 +56,11 @@ final class RoundsReader {
                 .filter(round -> !rounds.containsKey(round.number()))
                 .findFirst()
                 .ifPresent(round -> remarks.add(Remark.of(Remark.Kind.REFUSED, round, "wordsOfRound", round.number())));
+        facts.depths.stream()
+                .filter(depth -> !rounds.isEmpty() && depth.number() != rounds.lastKey())
+                .findFirst()
+                .ifPresent(
+                        depth -> remarks.add(Remark.of(Remark.Kind.FINDING, depth, "roundsInAll", rounds.lastKey())));
         if (!facts.loopsOfLast || rounds.isEmpty()) {
             return;
         }
@@ -164,11 +169,12 @@ final class RoundsReader {
         }
         BodyNotes notes = new BodyNotes();
         RoundTitle title = RoundTitle.take(cursor, next(), notes, talk);
-        List<Lexeme> yarns = RoundYarns.take(cursor, notes, talk);
-        List<Lexeme> as = takeAs(cursor);
+        List<Lexeme> yarns = RoundYarns.take(cursor, title, notes, talk);
+        List<Lexeme> as = takeAs(cursor, title.numbers().size());
         int times = as.isEmpty() ? 1 : takeTimes(cursor);
-        List<Lexeme> body = words.subList(cursor.mark(), words.size());
-        List<Item> items = takeItems(cursor, notes, as);
+        List<Lexeme> told = words.subList(cursor.mark(), words.size());
+        List<Lexeme> body = TwoLengths.apart(told);
+        List<Item> items = takeItems(body.equals(told) ? cursor : new Cursor(body), notes, as);
         requireAsMany(title.numbers().size(), as, times);
         add(title, words, index -> {
             Lexeme number = title.numbers().get(index);
@@ -278,7 +284,7 @@ final class RoundsReader {
     }
 
     /** 'As round 3', 'repeat rounds 1 to 4': the rounds that are meant. */
-    private static List<Lexeme> takeAs(Cursor cursor) {
+    private static List<Lexeme> takeAs(Cursor cursor, int rounds) {
         List<Lexeme> as = new ArrayList<>();
         int mark = cursor.mark();
         cursor.take(Concept.AS);
@@ -286,7 +292,13 @@ final class RoundsReader {
         cursor.take(Concept.AS);
         if (cursor.are(Concept.ROUND, Concept.NUMBER)) {
             cursor.next();
+            int number = cursor.mark();
             RoundTitle.takeNumbers(cursor, as);
+            if (as.size() > rounds && cursor.atEnd()) {
+                // 'As 1st round - 51': what stands behind the dash is a count.
+                cursor.reset(number + 1);
+                as.subList(1, as.size()).clear();
+            }
             return as;
         }
         cursor.reset(mark);

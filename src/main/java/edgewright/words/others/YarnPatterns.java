@@ -22,7 +22,9 @@ record YarnPatterns(
         Pattern nameFirst,
         Pattern namesAlone,
         Pattern between,
-        Pattern about) {
+        Pattern about,
+        Pattern role,
+        Pattern numbered) {
     private static final String ID = "([A-H]|MC|CC[1-9]?|C[1-9]|Y[1-9])";
     private static final String ALONE = "(?<![\\p{L}\\d])";
     private static final String CAPITALISED = "\\p{Lu}[\\p{L}']+";
@@ -42,15 +44,19 @@ record YarnPatterns(
                 Pattern.compile(ALONE + "(?:" + leads + " )?" + ID + "(?: *[:=-] *| ?\\(| " + is + " |, " + called
                         + " |, (?=\\p{Lu}))" + name),
                 Pattern.compile(ALONE + ID + " {1,6}" + name),
-                Pattern.compile("(?<!\\p{L})A {1,6}\\p{L}+.*(?<!\\p{L})B {1,6}\\p{L}"),
+                Pattern.compile("(?<!\\p{L})(?:A|MC) {1,6}\\p{L}+.*(?<!\\p{L})(?:B|CC) {1,6}\\p{L}"),
                 Pattern.compile(ALONE + "(\\p{Lu}\\p{L}*(?:[ -]\\p{L}+){0,3}?) ?(?:\\((?:" + leads + " )?|= |" + is
                         + " (?:" + leads + " )?)" + ID + "(?![\\p{L}\\d])"),
                 Pattern.compile(lists + "[:,] *((?:" + CAPITALISED + "(?:" + comma + ")){1,5}" + CAPITALISED
                         + ")(?![\\p{L}(])"),
                 Pattern.compile(comma),
                 Pattern.compile("(?i:" + alternatives(language, "ABOUT_YARN") + "|\\b(?:"
-                        + alternatives(language, "ABOUT_YARN_ALONE") + ")\\b)|(?<!\\p{L})A" + sign + "+.*(?<!\\p{L})B"
-                        + sign));
+                        + alternatives(language, "ABOUT_YARN_ALONE") + ")\\b)|(?<!\\p{L})(?:A|MC)" + sign
+                        + "+.*(?<!\\p{L})(?:B|CC)"
+                        + sign),
+                Pattern.compile("(?i:" + alternatives(language, "YARN_ROLES") + ")(?: " + leads
+                        + ")? \\((\\p{Lu}{1,2})\\) *[:=-] *" + name),
+                Pattern.compile("(?i:" + alternatives(language, "YARN_LISTS") + ") [1-8](?!\\d)"));
     }
 
     private static String alternatives(Language language, String key) {

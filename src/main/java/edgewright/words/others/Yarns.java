@@ -1,18 +1,23 @@
 package edgewright.words.others;
 
 import edgewright.texts.Language;
+import edgewright.words.grammar.Cursor;
 import edgewright.words.grammar.Lexeme;
 import edgewright.words.grammar.Lexicon;
+import edgewright.words.grammar.RoundTitle;
 import edgewright.words.tree.PatternYarn;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** The yarns that a text lists, and what its rounds may call them. */
 final class Yarns {
     private static final String IDS = "ABCDEFGH";
+    /** A letter in brackets that begins no sentence of the round. */
+    private static final Pattern LETTER = Pattern.compile("^[^:.]{0,40}\\(([A-H])\\)");
 
     private final List<PatternYarn> yarns = new ArrayList<>();
     private final boolean listed;
@@ -37,6 +42,7 @@ final class Yarns {
             if (found.isEmpty()) {
                 addNames(found, patterns, line.text());
             }
+            add(found, patterns.role().matcher(line.text()), 1, 2);
             add(found, patterns.nameFirst().matcher(line.text()), 2, 1);
             add(found, patterns.idFirst().matcher(line.text()), 1, 2);
             if (patterns.twoSpaced().matcher(line.text()).find()) {
@@ -91,12 +97,45 @@ final class Yarns {
         if (listed) {
             return this;
         }
-        List<PatternYarn> found = new ArrayList<>();
+        List<PatternYarn> found = numbered(page, lexicon, language);
+        if (!found.isEmpty()) {
+            return new Yarns(found, true);
+        }
         List<String> parity = ParityYarnNames.in(page.lines(), lexicon, language);
         for (String name : parity.isEmpty() ? TitleYarnNames.in(page, lexicon, language) : parity) {
             found.add(new PatternYarn(IDS.substring(found.size(), found.size() + 1), name));
         }
         return new Yarns(found, true);
+    }
+
+    /** The lexicon with the letters that titles of rounds hold in brackets, beside those that were listed. */
+    static Lexicon lettersOfTitles(Page page, Lexicon lexicon) {
+        Lexicon more = lexicon;
+        for (Page.Line line : page.lines()) {
+            Matcher matcher = LETTER.matcher(line.text());
+            if (RoundTitle.begins(new Cursor(lexicon.read(line.tokens()))) && matcher.find()) {
+                more = more.withYarn(matcher.group(1));
+            }
+        }
+        return more;
+    }
+
+    /** 'Yarn 1' and 'Yarn 2', where titles of rounds name them so. */
+    private static List<PatternYarn> numbered(Page page, Lexicon lexicon, Language language) {
+        Pattern pattern = YarnPatterns.of(language).numbered();
+        List<PatternYarn> found = new ArrayList<>();
+        for (Page.Line line : page.lines()) {
+            Matcher matcher = pattern.matcher(line.text());
+            boolean title = RoundTitle.begins(new Cursor(lexicon.read(line.tokens())));
+            while (title && matcher.find()) {
+                String name = matcher.group();
+                if (found.size() < IDS.length()
+                        && found.stream().noneMatch(yarn -> yarn.name().equals(name))) {
+                    found.add(new PatternYarn(IDS.substring(found.size(), found.size() + 1), name));
+                }
+            }
+        }
+        return found;
     }
 
     /** The id of the yarn that is named here; a new one if the text lists none. */

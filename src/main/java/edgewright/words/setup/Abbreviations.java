@@ -36,6 +36,9 @@ public final class Abbreviations {
             Concept.STOP,
             Concept.COMMA);
 
+    private static final Set<Concept> FOR_HANDS =
+            EnumSet.of(Concept.NUMBER, Concept.CHAIN, Concept.SHORT, Concept.BACK_ONLY);
+
     /** A word and what it was taken for. */
     public record Entry(Lexeme at, String word, Concept concept, Optional<Stitch> stitch) {}
 
@@ -200,19 +203,11 @@ public final class Abbreviations {
         List<List<Token>> words = words(left);
         Optional<Stitch> stitch = StitchMeaning.of(meaning);
         Optional<Concept> alias = alias(meaning);
-        boolean explains = lexicon.read(left).stream().allMatch(word -> MAY_BE_EXPLAINED.contains(word.concept()))
-                && meaning.stream()
-                        .noneMatch(word -> word.is(Concept.EACH)
-                                || word.is(Concept.TO)
-                                || word.is(Concept.NOT_OURS)
-                                || word.is(Concept.UNLESS));
-        boolean told = lexicon.read(left).stream().anyMatch(word -> word.is(Concept.NUMBER));
-        boolean forHands = meaning.stream()
-                .anyMatch(word -> word.is(Concept.NUMBER)
-                        || word.is(Concept.CHAIN)
-                        || word.is(Concept.SHORT)
-                        || word.is(Concept.BACK_ONLY));
-        boolean harmless = explains || alias.isPresent() || !forHands;
+        boolean numbered = stitch.isPresent() && isNumbered(left);
+        boolean explains = explains(left, meaning, numbered);
+        boolean told = !numbered && lexicon.read(left).stream().anyMatch(word -> word.is(Concept.NUMBER));
+        boolean harmless =
+                explains || alias.isPresent() || meaning.stream().noneMatch(word -> FOR_HANDS.contains(word.concept()));
         if (told || (!listed && (stitch.isEmpty() || !explains)) || (listed && stitch.isEmpty() && !harmless)) {
             return told && takeChainEntry(part, meaning);
         }
@@ -223,6 +218,34 @@ public final class Abbreviations {
                 && alias.isEmpty();
         words.forEach(word -> add(word, stitch, alias, tellsOther));
         return true;
+    }
+
+    /** 'Tr-2': a name that ends in a number, close behind its hyphen. */
+    private static boolean isNumbered(List<Token> left) {
+        boolean three = left.size() == 3
+                && left.get(0).kind() == Token.Kind.WORD
+                && left.get(1).text().equals("-")
+                && left.get(2).kind() == Token.Kind.NUMBER;
+        return three
+                && left.get(0).end() == left.get(1).column()
+                && left.get(1).end() == left.get(2).column();
+    }
+
+    /** Whether the left side may be a name, and the right side says no more than what it is. */
+    private boolean explains(List<Token> left, List<Lexeme> meaning, boolean numbered) {
+        boolean name =
+                lexicon.read(left).stream().allMatch(word -> numbered || MAY_BE_EXPLAINED.contains(word.concept()));
+        return name
+                && meaning.stream()
+                        .noneMatch(word -> word.is(Concept.EACH)
+                                || (word.is(Concept.TO) && !leaves(meaning))
+                                || word.is(Concept.NOT_OURS)
+                                || word.is(Concept.UNLESS));
+    }
+
+    /** 'Leaving the stitch behind it', as it is behind every long stitch. */
+    private static boolean leaves(List<Lexeme> meaning) {
+        return meaning.stream().anyMatch(word -> word.is(Concept.BEHIND));
     }
 
     /** The entry without a label before it: 'US terms: st = ...'. */
@@ -325,10 +348,15 @@ public final class Abbreviations {
         }
     }
 
+    private static boolean saysLoop(List<Lexeme> meaning) {
+        return meaning.stream().anyMatch(word -> StitchMeaning.LOOPS.contains(word.concept()));
+    }
+
     /** What the meaning is another word for. */
     private static Optional<Concept> alias(List<Lexeme> meaning) {
-        List<Lexeme> words =
-                meaning.stream().filter(word -> !word.is(Concept.STOP)).toList();
+        List<Lexeme> words = meaning.stream()
+                .filter(word -> !word.is(Concept.STOP) && !(word.is(Concept.IN) && saysLoop(meaning)))
+                .toList();
         boolean one = words.size() == 1
                 && !words.get(0).is(Concept.WORD)
                 && !words.get(0).is(Concept.NUMBER)

@@ -33,6 +33,14 @@ final class BaseFacts {
             Concept.ALTERNATE,
             Concept.ALIKE);
 
+    private static final Set<Concept> OF_BASE_ALONE = EnumSet.of(
+            Concept.IN,
+            Concept.WITH,
+            Concept.YARN,
+            Concept.YARN_NAME,
+            Concept.COMMA,
+            Concept.BACK_ONLY,
+            Concept.BOTH_LOOPS);
     private static final Set<Part> NOT_ABOUT_BASE = EnumSet.of(Part.TENSION, Part.MATERIALS, Part.FINISHING);
     private static final Set<Part> NOT_SHOWN = EnumSet.of(Part.TENSION, Part.FINISHING);
 
@@ -76,6 +84,7 @@ final class BaseFacts {
 
     private static boolean isPair(List<Lexeme> clause, List<Lexeme> numbers) {
         return numbers.size() == 2
+                && numbers.stream().allMatch(number -> number.number() >= FEWEST_SHOWN)
                 && clause.stream()
                         .allMatch(word -> word.is(Concept.NUMBER) || word.is(Concept.SLASH) || word.is(Concept.COMMA));
     }
@@ -85,8 +94,18 @@ final class BaseFacts {
                 && numbers.get(0).number() >= FEWEST_SHOWN
                 && Clause.saysOnly(clause, EnumSet.of(Concept.NUMBER, Concept.AS, Concept.TIMES))
                 && !Clause.hasOne(clause, EnumSet.of(Concept.BETWEEN, Concept.ONE_CHAIN_EACH_END))
-                && !namesRound(clause)
+                && (!namesRound(clause) || isOfPiece(clause))
                 && !words.measures().anyIn(clause);
+    }
+
+    /** 'The count after each round is for one side of a 35-st base': the number is that of the base all the same. */
+    private static boolean isOfPiece(List<Lexeme> clause) {
+        int at = clause.indexOf(Clause.numbers(clause).get(0)) + 1;
+        int stitch = at < clause.size() && clause.get(at).is(Concept.DASH) ? at + 1 : at;
+        return Clause.has(clause, Concept.STITCH_COUNT)
+                && stitch < clause.size()
+                && clause.get(stitch).is(Concept.STITCH)
+                && clause.get(at - 2).is(Concept.OF);
     }
 
     private boolean isOfRepeats(List<Lexeme> clause, Lexeme number) {
@@ -125,8 +144,8 @@ final class BaseFacts {
 
     /** The counts of the base round, and the chains of its corners. */
     boolean take(List<Lexeme> sentence, Part part) {
-        boolean base = isOfBase(sentence);
-        if (base && Clause.hasOne(sentence, OF_LOOPS) && !Clause.isSimple(sentence)) {
+        boolean base = part != Part.FINISHING && isOfBase(sentence);
+        if (base && Clause.hasOne(sentence, OF_LOOPS) && !Clause.isSimple(sentence) && !isAllOfBase(sentence)) {
             return false;
         }
         boolean corners = Clause.has(sentence, Concept.COUNTED)
@@ -156,8 +175,14 @@ final class BaseFacts {
         return true;
     }
 
+    /** 'Work the base round in B, in back loops': the loops are those of the base round, for nothing else is spoken of. */
+    private static boolean isAllOfBase(List<Lexeme> sentence) {
+        return sentence.get(0).is(Concept.BASE_ROUND)
+                && sentence.stream().skip(1).allMatch(word -> OF_BASE_ALONE.contains(word.concept()));
+    }
+
     /** 'Base round', or 'a round of' short stitches. */
-    private static boolean isOfBase(List<Lexeme> sentence) {
+    static boolean isOfBase(List<Lexeme> sentence) {
         Cursor cursor = new Cursor(sentence);
         while (!cursor.atEnd()) {
             if (cursor.is(Concept.BASE_ROUND) || cursor.are(Concept.ROUND, Concept.OF, Concept.SHORT)) {
@@ -188,7 +213,7 @@ final class BaseFacts {
         Cursor cursor = new Cursor(sentence);
         while (!cursor.atEnd()) {
             int mark = cursor.mark();
-            List<StatedCount> counts = CountReader.read(cursor, true);
+            List<StatedCount> counts = alongSide(cursor).map(List::of).orElseGet(() -> CountReader.read(cursor, true));
             if (counts.isEmpty()) {
                 cursor.reset(mark);
                 takeChains(cursor, numbers);
@@ -199,6 +224,20 @@ final class BaseFacts {
             }
         }
         return found;
+    }
+
+    /** '43 dc along each side'. */
+    private static Optional<StatedCount> alongSide(Cursor cursor) {
+        boolean each = cursor.peek(2).is(Concept.ACROSS)
+                || cursor.peek(2).is(Concept.EACH_SIDE)
+                || (cursor.peek(2).is(Concept.IN) && cursor.peek(3).is(Concept.EACH_SIDE));
+        if (!cursor.are(Concept.NUMBER, Concept.SHORT) || !each) {
+            return Optional.empty();
+        }
+        Lexeme number = cursor.next();
+        cursor.next();
+        cursor.skip(EnumSet.of(Concept.IN, Concept.ACROSS, Concept.EACH_SIDE));
+        return Optional.of(base(number, number.number()));
     }
 
     private void takeChains(Cursor cursor, List<Lexeme> numbers) {

@@ -156,6 +156,27 @@ final class CornerFacts {
         return true;
     }
 
+    /** 'They take in the dc at each end but not the corner chains': what is left out are the chains alone. */
+    boolean takeArmsNotChains(List<Lexeme> clause) {
+        int not = Clause.find(clause, Concept.WITHOUT_CORNERS);
+        if (not < 0 || !Clause.numbers(clause).isEmpty()) {
+            return false;
+        }
+        List<Lexeme> before = clause.subList(0, not);
+        List<Lexeme> after = clause.subList(not, clause.size());
+        boolean arms = Clause.has(before, Concept.SHORT) || before.stream().anyMatch(CornerFacts::isBack);
+        boolean in = Clause.hasOne(before, EnumSet.of(Concept.WITH, Concept.WITH_CORNERS, Concept.COUNTED))
+                || words.takeIn().anyIn(before);
+        boolean chains = Clause.has(after, Concept.CHAIN)
+                && !Clause.has(after, Concept.SHORT)
+                && after.stream().noneMatch(CornerFacts::isBack);
+        if (!arms || !in || !chains || Clause.hasOne(clause, NOT_OF_COUNTING)) {
+            return false;
+        }
+        facts.armsInSides = Optional.of(true);
+        return true;
+    }
+
     private static boolean isBack(Lexeme word) {
         return word.stitch().filter(Stitch::standsInStitchBelow).isPresent();
     }

@@ -7,6 +7,7 @@ import java.util.List;
 /** Cuts the words of a list of abbreviations into its entries. */
 final class EntryCuts {
     private static final int LONGEST_ENTRY = 7;
+    private static final int FEWEST_WITH_COMMAS = 3;
 
     private EntryCuts() {}
 
@@ -42,7 +43,23 @@ final class EntryCuts {
                 parts.get(parts.size() - 1).add(line.get(i));
             }
         }
-        return parts;
+        return parts.size() >= FEWEST_WITH_COMMAS && parts.stream().allMatch(EntryCuts::hasCommaForSign)
+                ? parts.stream().map(EntryCuts::withSign).toList()
+                : parts;
+    }
+
+    /** 'Ch, chain': where each part of a line is so, the comma stands for an equals sign. */
+    private static boolean hasCommaForSign(List<Token> part) {
+        return part.size() > 2
+                && part.get(0).kind() == Token.Kind.WORD
+                && part.get(1).text().equals(",");
+    }
+
+    private static List<Token> withSign(List<Token> part) {
+        List<Token> signed = new ArrayList<>(part);
+        Token comma = part.get(1);
+        signed.set(1, new Token(Token.Kind.SIGN, "=", "=", comma.line(), comma.column()));
+        return signed;
     }
 
     private static boolean equalsComes(List<Token> line, int from) {

@@ -47,6 +47,8 @@ public final class Facts {
     public Optional<Boolean> armsInSides = Optional.empty();
     /** Where back loops are spoken of outside the rounds and the list of abbreviations. */
     public final List<Lexeme> backLoopsSaid = new ArrayList<>();
+    /** How many rounds there are said to be in all. */
+    public final List<Lexeme> depths = new ArrayList<>();
     /** Rounds that are talked about; each must have its words elsewhere. */
     public final List<Lexeme> mentioned = new ArrayList<>();
 }

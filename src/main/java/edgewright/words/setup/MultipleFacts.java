@@ -23,6 +23,7 @@ final class MultipleFacts {
             Concept.AND,
             Concept.EACH,
             Concept.CLOSE,
+            Concept.REPEAT,
             Concept.IN);
     private static final Set<Concept> PARTS =
             EnumSet.of(Concept.SEMICOLON, Concept.COMMA, Concept.OPEN, Concept.CLOSE, Concept.STOP, Concept.COLON);
@@ -109,7 +110,9 @@ final class MultipleFacts {
 
     private boolean overComes(Cursor cursor) {
         for (int i = 2; i < 10; i++) {
-            if (cursor.peek(i).is(Concept.NUMBER) && words.over().has(cursor.peek(i + 1))) {
+            if (cursor.peek(i).is(Concept.NUMBER)
+                    && (words.over().has(cursor.peek(i + 1))
+                            || cursor.peek(i + 1).is(Concept.MORE))) {
                 return true;
             }
         }

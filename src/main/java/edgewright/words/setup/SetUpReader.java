@@ -26,6 +26,10 @@ public final class SetUpReader {
             EnumSet.of(Concept.AND, Concept.COLON),
             EnumSet.noneOf(Concept.class));
 
+    /** Parts in which nothing of the border is told. */
+    private static final Set<Part> NO_ORDERS =
+            EnumSet.of(Part.TENSION, Part.MATERIALS, Part.PRACTICE, Part.ABBREVIATIONS);
+
     private final Facts facts;
     private final TalkReader talk;
     private final MultipleFacts multiples;
@@ -34,6 +38,8 @@ public final class SetUpReader {
     private final BaseFacts bases;
     private final StitchFacts stitches;
     private final YarnFacts yarns;
+    private final HandCare care;
+    private final DepthFacts depths;
 
     public SetUpReader(Facts facts, Language language) {
         SetUpWords words = SetUpWords.of(language);
@@ -45,6 +51,8 @@ public final class SetUpReader {
         this.bases = new BaseFacts(facts, words);
         this.yarns = new YarnFacts(facts, words);
         this.stitches = new StitchFacts(facts, words);
+        this.care = new HandCare(language, talk);
+        this.depths = new DepthFacts(facts, words, language);
     }
 
     /**
@@ -56,6 +64,9 @@ public final class SetUpReader {
         if (sentence.isEmpty()) {
             return LineKind.BLANK;
         }
+        if (care.is(sentence) || care.isWish(sentence, part)) {
+            return LineKind.PROSE;
+        }
         // How much a side has grown can only be said between rounds, where it is known up to which.
         Optional<TalkReader.Talk> said =
                 talk.of(sentence).filter(each -> each.growth().isEmpty());
@@ -63,11 +74,22 @@ public final class SetUpReader {
             facts.mentioned.addAll(said.get().rounds());
             return LineKind.PROSE;
         }
-        if (yarns.take(sentence) || bases.takeBrackets(sentence)) {
+        if (yarns.take(sentence) || depths.take(sentence) || bases.takeBrackets(sentence)) {
             return LineKind.SET_UP;
         }
+        List<List<Lexeme>> other = withoutChains(sentence);
+        if (other.size() != 1 || other.get(0) != sentence) {
+            other.forEach(each -> take(each, part));
+            return LineKind.SET_UP;
+        }
+        return takeClauses(sentence, part);
+    }
+
+    /** Takes a sentence clause by clause; what is left of it must be prose. */
+    private LineKind takeClauses(List<Lexeme> sentence, Part part) {
         Optional<List<List<Lexeme>>> around = cornerRest(sentence);
         boolean any = around.isPresent();
+        List<List<Lexeme>> silent = new ArrayList<>();
         List<List<Lexeme>> open = new ArrayList<>(around.orElse(List.of(sentence)));
         for (Set<Concept> signs : SPLITS) {
             List<List<Lexeme>> rest = new ArrayList<>();
@@ -76,6 +98,8 @@ public final class SetUpReader {
                     any = true;
                 } else if (ForHands.in(clause, part).isPresent()) {
                     rest.addAll(Clause.split(clause, signs));
+                } else {
+                    silent.add(clause);
                 }
             }
             open = rest;
@@ -83,7 +107,18 @@ public final class SetUpReader {
         if (!open.isEmpty()) {
             throw Cursor.stop(ForHands.in(open.get(0), part).orElse(open.get(0).get(0)), "statement", "");
         }
+        (any ? silent : List.of(sentence)).forEach(each -> requireNoOrder(each, part));
         return any ? LineKind.SET_UP : LineKind.PROSE;
+    }
+
+    /** What changes the work without a count cannot be followed, and is no prose either. */
+    private void requireNoOrder(List<Lexeme> sentence, Part part) {
+        if (NO_ORDERS.contains(part)) {
+            return;
+        }
+        talk.order(sentence).ifPresent(order -> {
+            throw Cursor.stop(order, "statement", "");
+        });
     }
 
     /** What stands round the words for a corner, if there are any in this sentence. */
@@ -101,8 +136,21 @@ public final class SetUpReader {
         return Optional.of(rest);
     }
 
+    /** What a sentence says beside a chain that counts as a stitch, which would else be one of a corner. */
+    private List<List<Lexeme>> withoutChains(List<Lexeme> sentence) {
+        List<List<Lexeme>> clauses = Clause.split(sentence, EnumSet.of(Concept.SEMICOLON));
+        List<List<Lexeme>> other = clauses.stream()
+                .filter(clause -> !stitches.isChainAsStitch(clause))
+                .toList();
+        return other.size() == clauses.size() ? List.of(sentence) : other;
+    }
+
     private boolean takeWhole(List<Lexeme> clause, Part part) {
-        return takeMultiple(clause, part)
+        if (talk.isPut(clause)) {
+            return false;
+        }
+        return corners.takeArmsNotChains(clause)
+                || takeMultiple(clause, part)
                 || rounds.takeGrowth(clause)
                 || rounds.takeUsual(clause)
                 || rounds.takeYarnsInTurn(clause)

@@ -36,6 +36,7 @@ record SetUpWords(
         WordSet soOn,
         WordSet verbs,
         WordSet brackets,
+        WordSet takeIn,
         TalkReader talk) {
     static SetUpWords of(Language language) {
         return new SetUpWords(
@@ -52,6 +53,7 @@ record SetUpWords(
                 WordSet.of(language, "SO_ON_WORDS"),
                 WordSet.of(language, "ROUND_VERBS"),
                 WordSet.of(language, "BRACKET_WORDS"),
+                WordSet.of(language, "TAKE_IN_WORDS"),
                 new TalkReader(language));
     }
 }

@@ -45,7 +45,9 @@ final class StitchFacts {
                 || lands(clause)
                 || isOfArms(clause)
                 || isChainAsStitch(clause)
-                || isChainOverOne(clause);
+                || isChainOverOne(clause)
+                || isIntoChain(clause)
+                || isNotation(clause);
     }
 
     /** 'The st behind it is missed', 'leave the st behind it alone', as it is behind every long stitch. */
@@ -55,7 +57,8 @@ final class StitchFacts {
                 && Clause.has(clause, Concept.ROUND)
                 && !Clause.has(clause, Concept.NUMBER);
         boolean two = numbersAreOfRounds(clause);
-        return (Clause.has(clause, Concept.MISS) || words.leave().anyIn(clause))
+        boolean not = Clause.has(clause, Concept.WITHOUT_CORNERS) && Clause.has(clause, Concept.STITCH);
+        return (Clause.has(clause, Concept.MISS) || words.leave().anyIn(clause) || not)
                 && (Clause.has(clause, Concept.BEHIND) || next)
                 && two
                 && Clause.saysOnly(clause, OF_COVERED);
@@ -134,12 +137,61 @@ final class StitchFacts {
     }
 
     /** 'A chain counts as a stitch in the next round', as it does in every border. */
-    private static boolean isChainAsStitch(List<Lexeme> clause) {
+    boolean isChainAsStitch(List<Lexeme> clause) {
         return Clause.has(clause, Concept.CHAIN)
                 && Clause.has(clause, Concept.STITCH)
                 && Clause.hasOne(clause, EnumSet.of(Concept.AS, Concept.COUNTED))
                 && !Clause.hasOne(clause, EnumSet.of(Concept.CORNER, Concept.WITHOUT_CORNERS))
-                && Clause.saysOnly(clause, EnumSet.of(Concept.CHAIN, Concept.AS, Concept.NEXT_ROUND));
+                && numbersAreOfChain(clause)
+                && Clause.saysOnly(clause, EnumSet.of(Concept.CHAIN, Concept.AS, Concept.NEXT_ROUND, Concept.NUMBER));
+    }
+
+    /** 'A 1-ch space made in round 4': its numbers are one chain, or a round that has its words elsewhere. */
+    private boolean numbersAreOfChain(List<Lexeme> clause) {
+        List<Lexeme> rounds = new ArrayList<>();
+        for (Lexeme number : Clause.numbers(clause)) {
+            int at = clause.indexOf(number);
+            if (at > 0 && clause.get(at - 1).is(Concept.ROUND)) {
+                rounds.add(number);
+            } else if (number.number() != 1) {
+                return false;
+            }
+        }
+        facts.mentioned.addAll(rounds);
+        return true;
+    }
+
+    /** 'The dc above it is worked into the chain itself', as every stitch above a chain is. */
+    private static boolean isIntoChain(List<Lexeme> clause) {
+        int stitch = Clause.find(clause, Concept.SHORT);
+        int chain = Clause.find(clause, Concept.CHAIN);
+        return stitch >= 0
+                && chain > stitch
+                && Clause.has(clause.subList(stitch, chain), Concept.IN)
+                && !Clause.hasOne(clause, Clause.SIDES)
+                && !Clause.hasOne(
+                        clause, EnumSet.of(Concept.CORNER, Concept.FIRST, Concept.LAST, Concept.WITHOUT_CORNERS))
+                && Clause.saysOnly(clause, EnumSet.of(Concept.CHAIN, Concept.SHORT));
+    }
+
+    /** 'BL 4 means 1 BL in each of the next 4 sts': how numbers are written, which is read so anyway. */
+    private static boolean isNotation(List<Lexeme> clause) {
+        Cursor cursor = new Cursor(clause);
+        Lexeme stitch = cursor.peek();
+        boolean left = cursor.takeAll(Concept.STITCH_NAME, Concept.NUMBER)
+                && cursor.takeOne(EnumSet.of(Concept.DEFINED_AS, Concept.EQUALS));
+        if (!left) {
+            return false;
+        }
+        int many = clause.get(1).number();
+        boolean one = cursor.is(Concept.NUMBER) && cursor.peek().number() == 1;
+        if (one) {
+            cursor.next();
+        }
+        boolean same = cursor.is(Concept.STITCH_NAME) && cursor.next().stitch().equals(stitch.stitch());
+        cursor.skip(EnumSet.of(Concept.IN, Concept.EACH, Concept.OF, Concept.NEXT));
+        boolean places = cursor.is(Concept.NUMBER) && cursor.next().number() == many;
+        return same && places && cursor.take(Concept.STITCH) && cursor.atEnd();
     }
 
     private static boolean describes(List<Lexeme> clause) {
@@ -150,8 +202,12 @@ final class StitchFacts {
     }
 
     /** The same thing said twice: 'ch., chain', 'st back loop = st in the back loop only', 'DTR is our dropped stitch'. */
-    private static boolean restates(List<Lexeme> clause) {
-        return isTwice(clause) || isSameName(clause) || isNone(clause) || isOfBack(clause) || isList(clause);
+    private boolean restates(List<Lexeme> clause) {
+        return isTwice(clause)
+                || (isSameName(clause) && words.talk().order(clause).isEmpty())
+                || isNone(clause)
+                || isOfBack(clause)
+                || isList(clause);
     }
 
     private static boolean isTwice(List<Lexeme> clause) {

@@ -1,7 +1,7 @@
 # What writers in UK terms call the stitches, beside what the program itself writes. Bars part the spellings.
 
 SHORT = d.c. | d.c | d. c. | dc | double crochet | double crochets | dcs
-TALL = tr | treble | trebles | treble crochet | trs
+TALL = tall stitch | tall stitches | tall st | tall sts | tr | treble | trebles | treble crochet | trs
 CHAIN = ch | chs | chain | chains
 SLIP = sl st | ss | slst | slip st | slip stitch | sl sts | sl
 BACK_LOOP_STITCH = dcblo | blodc | dcbl | bldc | dc-blo | blo-dc

@@ -1,7 +1,7 @@
 # What writers in US terms call the stitches, beside what the program itself writes. Bars part the spellings.
 
 SHORT = s.c. | s.c | sc | single crochet | single crochets | scs
-TALL = d.c. | d.c | dc | double crochet | double crochets | dcs
+TALL = tall stitch | tall stitches | tall st | tall sts | d.c. | d.c | dc | double crochet | double crochets | dcs
 CHAIN = ch | chs | chain | chains
 SLIP = sl st | ss | slst | slip st | slip stitch | sl sts | sl
 BACK_LOOP_STITCH = scblo | blosc | scbl | blsc | sc-blo | blo-sc

@@ -65,9 +65,10 @@ AND = and | & | then
 OR = or
 ONE_CHAIN_EACH_END = one corner chain at each end | 1 corner chain at each end | one corner ch at each end
 STANDING = standing
+ORDINARY = ordinary | normal | regular
 BORDER_OVER = darn in | sew in | run in | work in ends | work in the ends | hide the ends | finish off | fasten off | fasten off yarn | cut yarn | cut the yarn | break yarn | break off | weave in ends | weave in all ends | fo | f.o. | end off | do not turn | don't turn | without turning | do not join | turn | invisible join | close with an invisible join | join invisibly | needle join | block | break off yarn | ends off
 DEFINED_AS = means | stands for
-NOT_OURS = except | instead | omit | omitting | reverse | reversed | mirror | mirrored | backwards | opposite | unless | otherwise | but | increase | inc | decrease | dec | tog | together
+NOT_OURS = swap | swapped | exchange | except | instead | omit | omitting | reverse | reversed | mirror | mirrored | backwards | opposite | unless | otherwise | but | increase | inc | decrease | dec | tog | together
 UNLESS = unless otherwise stated | unless stated otherwise | unless otherwise noted | unless noted otherwise | unless otherwise told | unless told otherwise | unless marked | unless otherwise specified | unless specified otherwise | unless the pattern says otherwise | unless told | unless stated | unless noted
 BEHIND = behind | it covers | that it covers | which it covers | it hides | hides behind it | that hides behind it | lies behind it | which lies behind it |  covered | right behind | behind it | right behind it | in front of which it lies | behind each | covered by it
 GIVES = there should now be | there should be | there will be | you will have | you will now have | you have now | that makes | that gives | this makes | this gives | you should have | you should now have | you now have | now there are | there are now | there are | each side now has | side now has | now has | you have | makes | gives | making | giving | then have | should have
@@ -84,12 +85,12 @@ TENS = twenty | thirty | forty | fifty | sixty | seventy | eighty | ninety
 NUMBERS = one | two | three | four | five | six | seven | eight | nine | ten | eleven | twelve | thirteen | fourteen | fifteen | sixteen | seventeen | eighteen | nineteen | twenty
 
 # Words for the two terms, each followed or led by a word for terms
-UK_NAMES = english | great britain | britain |  uk | u.k. | british | gb | uk/australian | british english
-US_NAMES = us | u.s. | usa | american | us english
+UK_NAMES = united kingdom | english | great britain | britain |  uk | u.k. | british | gb | uk/australian | british english
+US_NAMES = united states | us | u.s. | usa | american | us english
 # Words for terms that may stand further off in the same sentence
 TERM_WORDS_NEAR = terms | term | terminology
 TERM_WORDS = terms | term | terminology | abbreviations | stitch names | crochet terms | crochet terminology | crochet abbreviations | names | notation | crochet notation | conventions | english terms | standard terms | language | pattern | stitches
-TERM_LEADS = terms: | terminology: | abbreviations, | terms are | | terms : | terms - | terms used: | written in | terms are | language: | terms =
+TERM_LEADS = terms: | terminology: | abbreviations, | terms are | terms : | terms - | terms used: | written in | terms are | language: | terms =
 # Stitches that occur in the one terms only: https://craftydogblog.blogspot.com/2011/01/us-vs-uk-terminology.html
 US_ONLY = sc | single crochet | scblo | bloscs | blosc
 
@@ -123,7 +124,7 @@ SINCE_WORDS = since
 EXCEPT_WORDS = without | but
 # What opens a sentence to people; what tells that it is about a mistake; what a sentence about rounds goes on with
 IF_WORDS = if
-MISTAKE_WORDS = too | get | got | wrong | mistake | miscounted | spare | extra
+MISTAKE_WORDS = check | lopsided | crooked | too | get | got | wrong | mistake | miscounted | spare | extra
 THAT_WORDS = that | this | it | they | these | those
 # A sentence that names a round among others goes on as it began
 SO_ON_WORDS = so | etc | way
@@ -131,11 +132,34 @@ MEANS_WORDS = means | is | are | stands
 THOSE_WORDS = they | these | those | them | both | two
 BELONG_WORDS = belong | belongs | begins | ends | part
 NOT_COUNTED_WORDS = dont count | do not count | never count |  are not counted | not counted | do not count | does not count | is not counted | are never counted | never counted | don't count | aren't counted | are not included | not included | aren't included
+# What a count takes in beside what it leaves out
+TAKE_IN_WORDS = take | takes | cover | covers
 BRACKET_WORDS = brackets | bracket | parentheses
 LEAVE_WORDS = leave | leaves
 PEOPLE_WORDS = you | your | we | i | my | me | us | our
 LOOK_WORDS = look | notice | admire
-ROUND_VERBS = has | have | will | needs | need | goes | go | makes | make | is | are | was | were | looks | look | shows | show | begins | begin | tells | tell | brings | bring
+ROUND_VERBS = has | have | will | needs | need | goes | go | makes | make | is | are | was | were | looks | look | shows | show | begins | begin | tells | tell | brings | bring | keeps | keep | gives | give | sits | sit | adds | ends | finishes | hides | covers | draws | frames | forms | lies | lie | lets | helps | stops | holds
+# Words that change the work without a count: which way it goes; what begins an order, and what may stand before that; what is worked
+# beside the rounds that are told; what is done otherwise; which of many. Care with the hand is none of these.
+DIRECTION_WORDS = wrong side | ws | left to right | right to left | other way | other way round | other end | other direction | upside down | clockwise | anticlockwise
+TURN_WORDS = turn | turning | over | work | round | piece | at | after
+ORDER_VERBS = work | worked | do | make | repeat | begin | start | finish | end | add | close | crochet | leave | stop
+PUT_WORDS = put | place
+ORDER_LEADS = now | then | and | last | next | finally | a | an | the | one | all | of | here | please | to | lastly
+EXTRA_WORDS = plain | another | extra | more | further
+OTHERWISE_WORDS = except | instead | reverse | reversed | mirror | mirrored | backwards | opposite | swap | swapped | exchange
+EVERY_ORDINALS = other | second | third | fourth | fifth | sixth | seventh | eighth | ninth | tenth | 2nd | 3rd | 4th | 5th | 6th | 7th | 8th
+CARE_WORDS = loosely | loose | loosen | tight | tightly | tighter | gently | pull | pucker | puckers | ruffle | ruffles | ruffled | taut | slack | lean | neat | neatly | relaxed | tension | firmly | firm | upright | flat
+# How a round is joined; what explains a sign of repeat; where rows of the piece end; what tells how many rounds there are in all
+JOIN_WORDS = join | rejoin | attach | joining
+SIGN_WORDS = brackets | bracket | parentheses | marks | mark | means | mean | indicate | indicates | instructions | between | inside | enclosed | shown | show | shows
+ROW_END_WORDS = ends | end
+DEPTH_WORDS = deep | wide | high | long | tall | altogether | in all | has | is
+PAGE_WORDS = page | sheet | side
+PAGE_OF = of
+# What is left to whoever works: the whole sentence is no order. What is put on stitches and is no stitch
+WISH_WORDS = if you like | if you wish | if you want | if you prefer | if wanted | if liked | if wished | if desired | optional | optionally
+MARKER_WORDS = marker | markers | pin | pins
 QUESTION_SIGN = ?
 NOT_WORDS = not
 US_IN_CAPITALS = us
@@ -145,6 +169,8 @@ BY_DESIGNER = by | design by | designed by | a design by | a pattern by | patter
 COLOUR_NAMES = dark | light | green | white | grey | gray | cream | red | blue | black | brown | yellow | pink | orange | purple | beige | navy | gold | silver | teal | rust | sand | stone | slate | chalk | lilac | mustard
 # Yarns: words before an id, between an id and its name, before a list of names, and words that are no name
 YARN_LEADS = yarn | colour | color | col | shade
+# What a yarn is for, before its letter in brackets: 'Main shade (M): Reedmace'
+YARN_ROLES = main | contrast | contrasting | background | ground
 YARN_IS = is | is the
 YARN_CALLED = called
 YARN_LISTS = yarn | yarns | colour | colours | color | colors | wool | shade | shades

@@ -58,6 +58,7 @@ expected-firstRound = a round, such as 'Round 1 (A): ...'
 expected-roundBefore = Round { $value } before it
 expected-otherRound = Round { $value }, since this one has its words already
 expected-roundOfCount = one of the rounds that these words are for, such as Round { $value }
+expected-roundsInAll = { $value }, the rounds that have words
 expected-wordsOfRound = words for Round { $value }, which is only talked about
 expected-loopsOfLast = the loops of this stitch, since what was said of loops is not for the last round
 expected-multipleAsBefore = the multiple that was told before, of { $value }
