@@ -101,16 +101,16 @@ final class Chunks {
         List<Page.Line> lines = page.lines();
         for (int i = 0; i < lines.size(); i++) {
             Page.Line line = lines.get(i);
+            // The foot of a page may stand within a round, which goes on after it.
+            boolean foot = pageNumber.matcher(line.text()).matches();
             if (line.number() == titleLine) {
                 account.set(line.number(), LineKind.TITLE);
                 open = false;
-            } else if (pageNumber.matcher(line.text()).matches()) {
-                // The foot of a page may stand within a round.
-                continue;
             } else if (line.isBlank() || line.isRule()) {
                 open = false;
-            } else if (!takeHeading(
-                    line, i + 1 < lines.size() && lines.get(i + 1).isRule())) {
+            } else if (!foot
+                    && !takeHeading(
+                            line, i + 1 < lines.size() && lines.get(i + 1).isRule())) {
                 take(line);
             }
         }
