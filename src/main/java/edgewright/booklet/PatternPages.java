@@ -200,8 +200,8 @@ public final class PatternPages {
             double room = roomPt(all);
             boolean fresh = isAfterCover(all) || room < LEAST_ROOM * sheet.heightPt();
             double above = fresh ? 0 : 1.5 * sheet.linePt();
-            List<ColumnSlice> pairs = new ArrayList<>(new ColumnPairs(sheet)
-                    .set(List.copyOf(halves), fresh ? 0 : sheet.heightPt() - room + above));
+            List<ColumnSlice> pairs = new ArrayList<>(
+                    new ColumnPairs(sheet).set(List.copyOf(halves), fresh ? 0 : sheet.heightPt() - room + above));
             if (!pairs.isEmpty()) {
                 pairs.set(0, pairs.get(0).spaced(above));
             }
