@@ -71,7 +71,7 @@ public class PressBenchmark {
 
     @Benchmark
     public byte[] printMarkByMark() throws IOException {
-        PageLayout sheet = new PageLayout(widthPt, heightPt, 0, 0, widthPt, heightPt, 0, 15, 0);
+        PageLayout sheet = new PageLayout(widthPt, heightPt, 0, 0, widthPt, heightPt, 0, 15, 0, false);
         try (PDDocument document = new PDDocument()) {
             PDPage page = new PDPage(new PDRectangle(widthPt, heightPt));
             document.addPage(page);
