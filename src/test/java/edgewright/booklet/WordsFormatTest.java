@@ -346,9 +346,7 @@ class WordsFormatTest {
     void a_page_of_a_sample_is_light_for_all_its_marks(Chart chart) throws IOException {
         String page = WordsFormat.HTML.write(chart, WordingOptions.of(chart, English.LANGUAGE), English.LANGUAGE);
         // Three hundred kilobytes, half of them the figures of techniques, take two seconds at 1.2 Mbit/s. The bound is
-        // ours; the fabric, of which much is
-        // said
-        // again and again, keeps to it as servers pack it.
+        // ours; the fabric, of which much is said again and again, keeps to it as servers pack it.
         assertThat(withoutFabric(page).getBytes(StandardCharsets.UTF_8)).hasSizeLessThan(320_000);
         ByteArrayOutputStream packed = new ByteArrayOutputStream();
         try (OutputStream out = new GZIPOutputStream(packed)) {

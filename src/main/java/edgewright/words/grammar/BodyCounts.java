@@ -9,18 +9,8 @@ final class BodyCounts {
     /** What makes sure that a count follows. */
     private static final Set<Concept> SURE = EnumSet.of(Concept.EQUALS, Concept.STITCH_COUNT, Concept.GIVES);
 
-    private static final Set<Concept> BEGIN = EnumSet.of(
-            Concept.NUMBER,
-            Concept.EQUALS,
-            Concept.TOTAL,
-            Concept.STITCH_COUNT,
-            Concept.GIVES,
-            Concept.TOP,
-            Concept.BOTTOM,
-            Concept.LEFT,
-            Concept.RIGHT,
-            Concept.LONG_EDGE,
-            Concept.SHORT_EDGE);
+    private static final Set<Concept> BEGIN =
+            Concept.andEdges(Concept.NUMBER, Concept.EQUALS, Concept.TOTAL, Concept.STITCH_COUNT, Concept.GIVES);
     private static final Set<Concept> END = EnumSet.of(Concept.STOP, Concept.CLOSE, Concept.SEMICOLON);
 
     private final Cursor cursor;

@@ -118,6 +118,16 @@ public enum Concept {
     public static final Set<Concept> STITCHES =
             EnumSet.of(SHORT, TALL, CHAIN, SLIP, OTHER_STITCH, STITCH_NAME, UNCLEAR_NAME);
 
+    /** The names of the edges of a piece. */
+    private static final Set<Concept> EDGES = EnumSet.of(TOP, BOTTOM, LEFT, RIGHT, LONG_EDGE, SHORT_EDGE);
+
+    /** These concepts and the names of all edges of a piece. */
+    public static Set<Concept> andEdges(Concept first, Concept... more) {
+        EnumSet<Concept> all = EnumSet.of(first, more);
+        all.addAll(EDGES);
+        return all;
+    }
+
     /**
      * What makes a sentence one that hands might have to follow. A sentence without any of these is prose; one with some of
      * them must be understood.

@@ -15,18 +15,12 @@ import java.util.Set;
 public final class Orders {
     private static final Set<Concept> OFTEN = EnumSet.of(Concept.TWICE, Concept.THRICE, Concept.AGAIN);
     private static final Set<Concept> ROUNDS = EnumSet.of(Concept.ROUND, Concept.ROW);
-    private static final Set<Concept> WORKED = EnumSet.of(
+    private static final Set<Concept> WORKED = Concept.andEdges(
             Concept.ROUND,
             Concept.CORNER,
             Concept.YARN_NAME,
             Concept.SIDE,
             Concept.EACH_SIDE,
-            Concept.LEFT,
-            Concept.RIGHT,
-            Concept.TOP,
-            Concept.BOTTOM,
-            Concept.LONG_EDGE,
-            Concept.SHORT_EDGE,
             Concept.SHORT,
             Concept.STITCH_NAME);
     private static final Set<Concept> MADE =

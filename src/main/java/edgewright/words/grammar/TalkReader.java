@@ -28,16 +28,8 @@ public final class TalkReader {
             Concept.MULTIPLE,
             Concept.STAR,
             Concept.TWO_STARS);
-    private static final Set<Concept> NEVER_OF_ROUNDS = EnumSet.of(
-            Concept.YARN_NAME,
-            Concept.ALIKE,
-            Concept.SAME,
-            Concept.TOP,
-            Concept.BOTTOM,
-            Concept.LEFT,
-            Concept.RIGHT,
-            Concept.LONG_EDGE,
-            Concept.SHORT_EDGE);
+    private static final Set<Concept> NEVER_OF_ROUNDS =
+            Concept.andEdges(Concept.YARN_NAME, Concept.ALIKE, Concept.SAME);
     private static final Set<Concept> NEVER_IN_PASSING =
             EnumSet.of(Concept.AGAIN, Concept.MORE, Concept.CORNER, Concept.EACH_SIDE, Concept.MULTIPLE);
     private static final int FEWEST_PLAIN = 2;

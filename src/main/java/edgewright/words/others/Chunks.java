@@ -21,7 +21,7 @@ import java.util.regex.Pattern;
 
 /** Cuts a page into headings, rounds and paragraphs. */
 final class Chunks {
-    private static final Set<Concept> GOES_ON = EnumSet.of(
+    private static final Set<Concept> GOES_ON = Concept.andEdges(
             Concept.STAR,
             Concept.TWO_STARS,
             Concept.OPEN,
@@ -33,12 +33,6 @@ final class Chunks {
             Concept.REPEAT,
             Concept.EQUALS,
             Concept.CORNER,
-            Concept.TOP,
-            Concept.BOTTOM,
-            Concept.LEFT,
-            Concept.RIGHT,
-            Concept.LONG_EDGE,
-            Concept.SHORT_EDGE,
             Concept.AS,
             Concept.BACK_ONLY,
             Concept.MISS,

@@ -144,25 +144,23 @@ public final class MarkdownText implements TextBlockPrinter {
 
     /** Under the heading of the designer's words, by which a reader knows what is not to be worked. */
     private void own(OwnParts own, boolean closing) {
-        List<OwnParts.Part> told = (closing ? own.closing() : own.opening())
-                .stream().filter(part -> !part.text().blocks().isEmpty()).toList();
-        List<OwnParts.Picture> pictures = closing ? own.pictures() : List.of();
-        List<OwnParts.Line> imprint = closing ? own.imprint() : List.of();
-        if (told.isEmpty() && pictures.isEmpty() && imprint.isEmpty()) {
+        OwnParts.Told told = own.told(closing);
+        if (told.isEmpty()) {
             return;
         }
         paragraph("## " + escape(phrases.text("heading-" + PatternPart.Kind.DESIGNER_NOTES)));
-        for (OwnParts.Part part : told) {
+        for (OwnParts.Part part : told.parts()) {
             paragraph("**" + escape(part.title()) + "**");
             lines(OwnLines.markdown().of(part.text()));
         }
-        if (!pictures.isEmpty()) {
+        if (!told.pictures().isEmpty()) {
             paragraph("**" + escape(own.pictureTitle()) + "**");
-            lines(OwnLines.listed(
-                    pictures.stream().map(picture -> escape(picture.words())).toList()));
+            lines(OwnLines.listed(told.pictures().stream()
+                    .map(picture -> escape(picture.words()))
+                    .toList()));
         }
         lines(OwnLines.markdown()
-                .of(imprint, (word, line) -> phrases.text("entry", arg("word", word), arg("text", line))));
+                .of(told.imprint(), (word, line) -> phrases.text("entry", arg("word", word), arg("text", line))));
     }
 
     private void lines(List<OwnLines.Paragraph> paragraphs) {

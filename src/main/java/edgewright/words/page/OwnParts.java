@@ -80,4 +80,18 @@ public record OwnParts(
         closing.forEach(part -> pictures.addAll(part.pictures()));
         return pictures;
     }
+
+    /** What is told in words before or after a pattern whose pages show no pictures. */
+    Told told(boolean afterwards) {
+        List<Part> parts = (afterwards ? closing : opening)
+                .stream().filter(part -> !part.text().blocks().isEmpty()).toList();
+        return afterwards ? new Told(parts, pictures(), imprint) : new Told(parts, List.of(), List.of());
+    }
+
+    /** Parts that have a text, what pictures show, and who publishes. */
+    record Told(List<Part> parts, List<Picture> pictures, List<Line> imprint) {
+        boolean isEmpty() {
+            return parts.isEmpty() && pictures.isEmpty() && imprint.isEmpty();
+        }
+    }
 }

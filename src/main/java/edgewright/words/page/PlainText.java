@@ -153,29 +153,27 @@ public final class PlainText implements TextBlockPrinter {
 
     /** Indented under the heading of the designer's words, so that no line of theirs can pass for a heading or a round. */
     private void own(Messages phrases, OwnParts own, boolean closing) {
-        List<OwnParts.Part> told = (closing ? own.closing() : own.opening())
-                .stream().filter(part -> !part.text().blocks().isEmpty()).toList();
-        List<OwnParts.Picture> pictures = closing ? own.pictures() : List.of();
-        List<OwnParts.Line> imprint = closing ? own.imprint() : List.of();
-        if (told.isEmpty() && pictures.isEmpty() && imprint.isEmpty()) {
+        OwnParts.Told told = own.told(closing);
+        if (told.isEmpty()) {
             return;
         }
         text.append('\n');
         heading(phrases.text("heading-" + PatternPart.Kind.DESIGNER_NOTES), "-");
         String gap = "";
-        for (OwnParts.Part part : told) {
+        for (OwnParts.Part part : told.parts()) {
             text.append(gap);
             wrap(part.title(), INDENT, INDENT + INDENT);
             lines(OwnLines.plain().of(part.text()));
             gap = "\n";
         }
-        if (!pictures.isEmpty()) {
+        if (!told.pictures().isEmpty()) {
             text.append(gap);
             wrap(own.pictureTitle(), INDENT, INDENT + INDENT);
-            lines(OwnLines.listed(pictures.stream().map(OwnParts.Picture::words).toList()));
+            lines(OwnLines.listed(
+                    told.pictures().stream().map(OwnParts.Picture::words).toList()));
         }
         lines(OwnLines.plain()
-                .of(imprint, (word, line) -> phrases.text("entry", arg("word", word), arg("text", line))));
+                .of(told.imprint(), (word, line) -> phrases.text("entry", arg("word", word), arg("text", line))));
     }
 
     private void lines(List<OwnLines.Paragraph> paragraphs) {

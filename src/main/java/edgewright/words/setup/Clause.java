@@ -10,16 +10,7 @@ import java.util.Set;
 /** Looks into the words of a clause, wherever in it they stand. */
 final class Clause {
     /** Words for sides, one or several. */
-    static final Set<Concept> SIDES = EnumSet.of(
-            Concept.EACH_SIDE,
-            Concept.THREE_MORE_SIDES,
-            Concept.SIDE,
-            Concept.TOP,
-            Concept.BOTTOM,
-            Concept.LEFT,
-            Concept.RIGHT,
-            Concept.LONG_EDGE,
-            Concept.SHORT_EDGE);
+    static final Set<Concept> SIDES = Concept.andEdges(Concept.EACH_SIDE, Concept.THREE_MORE_SIDES, Concept.SIDE);
 
     /** What parts one thing that is said from the next. */
     static final Set<Concept> PARTING = EnumSet.of(

@@ -111,10 +111,17 @@ final class BackWording {
                 && first.side().multiple().isEmpty()
                 && last.side().multiple().isEmpty()
                 && counted == !last.side().counts().isEmpty()
-                && (!counted
-                        || AlikeRounds.growthOf(
-                                        rounds.stream().map(BackRound::side).toList())
-                                .isPresent());
+                && (!counted || goOnGrowing(rounds));
+    }
+
+    /** Whether the last of these rounds is as much larger than the one before it as the second is than the first. */
+    private static boolean goOnGrowing(List<BackRound> rounds) {
+        Optional<Integer> growth = growth(rounds.subList(0, 2));
+        return growth.isPresent() && growth.equals(growth(rounds.subList(rounds.size() - 2, rounds.size())));
+    }
+
+    private static Optional<Integer> growth(List<BackRound> rounds) {
+        return AlikeRounds.growthOf(rounds.stream().map(BackRound::side).toList());
     }
 
     private String together(List<BackRound> rounds) {
