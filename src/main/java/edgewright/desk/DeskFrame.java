@@ -11,7 +11,8 @@ import edgewright.desk.canvas.MotifCommands;
 import edgewright.desk.dialogs.NewChartDialog;
 import edgewright.desk.guide.GuideCommands;
 import edgewright.desk.jobs.FileCommands;
-import edgewright.desk.jobs.Jobs;
+import edgewright.desk.jobs.Lanes;
+import edgewright.desk.jobs.Lanes.Lane;
 import edgewright.desk.jobs.Questions;
 import edgewright.desk.output.ProofCommands;
 import edgewright.desk.output.PublishCommands;
@@ -76,7 +77,7 @@ public final class DeskFrame extends JFrame {
     private final transient Messages says;
     private final transient Questions asking;
     private final transient FindingSentences sentences;
-    private final transient Jobs jobs;
+    private final transient Lanes lanes;
     private final transient FileCommands files;
     private final transient PublishCommands publishing;
     private final transient ProofCommands proving;
@@ -103,10 +104,10 @@ public final class DeskFrame extends JFrame {
         setDefaultCloseOperation(DO_NOTHING_ON_CLOSE);
         bench = new Workbench(first, Optional.empty(), language);
         status = new StatusLine(bench, language);
-        jobs = new Jobs(status, language);
-        files = new FileCommands(bench, settings, asking, jobs, status::tell, view.language());
-        publishing = new PublishCommands(this, bench, asking, jobs, view, settings);
-        proving = new ProofCommands(this, bench, view, jobs);
+        lanes = new Lanes(status::board, language);
+        files = new FileCommands(bench, settings, asking, lanes.in(Lane.FILE), status::tell, view.language());
+        publishing = new PublishCommands(this, bench, asking, lanes.in(Lane.EXPORT), view, settings);
+        proving = new ProofCommands(this, bench, view, lanes.in(Lane.EXPORT));
         canvas = new ChartCanvas(bench, view);
         forms = new FormCommands(this, bench, view);
         findings = new FindingsPane(bench, sentences, language);
@@ -136,9 +137,9 @@ public final class DeskFrame extends JFrame {
                 canvas.requestFocusInWindow();
             }
         });
-        view.listen(actions::refresh);
-        view.listen(() -> settings.setCounting(view.counting()));
-        jobs.listen(actions::refresh);
+        view.listen(change -> actions.refresh());
+        view.listen(change -> settings.setCounting(view.counting()));
+        lanes.listen(actions::refresh);
         rounds.rounds().getSelectionModel().addListSelectionListener(event -> actions.refresh());
         actions.afterRefresh(this::nameUndo);
     }
@@ -217,11 +218,13 @@ public final class DeskFrame extends JFrame {
                 "open", () -> files.whenNothingIsLost(() -> asking.fileToOpen().ifPresent(files::open)), this::isFree);
         actions.add("save", () -> files.save(() -> {}), this::isFree);
         actions.add("saveAs", () -> files.saveAs(() -> {}), this::isFree);
-        actions.add("readText", new ReadingCommands(this, bench, view, jobs, asking, this::lay)::read);
-        actions.add("prove", proving::prove, () -> isFree() && !bench.verdict().hasErrors());
-        actions.add("publish", publishing::publish, this::isFree);
-        actions.add("picture", publishing::picture, this::isFree);
-        actions.add("saveWords", publishing::words, this::isFree);
+        actions.add(
+                "readText", new ReadingCommands(this, bench, view, lanes.in(Lane.PREVIEW), asking, this::lay)::read);
+        actions.add(
+                "prove", proving::prove, () -> canExport() && !bench.verdict().hasErrors());
+        actions.add("publish", publishing::publish, this::canExport);
+        actions.add("picture", publishing::picture, this::canExport);
+        actions.add("saveWords", publishing::words, this::canExport);
         actions.add("properties", forms::properties);
         actions.add("ownPages", new OwnCommands(this, bench, asking, view.language())::ownPages);
         new GuideCommands(this, bench, view).addTo(actions);
@@ -328,7 +331,11 @@ public final class DeskFrame extends JFrame {
     }
 
     private boolean isFree() {
-        return !jobs.isBusy();
+        return !lanes.in(Lane.FILE).isBusy();
+    }
+
+    private boolean canExport() {
+        return !lanes.in(Lane.EXPORT).isBusy();
     }
 
     private boolean hasFindings() {
@@ -361,7 +368,9 @@ public final class DeskFrame extends JFrame {
     }
 
     private void quit() {
-        if (!files.isBusy()) {
+        if (lanes.isBusy()) {
+            status.tell(says.text("news-busy"));
+        } else {
             files.whenNothingIsLost(this::dispose);
         }
     }

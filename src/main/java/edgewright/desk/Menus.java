@@ -118,7 +118,7 @@ final class Menus {
             JRadioButtonMenuItem item = MenuLine.oneOf(actions.get(id), language);
             menu.add(named(item, id));
             Runnable follow = () -> item.setSelected(view.counting() == way);
-            view.listen(follow);
+            view.listen(change -> follow.run());
             follow.run();
         }
     }
@@ -130,7 +130,7 @@ final class Menus {
             JRadioButtonMenuItem item = MenuLine.oneOf(actions.get(id), language);
             menu.add(named(item, id));
             Runnable follow = () -> item.setSelected(view.layers() == layers);
-            view.listen(follow);
+            view.listen(change -> follow.run());
             follow.run();
         }
         fill(menu, "-", "turn", "-", "zoomIn", "zoomOut", "fit", "-");

@@ -18,6 +18,7 @@ import edgewright.desk.dialogs.SideDialog;
 import edgewright.desk.guide.GuideWindow;
 import edgewright.desk.guide.PatternDetailsDialog;
 import edgewright.desk.jobs.Jobs;
+import edgewright.desk.jobs.Lanes;
 import edgewright.desk.jobs.Questions;
 import edgewright.desk.output.PictureDialog;
 import edgewright.desk.output.PublishDialog;
@@ -106,7 +107,9 @@ final class AllWindows {
                         desk,
                         desk.bench(),
                         new ChartView(English.LANGUAGE),
-                        new Jobs(new StatusLine(desk.bench(), English.LANGUAGE), English.LANGUAGE),
+                        new Jobs(
+                                new StatusLine(desk.bench(), English.LANGUAGE).board(Lanes.Lane.PREVIEW),
+                                English.LANGUAGE),
                         new Questions(desk, English.LANGUAGE),
                         chart -> {})
                 .read());

@@ -143,7 +143,7 @@ class UnsavedWorkWindowTest {
 
     /** Does something once, after the next job has begun and before it can be over. */
     private void whenTheNextJobBegins(Runnable deed) {
-        JProgressBar bar = (JProgressBar) named(desk, "progress");
+        JProgressBar bar = (JProgressBar) named(desk, "progress.FILE");
         boolean[] done = {false};
         execute(() -> bar.addPropertyChangeListener("indeterminate", event -> {
             if (Boolean.TRUE.equals(event.getNewValue()) && !done[0]) {

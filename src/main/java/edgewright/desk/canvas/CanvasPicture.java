@@ -89,12 +89,6 @@ final class CanvasPicture {
     double heightMm() {
         return corner.heightMm();
     }
-
-    /** Whether it is rotated as the chart is looked at now. */
-    boolean liesAs(ChartView view) {
-        return turn == view.turn();
-    }
-
     /** Whether this is how the chart is looked at still. */
     boolean isLookedAt(ChartView view) {
         return turn == view.turn()

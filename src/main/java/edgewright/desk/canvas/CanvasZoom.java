@@ -27,8 +27,6 @@ final class CanvasZoom {
         }
     };
     private Optional<JViewport> watched = Optional.empty();
-    private boolean fitted = true;
-    private boolean fitting;
 
     CanvasZoom(ChartCanvas canvas, ChartView view) {
         this.canvas = canvas;
@@ -44,25 +42,18 @@ final class CanvasZoom {
 
     /** Makes the whole chart fit into its window, as large as can be without getting coarse. */
     void fit() {
-        fitted = true;
+        view.fit();
         refit();
     }
 
     /** Fits the chart once more, if it is fitted. */
     void refit() {
-        if (!fitted || !(canvas.getParent() instanceof JViewport window) || window.getWidth() == 0) {
+        if (!view.isFitted() || !(canvas.getParent() instanceof JViewport window) || window.getWidth() == 0) {
             return;
         }
-        fitting = true;
-        view.zoomTo(CanvasWindow.fittingCellPx(
+        view.fitTo(CanvasWindow.fittingCellPx(
                 window, canvas.cellsAcross(), canvas.cellsDown(), MARGIN_PX, LARGEST_FIT_PX));
-        fitting = false;
         canvas.revalidate();
-    }
-
-    /** Notes that the cells have another size now. */
-    void changed() {
-        fitted = fitting;
     }
 
     /** Zooms a step in or out; what lies under the point stays there. */

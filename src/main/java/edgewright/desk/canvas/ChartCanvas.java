@@ -6,6 +6,7 @@ import edgewright.chart.GridCell;
 import edgewright.chart.Place;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.PlaceTexts;
+import edgewright.desk.work.ViewChange;
 import edgewright.desk.work.Workbench;
 import edgewright.desk.work.WorkbenchChange;
 import edgewright.draw.picture.CornerLayout;
@@ -264,9 +265,8 @@ public final class ChartCanvas extends JComponent implements Scrollable, Accessi
         return true;
     }
 
-    private void viewChanged() {
+    private void viewChanged(ViewChange change) {
         boolean resized = shownCellPx != view.cellPx();
-        boolean turned = !picture.liesAs(view);
         if (!resized && picture.isLookedAt(view)) {
             // How sides are counted, and for which size, is not seen here.
             return;
@@ -276,13 +276,10 @@ public final class ChartCanvas extends JComponent implements Scrollable, Accessi
         }
         shownCellPx = view.cellPx();
         layAnew();
-        if (resized) {
-            zoom.changed();
-        }
-        if (turned) {
+        if (change == ViewChange.TURN) {
             zoom.refit();
         }
-        if (resized || turned) {
+        if (resized || change == ViewChange.TURN) {
             showCursor();
         }
     }

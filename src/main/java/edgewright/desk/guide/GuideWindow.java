@@ -16,6 +16,7 @@ import edgewright.desk.parts.YarnCard;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.GuideTicks;
 import edgewright.desk.work.RoundGuide;
+import edgewright.desk.work.ViewChange;
 import edgewright.desk.work.Workbench;
 import edgewright.desk.work.WorkbenchChange;
 import edgewright.texts.Messages;
@@ -69,7 +70,11 @@ public final class GuideWindow extends JDialog {
         setName("guideWindow");
         setContentPane(layOut());
         bench.listen(this::changed);
-        view.listen(writing);
+        view.listen(change -> {
+            if (change == ViewChange.COUNTING || change == ViewChange.REPEATS) {
+                writing.run();
+            }
+        });
         write();
         setSize(new Dimension(620, 640));
         setMinimumSize(new Dimension(480, 420));

@@ -3,12 +3,16 @@ package edgewright.desk.jobs;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
 import java.util.function.Consumer;
 import java.util.function.IntConsumer;
 import javax.swing.SwingWorker;
 
-/** Work that takes a while, done beside the event thread: one job at a time, with its progress and a way to stop it. */
+/**
+ * Work that takes a while, done beside the event thread: one job at a time, with its progress and a way to stop it. A mistake
+ * in the program is not only said: it goes on as it was thrown, with its cause, to whoever tells of such.
+ */
 public final class Jobs {
     /** Where the progress of a job is shown. Called on the event thread only. */
     public interface Board {
@@ -146,10 +150,12 @@ public final class Jobs {
         @Override
         protected void done() {
             String outcome = broken;
+            Throwable mistake = null;
             try {
                 outcome = done.with(get());
             } catch (ExecutionException e) {
                 outcome = failed.because(e.getCause());
+                mistake = e.getCause();
             } catch (InterruptedException e) {
                 // The result is there when done() is called, so nobody waits here.
                 Thread.currentThread().interrupt();
@@ -157,6 +163,17 @@ public final class Jobs {
             } finally {
                 // Also where the outcome could not be taken; the mistake itself is told of by the window.
                 over.accept(outcome);
+            }
+            passOn(mistake);
+        }
+
+        /** A problem that nobody could foresee goes on; one with files, or being asked to stop, was foreseen. */
+        private static void passOn(Throwable problem) {
+            if (problem instanceof Error error) {
+                throw error;
+            }
+            if (problem instanceof RuntimeException mistake && !(problem instanceof CancellationException)) {
+                throw mistake;
             }
         }
     }

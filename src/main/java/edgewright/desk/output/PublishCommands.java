@@ -228,9 +228,8 @@ public final class PublishCommands {
             asking.tellSentence(new ProblemSentences(view.language()).of(file, known.problem()));
         } else if (problem instanceof IOException) {
             asking.tellSentence("news.notWritten", says.text("news-notWritten", arg("file", nameOf(file))));
-        } else {
-            asking.tellSentence("news.failed", says.text("news-failed", arg("file", nameOf(file))));
         }
+        // A mistake in the program is told of by the window, with its cause.
         return says.text("news-notWritten", arg("file", nameOf(file)));
     }
 }

@@ -41,7 +41,7 @@ public final class RoundTable extends AbstractTableModel {
         repeats = view.repeats();
         count();
         bench.listen(this::changed);
-        view.listen(() -> count(view.counting(), view.repeats()));
+        view.listen(change -> count(view.counting(), view.repeats()));
     }
 
     /** The round that a row shows; rows count from 0, at the top. */

@@ -103,7 +103,7 @@ public final class RoundsPane extends JPanel {
         counting.setRenderer(Forms.renderer((Counting way) -> common.text("counting-" + way.name())));
         counting.setSelectedItem(view.counting());
         counting.addActionListener(event -> view.count((Counting) counting.getSelectedItem()));
-        view.listen(() -> counting.setSelectedItem(view.counting()));
+        view.listen(change -> counting.setSelectedItem(view.counting()));
         line.add(counting, "span, growx, wmin 0");
         return line;
     }

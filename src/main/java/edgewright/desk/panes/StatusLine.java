@@ -3,6 +3,7 @@ package edgewright.desk.panes;
 import static edgewright.texts.Arg.arg;
 
 import edgewright.desk.jobs.Jobs;
+import edgewright.desk.jobs.Lanes;
 import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.Look;
 import edgewright.desk.work.PlaceTexts;
@@ -20,40 +21,26 @@ import net.miginfocom.swing.MigLayout;
 
 /**
  * The line at the foot of the window: what the stitch at the cursor is, stands on and lands in; what was done last; and how far
- * a job in the background is.
+ * the jobs in the background are, a bar for each lane in which one runs.
  */
-public final class StatusLine extends JPanel implements Jobs.Board {
+public final class StatusLine extends JPanel {
     private final transient Workbench bench;
     private final transient Messages says;
     private final transient PlaceTexts places;
     private final JLabel stitch = new JLabel();
     private final JLabel news = Look.quiet("");
-    private final JProgressBar progress = new JProgressBar();
-    private final JButton cancel = new JButton();
     private transient Optional<Workbench.Deed> said = Optional.empty();
-    private transient Runnable onCancel = () -> {};
 
     public StatusLine(Workbench bench, Language language) {
         super(new MigLayout(
-                "insets 5 12 5 12, gap 12, hidemode 3", "[grow, fill, shrinkprio 50][shrinkprio 200][][]", "[26!]"));
+                "insets 5 12 5 12, gap 12, hidemode 3", "[grow, fill, shrinkprio 50][shrinkprio 200]", "[26!]"));
         this.bench = bench;
         says = language.messages("desk/panes");
         places = new PlaceTexts(language);
-        Forms.caption(cancel, says.text("status-cancel"));
         stitch.setName("stitchAtCursor");
         news.setName("news");
-        progress.setName("progress");
-        progress.getAccessibleContext().setAccessibleName(says.text("status-progress"));
-        cancel.setName("cancelJob");
-        cancel.addActionListener(event -> {
-            cancel.setEnabled(false);
-            onCancel.run();
-        });
         add(stitch, "wmin 0");
         add(news, "wmin 0");
-        add(progress, "width 140!");
-        add(cancel);
-        clear();
         bench.listen(change -> {
             say();
             sayDeed();
@@ -74,33 +61,9 @@ public final class StatusLine extends JPanel implements Jobs.Board {
         news.getAccessibleContext().setAccessibleName(text);
     }
 
-    @Override
-    public void begin(String job, Optional<Runnable> stop) {
-        onCancel = stop.orElse(() -> {});
-        tell(job);
-        progress.setIndeterminate(true);
-        progress.setValue(0);
-        progress.setVisible(true);
-        cancel.setEnabled(true);
-        cancel.setVisible(stop.isPresent());
-    }
-
-    @Override
-    public void progress(int percent) {
-        progress.setIndeterminate(false);
-        progress.setValue(percent);
-    }
-
-    @Override
-    public void end(String outcome) {
-        clear();
-        tell(outcome);
-    }
-
-    private void clear() {
-        progress.setVisible(false);
-        progress.setIndeterminate(false);
-        cancel.setVisible(false);
+    /** Where a lane of jobs shows how far it is. To be asked once for each lane. */
+    public Jobs.Board board(Lanes.Lane lane) {
+        return new JobBoard(lane);
     }
 
     /** Says what was done to the chart, once. */
@@ -116,6 +79,56 @@ public final class StatusLine extends JPanel implements Jobs.Board {
         if (!sentence.equals(stitch.getText())) {
             stitch.setText(sentence);
             stitch.setToolTipText(sentence);
+        }
+    }
+
+    /** The bar of one lane, and the button that stops its job; only there while one runs. */
+    private final class JobBoard implements Jobs.Board {
+        private final JProgressBar progress = new JProgressBar();
+        private final JButton cancel = Forms.caption(new JButton(), says.text("status-cancel"));
+        private Runnable onCancel = () -> {};
+
+        JobBoard(Lanes.Lane lane) {
+            progress.setName("progress." + lane);
+            progress.getAccessibleContext().setAccessibleName(says.text("status-progress"));
+            cancel.setName("cancelJob." + lane);
+            cancel.addActionListener(event -> {
+                cancel.setEnabled(false);
+                onCancel.run();
+            });
+            add(progress, "width 120!");
+            add(cancel);
+            clear();
+        }
+
+        @Override
+        public void begin(String job, Optional<Runnable> stop) {
+            onCancel = stop.orElse(() -> {});
+            tell(job);
+            progress.setToolTipText(job);
+            progress.setIndeterminate(true);
+            progress.setValue(0);
+            progress.setVisible(true);
+            cancel.setEnabled(true);
+            cancel.setVisible(stop.isPresent());
+        }
+
+        @Override
+        public void progress(int percent) {
+            progress.setIndeterminate(false);
+            progress.setValue(percent);
+        }
+
+        @Override
+        public void end(String outcome) {
+            clear();
+            tell(outcome);
+        }
+
+        private void clear() {
+            progress.setVisible(false);
+            progress.setIndeterminate(false);
+            cancel.setVisible(false);
         }
     }
 }

@@ -58,7 +58,7 @@ public final class ToolTray extends JPanel {
             }
         });
         bench.listen(change -> follow());
-        view.listen(this::follow);
+        view.listen(change -> follow());
         follow();
     }
 

@@ -9,6 +9,7 @@ import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.Look;
 import edgewright.desk.parts.TextClipboard;
 import edgewright.desk.work.ChartView;
+import edgewright.desk.work.ViewChange;
 import edgewright.desk.work.Workbench;
 import edgewright.desk.work.WorkbenchChange;
 import edgewright.texts.Messages;
@@ -77,7 +78,11 @@ public final class WordsPane extends JPanel {
         scroll.setName("wordsScroll");
         add(scroll, "span, hmin 40");
         bench.listen(this::changed);
-        view.listen(this::write);
+        view.listen(change -> {
+            if (change == ViewChange.COUNTING) {
+                write();
+            }
+        });
         write();
     }
 

@@ -2,6 +2,7 @@ package edgewright.desk.parts;
 
 import edgewright.chart.PerSide;
 import edgewright.desk.work.ChartView;
+import edgewright.desk.work.ViewChange;
 import javax.swing.JSpinner;
 import javax.swing.SpinnerNumberModel;
 
@@ -15,17 +16,22 @@ public final class SizeSpinners {
     private final ChartView view;
     private final JSpinner level;
     private final JSpinner upright;
-    /** Set while the numbers follow the view: between the two settings they are of no size that anybody chose. */
-    private boolean following;
 
     /** The two numbers of this view, under these names. */
     public SizeSpinners(ChartView view, String levelName, String uprightName) {
         this.view = view;
         level = spinner(levelName, view.repeats().top());
         upright = spinner(uprightName, view.repeats().left());
-        level.addChangeListener(event -> tell());
-        upright.addChangeListener(event -> tell());
-        view.listen(this::follow);
+        // Each says its own number only: while the two follow the view they are of no size that anybody chose.
+        level.addChangeListener(event -> view.resize(
+                PerSide.pairs(FormDialog.value(level), view.repeats().left())));
+        upright.addChangeListener(
+                event -> view.resize(PerSide.pairs(view.repeats().top(), FormDialog.value(upright))));
+        view.listen(change -> {
+            if (change == ViewChange.REPEATS) {
+                follow();
+            }
+        });
     }
 
     public JSpinner level() {
@@ -36,20 +42,9 @@ public final class SizeSpinners {
         return upright;
     }
 
-    private void tell() {
-        if (following) {
-            return;
-        }
-        int across = FormDialog.value(level);
-        int down = FormDialog.value(upright);
-        view.resize(PerSide.pairs(across, down));
-    }
-
     private void follow() {
-        following = true;
         level.setValue(view.repeats().top());
         upright.setValue(view.repeats().left());
-        following = false;
     }
 
     private static JSpinner spinner(String name, int repeats) {

@@ -89,7 +89,7 @@ public final class PieceWindow extends JDialog {
                 laying.run();
             }
         });
-        view.listen(() -> piece.count(view.counting()));
+        view.listen(change -> piece.count(view.counting()));
         piece.listen(this::follow);
         follow();
         open(owner);

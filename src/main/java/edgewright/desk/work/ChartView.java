@@ -4,8 +4,7 @@ import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
 import edgewright.draw.picture.Rotation;
 import edgewright.texts.Language;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.function.Consumer;
 
 /** How the chart is looked at: how large, how turned, which layers, how its sides are counted, for which size, and in which language. Nothing of it belongs to the chart. */
 public final class ChartView {
@@ -29,8 +28,9 @@ public final class ChartView {
 
     private static final int USUAL_REPEATS = 6;
 
-    private final List<Runnable> listeners = new ArrayList<>();
+    private final Listeners<ViewChange> listeners = new Listeners<>();
     private int cellPx = 18;
+    private boolean fitted = true;
     private Rotation turn = Rotation.NONE;
     private Layers layers = Layers.BOTH;
     private Counting counting;
@@ -73,7 +73,7 @@ public final class ChartView {
     public void count(Counting way) {
         if (counting != way) {
             counting = way;
-            tell();
+            listeners.tell(ViewChange.COUNTING);
         }
     }
 
@@ -85,21 +85,54 @@ public final class ChartView {
     public void resize(PerSide<Integer> size) {
         if (!repeats.equals(size)) {
             repeats = size;
-            tell();
+            listeners.tell(ViewChange.REPEATS);
         }
     }
 
-    public void listen(Runnable listener) {
-        listeners.add(listener);
+    /** Tells the listener what is looked at otherwise, from now on. */
+    public Listening listen(Consumer<ViewChange> listener) {
+        return listeners.add(listener);
     }
 
-    /** Makes the cells that large, within the steps there are. */
+    /** Lets every listener go. */
+    void endListening() {
+        listeners.endAll();
+    }
+
+    /** Makes the cells that large, within the steps there are. A chart that was fitted is so no more if that is another size. */
     public void zoomTo(int px) {
-        int within = Math.max(STEPS_PX[0], Math.min(px, STEPS_PX[STEPS_PX.length - 1]));
-        if (within != cellPx) {
-            cellPx = within;
-            tell();
+        if (within(px) != cellPx) {
+            size(within(px), false);
         }
+    }
+
+    /** Whether the chart is as large as its window lets it be, and is to stay so. */
+    public boolean isFitted() {
+        return fitted;
+    }
+
+    /** Notes that the chart is to be as large as its window lets it be; whoever shows it says how large that is. */
+    public void fit() {
+        size(cellPx, true);
+    }
+
+    /** Makes the cells of a fitted chart that large, within the steps there are; one that is not fitted stays as it is. */
+    public void fitTo(int px) {
+        if (fitted) {
+            size(within(px), true);
+        }
+    }
+
+    private void size(int px, boolean fits) {
+        if (px != cellPx || fits != fitted) {
+            cellPx = px;
+            fitted = fits;
+            listeners.tell(ViewChange.SIZE);
+        }
+    }
+
+    private static int within(int px) {
+        return Math.max(STEPS_PX[0], Math.min(px, STEPS_PX[STEPS_PX.length - 1]));
     }
 
     public boolean canZoom(int by) {
@@ -114,13 +147,13 @@ public final class ChartView {
     /** Shows the chart turned clockwise by a quarter more. */
     public void turnOn() {
         turn = turn.clockwise();
-        tell();
+        listeners.tell(ViewChange.TURN);
     }
 
     public void show(Layers shown) {
         if (layers != shown) {
             layers = shown;
-            tell();
+            listeners.tell(ViewChange.LAYERS);
         }
     }
 
@@ -139,9 +172,5 @@ public final class ChartView {
             }
         }
         return cellPx;
-    }
-
-    private void tell() {
-        listeners.forEach(Runnable::run);
     }
 }

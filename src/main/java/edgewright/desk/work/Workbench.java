@@ -16,7 +16,6 @@ import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 
@@ -30,7 +29,7 @@ import java.util.function.UnaryOperator;
  * <p>For one thread only, which is the event thread in the window.
  */
 public final class Workbench {
-    private final List<Consumer<WorkbenchChange>> listeners = new CopyOnWriteArrayList<>();
+    private final Listeners<WorkbenchChange> listeners = new Listeners<>();
     private final Messages says;
     private History history;
     private Chart chart;
@@ -114,8 +113,13 @@ public final class Workbench {
     }
 
     /** Tells the listener of every change from now on, after it has happened. */
-    public void listen(Consumer<WorkbenchChange> listener) {
-        listeners.add(listener);
+    public Listening listen(Consumer<WorkbenchChange> listener) {
+        return listeners.add(listener);
+    }
+
+    /** Lets every listener go. */
+    void endListening() {
+        listeners.endAll();
     }
 
     /**
@@ -247,8 +251,7 @@ public final class Workbench {
     }
 
     private void tell(WorkbenchChange.Kind kind, Chart before) {
-        WorkbenchChange change = new WorkbenchChange(kind, before, chart);
-        listeners.forEach(listener -> listener.accept(change));
+        listeners.tell(new WorkbenchChange(kind, before, chart));
     }
 
     /**

@@ -82,7 +82,7 @@ public final class YarnWindow extends JDialog {
         setLayout(new BorderLayout());
         add(sizeRow(), BorderLayout.NORTH);
         add(tabs(), BorderLayout.CENTER);
-        view.listen(() -> {
+        view.listen(change -> {
             if (isVisible() && !view.repeats().equals(asked)) {
                 begin();
             }

@@ -31,6 +31,7 @@ edit-properties = chart properties
 edit-letters = round { $round } in letters
 
 # What happens in the background, and what came of it
+news-busy = Wait for the job that is running, or cancel it.
 news-mistakeAgain = The same mistake in the program was met again. Save the chart.
 
 # Help

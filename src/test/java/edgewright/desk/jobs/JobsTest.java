@@ -139,6 +139,70 @@ class JobsTest {
         assertThat(said).containsExactly("Saving", "saved on the event thread: true");
     }
 
+    @Test
+    void aMistakeInTheProgramIsSaidAndGoesOnWithItsCause() throws Exception {
+        List<Throwable> met = new CopyOnWriteArrayList<>();
+        IllegalStateException mistake = new IllegalStateException("no such round", new IOException("the disk is full"));
+        onEventThread(() -> Thread.currentThread().setUncaughtExceptionHandler((thread, problem) -> met.add(problem)));
+        onEventThread(() -> jobs.begin(
+                "Publishing",
+                worker -> {
+                    throw mistake;
+                },
+                result -> "published",
+                problem -> "not written"));
+        await();
+
+        onEventThread(() -> Thread.currentThread().setUncaughtExceptionHandler(null));
+        assertThat(said).containsExactly("Publishing", "not written on the event thread: true");
+        assertThat(met).containsExactly(mistake);
+    }
+
+    @Test
+    void aChartIsSavedWhileItsPatternIsMade() throws Exception {
+        Lanes lanes = new Lanes(lane -> new Silent(), English.LANGUAGE);
+        CountDownLatch saved = new CountDownLatch(1);
+        CountDownLatch published = new CountDownLatch(1);
+        onEventThread(() -> {
+            lanes.in(Lanes.Lane.EXPORT)
+                    .begin(
+                            "Publishing",
+                            worker -> saved.await(60, TimeUnit.SECONDS),
+                            inTime -> {
+                                published.countDown();
+                                return "saved meanwhile: " + inTime;
+                            },
+                            Throwable::getMessage);
+            lanes.in(Lanes.Lane.FILE)
+                    .begin(
+                            "Saving",
+                            worker -> 1,
+                            result -> {
+                                saved.countDown();
+                                return "saved";
+                            },
+                            Throwable::getMessage);
+            assertThat(lanes.in(Lanes.Lane.PREVIEW).isBusy()).isFalse();
+            assertThat(lanes.isBusy()).isTrue();
+        });
+
+        assertThat(published.await(60, TimeUnit.SECONDS)).isTrue();
+        assertThat(saved.getCount()).isZero();
+        onEventThread(() -> assertThat(lanes.isBusy()).isFalse());
+    }
+
+    /** A board that nobody looks at. */
+    private record Silent() implements Jobs.Board {
+        @Override
+        public void begin(String job, Optional<Runnable> stop) {}
+
+        @Override
+        public void progress(int percent) {}
+
+        @Override
+        public void end(String outcome) {}
+    }
+
     private void await() throws InterruptedException {
         assertThat(over.await(60, TimeUnit.SECONDS)).isTrue();
     }

@@ -153,4 +153,3 @@ news-refused = Not published: the chart has error findings.
 news-words = Saved the words to { $file }
 news-picture = Saved the picture to { $file }
 news-notWritten = { $file } was not written.
-news-failed = { $file } was not written: something went wrong in the program. Your chart is as it was.
