@@ -39,7 +39,7 @@ public final class Desk {
         Look.speak(language);
         SwingUtilities.invokeLater(() -> {
             Settings settings = Settings.ofUser();
-            Look.setUp(settings.dark());
+            Look.setUp(settings.theme());
             DeskFrame frame = new DeskFrame(blank(language), settings, language);
             Thread.currentThread().setUncaughtExceptionHandler((thread, problem) -> frame.tellOf(problem));
             frame.setVisible(true);

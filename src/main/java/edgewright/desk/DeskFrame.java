@@ -26,6 +26,7 @@ import edgewright.desk.panes.YarnsPane;
 import edgewright.desk.parts.DeskActions;
 import edgewright.desk.parts.DeskIcon;
 import edgewright.desk.parts.Forms;
+import edgewright.desk.parts.KeptPlace;
 import edgewright.desk.parts.KeptSplit;
 import edgewright.desk.parts.Look;
 import edgewright.desk.parts.ShortText;
@@ -33,9 +34,12 @@ import edgewright.desk.piece.PieceWindow;
 import edgewright.desk.reading.ReadingCommands;
 import edgewright.desk.work.ChartCommands;
 import edgewright.desk.work.ChartView;
+import edgewright.desk.work.Document;
 import edgewright.desk.work.KnownMistakes;
 import edgewright.desk.work.RoundRange;
 import edgewright.desk.work.Settings;
+import edgewright.desk.work.Theme;
+import edgewright.desk.work.ViewMemory;
 import edgewright.desk.work.Workbench;
 import edgewright.desk.work.WorkbenchChange;
 import edgewright.desk.yarn.YarnWindow;
@@ -70,6 +74,7 @@ public final class DeskFrame extends JFrame {
     private static final int MOST_OF_FILE = 60;
     private static final int MOST_OF_EDIT = 40;
 
+    private final transient Document document;
     private final transient Workbench bench;
     private final transient Settings settings;
     private final transient ChartView view;
@@ -94,7 +99,10 @@ public final class DeskFrame extends JFrame {
 
     DeskFrame(Chart first, Settings settings, Language language) {
         this.settings = settings;
-        view = new ChartView(settings.counting(), language);
+        document =
+                new Document(new Workbench(first, Optional.empty(), language), ViewMemory.recall(settings, language));
+        bench = document.bench();
+        view = document.view();
         sentences = new FindingSentences(language);
         actions = new DeskActions(language);
         says = language.messages("desk");
@@ -102,7 +110,6 @@ public final class DeskFrame extends JFrame {
         setIconImages(DeskIcon.images());
         setName("desk");
         setDefaultCloseOperation(DO_NOTHING_ON_CLOSE);
-        bench = new Workbench(first, Optional.empty(), language);
         status = new StatusLine(bench, language);
         lanes = new Lanes(status::board, language);
         files = new FileCommands(bench, settings, asking, lanes.in(Lane.FILE), status::tell, view.language());
@@ -125,9 +132,11 @@ public final class DeskFrame extends JFrame {
         follow();
         listen();
         addWindowListener(new Doors());
-        setSize(Look.onScreen(this, WIDTH_PX, HEIGHT_PX));
         setMinimumSize(new Dimension(900, 620));
-        setLocationRelativeTo(null);
+        if (!KeptPlace.restore(this, settings)) {
+            setSize(Look.onScreen(this, WIDTH_PX, HEIGHT_PX));
+            setLocationRelativeTo(null);
+        }
     }
 
     private void listen() {
@@ -146,6 +155,10 @@ public final class DeskFrame extends JFrame {
 
     public Workbench bench() {
         return bench;
+    }
+
+    Document document() {
+        return document;
     }
 
     ChartCanvas canvas() {
@@ -183,14 +196,18 @@ public final class DeskFrame extends JFrame {
         chart.add(new ToolTray(bench, view, actions), "wrap");
         chart.add(table);
         WordsPane words = new WordsPane(bench, view, status::tell);
-        JSplitPane middle =
-                new KeptSplit("wordsSplit", JSplitPane.VERTICAL_SPLIT, chart, words, KeptSplit.Keeps.SECOND, WORDS_PX);
+        JSplitPane middle = new KeptSplit(
+                        "wordsSplit", JSplitPane.VERTICAL_SPLIT, chart, words, KeptSplit.Keeps.SECOND, WORDS_PX)
+                .remembered(settings);
         JSplitPane side = new KeptSplit(
-                "roundsSplit", JSplitPane.VERTICAL_SPLIT, rounds, yarns, KeptSplit.Keeps.SECOND, YARNS_PX);
-        JSplitPane right =
-                new KeptSplit("sideSplit", JSplitPane.HORIZONTAL_SPLIT, middle, side, KeptSplit.Keeps.SECOND, SIDE_PX);
+                        "roundsSplit", JSplitPane.VERTICAL_SPLIT, rounds, yarns, KeptSplit.Keeps.SECOND, YARNS_PX)
+                .remembered(settings);
+        JSplitPane right = new KeptSplit(
+                        "sideSplit", JSplitPane.HORIZONTAL_SPLIT, middle, side, KeptSplit.Keeps.SECOND, SIDE_PX)
+                .remembered(settings);
         JSplitPane all = new KeptSplit(
-                "deskSplit", JSplitPane.HORIZONTAL_SPLIT, findings, right, KeptSplit.Keeps.FIRST, FINDINGS_PX);
+                        "deskSplit", JSplitPane.HORIZONTAL_SPLIT, findings, right, KeptSplit.Keeps.FIRST, FINDINGS_PX)
+                .remembered(settings);
         chart.setMinimumSize(new Dimension(330, 160));
         words.setMinimumSize(new Dimension(100, 90));
         rounds.setMinimumSize(new Dimension(100, 320));
@@ -300,10 +317,12 @@ public final class DeskFrame extends JFrame {
         actions.add("zoomIn", () -> view.zoom(1), () -> view.canZoom(1));
         actions.add("zoomOut", () -> view.zoom(-1), () -> view.canZoom(-1));
         actions.add("fit", canvas::fit);
-        actions.add("dark", () -> {
-            settings.setDark(!settings.dark());
-            Look.setUp(settings.dark());
-        });
+        for (Theme theme : Theme.values()) {
+            actions.add("theme." + theme.name(), () -> {
+                settings.setTheme(theme);
+                Look.setUp(theme);
+            });
+        }
         actions.add("help", () -> help().open(0));
         actions.add("laws", () -> help().open(1));
         actions.add("keys", () -> help().open(2));
@@ -373,6 +392,15 @@ public final class DeskFrame extends JFrame {
         } else {
             files.whenNothingIsLost(this::dispose);
         }
+    }
+
+    @Override
+    public void dispose() {
+        if (isDisplayable()) {
+            KeptPlace.keep(this, settings);
+            ViewMemory.keep(settings, view);
+        }
+        super.dispose();
     }
 
     private void follow() {

@@ -14,13 +14,14 @@ import edgewright.desk.parts.ShortText;
 import edgewright.desk.parts.YarnCard;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.Settings;
+import edgewright.desk.work.Theme;
 import edgewright.desk.work.Workbench;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
-import javax.swing.JCheckBoxMenuItem;
+import javax.swing.ButtonGroup;
 import javax.swing.JMenu;
 import javax.swing.JMenuBar;
 import javax.swing.JMenuItem;
@@ -134,9 +135,17 @@ final class Menus {
             follow.run();
         }
         fill(menu, "-", "turn", "-", "zoomIn", "zoomOut", "fit", "-");
-        JCheckBoxMenuItem dark = MenuLine.onOff(actions.get("dark"), language);
-        dark.setSelected(settings.dark());
-        menu.add(named(dark, "dark"));
+        JMenu themes = Forms.caption(new JMenu(), says.text("menu-theme"));
+        themes.setName("menu.theme");
+        ButtonGroup one = new ButtonGroup();
+        for (Theme theme : Theme.values()) {
+            String id = "theme." + theme.name();
+            JRadioButtonMenuItem item = MenuLine.oneOf(actions.get(id), language);
+            item.setSelected(settings.theme() == theme);
+            one.add(item);
+            themes.add(named(item, id));
+        }
+        menu.add(themes);
     }
 
     private JMenu recent(Settings settings, Consumer<Path> open) {

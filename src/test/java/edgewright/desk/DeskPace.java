@@ -9,6 +9,7 @@ import edgewright.chart.SideShape;
 import edgewright.chart.Stitch;
 import edgewright.desk.parts.Look;
 import edgewright.desk.work.Settings;
+import edgewright.desk.work.Theme;
 import edgewright.desk.work.Workbench;
 import edgewright.texts.English;
 import java.awt.AWTEvent;
@@ -74,7 +75,7 @@ final class DeskPace {
         Path folder = Files.createTempDirectory("desk-pace");
         DeskFrame[] made = new DeskFrame[1];
         SwingUtilities.invokeAndWait(() -> {
-            Look.setUp(false);
+            Look.setUp(Theme.LIGHT);
             made[0] = new DeskFrame(
                     Desk.blank(English.LANGUAGE), new Settings(folder.resolve("desk.properties")), English.LANGUAGE);
             made[0].setVisible(true);

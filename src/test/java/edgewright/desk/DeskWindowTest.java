@@ -14,6 +14,7 @@ import edgewright.check.Finding;
 import edgewright.desk.panes.RoundTable;
 import edgewright.desk.parts.Look;
 import edgewright.desk.work.Settings;
+import edgewright.desk.work.Theme;
 import edgewright.file.ChartFiles;
 import edgewright.file.ReadResult;
 import edgewright.texts.English;
@@ -324,10 +325,10 @@ class DeskWindowTest {
 
     @Test
     void theDeskTurnsDarkAndBackAndRemembersIt() {
-        execute(() -> window.menuItem("menu.dark").target().doClick());
+        execute(() -> window.menuItem("menu.theme.DARK").target().doClick());
         until("it is dark", () -> execute(Look::isDark));
-        assertThat(new Settings(folder.resolve("desk.properties")).dark()).isTrue();
-        execute(() -> window.menuItem("menu.dark").target().doClick());
+        assertThat(new Settings(folder.resolve("desk.properties")).theme()).isEqualTo(Theme.DARK);
+        execute(() -> window.menuItem("menu.theme.LIGHT").target().doClick());
         until("it is light", () -> !execute(Look::isDark));
     }
 

@@ -13,6 +13,7 @@ import edgewright.desk.canvas.ChartCanvas;
 import edgewright.desk.parts.Look;
 import edgewright.desk.work.ChartCommands;
 import edgewright.desk.work.Settings;
+import edgewright.desk.work.Theme;
 import edgewright.texts.English;
 import java.awt.Component;
 import java.awt.Window;
@@ -103,7 +104,7 @@ class LongNamesWindowTest {
 
     private DeskFrame desk(Chart chart) {
         return execute(() -> {
-            Look.setUp(false);
+            Look.setUp(Theme.LIGHT);
             Settings settings = new Settings(folder.resolve("desk.properties"));
             settings.addRecent(folder.resolve("m".repeat(240) + ".border.json"));
             DeskFrame desk = new DeskFrame(chart, settings, English.LANGUAGE);

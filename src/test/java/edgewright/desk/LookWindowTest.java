@@ -10,6 +10,7 @@ import edgewright.chart.Section;
 import edgewright.chart.Stitch;
 import edgewright.desk.parts.Look;
 import edgewright.desk.work.Settings;
+import edgewright.desk.work.Theme;
 import edgewright.texts.English;
 import java.awt.Insets;
 import java.awt.Window;
@@ -25,39 +26,39 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Light and dark can be changed while everything is open. */
+/** The theme can be changed while everything is open. */
 class LookWindowTest {
     @TempDir
     private Path folder;
 
     @AfterEach
     void light() {
-        execute(() -> Look.setUp(false));
+        execute(() -> Look.setUp(Theme.LIGHT));
     }
 
     @Test
     void aWindowThatTurnsDarkLooksAsOneThatWasOpenedInTheDark() {
-        List<String> turned = looks(false, true);
-        List<String> dark = looks(true, true);
+        List<String> turned = looks(Theme.LIGHT, Theme.DARK);
+        List<String> dark = looks(Theme.DARK, Theme.DARK);
         assertThat(turned).hasSizeGreaterThan(1_000).containsExactlyElementsOf(dark);
     }
 
     @Test
-    void aWindowThatTurnsLightLooksAsOneThatWasOpenedInTheLight() {
-        assertThat(looks(true, false)).containsExactlyElementsOf(looks(false, false));
+    void aWindowThatTurnsFromHighContrastToLightLooksAsOneThatWasOpenedInTheLight() {
+        assertThat(looks(Theme.HIGH_CONTRAST, Theme.LIGHT)).containsExactlyElementsOf(looks(Theme.LIGHT, Theme.LIGHT));
     }
 
     /** How everything looks that was opened so, and is so now. */
-    private List<String> looks(boolean openedDark, boolean nowDark) {
+    private List<String> looks(Theme opened, Theme now) {
         Chart chart =
                 Edits.setStitches(Desk.blank(English.LANGUAGE), Map.of(new Place(1, Section.REPEAT, 2), Stitch.LONG));
-        execute(() -> Look.setUp(openedDark));
+        execute(() -> Look.setUp(opened));
         DeskFrame desk =
                 execute(() -> new DeskFrame(chart, new Settings(folder.resolve("desk.properties")), English.LANGUAGE));
         execute(() -> desk.setVisible(true));
         List<Window> windows = AllWindows.of(desk, folder);
-        if (nowDark != openedDark) {
-            execute(() -> Look.setUp(nowDark));
+        if (now != opened) {
+            execute(() -> Look.setUp(now));
         }
         List<String> looks = new ArrayList<>();
         execute(() -> windows.forEach(window -> {

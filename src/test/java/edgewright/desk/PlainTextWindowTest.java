@@ -13,6 +13,7 @@ import edgewright.chart.Yarn;
 import edgewright.desk.jobs.Questions;
 import edgewright.desk.parts.Look;
 import edgewright.desk.work.Settings;
+import edgewright.desk.work.Theme;
 import edgewright.texts.English;
 import java.awt.Window;
 import java.io.IOException;
@@ -70,9 +71,9 @@ class PlainTextWindowTest {
                         .sum()))
                 .isGreaterThan(1_000);
         assertThat(html(windows)).isEmpty();
-        execute(() -> Look.setUp(true));
+        execute(() -> Look.setUp(Theme.DARK));
         assertThat(html(windows)).as("after another look").isEmpty();
-        execute(() -> Look.setUp(false));
+        execute(() -> Look.setUp(Theme.LIGHT));
         AllWindows.close(windows);
     }
 

@@ -5,6 +5,7 @@ import static org.assertj.swing.edt.GuiActionRunner.execute;
 
 import edgewright.desk.parts.Look;
 import edgewright.desk.work.Settings;
+import edgewright.desk.work.Theme;
 import edgewright.texts.English;
 import java.awt.Container;
 import java.awt.Dialog;
@@ -36,7 +37,7 @@ class ShownTextsWindowTest {
 
     @Test
     void noWindowOrDialogShowsTheNameOfAText() {
-        execute(() -> Look.setUp(false));
+        execute(() -> Look.setUp(Theme.LIGHT));
         DeskFrame desk = execute(() -> new DeskFrame(
                 Desk.blank(English.LANGUAGE), new Settings(folder.resolve("desk.properties")), English.LANGUAGE));
         execute(() -> desk.setVisible(true));

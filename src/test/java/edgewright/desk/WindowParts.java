@@ -8,6 +8,7 @@ import edgewright.chart.GridCell;
 import edgewright.chart.Place;
 import edgewright.desk.parts.Look;
 import edgewright.desk.work.Settings;
+import edgewright.desk.work.Theme;
 import edgewright.texts.English;
 import java.awt.Component;
 import java.awt.Container;
@@ -28,7 +29,7 @@ public final class WindowParts {
     /** A desk with a chart on it, not shown yet, that keeps its settings in a folder. */
     public static DeskFrame desk(Chart chart, Path folder) {
         return execute(() -> {
-            Look.setUp(false);
+            Look.setUp(Theme.LIGHT);
             return new DeskFrame(chart, new Settings(folder.resolve("desk.properties")), English.LANGUAGE);
         });
     }

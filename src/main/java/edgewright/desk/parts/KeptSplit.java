@@ -1,10 +1,12 @@
 package edgewright.desk.parts;
 
+import edgewright.desk.work.Settings;
 import java.awt.Component;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
+import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.JSplitPane;
 import javax.swing.plaf.basic.BasicSplitPaneUI;
@@ -22,6 +24,7 @@ public final class KeptSplit extends JSplitPane {
 
     private final Keeps keeps;
     private int wantedPx;
+    private transient Optional<Settings> memory = Optional.empty();
 
     /**
      * A split.
@@ -56,8 +59,34 @@ public final class KeptSplit extends JSplitPane {
                 @Override
                 public void mouseReleased(MouseEvent event) {
                     wantedPx = keeps == Keeps.FIRST ? getDividerLocation() : room() - getDividerLocation();
+                    memory.ifPresent(settings -> settings.keep("split." + getName(), String.valueOf(wantedPx)));
                 }
             });
+        }
+    }
+
+    /** Has the settings remember the size that is given to the pane, and gives it the one that they remember. */
+    public KeptSplit remembered(Settings settings) {
+        memory = Optional.of(settings);
+        recall();
+        return this;
+    }
+
+    private void recall() {
+        String kept =
+                memory.map(settings -> settings.kept("split." + getName())).orElse("");
+        if (kept.matches("\\d{1,5}")) {
+            wantedPx = Integer.parseInt(kept);
+        }
+    }
+
+    @Override
+    public void addNotify() {
+        super.addNotify();
+        // Another document may have been given another size meanwhile.
+        recall();
+        if (room() > 0) {
+            settle();
         }
     }
 

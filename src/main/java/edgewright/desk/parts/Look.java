@@ -5,6 +5,7 @@ import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.FlatLightLaf;
 import com.formdev.flatlaf.fonts.inter.FlatInterFont;
 import edgewright.chart.Colour;
+import edgewright.desk.work.Theme;
 import edgewright.draw.paint.Palette;
 import edgewright.texts.Language;
 import java.awt.Color;
@@ -24,7 +25,7 @@ import javax.swing.UIDefaults;
 import javax.swing.UIManager;
 
 /**
- * How the desk looks, light and dark: chalk and peat, with the sea lavender of a salt marsh for what is chosen. The colours
+ * How the desk looks in each theme. Light and dark are chalk and peat, with the sea lavender of a salt marsh for what is chosen. The colours
  * and measures lie in {@code edgewright/desk/look}; the typeface comes with the program, never from the machine.
  */
 public final class Look {
@@ -44,13 +45,18 @@ public final class Look {
         JComponent.setDefaultLocale(locale);
     }
 
-    /** Makes every window, open or still to come, light or dark. */
-    public static void setUp(boolean dark) {
+    /** Gives every window, open or still to come, the colours of a theme. */
+    public static void setUp(Theme theme) {
         FlatInterFont.installLazy();
         FlatLaf.setPreferredFontFamily(FlatInterFont.FAMILY);
         FlatLaf.setPreferredSemiboldFontFamily(FlatInterFont.FAMILY_SEMIBOLD);
         FlatLaf.registerCustomDefaultsSource("edgewright.desk.look");
-        FlatLaf.setup(dark ? new Night() : new Day());
+        FlatLaf.setup(
+                switch (theme) {
+                    case LIGHT -> new Day();
+                    case DARK -> new Night();
+                    case HIGH_CONTRAST -> new HighContrast();
+                });
         FlatLaf.updateUI();
         for (Window window : Window.getWindows()) {
             colourAnew(window);
@@ -120,7 +126,9 @@ public final class Look {
 
     /** The colours of the chart, on the paper of the look and with its accent. */
     public static Palette palette() {
-        Palette usual = isDark() ? Palette.DARK : Palette.LIGHT;
+        Palette usual = UIManager.getLookAndFeel() instanceof HighContrast
+                ? Palette.HIGH_CONTRAST
+                : isDark() ? Palette.DARK : Palette.LIGHT;
         return new Palette(
                 new Colour(colour("paper").getRGB() & 0xffffff),
                 usual.ink(),

@@ -146,8 +146,15 @@ public final class ChartView {
 
     /** Shows the chart turned clockwise by a quarter more. */
     public void turnOn() {
-        turn = turn.clockwise();
-        listeners.tell(ViewChange.TURN);
+        turnTo(turn.clockwise());
+    }
+
+    /** Shows the chart turned so. */
+    void turnTo(Rotation wanted) {
+        if (turn != wanted) {
+            turn = wanted;
+            listeners.tell(ViewChange.TURN);
+        }
     }
 
     public void show(Layers shown) {

@@ -17,7 +17,7 @@ import java.util.Optional;
 import java.util.Properties;
 
 /**
- * What the desk remembers from one day to the next: light or dark, the way of counting, how patterns are published, and the charts worked on last. Kept in one
+ * What the desk remembers from one day to the next: its theme, where its window stands and how it is divided, how charts are looked at, the way of counting, how patterns are published, and the charts worked on last. Kept in one
  * small file; a file that is missing or cannot be read means the defaults, and one that cannot be written is no reason to
  * disturb anybody.
  */
@@ -69,12 +69,12 @@ public final class Settings {
                 .filter(Path::isAbsolute);
     }
 
-    public boolean dark() {
-        return Boolean.parseBoolean(values.getProperty("dark"));
+    public Theme theme() {
+        return ofEnum(Theme.class, "theme").orElse(Theme.LIGHT);
     }
 
-    public void setDark(boolean dark) {
-        put("dark", Boolean.toString(dark));
+    public void setTheme(Theme theme) {
+        put("theme", theme.name());
     }
 
     public Counting counting() {

@@ -34,6 +34,10 @@ public record Palette(
     public static final Palette DARK =
             of("#1f2327", "#eceef0", "#a2abb5", "#59616a", "#98a1ab", "#30363c", "#6fd0e3", "#ff7a85", "#ffb561");
 
+    /** For a dark screen on which everything stands out. */
+    public static final Palette HIGH_CONTRAST =
+            of("#000000", "#ffffff", "#e6e6e6", "#8c8c8c", "#ffffff", "#333333", "#ffd60a", "#ffa08f", "#ffc75a");
+
     /** For one ink on white paper, as a photocopier keeps it. */
     public static final Palette BLACK =
             of("#ffffff", "#000000", "#000000", "#000000", "#000000", "#ffffff", "#000000", "#000000", "#000000");

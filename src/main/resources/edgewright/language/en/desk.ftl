@@ -17,6 +17,7 @@ yarnOfRounds = Work in &yarn
 menu-side = S&ide
 menu-piece = Pie&ce
 menu-view = &View
+menu-theme = &Colours of the desk
 menu-help = &Help
 
 # Actions

@@ -12,6 +12,7 @@ import edgewright.chart.Stitch;
 import edgewright.desk.Desk;
 import edgewright.desk.parts.Look;
 import edgewright.desk.work.ChartView;
+import edgewright.desk.work.Theme;
 import edgewright.desk.work.Workbench;
 import edgewright.texts.English;
 import java.awt.Graphics2D;
@@ -45,7 +46,7 @@ class CanvasLookTest {
 
     @BeforeAll
     static void light() {
-        Look.setUp(false);
+        Look.setUp(Theme.LIGHT);
     }
 
     @BeforeEach

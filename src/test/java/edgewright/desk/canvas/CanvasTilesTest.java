@@ -12,6 +12,7 @@ import edgewright.chart.Stitch;
 import edgewright.desk.Desk;
 import edgewright.desk.parts.Look;
 import edgewright.desk.work.ChartView;
+import edgewright.desk.work.Theme;
 import edgewright.desk.work.Workbench;
 import edgewright.texts.English;
 import java.awt.Graphics2D;
@@ -40,7 +41,7 @@ class CanvasTilesTest {
 
     @BeforeAll
     static void light() {
-        Look.setUp(false);
+        Look.setUp(Theme.LIGHT);
     }
 
     @Test

@@ -12,6 +12,7 @@ import edgewright.chart.Stitch;
 import edgewright.desk.Desk;
 import edgewright.desk.parts.Look;
 import edgewright.desk.work.ChartView;
+import edgewright.desk.work.Theme;
 import edgewright.desk.work.Workbench;
 import edgewright.draw.paint.Area;
 import edgewright.draw.picture.Direction;
@@ -45,7 +46,7 @@ class ChartCanvasTest {
 
     @BeforeAll
     static void light() {
-        Look.setUp(false);
+        Look.setUp(Theme.LIGHT);
     }
 
     @BeforeEach

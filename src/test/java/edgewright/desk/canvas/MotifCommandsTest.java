@@ -10,6 +10,7 @@ import edgewright.desk.parts.DeskActions;
 import edgewright.desk.parts.Look;
 import edgewright.desk.parts.TextClipboard;
 import edgewright.desk.work.ChartView;
+import edgewright.desk.work.Theme;
 import edgewright.desk.work.Workbench;
 import edgewright.texts.English;
 import java.awt.datatransfer.Clipboard;
@@ -50,7 +51,7 @@ class MotifCommandsTest {
         Workbench bench = new Workbench(Desk.blank(English.LANGUAGE), Optional.empty(), English.LANGUAGE);
         Chart before = bench.chart();
         SwingUtilities.invokeAndWait(() -> {
-            Look.setUp(false);
+            Look.setUp(Theme.LIGHT);
             ChartCanvas canvas = new ChartCanvas(bench, new ChartView(English.LANGUAGE));
             DeskActions actions = new DeskActions(English.LANGUAGE);
             new MotifCommands(canvas, news::add, new TextClipboard(HeldClipboard::new)).addTo(actions);

@@ -16,6 +16,7 @@ import edgewright.desk.guide.PatternDetailsDialog;
 import edgewright.desk.parts.FormDialog;
 import edgewright.desk.parts.Look;
 import edgewright.desk.parts.TypedNumber;
+import edgewright.desk.work.Theme;
 import edgewright.desk.yarn.MeasureDialog;
 import edgewright.texts.English;
 import java.awt.event.KeyEvent;
@@ -39,7 +40,7 @@ class FormWindowTest {
 
     @BeforeEach
     void setUp() {
-        execute(() -> Look.setUp(false));
+        execute(() -> Look.setUp(Theme.LIGHT));
         robot = BasicRobot.robotWithCurrentAwtHierarchy();
     }
 

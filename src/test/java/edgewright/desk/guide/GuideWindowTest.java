@@ -18,6 +18,7 @@ import edgewright.desk.Desk;
 import edgewright.desk.parts.Look;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.GuideTicks;
+import edgewright.desk.work.Theme;
 import edgewright.desk.work.Workbench;
 import edgewright.texts.English;
 import java.util.List;
@@ -39,7 +40,7 @@ class GuideWindowTest {
     @BeforeEach
     void open() {
         execute(() -> {
-            Look.setUp(false);
+            Look.setUp(Theme.LIGHT);
             bench = new Workbench(Desk.blank(English.LANGUAGE), Optional.empty(), English.LANGUAGE);
             view = new ChartView(English.LANGUAGE);
             window = new GuideWindow(null, bench, view);

@@ -25,6 +25,7 @@ import edgewright.desk.WindowParts;
 import edgewright.desk.parts.Look;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.Settings;
+import edgewright.desk.work.Theme;
 import edgewright.texts.English;
 import java.awt.event.ActionEvent;
 import java.nio.file.Path;
@@ -65,7 +66,7 @@ class PartsListWindowTest {
 
     private PublishDialog opened() {
         return execute(() -> {
-            Look.setUp(false);
+            Look.setUp(Theme.LIGHT);
             PublishDialog made = new PublishDialog(
                     null, chart, new ChartView(English.LANGUAGE), 0, new Settings(folder.resolve("desk.properties")));
             made.pack();

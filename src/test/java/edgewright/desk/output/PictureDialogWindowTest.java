@@ -8,6 +8,7 @@ import edgewright.desk.Desk;
 import edgewright.desk.WindowParts;
 import edgewright.desk.parts.Look;
 import edgewright.desk.work.ChartView;
+import edgewright.desk.work.Theme;
 import edgewright.draw.marks.Drawing;
 import edgewright.texts.English;
 import java.awt.Component;
@@ -25,7 +26,7 @@ class PictureDialogWindowTest {
     @BeforeEach
     void open() {
         dialog = execute(() -> {
-            Look.setUp(false);
+            Look.setUp(Theme.LIGHT);
             return new PictureDialog(null, chart, new ChartView(English.LANGUAGE));
         });
     }

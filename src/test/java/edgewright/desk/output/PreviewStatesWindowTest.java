@@ -13,6 +13,7 @@ import edgewright.chart.Chart;
 import edgewright.chart.SideShape;
 import edgewright.desk.Desk;
 import edgewright.desk.parts.Look;
+import edgewright.desk.work.Theme;
 import edgewright.texts.English;
 import java.io.IOException;
 import java.util.List;
@@ -37,7 +38,7 @@ class PreviewStatesWindowTest {
 
     @BeforeEach
     void open() {
-        execute(() -> Look.setUp(false));
+        execute(() -> Look.setUp(Theme.LIGHT));
         dialog = execute(() -> {
             JDialog shown = new JDialog();
             shown.add(new PagePreview(

@@ -17,6 +17,7 @@ import edgewright.desk.WindowParts;
 import edgewright.desk.parts.Look;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.Settings;
+import edgewright.desk.work.Theme;
 import edgewright.texts.English;
 import java.awt.Component;
 import java.awt.Dialog;
@@ -57,7 +58,7 @@ class PreviewWindowTest {
     @BeforeEach
     void open() {
         dialog = execute(() -> {
-            Look.setUp(false);
+            Look.setUp(Theme.LIGHT);
             PublishDialog made = new PublishDialog(
                     null, chart, new ChartView(English.LANGUAGE), 0, new Settings(folder.resolve("desk.properties")));
             made.setModalityType(Dialog.ModalityType.MODELESS);

@@ -10,6 +10,7 @@ import edgewright.chart.OwnMatter;
 import edgewright.chart.OwnSection;
 import edgewright.chart.Photo;
 import edgewright.desk.parts.Look;
+import edgewright.desk.work.Theme;
 import edgewright.file.ImprintFiles;
 import edgewright.testing.Pictures;
 import edgewright.texts.English;
@@ -61,7 +62,7 @@ class OwnPagesWindowTest {
 
     @BeforeEach
     void takeTheMouse() {
-        execute(() -> Look.setUp(false));
+        execute(() -> Look.setUp(Theme.LIGHT));
         robot = BasicRobot.robotWithCurrentAwtHierarchy();
         robot.settings().delayBetweenEvents(30);
     }

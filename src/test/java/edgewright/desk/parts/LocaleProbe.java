@@ -1,6 +1,7 @@
 package edgewright.desk.parts;
 
 import edgewright.chart.Colour;
+import edgewright.desk.work.Theme;
 import edgewright.texts.English;
 import edgewright.texts.Messages;
 import java.awt.event.ActionEvent;
@@ -29,7 +30,7 @@ final class LocaleProbe {
     public static void main(String[] arguments) throws Exception {
         Look.speak(English.LANGUAGE);
         SwingUtilities.invokeAndWait(() -> {
-            Look.setUp(false);
+            Look.setUp(Theme.LIGHT);
             keys().forEach(key -> say(key + " is " + new KeyNames(English.LANGUAGE).of(key)));
             for (JMenuItem line : lines()) {
                 say(line.getClass().getSimpleName() + " " + line.getText() + " painted " + painted(line));

@@ -38,7 +38,7 @@ class SettingsTest {
     void withoutAFileEverythingIsAsItComes() {
         Settings settings = settings();
 
-        assertThat(settings.dark()).isFalse();
+        assertThat(settings.theme()).isEqualTo(Theme.LIGHT);
         assertThat(settings.counting()).isEqualTo(Counting.STITCHES);
         assertThat(settings.recent()).isEmpty();
     }
@@ -46,12 +46,12 @@ class SettingsTest {
     @Test
     void whatWasChosenIsThereTheNextDay() {
         Settings before = settings();
-        before.setDark(true);
+        before.setTheme(Theme.DARK);
         before.setCounting(Counting.WITH_CHAINS);
         before.addRecent(folder.resolve("reed-bank.border.json"));
 
         Settings after = settings();
-        assertThat(after.dark()).isTrue();
+        assertThat(after.theme()).isEqualTo(Theme.DARK);
         assertThat(after.counting()).isEqualTo(Counting.WITH_CHAINS);
         assertThat(after.recent()).containsExactly(folder.resolve("reed-bank.border.json"));
     }
@@ -99,19 +99,19 @@ class SettingsTest {
 
     @Test
     void aFileThatMakesNoSenseIsAsGoodAsNone() throws IOException {
-        Files.writeString(file(), "counting=in-dozens\ndark=\\u00zz\n");
+        Files.writeString(file(), "counting=in-dozens\ntheme=\\u00zz\n");
 
         assertThat(settings().counting()).isEqualTo(Counting.STITCHES);
-        assertThat(settings().dark()).isFalse();
+        assertThat(settings().theme()).isEqualTo(Theme.LIGHT);
     }
 
     @Test
     void aFolderThatCannotBeWrittenDisturbsNobody() throws IOException {
         Files.writeString(folder.resolve("taken"), "a file where a folder is wanted");
         Settings settings = new Settings(folder.resolve("taken").resolve("desk.properties"));
-        settings.setDark(true);
+        settings.setTheme(Theme.DARK);
 
-        assertThat(settings.dark()).isTrue();
+        assertThat(settings.theme()).isEqualTo(Theme.DARK);
     }
 
     @Test
@@ -129,7 +129,7 @@ class SettingsTest {
         settings().setCounting(Counting.WITH_CHAINS);
         String before = Files.readString(file());
         try (BufferedReader reading = Files.newBufferedReader(file())) {
-            settings().setDark(true);
+            settings().setTheme(Theme.DARK);
             assertThat(reading.lines().collect(Collectors.joining("\n", "", "\n")))
                     .isEqualTo(before);
         }

@@ -10,6 +10,7 @@ import edgewright.chart.SideShape;
 import edgewright.chart.Yarn;
 import edgewright.desk.parts.Look;
 import edgewright.desk.work.ChartView;
+import edgewright.desk.work.Theme;
 import edgewright.desk.work.Workbench;
 import edgewright.texts.English;
 import edgewright.yarn.Contrast;
@@ -50,7 +51,7 @@ class YarnWindowTest {
     @BeforeEach
     void open() {
         execute(() -> {
-            Look.setUp(false);
+            Look.setUp(Theme.LIGHT);
             bench = new Workbench(STRIPES, Optional.empty(), English.LANGUAGE);
             window = new YarnWindow(null, bench, new ChartView(English.LANGUAGE));
             window.open();
