@@ -8,6 +8,7 @@ import edgewright.chart.Stitch;
 import edgewright.check.FindingSentences;
 import edgewright.desk.canvas.ChartCanvas;
 import edgewright.desk.canvas.MotifCommands;
+import edgewright.desk.canvas.ToolCommands;
 import edgewright.desk.dialogs.NewChartDialog;
 import edgewright.desk.guide.GuideCommands;
 import edgewright.desk.jobs.FileCommands;
@@ -49,7 +50,6 @@ import java.awt.Dimension;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.JFrame;
@@ -128,6 +128,7 @@ public final class DeskFrame extends JFrame {
                 actions,
                 path -> files.whenNothingIsLost(() -> files.open(path)),
                 yarn -> ChartCommands.changeYarn(bench, rounds.chosen(), yarn)));
+        DrawMenus.addTo(getJMenuBar(), actions, canvas.toolbox(), language);
         setContentPane(layOut());
         follow();
         listen();
@@ -193,7 +194,7 @@ public final class DeskFrame extends JFrame {
         table.setBorder(BorderFactory.createEmptyBorder());
         Look.ground(table.getViewport(), "canvas");
         JPanel chart = new JPanel(new MigLayout("insets 0, gap 0, fill", "[grow, fill]", "[][grow, fill]"));
-        chart.add(new ToolTray(bench, view, actions), "wrap");
+        chart.add(new ToolTray(bench, view, actions, canvas.toolbox()), "wrap");
         chart.add(table);
         WordsPane words = new WordsPane(bench, view, status::tell);
         JSplitPane middle = new KeptSplit(
@@ -263,8 +264,7 @@ public final class DeskFrame extends JFrame {
         for (Stitch stitch : Stitch.values()) {
             actions.add("choose." + stitch.letter(), () -> bench.choose(stitch));
         }
-        actions.add("workHere", () -> bench.work(List.of(bench.cursor()), bench.stitch()));
-        actions.add("takeOut", () -> bench.work(List.of(bench.cursor()), Stitch.BACK_LOOP));
+        new ToolCommands(canvas).addTo(actions);
         actions.add("insertColumn", () -> ChartCommands.insertColumn(bench), () -> ChartCommands.isEven(bench));
         actions.add(
                 "deleteColumn", () -> ChartCommands.deleteColumn(bench), () -> ChartCommands.canDeleteColumn(bench));

@@ -10,7 +10,7 @@ import edgewright.chart.Stitch;
 import edgewright.desk.parts.Look;
 import edgewright.desk.work.Settings;
 import edgewright.desk.work.Theme;
-import edgewright.desk.work.Workbench;
+import edgewright.desk.work.Transaction;
 import edgewright.texts.English;
 import java.awt.AWTEvent;
 import java.awt.EventQueue;
@@ -36,6 +36,7 @@ import javax.swing.SwingUtilities;
  * ms, or the window is felt to lag.
  */
 final class DeskPace {
+    private final List<Place> drawn = new ArrayList<>();
     private static final int STEPS = 40;
     private static final int WARM = 25;
 
@@ -112,7 +113,7 @@ final class DeskPace {
         lay(narrow, 12);
         measure("a step of the cursor, repeat of 1", step -> stand(new Place(150 + step % 40, Section.REPEAT, 1)));
         lay(large, 12);
-        Workbench.Stroke[] stroke = new Workbench.Stroke[1];
+        Transaction[] stroke = new Transaction[1];
         measure("a step of a stroke", step -> draw(stroke, step));
         end(stroke);
         for (String id : List.of("guide", "fitPiece")) {
@@ -152,15 +153,17 @@ final class DeskPace {
         desk.bench().work(List.of(place), way == 0 ? Stitch.BACK_LOOP : Stitch.LONG);
     }
 
-    private void draw(Workbench.Stroke[] stroke, int step) {
+    private void draw(Transaction[] stroke, int step) {
         if (stroke[0] == null) {
-            stroke[0] = desk.bench().beginStroke(Stitch.PLAIN);
+            stroke[0] = desk.bench().beginDrawing(Stitch.PLAIN);
+            drawn.clear();
         }
-        stroke[0].over(List.of(new Place(199, Section.FROM_CORNER, 20 + step)));
+        drawn.add(new Place(199, Section.FROM_CORNER, 20 + step));
+        stroke[0].preview(chart -> Edits.setStitches(chart, drawn, Stitch.PLAIN));
     }
 
-    private void end(Workbench.Stroke[] stroke) throws Exception {
-        SwingUtilities.invokeAndWait(stroke[0]::end);
+    private void end(Transaction[] stroke) throws Exception {
+        SwingUtilities.invokeAndWait(stroke[0]::commit);
         stroke[0] = null;
         settle();
     }

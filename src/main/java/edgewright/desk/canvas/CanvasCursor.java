@@ -32,6 +32,21 @@ final class CanvasCursor {
         frame(canvas.boundsOf(cell), 1, Look.colour("accent"));
     }
 
+    /** A cell in which a stitch would land. */
+    void landing(Rectangle at) {
+        frame(at, 3, LIGHT);
+        frame(at, 1, Look.colour("accent"));
+    }
+
+    /** A cell that would have a finding which it does not have now. */
+    void breaking(Rectangle at) {
+        Color error = Look.colour("error");
+        g.setColor(new Color(error.getRed(), error.getGreen(), error.getBlue(), 90));
+        g.fill(at);
+        frame(at, 3, LIGHT);
+        frame(at, 1.5f, error);
+    }
+
     /** The cells that are the same stitch as the cursor's, without its own. */
     void twins(List<GridCell> cells, GridCell standing) {
         for (GridCell cell : cells) {

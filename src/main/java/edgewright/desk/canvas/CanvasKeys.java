@@ -18,7 +18,8 @@ public final class CanvasKeys {
                     Stream.of("left", "right", "up", "down", "home", "end"),
                     Stream.of(Stitch.LETTERS.split("")),
                     Stream.of("work", "takeOut", "takeOutBack", "pick"),
-                    Stream.of("markLeft", "markRight", "markUp", "markDown", "unmark"))
+                    Stream.of("markLeft", "markRight", "markUp", "markDown", "unmark"),
+                    ToolCommands.keys())
             .flatMap(Function.identity())
             .toList();
 
@@ -63,10 +64,10 @@ public final class CanvasKeys {
 
     private void press(String id) {
         switch (id) {
-            case "left" -> go(() -> walk.go(Direction.LEFT));
-            case "right" -> go(() -> walk.go(Direction.RIGHT));
-            case "up" -> go(() -> walk.go(Direction.UP));
-            case "down" -> go(() -> walk.go(Direction.DOWN));
+            case "left" -> arrow(Direction.LEFT);
+            case "right" -> arrow(Direction.RIGHT);
+            case "up" -> arrow(Direction.UP);
+            case "down" -> arrow(Direction.DOWN);
             case "home" -> go(() -> walk.goToEnd(-1));
             case "end" -> go(() -> walk.goToEnd(1));
             case "markLeft" -> walk.mark(Direction.LEFT);
@@ -80,7 +81,21 @@ public final class CanvasKeys {
             case "pick" ->
                 canvas.bench()
                         .choose(canvas.bench().chart().stitch(canvas.bench().cursor()));
-            default -> work(Stitch.ofLetter(id.charAt(0)).orElseThrow(), 1);
+            default -> other(id);
+        }
+    }
+
+    private void other(String id) {
+        if (!ToolCommands.press(canvas, id)) {
+            work(Stitch.ofLetter(id.charAt(0)).orElseThrow(), 1);
+        }
+    }
+
+    private void arrow(Direction heading) {
+        if (canvas.tools().isBusy()) {
+            walk.draw(heading);
+        } else {
+            go(() -> walk.go(heading));
         }
     }
 
@@ -94,7 +109,14 @@ public final class CanvasKeys {
         if (canvas.marking().isEmpty()) {
             walk.work(stitch, onwards);
         } else {
-            canvas.bench().work(canvas.marking().places(), stitch);
+            canvas.bench()
+                    .work(
+                            canvas.toolbox()
+                                    .symmetry()
+                                    .images(
+                                            canvas.bench().chart(),
+                                            canvas.marking().places()),
+                            stitch);
         }
     }
 }

@@ -6,41 +6,17 @@ import edgewright.chart.Motif;
 import edgewright.chart.Place;
 import edgewright.chart.Side;
 import edgewright.chart.SidePlace;
+import edgewright.desk.work.Selection;
 import edgewright.draw.picture.CornerLayout;
 import java.awt.Rectangle;
 import java.awt.geom.Path2D;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.IntStream;
 
-/** What is marked on the chart: a rectangle of rounds and fabric columns on one arm. */
+/** What is marked on the chart, on one arm or round the corner. */
 public final class CanvasMarking {
-    /**
-     * Two opposite corners of the rectangle.
-     *
-     * @param from where marking began
-     */
-    private record Corners(Side side, SidePlace from, SidePlace to) {
-        int firstRound() {
-            return Math.min(from.round(), to.round());
-        }
-
-        int lastRound() {
-            return Math.max(from.round(), to.round());
-        }
-
-        int firstColumn() {
-            return Math.min(from.fabricColumn(), to.fabricColumn());
-        }
-
-        int lastColumn() {
-            return Math.max(from.fabricColumn(), to.fabricColumn());
-        }
-    }
-
     /** Worked out once for each way in which the cells lie; whoever paints asks again and again. */
     private record Outlined(CanvasScale scale, CornerLayout layout, Path2D path) {}
 
@@ -49,7 +25,10 @@ public final class CanvasMarking {
 
     private final ChartCanvas canvas;
     private final List<Runnable> listeners = new ArrayList<>();
-    private Optional<Corners> corners = Optional.empty();
+    private Optional<Selection> marked = Optional.empty();
+    /** Where marking began, as long as it may go on from there. */
+    private Optional<SideStitch> anchor = Optional.empty();
+
     private Optional<Outlined> outlined = Optional.empty();
 
     public CanvasMarking(ChartCanvas canvas) {
@@ -62,42 +41,48 @@ public final class CanvasMarking {
     }
 
     public boolean isEmpty() {
-        return corners.isEmpty();
+        return marked.isEmpty();
+    }
+
+    /** What is marked; empty if nothing is. */
+    public Optional<Selection> selection() {
+        return marked;
     }
 
     /**
-     * Marks from one cell to another, both included; nothing happens if they do not both show a stitch of the same side. If
-     * something is marked already, it is marked from where that began.
+     * Marks from one cell to another, both included; nothing happens if they do not both show a stitch. If something is marked
+     * already, it is marked from where that began.
      */
     public void extend(GridCell from, GridCell to) {
-        Optional<SideStitch> first = stitchIn(from);
-        Optional<SideStitch> last = stitchIn(to);
-        if (last.isEmpty() || first.isEmpty()) {
-            return;
-        }
-        SideStitch end = last.get();
-        SideStitch begin =
-                corners.map(old -> new SideStitch(old.side(), old.from())).orElse(first.get());
-        if (begin.side() == end.side()) {
-            mark(Optional.of(new Corners(end.side(), begin.place(), end.place())));
+        Optional<SideStitch> begin = anchor.or(() -> stitchIn(from));
+        Optional<SideStitch> end = stitchIn(to);
+        if (begin.isPresent() && end.isPresent()) {
+            Selection.between(begin.get(), end.get()).ifPresent(selection -> {
+                anchor = begin;
+                mark(Optional.of(selection));
+            });
         }
     }
 
-    /** Marks where a motif has come to lie. */
-    void show(Side side, SidePlace first, Motif motif) {
-        int round = first.round() + motif.rounds().size() - 1;
-        int stitch = Math.max(1, first.fabricColumn() + motif.columns() - 1 + round);
-        mark(Optional.of(new Corners(side, first, new SidePlace(round, stitch))));
+    /** Marks this; marking goes on from its first stitch. */
+    void show(Selection shown) {
+        int round = shown.rounds().first();
+        int stitch = shown.firstColumn() + round;
+        anchor = round >= 1 && stitch >= 1
+                ? Optional.of(new SideStitch(shown.side(), new SidePlace(round, stitch)))
+                : Optional.empty();
+        mark(Optional.of(shown));
     }
 
     public void clear() {
+        anchor = Optional.empty();
         mark(Optional.empty());
     }
 
-    private void mark(Optional<Corners> marked) {
-        if (!marked.equals(corners)) {
+    private void mark(Optional<Selection> next) {
+        if (!next.equals(marked)) {
             repaintOutline();
-            corners = marked;
+            marked = next;
             outlined = Optional.empty();
             repaintOutline();
             listeners.forEach(Runnable::run);
@@ -112,65 +97,60 @@ public final class CanvasMarking {
         }
     }
 
-    /** What is marked as it lies on the canvas, as one piece; without any point if nothing is. Not to be changed. */
+    /** What is marked as it lies on the canvas, as one piece on each arm; without any point if nothing is. Not to be changed. */
     Path2D outline() {
         CanvasScale scale = canvas.scale();
         Outlined known = outlined.filter(of -> of.scale().equals(scale) && of.layout() == canvas.cells())
-                .orElseGet(() -> new Outlined(scale, canvas.cells(), MarkedOutline.of(outlines())));
+                .orElseGet(() -> new Outlined(scale, canvas.cells(), outlines()));
         outlined = Optional.of(known);
         return known.path();
     }
 
-    /** The cell of a column in a round, if it shows a stitch. */
-    private Optional<GridCell> cell(int round, int column) {
-        return column + round < 1
-                ? Optional.empty()
-                : Optional.of(canvas.cells()
-                                .grid()
-                                .cellOf(corners.orElseThrow().side(), new SidePlace(round, column + round)))
-                        .filter(cell -> canvas.placeIn(cell).isPresent());
-    }
-
     /** The places of the chart that are marked; none if nothing is. */
     Set<Place> places() {
-        Set<Place> places = new LinkedHashSet<>();
-        corners.ifPresent(of -> {
-            for (int r = of.firstRound(); r <= of.lastRound(); r++) {
-                for (int column = of.firstColumn(); column <= of.lastColumn(); column++) {
-                    cell(r, column).flatMap(canvas::placeIn).ifPresent(places::add);
-                }
-            }
-        });
-        return places;
+        return marked.map(of -> of.places(canvas.bench().chart(), canvas.cells().repeats()))
+                .orElse(Set.of());
     }
 
-    /** What is marked of each round, on the canvas: from the first of its cells to the last, since none is left out between. */
-    private List<Rectangle> outlines() {
-        List<Rectangle> outlines = new ArrayList<>();
-        corners.ifPresent(of -> {
-            for (int r = of.firstRound(); r <= of.lastRound(); r++) {
-                int round = r;
-                Optional<GridCell> first = firstCell(round, IntStream.rangeClosed(of.firstColumn(), of.lastColumn()));
-                Optional<GridCell> last = firstCell(
-                        round,
-                        IntStream.rangeClosed(of.firstColumn(), of.lastColumn())
-                                .map(column -> of.firstColumn() + of.lastColumn() - column));
-                first.ifPresent(cell -> outlines.add(canvas.boundsOf(cell).union(canvas.boundsOf(last.orElseThrow()))));
+    /** What is marked of each round of each side: from the first of its cells to the last, since none is left out between. */
+    private Path2D outlines() {
+        Path2D path = new Path2D.Double();
+        marked.ifPresent(of -> {
+            for (Side side : of.roundCorner() ? List.of(of.side(), of.side().next()) : List.of(of.side())) {
+                path.append(MarkedOutline.of(strips(of, side)), false);
             }
         });
-        return outlines;
+        return path;
     }
 
-    private Optional<GridCell> firstCell(int round, IntStream columns) {
-        return columns.mapToObj(column -> cell(round, column))
-                .flatMap(Optional::stream)
-                .findFirst();
+    private List<Rectangle> strips(Selection of, Side side) {
+        List<Rectangle> strips = new ArrayList<>();
+        int last = Math.min(of.rounds().last(), canvas.bench().chart().rounds().size());
+        for (int r = Math.max(1, of.rounds().first()); r <= last; r++) {
+            List<GridCell> cells = of
+                    .stitches(canvas.bench().chart(), canvas.cells().repeats(), r)
+                    .stream()
+                    .filter(stitch -> stitch.side() == side)
+                    .map(stitch -> canvas.cells().grid().cellOf(side, stitch.place()))
+                    .filter(cell -> canvas.placeIn(cell).isPresent())
+                    .toList();
+            if (!cells.isEmpty()) {
+                strips.add(canvas.boundsOf(cells.get(0)).union(canvas.boundsOf(cells.get(cells.size() - 1))));
+            }
+        }
+        return strips;
     }
 
     /** The marked stitches; empty if nothing is marked. */
     public Optional<Motif> motif() {
-        return corners.map(
-                of -> Motif.of(canvas.bench().chart(), of.side(), canvas.cells().repeats(), of.from(), of.to()));
+        return marked.map(of -> of.motif(canvas.bench().chart(), canvas.cells().repeats()));
+    }
+
+    /** Whether the stitch in a cell is marked. */
+    boolean holds(GridCell cell) {
+        return stitchIn(cell)
+                .filter(stitch -> marked.filter(of -> of.contains(stitch)).isPresent())
+                .isPresent();
     }
 
     /** The stitch of a side that a cell shows. */

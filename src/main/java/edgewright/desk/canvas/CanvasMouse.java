@@ -1,9 +1,7 @@
 package edgewright.desk.canvas;
 
 import edgewright.chart.GridCell;
-import edgewright.chart.Place;
 import edgewright.chart.Stitch;
-import edgewright.desk.work.Workbench;
 import java.awt.Point;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
@@ -15,15 +13,16 @@ import javax.swing.JViewport;
 import javax.swing.SwingUtilities;
 
 /**
- * The mouse on the chart. The left button works the chosen stitch, the right one takes out; drawn on, both go on with it, and
- * that is one edit. With shift the left button only puts the cursor there, and drawn on marks from there; with alt it takes the
- * stitch up as the chosen one.
+ * The mouse on the chart. The left button uses the tool in the hand with the chosen stitch, the right one takes out; drawn on,
+ * both go on with it, and that is one edit. With shift the left button marks from there, whatever the tool; with alt it takes the
+ * stitch up as the chosen one; with control what is lifted also stays where it is.
  * The middle button moves the chart under the window.
  */
 final class CanvasMouse extends MouseAdapter {
     private final ChartCanvas canvas;
-    private Optional<Workbench.Stroke> stroke = Optional.empty();
-    private Optional<GridCell> markFrom = Optional.empty();
+    /** Whether a button is held that has put the tool down; a second one does nothing meanwhile. */
+    private boolean held;
+
     private Point last = new Point();
     private Point grip = new Point();
     /** What the wheel has turned since its last step, in notches. */
@@ -38,24 +37,27 @@ final class CanvasMouse extends MouseAdapter {
         canvas.requestFocusInWindow();
         last = event.getPoint();
         grip = event.getLocationOnScreen();
-        if (SwingUtilities.isMiddleMouseButton(event) || stroke.isPresent()) {
+        if (SwingUtilities.isMiddleMouseButton(event) || held) {
             return;
         }
-        canvas.marking().clear();
-        Optional<Place> at = placeAt(last);
-        if (at.isPresent()) {
-            canvas.cellAt(last).ifPresent(canvas::standIn);
-        }
+        Optional<GridCell> cell =
+                canvas.cellAt(last).filter(at -> canvas.placeIn(at).isPresent());
         boolean left = SwingUtilities.isLeftMouseButton(event);
-        if (left && event.isAltDown()) {
-            at.ifPresent(place -> canvas.bench().choose(canvas.bench().chart().stitch(place)));
+        held = left || SwingUtilities.isRightMouseButton(event);
+        if (cell.isEmpty()) {
+            canvas.tools().up();
+            canvas.marking().clear();
+        } else if (left && event.isAltDown()) {
+            canvas.standIn(cell.get());
+            canvas.bench().choose(canvas.bench().chart().stitch(canvas.bench().cursor()));
         } else if (left && event.isShiftDown()) {
-            markFrom = canvas.cellAt(last);
-        } else if (left || SwingUtilities.isRightMouseButton(event)) {
-            Workbench.Stroke begun =
-                    canvas.bench().beginStroke(left ? canvas.bench().stitch() : Stitch.BACK_LOOP);
-            stroke = Optional.of(begun);
-            at.ifPresent(place -> begun.over(List.of(place)));
+            canvas.tools().up();
+            canvas.marking().clear();
+            canvas.standIn(cell.get());
+            canvas.tools().markFrom(cell.get());
+        } else if (held) {
+            canvas.standIn(cell.get());
+            canvas.tools().down(cell.get(), left ? canvas.bench().stitch() : Stitch.BACK_LOOP, event.isControlDown());
         }
     }
 
@@ -65,46 +67,34 @@ final class CanvasMouse extends MouseAdapter {
             pan(event.getLocationOnScreen());
             return;
         }
-        if (markFrom.isPresent()) {
-            canvas.cellAt(event.getPoint()).ifPresent(to -> canvas.marking().extend(markFrom.get(), to));
-        }
-        if (stroke.filter(Workbench.Stroke::isGoing).isPresent()) {
-            List<Place> passed = placesBetween(last, event.getPoint());
-            canvas.cellAt(event.getPoint())
-                    .filter(cell -> placeAt(event.getPoint()).isPresent())
-                    .ifPresent(canvas::standInQuietly);
-            stroke.get().over(passed);
+        if (canvas.tools().isBusy()) {
+            List<GridCell> passed = cellsBetween(last, event.getPoint());
+            if (!passed.isEmpty()) {
+                canvas.standInQuietly(passed.get(passed.size() - 1));
+                canvas.tools().over(passed);
+            }
         }
         last = event.getPoint();
     }
 
     @Override
     public void mouseReleased(MouseEvent event) {
-        stroke.ifPresent(Workbench.Stroke::end);
-        stroke = Optional.empty();
-        markFrom = Optional.empty();
-    }
-
-    /** Takes back what is being drawn, if a button is held; whether there was anything to take back. */
-    boolean cancelStroke() {
-        boolean going = stroke.filter(Workbench.Stroke::isGoing).isPresent();
-        stroke.ifPresent(Workbench.Stroke::cancel);
-        return going;
-    }
-
-    /** Forgets where marking began: the cells lie otherwise now. */
-    void forgetMarking() {
-        markFrom = Optional.empty();
+        if (held) {
+            held = false;
+            canvas.tools().up();
+            canvas.ghost().hover(canvas.cellAt(event.getPoint()));
+            canvas.ghost().follow();
+        }
     }
 
     @Override
     public void mouseMoved(MouseEvent event) {
-        canvas.hover(canvas.cellAt(event.getPoint()));
+        canvas.ghost().hover(canvas.cellAt(event.getPoint()));
     }
 
     @Override
     public void mouseExited(MouseEvent event) {
-        canvas.hover(Optional.empty());
+        canvas.ghost().hover(Optional.empty());
     }
 
     @Override
@@ -137,20 +127,16 @@ final class CanvasMouse extends MouseAdapter {
         grip = to;
     }
 
-    private Optional<Place> placeAt(Point point) {
-        return canvas.cellAt(point).flatMap(canvas::placeIn);
-    }
-
-    /** Every stitch that the hand went over, also where the mouse was faster than its reports. */
-    private List<Place> placesBetween(Point from, Point to) {
+    /** Every cell with a stitch that the hand went over, also where the mouse was faster than its reports. */
+    private List<GridCell> cellsBetween(Point from, Point to) {
         int steps = Math.max(1, Math.max(Math.abs(to.x - from.x), Math.abs(to.y - from.y)) * 2 / canvas.cellPx());
-        List<Place> passed = new ArrayList<>();
+        List<GridCell> passed = new ArrayList<>();
         Optional<GridCell> before = Optional.empty();
         for (int i = 0; i <= steps; i++) {
             Point point = new Point(from.x + (to.x - from.x) * i / steps, from.y + (to.y - from.y) * i / steps);
             Optional<GridCell> cell = canvas.cellAt(point);
             if (!cell.equals(before)) {
-                cell.flatMap(canvas::placeIn).ifPresent(passed::add);
+                cell.filter(of -> canvas.placeIn(of).isPresent()).ifPresent(passed::add);
             }
             before = cell;
         }

@@ -6,7 +6,6 @@ import java.awt.Graphics2D;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.util.List;
-import java.util.Optional;
 import javax.swing.SwingUtilities;
 
 /** Paints the canvas: the chart from its tiles, and over it what is marked, the frame under the mouse, and the cursor. */
@@ -33,7 +32,7 @@ final class CanvasPainter {
     }
 
     /** Paints on the screen, from what was painted before as far as it holds still. */
-    void paint(Graphics2D g, CanvasPicture picture, Optional<GridCell> hovered) {
+    void paint(Graphics2D g, CanvasPicture picture) {
         Rectangle at = canvas.boundsOf(canvas.standing());
         // Nobody waits for a canvas that is not shown, so it is painted in one go.
         List<Rectangle> owed = tiles.lay(
@@ -46,26 +45,27 @@ final class CanvasPainter {
         if (!owed.isEmpty()) {
             SwingUtilities.invokeLater(() -> owed.forEach(canvas::repaint));
         }
-        paintOver(g, picture, hovered);
+        paintOver(g, picture);
     }
 
     /** Paints all of it anew, whatever was painted before. */
-    void print(Graphics2D g, CanvasPicture picture, Optional<GridCell> hovered) {
+    void print(Graphics2D g, CanvasPicture picture) {
         picture.paintOn(g, canvas.scale(), g.getClipBounds());
-        paintOver(g, picture, hovered);
+        paintOver(g, picture);
     }
 
-    private void paintOver(Graphics2D g, CanvasPicture picture, Optional<GridCell> hovered) {
+    private void paintOver(Graphics2D g, CanvasPicture picture) {
         CanvasCursor cursor = new CanvasCursor(g, canvas);
-        hovered.ifPresent(cursor::hovered);
+        canvas.ghost().paint(g, cursor);
         cursor.marked(canvas.marking().outline());
+        new MirrorAxes(canvas).paint(g, canvas.toolbox().symmetry().mirrors());
         Place place = canvas.bench().cursor();
-        List<GridCell> twins = picture.layout().cellsOf(place);
+        List<GridCell> twins = new CursorFrames(canvas).twins();
         cursor.twins(twins, canvas.standing());
         cursor.standing(canvas.standing(), canvas.isFocusOwner());
         if (picture.isRinged(place)) {
             // The finding that somebody goes to is not to be hidden by having gone there.
-            twins.stream()
+            picture.layout().cellsOf(place).stream()
                     .filter(cell -> CursorFrames.around(canvas.boundsOf(cell)).intersects(g.getClipBounds()))
                     .forEach(cell -> picture.paintRing((Graphics2D) g.create(), canvas.scale(), cell));
         }

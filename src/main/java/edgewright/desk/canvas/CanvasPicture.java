@@ -7,6 +7,7 @@ import edgewright.chart.Round;
 import edgewright.chart.Section;
 import edgewright.chart.Stitches;
 import edgewright.check.Finding;
+import edgewright.check.Verdict;
 import edgewright.desk.parts.Look;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.Workbench;
@@ -75,7 +76,12 @@ final class CanvasPicture {
     }
 
     static CanvasPicture of(Workbench bench, ChartView view) {
-        return new CanvasPicture(bench.chart(), bench.verdict().findings(), view);
+        return of(bench.verdict(), view);
+    }
+
+    /** A chart and what was said of it. */
+    static CanvasPicture of(Verdict verdict, ChartView view) {
+        return new CanvasPicture(verdict.chart(), verdict.findings(), view);
     }
 
     CornerLayout layout() {

@@ -1,7 +1,6 @@
 package edgewright.desk.canvas;
 
 import edgewright.chart.GridCell;
-import edgewright.chart.GridContent.SideStitch;
 import edgewright.chart.Stitch;
 import edgewright.desk.work.Workbench;
 import edgewright.draw.picture.Direction;
@@ -21,17 +20,22 @@ final class CanvasWalk {
                 .ifPresent(canvas::standAndShow);
     }
 
-    /** Goes one cell that way on the same arm and marks what lies between there and where marking began. */
+    /** Goes one cell that way, round the corner too, and marks what lies between there and where marking began. */
     void mark(Direction heading) {
         GridCell from = canvas.standing();
-        CanvasSteps.next(canvas.cells(), from, heading, this::isStitch)
-                .filter(to -> canvas.marking()
-                        .stitchIn(to)
-                        .map(SideStitch::side)
-                        .equals(canvas.marking().stitchIn(from).map(SideStitch::side)))
+        CanvasSteps.next(canvas.cells(), from, heading, this::isStitch).ifPresent(to -> {
+            canvas.standAndShow(to);
+            canvas.marking().extend(from, to);
+        });
+    }
+
+    /** Goes one cell that way with the tool that is down, or with what is carried. */
+    void draw(Direction heading) {
+        CanvasSteps.next(canvas.cells(), canvas.standing(), heading, this::isStitch)
                 .ifPresent(to -> {
+                    canvas.standInQuietly(to);
+                    canvas.tools().over(List.of(to));
                     canvas.standAndShow(to);
-                    canvas.marking().extend(from, to);
                 });
     }
 
@@ -51,7 +55,7 @@ final class CanvasWalk {
         if (onwards < 0) {
             along(-1);
         }
-        bench.work(List.of(bench.cursor()), stitch);
+        bench.work(canvas.toolbox().underMirrors(bench.cursor()), stitch);
         if (onwards > 0) {
             along(1);
         }

@@ -1,11 +1,9 @@
 package edgewright.desk.canvas;
 
-import static edgewright.texts.Arg.arg;
-
 import edgewright.chart.GridCell;
 import edgewright.chart.Place;
+import edgewright.desk.tool.Toolbox;
 import edgewright.desk.work.ChartView;
-import edgewright.desk.work.PlaceTexts;
 import edgewright.desk.work.ViewChange;
 import edgewright.desk.work.Workbench;
 import edgewright.desk.work.WorkbenchChange;
@@ -24,7 +22,6 @@ import java.util.List;
 import java.util.Optional;
 import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleContext;
-import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
 import javax.swing.JScrollPane;
 import javax.swing.JViewport;
@@ -41,19 +38,23 @@ import javax.swing.SwingUtilities;
 public final class ChartCanvas extends JComponent implements Scrollable, Accessible {
     private final transient Workbench bench;
     private final transient ChartView view;
+    private final transient Toolbox toolbox;
     private final transient CanvasMarking marking = new CanvasMarking(this);
+    private final transient CanvasTools tools;
+    private final transient CanvasGhost ghost;
     private final transient CursorFrames frames = new CursorFrames(this);
     private final transient CanvasPainter painter = new CanvasPainter(this);
     private final transient CanvasZoom zoom;
-    private final transient CanvasMouse hand = new CanvasMouse(this);
     private transient CanvasPicture picture;
     private transient GridCell standing;
-    private transient Optional<GridCell> hovered = Optional.empty();
     private int shownCellPx;
 
     public ChartCanvas(Workbench bench, ChartView view) {
         this.bench = bench;
         this.view = view;
+        toolbox = new Toolbox(bench);
+        tools = new CanvasTools(this);
+        ghost = new CanvasGhost(this);
         setName("chart");
         setFocusable(true);
         setOpaque(true);
@@ -62,23 +63,14 @@ public final class ChartCanvas extends JComponent implements Scrollable, Accessi
         standing = picture.layout().cellsOf(bench.cursor()).get(0);
         zoom = new CanvasZoom(this, view);
         shownCellPx = view.cellPx();
+        CanvasMouse hand = new CanvasMouse(this);
         addMouseListener(hand);
         addMouseMotionListener(hand);
         addMouseWheelListener(hand);
         CanvasKeys.bind(this, view.language());
         bench.listen(this::changed);
         view.listen(this::viewChanged);
-        addFocusListener(new java.awt.event.FocusListener() {
-            @Override
-            public void focusGained(java.awt.event.FocusEvent event) {
-                repaintCursor();
-            }
-
-            @Override
-            public void focusLost(java.awt.event.FocusEvent event) {
-                repaintCursor();
-            }
-        });
+        ToolWatch.on(this);
     }
 
     @Override
@@ -151,14 +143,30 @@ public final class ChartCanvas extends JComponent implements Scrollable, Accessi
         repaintCursor();
     }
 
-    /** Marks the cell under the mouse. */
-    void hover(Optional<GridCell> cell) {
-        Optional<GridCell> stitch = cell.filter(of -> placeIn(of).isPresent());
-        if (!stitch.equals(hovered)) {
-            hovered.ifPresent(this::repaintCell);
-            hovered = stitch;
-            hovered.ifPresent(this::repaintCell);
-        }
+    /** The tool in the hand, and the mirrors. */
+    public Toolbox toolbox() {
+        return toolbox;
+    }
+
+    CanvasTools tools() {
+        return tools;
+    }
+
+    CanvasGhost ghost() {
+        return ghost;
+    }
+
+    ChartView view() {
+        return view;
+    }
+
+    CanvasPicture picture() {
+        return picture;
+    }
+
+    /** Paints parts of the canvas again. */
+    void mend(List<Rectangle> parts) {
+        painter.mend(parts);
     }
 
     /** Makes the whole chart fit into its window, now and at every resize until another size is chosen. */
@@ -181,7 +189,7 @@ public final class ChartCanvas extends JComponent implements Scrollable, Accessi
 
     /** Takes back what is being drawn; if nothing is, nothing is marked any more. */
     void cancel() {
-        if (!hand.cancelStroke()) {
+        if (!tools.cancel()) {
             marking.clear();
         }
     }
@@ -247,8 +255,8 @@ public final class ChartCanvas extends JComponent implements Scrollable, Accessi
 
     /** Cells lie elsewhere or look otherwise as a whole, and what was remembered of them holds no more. */
     private void layAnew() {
-        hovered = Optional.empty();
-        hand.forgetMarking();
+        ghost.forget();
+        tools.forget();
         painter.outdate();
         revalidate();
         repaint();
@@ -284,12 +292,9 @@ public final class ChartCanvas extends JComponent implements Scrollable, Accessi
         }
     }
 
-    private void repaintCursor() {
+    /** Paints the frames of the cursor where they are and were. */
+    void repaintCursor() {
         painter.mend(frames.moved());
-    }
-
-    private void repaintCell(GridCell cell) {
-        repaint(CursorFrames.around(boundsOf(cell)));
     }
 
     @Override
@@ -306,9 +311,9 @@ public final class ChartCanvas extends JComponent implements Scrollable, Accessi
     protected void paintComponent(Graphics graphics) {
         Graphics2D g = (Graphics2D) graphics.create();
         if (isPaintingForPrint()) {
-            painter.print(g, picture, hovered);
+            painter.print(g, picture);
         } else {
-            painter.paint(g, picture, hovered);
+            painter.paint(g, picture);
         }
         g.dispose();
     }
@@ -371,22 +376,7 @@ public final class ChartCanvas extends JComponent implements Scrollable, Accessi
     @Override
     public AccessibleContext getAccessibleContext() {
         if (accessibleContext == null) {
-            accessibleContext = new AccessibleJComponent() {
-                @Override
-                public AccessibleRole getAccessibleRole() {
-                    return AccessibleRole.CANVAS;
-                }
-
-                @Override
-                public String getAccessibleName() {
-                    return says().text("canvas-name", arg("title", bench.chart().title()));
-                }
-
-                @Override
-                public String getAccessibleDescription() {
-                    return new PlaceTexts(view.language()).sentence(bench.chart(), bench.cursor());
-                }
-            };
+            accessibleContext = new CanvasSpeech(this);
         }
         return accessibleContext;
     }

@@ -19,18 +19,28 @@ final class CursorFrames {
     }
 
     /**
-     * What the frames cover from now on, in the cursor's own cell and in those that show the same stitch, and what they covered
+     * What the frames cover from now on, in the cursor's own cell and in those that show the same stitch
+     * or a mirror image of it, and what they covered
      * until now.
      */
     List<Rectangle> moved() {
-        List<GridCell> now =
-                new ArrayList<>(canvas.cells().cellsOf(canvas.bench().cursor()));
+        List<GridCell> now = twins();
         now.add(canvas.standing());
         List<Rectangle> covered = Stream.concat(seen.stream(), now.stream())
                 .map(cell -> around(canvas.boundsOf(cell)))
                 .toList();
         seen = now;
         return covered;
+    }
+
+    /** The cells that show the stitch at the cursor or one of its mirror images. */
+    List<GridCell> twins() {
+        List<GridCell> cells = new ArrayList<>();
+        canvas.toolbox()
+                .symmetry()
+                .images(canvas.bench().chart(), canvas.bench().cursor())
+                .forEach(place -> cells.addAll(canvas.cells().cellsOf(place)));
+        return cells;
     }
 
     /** What a frame round a cell that lies there covers. */

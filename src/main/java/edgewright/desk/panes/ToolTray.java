@@ -1,15 +1,22 @@
 package edgewright.desk.panes;
 
+import static edgewright.texts.Arg.count;
+
 import edgewright.chart.Stitch;
 import edgewright.desk.parts.DeskActions;
 import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.StitchIcon;
 import edgewright.desk.parts.WrappingRow;
+import edgewright.desk.tool.Ghost;
+import edgewright.desk.tool.Mirror;
+import edgewright.desk.tool.Toolbox;
+import edgewright.desk.tool.Tools;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.Workbench;
 import edgewright.texts.Messages;
 import java.awt.BorderLayout;
 import java.awt.Component;
+import java.awt.Insets;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.util.Comparator;
@@ -18,11 +25,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import javax.swing.JButton;
+import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
 
-/** The tray above the chart: the stitch to work, the layers to see, the turn and the size. */
+/** The tray above the chart: the stitch to work, the tools and mirrors, what would land, the layers to see, the turn and the size. */
 public final class ToolTray extends JPanel {
     /** The stitches in the order in which they are offered: those that make the pattern first. */
     public static final List<Stitch> ORDER = Stream.of(Stitch.values())
@@ -31,17 +39,24 @@ public final class ToolTray extends JPanel {
 
     private final transient Workbench bench;
     private final transient ChartView view;
+    private final transient Toolbox toolbox;
     private final transient Messages says;
     private final Map<Stitch, JToggleButton> stitches = new EnumMap<>(Stitch.class);
+    private final Map<Tools, JToggleButton> tools = new EnumMap<>(Tools.class);
+    private final Map<Mirror, JToggleButton> mirrors = new EnumMap<>(Mirror.class);
+    private final JLabel landing = new JLabel(" ");
     private final Map<ChartView.Layers, JToggleButton> layers = new EnumMap<>(ChartView.Layers.class);
 
-    public ToolTray(Workbench bench, ChartView view, DeskActions actions) {
+    public ToolTray(Workbench bench, ChartView view, DeskActions actions, Toolbox toolbox) {
         super(new BorderLayout());
         this.bench = bench;
         this.view = view;
+        this.toolbox = toolbox;
         says = view.language().messages("desk/panes");
         WrappingRow row = new WrappingRow(12, 8);
         row.add(group(says.text("tray-work"), stitchChoice(actions)));
+        row.add(group(says.text("tray-tools"), toolChoice(actions)));
+        row.add(group(says.text("tray-mirrors"), mirrorChoice(actions)));
         row.add(group(says.text("tray-show"), layerChoice(actions)));
         row.add(group(
                 says.text("tray-look"),
@@ -49,6 +64,7 @@ public final class ToolTray extends JPanel {
                 plain(actions, "zoomOut", says.text("tray-zoomOut")),
                 plain(actions, "zoomIn", says.text("tray-zoomIn")),
                 plain(actions, "fit", says.text("tray-fit"))));
+        row.add(landing);
         add(row);
         addComponentListener(new ComponentAdapter() {
             @Override
@@ -59,7 +75,36 @@ public final class ToolTray extends JPanel {
         });
         bench.listen(change -> follow());
         view.listen(change -> follow());
+        toolbox.listen(this::follow);
         follow();
+    }
+
+    private Component[] toolChoice(DeskActions actions) {
+        for (Tools tool : Tools.values()) {
+            tools.put(tool, signed(new JToggleButton(actions.get("tool." + tool.id())), ToolIcon.of(tool)));
+        }
+        Forms.oneOf(List.copyOf(tools.values()));
+        return tools.values().toArray(Component[]::new);
+    }
+
+    private Component[] mirrorChoice(DeskActions actions) {
+        for (Mirror mirror : Mirror.values()) {
+            JToggleButton button = new JToggleButton(actions.get("mirror." + mirror.id()));
+            mirrors.put(mirror, signed(button, ToolIcon.of(mirror)));
+        }
+        return mirrors.values().toArray(Component[]::new);
+    }
+
+    /** A button that shows a sign; its name is heard, and stands in its tip. */
+    private static JToggleButton signed(JToggleButton button, ToolIcon sign) {
+        button.setName(button.getActionCommand());
+        button.getAccessibleContext().setAccessibleName(button.getText());
+        button.setHideActionText(true);
+        button.setText(null);
+        button.setMnemonic(0);
+        button.setIcon(sign);
+        button.setMargin(new Insets(4, 6, 4, 6));
+        return button;
     }
 
     private Component[] stitchChoice(DeskActions actions) {
@@ -109,5 +154,16 @@ public final class ToolTray extends JPanel {
     private void follow() {
         stitches.get(bench.stitch()).setSelected(true);
         layers.get(view.layers()).setSelected(true);
+        tools.forEach((tool, button) -> button.setSelected(toolbox.tool() == tool));
+        mirrors.forEach((mirror, button) -> button.setSelected(toolbox.isUp(mirror)));
+        landing.setText(toolbox.ghost().map(this::landing).orElse(" "));
+    }
+
+    /** How many stitches would land, and what that would break. */
+    private String landing(Ghost ghost) {
+        int stitches = ghost.lands().size();
+        return ghost.findings() > 0
+                ? says.text("tray-landing-findings", count("stitches", stitches), count("findings", ghost.findings()))
+                : says.text("tray-landing", count("stitches", stitches));
     }
 }

@@ -55,6 +55,16 @@ public final class ChartCommands {
         insert(bench, rounds.last() + 1, rounds.last());
     }
 
+    /** The chart with so many rounds of back-loop stitches more, outside all others; the yarns go on taking turns. */
+    public static Chart grown(Chart chart, int rounds) {
+        Chart grown = chart;
+        for (int i = 0; i < rounds; i++) {
+            int last = grown.rounds().size();
+            grown = Edits.insertRounds(grown, last + 1, List.of(yarnAfter(grown, last)));
+        }
+        return grown;
+    }
+
     /** Puts a round of back-loop stitches inside these rounds. */
     public static void insertInside(Workbench bench, RoundRange rounds) {
         insert(bench, rounds.first(), rounds.first());

@@ -1,7 +1,5 @@
 package edgewright.desk.work;
 
-import static edgewright.texts.Arg.count;
-
 import edgewright.chart.Chart;
 import edgewright.chart.Edits;
 import edgewright.chart.Place;
@@ -38,7 +36,7 @@ public final class Workbench {
     private Place cursor;
     private Optional<Path> file;
     private Stitch stitch = Stitch.LONG;
-    private Optional<Stroke> stroke = Optional.empty();
+    private Optional<Transaction> transaction = Optional.empty();
     private Optional<Deed> lastDeed = Optional.empty();
     private int deeds;
 
@@ -123,8 +121,8 @@ public final class Workbench {
     }
 
     /**
-     * Puts another chart on the bench. The one that lay there, its edits and a stroke on it are gone: ask about unsaved work
-     * before, which a stroke that is not ended yet is part of.
+     * Puts another chart on the bench. The one that lay there, its edits and one that is being made are gone: ask about unsaved
+     * work before, which an edit that is not ended yet is part of.
      */
     public void open(Chart opened, Optional<Path> from) {
         Chart before = chart;
@@ -146,7 +144,7 @@ public final class Workbench {
      * @throws IllegalArgumentException if the chart cannot take the edit; then nothing has changed
      */
     public void edit(String name, UnaryOperator<Chart> edit) {
-        finishStroke();
+        finishTransaction();
         Chart edited = edit.apply(chart);
         if (edited.equals(chart)) {
             return;
@@ -156,24 +154,37 @@ public final class Workbench {
         show(edited, cursor);
     }
 
-    /** Works a stitch at all these places as one edit, which is named after how many stitches it changes. */
+    /**
+     * Works a stitch at all these places as one edit, which is named after how many stitches it changes. The cursor goes to the
+     * last of them.
+     */
     public void work(Collection<Place> places, Stitch worked) {
-        Stroke one = beginStroke(worked);
-        one.over(places);
-        one.end();
+        if (places.isEmpty()) {
+            return;
+        }
+        Transaction one = beginDrawing(worked);
+        one.preview(
+                chart -> Edits.setStitches(chart, places, worked),
+                List.copyOf(places).get(places.size() - 1));
+        one.commit();
     }
 
-    /** Begins to draw: every place that the stroke goes over becomes this stitch, and the whole is one edit. */
-    public Stroke beginStroke(Stitch worked) {
-        finishStroke();
-        Stroke begun = new Stroke(worked);
-        stroke = Optional.of(begun);
+    /** Begins an edit that is shown while it is being made; one that is going on is committed first. */
+    public Transaction begin(Transaction.EditName name) {
+        finishTransaction();
+        Transaction begun = new Transaction(this, name);
+        transaction = Optional.of(begun);
         return begun;
+    }
+
+    /** Begins an edit that works this stitch at several places, and is named after it and their number. */
+    public Transaction beginDrawing(Stitch worked) {
+        return begin((before, after) -> StitchEdits.name(says, worked, before, after));
     }
 
     /** Takes the last edit back; nothing happens if there is none. */
     public void undo() {
-        finishStroke();
+        finishTransaction();
         if (history.undoName().isPresent()) {
             note(Deed.Way.UNDONE, history.undoName());
             Place at = history.undo();
@@ -183,7 +194,7 @@ public final class Workbench {
 
     /** Does the edit again that was undone last; nothing happens if there is none. */
     public void redo() {
-        finishStroke();
+        finishTransaction();
         if (history.redoName().isPresent()) {
             note(Deed.Way.REDONE, history.redoName());
             Place at = history.redo();
@@ -208,7 +219,7 @@ public final class Workbench {
     }
 
     private void layOn(Chart opened, Optional<Path> from) {
-        stroke.ifPresent(Stroke::leave);
+        transaction.ifPresent(Transaction::leave);
         lastDeed = Optional.empty();
         chart = opened;
         saved = opened;
@@ -218,7 +229,8 @@ public final class Workbench {
         history = new History(opened, cursor);
     }
 
-    private void show(Chart edited, Place at) {
+    /** Lays a chart that came from this one by an edit in its place. */
+    void show(Chart edited, Place at) {
         Chart before = chart;
         chart = edited;
         verdict = Checker.recheck(verdict, edited);
@@ -226,13 +238,26 @@ public final class Workbench {
         tell(WorkbenchChange.Kind.EDITED, before);
     }
 
+    /** Makes what is shown an edit with a name, after it was told of as a chart. */
+    void committed(String name) {
+        history.add(name, chart, cursor);
+        note(Deed.Way.DONE, Optional.of(name));
+        tell(WorkbenchChange.Kind.DRAWN, chart);
+    }
+
+    /** Forgets a transaction that has ended. */
+    @SuppressWarnings("ReferenceEquality") // a transaction is itself
+    void leave(Transaction ended) {
+        transaction = transaction.filter(going -> going != ended);
+    }
+
     private void note(Deed.Way way, Optional<String> name) {
         deeds++;
         lastDeed = name.map(known -> new Deed(deeds, way, known));
     }
 
-    private void finishStroke() {
-        stroke.ifPresent(Stroke::end);
+    private void finishTransaction() {
+        transaction.ifPresent(Transaction::commit);
     }
 
     private Place nearest(Place place) {
@@ -252,93 +277,5 @@ public final class Workbench {
 
     private void tell(WorkbenchChange.Kind kind, Chart before) {
         listeners.tell(new WorkbenchChange(kind, before, chart));
-    }
-
-    /**
-     * Stitches being drawn in one go, from the press of a button to its release. One edit, however far it goes. Any other edit,
-     * an undo or a redo ends it first; it goes with its chart when another one is opened. What is drawn with it after its end
-     * draws nothing.
-     */
-    public final class Stroke {
-        private final Chart before = chart;
-        private final Place from = cursor;
-        private final Stitch worked;
-        private boolean ended;
-
-        private Stroke(Stitch worked) {
-            this.worked = worked;
-        }
-
-        /** Whether it can be drawn with still. */
-        public boolean isGoing() {
-            return !ended;
-        }
-
-        /** Draws on over these places, which the chart must have. The cursor goes along to the last of them. */
-        public void over(Collection<Place> places) {
-            if (ended || places.isEmpty()) {
-                return;
-            }
-            List<Place> changed = places.stream()
-                    .filter(place -> chart.stitch(place) != worked)
-                    .distinct()
-                    .toList();
-            Place last = List.copyOf(places).get(places.size() - 1);
-            if (changed.isEmpty()) {
-                moveCursor(last);
-            } else {
-                show(Edits.setStitches(chart, changed, worked), last);
-            }
-        }
-
-        /** Ends the stroke. It becomes one edit, or none if it changed nothing. A second call does nothing. */
-        public void end() {
-            if (ended) {
-                return;
-            }
-            leave();
-            int stitches = stitchesChanged();
-            if (stitches > 0) {
-                String name = says.text("edit-stitches-" + worked.letter(), count("stitches", stitches));
-                history.add(name, chart, cursor);
-                note(Deed.Way.DONE, Optional.of(name));
-                tell(WorkbenchChange.Kind.DRAWN, chart);
-            }
-        }
-
-        /** Takes back what was drawn and ends the stroke, which leaves no trace. Does nothing once it has ended. */
-        public void cancel() {
-            if (ended) {
-                return;
-            }
-            leave();
-            if (!chart.equals(before)) {
-                show(before, from);
-            }
-        }
-
-        private void leave() {
-            ended = true;
-            stroke = Optional.empty();
-        }
-
-        private int stitchesChanged() {
-            int changed = 0;
-            for (int r = 1; r <= chart.rounds().size(); r++) {
-                if (chart.round(r).equals(before.round(r))) {
-                    continue;
-                }
-                for (Section section : Section.values()) {
-                    Stitches now = chart.round(r).section(section);
-                    Stitches then = before.round(r).section(section);
-                    for (int place = 1; place <= now.length(); place++) {
-                        if (now.at(place) != then.at(place)) {
-                            changed++;
-                        }
-                    }
-                }
-            }
-            return changed;
-        }
     }
 }

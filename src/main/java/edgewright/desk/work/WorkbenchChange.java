@@ -16,7 +16,7 @@ public record WorkbenchChange(Kind kind, Chart before, Chart after) {
         OPENED,
         /** The chart was edited, or an edit undone or done again. */
         EDITED,
-        /** The drawing of stitches has ended, and what was drawn is now an edit with a name. The chart was told of before. */
+        /** A transaction was committed, and what it made is now an edit with a name. The chart was told of before. */
         DRAWN,
         /** The cursor stands elsewhere. */
         CURSOR,

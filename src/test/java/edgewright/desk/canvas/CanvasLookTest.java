@@ -70,7 +70,7 @@ class CanvasLookTest {
 
     @Test
     void theFrameUnderTheMouseGoesWithTheRoundThatIsDeleted() {
-        canvas.hover(Optional.of(cell(new Place(6, Section.REPEAT, 2))));
+        canvas.ghost().hover(Optional.of(cell(new Place(6, Section.REPEAT, 2))));
         bench.edit("two rounds less", chart -> Edits.deleteRounds(chart, 5, 6));
         canvas.setSize(canvas.getPreferredSize());
 

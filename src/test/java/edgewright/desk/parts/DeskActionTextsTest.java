@@ -24,13 +24,13 @@ class DeskActionTextsTest {
         assertThat(ids("action-")).containsAll(added());
     }
 
-    /** What the desk adds under an id that it puts together: a stitch, a layer, a way of counting. */
+    /** What the desk adds under an id that it puts together: a stitch, a layer, a way of counting, a tool, a mirror. */
     @Test
     void noTextIsOfAnActionThatTheDeskDoesNotAdd() throws IOException {
         Set<String> more = ids("action-");
         more.removeAll(added());
 
-        assertThat(more).allMatch(id -> id.matches("(choose|layers|counting)-\\w+"));
+        assertThat(more).allMatch(id -> id.matches("(choose|layers|counting|tool|mirror)-\\w+"));
     }
 
     @Test

@@ -41,12 +41,13 @@ class WorkbenchTest {
 
     @Test
     void aDragIsOneEditHoweverFarItGoes() {
-        Workbench.Stroke stroke = bench.beginStroke(Stitch.LONG);
+        Transaction stroke = bench.beginDrawing(Stitch.LONG);
+        List<Place> way = new ArrayList<>();
         for (int place = 1; place <= 4; place++) {
-            stroke.over(List.of(new Place(4, Section.REPEAT, place)));
+            way.add(new Place(4, Section.REPEAT, place));
+            draw(stroke, way);
         }
-        stroke.over(List.of(new Place(4, Section.REPEAT, 1)));
-        stroke.end();
+        stroke.commit();
 
         assertThat(bench.undoName()).contains("4 long stitches");
         bench.undo();
@@ -56,12 +57,12 @@ class WorkbenchTest {
 
     @Test
     void aDragShowsItsStitchesAndFindingsWhileItGoesOn() {
-        Workbench.Stroke stroke = bench.beginStroke(Stitch.LONG);
-        stroke.over(List.of(new Place(1, Section.REPEAT, 1)));
+        Transaction stroke = bench.beginDrawing(Stitch.LONG);
+        draw(stroke, List.of(new Place(1, Section.REPEAT, 1)));
 
         assertThat(bench.chart().stitch(new Place(1, Section.REPEAT, 1))).isEqualTo(Stitch.LONG);
         assertThat(bench.verdict().findings()).extracting(Finding::rule).containsExactly("no-round-below");
-        stroke.end();
+        stroke.commit();
     }
 
     @Test
@@ -75,11 +76,11 @@ class WorkbenchTest {
     @Test
     void aDragThatIsCancelledLeavesNoTrace() {
         bench.moveCursor(MIDDLE);
-        Workbench.Stroke stroke = bench.beginStroke(Stitch.LONG);
-        stroke.over(List.of(new Place(4, Section.REPEAT, 1), new Place(1, Section.REPEAT, 1)));
+        Transaction stroke = bench.beginDrawing(Stitch.LONG);
+        draw(stroke, List.of(new Place(4, Section.REPEAT, 1), new Place(1, Section.REPEAT, 1)));
         stroke.cancel();
-        stroke.over(List.of(MIDDLE));
-        stroke.end();
+        draw(stroke, List.of(MIDDLE));
+        stroke.commit();
 
         assertThat(stroke.isGoing()).isFalse();
         assertThat(bench.chart()).isSameAs(blank);
@@ -92,12 +93,12 @@ class WorkbenchTest {
 
     @Test
     void aDragGoesWithItsChartWhenAnotherIsOpened() {
-        Workbench.Stroke stroke = bench.beginStroke(Stitch.LONG);
-        stroke.over(List.of(MIDDLE));
+        Transaction stroke = bench.beginDrawing(Stitch.LONG);
+        draw(stroke, List.of(MIDDLE));
         Chart other = Edits.insertRounds(blank, 1, List.of("A"));
         bench.open(other, Optional.empty());
-        stroke.over(List.of(new Place(4, Section.REPEAT, 4)));
-        stroke.end();
+        draw(stroke, List.of(new Place(4, Section.REPEAT, 4)));
+        stroke.commit();
 
         assertThat(bench.chart()).isSameAs(other);
         assertThat(bench.undoName()).isEmpty();
@@ -105,14 +106,72 @@ class WorkbenchTest {
 
     @Test
     void anUndoInTheMiddleOfADragEndsTheDragFirst() {
-        Workbench.Stroke stroke = bench.beginStroke(Stitch.LONG);
-        stroke.over(List.of(MIDDLE));
+        Transaction stroke = bench.beginDrawing(Stitch.LONG);
+        draw(stroke, List.of(MIDDLE));
         bench.undo();
-        stroke.over(List.of(new Place(4, Section.REPEAT, 3)));
-        stroke.end();
+        draw(stroke, List.of(new Place(4, Section.REPEAT, 3)));
+        stroke.commit();
 
         assertThat(bench.chart()).isEqualTo(blank);
         assertThat(bench.redoName()).contains("1 long stitch");
+    }
+
+    @Test
+    void anEditInTheMiddleOfADragEndsTheDragFirst() {
+        Transaction stroke = bench.beginDrawing(Stitch.LONG);
+        draw(stroke, List.of(MIDDLE));
+        Chart drawn = bench.chart();
+        bench.edit("moved on", chart -> Edits.shiftRepeat(chart, 1));
+        Chart edited = bench.chart();
+        draw(stroke, List.of(new Place(4, Section.REPEAT, 3)));
+        stroke.cancel();
+
+        assertThat(stroke.isGoing()).isFalse();
+        assertThat(bench.chart()).isSameAs(edited);
+        bench.undo();
+        assertThat(bench.chart()).isSameAs(drawn);
+        assertThat(bench.undoName()).contains("1 long stitch");
+    }
+
+    @Test
+    void aSecondDragEndsTheFirst() {
+        Transaction first = bench.beginDrawing(Stitch.LONG);
+        draw(first, List.of(MIDDLE));
+        Transaction second = bench.beginDrawing(Stitch.PLAIN);
+
+        assertThat(List.of(first.isGoing(), second.isGoing())).containsExactly(false, true);
+        assertThat(bench.undoName()).contains("1 long stitch");
+    }
+
+    @Test
+    void everyPreviewIsWorkedOutFromTheChartBeforeSoALineCanBecomeShorterAgain() {
+        Transaction line = bench.beginDrawing(Stitch.LONG);
+        draw(line, List.of(MIDDLE, new Place(4, Section.REPEAT, 3), new Place(4, Section.REPEAT, 4)));
+        draw(line, List.of(MIDDLE));
+
+        assertThat(bench.chart().round(4).repeat().letters()).isEqualTo("blbbb");
+        assertThat(bench.chart().round(5)).as("a round that is as before").isSameAs(blank.round(5));
+        assertThat(bench.verdict()).isEqualTo(Checker.check(bench.chart()));
+        draw(line, List.of(new Place(4, Section.REPEAT, 4)));
+        line.commit();
+        assertThat(bench.undoName()).contains("1 long stitch");
+        bench.undo();
+        assertThat(bench.chart()).isSameAs(blank);
+    }
+
+    @Test
+    void aPreviewThatLeadsBackToTheChartBeforeIsNoEdit() {
+        Transaction line = bench.beginDrawing(Stitch.LONG);
+        draw(line, List.of(MIDDLE));
+        line.preview(chart -> Edits.setStitches(chart, List.of(MIDDLE), Stitch.BACK_LOOP));
+        line.commit();
+
+        assertThat(bench.chart()).isSameAs(blank);
+        assertThat(bench.undoName()).isEmpty();
+    }
+
+    private static void draw(Transaction stroke, List<Place> places) {
+        stroke.preview(chart -> Edits.setStitches(chart, places, Stitch.LONG), places.get(places.size() - 1));
     }
 
     @Test

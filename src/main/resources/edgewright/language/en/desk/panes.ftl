@@ -2,6 +2,19 @@
 
 # The tray above the chart
 tray-work = The stitch to work
+tray-tools = Tools
+tray-mirrors = Mirrors
+tray-landing = { $stitches ->
+    [one] 1 stitch here
+   *[other] { $stitches } stitches here
+    }
+tray-landing-findings = { $stitches ->
+    [one] 1 stitch
+   *[other] { $stitches } stitches
+    }, { $findings ->
+    [one] 1 new finding
+   *[other] { $findings } new findings
+    }
 tray-show = What to show
 tray-layers-BOTH = Both
 tray-layers-FABRIC = Fabric

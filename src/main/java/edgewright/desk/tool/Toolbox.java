@@ -1,0 +1,105 @@
+package edgewright.desk.tool;
+
+import edgewright.chart.Edits;
+import edgewright.chart.GridCell;
+import edgewright.chart.Place;
+import edgewright.chart.Stitch;
+import edgewright.desk.work.Workbench;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** The tool in the hand and the mirrors that are up, for one chart in work. */
+public final class Toolbox {
+    private final Workbench bench;
+    private final List<Runnable> listeners = new ArrayList<>();
+    private final EnumSet<Mirror> up = EnumSet.noneOf(Mirror.class);
+    private Tool tool = Tools.BRUSH;
+    private Optional<Ghost> ghost = Optional.empty();
+
+    public Toolbox(Workbench bench) {
+        this.bench = bench;
+    }
+
+    /** Runs after the tool, the mirrors or the ghost have changed. */
+    public void listen(Runnable listener) {
+        listeners.add(listener);
+    }
+
+    public Tool tool() {
+        return tool;
+    }
+
+    public void take(Tool taken) {
+        if (tool != taken) {
+            tool = taken;
+            tell();
+        }
+    }
+
+    /** Whether a mirror is up, be it of no use on this chart. */
+    public boolean isUp(Mirror mirror) {
+        return up.contains(mirror);
+    }
+
+    /** Puts a mirror up, or away again. */
+    public void turn(Mirror mirror) {
+        if (!up.remove(mirror)) {
+            up.add(mirror);
+        }
+        tell();
+    }
+
+    /** Whether a mirror does anything on this chart. */
+    public boolean isPossible(Mirror mirror) {
+        return mirror.isPossible(bench.chart().shape());
+    }
+
+    /** All mirrors that are up and do something on this chart, together. */
+    public Symmetry symmetry() {
+        EnumSet<Mirror> possible = EnumSet.copyOf(up);
+        possible.removeIf(mirror -> !isPossible(mirror));
+        return new Symmetry(possible);
+    }
+
+    /** A place and its mirror images, the place last, as an edit wants them that the cursor goes along with. */
+    public List<Place> underMirrors(Place place) {
+        List<Place> images = new ArrayList<>(symmetry().images(bench.chart(), place));
+        images.remove(place);
+        images.add(place);
+        return images;
+    }
+
+    /** What the tool would do if it were put down here with the chosen stitch; empty if it would work nothing. */
+    public Optional<Ghost> ghostAt(Sheet sheet, GridCell cell) {
+        Stitch stitch = bench.stitch();
+        Set<Place> lands = symmetry().images(sheet.chart(), tool.work(sheet, List.of(cell)));
+        return lands.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Ghost.of(bench.verdict(), Edits.setStitches(sheet.chart(), lands, stitch), lands));
+    }
+
+    /** What would land just now, as it is shown. */
+    public Optional<Ghost> ghost() {
+        return ghost;
+    }
+
+    /** Says what would land just now, or that nothing would. */
+    public void show(Optional<Ghost> shown) {
+        if (!shown.equals(ghost)) {
+            ghost = shown;
+            tell();
+        }
+    }
+
+    /** Puts the tool down: what it goes over is worked as this stitch. */
+    public Stroke begin(Sheet sheet, Stitch stitch) {
+        return new Stroke(bench, tool, symmetry(), sheet, stitch);
+    }
+
+    private void tell() {
+        listeners.forEach(Runnable::run);
+    }
+}
