@@ -66,6 +66,26 @@ public sealed interface SideInstructions {
         };
     }
 
+    /**
+     * Where these words tell of a stitch, as a maker works them: what stands before the group, the group as often as it fits before
+     * the last stitches, and what stands after it.
+     *
+     * @param stitch of the side, counted from 1 from the corner just turned
+     * @param stitches of the whole side; as many as these words can be worked on
+     */
+    default StretchPlace placeOf(int stitch, int stitches) {
+        int first = SideStep.stitches(before());
+        int last = SideStep.stitches(after());
+        if (group().isEmpty() || stitch <= first) {
+            return new StretchPlace(StartMark.Part.BEFORE, stitch);
+        }
+        return stitch > stitches - last
+                ? new StretchPlace(StartMark.Part.AFTER, stitch - (stitches - last))
+                : new StretchPlace(
+                        StartMark.Part.GROUP,
+                        (stitch - first - 1) % group().orElseThrow().stitches() + 1);
+    }
+
     /** Whether nothing is worked. */
     default boolean isEmpty() {
         return before().isEmpty() && group().isEmpty();

@@ -9,10 +9,15 @@ import edgewright.chart.Side;
 import edgewright.chart.Stitch;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
+import edgewright.words.said.Said;
+import edgewright.words.said.SpanMarks;
 import edgewright.words.terms.TradeTerms;
 import edgewright.words.tree.ChangingStep;
 import edgewright.words.tree.Run;
+import edgewright.words.tree.StartMark.Part;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Puts a round into words in which stitches are added or lost. */
@@ -21,12 +26,14 @@ final class ChangesWording {
     private final Messages phrases;
     private final TradeTerms trade;
     private final HookHand hand;
+    private final SpanMarks marks;
 
-    ChangesWording(Language language, TradeTerms trade, HookHand hand) {
+    ChangesWording(Language language, TradeTerms trade, HookHand hand, SpanMarks marks) {
         this.language = language;
         this.phrases = language.messages("words/phrases");
         this.trade = trade;
         this.hand = hand;
+        this.marks = marks;
     }
 
     /**
@@ -35,7 +42,11 @@ final class ChangesWording {
      * @param corner what is said of each corner
      */
     List<String> lines(PerSide<List<ChangingStep>> changes, String corner) {
-        return Stream.concat(Stream.of(phrases.text("puts-right")), eachSide(changes.map(this::list), corner).stream())
+        PerSide<String> steps = PerSide.each(side -> {
+            List<ChangingStep> work = changes.get(side);
+            return list(work, Said.Stitches.of(Optional.of(side), Part.BEFORE, made(work)));
+        });
+        return Stream.concat(Stream.of(phrases.text("puts-right")), eachSide(steps, corner).stream())
                 .toList();
     }
 
@@ -51,11 +62,34 @@ final class ChangesWording {
                 "along", arg("edge", phrases.text("edge-" + side)), arg("steps", steps), arg("corner", corner));
     }
 
-    private String list(List<ChangingStep> work) {
-        return phrases.list("runs-next", work.stream().map(this::step).toList());
+    /** How many stitches stand on the side when this is worked. */
+    private static long made(List<ChangingStep> work) {
+        return work.stream().mapToLong(ChangesWording::made).sum();
     }
 
-    private String step(ChangingStep step) {
+    private static long made(ChangingStep step) {
+        if (step instanceof ChangingStep.Work work) {
+            return work.run().count();
+        }
+        if (step instanceof ChangingStep.Times times) {
+            return times.times() * made(times.steps());
+        }
+        return step instanceof ChangingStep.TwoInOne ? 2 : 1;
+    }
+
+    /** @param all the stitches that are made by these steps */
+    private String list(List<ChangingStep> work, Said.Stitches all) {
+        List<String> steps = new ArrayList<>();
+        long told = 0;
+        for (ChangingStep step : work) {
+            Said.Stitches here = all.within(told, made(step));
+            steps.add(marks.put(step(step, here), here));
+            told += made(step);
+        }
+        return phrases.list("runs-next", steps);
+    }
+
+    private String step(ChangingStep step, Said.Stitches here) {
         if (step instanceof ChangingStep.Work work) {
             return run(work.run());
         }
@@ -73,7 +107,7 @@ final class ChangesWording {
         ChangingStep.Times times = (ChangingStep.Times) step;
         return phrases.text(
                 "bracket",
-                arg("steps", list(times.steps())),
+                arg("steps", list(times.steps(), here.once(times.times()))),
                 arg("times", phrases.text("times", number("count", times.times()))));
     }
 

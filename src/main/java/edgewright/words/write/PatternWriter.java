@@ -5,6 +5,8 @@ import edgewright.texts.Language;
 import edgewright.words.page.PatternText;
 import edgewright.words.page.RoundParts;
 import edgewright.words.page.TextBlock;
+import edgewright.words.said.SaidPattern;
+import edgewright.words.said.SpanMarks;
 import edgewright.words.tree.Instructions;
 import edgewright.words.tree.WrittenRound;
 import java.util.List;
@@ -35,16 +37,28 @@ public final class PatternWriter {
 
     /** The chart in words, with all that is needed to work it. */
     public static PatternText write(Chart chart, WordingOptions options) {
+        return write(chart, options, tree(chart, options), SpanMarks.none());
+    }
+
+    /** The chart in the same words, with which piece of the words of its rounds says which stitches. */
+    public static SaidPattern said(Chart chart, WordingOptions options) {
+        SpanMarks marks = SpanMarks.kept();
+        Instructions tree = tree(chart, options);
+        return SaidPattern.of(chart, options.repeats(), tree, write(chart, options, tree, marks), marks);
+    }
+
+    private static PatternText write(Chart chart, WordingOptions options, Instructions tree, SpanMarks marks) {
         return new Wording(
                         options.language(),
-                        tree(chart, options),
+                        tree,
                         new Wording.Extras(
                                 new NeedsWording(chart, options).blocks(),
                                 options.size().names(),
                                 chart.making().technique(),
                                 options.layout(),
                                 options.eachRound(),
-                                options.techniques()))
+                                options.techniques()),
+                        marks)
                 .pattern();
     }
 
@@ -55,7 +69,7 @@ public final class PatternWriter {
 
     /** A tree in words of this language, its rounds laid out like this. */
     public static PatternText write(Instructions pattern, Language language, RoundsLayout layout) {
-        return new Wording(language, pattern, Wording.Extras.none(layout)).pattern();
+        return new Wording(language, pattern, Wording.Extras.none(layout), SpanMarks.none()).pattern();
     }
 
     /**

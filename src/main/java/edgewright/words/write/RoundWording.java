@@ -4,12 +4,16 @@ import static edgewright.texts.Arg.arg;
 import static edgewright.texts.Arg.number;
 import static edgewright.texts.Arg.plain;
 
+import edgewright.chart.PerSide;
+import edgewright.chart.Side;
 import edgewright.chart.Stitch;
 import edgewright.chart.Terms;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
 import edgewright.words.page.RoundParts;
 import edgewright.words.page.TextBlock;
+import edgewright.words.said.Said;
+import edgewright.words.said.SpanMarks;
 import edgewright.words.terms.TradeTerms;
 import edgewright.words.terms.TradeWord;
 import edgewright.words.tree.BackRound;
@@ -39,15 +43,22 @@ final class RoundWording {
     private final ChangesWording changes;
     private final StartWording starts;
     private final TitleWording titles;
+    private final SpanMarks marks;
 
-    /** @param told the chains that a corner has wherever a round does not say how many, where the pattern says so once */
+    /**
+     * Sentences in this language.
+     *
+     * @param told the chains that a corner has wherever a round does not say how many, where the pattern says so once
+     * @param marks for the pieces that say stitches
+     */
     RoundWording(
             Language language,
             Terms terms,
             OptionalInt told,
             SizeWording sizes,
             ChangesWording changes,
-            StartWording starts) {
+            StartWording starts,
+            SpanMarks marks) {
         this.language = language;
         this.told = told;
         this.phrases = language.messages("words/phrases");
@@ -56,6 +67,7 @@ final class RoundWording {
         this.changes = changes;
         this.starts = starts;
         this.titles = new TitleWording(language);
+        this.marks = marks;
     }
 
     /** The base round and what is said of it. */
@@ -96,8 +108,11 @@ final class RoundWording {
     private List<String> asTold(WrittenRound.AsRound round) {
         String start = starts.of(round);
         String told = phrases.text("as-told", number("round", round.as().number()));
+        Said whole = new Said.WholeRound();
         return new ArrayList<>(List.of(
-                start.isEmpty() ? told : phrases.list("sentences-next", List.of(start, language.capital(told)))));
+                start.isEmpty()
+                        ? marks.put(told, whole)
+                        : phrases.list("sentences-next", List.of(start, marks.put(language.capital(told), whole)))));
     }
 
     /** What is to be done, a sentence or more a line, without the count. */
@@ -143,20 +158,22 @@ final class RoundWording {
             return new RoundParts.OfEachSide(changes.lines(right.work(), corner));
         }
         if (round instanceof WrittenRound.EachSide apart) {
-            return new RoundParts.OfEachSide(changes.eachSide(apart.sides().map(this::along), corner));
+            return new RoundParts.OfEachSide(
+                    changes.eachSide(PerSide.each(side -> along(side, apart.stretch(side))), corner));
         }
         SideInstructions stretch = round.stretch();
         boolean alone = stretch.before().isEmpty() && stretch.after().isEmpty();
         Optional<StartMark> mark =
                 round.start().map(WrittenStart::mark).filter(each -> !isOneStitchThroughout(stretch));
+        Optional<Side> all = Optional.empty();
         return new RoundParts.OfAllSides(
-                runs(stretch, Part.BEFORE, mark),
+                runs(stretch, Part.BEFORE, mark, all),
                 stretch.group()
                         .map(group -> isEveryStitch(group)
                                 ? every(group, alone, mark.filter(each -> each.part() == Part.GROUP))
-                                : group(group, runs(stretch, Part.GROUP, mark)))
+                                : group(group, runs(stretch, Part.GROUP, mark, all), all))
                         .orElse(""),
-                runs(stretch, Part.AFTER, mark),
+                runs(stretch, Part.AFTER, mark, all),
                 chains(round.cornerChains()),
                 phrases.text("all-sides"),
                 starts.toldApart(round));
@@ -172,15 +189,17 @@ final class RoundWording {
     }
 
     /** What is worked along one side, in a round whose sides are told apart. */
-    private String along(SideInstructions stretch) {
+    private String along(Side side, SideInstructions stretch) {
         boolean alone = stretch.before().isEmpty() && stretch.after().isEmpty();
+        Optional<Side> only = Optional.of(side);
+        Optional<StartMark> none = Optional.empty();
         return clauses(
-                runs(stretch, Part.BEFORE, Optional.empty()),
+                runs(stretch, Part.BEFORE, none, only),
                 stretch.group()
                         .map(group -> isEveryStitch(group)
-                                ? every(group, alone, Optional.empty())
-                                : group(group, runs(stretch, Part.GROUP, Optional.empty()))),
-                runs(stretch, Part.AFTER, Optional.empty()));
+                                ? every(group, alone, none, only)
+                                : group(group, runs(stretch, Part.GROUP, none, only), only)),
+                runs(stretch, Part.AFTER, none, only));
     }
 
     /** Whether a group is so simple that it is said without an asterisk: one stitch into each stitch of the side. */
@@ -209,8 +228,17 @@ final class RoundWording {
         return phrases.list("clauses-next", clauses);
     }
 
-    private String group(Group group, String steps) {
-        return phrases.text("group", arg("steps", steps), arg("upTo", upTo(group)));
+    private String group(Group group, String steps, Optional<Side> side) {
+        return asGroup(phrases.text("group", arg("steps", steps), arg("upTo", upTo(group))), group, side);
+    }
+
+    /** A text as the piece that says a group of all sides. */
+    String asGroup(String text, Group group) {
+        return asGroup(text, group, Optional.empty());
+    }
+
+    private String asGroup(String text, Group group, Optional<Side> side) {
+        return marks.put(text, Said.Stitches.of(side, Part.GROUP, group.stitches()));
     }
 
     /**
@@ -220,17 +248,27 @@ final class RoundWording {
      * @param mark of a start in the group
      */
     String every(Group group, boolean alone, Optional<StartMark> mark) {
+        return every(group, alone, mark, Optional.empty());
+    }
+
+    private String every(Group group, boolean alone, Optional<StartMark> mark, Optional<Side> side) {
         String stitch = name(group.steps().get(0).stitchAt(1));
-        String every = alone && group.lastStitches() == 0
+        String said = alone && group.lastStitches() == 0
                 ? phrases.text("every", arg("stitch", stitch))
                 : phrases.text("every-to", arg("stitch", stitch), arg("upTo", upTo(group)));
+        String every = asGroup(said, group, side);
         return mark.isPresent() ? phrases.text("marked", arg("step", every)) : every;
     }
 
+    /** The steps of one part of a side that is told as all sides are. */
+    String runs(SideInstructions stretch, Part part) {
+        return runs(stretch, part, Optional.empty(), Optional.empty());
+    }
+
     /** The steps of one part of a side, with the mark of the start if it stands there. */
-    private String runs(SideInstructions stretch, Part part, Optional<StartMark> mark) {
-        List<String> steps =
-                new ArrayList<>(stretch.steps(part).stream().map(this::step).toList());
+    private String runs(SideInstructions stretch, Part part, Optional<StartMark> mark, Optional<Side> side) {
+        List<SideStep> told = stretch.steps(part);
+        List<String> steps = steps(told, Said.Stitches.of(side, part, SideStep.stitches(told)));
         mark.filter(each -> each.part() == part).ifPresent(each -> {
             if (each.step() == steps.size()) {
                 steps.add(phrases.text("start-mark-word"));
@@ -248,24 +286,28 @@ final class RoundWording {
                 : phrases.text("to-last", plain("last", group.lastStitches()));
     }
 
-    String runs(List<? extends SideStep> steps) {
-        return phrases.list("runs-next", steps.stream().map(this::step).toList());
+    /** @param all the stitches that are made by these steps */
+    private List<String> steps(List<SideStep> steps, Said.Stitches all) {
+        List<String> texts = new ArrayList<>();
+        long told = 0;
+        for (SideStep step : steps) {
+            Said.Stitches here = all.within(told, step.stitches());
+            texts.add(marks.put(step(step, here), here));
+            told += step.stitches();
+        }
+        return texts;
     }
 
-    private String step(SideStep step) {
+    private String step(SideStep step, Said.Stitches here) {
         if (step instanceof Run run) {
-            return run(run);
+            return run(language, trade, run);
         }
         Bracket bracket = (Bracket) step;
         boolean holdsBrackets = bracket.steps().stream().anyMatch(Bracket.class::isInstance);
         return phrases.text(
                 holdsBrackets ? "bracket-outer" : "bracket",
-                arg("steps", runs(bracket.steps())),
+                arg("steps", phrases.list("runs-next", steps(bracket.steps(), here.once(bracket.times())))),
                 arg("times", phrases.text("times", number("count", bracket.times()))));
-    }
-
-    String run(Run run) {
-        return run(language, trade, run);
     }
 
     /** How a run is said. */

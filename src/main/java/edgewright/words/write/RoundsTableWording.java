@@ -8,7 +8,7 @@ import edgewright.words.page.TextBlock;
 import edgewright.words.tree.Group;
 import edgewright.words.tree.Instructions;
 import edgewright.words.tree.SideInstructions;
-import edgewright.words.tree.SideStep;
+import edgewright.words.tree.StartMark.Part;
 import edgewright.words.tree.WrittenRound;
 import java.util.ArrayList;
 import java.util.List;
@@ -80,25 +80,25 @@ final class RoundsTableWording {
         SideInstructions side = round.stretch();
         List<String> last = new ArrayList<>();
         if (!side.after().isEmpty()) {
-            last.add(rounds.runs(side.after()));
+            last.add(rounds.runs(side, Part.AFTER));
         }
         if (!rounds.isTold(round.cornerChains())) {
             last.add(rounds.corner(round.cornerChains()));
         }
         return List.of(
-                steps(side.before()),
-                side.group().map(this::group).orElseGet(() -> phrases.text("none-cell")),
+                side.before().isEmpty() ? phrases.text("none-cell") : rounds.runs(side, Part.BEFORE),
+                side.group().map(group -> group(side, group)).orElseGet(() -> phrases.text("none-cell")),
                 last.isEmpty() ? phrases.text("none-cell") : phrases.list("clauses-next", last));
     }
 
-    private String steps(List<SideStep> steps) {
-        return steps.isEmpty() ? phrases.text("none-cell") : rounds.runs(steps);
-    }
-
-    private String group(Group group) {
+    private String group(SideInstructions side, Group group) {
         return RoundWording.isEveryStitch(group)
                 ? rounds.every(group, false, Optional.empty())
-                : phrases.text(
-                        "repeat-cell", arg("steps", rounds.runs(group.steps())), arg("upTo", rounds.upTo(group)));
+                : rounds.asGroup(
+                        phrases.text(
+                                "repeat-cell",
+                                arg("steps", rounds.runs(side, Part.GROUP)),
+                                arg("upTo", rounds.upTo(group))),
+                        group);
     }
 }

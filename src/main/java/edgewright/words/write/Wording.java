@@ -12,6 +12,7 @@ import edgewright.words.page.PatternPart;
 import edgewright.words.page.PatternText;
 import edgewright.words.page.RoundParts;
 import edgewright.words.page.TextBlock;
+import edgewright.words.said.SpanMarks;
 import edgewright.words.technique.TechniqueWording;
 import edgewright.words.terms.TradeTerms;
 import edgewright.words.terms.TradeWord;
@@ -45,7 +46,7 @@ final class Wording {
     private final Optional<PieceWording> piece;
 
     Wording(Language language, Instructions pattern) {
-        this(language, pattern, Extras.none(RoundsLayout.SENTENCES));
+        this(language, pattern, Extras.none(RoundsLayout.SENTENCES), SpanMarks.none());
     }
 
     /**
@@ -73,7 +74,8 @@ final class Wording {
         }
     }
 
-    Wording(Language language, Instructions pattern, Extras extras) {
+    /** @param marks for the pieces of the rounds that say stitches */
+    Wording(Language language, Instructions pattern, Extras extras, SpanMarks marks) {
         this.language = language;
         this.says = language.messages("words/write");
         this.phrases = language.messages("words/phrases");
@@ -88,8 +90,9 @@ final class Wording {
                 pattern.terms(),
                 pattern.base().cornerChains(),
                 sizes,
-                new ChangesWording(language, trade, pattern.hand()),
-                starts);
+                new ChangesWording(language, trade, pattern.hand(), marks),
+                starts,
+                marks);
         piece = PieceWording.of(language, pattern);
     }
 
