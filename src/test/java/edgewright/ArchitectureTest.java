@@ -11,17 +11,25 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaMethodCall;
 import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchRule;
+import java.io.File;
+import java.io.FileOutputStream;
+import java.io.FileWriter;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.RandomAccessFile;
 import java.net.URI;
+import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.tools.JavaFileObject;
@@ -37,6 +45,21 @@ class ArchitectureTest {
 
     private static final DescribedPredicate<JavaClass> THE_COMMAND_LINE =
             resideInAPackage("edgewright.cli").or(type(Main.class));
+
+    /** The three that know how a file is made without a moment in which it is half a file. */
+    private static final DescribedPredicate<JavaClass> WRITERS = describe(
+            "the writers in file",
+            found -> List.of("SafeFile", "PartFile", "ProcessLock").contains(found.getSimpleName())
+                    && found.getPackageName().equals("edgewright.file"));
+
+    private static final Set<String> WAYS_TO_WRITE = Set.of(
+            "write", "writeString", "newOutputStream", "newBufferedWriter", "newByteChannel", "createFile", "move");
+
+    /** Copying into a stream writes no file by itself. */
+    private static boolean copiesToAFile(JavaMethodCall call) {
+        return call.getTarget().getName().equals("copy")
+                && !call.getTarget().getRawParameterTypes().get(1).isEquivalentTo(OutputStream.class);
+    }
 
     private static final ArchRule SPEAKING = noClasses()
             .that(are(not(THE_COMMAND_LINE)))
@@ -59,6 +82,23 @@ class ArchitectureTest {
                     call -> call.getTarget().getName().equals("printStackTrace")
                             && call.getTargetOwner().isAssignableTo(Throwable.class)))
             .because("bad input gets one sentence: file, place and what was expected");
+
+    private static final ArchRule WRITING = noClasses()
+            .that(are(not(WRITERS)))
+            .should()
+            .callMethodWhere(describe(
+                    "it writes a file",
+                    call -> call.getTargetOwner().isEquivalentTo(Files.class)
+                                    && (WAYS_TO_WRITE.contains(call.getTarget().getName()) || copiesToAFile(call))
+                            || call.getTargetOwner().isEquivalentTo(FileChannel.class)
+                                    && call.getTarget().getName().equals("open")))
+            .orShould()
+            .callConstructor(FileOutputStream.class, String.class)
+            .orShould()
+            .callConstructor(FileOutputStream.class, File.class)
+            .orShould()
+            .dependOnClassesThat(are(type(FileWriter.class).or(type(RandomAccessFile.class))))
+            .because("a file is whole at any moment only if file.SafeFile puts it in its place");
 
     private static JavaClasses program;
     private static PackageLaw law;
@@ -189,6 +229,22 @@ class ArchitectureTest {
     @Test
     void nobodyPrintsAStackTrace() {
         STACK_TRACES.check(program);
+    }
+
+    @Test
+    void everyFileIsWrittenWholeOrNotAtAll() {
+        WRITING.check(program);
+        JavaClasses offender = new ClassFileImporter().importClasses(WritesByItself.class);
+        assertThat(WRITING.evaluate(offender).getFailureReport().getDetails()).hasSize(3);
+    }
+
+    /** Three ways past the one that is safe. */
+    private static final class WritesByItself {
+        void write(Path file) throws IOException {
+            Files.writeString(file, "half");
+            Files.copy(Files.newInputStream(file), file);
+            new FileOutputStream(file.toFile()).close();
+        }
     }
 
     @Test

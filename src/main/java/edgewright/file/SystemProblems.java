@@ -5,6 +5,7 @@ import edgewright.file.fault.FileFault;
 import edgewright.file.fault.Problem;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -26,6 +27,9 @@ final class SystemProblems {
     private static Problem of(Path file, IOException failure, Fault missing, Fault forbidden) {
         if (Files.isDirectory(file)) {
             return Problem.ofFile(FileFault.Simple.IS_A_FOLDER);
+        }
+        if (failure instanceof AtomicMoveNotSupportedException) {
+            return Problem.ofFile(FileFault.Simple.NOT_REPLACED_AT_ONCE);
         }
         if (failure instanceof NoSuchFileException) {
             return Problem.ofFile(missing);

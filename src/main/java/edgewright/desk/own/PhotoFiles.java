@@ -6,6 +6,7 @@ import edgewright.booklet.own.OwnFiles;
 import edgewright.booklet.own.OwnSentences;
 import edgewright.chart.OwnMatter;
 import edgewright.chart.Photo;
+import edgewright.file.SafeFile;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
 import java.io.IOException;
@@ -47,7 +48,7 @@ final class PhotoFiles {
             return refused("taken", copy);
         }
         try {
-            Files.copy(file, copy);
+            SafeFile.write(copy, out -> Files.copy(file, out));
             return judged;
         } catch (IOException e) {
             return refused("notCopied", copy);

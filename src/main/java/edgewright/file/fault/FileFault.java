@@ -30,6 +30,8 @@ public sealed interface FileFault extends Fault {
         NOT_WRITABLE,
         /** The system makes no file of this name. */
         NOT_CREATED,
+        /** The folder cannot put a file in the place of another in one step. */
+        NOT_REPLACED_AT_ONCE,
         /** Neither a file nor a folder, so it cannot be replaced. */
         NOT_A_FILE,
         /** Nothing in the file but blanks. */

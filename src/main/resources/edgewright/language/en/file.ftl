@@ -24,6 +24,7 @@ file-IS_A_FOLDER = this is a folder; expected a file
 file-NOT_READABLE = the system does not let you read it; expected a file that you may read
 file-NOT_WRITABLE = the system does not let you write it; expected a file and a folder that you may write to
 file-NOT_CREATED = no file can be made here; expected a folder in which files can be made
+file-NOT_REPLACED_AT_ONCE = no file can be replaced in one step in this folder, so a saving that is interrupted could leave half a file; expected a folder on a disk of this machine
 noFolder = there is no folder '{ $folder }'; expected one to write into
 file-NOT_A_FILE = this is not an ordinary file; expected one, or none yet
 system = the system cannot reach it ({ $words }); expected a file that it can reach
