@@ -6,11 +6,53 @@ package edgewright.draw.fabric;
  */
 record Hand(int way) {
     /** How many ways there are for a stitch to lie. More would not be told apart, and each is a stamp of its own. */
-    static final int WAYS = 4;
+    static final int WAYS = 9;
+
+    /** How far stitches drift together, at most, and over how many cells from one way to another. */
+    private static final double DRIFT = 0.16;
+
+    private static final int WAVE = 5;
+
+    /** How far a single stitch is off from its neighbours, at most. */
+    private static final double JITTER = 0.035;
 
     /** How the stitch lies that is worked in a cell. */
     static Hand at(int x, int y) {
         return new Hand((int) Long.remainderUnsigned(mixed(x * 0x9E3779B97F4A7C15L + y), WAYS));
+    }
+
+    /**
+     * How far a cell of the fabric lies from where it would if all stitches were alike, in cells: right, then down. Neighbours
+     * drift together, so nothing tears and the picture of the chart stays; each stitch is a little off besides.
+     */
+    static double[] drift(int x, int y) {
+        return new double[] {
+            DRIFT * field(x, y, 0x51L) + JITTER * scattered(x, y, 0x52L),
+            DRIFT * field(x, y, 0x53L) + JITTER * scattered(x, y, 0x54L)
+        };
+    }
+
+    /** A number from -1 to 1 that changes smoothly from cell to cell. */
+    private static double field(int x, int y, long what) {
+        int column = Math.floorDiv(x, WAVE);
+        int row = Math.floorDiv(y, WAVE);
+        double across = eased((double) Math.floorMod(x, WAVE) / WAVE);
+        double down = eased((double) Math.floorMod(y, WAVE) / WAVE);
+        double above = between(scattered(column, row, what), scattered(column + 1, row, what), across);
+        double below = between(scattered(column, row + 1, what), scattered(column + 1, row + 1, what), across);
+        return between(above, below, down);
+    }
+
+    private static double between(double from, double to, double part) {
+        return from + (to - from) * part;
+    }
+
+    private static double eased(double part) {
+        return part * part * (3 - 2 * part);
+    }
+
+    private static double scattered(int x, int y, long what) {
+        return (mixed(mixed(x * 0x9E3779B97F4A7C15L + y) + what) >>> 11) * 0x1.0p-52 - 1;
     }
 
     /** A number from -1 to 1 for one of the things in which stitches differ. */

@@ -1,6 +1,7 @@
 package edgewright.draw.fabric;
 
 import edgewright.chart.Stitch;
+import edgewright.draw.paint.PenPath;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -12,8 +13,11 @@ import java.util.List;
  * the V only the leg towards the maker is seen once a back-loop stitch stands in the other. Source: common practice, no source.
  */
 final class StitchStrands {
-    private static final double LEG = 0.48;
-    private static final double LOOP = 0.35;
+    private static final double LEG = 0.43;
+    private static final double LOOP = 0.42;
+
+    /** Where a stitch comes out behind the free front loop that it stands behind. */
+    private static final double FOOT = -0.42;
 
     private final Hand hand;
 
@@ -21,23 +25,33 @@ final class StitchStrands {
         this.hand = hand;
     }
 
-    /** What stands up: the legs of a post. */
+    /** What is seen between the legs: the yarn at the back, which runs level from stitch to stitch. */
+    Strand behind() {
+        double out = -0.08 + 0.05 * hand.off(7);
+        return Strand.of(0.6, -0.6, out - 0.04, -0.2, out + 0.04, 0.2, out + 0.04, 0.6, out - 0.04);
+    }
+
+    /** What stands up: the two legs of a post, together at the foot and apart at the top. */
     List<Strand> body(Stitch stitch, LoopsOnTop loops) {
-        double top = loops == LoopsOnTop.NONE ? 0.46 : 0.26;
-        double lean = 0.03 + 0.045 * hand.off(1);
+        double top = loops == LoopsOnTop.NONE ? 0.52 : 0.36;
+        double lean = 0.02 + 0.06 * hand.off(1);
+        double sway = 0.03 * hand.off(4);
+        double thick = LEG * (1 + 0.09 * hand.off(5));
         return switch (stitch) {
             case BACK_LOOP, PLAIN ->
                 List.of(
-                        Strand.of(LEG, 0.17, -0.5, 0.2, -0.3, 0.27 - lean, -0.1, 0.28 - lean, top)
-                                .thick(LEG * 0.85, LEG, LEG),
-                        Strand.of(LEG, -0.08, -0.5, -0.1, -0.3, -0.24 - lean, -0.12, -0.25 - lean, top)
-                                .thick(LEG * 0.85, LEG, LEG));
+                        Strand.of(thick, 0.06 + sway, FOOT, 0.12 + sway, -0.2, 0.28 - lean, 0, 0.31 - lean, top)
+                                .thick(thick * 0.85, thick, thick * 1.05),
+                        Strand.of(thick, sway, FOOT, -0.1 + sway, -0.2, -0.25 - lean, -0.05, -0.28 - lean, top)
+                                .thick(thick * 0.85, thick, thick * 1.05));
             case LONG ->
                 List.of(
-                        Strand.of(LEG, 0.15, -1.5, 0.2, -1.2, 0.26, -0.9, 0.25 - lean, -0.4),
-                        Strand.of(LEG, -0.1, -1.5, -0.14, -1.2, -0.26, -0.9, -0.23 - lean, -0.4),
-                        Strand.of(LEG, 0.06, -0.5, 0.2, -0.3, 0.27, -0.1, 0.28 - lean, top),
-                        Strand.of(LEG + 0.02, 0.38, -0.84, 0.14, -0.46, -0.22, -0.3, -0.25 - lean, top));
+                        Strand.of(thick, 0.08, -1.6, 0.2, -1.25, 0.27 + sway, -0.9, 0.24 - lean, -0.35)
+                                .thick(thick * 0.9, thick * 1.05, thick),
+                        Strand.of(thick, -0.04, -1.6, -0.17, -1.25, -0.27 + sway, -0.9, -0.25 - lean, -0.35)
+                                .thick(thick * 0.9, thick * 1.05, thick),
+                        Strand.of(thick, 0.02, -0.6, 0.1, -0.34, 0.28 - lean, 0, 0.31 - lean, top),
+                        Strand.of(thick, 0.34, -0.94, 0.16, -0.52, -0.25 - lean, -0.2, -0.28 - lean, top));
             case CHAIN -> List.of();
         };
     }
@@ -45,56 +59,50 @@ final class StitchStrands {
     /** What lies on top. */
     List<Strand> loops(Stitch stitch, LoopsOnTop loops) {
         if (stitch == Stitch.CHAIN) {
-            return chains(1, Strand.of(LOOP, -0.5, 0.02, -0.2, 0.02, 0.2, 0.02, 0.5, 0.02));
+            return chains(1, Strand.of(LOOP, -0.55, 0.02, -0.2, 0.02, 0.2, 0.02, 0.55, 0.02), 0.13);
         }
-        double lift = 0.035 * hand.off(2);
-        double tilt = 0.035 * hand.off(3);
+        double lift = 0.04 * hand.off(2);
+        double tilt = 0.05 * hand.off(3);
         return switch (loops) {
-            case FRONT -> List.of(front(0.29 + lift, tilt));
+            case FRONT -> List.of(front(0.37 + lift, tilt));
             case BOTH, EDGE ->
                 List.of(
-                        Strand.of(0.24, -0.5, 0.32, -0.2, 0.4, 0.2, 0.44, 0.5, 0.36),
-                        Strand.of(0.27, -0.5, 0.32 + lift, -0.2, 0.18, 0.2, 0.12 + tilt, 0.5, 0.18));
+                        Strand.of(0.24, -0.58, 0.34, -0.2, 0.42 + lift, 0.2, 0.46 + lift, 0.58, 0.36),
+                        Strand.of(0.27, -0.58, 0.34, -0.2, 0.18 + lift, 0.2, 0.12 + tilt, 0.58, 0.2));
             case NONE -> List.of();
         };
     }
 
-    private static Strand front(double out, double tilt) {
-        return Strand.of(LOOP, -0.5, out + 0.07 + tilt, -0.2, out + 0.02, 0.2, out - 0.1, 0.5, out - 0.09 - tilt)
-                .thick(LOOP * 0.9, LOOP, LOOP);
+    /** The bar of a free front loop, a little lower where it comes out of the stitch before it. */
+    private Strand front(double out, double tilt) {
+        double thick = LOOP * (1 + 0.1 * hand.off(6));
+        return Strand.of(thick, -0.58, out - 0.14 - tilt, -0.34, out + 0.06, 0.1, out + 0.14, 0.57, out + 0.06 + tilt)
+                .thick(thick * 0.6, thick * 1.05, thick * 0.75);
     }
 
-    /** What is seen within a corner: the stitches at its arms, which lean into the chains below. */
-    List<Strand> underCorner() {
-        double sway = 0.03 * hand.off(1);
-        return List.of(
-                Strand.of(0.4, -0.46, -0.4, -0.36, -0.24, -0.32, -0.1, -0.24 + sway, 0.3),
-                Strand.of(0.4, -0.4, -0.46, -0.24, -0.36, -0.1, -0.32, 0.3, -0.24 + sway));
-    }
-
-    /** The chains of a corner, from the side that ends in it round to the next. */
-    List<Strand> corner(int chains, LoopsOnTop loops) {
+    /**
+     * The chains of a corner, from the side that ends in it round to the next: links that each part into two strands, with the open
+     * hole of the corner towards the piece.
+     */
+    List<Strand> corner(int chains) {
         double sway = 0.03 * hand.off(2);
-        Strand way = Strand.of(LOOP, -0.5, 0.28, 0.12 + sway, 0.33, 0.33, 0.12 + sway, 0.28, -0.5);
-        if (loops == LoopsOnTop.EDGE) {
-            return chains(chains, way);
-        }
-        List<Strand> strands = new ArrayList<>();
-        for (int i = 0; i < chains; i++) {
-            strands.add(way.along((double) i / chains, (i + 1.0) / chains, -0.03, 0.03)
-                    .thick(0.38, 0.42, 0.4));
-        }
-        return strands;
+        Strand way = Strand.of(LOOP, -0.58, 0.18, 0.02 + sway, 0.42, 0.42, 0.02 + sway, 0.18, -0.58);
+        return chains(chains, way, chains == 1 ? 0.17 : 0.2);
+    }
+
+    /** The open hole that the chains of a corner leave towards the piece. */
+    static PenPath hole(Detail detail) {
+        return PenPath.circle(-0.27, -0.27, detail == Detail.SIMPLE ? 0.16 : 0.23);
     }
 
     /** Chains along a curve: each two strands that part the way of working. */
-    private static List<Strand> chains(int count, Strand way) {
+    private static List<Strand> chains(int count, Strand way, double apart) {
         List<Strand> strands = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             double from = (double) i / count;
             double to = (i + 1.0) / count;
-            strands.add(way.along(from, to, 0.02, 0.13).thick(0.2, 0.25, 0.22));
-            strands.add(way.along(from, to, -0.02, -0.13).thick(0.2, 0.25, 0.22));
+            strands.add(way.along(from, to, 0.05, apart).thick(0.2, 0.28, 0.22));
+            strands.add(way.along(from, to, -0.05, -apart).thick(0.2, 0.28, 0.22));
         }
         return strands;
     }

@@ -13,11 +13,11 @@ import edgewright.draw.paint.PenPath;
  */
 @SuppressWarnings("ArrayRecordComponent") // eight numbers, never handed on
 record Strand(double[] points, double start, double middle, double end) {
-    /** Neighbours lie on either side of these lines; nothing of a stitch crosses them. */
-    private static final double EDGE = 0.5;
+    /** Nothing of a stitch lies farther from the middle of its cell: its loops reach a little into those beside it. */
+    static final double EDGE = 0.6;
 
     /** A strand that ends this far beyond its cell is meant to; one that ends nearer is only a little askew. */
-    private static final double ASKEW = 0.2;
+    private static final double ASKEW = 0.1;
 
     /** How blunt the ends are: 2 would be an oval. */
     private static final double BLUNT = 3.2;

@@ -45,6 +45,14 @@ final class YarnBrush {
         }
     }
 
+    /** A strand in the shadow of others. */
+    void deep(Strand strand) {
+        if (detail != Detail.SIMPLE) {
+            layer(strand, 1, 0, tones.groove(), 4);
+            layer(strand, 0.6, 0.1, tones.shade(), 4);
+        }
+    }
+
     void strand(Strand strand) {
         switch (detail) {
             case SIMPLE -> layer(strand, 0.86, 0.1, tones.body(), 4);

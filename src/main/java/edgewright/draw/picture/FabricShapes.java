@@ -25,8 +25,11 @@ final class FabricShapes {
 
     FabricShapes(YarnColours yarns) {
         this.yarns = yarns;
-        this.worked = yarns.style().look().detail().map(detail -> new FabricStamps(detail, yarns.all()));
-        this.piece = yarns.style().look().detail().map(detail -> new FabricStamps(detail, List.of(yarns.colour(0))));
+        PictureStyle style = yarns.style();
+        // Under marks and lines every stitch lies in its square.
+        boolean drifts = !style.marks() && !style.grid();
+        this.worked = style.look().detail().map(detail -> FabricStamps.ofBorder(detail, yarns.all(), drifts));
+        this.piece = style.look().detail().map(detail -> FabricStamps.ofPiece(detail, yarns.colour(0), drifts));
     }
 
     /**
@@ -108,7 +111,7 @@ final class FabricShapes {
     private static Shape stitch(
             FabricStamps fabric, Ground ground, Stitch stitch, Colour shown, Optional<Stitch> above) {
         return above.filter(Stitch::coversStitchBelow).isPresent()
-                ? fabric.covered(shown, ground.frame())
+                ? fabric.covered(shown, ground.frame(), ground.cell())
                 : fabric.stitch(stitch, loops(above), shown, ground.frame(), ground.cell());
     }
 

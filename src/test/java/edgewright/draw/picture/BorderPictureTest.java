@@ -83,9 +83,11 @@ class BorderPictureTest {
     @EnumSource
     void under_worked_stitches_lies_one_ground_that_no_seam_lets_the_paper_through(FabricFill look) {
         Chart chart = new RandomCharts(6).small();
+        // With lines every stitch lies in its square, so the middle of its mark is in its cell.
+        PictureStyle squared = EnglishStyle.FABRIC.withGrid(true).withLook(look);
         for (Drawing drawing : List.of(
-                ChartPicture.wholeBorder(chart, PerSide.all(2), EnglishStyle.FABRIC.withLook(look)),
-                ChartPicture.corner(chart, EnglishStyle.FABRIC.withLook(look), Emphasis.NONE))) {
+                ChartPicture.wholeBorder(chart, PerSide.all(2), squared),
+                ChartPicture.corner(chart, squared, Emphasis.NONE))) {
             List<Mark> fabric = drawing.marks().stream()
                     .filter(mark -> mark.kind().layer() == Layer.FABRIC)
                     .toList();

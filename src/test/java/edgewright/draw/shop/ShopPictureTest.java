@@ -70,10 +70,11 @@ class ShopPictureTest {
                 drawing.widthMm() - border.rightMm(),
                 border.yMm(),
                 drawing.heightMm() - border.bottomMm());
-        assertThat(margins).allSatisfy(margin -> assertThat(margin).isGreaterThan(0.049 * shorter));
+        // Stitches are as uneven as a hand leaves them, so the edge lies now a little farther out, now farther in.
+        assertThat(margins).allSatisfy(margin -> assertThat(margin).isGreaterThan(0.045 * shorter));
         assertThat(margins.stream().min(Double::compare).orElseThrow()).isLessThan(0.1 * shorter);
-        assertThat(margins.get(0)).isBetween(margins.get(1) - 0.5, margins.get(1) + 0.5);
-        assertThat(margins.get(2)).isBetween(margins.get(3) - 0.5, margins.get(3) + 0.5);
+        assertThat(margins.get(0)).isBetween(margins.get(1) - 0.8, margins.get(1) + 0.8);
+        assertThat(margins.get(2)).isBetween(margins.get(3) - 0.8, margins.get(3) + 0.8);
     }
 
     @ParameterizedTest
