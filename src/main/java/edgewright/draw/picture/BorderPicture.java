@@ -6,6 +6,7 @@ import edgewright.chart.BorderGrid;
 import edgewright.chart.Chart;
 import edgewright.chart.Colour;
 import edgewright.chart.PerSide;
+import edgewright.chart.Place;
 import edgewright.chart.Section;
 import edgewright.chart.Side;
 import edgewright.draw.marks.Drawing;
@@ -24,22 +25,35 @@ import java.util.Optional;
  * The whole border around a piece, in the layers that the style asks for; without labels or legend, which only a chart needs.
  * Always as it lies on the fabric, the top above; for a left-handed maker as in a mirror.
  */
-final class BorderPicture {
+public final class BorderPicture implements ChartPicture.InParts {
     /** Paper around the border, in cells. */
     private static final double EDGE = 1;
-
-    /** How far the loops of the last round may lie within their cells, in cells. */
-    static final double LOOPS = 0.3;
 
     private final Chart chart;
     private final PictureStyle style;
     private final BorderLayout layout;
+    private final PictureMarks marks;
 
-    BorderPicture(Chart chart, PerSide<Integer> repeats, PictureStyle style) {
-        double edgeMm = EDGE * style.cellMm();
+    private BorderPicture(Chart chart, PictureStyle style, BorderLayout layout) {
         this.chart = chart;
         this.style = style.withLabels(false).withLegend(false);
-        this.layout = new BorderLayout(
+        this.layout = layout;
+        CellMarks cells = new CellMarks(chart, this.style, Emphasis.NONE, layout);
+        marks = new PictureMarks(this.style, layout, cells, furniture(cells));
+    }
+
+    /**
+     * The border of a chart.
+     *
+     * @param repeats how often the repeat is worked on each side; opposite sides equal
+     */
+    public static BorderPicture of(Chart chart, PerSide<Integer> repeats, PictureStyle style) {
+        return new BorderPicture(chart, style, layoutOf(chart, repeats, style));
+    }
+
+    private static BorderLayout layoutOf(Chart chart, PerSide<Integer> repeats, PictureStyle style) {
+        double edgeMm = EDGE * style.cellMm();
+        return new BorderLayout(
                 new BorderGrid(chart.border(), repeats),
                 chart.rounds().size(),
                 new CellLayout.Placement(
@@ -47,18 +61,51 @@ final class BorderPicture {
     }
 
     Drawing drawing() {
-        CellMarks cells = new CellMarks(chart, style, Emphasis.NONE, layout);
         return new Drawing(
                 sheet().widthMm(),
                 sheet().heightMm(),
                 style.says().text("border-title", arg("title", chart.title())),
                 style.says().text("border-description", arg("title", chart.title())),
-                new PictureMarks(style, layout, cells, furniture(cells)).in(sheet()));
+                marksIn(sheet()));
     }
 
     /** The border and the paper around it. */
-    Area sheet() {
+    private Area sheet() {
+        return sheetOf(layout);
+    }
+
+    private static Area sheetOf(CellLayout layout) {
         return layout.area().grown(EDGE * layout.cellMm());
+    }
+
+    /** The sheet of the border of a chart. */
+    static Area sheetOf(Chart chart, PerSide<Integer> repeats, PictureStyle style) {
+        return sheetOf(layoutOf(chart, repeats, style));
+    }
+
+    @Override
+    public CellLayout layout() {
+        return layout;
+    }
+
+    @Override
+    public double widthMm() {
+        return sheet().widthMm();
+    }
+
+    @Override
+    public double heightMm() {
+        return sheet().heightMm();
+    }
+
+    @Override
+    public List<Mark> marksIn(Area area) {
+        return marks.in(area);
+    }
+
+    @Override
+    public List<Area> areasOf(Place place) {
+        return marks.areasOf(place);
     }
 
     /** Where the cells of a whole border lie: all sides and all corners, around the piece. */
@@ -76,7 +123,8 @@ final class BorderPicture {
         List<Mark> furniture = new ArrayList<>();
         furniture.add(plane(MarkKind.PAPER, sheet(), style.palette().paper()));
         if (style.fabric()) {
-            cells.under(List.of(layout.area().grown(-LOOPS * layout.cellMm()))).ifPresent(furniture::add);
+            cells.under(List.of(layout.area().grown(-CellMarks.LOOPS * layout.cellMm())))
+                    .ifPresent(furniture::add);
             Area piece = paper.area(0, 0, layout.grid().width(), layout.grid().height());
             furniture.add(plane(MarkKind.FABRIC_PIECE, piece, style.palette().base()));
         }

@@ -20,6 +20,9 @@ import java.util.Optional;
 
 /** The marks of single cells, in every picture of a chart: what shows, what to do, and what is to be looked at. */
 public final class CellMarks {
+    /** How far the loops of the last round may lie within their cells, in cells. */
+    public static final double LOOPS = 0.3;
+
     /** How wide the line between two areas is, in cells: under marks, and where there are none. */
     private static final double AREA_EDGE = 0.1;
 
@@ -49,7 +52,7 @@ public final class CellMarks {
     }
 
     /** What lies under worked fabric; nothing under any other. */
-    Optional<Mark> under(List<Area> areas) {
+    public Optional<Mark> under(List<Area> areas) {
         return fabric.under(areas);
     }
 

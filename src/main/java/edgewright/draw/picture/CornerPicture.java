@@ -22,18 +22,19 @@ import java.util.Optional;
  * <p>Immutable. Marks are made when they are asked for, for the whole corner or for a damaged part, so a large chart costs no
  * more to repaint than what has changed in it.
  */
-public final class CornerPicture {
+public final class CornerPicture implements ChartPicture.InParts {
     private final Chart chart;
     private final PictureStyle style;
     private final Emphasis emphasis;
     private final CornerSheet sheet;
     private final PictureMarks marks;
 
-    private CornerPicture(Chart chart, PictureStyle style, Emphasis emphasis, Optional<CellRange> shown) {
+    private CornerPicture(
+            Chart chart, PictureStyle style, Emphasis emphasis, Optional<CellRange> shown, boolean ringed) {
         this.chart = chart;
         this.style = style;
         this.emphasis = emphasis;
-        this.sheet = CornerSheet.of(chart, style, emphasis, shown);
+        this.sheet = CornerSheet.of(chart, style, emphasis, shown, ringed);
         List<Mark> furniture = new ArrayList<>();
         furniture.add(Mark.beside(
                 MarkKind.PAPER,
@@ -58,7 +59,13 @@ public final class CornerPicture {
 
     /** The corner of a chart, whole. A ragged chart is drawn as far as it goes, and what it lacks is marked. */
     public static CornerPicture of(Chart chart, PictureStyle style, Emphasis emphasis) {
-        return new CornerPicture(chart, style, emphasis, Optional.empty());
+        return new CornerPicture(
+                chart, style, emphasis, Optional.empty(), !emphasis.flags().isEmpty());
+    }
+
+    /** The same with room for rings, even where there are none yet: so nothing moves as findings come and go. */
+    public static CornerPicture onScreen(Chart chart, PictureStyle style, Emphasis emphasis) {
+        return new CornerPicture(chart, style, emphasis, Optional.empty(), true);
     }
 
     /**
@@ -69,13 +76,18 @@ public final class CornerPicture {
      * @param shown among the columns and rows of {@link CornerLayout#columns} and {@link CornerLayout#rows}
      */
     public CornerPicture tile(CellRange shown) {
-        return new CornerPicture(chart, style.withLegend(false), emphasis, Optional.of(shown));
+        return new CornerPicture(
+                chart,
+                style.withLegend(false),
+                emphasis,
+                Optional.of(shown),
+                !emphasis.flags().isEmpty());
     }
 
     /** The areas of the two arms that are shown, each with the corner, without what may be free beside the last round's loops. */
     private List<Area> arms() {
         CornerLayout layout = layout();
-        Area shown = layout.area().grown(-BorderPicture.LOOPS * layout.cellMm());
+        Area shown = layout.area().grown(-CellMarks.LOOPS * layout.cellMm());
         Area corner = layout.areaOf(layout.cornerCell(0)).with(layout.areaOf(layout.cornerCell(layout.rounds())));
         double left = Math.max(shown.xMm(), corner.xMm());
         double right = Math.min(shown.rightMm(), corner.rightMm());
@@ -91,17 +103,17 @@ public final class CornerPicture {
         return arms;
     }
 
-    /** Where its cells lie. */
+    @Override
     public CornerLayout layout() {
         return sheet.layout();
     }
 
-    /** The width of the sheet. */
+    @Override
     public double widthMm() {
         return sheet.widthMm();
     }
 
-    /** The height of the sheet. */
+    @Override
     public double heightMm() {
         return sheet.heightMm();
     }
@@ -123,15 +135,12 @@ public final class CornerPicture {
                 marksIn(new Area(0, 0, widthMm(), heightMm())));
     }
 
-    /** The paper, and the marks that lie in an area or touch it, from the lowest to the topmost. */
+    @Override
     public List<Mark> marksIn(Area area) {
         return marks.in(area);
     }
 
-    /**
-     * Where a place of the chart shows: for every cell in which it is drawn, that cell with all that a change of its stitch or
-     * of its flags can alter.
-     */
+    @Override
     public List<Area> areasOf(Place place) {
         return marks.areasOf(place);
     }

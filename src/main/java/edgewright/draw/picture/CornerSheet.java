@@ -41,7 +41,7 @@ final class CornerSheet {
     private final boolean chipsUpright;
     private final List<Mark> legendMarks;
 
-    private CornerSheet(Chart chart, PictureStyle style, Emphasis emphasis, Optional<CellRange> shown) {
+    private CornerSheet(Chart chart, PictureStyle style, Emphasis emphasis, Optional<CellRange> shown, boolean ringed) {
         double c = style.cellMm();
         int rounds = chart.rounds().size();
         String widest = "0".repeat(Integer.toString(rounds).length());
@@ -58,7 +58,7 @@ final class CornerSheet {
 
         int repeats = style.repeatsOf(chart);
         CornerLayout bare = new CornerLayout(chart.border(), rounds, repeats, placement(style, shown, 0, 0));
-        Margins margins = labelMargins(style, emphasis, shown.isPresent());
+        Margins margins = labelMargins(style, emphasis, shown.isPresent(), ringed);
         if (style.labels() && shown.isEmpty()) {
             margins = withRoomForWords(margins, style, bare);
         }
@@ -130,11 +130,11 @@ final class CornerSheet {
         return Lettering.widthMm(words, Shape.Weight.REGULAR, numberSizeMm);
     }
 
-    private Margins labelMargins(PictureStyle style, Emphasis emphasis, boolean tile) {
+    private Margins labelMargins(PictureStyle style, Emphasis emphasis, boolean tile, boolean ringed) {
         double c = style.cellMm();
         if (!style.labels()) {
             // Rings and their numbers stand out of the cells at the edge.
-            double bare = (emphasis.flags().isEmpty() ? BARE_EDGE : 2 * EDGE) * c;
+            double bare = (ringed ? 2 * EDGE : BARE_EDGE) * c;
             return new Margins(bare, bare, bare, bare);
         }
         boolean flaggedRounds =
@@ -151,8 +151,10 @@ final class CornerSheet {
         return new Margins(left ? outer : row, above ? outer : column, left ? row : outer, above ? column : outer);
     }
 
-    static CornerSheet of(Chart chart, PictureStyle style, Emphasis emphasis, Optional<CellRange> shown) {
-        return new CornerSheet(chart, style, emphasis, shown);
+    /** @param ringed whether rings, which stand out of the cells at the edge, have room even where nothing else does */
+    static CornerSheet of(
+            Chart chart, PictureStyle style, Emphasis emphasis, Optional<CellRange> shown, boolean ringed) {
+        return new CornerSheet(chart, style, emphasis, shown, ringed);
     }
 
     CornerLayout layout() {

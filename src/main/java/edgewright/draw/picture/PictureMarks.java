@@ -67,7 +67,7 @@ public final class PictureMarks {
      * Where a place of the chart shows: for every cell in which it is drawn, that cell with all that a change of its stitch or
      * of its flags can alter.
      */
-    List<Area> areasOf(Place place) {
+    public List<Area> areasOf(Place place) {
         return layout.cellsOf(place).stream()
                 .map(cell -> {
                     Frame frame = layout.frameOf(

@@ -4,6 +4,7 @@ import static edgewright.texts.Arg.arg;
 import static edgewright.texts.Arg.count;
 
 import edgewright.chart.Chart;
+import edgewright.chart.Place;
 import edgewright.chart.Side;
 import edgewright.draw.marks.Drawing;
 import edgewright.draw.marks.Emphasis;
@@ -14,6 +15,7 @@ import edgewright.draw.paint.PenPath;
 import edgewright.draw.paint.Shape;
 import edgewright.draw.picture.CellMarks;
 import edgewright.draw.picture.CellRange;
+import edgewright.draw.picture.ChartPicture;
 import edgewright.draw.picture.PictureMarks;
 import edgewright.draw.picture.PictureStyle;
 import java.util.ArrayList;
@@ -27,7 +29,7 @@ import java.util.Optional;
  *
  * <p>Immutable. Marks are made when they are asked for, for the whole side or for a part of it.
  */
-public final class SidePicture {
+public final class SidePicture implements ChartPicture.InParts {
     private final Chart chart;
     private final Side side;
     private final PictureStyle style;
@@ -47,6 +49,10 @@ public final class SidePicture {
                 List.of(new Shape.Fill(
                         PenPath.rectangle(new Area(0, 0, widthMm(), heightMm())),
                         style.palette().paper()))));
+        CellMarks cells = new CellMarks(chart, style, emphasis, layout());
+        if (style.fabric()) {
+            cells.under(rows()).ifPresent(furniture::add);
+        }
         if (style.grid()) {
             furniture.addAll(new SideLines(layout(), style.palette()).marks());
         }
@@ -54,7 +60,26 @@ public final class SidePicture {
             furniture.addAll(new SideLabels(chart, style, emphasis, sheet).marks());
         }
         furniture.addAll(sheet.legendMarks());
-        this.marks = new PictureMarks(style, layout(), new CellMarks(chart, style, emphasis, layout()), furniture);
+        this.marks = new PictureMarks(style, layout(), cells, furniture);
+    }
+
+    /** Each shown row of cells; without what may be free beside the last round's loops. */
+    private List<Area> rows() {
+        SideLayout layout = layout();
+        Area shown = layout.area();
+        double loops = CellMarks.LOOPS * layout.cellMm();
+        List<Area> rows = new ArrayList<>();
+        for (int round = 0; round <= layout.rounds(); round++) {
+            Area row = layout.areaOf(layout.cell(round, 0))
+                    .with(layout.areaOf(layout.cell(round, layout.stitches(round) + 1)));
+            double left = Math.max(shown.xMm(), row.xMm());
+            double right = Math.min(shown.rightMm(), row.rightMm());
+            double top = row.yMm() + (round == layout.rounds() ? loops : 0);
+            if (left < right && shown.yMm() < row.middleYMm() && row.middleYMm() < shown.bottomMm()) {
+                rows.add(Area.between(left, top, right, row.bottomMm()));
+            }
+        }
+        return rows;
     }
 
     /** A side of a chart, whole. A ragged chart is drawn as far as it goes, and what it lacks is marked. */
@@ -86,17 +111,17 @@ public final class SidePicture {
         return new SidePicture(chart, side, style.withLegend(false), emphasis, Optional.of(shown));
     }
 
-    /** Where its cells lie. */
+    @Override
     public SideLayout layout() {
         return sheet.layout();
     }
 
-    /** The width of the sheet. */
+    @Override
     public double widthMm() {
         return sheet.widthMm();
     }
 
-    /** The height of the sheet. */
+    @Override
     public double heightMm() {
         return sheet.heightMm();
     }
@@ -116,12 +141,17 @@ public final class SidePicture {
                 marksIn(new Area(0, 0, widthMm(), heightMm())));
     }
 
-    /** The paper, and the marks that lie in an area or touch it, from the lowest to the topmost. */
+    @Override
     public List<Mark> marksIn(Area area) {
         // The number of a round stands at both ends of its row; in the corner beside it it would stand twice.
         return marks.in(area).stream()
                 .filter(mark ->
                         mark.kind() != MarkKind.ROUND_NUMBER || mark.cell().isEmpty())
                 .toList();
+    }
+
+    @Override
+    public List<Area> areasOf(Place place) {
+        return marks.areasOf(place);
     }
 }
