@@ -64,11 +64,11 @@ import net.miginfocom.swing.MigLayout;
  * yarns on the side from which a round is worked.
  */
 public final class DeskFrame extends JFrame {
-    private static final int WIDTH_PX = 1460;
-    private static final int HEIGHT_PX = 940;
+    private static final int WIDTH_PX = 1900;
+    private static final int HEIGHT_PX = 1160;
     private static final int FINDINGS_PX = 310;
     private static final int SIDE_PX = 326;
-    private static final int WORDS_PX = 196;
+    private static final int WORDS_PX = 132;
     private static final int YARNS_PX = 286;
     private static final int MOST_OF_TITLE = 80;
     private static final int MOST_OF_FILE = 60;
@@ -138,6 +138,7 @@ public final class DeskFrame extends JFrame {
             setSize(Look.onScreen(this, WIDTH_PX, HEIGHT_PX));
             setLocationRelativeTo(null);
         }
+        new SeeingCommands(this, bench, view, settings, actions).addTo(getJMenuBar());
     }
 
     private void listen() {
@@ -148,7 +149,6 @@ public final class DeskFrame extends JFrame {
             }
         });
         view.listen(change -> actions.refresh());
-        view.listen(change -> settings.setCounting(view.counting()));
         lanes.listen(actions::refresh);
         rounds.rounds().getSelectionModel().addListSelectionListener(event -> actions.refresh());
         actions.afterRefresh(this::nameUndo);

@@ -111,9 +111,9 @@ class ChartSizeWindowTest {
         Dimension needed = desk.canvas().getPreferredSize();
         Dimension there = viewport().getExtentSize();
         int cell = edgePx();
-        double across = (needed.width - 48.0) / cell;
-        double down = (needed.height - 48.0) / cell;
-        boolean larger = across * (cell + 1) + 48 <= there.width && down * (cell + 1) + 48 <= there.height;
+        double across = (needed.width - 20.0) / cell;
+        double down = (needed.height - 20.0) / cell;
+        boolean larger = across * (cell + 1) + 20 <= there.width && down * (cell + 1) + 20 <= there.height;
         return needed.width <= there.width && needed.height <= there.height && (cell == 40 || !larger);
     }
 

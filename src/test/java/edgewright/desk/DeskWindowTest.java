@@ -9,6 +9,7 @@ import edgewright.chart.Chart;
 import edgewright.chart.GridCell;
 import edgewright.chart.Place;
 import edgewright.chart.Section;
+import edgewright.chart.Side;
 import edgewright.chart.Stitch;
 import edgewright.check.Finding;
 import edgewright.desk.panes.RoundTable;
@@ -205,8 +206,8 @@ class DeskWindowTest {
     @Test
     void theDiagonalCannotBeDrawnOn() {
         Chart before = chart();
-        Rectangle corner =
-                execute(() -> desk.canvas().boundsOf(desk.canvas().cells().cornerCell(5)));
+        Rectangle corner = execute(
+                () -> desk.canvas().boundsOf(desk.canvas().cells().grid().cornerCell(Side.TOP, 5)));
         robot.click(desk.canvas(), middle(corner), MouseButton.LEFT_BUTTON, 1);
         click(new Place(1, Section.FROM_CORNER, 1), MouseButton.RIGHT_BUTTON);
 

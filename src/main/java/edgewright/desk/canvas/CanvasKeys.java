@@ -14,10 +14,13 @@ import javax.swing.KeyStroke;
 
 /** The keys that work on the chart while it has the focus. Which key does what lies in the texts {@code canvas.key.*}. */
 public final class CanvasKeys {
+    /** What the space bar does. */
+    static final String AT_SPACE = "work";
+
     private static final List<String> IDS = Stream.of(
                     Stream.of("left", "right", "up", "down", "home", "end"),
                     Stream.of(Stitch.LETTERS.split("")),
-                    Stream.of("work", "takeOut", "takeOutBack", "pick"),
+                    Stream.of(AT_SPACE, "takeOut", "takeOutBack", "pick"),
                     Stream.of("markLeft", "markRight", "markUp", "markDown", "unmark"),
                     ToolCommands.keys())
             .flatMap(Function.identity())
@@ -75,7 +78,7 @@ public final class CanvasKeys {
             case "markUp" -> walk.mark(Direction.UP);
             case "markDown" -> walk.mark(Direction.DOWN);
             case "unmark" -> canvas.cancel();
-            case "work" -> work(canvas.bench().stitch(), 1);
+            case AT_SPACE -> work(canvas.bench().stitch(), 1);
             case "takeOut" -> work(Stitch.BACK_LOOP, 0);
             case "takeOutBack" -> work(Stitch.BACK_LOOP, -1);
             case "pick" ->

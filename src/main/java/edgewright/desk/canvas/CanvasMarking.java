@@ -7,7 +7,7 @@ import edgewright.chart.Place;
 import edgewright.chart.Side;
 import edgewright.chart.SidePlace;
 import edgewright.desk.work.Selection;
-import edgewright.draw.picture.CornerLayout;
+import edgewright.draw.picture.CellLayout;
 import java.awt.Rectangle;
 import java.awt.geom.Path2D;
 import java.util.ArrayList;
@@ -18,7 +18,7 @@ import java.util.Set;
 /** What is marked on the chart, on one arm or round the corner. */
 public final class CanvasMarking {
     /** Worked out once for each way in which the cells lie; whoever paints asks again and again. */
-    private record Outlined(CanvasScale scale, CornerLayout layout, Path2D path) {}
+    private record Outlined(CanvasScale scale, CellLayout layout, Path2D path) {}
 
     /** How far its line reaches beyond what is marked. */
     private static final int LINE_PX = 3;
@@ -108,7 +108,7 @@ public final class CanvasMarking {
 
     /** The places of the chart that are marked; none if nothing is. */
     Set<Place> places() {
-        return marked.map(of -> of.places(canvas.bench().chart(), canvas.cells().repeats()))
+        return marked.map(of -> of.places(canvas.bench().chart(), canvas.repeats()))
                 .orElse(Set.of());
     }
 
@@ -128,7 +128,7 @@ public final class CanvasMarking {
         int last = Math.min(of.rounds().last(), canvas.bench().chart().rounds().size());
         for (int r = Math.max(1, of.rounds().first()); r <= last; r++) {
             List<GridCell> cells = of
-                    .stitches(canvas.bench().chart(), canvas.cells().repeats(), r)
+                    .stitches(canvas.bench().chart(), canvas.repeats(), r)
                     .stream()
                     .filter(stitch -> stitch.side() == side)
                     .map(stitch -> canvas.cells().grid().cellOf(side, stitch.place()))
@@ -143,7 +143,7 @@ public final class CanvasMarking {
 
     /** The marked stitches; empty if nothing is marked. */
     public Optional<Motif> motif() {
-        return marked.map(of -> of.motif(canvas.bench().chart(), canvas.cells().repeats()));
+        return marked.map(of -> of.motif(canvas.bench().chart(), canvas.repeats()));
     }
 
     /** Whether the stitch in a cell is marked. */

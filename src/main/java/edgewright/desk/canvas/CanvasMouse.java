@@ -5,7 +5,6 @@ import edgewright.chart.Stitch;
 import java.awt.Point;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
-import java.awt.event.MouseWheelEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -25,8 +24,6 @@ final class CanvasMouse extends MouseAdapter {
 
     private Point last = new Point();
     private Point grip = new Point();
-    /** What the wheel has turned since its last step, in notches. */
-    private double turned;
 
     CanvasMouse(ChartCanvas canvas) {
         this.canvas = canvas;
@@ -95,29 +92,6 @@ final class CanvasMouse extends MouseAdapter {
     @Override
     public void mouseExited(MouseEvent event) {
         canvas.ghost().hover(Optional.empty());
-    }
-
-    @Override
-    public void mouseWheelMoved(MouseWheelEvent event) {
-        if (event.isControlDown() || event.isMetaDown()) {
-            zoom(event);
-        } else {
-            turned = 0;
-            // The scroll pane knows what to do with it.
-            canvas.getParent().dispatchEvent(SwingUtilities.convertMouseEvent(canvas, event, canvas.getParent()));
-        }
-    }
-
-    /** A step for each whole notch; a fine wheel or a pad turns by parts of one, which are added up while they go one way. */
-    private void zoom(MouseWheelEvent event) {
-        double by = event.getPreciseWheelRotation();
-        turned = by * turned < 0 ? by : turned + by;
-        int steps = (int) turned;
-        turned -= steps;
-        for (int i = 0; i < Math.abs(steps); i++) {
-            // Turned away from the hand is up, and up is in.
-            canvas.zoomAt(event.getPoint(), -Integer.signum(steps));
-        }
     }
 
     private void pan(Point to) {

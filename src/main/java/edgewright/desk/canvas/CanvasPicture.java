@@ -5,23 +5,28 @@ import edgewright.chart.GridCell;
 import edgewright.chart.Place;
 import edgewright.chart.Round;
 import edgewright.chart.Section;
+import edgewright.chart.Side;
 import edgewright.chart.Stitches;
 import edgewright.check.Finding;
 import edgewright.check.Verdict;
 import edgewright.desk.parts.Look;
 import edgewright.desk.work.ChartView;
+import edgewright.desk.work.Seeing;
 import edgewright.desk.work.Workbench;
 import edgewright.draw.marks.Emphasis;
 import edgewright.draw.marks.Mark;
 import edgewright.draw.marks.MarkKind;
 import edgewright.draw.paint.Area;
-import edgewright.draw.picture.CornerLayout;
+import edgewright.draw.paint.ColourVision;
+import edgewright.draw.picture.CellLayout;
+import edgewright.draw.picture.ChartPicture;
 import edgewright.draw.picture.CornerPicture;
 import edgewright.draw.picture.FabricFill;
 import edgewright.draw.picture.PictureStyle;
 import edgewright.draw.picture.Rotation;
 import edgewright.draw.raster.RasterSurface;
 import edgewright.draw.raster.StampPixels;
+import edgewright.draw.side.SidePicture;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.util.ArrayList;
@@ -46,10 +51,11 @@ final class CanvasPicture {
     private static final StampPixels STAMPS = new StampPixels();
 
     private final Chart chart;
-    private final CornerPicture corner;
+    private final ChartPicture.InParts drawn;
     private final Emphasis emphasis;
     private final Map<Place, List<Emphasis.Flag>> byPlace;
     private final Rotation turn;
+    private final Seeing seeing;
     private final ChartView.Layers layers;
     private final boolean dark;
     private final boolean large;
@@ -58,6 +64,7 @@ final class CanvasPicture {
     private CanvasPicture(Chart chart, List<Finding> findings, ChartView view) {
         this.chart = chart;
         this.turn = view.turn();
+        this.seeing = view.seeing();
         this.layers = view.layers();
         this.dark = Look.isDark();
         this.large = isLarge(view);
@@ -71,8 +78,15 @@ final class CanvasPicture {
                 .withMarks(layers.marks() && (large || !layers.fabric()))
                 .withGrid(layers.marks())
                 .withLook(look)
-                .withRotation(turn);
-        this.corner = CornerPicture.of(chart, style, emphasis);
+                .withRotation(turn)
+                .withHand(seeing.hand())
+                // The rulers beside the canvas say it, at every size and wherever it is scrolled to.
+                .withLabels(false);
+        this.drawn = switch (seeing.drawn()) {
+            case CORNER -> CornerPicture.onScreen(chart, style, emphasis);
+            // The side that lies at the top, as far as the chart is rotated.
+            case SIDE -> SidePicture.of(chart, Side.values()[turn.ordinal()], style, emphasis);
+        };
     }
 
     static CanvasPicture of(Workbench bench, ChartView view) {
@@ -84,21 +98,34 @@ final class CanvasPicture {
         return new CanvasPicture(verdict.chart(), verdict.findings(), view);
     }
 
-    CornerLayout layout() {
-        return corner.layout();
+    CellLayout layout() {
+        return drawn.layout();
+    }
+
+    /** How its colours are seen. */
+    ColourVision vision() {
+        return seeing.vision();
     }
 
     double widthMm() {
-        return corner.widthMm();
+        return drawn.widthMm();
     }
 
     double heightMm() {
-        return corner.heightMm();
+        return drawn.heightMm();
     }
+
+    /** Whether its cells are those that are looked at now, however they lie. */
+    boolean hasCellsOf(ChartView view) {
+        return seeing.drawn() == view.seeing().drawn()
+                && (seeing.drawn() == Seeing.Drawn.CORNER || turn == view.turn());
+    }
+
     /** Whether this is how the chart is looked at still. */
     boolean isLookedAt(ChartView view) {
         return turn == view.turn()
                 && layers == view.layers()
+                && seeing.equals(view.seeing())
                 && dark == Look.isDark()
                 && large == isLarge(view)
                 && look == look(view);
@@ -150,7 +177,7 @@ final class CanvasPicture {
         if (touched.size() > MOST_SINGLE_PLACES) {
             return List.of(new Area(0, 0, widthMm(), heightMm()));
         }
-        touched.forEach(place -> damage.addAll(corner.areasOf(place)));
+        touched.forEach(place -> damage.addAll(drawn.areasOf(place)));
         return damage;
     }
 
@@ -177,7 +204,7 @@ final class CanvasPicture {
         paint(
                 g,
                 scale,
-                corner.marksIn(layout().areaOf(cell)).stream()
+                drawn.marksIn(layout().areaOf(cell)).stream()
                         .filter(mark ->
                                 mark.kind() == MarkKind.FLAG && mark.cell().equals(Optional.of(cell)))
                         .toList());
@@ -189,7 +216,7 @@ final class CanvasPicture {
      * @param g the graphics, used up by this
      */
     void paint(Graphics2D g, CanvasScale scale, Area area) {
-        paint(g, scale, corner.marksIn(area));
+        paint(g, scale, drawn.marksIn(area));
     }
 
     private static void paint(Graphics2D g, CanvasScale scale, List<Mark> marks) {

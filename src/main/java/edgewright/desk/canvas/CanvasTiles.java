@@ -1,6 +1,7 @@
 package edgewright.desk.canvas;
 
 import edgewright.desk.parts.Look;
+import edgewright.draw.raster.SeenPixels;
 import java.awt.Graphics2D;
 import java.awt.Point;
 import java.awt.Rectangle;
@@ -33,11 +34,15 @@ final class CanvasTiles {
     /** A painted tile, and which parts of it look otherwise by now. */
     private static final class Tile {
         private final BufferedImage image;
+        /** The same as somebody sees it. */
+        private BufferedImage seen;
+
         private final List<Rectangle> stale = new ArrayList<>();
         private boolean outdated = true;
 
         Tile(BufferedImage image) {
             this.image = image;
+            this.seen = image;
         }
 
         void spoil(Rectangle part) {
@@ -130,7 +135,7 @@ final class CanvasTiles {
             g.setColor(Look.colour("canvas"));
             g.fill(area);
         } else {
-            g.drawImage(tile.image, area.x, area.y, EDGE_PX, EDGE_PX, null);
+            g.drawImage(tile.seen, area.x, area.y, EDGE_PX, EDGE_PX, null);
         }
     }
 
@@ -138,14 +143,18 @@ final class CanvasTiles {
         int edge = (int) Math.ceil(EDGE_PX * density);
         Tile tile = before == null ? new Tile(new BufferedImage(edge, edge, BufferedImage.TYPE_INT_RGB)) : before;
         paint(key, tile, key.area(), picture);
+        tile.seen = SeenPixels.of(tile.image, picture.vision());
         tile.outdated = false;
         tiles.put(key, tile);
         return tile;
     }
 
     private void mend(Key key, Tile tile, CanvasPicture picture) {
-        tile.stale.forEach(part -> paint(key, tile, part, picture));
-        tile.stale.clear();
+        if (!tile.stale.isEmpty()) {
+            tile.stale.forEach(part -> paint(key, tile, part, picture));
+            tile.seen = SeenPixels.of(tile.image, picture.vision());
+            tile.stale.clear();
+        }
     }
 
     private void paint(Key key, Tile tile, Rectangle part, CanvasPicture picture) {

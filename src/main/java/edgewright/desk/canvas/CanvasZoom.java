@@ -15,8 +15,10 @@ import javax.swing.SwingUtilities;
  * size.
  */
 final class CanvasZoom {
-    static final int MARGIN_PX = 24;
+    static final int MARGIN_PX = 10;
     private static final int LARGEST_FIT_PX = 40;
+    /** The logarithm of the least factor of which something must be seen at once. */
+    private static final double WHOLE_NOTCH = 0.1;
 
     private final ChartCanvas canvas;
     private final ChartView view;
@@ -27,6 +29,8 @@ final class CanvasZoom {
         }
     };
     private Optional<JViewport> watched = Optional.empty();
+    /** How large the squares would be if they need not be whole pixels. */
+    private double exactPx;
 
     CanvasZoom(ChartCanvas canvas, ChartView view) {
         this.canvas = canvas;
@@ -56,11 +60,20 @@ final class CanvasZoom {
         canvas.revalidate();
     }
 
-    /** Zooms a step in or out; what lies under the point stays there. */
-    void zoomAt(Point point, int by) {
+    /**
+     * Makes the squares that many times as large; what lies under the point stays there. Squares are whole pixels, so what is
+     * less than one is kept for the next time; but whoever turns a whole notch sees something.
+     */
+    void zoomBy(Point point, double factor) {
+        double from = (int) Math.round(exactPx) == view.cellPx() ? exactPx : view.cellPx();
+        double to = from * factor;
+        if (Math.abs(Math.log(factor)) > WHOLE_NOTCH && Math.round(to) == view.cellPx()) {
+            to = view.cellPx() + Math.signum(factor - 1);
+        }
+        exactPx = to;
         Point2D mm = canvas.scale().toMm(point);
         Point inWindow = SwingUtilities.convertPoint(canvas, point, canvas.getParent());
-        view.zoom(by);
+        view.zoomTo((int) Math.round(to));
         if (canvas.getParent() instanceof JViewport window) {
             Dimension size = canvas.getPreferredSize();
             canvas.setSize(size);

@@ -7,7 +7,9 @@ import edgewright.desk.work.ChartView;
 import edgewright.desk.work.ViewChange;
 import edgewright.desk.work.Workbench;
 import edgewright.desk.work.WorkbenchChange;
-import edgewright.draw.picture.CornerLayout;
+import edgewright.draw.paint.ColourVision;
+import edgewright.draw.picture.Arm;
+import edgewright.draw.picture.CellLayout;
 import edgewright.draw.picture.DrawnCell;
 import edgewright.texts.Messages;
 import java.awt.Dimension;
@@ -16,16 +18,14 @@ import java.awt.Graphics2D;
 import java.awt.Insets;
 import java.awt.Point;
 import java.awt.Rectangle;
+import java.awt.event.MouseEvent;
 import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleContext;
-import javax.swing.JComponent;
 import javax.swing.JScrollPane;
-import javax.swing.JViewport;
-import javax.swing.Scrollable;
 import javax.swing.SwingUtilities;
 
 /**
@@ -35,7 +35,7 @@ import javax.swing.SwingUtilities;
  * <p>The repeat is drawn several times and on both arms, so the cursor stands in one cell and its place shows in others, which
  * are marked too. Corner chains cannot be worked or stood on.
  */
-public final class ChartCanvas extends JComponent implements Scrollable, Accessible {
+public final class ChartCanvas extends ScrolledCanvas implements Accessible {
     private final transient Workbench bench;
     private final transient ChartView view;
     private final transient Toolbox toolbox;
@@ -45,6 +45,8 @@ public final class ChartCanvas extends JComponent implements Scrollable, Accessi
     private final transient CursorFrames frames = new CursorFrames(this);
     private final transient CanvasPainter painter = new CanvasPainter(this);
     private final transient CanvasZoom zoom;
+    private final transient CanvasHold hold = new CanvasHold(this);
+    private final transient CanvasRulers rulers = new CanvasRulers(this);
     private transient CanvasPicture picture;
     private transient GridCell standing;
     private int shownCellPx;
@@ -66,7 +68,9 @@ public final class ChartCanvas extends JComponent implements Scrollable, Accessi
         CanvasMouse hand = new CanvasMouse(this);
         addMouseListener(hand);
         addMouseMotionListener(hand);
-        addMouseWheelListener(hand);
+        addMouseWheelListener(new CanvasWheel(this));
+        addKeyListener(hold);
+        addFocusListener(hold);
         CanvasKeys.bind(this, view.language());
         bench.listen(this::changed);
         view.listen(this::viewChanged);
@@ -76,6 +80,7 @@ public final class ChartCanvas extends JComponent implements Scrollable, Accessi
     @Override
     public void addNotify() {
         super.addNotify();
+        rulers.attach();
         zoom.watch();
         zoom.refit();
     }
@@ -94,6 +99,7 @@ public final class ChartCanvas extends JComponent implements Scrollable, Accessi
         return bench;
     }
 
+    @Override
     int cellPx() {
         return view.cellPx();
     }
@@ -108,8 +114,13 @@ public final class ChartCanvas extends JComponent implements Scrollable, Accessi
         return standing;
     }
 
-    public CornerLayout cells() {
+    public CellLayout cells() {
         return picture.layout();
+    }
+
+    /** How often the repeat is drawn on each side. */
+    int repeats() {
+        return cells().grid().repeats().get(Arm.INCOMING.side());
     }
 
     /** The drawn cell under a point of this component. */
@@ -174,9 +185,13 @@ public final class ChartCanvas extends JComponent implements Scrollable, Accessi
         zoom.fit();
     }
 
-    /** Zooms a step in or out; what lies under the point stays there. */
-    void zoomAt(Point point, int by) {
-        zoom.zoomAt(point, by);
+    /** How its colours are seen. */
+    ColourVision vision() {
+        return view.seeing().vision();
+    }
+
+    CanvasZoom zoom() {
+        return zoom;
     }
 
     double cellsAcross() {
@@ -219,6 +234,7 @@ public final class ChartCanvas extends JComponent implements Scrollable, Accessi
         boolean lyingAsBefore = !change.ofChart() || exchange(change, damage);
         boolean elsewhere = followCursor();
         damage.addAll(frames.moved());
+        rulers.follow();
         if (lyingAsBefore) {
             painter.mend(damage);
         } else {
@@ -258,6 +274,7 @@ public final class ChartCanvas extends JComponent implements Scrollable, Accessi
         ghost.forget();
         tools.forget();
         painter.outdate();
+        rulers.follow();
         revalidate();
         repaint();
     }
@@ -280,14 +297,21 @@ public final class ChartCanvas extends JComponent implements Scrollable, Accessi
             return;
         }
         if (!picture.isLookedAt(view)) {
+            boolean others = !picture.hasCellsOf(view);
             picture = CanvasPicture.of(bench, view);
+            if (others) {
+                // What was marked, and where the cursor stood, were cells of another part of the border.
+                marking.clear();
+                standing = picture.layout().cellsOf(bench.cursor()).get(0);
+            }
         }
         shownCellPx = view.cellPx();
         layAnew();
-        if (change == ViewChange.TURN) {
+        boolean turned = change == ViewChange.TURN || change == ViewChange.SEEING;
+        if (turned) {
             zoom.refit();
         }
-        if (resized || change == ViewChange.TURN) {
+        if (resized || turned) {
             showCursor();
         }
     }
@@ -304,6 +328,20 @@ public final class ChartCanvas extends JComponent implements Scrollable, Accessi
             picture = CanvasPicture.of(bench, view);
             painter.outdate();
             repaint();
+        }
+    }
+
+    @Override
+    protected void processMouseEvent(MouseEvent event) {
+        if (!hold.takes(event)) {
+            super.processMouseEvent(event);
+        }
+    }
+
+    @Override
+    protected void processMouseMotionEvent(MouseEvent event) {
+        if (!hold.takes(event)) {
+            super.processMouseMotionEvent(event);
         }
     }
 
@@ -346,31 +384,6 @@ public final class ChartCanvas extends JComponent implements Scrollable, Accessi
                 widthPx,
                 heightPx,
                 CanvasZoom.MARGIN_PX);
-    }
-
-    @Override
-    public Dimension getPreferredScrollableViewportSize() {
-        return new Dimension(760, 560);
-    }
-
-    @Override
-    public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
-        return Math.max(12, 2 * cellPx());
-    }
-
-    @Override
-    public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
-        return 10 * cellPx();
-    }
-
-    @Override
-    public boolean getScrollableTracksViewportWidth() {
-        return getParent() instanceof JViewport window && window.getWidth() >= getPreferredSize().width;
-    }
-
-    @Override
-    public boolean getScrollableTracksViewportHeight() {
-        return getParent() instanceof JViewport window && window.getHeight() >= getPreferredSize().height;
     }
 
     @Override

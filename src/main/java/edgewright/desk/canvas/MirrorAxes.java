@@ -6,8 +6,7 @@ import edgewright.chart.Section;
 import edgewright.chart.Side;
 import edgewright.desk.parts.Look;
 import edgewright.desk.tool.Mirror;
-import edgewright.draw.picture.Arm;
-import edgewright.draw.picture.CornerLayout;
+import edgewright.draw.picture.CellLayout;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
@@ -16,7 +15,10 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** The axes of the mirrors that are up, across the rounds: dashes where something is mirrored, dots where it is moved on. */
 final class MirrorAxes {
@@ -26,7 +28,7 @@ final class MirrorAxes {
     private static final float HALO_PX = 4;
 
     private final ChartCanvas canvas;
-    private final CornerLayout layout;
+    private final CellLayout layout;
 
     MirrorAxes(ChartCanvas canvas) {
         this.canvas = canvas;
@@ -53,23 +55,32 @@ final class MirrorAxes {
     }
 
     private List<Line2D> lines(Mirror mirror) {
-        if (mirror == Mirror.CORNER) {
-            return List.of(through(
-                    middle(layout.cornerCell(0), layout.cornerCell(0)),
-                    middle(layout.cornerCell(layout.rounds()), layout.cornerCell(layout.rounds()))));
-        }
         List<Line2D> lines = new ArrayList<>();
-        for (Arm arm : Arm.values()) {
-            int w = layout.grid().border().on(arm.side()).w();
-            for (int occurrence = 1; occurrence <= layout.repeats(); occurrence++) {
-                if (mirror == Mirror.REPEAT) {
-                    lines.add(between(arm.side(), occurrence, 1, w));
-                } else {
-                    lines.add(between(arm.side(), occurrence, w / 2, w / 2 + 1));
-                }
+        for (Side side : Side.values()) {
+            if (mirror == Mirror.CORNER) {
+                corner(side).ifPresent(lines::add);
+            } else if (layout.isDrawn(cell(side, 0, 1, 1))) {
+                repeats(side, mirror).forEach(lines::add);
             }
         }
         return lines;
+    }
+
+    /** The line through the corner at the end of a side, if that is drawn. */
+    private Optional<Line2D> corner(Side side) {
+        GridCell innermost = layout.grid().cornerCell(side, 0);
+        GridCell outermost = layout.grid().cornerCell(side, layout.rounds());
+        return layout.isDrawn(innermost)
+                ? Optional.of(through(middle(innermost, innermost), middle(outermost, outermost)))
+                : Optional.empty();
+    }
+
+    private Stream<Line2D> repeats(Side side, Mirror mirror) {
+        int w = layout.grid().border().on(side).w();
+        return IntStream.rangeClosed(1, canvas.repeats())
+                .mapToObj(occurrence -> mirror == Mirror.REPEAT
+                        ? between(side, occurrence, 1, w)
+                        : between(side, occurrence, w / 2, w / 2 + 1));
     }
 
     /** The line midway between two stitches of a repeat, across all rounds. */

@@ -226,7 +226,7 @@ public final class MotifCommands {
     }
 
     private int repeats() {
-        return canvas.cells().repeats();
+        return canvas.repeats();
     }
 
     /**

@@ -33,6 +33,7 @@ public final class ChartView {
     private boolean fitted = true;
     private Rotation turn = Rotation.NONE;
     private Layers layers = Layers.BOTH;
+    private Seeing seeing = Seeing.USUAL;
     private Counting counting;
     private final Language language;
     private PerSide<Integer> repeats = PerSide.all(USUAL_REPEATS);
@@ -63,6 +64,18 @@ public final class ChartView {
 
     public Layers layers() {
         return layers;
+    }
+
+    /** Which part of the border is drawn, for which hand, in whose colours. */
+    public Seeing seeing() {
+        return seeing;
+    }
+
+    public void see(Seeing how) {
+        if (!seeing.equals(how)) {
+            seeing = how;
+            listeners.tell(ViewChange.SEEING);
+        }
     }
 
     /** The way in which the stitches of a side are counted wherever a count stands. */

@@ -11,5 +11,7 @@ public enum ViewChange {
     /** The stitches of a side are counted in the other way. */
     COUNTING,
     /** The repeat is worked another number of times. */
-    REPEATS
+    REPEATS,
+    /** Another part of the border is drawn, for the other hand, or in other colours. */
+    SEEING
 }

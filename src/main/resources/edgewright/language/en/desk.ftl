@@ -21,6 +21,15 @@ menu-piece = Pie&ce
 menu-view = &View
 menu-theme = &Colours of the desk
 menu-help = &Help
+menu-vision = &Colours as seen
+menu-panes = &Panes
+
+# Panes that are folded to one line
+fold-findings = Findings: { $findings }
+fold-words = Words
+fold-side = Rounds and yarns
+fold-yarns = Yarns
+fold-tip = Fold or open the pane
 
 # Actions
 undo-of = &Undo: { $edit }
@@ -48,7 +57,7 @@ help-keys-everywhere = Everywhere
 help-head-1 = What is on the desk
 help-drawing-1 = One corner of the border with the side on each arm of it, seen from the right side of the fabric. The side at the top is worked from right to left up to the corner, the other one on from the corner. Round 1 is next to the piece. Squares on the diagonal are the corner chains; they belong to the corner and cannot be drawn on.
 help-head-2 = Drawing stitches
-help-drawing-2 = Choose a stitch above the chart and press on a square; keep the button held to draw a run, which is one edit. The right button takes out. With Alt, a press picks up the stitch under the mouse. With Shift, it only puts the cursor there; keep drawing, and it marks. The middle button moves the chart.
+help-drawing-2 = Choose a stitch above the chart and press on a square; keep the button held to draw a run, which is one edit. The right button takes out. With Alt, a press picks up the stitch under the mouse. With Shift, it only puts the cursor there; keep drawing, and it marks. The middle button moves the chart, or the left one while Space is held.
 help-head-3 = One repeat stands for all
 help-drawing-3 = The repeat is drawn several times and on both arms. Draw in one and all of them change; small corners show where else the stitch at the cursor is.
 help-head-4 = Marking and copying
@@ -71,6 +80,10 @@ help-head-12 = Publishing
 help-drawing-12 = Prove the words reads the pattern back as a maker does and works it loop by loop, for as many sizes of piece as you give. Publish makes a pattern from the chart and its words. A chart with errors is published only as a draft, and only if you ask for one. The pages are shown while you choose: in large print, in black and white for a photocopier, for the left hand, in UK terms, US terms or both, with the chart on larger paper or as a poster. Save the words makes a text or a page for the browser, with the rounds in sentences or as a table.
 help-head-13 = Reading a pattern text
 help-drawing-13 = File, Read a pattern text takes a text by anybody: paste it or open it, then press Read. Each line stands there with what it was understood as, and what is not understood is named with its line and column. Choose a line, and the rounds that it makes are framed in the picture. The text can be drawn as a new chart, or compared with the chart on the desk, round by round. If it does not say whether it is in UK or US terms, you are asked, and see what comes of either.
+help-head-14 = What is seen of the border
+help-drawing-14 = View, One side shows one side from corner to corner instead, a row a round, as it is worked; everything is drawn there in the same way, and Rotate shows the next side. The rulers along the chart have number and yarn of each round, the stitches of the round of the cursor, counted from the corner just turned and before the next one back from it, and an arrow along each repeat. Border around its piece is a window of its own: the whole border as it will look, for the repeats that you give, live while you draw. For the left hand shows everything in a mirror. Colours as seen shows greys, or what people see who lack one kind of cones; it goes by a published model and shows what gets lost, not more. All of it is remembered.
+help-head-15 = Room for the chart
+help-drawing-15 = Ctrl and the wheel zoom to the mouse in fine steps; hold Space and drag to move the chart. The arrow between two panes, or Alt with 1 to 4, folds a pane to one line and opens it again; Alt and 0 fold them all. A chart that is shown whole stays so when the room changes.
 about-title = About Edgewright
 about-text =
     Edgewright designs, checks and publishes borders in overlay mosaic crochet, worked in rounds around a blanket.

@@ -56,16 +56,16 @@ class CanvasLookTest {
     }
 
     @Test
-    void aFineWheelZoomsTheWayItIsTurnedAStepAtATime() {
+    void aFineWheelZoomsAsFinelyAsItIsTurnedAndAWholeNotchIsSeen() {
         new JScrollPane(canvas).getViewport().setSize(400, 300);
         view.zoomTo(18);
         List<Integer> sizes = new ArrayList<>();
-        for (double turned : new double[] {-0.25, -0.25, -0.25, -0.25, 0, 0.5, 0.5, 0.5, 0.5, -1, -2}) {
+        for (double turned : new double[] {-0.25, -0.25, -0.25, -0.25, 0, 0.5, 0.5, 1, 15, -1, -0.5, -0.5, -40}) {
             wheel(turned);
             sizes.add(view.cellPx());
         }
 
-        assertThat(sizes).containsExactly(18, 18, 18, 20, 20, 20, 18, 18, 16, 18, 24);
+        assertThat(sizes).containsExactly(19, 19, 20, 21, 21, 19, 18, 16, 3, 4, 4, 5, 64);
     }
 
     @Test

@@ -7,6 +7,7 @@ import edgewright.chart.Edits;
 import edgewright.chart.GridCell;
 import edgewright.chart.Place;
 import edgewright.chart.Section;
+import edgewright.chart.Side;
 import edgewright.chart.SideShape;
 import edgewright.chart.Stitch;
 import edgewright.desk.Desk;
@@ -182,7 +183,7 @@ class ChartCanvasTest {
     void theDiagonalAndTheBaseRoundCannotBeDrawnOn() {
         Chart before = bench.chart();
         for (int round = 0; round <= 6; round++) {
-            GridCell corner = canvas.cells().cornerCell(round);
+            GridCell corner = canvas.cells().grid().cornerCell(Side.TOP, round);
             press(corner, InputEvent.BUTTON1_DOWN_MASK);
             release(corner, InputEvent.BUTTON1_DOWN_MASK);
         }
