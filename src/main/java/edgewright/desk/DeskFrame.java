@@ -22,7 +22,6 @@ import edgewright.desk.panes.FindingsPane;
 import edgewright.desk.panes.RoundsPane;
 import edgewright.desk.panes.StatusLine;
 import edgewright.desk.panes.ToolTray;
-import edgewright.desk.panes.WordsPane;
 import edgewright.desk.panes.YarnsPane;
 import edgewright.desk.parts.DeskActions;
 import edgewright.desk.parts.DeskIcon;
@@ -31,6 +30,7 @@ import edgewright.desk.parts.KeptPlace;
 import edgewright.desk.parts.KeptSplit;
 import edgewright.desk.parts.Look;
 import edgewright.desk.parts.ShortText;
+import edgewright.desk.pattern.PatternPane;
 import edgewright.desk.piece.PieceWindow;
 import edgewright.desk.reading.ReadingCommands;
 import edgewright.desk.work.ChartCommands;
@@ -196,7 +196,7 @@ public final class DeskFrame extends JFrame {
         JPanel chart = new JPanel(new MigLayout("insets 0, gap 0, fill", "[grow, fill]", "[][grow, fill]"));
         chart.add(new ToolTray(bench, view, actions, canvas.toolbox()), "wrap");
         chart.add(table);
-        WordsPane words = new WordsPane(bench, view, status::tell);
+        PatternPane words = new PatternPane(bench, view, settings, status::tell, canvas::requestFocusInWindow);
         JSplitPane middle = new KeptSplit(
                         "wordsSplit", JSplitPane.VERTICAL_SPLIT, chart, words, KeptSplit.Keeps.SECOND, WORDS_PX)
                 .remembered(settings);

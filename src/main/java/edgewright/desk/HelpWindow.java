@@ -13,6 +13,7 @@ import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.KeyNames;
 import edgewright.desk.parts.RulePageView;
 import edgewright.desk.parts.TextColumn;
+import edgewright.desk.pattern.PatternKeys;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
 import java.awt.Dimension;
@@ -34,7 +35,7 @@ import net.miginfocom.swing.MigLayout;
 
 /** Help beside the chart, not in front of it: how to draw, the laws of the craft with their pictures, and every key. */
 final class HelpWindow extends JDialog {
-    private static final int PARAGRAPHS = 15;
+    private static final int PARAGRAPHS = 16;
 
     private final JTabbedPane pages = new JTabbedPane();
     private final transient DeskActions actions;
@@ -115,6 +116,12 @@ final class HelpWindow extends JDialog {
             line(canvasKeys, key.shown(), key.does());
         }
         column.add(canvasKeys);
+        column.heading(says.text("help-keys-words"));
+        JPanel wordsKeys = keyTable();
+        for (PatternKeys.KeyHelp key : PatternKeys.help(language)) {
+            line(wordsKeys, key.shown(), key.does());
+        }
+        column.add(wordsKeys);
         column.heading(says.text("help-keys-everywhere"));
         JPanel everywhere = keyTable();
         KeyNames names = new KeyNames(language);

@@ -147,12 +147,17 @@ class PanesWindowTest {
     @Test
     void wordsOfARoundThatCannotBeWorkedSaySoFirst() {
         execute(() -> desk.bench().work(List.of(new Place(1, Section.REPEAT, 2)), Stitch.LONG));
-        assertThat(execute(() -> ((JTextComponent) named(desk, "words")).getText()))
-                .startsWith("There is an error finding in this round: it cannot be worked as it is.\nRound");
+        until(
+                "the words say so",
+                () -> words().startsWith(
+                                "There is an error finding in this round: it cannot be worked as it is.\nRound 1 "));
 
         execute(() -> desk.bench().undo());
-        assertThat(execute(() -> ((JTextComponent) named(desk, "words")).getText()))
-                .startsWith("Round");
+        until("they can be followed again", () -> words().startsWith("Round"));
+    }
+
+    private String words() {
+        return execute(() -> ((JTextComponent) named(desk, "words")).getText()).replace('\u00a0', ' ');
     }
 
     @Test

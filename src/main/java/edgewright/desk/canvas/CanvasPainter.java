@@ -16,9 +16,15 @@ final class CanvasPainter {
 
     private final ChartCanvas canvas;
     private final CanvasTiles tiles = new CanvasTiles();
+    private Optional<LitCells> lit = Optional.empty();
 
     CanvasPainter(ChartCanvas canvas) {
         this.canvas = canvas;
+    }
+
+    /** Paints these over the chart too. */
+    void light(LitCells cells) {
+        lit = Optional.of(cells);
     }
 
     /** Everything looks otherwise; what was painted is shown until its turn comes. */
@@ -56,6 +62,7 @@ final class CanvasPainter {
 
     private void paintOver(Graphics2D g, CanvasPicture picture) {
         CanvasCursor cursor = new CanvasCursor(g, canvas);
+        lit.ifPresent(cells -> cells.paint(g));
         canvas.ghost().paint(g, cursor);
         cursor.marked(canvas.marking().outline());
         new MirrorAxes(canvas).paint(g, canvas.toolbox().symmetry().mirrors());

@@ -72,6 +72,7 @@ public final class ChartCanvas extends ScrolledCanvas implements Accessible {
         addKeyListener(hold);
         addFocusListener(hold);
         CanvasKeys.bind(this, view.language());
+        painter.light(new LitCells(this, view.lit()));
         bench.listen(this::changed);
         view.listen(this::viewChanged);
         ToolWatch.on(this);

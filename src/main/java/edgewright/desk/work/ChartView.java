@@ -36,6 +36,7 @@ public final class ChartView {
     private Seeing seeing = Seeing.USUAL;
     private Counting counting;
     private final Language language;
+    private final Lit lit = new Lit();
     private PerSide<Integer> repeats = PerSide.all(USUAL_REPEATS);
 
     public ChartView(Counting counting, Language language) {
@@ -51,6 +52,11 @@ public final class ChartView {
     /** In which the desk, and what is made of the chart, speaks. */
     public Language language() {
         return language;
+    }
+
+    /** Where the words and the chart point at each other. */
+    public Lit lit() {
+        return lit;
     }
 
     /** The edge of a cell, in pixels before the scaling of the screen. */

@@ -76,12 +76,17 @@ public sealed interface Said {
             if (place.part() != part || side.filter(only -> only != along).isPresent()) {
                 return false;
             }
+            return nth(place) > 0;
+        }
+
+        /** Which of the stitches side by side the words tell of there, counted from 1; 0 for none of them. */
+        public int nth(StretchPlace place) {
             int past = place.stitch() - first;
             for (int i = again.size() - 1; i >= 0 && past >= 0; i--) {
                 Again bracket = again.get(i);
                 past = past / bracket.apart() < bracket.times() ? past % bracket.apart() : -1;
             }
-            return past >= 0 && past < count;
+            return past >= 0 && past < count ? past + 1 : 0;
         }
     }
 }

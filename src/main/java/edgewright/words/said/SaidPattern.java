@@ -12,18 +12,18 @@ import edgewright.words.page.TextBlock;
 import edgewright.words.tree.Instructions;
 import edgewright.words.tree.SideInstructions;
 import edgewright.words.tree.SideStep;
+import edgewright.words.tree.StartMark;
 import edgewright.words.tree.StretchPlace;
 import edgewright.words.tree.WrittenRound;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.Function;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /**
  * A chart in words, and which piece of the words of its rounds says which stitches. Immutable, and safe for any thread.
@@ -99,7 +99,7 @@ public final class SaidPattern {
     public Set<Place> places(SaidRounds words, SaidSpan span) {
         Set<Place> places = new TreeSet<>();
         words.about(span.said()).forEach(written -> {
-            for (Side side : Side.values()) {
+            for (Side side : sidesToldBy(written)) {
                 int times = repeatsToldOf(written, side);
                 forEachStitch(written, side, times, (stitch, told) -> {
                     if (span.said().says(side, told)) {
@@ -118,30 +118,84 @@ public final class SaidPattern {
      */
     public List<SaidStitch> side(int round, Side side, int repeats) {
         WrittenRound written = written(round);
-        SaidRounds words = rounds.get(titleOf(round));
+        int title = titleOf(round);
         List<SaidStitch> stitches = new ArrayList<>();
         forEachStitch(
                 written,
                 side,
                 repeats,
                 (stitch, told) -> stitches.add(new SaidStitch(
-                        side,
-                        stitch,
-                        placeOf(round, stitch, repeats),
-                        words.saying(side, told).orElseThrow())));
+                        side, stitch, placeOf(round, stitch, repeats), told, saying(title, side, told))));
         return stitches;
     }
 
-    /** The smallest piece of the words under another title that says a stitch of a round that is worked as a round there. */
-    public Optional<SaidRounds.Piece> toldFor(SaidStitch stitch, int repeats) {
+    /**
+     * The stitches of a side in the order in which a maker works a round: from where it begins, and round to there. The repeat is
+     * worked as often as is needed for the group of the words to be worked once, so every place of the round is among them.
+     */
+    public List<SaidStitch> inWorkingOrder(int round) {
+        int times = fewestRepeats(round);
+        List<SaidStitch> side = side(round, Side.FIRST, times);
+        int before = stitchesBeforeStart(written(round), stitches(round, times));
+        List<SaidStitch> ordered = new ArrayList<>(side.subList(before, side.size()));
+        ordered.addAll(side.subList(0, before));
+        return ordered;
+    }
+
+    private static int stitchesBeforeStart(WrittenRound written, int stitches) {
+        return written.start()
+                .map(start -> {
+                    SideInstructions stretch = written.stretch();
+                    StartMark mark = start.mark();
+                    int inPart = SideStep.stitches(stretch.steps(mark.part()).subList(0, mark.step()));
+                    return switch (mark.part()) {
+                        case BEFORE -> inPart;
+                        case GROUP -> SideStep.stitches(stretch.before()) + inPart;
+                        case AFTER -> stitches - SideStep.stitches(stretch.after()) + inPart;
+                    };
+                })
+                .orElse(0);
+    }
+
+    /** The smallest piece of the words in which a stitch is told itself: under another title, if its round is worked as another. */
+    public SaidRounds.Piece toldIn(SaidStitch stitch) {
         int round = stitch.place().round();
-        WrittenRound written = written(round);
         return titleOf(round) == toldUnder(round)
-                ? Optional.empty()
-                : rounds.get(toldUnder(round))
-                        .saying(
-                                stitch.side(),
-                                written.stretch(stitch.side()).placeOf(stitch.number(), stitches(round, repeats)));
+                ? stitch.piece()
+                : saying(toldUnder(round), stitch.side(), stitch.told());
+    }
+
+    private SaidRounds.Piece saying(int title, Side side, StretchPlace told) {
+        return rounds.get(title).saying(side, told).orElseThrow();
+    }
+
+    /**
+     * A piece that says a stitch.
+     *
+     * @param title under which it stands, counted from 0
+     */
+    public record Saying(int title, SaidRounds.Piece piece) {}
+
+    /**
+     * The smallest pieces that say the stitch at a place, those of its own title first. There are several where its round is worked
+     * as another, or where not only the group of the words says a stitch of the repeat.
+     */
+    public Set<Saying> saying(Place place) {
+        int round = place.round();
+        WrittenRound written = written(round);
+        Set<Saying> own = new LinkedHashSet<>();
+        Set<Saying> told = new LinkedHashSet<>();
+        for (Side side : sidesToldBy(written)) {
+            int times = repeatsToldOf(written, side);
+            forEachStitch(written, side, times, (stitch, at) -> {
+                if (placeOf(round, stitch, times).equals(place)) {
+                    own.add(new Saying(titleOf(round), saying(titleOf(round), side, at)));
+                    told.add(new Saying(toldUnder(round), saying(toldUnder(round), side, at)));
+                }
+            });
+        }
+        own.addAll(told);
+        return own;
     }
 
     /**
@@ -149,15 +203,17 @@ public final class SaidPattern {
      * shows of the round, once where that is possible.
      */
     public int fewestRepeats(int round) {
-        return Stream.of(Side.values())
-                .mapToInt(side -> repeatsFor(written(round), side, 0))
-                .max()
-                .orElseThrow();
+        return repeatsFor(written(round), Side.FIRST, 0);
     }
 
     private WrittenRound written(int round) {
         SaidRounds words = rounds.get(titleOf(round));
         return words.rounds().get(round - words.first());
+    }
+
+    /** One of the sides, if all are told alike. */
+    private static List<Side> sidesToldBy(WrittenRound written) {
+        return written.stretch().isEmpty() ? List.of(Side.values()) : List.of(Side.FIRST);
     }
 
     private interface StitchUse {
@@ -191,25 +247,30 @@ public final class SaidPattern {
         throw new IllegalArgumentException("round " + round + " has no stitch " + stitch);
     }
 
-    /** As many repeats as the words of a round need to tell of every place that they can; those that they are for, if they are for one. */
+    /** As many repeats as the words of a round need to tell of every place that they can. */
     private int repeatsToldOf(WrittenRound written, Side side) {
-        return repeats.filter(size -> written.changes().isPresent())
-                .map(size -> size.get(side))
-                .orElseGet(() -> repeatsFor(
-                        written, side, chart.round(written.number()).repeat().length()));
+        return repeatsFor(written, side, chart.round(written.number()).repeat().length());
     }
 
-    /** How often the repeat is worked, at least once, for the group to be worked once and to go on that far. */
+    /**
+     * How often the repeat is worked, at least once, for the group to be worked once and to go on that far. Words that have no group
+     * hold for the one size that they are for.
+     */
     private int repeatsFor(WrittenRound written, Side side, int further) {
         SideInstructions stretch = written.stretch(side);
-        int width = chart.round(written.number()).repeat().length();
-        int grouped = stretch.group().map(group -> group.stitches() + further).orElse(0);
-        int wanted = SideStep.stitches(stretch.before()) + grouped + SideStep.stitches(stretch.after());
-        int repeats = 1;
-        while (stretch.group().isPresent() && width > 0 && stitches(written.number(), repeats) < wanted) {
-            repeats++;
+        if (stretch.group().isEmpty()) {
+            return repeats.map(size -> size.get(side)).orElse(1);
         }
-        return repeats;
+        int width = chart.round(written.number()).repeat().length();
+        int wanted = SideStep.stitches(stretch.before())
+                + stretch.group().orElseThrow().stitches()
+                + further
+                + SideStep.stitches(stretch.after());
+        int times = 1;
+        while (width > 0 && stitches(written.number(), times) < wanted) {
+            times++;
+        }
+        return times;
     }
 
     /** Takes the marks out of the blocks of the rounds, and keeps what they said. */
@@ -243,29 +304,33 @@ public final class SaidPattern {
         }
 
         private TextBlock.RoundWords words(TextBlock.RoundWords marked) {
-            keep(marked.round(), marked.last(), marked.lines(), List.of());
+            SaidRounds words = keep(marked.round(), marked.last(), marked.label(), marked.lines(), List.of());
+            List<String> steps = new ArrayList<>(texts(words.lines()));
+            if (!marked.steps().isEmpty()) {
+                steps.set(0, marks.taken(marked.steps().get(0)).text());
+            }
             return new TextBlock.RoundWords(
                     marked.round(),
                     marked.last(),
                     marked.name(),
                     marked.label(),
                     marked.counts(),
-                    text(marked.opening()),
-                    marked.steps().stream().map(this::text).toList());
+                    words.lines().get(0).text(),
+                    steps);
         }
 
         private TextBlock.RoundRow row(TextBlock.RoundRow marked) {
-            SaidRounds row = keep(marked.round(), marked.round(), marked.listed(), marked.cells());
-            Function<List<SaidText>, List<String>> texts =
-                    said -> said.stream().map(SaidText::text).toList();
+            String label = marked.listed().get(0);
+            SaidRounds row = keep(marked.round(), marked.round(), label, marked.listed(), marked.cells());
             return new TextBlock.RoundRow(
-                    marked.round(), marked.name(), marked.across(), texts.apply(row.cells()), texts.apply(row.lines()));
+                    marked.round(), marked.name(), marked.across(), texts(row.cells()), texts(row.lines()));
         }
 
-        private SaidRounds keep(int first, int last, List<String> lines, List<String> cells) {
+        private SaidRounds keep(int first, int last, String label, List<String> lines, List<String> cells) {
             List<WrittenRound> told = tree.rounds().subList(first - 1, last);
             SaidRounds kept = new SaidRounds(
                     told,
+                    label,
                     workedAs.getOrDefault(first, List.of()).stream()
                             .filter(later -> later.number() > last)
                             .toList(),
@@ -275,8 +340,8 @@ public final class SaidPattern {
             return kept;
         }
 
-        private String text(String marked) {
-            return marks.taken(marked).text();
+        private static List<String> texts(List<SaidText> said) {
+            return said.stream().map(SaidText::text).toList();
         }
     }
 }

@@ -53,6 +53,7 @@ help-laws = The rules
 help-keys = Keys
 help-keys-or = { $key } or { $other }
 help-keys-canvas = On the chart
+help-keys-words = In the words
 help-keys-everywhere = Everywhere
 help-head-1 = What is on the desk
 help-drawing-1 = One corner of the border with the side on each arm of it, seen from the right side of the fabric. The side at the top is worked from right to left up to the corner, the other one on from the corner. Round 1 is next to the piece. Squares on the diagonal are the corner chains; they belong to the corner and cannot be drawn on.
@@ -84,6 +85,8 @@ help-head-14 = What is seen of the border
 help-drawing-14 = View, One side shows one side from corner to corner instead, a row a round, as it is worked; everything is drawn there in the same way, and Rotate shows the next side. The rulers along the chart have number and yarn of each round, the stitches of the round of the cursor, counted from the corner just turned and before the next one back from it, and an arrow along each repeat. Border around its piece is a window of its own: the whole border as it will look, for the repeats that you give, live while you draw. For the left hand shows everything in a mirror. Colours as seen shows greys, or what people see who lack one kind of cones; it goes by a published model and shows what gets lost, not more. All of it is remembered.
 help-head-15 = Room for the chart
 help-drawing-15 = Ctrl and the wheel zoom to the mouse in fine steps; hold Space and drag to move the chart. The arrow between two panes, or Alt with 1 to 4, folds a pane to one line and opens it again; Alt and 0 fold them all. A chart that is shown whole stays so when the room changes.
+help-head-16 = The words below the chart
+help-drawing-16 = Below the chart stand the rounds in words, as the written pattern has them; they follow every edit. Point at words, and their stitches light up in the chart; point at a stitch, and its words do. Press on words, and the cursor goes to their first stitch. When the words have the focus, the arrow keys walk a reading mark along the round as a maker works it: stitch by stitch, with Ctrl step by step, up and down from round to round. Enter puts the cursor there; Esc goes back to the chart.
 about-title = About Edgewright
 about-text =
     Edgewright designs, checks and publishes borders in overlay mosaic crochet, worked in rounds around a blanket.

@@ -19,6 +19,7 @@ import edgewright.fit.Ties;
 import edgewright.hands.Fabric;
 import edgewright.proof.Prover;
 import edgewright.testing.RandomCharts;
+import edgewright.texts.English;
 import edgewright.texts.Language;
 import edgewright.texts.Languages;
 import edgewright.texts.Messages;
@@ -29,6 +30,7 @@ import edgewright.words.read.ReadingResult;
 import edgewright.words.tree.Instructions;
 import edgewright.words.tree.SideInstructions;
 import edgewright.words.tree.SideStep;
+import edgewright.words.tree.StartMark;
 import edgewright.words.tree.WrittenRound;
 import edgewright.words.write.PatternWriter;
 import edgewright.words.write.RoundsLayout;
@@ -106,7 +108,10 @@ class SaidPatternTest {
                             .as("seed %d, %s: %s", one.seed, stitch.place(), line.words(smallest))
                             .contains(stitch.place());
                     seen.add(stitch.place());
-                    referred += one.said.toldFor(stitch, one.repeats(r)).isPresent() ? 1 : 0;
+                    assertThat(one.said.saying(stitch.place()))
+                            .contains(new SaidPattern.Saying(one.said.titleOf(r), stitch.piece()))
+                            .contains(new SaidPattern.Saying(one.said.toldUnder(r), one.said.toldIn(stitch)));
+                    referred += one.said.titleOf(r) == one.said.toldUnder(r) ? 0 : 1;
                 }
                 assertThat(seen).as("seed %d, round %d", one.seed, r).isEqualTo(places(one.chart, r));
             }
@@ -126,8 +131,7 @@ class SaidPatternTest {
                 String worked = one.worked.letters(r, Side.TOP);
                 StringBuilder said = new StringBuilder();
                 for (SaidStitch stitch : one.said.side(r, Side.TOP, one.repeats(r))) {
-                    SaidRounds.Piece piece =
-                            one.said.toldFor(stitch, one.repeats(r)).orElse(stitch.piece());
+                    SaidRounds.Piece piece = one.said.toldIn(stitch);
                     SaidRounds told = one.said.rounds().get(one.said.toldUnder(r));
                     String letters =
                             reader.letters(told.lines().get(piece.line()).words(piece.span()));
@@ -148,6 +152,33 @@ class SaidPatternTest {
         }
         assertThat(stitches).isGreaterThan(4_000);
         assertThat(groups).isGreaterThan(50);
+    }
+
+    @Test
+    void aMakerReadsARoundFromItsStartRoundToThereAndPassesEveryPlace() {
+        int started = 0;
+        for (Case one : ANY) {
+            for (WrittenRound round : one.tree.rounds()) {
+                List<SaidStitch> read = one.said.inWorkingOrder(round.number());
+                List<SaidStitch> side =
+                        one.said.side(round.number(), Side.FIRST, one.said.fewestRepeats(round.number()));
+                assertThat(read).as("seed %d, %s", one.seed, round).containsExactlyInAnyOrderElementsOf(side);
+                int first = read.get(0).number() - 1;
+                assertThat(read.get(read.size() - 1).number()).isEqualTo(first == 0 ? side.size() : first);
+                // In English the mark stands before the step that is worked first, or after the one that is worked
+                // last.
+                boolean along = round.start().isPresent() && first > 0;
+                String mark = English.LANGUAGE.messages("words/phrases").text("start-mark-word");
+                boolean marked = one.language != English.LANGUAGE
+                        || one.around(read.get(0)).contains(mark + "\u00a0")
+                        || one.around(read.get(read.size() - 1)).endsWith(", " + mark);
+                assertThat(!along || marked)
+                        .as("seed %d: %s", one.seed, read.get(0))
+                        .isTrue();
+                started += along ? 1 : 0;
+            }
+        }
+        assertThat(started).isGreaterThan(50);
     }
 
     @Test
@@ -268,6 +299,17 @@ class SaidPatternTest {
 
         List<SaidStitch> side(int round) {
             return said.side(round, Side.LEFT, repeats(round));
+        }
+
+        /** The words of the step that says a stitch, and three characters before and after it. */
+        String around(SaidStitch stitch) {
+            SaidRounds words = said.rounds().get(said.toldUnder(stitch.place().round()));
+            int line = said.toldIn(stitch).line();
+            List<SaidSpan> around = words.around(line, stitch.side(), stitch.told());
+            boolean inGroup = stitch.told().part() == StartMark.Part.GROUP && around.size() > 1;
+            SaidSpan step = around.get(inGroup ? 1 : 0);
+            String text = words.lines().get(line).text();
+            return text.substring(Math.max(0, step.begin() - 3), Math.min(text.length(), step.end() + 3));
         }
 
         boolean says(SaidSpan span, SaidStitch stitch) {

@@ -90,19 +90,6 @@ findings-none-text = No rule is broken. Whether the fabric looks right is for th
 findings-choose = Choose a finding
 findings-choose-text = Each finding leads to its stitch, says why hands cannot work it, and offers what helps. F4 goes to the next one.
 
-# Words
-words-heading = Words of round { $round }
-words-terms-UK = UK
-words-tip-UK = Show the words in UK terms
-words-terms-US = US
-words-tip-US = Show the words in US terms
-words-copy = Copy
-words-copy-tip = Copy these words
-words-unworkable = { $errors ->
-    [one] There is an error finding
-   *[other] There are { $errors } error findings
-    } in this round: it cannot be worked as it is.
-
 # The status line
 status-cancel = Cancel
 status-progress = Progress
