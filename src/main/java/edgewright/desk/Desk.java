@@ -6,6 +6,7 @@ import edgewright.chart.SideShape;
 import edgewright.chart.Yarn;
 import edgewright.desk.parts.Look;
 import edgewright.desk.work.Settings;
+import edgewright.file.JournalFolder;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
 import java.awt.AWTError;
@@ -43,7 +44,7 @@ public final class Desk {
             DeskFrame frame = new DeskFrame(blank(language), settings, language);
             Thread.currentThread().setUncaughtExceptionHandler((thread, problem) -> frame.tellOf(problem));
             frame.setVisible(true);
-            chart.ifPresent(frame::open);
+            frame.keepJournal(JournalFolder.ofUser(), () -> chart.ifPresent(frame::open));
         });
     }
 

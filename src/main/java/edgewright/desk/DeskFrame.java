@@ -15,6 +15,7 @@ import edgewright.desk.jobs.FileCommands;
 import edgewright.desk.jobs.Lanes;
 import edgewright.desk.jobs.Lanes.Lane;
 import edgewright.desk.jobs.Questions;
+import edgewright.desk.journal.DeskJournal;
 import edgewright.desk.output.ProofCommands;
 import edgewright.desk.output.PublishCommands;
 import edgewright.desk.own.OwnCommands;
@@ -44,6 +45,7 @@ import edgewright.desk.work.ViewMemory;
 import edgewright.desk.work.Workbench;
 import edgewright.desk.work.WorkbenchChange;
 import edgewright.desk.yarn.YarnWindow;
+import edgewright.file.JournalFolder;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
 import java.awt.Dimension;
@@ -171,6 +173,11 @@ public final class DeskFrame extends JFrame {
         files.open(file);
     }
 
+    /** Keeps unsaved work in this folder, and offers what was lost; then goes on, unless that is laid on the desk. */
+    void keepJournal(JournalFolder folder, Runnable then) {
+        new DeskJournal(this, bench, files, jobs, asking, status::tell, view.language()).begin(folder, then);
+    }
+
     /**
      * Tells of a mistake in the program itself, in words; what a developer needs can be copied. One at a time, and each mistake
      * once; when it is met again, as at every painting, the status line says so.
@@ -258,8 +265,14 @@ public final class DeskFrame extends JFrame {
         actions.add("redo", bench::redo, () -> bench.redoName().isPresent());
         actions.get("redo").alsoOn(getRootPane());
         new MotifCommands(canvas, status::tell).addTo(actions);
-        actions.add("nextFinding", () -> findings.step(1), this::hasFindings);
-        actions.add("previousFinding", () -> findings.step(-1), this::hasFindings);
+        actions.add(
+                "nextFinding",
+                () -> findings.step(1),
+                () -> !bench.verdict().findings().isEmpty());
+        actions.add(
+                "previousFinding",
+                () -> findings.step(-1),
+                () -> !bench.verdict().findings().isEmpty());
         actions.add("evenOut", () -> ChartCommands.evenOut(bench), () -> !ChartCommands.isEven(bench));
         for (Stitch stitch : Stitch.values()) {
             actions.add("choose." + stitch.letter(), () -> bench.choose(stitch));
@@ -269,9 +282,9 @@ public final class DeskFrame extends JFrame {
         actions.add(
                 "deleteColumn", () -> ChartCommands.deleteColumn(bench), () -> ChartCommands.canDeleteColumn(bench));
         actions.add("side", forms::reshape, () -> ChartCommands.isEven(bench));
-        actions.add("shiftOn", () -> ChartCommands.shiftRepeat(bench, 1), this::canShift);
-        actions.add("shiftBack", () -> ChartCommands.shiftRepeat(bench, -1), this::canShift);
-        actions.add("shift", forms::shift, this::canShift);
+        actions.add("shiftOn", () -> ChartCommands.shiftRepeat(bench, 1), () -> ChartCommands.canShift(bench));
+        actions.add("shiftBack", () -> ChartCommands.shiftRepeat(bench, -1), () -> ChartCommands.canShift(bench));
+        actions.add("shift", forms::shift, () -> ChartCommands.canShift(bench));
         actions.add("reverse", () -> ChartCommands.reverse(bench));
     }
 
@@ -355,14 +368,6 @@ public final class DeskFrame extends JFrame {
 
     private boolean canExport() {
         return !lanes.in(Lane.EXPORT).isBusy();
-    }
-
-    private boolean hasFindings() {
-        return !bench.verdict().findings().isEmpty();
-    }
-
-    private boolean canShift() {
-        return ChartCommands.canShift(bench);
     }
 
     private boolean hasYarn() {

@@ -35,7 +35,7 @@ import net.miginfocom.swing.MigLayout;
 
 /** Help beside the chart, not in front of it: how to draw, the laws of the craft with their pictures, and every key. */
 final class HelpWindow extends JDialog {
-    private static final int PARAGRAPHS = 16;
+    private static final int PARAGRAPHS = 17;
 
     private final JTabbedPane pages = new JTabbedPane();
     private final transient DeskActions actions;

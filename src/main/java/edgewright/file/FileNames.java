@@ -2,6 +2,8 @@ package edgewright.file;
 
 import edgewright.chart.CleanText;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.text.Normalizer;
 import java.text.Normalizer.Form;
 import java.util.Locale;
@@ -39,6 +41,21 @@ public final class FileNames {
             return Optional.empty();
         }
         return Optional.of(OF_A_DEVICE.matcher(fitting).matches() ? fitting + "-chart" : fitting);
+    }
+
+    /**
+     * A name beside a chart file that no file has: {@code reed-bank-WORD.border.json}, then {@code reed-bank-WORD-2.border.json}
+     * and so on.
+     */
+    public static Path beside(Path chart, String word) {
+        String name = chart.getFileName().toString();
+        String stem =
+                name.endsWith(ChartFiles.ENDING) ? name.substring(0, name.length() - ChartFiles.ENDING.length()) : name;
+        Path free = chart.resolveSibling(stem + "-" + word + ChartFiles.ENDING);
+        for (int i = 2; Files.exists(free); i++) {
+            free = chart.resolveSibling(stem + "-" + word + "-" + i + ChartFiles.ENDING);
+        }
+        return free;
     }
 
     private static String shortened(String name) {

@@ -71,9 +71,14 @@ final class ProcessLock {
         }
     }
 
+    /** Whether this process holds it. */
+    static boolean isHeldHere(Path file) {
+        return HELD_HERE.contains(name(file));
+    }
+
     /** Whether the process that held this file is still alive. */
     static Writer writerOf(Path file) throws IOException {
-        if (HELD_HERE.contains(name(file))) {
+        if (isHeldHere(file)) {
             return Writer.ALIVE;
         }
         try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {

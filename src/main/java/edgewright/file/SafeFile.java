@@ -7,6 +7,7 @@ import java.io.OutputStream;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFileAttributeView;
@@ -59,6 +60,20 @@ public final class SafeFile {
             throw e;
         } catch (IOException e) {
             throw new FileProblemException(SystemProblems.ofWriting(file, e), e);
+        }
+    }
+
+    /**
+     * Gives a file a longer name, under which it is kept.
+     *
+     * @return its name from now on, which is the old one if the system does not allow to change it
+     */
+    static Path setAside(Path file, String ending) {
+        Path aside = file.resolveSibling(file.getFileName() + ending);
+        try {
+            return Files.move(file, aside, StandardCopyOption.ATOMIC_MOVE);
+        } catch (IOException e) {
+            return file;
         }
     }
 

@@ -86,13 +86,34 @@ public final class FileCommands {
                 problem -> says.text("news-notOpened", arg("file", String.valueOf(file.getFileName()))));
     }
 
-    /** Lays a chart that was read on the bench, and says so. */
-    private String lay(Path file, ReadResult.Read read) {
+    /** Lays a chart that was read on the bench, and says so; unsaved work was asked about. */
+    public String lay(Path file, ReadResult.Read read) {
         lastSeen = Optional.of(read.fingerprint());
         settings.addRecent(file);
         asking.lookBeside(file);
         bench.open(read.chart(), Optional.of(file));
         return says.text("news-opened", arg("file", String.valueOf(file.getFileName())));
+    }
+
+    /** What the file of the chart held when it was read or written last; empty for a chart without a file. */
+    public Optional<Fingerprint> lastSeen() {
+        return lastSeen;
+    }
+
+    /** Notes that the file of the chart holds this, whoever wrote it. */
+    public void holds(Path file, ReadResult.Read read) {
+        lastSeen = Optional.of(read.fingerprint());
+        bench.saved(read.chart(), file);
+    }
+
+    /** Saves the chart in this file, which is not there yet, and goes on with it there. */
+    public void saveIn(Path file) {
+        write(file, Optional.empty(), () -> {});
+    }
+
+    /** Puts a file among the recent charts. */
+    public void remember(Path file) {
+        settings.addRecent(file);
     }
 
     /** Saves the chart in its file, or asks for one; then goes on, unless it was not saved. */

@@ -32,6 +32,10 @@ public sealed interface FileFault extends Fault {
         NOT_CREATED,
         /** The folder cannot put a file in the place of another in one step. */
         NOT_REPLACED_AT_ONCE,
+        /** No journal of unsaved work. */
+        NOT_A_JOURNAL,
+        /** A journal that is torn, or was changed. */
+        JOURNAL_NOT_WHOLE,
         /** Neither a file nor a folder, so it cannot be replaced. */
         NOT_A_FILE,
         /** Nothing in the file but blanks. */

@@ -87,6 +87,8 @@ help-head-15 = Room for the chart
 help-drawing-15 = Ctrl and the wheel zoom to the mouse in fine steps; hold Space and drag to move the chart. The arrow between two panes, or Alt with 1 to 4, folds a pane to one line and opens it again; Alt and 0 fold them all. A chart that is shown whole stays so when the room changes.
 help-head-16 = The words below the chart
 help-drawing-16 = Below the chart stand the rounds in words, as the written pattern has them; they follow every edit. Point at words, and their stitches light up in the chart; point at a stitch, and its words do. Press on words, and the cursor goes to their first stitch. When the words have the focus, the arrow keys walk a reading mark along the round as a maker works it: stitch by stitch, with Ctrl step by step, up and down from round to round. Enter puts the cursor there; Esc goes back to the chart.
+help-head-17 = Work that is not saved
+help-drawing-17 = Every edit is kept on the disk within a second, beside your saved chart. If the program ends before you save, the next start shows the lost work beside what is saved: take it up, keep the saved chart, or keep both. Nothing is deleted unless you say so. If another program changes the file of the chart, you see at once what differs, and reload it, keep both, or go on; Undo leads back from a reload. To open a chart, you can also drop its file on the window.
 about-title = About Edgewright
 about-text =
     Edgewright designs, checks and publishes borders in overlay mosaic crochet, worked in rounds around a blanket.
