@@ -14,7 +14,6 @@ import edgewright.booklet.page.ColumnPairs;
 import edgewright.booklet.page.ColumnSlice;
 import edgewright.booklet.page.PageLayout;
 import edgewright.booklet.page.Paginator;
-import edgewright.booklet.page.Paginator.Placed;
 import edgewright.booklet.page.StructureRole;
 import edgewright.booklet.page.Tag;
 import edgewright.booklet.page.TextSetter;
@@ -52,8 +51,9 @@ import java.util.Set;
 
 /**
  * A pattern as strips, part by part in the order that was chosen. Parts begin where the one before them ends; only the facts
- * after a cover, and a chart that needs a whole page, begin a page. What a pattern says before its rounds stands in two columns
- * side by side, but for large print. In both terms, what depends on them comes twice.
+ * after a cover, and a chart that needs a whole page, begin a page; an introduction stands on the cover if there is room. What a pattern says before its rounds stands in two columns
+ * side by side, but for large print; how a round is begun and closed stands there too if the page has room for it, else before
+ * the rounds. In both terms, what depends on them comes twice.
  */
 public final class PatternPages {
     private static final Set<PatternPart.Kind> FACTS = EnumSet.of(
@@ -62,8 +62,8 @@ public final class PatternPages {
             PatternPart.Kind.DESIGNER_NOTES,
             PatternPart.Kind.NOTES,
             PatternPart.Kind.ABBREVIATIONS,
-            PatternPart.Kind.SET_UP,
-            PatternPart.Kind.JOINING);
+            PatternPart.Kind.SET_UP);
+    private static final Set<PatternPart.Kind> JOINING = EnumSet.of(PatternPart.Kind.JOINING);
     private static final Set<PatternPart.Kind> WORDS = EnumSet.of(PatternPart.Kind.ROUNDS, PatternPart.Kind.BACK);
 
     /** Columns side by side begin on a page of which this much is left. */
@@ -84,6 +84,9 @@ public final class PatternPages {
     private final TermsTexts texts;
     private final DraftPages findings;
     private final OwnPages own;
+    /** Whether it is still to be found out where it stands how a round is begun and closed. */
+    private final boolean joiningFloats;
+
     private final List<String> problems = new ArrayList<>();
 
     public PatternPages(TextSetter setter, Chart chart, BookletOptions options, Verdict verdict, Progress progress) {
@@ -99,6 +102,7 @@ public final class PatternPages {
         this.texts = new TermsTexts(chart, options, draft);
         this.findings = new DraftPages(verdict, options.language());
         this.own = new OwnPages(setter, chart, options);
+        this.joiningFloats = facts.sheet().narrow() && order.containsAll(List.of(BookletPart.FACTS, BookletPart.WORDS));
     }
 
     /**
@@ -145,8 +149,9 @@ public final class PatternPages {
                                 own);
             case INTRODUCTION -> own.opening(root);
             case SECTIONS -> own.closing(root);
-            case FACTS -> words(FACTS, facts);
-            case WORDS -> words(WORDS, setter);
+            case FACTS -> words(joiningFloats ? FACTS : withJoining(FACTS), facts);
+            case WORDS ->
+                words(joiningFloats || order.contains(BookletPart.FACTS) ? WORDS : withJoining(WORDS), setter);
             case TECHNIQUES -> words(EnumSet.of(PatternPart.Kind.TECHNIQUES), setter);
             case COUNTS -> counts();
             case FINISHING -> words(EnumSet.of(PatternPart.Kind.FINISHING), setter);
@@ -161,31 +166,38 @@ public final class PatternPages {
         };
     }
 
+    private static Set<PatternPart.Kind> withJoining(Set<PatternPart.Kind> kinds) {
+        Set<PatternPart.Kind> all = EnumSet.copyOf(kinds);
+        all.addAll(JOINING);
+        return all;
+    }
+
     /** Everything in its place, with the list of contents and the chart, which depend on what is around them. */
     private List<ColumnSlice> inOrder(Map<BookletPart, List<ColumnSlice>> set) {
         List<ColumnSlice> all = new ArrayList<>();
-        List<ColumnSlice> halves = new ArrayList<>();
+        List<BookletPart> halves = new ArrayList<>();
         if (order.get(0) != BookletPart.COVER) {
             all.addAll(new Cover(setter, chart, root).title(options.parts().isWorkbook()));
             all.addAll(findings());
         }
         for (BookletPart part : order) {
             if (isInHalves(part)) {
-                halves.addAll(part == BookletPart.CONTENTS ? contents(set) : set.get(part));
+                halves.add(part);
                 continue;
             }
-            side(halves, all);
+            side(halves, set, all);
             List<ColumnSlice> strips = switch (part) {
                 case CONTENTS -> contents(set);
                 case CHART -> chart(roomPt(all));
                 default -> set.get(part);
             };
-            all.addAll(isAfterCover(all) ? onNewPage(strips) : strips);
+            boolean goesOn = part == BookletPart.INTRODUCTION && Paginator.heightWithSpaceAbove(strips) <= roomPt(all);
+            all.addAll(isAfterCover(all) && !goesOn ? onNewPage(strips) : strips);
             if (part == BookletPart.COVER) {
                 all.addAll(onNewPage(findings()));
             }
         }
-        side(halves, all);
+        side(halves, set, all);
         return all;
     }
 
@@ -193,21 +205,47 @@ public final class PatternPages {
         return facts.sheet().narrow() && (part == BookletPart.CONTENTS || part == BookletPart.FACTS);
     }
 
-    /** Puts what was set for two columns to the rest. */
-    private void side(List<ColumnSlice> halves, List<ColumnSlice> all) {
-        if (!halves.isEmpty()) {
-            PageLayout sheet = setter.sheet();
-            double room = roomPt(all);
-            boolean fresh = isAfterCover(all) || room < LEAST_ROOM * sheet.heightPt();
-            double above = fresh ? 0 : 1.5 * sheet.linePt();
-            List<ColumnSlice> pairs = new ArrayList<>(
-                    new ColumnPairs(sheet).set(List.copyOf(halves), fresh ? 0 : sheet.heightPt() - room + above));
-            if (!pairs.isEmpty()) {
-                pairs.set(0, pairs.get(0).spaced(above));
-            }
-            all.addAll(pairs);
-            halves.clear();
+    /** Puts what is set for two columns to the rest. How a round is joined goes with it, or is given to the rounds. */
+    private void side(List<BookletPart> halves, Map<BookletPart, List<ColumnSlice>> set, List<ColumnSlice> all) {
+        if (halves.isEmpty()) {
+            return;
         }
+        PageLayout sheet = setter.sheet();
+        double room = roomPt(all);
+        boolean fresh = isAfterCover(all) || room < LEAST_ROOM * sheet.heightPt();
+        double above = fresh ? 0 : 1.5 * sheet.linePt();
+        double used = fresh ? 0 : sheet.heightPt() - room + above;
+        List<ColumnSlice> pairs = pairs(halves, joiningFloats ? with(set, BookletPart.FACTS, facts) : set, used);
+        if (joiningFloats && halves.contains(BookletPart.FACTS)) {
+            Map<BookletPart, List<ColumnSlice>> apart = with(set, BookletPart.WORDS, setter);
+            List<ColumnSlice> fewer = pairs(halves, apart, used);
+            if (fewer.size() < pairs.size()) {
+                pairs = fewer;
+                set.putAll(apart);
+            }
+        }
+        if (!pairs.isEmpty()) {
+            pairs.set(0, pairs.get(0).spaced(above));
+        }
+        all.addAll(pairs);
+        halves.clear();
+    }
+
+    private List<ColumnSlice> pairs(List<BookletPart> halves, Map<BookletPart, List<ColumnSlice>> set, double usedPt) {
+        List<ColumnSlice> strips = new ArrayList<>();
+        halves.forEach(part -> strips.addAll(part == BookletPart.CONTENTS ? contents(set) : set.get(part)));
+        return new ArrayList<>(new ColumnPairs(setter.sheet()).set(strips, usedPt));
+    }
+
+    /** The parts with the one on joining among the facts, after them, or before the rounds. */
+    private Map<BookletPart, List<ColumnSlice>> with(
+            Map<BookletPart, List<ColumnSlice>> set, BookletPart where, TextSetter by) {
+        List<ColumnSlice> joining = words(JOINING, by);
+        List<ColumnSlice> strips = new ArrayList<>(set.get(where));
+        strips.addAll(where == BookletPart.FACTS ? strips.size() : 0, joining);
+        Map<BookletPart, List<ColumnSlice>> all = new EnumMap<>(set);
+        all.put(where, strips);
+        return all;
     }
 
     /** Whether nothing but the cover stands before, and what comes is not to go on under its facts. */
@@ -226,18 +264,8 @@ public final class PatternPages {
         return moved;
     }
 
-    /** How much of the last page is left. */
     private double roomPt(List<ColumnSlice> before) {
-        double height = setter.sheet().heightPt();
-        List<List<Placed>> pages = new Paginator(height).pages(before);
-        if (pages.isEmpty()) {
-            return height;
-        }
-        List<Placed> page = pages.get(pages.size() - 1);
-        Placed last = page.get(page.size() - 1);
-        return last.strip().sheet().isPresent()
-                ? 0
-                : height - last.topPt() - last.strip().heightPt();
+        return new Paginator(setter.sheet().heightPt()).roomAfter(before);
     }
 
     private List<ColumnSlice> findings() {

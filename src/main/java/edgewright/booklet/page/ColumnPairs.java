@@ -43,8 +43,9 @@ public final class ColumnPairs {
         double all = strips.stream()
                 .mapToDouble(strip -> strip.heightPt() + strip.spaceAbovePt())
                 .sum();
-        double step = sheet.halfLinePt();
-        for (double height = sheet.onGrid(all / 2) - 4 * step; height < mostPt; height += step) {
+        PageLayout half = sheet.half();
+        double step = half.halfLinePt();
+        for (double height = half.onGrid(all / 2) - 4 * step; height < mostPt; height += step) {
             List<List<Placed>> columns = columns(strips, height);
             boolean torn = columns.subList(0, columns.size() - 1).stream()
                     .anyMatch(column -> column.get(column.size() - 1).strip().below() != ColumnSlice.Break.FREE);

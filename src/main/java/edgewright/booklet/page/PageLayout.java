@@ -32,6 +32,11 @@ public record PageLayout(
     private static final double LARGE_LINE_PT = 30;
     private static final double TEXT_PT = 9.5;
     private static final double LARGE_TEXT_PT = 22;
+
+    /** Of what stands in two columns side by side, so that the facts of a pattern go on one page. */
+    private static final double NARROW_LINE_PT = 11.5;
+
+    private static final double NARROW_TEXT_PT = 9;
     private static final double SIDE_MARGIN_MM = 20;
     private static final double NARROWEST_MARGIN_MM = 12;
     private static final double TOP_MARGIN_MM = 26;
@@ -89,7 +94,7 @@ public record PageLayout(
         return Math.floor(heightMm * PT_PER_MM / (linePt / 2)) * (linePt / 2);
     }
 
-    /** The left one of two columns side by side on such a page. */
+    /** The left one of two columns side by side on such a page. They are set smaller, on a grid that both share. */
     public PageLayout half() {
         return new PageLayout(
                 pageWidthPt,
@@ -99,7 +104,7 @@ public record PageLayout(
                 (widthPt - GUTTER_PT) / 2,
                 heightPt,
                 0,
-                linePt,
+                NARROW_LINE_PT,
                 narrowestMarginPt,
                 true);
     }
@@ -122,7 +127,7 @@ public record PageLayout(
 
     /** The size of running text. Advice for readers with low vision asks for 22 to 24 points and nothing smaller. */
     double textSizePt() {
-        return oneColumn() ? LARGE_TEXT_PT : TEXT_PT;
+        return oneColumn() ? LARGE_TEXT_PT : narrow ? NARROW_TEXT_PT : TEXT_PT;
     }
 
     /** Whether there is but one column: labels stand over what they name. */

@@ -61,6 +61,26 @@ public final class Paginator {
         return List.copyOf(pages);
     }
 
+    /** How much of the last page is left under these strips: the whole page if there are none. */
+    public double roomAfter(List<ColumnSlice> strips) {
+        List<List<Placed>> pages = pages(strips);
+        if (pages.isEmpty()) {
+            return heightPt;
+        }
+        List<Placed> page = pages.get(pages.size() - 1);
+        Placed last = page.get(page.size() - 1);
+        return last.strip().sheet().isPresent()
+                ? 0
+                : heightPt - last.topPt() - last.strip().heightPt();
+    }
+
+    /** How much room strips take under others. */
+    public static double heightWithSpaceAbove(List<ColumnSlice> strips) {
+        return strips.stream()
+                .mapToDouble(strip -> strip.spaceAbovePt() + strip.heightPt())
+                .sum();
+    }
+
     /** After how many strips each page of the run ends: the cheapest way to divide it. */
     private List<Integer> endsOfPages(List<ColumnSlice> run) {
         // From the end backwards, what the pages cost from a strip on, and where the first of them ends.

@@ -79,9 +79,9 @@ public final class TextSetter {
             }
             double baseline = sheet.nearestBaselinePt(top + (leading + FaceMetrics.CAP_HEIGHT * style.sizePt()) / 2);
             pieces.add(Piece.of(tag, words(0, baseline, lines.get(i), style)));
-            ColumnSlice strip = ColumnSlice.of(top + leading + (last ? sheet.halfLinePt() : 0), pieces)
+            ColumnSlice strip = ColumnSlice.of(top + leading + (last && !half ? sheet.halfLinePt() : 0), pieces)
                     .breaking(Break.NEVER);
-            strips.add(first ? strip.spaced((half ? 1 : 1.5) * sheet.linePt()).anchored(anchor) : strip);
+            strips.add(first ? strip.spaced((half ? 0.5 : 1.5) * sheet.linePt()).anchored(anchor) : strip);
         }
         return strips;
     }

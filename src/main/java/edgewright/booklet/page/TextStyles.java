@@ -60,9 +60,20 @@ public record TextStyles(
                 TextStyle.on(sheet, type.boldFigures(), sheet.textSizePt(), line, PageColour.INK));
     }
 
-    /** The same for one of two columns side by side, with smaller headings. */
+    /** The same for one of two columns side by side, where lines are closer. */
     TextStyles inHalf(PageLayout sheet) {
-        TextStyle heading = TextStyle.on(sheet, part.face(), 11.5, sheet.linePt(), part.colour());
-        return new TextStyles(title, heading, section, label, text, strong, small, smallStrong, figures, figuresHead);
+        double line = sheet.linePt();
+        double size = sheet.textSizePt();
+        return new TextStyles(
+                title,
+                TextStyle.on(sheet, part.face(), 11.5, line, part.colour()),
+                TextStyle.on(sheet, section.face(), size, line, section.colour()),
+                TextStyle.on(sheet, label.face(), size, line, label.colour()),
+                TextStyle.on(sheet, text.face(), size, line, text.colour()),
+                TextStyle.on(sheet, strong.face(), size, line, strong.colour()),
+                TextStyle.on(sheet, small.face(), small.sizePt(), line, small.colour()),
+                TextStyle.on(sheet, smallStrong.face(), smallStrong.sizePt(), line, smallStrong.colour()),
+                TextStyle.on(sheet, figures.face(), size, line, figures.colour()),
+                TextStyle.on(sheet, figuresHead.face(), figuresHead.sizePt(), line, figuresHead.colour()));
     }
 }

@@ -35,6 +35,8 @@ public final class PartPages implements TextBlockPrinter {
     private int headingStrips;
     private int yarnsSeen;
     private Tag list;
+    /** Whether the last line holds one short entry, with room for another. */
+    private boolean endsShort;
 
     private PartPages(TextSetter setter, Chart chart, PatternPart.Kind kind, Tag parent) {
         this.setter = setter;
@@ -96,15 +98,48 @@ public final class PartPages implements TextBlockPrinter {
             indent = setter.chips().indentPt();
         }
         TextStyle text = setter.styles().text();
-        add(
-                entries.entry(
-                        item.child(StructureRole.LABEL),
-                        entry.word(),
-                        setter.styles().strong(),
-                        chip,
-                        indent,
-                        List.of(new LabelledEntries.Line(item.child(StructureRole.BODY), entry.text(), text, false))),
-                begins || setter.sheet().oneColumn() ? setter.betweenPt() : 0);
+        List<ColumnSlice> set = entries.entry(
+                item.child(StructureRole.LABEL),
+                entry.word(),
+                setter.styles().strong(),
+                chip,
+                indent,
+                List.of(new LabelledEntries.Line(item.child(StructureRole.BODY), entry.text(), text, false)));
+        boolean isShort = kind == PatternPart.Kind.ABBREVIATIONS && isShort(set);
+        if (isShort && endsShort) {
+            ColumnSlice beside = strips.remove(strips.size() - 1);
+            strips.add(besideEachOther(beside, set.get(0)));
+        } else {
+            add(set, begins || setter.sheet().oneColumn() ? setter.betweenPt() : 0);
+        }
+        endsShort = isShort && !endsShort;
+    }
+
+    /** Whether an entry in narrow columns is but one line, and no more than half of that. */
+    private boolean isShort(List<ColumnSlice> entry) {
+        return setter.sheet().narrow()
+                && entry.size() == 1
+                && entry.get(0).pieces().stream()
+                        .flatMap(piece -> piece.inks().stream())
+                        .filter(PageItem.Words.class::isInstance)
+                        .map(PageItem.Words.class::cast)
+                        .allMatch(words -> words.xPt() + words.widthPt() < secondPt() - 2 * setter.betweenPt());
+    }
+
+    /** Where the second of two short entries on a line begins. */
+    private double secondPt() {
+        return setter.sheet().widthPt() / 2;
+    }
+
+    private ColumnSlice besideEachOther(ColumnSlice first, ColumnSlice second) {
+        List<ColumnSlice.Piece> pieces = new ArrayList<>(first.pieces());
+        second.pieces()
+                .forEach(piece -> pieces.add(new ColumnSlice.Piece(
+                        piece.tag(),
+                        piece.inks().stream()
+                                .map(ink -> ink.moved(secondPt(), 0))
+                                .toList())));
+        return first.holding(pieces);
     }
 
     @Override

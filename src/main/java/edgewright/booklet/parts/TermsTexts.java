@@ -64,7 +64,7 @@ public final class TermsTexts {
     public List<Told> parts(Set<PatternPart.Kind> kinds) {
         boolean single = texts.size() == 1;
         List<Told> told = new ArrayList<>();
-        for (PatternPart part : first().parts()) {
+        for (PatternPart part : single ? termsInList(first().parts()) : first().parts()) {
             if (kinds.contains(part.kind())) {
                 List<TextBlock> common = single || ONCE.contains(part.kind()) ? told(part) : common(part);
                 add(told, Optional.empty(), part, common);
@@ -82,6 +82,24 @@ public final class TermsTexts {
                     }
                 }
             });
+        }
+        return told;
+    }
+
+    /** The parts of words in one of the terms: which they are stands over the abbreviations, under no heading of its own. */
+    private static List<PatternPart> termsInList(List<PatternPart> parts) {
+        List<PatternPart> told = new ArrayList<>();
+        List<TextBlock> which = new ArrayList<>();
+        for (PatternPart part : parts) {
+            if (part.kind() == PatternPart.Kind.TERMS) {
+                which.addAll(part.blocks());
+            } else if (part.kind() == PatternPart.Kind.ABBREVIATIONS) {
+                List<TextBlock> blocks = new ArrayList<>(which);
+                blocks.addAll(part.blocks());
+                told.add(new PatternPart(part.kind(), part.heading(), blocks));
+            } else {
+                told.add(part);
+            }
         }
         return told;
     }

@@ -12,20 +12,26 @@ import edgewright.words.tree.StartMark;
 import edgewright.words.tree.WrittenRound;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** How a round is begun and closed, in the technique that the designer chose. */
 final class JoiningWording {
     private final Messages says;
     private final Messages phrases;
     private final Technique technique;
+    /** The heading under which figures show how a round is begun and closed, if they do. */
+    private final Optional<String> figures;
+
     private final List<WrittenRound> rounds;
     /** Whether a round starts after its marker instead of right above it. */
     private final boolean someStartPast;
 
-    JoiningWording(Language language, Technique technique, Instructions pattern) {
+    /** @param figures the heading under which figures show the techniques, if they do; they need not be told twice */
+    JoiningWording(Language language, Technique technique, Optional<String> figures, Instructions pattern) {
         this.says = language.messages("words/write");
         this.phrases = language.messages("words/phrases");
         this.technique = technique;
+        this.figures = figures;
         this.rounds = pattern.rounds();
         this.someStartPast = rounds.stream()
                 .anyMatch(round -> round.start()
@@ -45,18 +51,25 @@ final class JoiningWording {
         boolean atCorner = rounds.isEmpty()
                 || rounds.stream().anyMatch(round -> round.start().isEmpty());
         List<TextBlock> blocks = new ArrayList<>();
-        String join = says.text("joining-" + technique.join());
+        String join = figures.map(heading ->
+                        says.text("join-shown", choice("join", technique.join()), arg("techniques", heading)))
+                .orElseGet(() -> says.text("joining-" + technique.join()));
         String ends = says.text("joining-ends");
         if (!alongSide) {
             blocks.add(paragraph(says.text("joining-atCorner"), join, says.text("joining-apart")));
             blocks.add(paragraph(close(false), ends));
             return blocks;
         }
-        List<String> starting = new ArrayList<>(List.of(says.text("joining-aboveMarker")));
+        List<String> starting = new ArrayList<>();
+        starting.add(figures.map(heading ->
+                        says.text("aboveMarker-shown", choice("join", technique.join()), arg("techniques", heading)))
+                .orElseGet(() -> says.text("joining-aboveMarker")));
         if (someStartPast) {
             starting.add(says.text("joining-pastMarker"));
         }
-        starting.add(says.text("joinAlong-" + technique.join()));
+        if (figures.isEmpty()) {
+            starting.add(says.text("joinAlong-" + technique.join()));
+        }
         blocks.add(new TextBlock.Prose(phrases.list("sentences-next", starting)));
         blocks.add(around());
         if (atCorner) {
@@ -97,8 +110,11 @@ final class JoiningWording {
 
     private String close(boolean alongSide) {
         var where = arg("where", says.text(alongSide ? "closeAt-SIDE" : "closeAt-CORNER"));
-        return technique.close() == Technique.Close.SLIP
-                ? says.text("close-SLIP", where)
+        if (technique.close() == Technique.Close.SLIP) {
+            return says.text("close-SLIP", where);
+        }
+        return figures.isPresent()
+                ? says.text("close-shown", where, arg("techniques", figures.get()))
                 : says.text(
                         "close-INVISIBLE",
                         where,

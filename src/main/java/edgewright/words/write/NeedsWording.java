@@ -1,6 +1,7 @@
 package edgewright.words.write;
 
 import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.choice;
 import static edgewright.texts.Arg.commas;
 import static edgewright.texts.Arg.count;
 import static edgewright.texts.Arg.decimal;
@@ -16,6 +17,7 @@ import edgewright.chart.Swatch;
 import edgewright.fit.FinishedSize;
 import edgewright.fit.Inches;
 import edgewright.fit.PatternSize;
+import edgewright.texts.Arg;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
 import edgewright.words.page.TextBlock;
@@ -28,7 +30,7 @@ import java.util.Optional;
 
 /**
  * What is needed to work a chart, beside the names of its yarns: enough to buy from. Lengths are of each size, the first outside
- * the brackets; in a pattern for any size they are of its examples.
+ * the brackets; in a pattern for any size they are of its examples. In American terms inches and yards come first.
  */
 final class NeedsWording {
     private static final double MM_IN_CM = 10;
@@ -43,6 +45,9 @@ final class NeedsWording {
     private final Messages says;
     private final Messages phrases;
     private final TradeTerms trade;
+    /** Which measures come first. */
+    private final Arg terms;
+
     private final Chart chart;
     private final PatternSize size;
     /** How often the repeat is worked on each side, in each size or example. */
@@ -58,6 +63,7 @@ final class NeedsWording {
         says = language.messages("words/write");
         phrases = language.messages("words/phrases");
         trade = TradeTerms.of(language, options.terms());
+        terms = choice("terms", options.terms());
         this.chart = chart;
         markers = StartComposer.of(chart, options)
                 .markers()
@@ -103,6 +109,7 @@ final class NeedsWording {
         }
         sentences.add(says.text(
                 "needs-counted",
+                terms,
                 shortest("tailCm", Amounts.TAIL_CM, 2),
                 arg("tailInches", inches(Amounts.TAIL_CM * MM_IN_CM)),
                 shortest("margin", 100 * Amounts.MARGIN, 2)));
@@ -124,6 +131,7 @@ final class NeedsWording {
                 ? lengths
                 : says.text(
                         "needs-lengthInBalls",
+                        terms,
                         arg("lengths", lengths),
                         arg("balls", balls(amounts)),
                         shortest("ballMetres", ball.get().metres(), 2),
@@ -150,6 +158,7 @@ final class NeedsWording {
     private String length(Amounts.OfYarn yarn) {
         return says.text(
                 "needs-length",
+                terms,
                 count("metres", roundedUp(yarn.metres())),
                 count("yards", roundedUp(yarn.metres() / METRES_IN_A_YARD)));
     }
@@ -178,12 +187,14 @@ final class NeedsWording {
                 language.capital(trade.tension()),
                 says.text(
                         "needs-swatch",
+                        terms,
                         shortest("swatchStitches", swatch.stitchesIn10Cm(), MOST_DIGITS),
                         shortest("swatchRounds", swatch.roundsIn10Cm(), MOST_DIGITS)));
         double width = chart.rounds().size() * swatch.roundMm();
         entry(
                 says.text("needs-width"),
-                says.text("needs-cmAndInches", shortest("cm", width / MM_IN_CM, 1), arg("inches", inches(width))));
+                says.text(
+                        "needs-cmAndInches", terms, shortest("cm", width / MM_IN_CM, 1), arg("inches", inches(width))));
         for (int i = 0; i < sizes.size(); i++) {
             finished(i, swatch);
         }
@@ -203,6 +214,7 @@ final class NeedsWording {
                 word,
                 says.text(
                         "needs-size",
+                        terms,
                         decimal("across", finished.outerAcrossMm() / MM_IN_CM, 0),
                         decimal("down", finished.outerDownMm() / MM_IN_CM, 0),
                         arg("acrossInches", inches(finished.outerAcrossMm())),

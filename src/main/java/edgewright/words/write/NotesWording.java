@@ -1,6 +1,7 @@
 package edgewright.words.write;
 
 import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.plain;
 
 import edgewright.chart.PerSide;
 import edgewright.chart.Stitch;
@@ -32,12 +33,14 @@ final class NotesWording {
     private final Optional<PieceWording> piece;
     private final boolean inTable;
     private final boolean repeatFrom;
+    private final Optional<String> figures;
 
     /**
      * @param used the stitches that the rounds are worked in
      * @param piece of a pattern for one piece
      * @param inTable whether the rounds stand in a table
      * @param repeatFrom whether a round is told with an asterisk
+     * @param figures the heading under which figures show the techniques, if they do
      */
     NotesWording(
             Language language,
@@ -45,7 +48,8 @@ final class NotesWording {
             Set<Stitch> used,
             Optional<PieceWording> piece,
             boolean inTable,
-            boolean repeatFrom) {
+            boolean repeatFrom,
+            Optional<String> figures) {
         this.says = language.messages("words/write");
         this.phrases = language.messages("words/phrases");
         this.trade = TradeTerms.of(language, pattern.terms());
@@ -54,6 +58,7 @@ final class NotesWording {
         this.piece = piece;
         this.inTable = inTable;
         this.repeatFrom = repeatFrom;
+        this.figures = figures;
     }
 
     List<TextBlock> blocks() {
@@ -93,11 +98,15 @@ final class NotesWording {
             blocks.add(Wording.prose(says.text(
                     "notes-brackets", arg("stitch", example), arg("other", trade.abbreviation(Stitch.LONG)))));
         }
+        List<String> whole = new ArrayList<>();
         if (groups.size() > starred.size()) {
-            blocks.add(Wording.prose(says.text("notes-every")));
+            whole.add(says.text("notes-every"));
         }
         if (groups.stream().anyMatch(group -> group.lastStitches() > 0)) {
-            blocks.add(Wording.prose(says.text("notes-last")));
+            whole.add(says.text("notes-last"));
+        }
+        if (!whole.isEmpty()) {
+            blocks.add(Wording.prose(phrases.list("sentences-next", whole)));
         }
     }
 
@@ -115,16 +124,30 @@ final class NotesWording {
     /** How corners are turned, and which loops of their chains the stitches take. */
     private String corners() {
         List<String> said = new ArrayList<>();
-        cornerChains().forEach(chains -> said.add(says.text("corner-" + chains)));
-        for (Stitch stitch : List.of(Stitch.BACK_LOOP, Stitch.PLAIN)) {
-            if (used.contains(stitch)) {
-                said.add(says.text("cornerLoops-" + stitch, arg("stitch", trade.abbreviation(stitch))));
-            }
+        cornerChains().forEach(chains -> said.add(corner(chains)));
+        List<String> loops = Stream.of(Stitch.BACK_LOOP, Stitch.PLAIN)
+                .filter(used::contains)
+                .map(trade::abbreviation)
+                .toList();
+        if (loops.size() == 2 && figures.isPresent()) {
+            said.add(says.text("cornerLoops-plain", arg("stitch", loops.get(1))));
+        } else if (loops.size() == 2) {
+            said.add(says.text("cornerLoops-both", arg("back", loops.get(0)), arg("plain", loops.get(1))));
+        } else if (used.contains(Stitch.BACK_LOOP)) {
+            said.add(says.text("cornerLoops-back", arg("stitch", loops.get(0))));
+        } else if (used.contains(Stitch.PLAIN)) {
+            said.add(says.text("cornerLoops-plain", arg("stitch", loops.get(0))));
         }
         if (pattern.rounds().stream().anyMatch(LongAtCorner::isIn)) {
-            said.add(says.text("cornerLoops-LONG", arg("stitch", trade.abbreviation(Stitch.LONG))));
+            said.add(says.text("cornerLoops-long", arg("stitch", trade.abbreviation(Stitch.LONG))));
         }
         return phrases.list("sentences-next", said);
+    }
+
+    /** How a corner of so many chains is made, in short where a figure shows it. */
+    private String corner(int chains) {
+        return figures.map(heading -> says.text("shown-corner", plain("chains", chains), arg("techniques", heading)))
+                .orElseGet(() -> says.text("corner-" + chains));
     }
 
     /** Whether a round gives a number of stitches; one of a single stitch throughout does not. */

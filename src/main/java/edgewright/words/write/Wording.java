@@ -130,10 +130,11 @@ final class Wording {
             case NEEDS -> needs();
             case DESIGNER_NOTES ->
                 pattern.notes().stream().<TextBlock>map(TextBlock.Prose::new).toList();
-            case NOTES -> new NotesWording(language, pattern, used(), piece, inTable(), saysRepeatFrom()).blocks();
+            case NOTES ->
+                new NotesWording(language, pattern, used(), piece, inTable(), saysRepeatFrom(), figures()).blocks();
             case ABBREVIATIONS -> abbreviations();
             case SET_UP -> setUp();
-            case JOINING -> new JoiningWording(language, extras.technique(), pattern).blocks();
+            case JOINING -> new JoiningWording(language, extras.technique(), figures(), pattern).blocks();
             case ROUNDS -> rounds();
             case COUNTS ->
                 new CountsWording(language, pattern, yarns, extras.names())
@@ -151,6 +152,13 @@ final class Wording {
                         prose(says.text(pattern.back().isPresent() ? "finishing-endsBetween" : "finishing-ends")),
                         prose(says.text("finishing-block")));
         };
+    }
+
+    /** The heading under which figures show the techniques, if they do. */
+    private Optional<String> figures() {
+        return extras.techniques()
+                ? Optional.of(phrases.text("heading-" + PatternPart.Kind.TECHNIQUES))
+                : Optional.empty();
     }
 
     private List<TextBlock> techniques() {

@@ -102,9 +102,9 @@ proved-failed = The words do not make the chart { $agreed }. { $problem }
 # The chart.
 chart-heading = Chart
 chart-read = One square is one stitch, and one ring of squares is one round, numbered from the piece outwards. The colour of a square is the yarn that shows there when the border is done; the mark on it says what to work. The letter beside a round is its yarn.
-chart-read-black = One square is one stitch, and one ring of squares is one round, numbered from the piece outwards. The hatching of a square is the yarn that shows there when the border is done; the mark on it says what to work. The letter at both ends of a round is its yarn.
+chart-read-black = One square is one stitch, and one ring of squares is one round, numbered from the piece outwards. A hatched square shows the darkest yarn when the border is done, a white one another yarn; the mark on it says what to work. The letter at both ends of a round is its yarn.
 # After how a square is read, in one ink, where there are three yarns or more
-chart-letters = A square without hatching bears the letter of the yarn that shows there, and a solid line parts areas of different yarns.
+chart-letters = A white square bears the letter of the yarn that shows there, and a solid line parts areas of different yarns.
 chart-limbs = The chart shows one corner, with the side that is worked towards it and the side that is worked away from it. The bracket marks one repeat: work it as often as the side needs. All four sides and all four corners are alike.
 # $kind: the corner, or a level side
 chart-alternative = Chart of { $kind ->
@@ -143,10 +143,10 @@ chart-side-heading = One side, from corner to corner
 chart-side-read = One square is one stitch, and one row is one round, worked { $hand ->
     [LEFT] from left to right
    *[RIGHT] from right to left
-    }: from the corner just turned, over the repeat, to the next corner. The lowest row is the base round. The { $edition ->
-    [BLACK_AND_WHITE] hatching
-   *[STANDARD] colour
-    } of a square is the yarn that shows there when the border is done; the mark on it says what to work. The letter at both ends of a row is the yarn of the whole round.
+    }: from the corner just turned, over the repeat, to the next corner. The lowest row is the base round. { $edition ->
+    [BLACK_AND_WHITE] A hatched square shows the darkest yarn when the border is done, a white one another yarn
+   *[STANDARD] The colour of a square is the yarn that shows there when the border is done
+    }; the mark on it says what to work. The letter at both ends of a row is the yarn of the whole round.
 # The same after what is said of the corner
 chart-side-also = After the corner one side is drawn by itself, from corner to corner. There one row is one round, worked { $hand ->
     [LEFT] from left to right

@@ -98,12 +98,15 @@ class TradeTermsTest {
 
     /**
      * All the words of a pattern with single blanks between them, however the lines were broken, but for what a yarn or a hook is
-     * called here and there.
+     * called here and there, and for which of two measures comes first.
      */
     private static String words(Chart chart, WordingOptions options) {
         return PlainText.of(PatternWriter.write(chart, options))
                 .replaceAll("\\s+", " ")
-                .replaceAll("\\((US|UK)[^)]*\\)", "");
+                .replaceAll("\\((US|UK)[^)]*\\)", "")
+                .replaceAll("([\\d,]+) yd or ([\\d,]+) m\\b", "$2 m or $1 yd")
+                .replaceAll("(\\S+) yd \\((\\S+) m\\)", "$2 m ($1 yd)")
+                .replaceAll("((\\S+ by )?\\S+) in \\(([^)]+) cm\\)", "$3 cm ($1 in)");
     }
 
     private static String translated(String words) {

@@ -70,23 +70,22 @@ class NeedsAndJoiningTest {
                         Yarn A: Peat
                         Yarn B: Chalk
                         Weight of yarn: 4 Medium (UK: aran or 10 ply)
-                        Length of yarn A: 224 m or 244 yd (430 m or 471 yd), 3 (6) balls of 75 m (82 yd) and 50 g
-                        Length of yarn B: 45 m or 49 yd (85 m or 93 yd), 1 (2) balls of 75 m (82 yd) and 50 g
-                        Lengths include 15 cm (6 in) for each end and 10% to spare; the base round on the piece is not in \
-                        them. The back layer, with its own base round and the joining round, is counted in the yarn of the \
-                        outermost round. They are \
-                        estimates: measure your own stitches, or buy one ball more.
+                        Length of A: 224 m or 244 yd (430 m or 471 yd), 3 (6) balls of 75 m (82 yd) and 50 g
+                        Length of B: 45 m or 49 yd (85 m or 93 yd), 1 (2) balls of 75 m (82 yd) and 50 g
+                        Lengths include 15 cm (6 in) for each end and 10% to spare, but not the base round on the piece. \
+                        All of the back layer and the joining round are in the yarn of the outermost round. They are \
+                        estimates: measure your own stitches, or buy a ball more.
                         Hook: 5 mm (US H-8, UK 6)
                         Hook for the back: 4.5 mm (US 7, UK 7)
-                        Tension: 16 stitches and 20 rounds to 10 cm (4 in), in the border's own stitches
+                        Tension: 16 stitches, 20 rounds to 10 cm (4 in) of border
                         Border width: about 2.5 cm (1 in)
-                        Size Cot: about 57 by 67 cm (22½ by 26¼ in) with the border, on a piece of 52 by 62 cm (20½ by 24¼ in)
-                        Size Bed: about 107 by 132 cm (42 by 52 in) with the border, on a piece of 102 by 127 cm (40 by 50 in)
+                        Size Cot: about 57 by 67 cm (22½ by 26¼ in); the piece alone 52 by 62 cm (20½ by 24¼ in)
+                        Size Bed: about 107 by 132 cm (42 by 52 in); the piece alone 102 by 127 cm (40 by 50 in)
                         Skill: You can count.
-                        If your tension is different, change the hook. A blunt needle for the joins and the ends, and \
-                        stitch markers if you like them.
-                        Lay the yarns side by side in daylight and take a black-and-white photograph: if the greys are \
-                        close, the pattern will not show.
+                        If your tension is different, change the hook. A blunt needle for joins and ends, and \
+                        stitch markers if you like.
+                        Photograph the yarns side by side in black and white: if the greys are close, the pattern \
+                        will not show.
                         """);
     }
 
@@ -150,7 +149,7 @@ class NeedsAndJoiningTest {
                         out of the last chain and thread the needle with it. Go under both top loops of the second \
                         stitch of the round, and back into the top of the last chain: the new loop lies over the first \
                         stitch and takes the place of its top. Pull until the new loop has the size of a stitch. This \
-                        loop is not counted again. Both ends lie where the round began; leave them at the back.
+                        loop is not counted again. Leave both ends at the back, where the round began.
                         """);
     }
 

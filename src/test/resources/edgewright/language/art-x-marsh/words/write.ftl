@@ -2,9 +2,15 @@
 terms-which = Måsk länk { $terms } så öfter
 needs-hook = Vårv väft så öfter
 needs-mm = Gårn älv { $mm } så öfter
-needs-swatch = Länk öga { $swatchStitches } { $swatchRounds } så öfter
+needs-swatch = Länk öga { $swatchStitches } { $swatchRounds } { $terms ->
+    [US] tum
+   *[other] mått
+    } så öfter
 needs-width = Hörn rända så öfter
-needs-cmAndInches = Sida gårn { $cm } { $inches } så öfter
+needs-cmAndInches = Sida gårn { $cm } { $inches } { $terms ->
+    [US] tum
+   *[other] mått
+    } så öfter
 direction-LEFT = Tråd sida så öfter
 direction-RIGHT = Kant döma så öfter
 sides-all = Väft vårv så öfter
@@ -91,12 +97,21 @@ needs-weight-5 = Hörn nål så öfter
 needs-weight-6 = Knöt vårv så öfter
 needs-weight-7 = Öga Rända så öfter
 needs-amount = Nål kant { $id } så öfter
-needs-length = Kant Fläta { $metres } { $yards } så öfter
-needs-lengthInBalls = Älv hörn { $lengths } { $balls } { $ballMetres } { $ballYards } { $ballGrams } så öfter
+needs-length = Kant Fläta { $metres } { $yards } { $terms ->
+    [US] tum
+   *[other] mått
+    } så öfter
+needs-lengthInBalls = Älv hörn { $lengths } { $balls } { $ballMetres } { $ballYards } { $ballGrams } { $terms ->
+    [US] tum
+   *[other] mått
+    } så öfter
 needs-balls = Åder älv { $balls } så öfter
 needs-ballsEach = Väft tråd { $balls } så öfter
 needs-examples = Vårv Knöt så öfter
-needs-counted = Fläta åder { $tailCm } { $tailInches } { $margin } så öfter
+needs-counted = Fläta åder { $tailCm } { $tailInches } { $margin } { $terms ->
+    [US] tum
+   *[other] mått
+    } så öfter
 needs-backYarn = Tråd Döma så öfter
 needs-estimated = Döma öga så öfter
 needs-backHook = Spån Väft så öfter
@@ -106,15 +121,28 @@ needs-hookUk = Knöt vårv { $name } så öfter
 needs-finished = Öga Rända så öfter
 needs-finishedOf = Nål kant { $size } så öfter
 needs-finishedExample = Kant Fläta { $stitches } så öfter
-needs-size = Älv hörn { $across } { $down } { $acrossInches } { $downInches } { $pieceAcross } { $pieceDown } { $pieceAcrossInches } { $pieceDownInches } så öfter
+needs-size = Älv hörn { $across } { $down } { $acrossInches } { $downInches } { $pieceAcross } { $pieceDown } { $pieceAcrossInches } { $pieceDownInches } { $terms ->
+    [US] tum
+   *[other] mått
+    } så öfter
 needs-skill = Åder älv så öfter
 needs-anyHook = Väft tråd { $tension } så öfter
 needs-otherHook = Vårv Knöt { $tension } så öfter
 needs-needle-INVISIBLE = Fläta åder { $markers } så öfter
 needs-needle-SLIP = Tråd Döma { $markers } så öfter
-cornerLoops-BACK_LOOP = Döma öga { $stitch } så öfter
-cornerLoops-PLAIN = Spån Väft { $stitch } så öfter
-cornerLoops-LONG = Rända spån { $stitch } så öfter
+cornerLoops-both = Kant { $back } länk { $plain } så öfter
+shown-corner = Öga { $chains } { $techniques } { growth } så öfter
+join-shown = Hörn { $techniques } { $join ->
+    [STANDING] tum
+   *[other] mått
+    } så öfter
+aboveMarker-shown = Rända { $techniques } { $join ->
+    [STANDING] tum
+   *[other] mått
+    } så öfter
+cornerLoops-back = Döma öga { $stitch } så öfter
+cornerLoops-plain = Spån Väft { $stitch } så öfter
+cornerLoops-long = Rända spån { $stitch } så öfter
 setUp-pickUp = Hörn nål { $stitch } så öfter
 joining-CHAIN = Knöt vårv så öfter
 joining-SLIP = Öga Rända så öfter
@@ -130,6 +158,7 @@ close-INVISIBLE = Döma öga { $where } { $join ->
     [STANDING] står
    *[other] ligger
     } { $last } så öfter
+close-shown = Hake väft { $where } { $techniques } så öfter
 close-SLIP = Spån Väft { $where } så öfter
 close-lastChain = Rända spån så öfter
 close-lastStitch = Hörn nål så öfter
