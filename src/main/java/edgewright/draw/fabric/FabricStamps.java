@@ -122,7 +122,9 @@ public final class FabricStamps {
         shapes.addAll(edgeOfPiece(key));
         shapes.add(ground(hollow(tones), key.turned(), Area.between(floor, floor, to, to)));
         shapes.add(new Shape.Fill(StitchStrands.hole(detail).through(key.turned()), ColourMixing.shade(depth, 0.35)));
-        new StitchStrands(key.hand()).corner((Integer) key.form()).forEach(brush::raised);
+        StitchStrands strands = new StitchStrands(key.hand());
+        strands.withinCorner((Integer) key.form()).forEach(brush::dark);
+        strands.corner((Integer) key.form()).forEach(brush::raised);
         shapes.addAll(brush.shapes());
         return new Stamp(shapes);
     }

@@ -59,7 +59,7 @@ final class StitchStrands {
     /** What lies on top. */
     List<Strand> loops(Stitch stitch, LoopsOnTop loops) {
         if (stitch == Stitch.CHAIN) {
-            return chains(1, Strand.of(LOOP, -0.55, 0.02, -0.2, 0.02, 0.2, 0.02, 0.55, 0.02), 0.13);
+            return chains(1, Strand.of(LOOP, -0.55, 0.02, -0.2, 0.02, 0.2, 0.02, 0.55, 0.02), 0.15);
         }
         double lift = 0.04 * hand.off(2);
         double tilt = 0.05 * hand.off(3);
@@ -85,24 +85,38 @@ final class StitchStrands {
      * hole of the corner towards the piece.
      */
     List<Strand> corner(int chains) {
+        return chains(chains, aroundCorner(), chains == 1 ? 0.17 : 0.19);
+    }
+
+    /** What is dark within each chain of a corner, between its two strands. */
+    List<Strand> withinCorner(int chains) {
+        List<Strand> within = new ArrayList<>();
+        for (int i = 0; i < chains; i++) {
+            within.add(aroundCorner()
+                    .along((i + 0.1) / chains, (i + 0.95) / chains, 0, 0, 0)
+                    .thick(0.1, 0.3, 0.2));
+        }
+        return within;
+    }
+
+    private Strand aroundCorner() {
         double sway = 0.03 * hand.off(2);
-        Strand way = Strand.of(LOOP, -0.58, 0.18, 0.02 + sway, 0.42, 0.42, 0.02 + sway, 0.18, -0.58);
-        return chains(chains, way, chains == 1 ? 0.17 : 0.2);
+        return Strand.of(LOOP, -0.6, 0.22, 0.02 + sway, 0.4, 0.4, 0.02 + sway, 0.22, -0.6);
     }
 
     /** The open hole that the chains of a corner leave towards the piece. */
     static PenPath hole(Detail detail) {
-        return PenPath.circle(-0.27, -0.27, detail == Detail.SIMPLE ? 0.16 : 0.23);
+        return PenPath.circle(-0.26, -0.26, detail == Detail.SIMPLE ? 0.16 : 0.24);
     }
 
-    /** Chains along a curve: each two strands that part the way of working. */
+    /** Chains along a curve: each a link of two strands that part on the way and come together in the next. */
     private static List<Strand> chains(int count, Strand way, double apart) {
         List<Strand> strands = new ArrayList<>();
         for (int i = 0; i < count; i++) {
-            double from = (double) i / count;
-            double to = (i + 1.0) / count;
-            strands.add(way.along(from, to, 0.05, apart).thick(0.2, 0.28, 0.22));
-            strands.add(way.along(from, to, -0.05, -apart).thick(0.2, 0.28, 0.22));
+            double from = Math.max(0, (i - 0.12) / count);
+            double to = Math.min(1, (i + 1.12) / count);
+            strands.add(way.along(from, to, 0.03, apart, 0.07).thick(0.19, 0.2, 0.19));
+            strands.add(way.along(from, to, -0.03, -apart, -0.07).thick(0.19, 0.2, 0.19));
         }
         return strands;
     }

@@ -44,15 +44,16 @@ record Strand(double[] points, double start, double middle, double end) {
      * A strand beside a part of this one.
      *
      * @param asideFrom how far it lies on the left of this one where it starts, looking along
+     * @param asideBetween the same on the way
      * @param asideTo how far it lies on the left of this one where it ends, looking along
      */
-    Strand along(double from, double to, double asideFrom, double asideTo) {
+    Strand along(double from, double to, double asideFrom, double asideBetween, double asideTo) {
         double third = (to - from) / 3;
         double[] curve = new double[8];
         for (int i = 0; i < 4; i++) {
             // Through four points on the curve; the two inner ones are turned into handles below.
             double t = from + i * third;
-            double aside = asideFrom + (asideTo - asideFrom) * i / 3;
+            double aside = i == 0 ? asideFrom : i == 3 ? asideTo : asideBetween;
             double norm = Math.hypot(dx(t), dy(t));
             curve[2 * i] = x(t) - aside * dy(t) / norm;
             curve[2 * i + 1] = y(t) + aside * dx(t) / norm;

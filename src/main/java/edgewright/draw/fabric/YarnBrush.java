@@ -1,6 +1,7 @@
 package edgewright.draw.fabric;
 
 import edgewright.chart.Colour;
+import edgewright.draw.paint.ColourMixing;
 import edgewright.draw.paint.Frame;
 import edgewright.draw.paint.PenPath;
 import edgewright.draw.paint.Shape;
@@ -42,6 +43,13 @@ final class YarnBrush {
             layer(strand, 0.86, 0.1, tones.light(), 4);
         } else {
             strand(strand);
+        }
+    }
+
+    /** What is open between strands, in their shadow. */
+    void dark(Strand strand) {
+        if (detail != Detail.SIMPLE) {
+            layer(strand, 1, 0, ColourMixing.shade(tones.hollow(), 0.5), 4);
         }
     }
 

@@ -35,9 +35,9 @@ public record YarnSign(boolean hatched, Optional<String> letter) {
     private static final double LETTER_WIDE = 0.22;
 
     /** The middle of the letter, in the outer corner where the round begins: no mark reaches there, nor do the lines of tens. */
-    private static final double ALONG = -0.285;
+    private static final double ALONG = -0.295;
 
-    private static final double OUT = 0.31;
+    private static final double OUT = 0.33;
 
     /** The yarns that the chart works with, the lightest first. */
     static List<Yarn> fromLightToDark(Chart chart) {

@@ -30,7 +30,7 @@ final class StitchShapes {
     private static final double CASING = 0.09;
 
     /** Narrower, for a heavy sign keeps its shape on hatching, and the letter of a yarn is near. */
-    private static final double PLUMMET_CASING = 0.05;
+    private static final double PLUMMET_CASING = 0.035;
 
     /** A stitch that goes down past the square below: a plummet, heavy at its shoulders and long towards the piece. */
     private static final PenPath PLUMMET = new PenPath.Builder()

@@ -13,6 +13,12 @@ import edgewright.chart.Technique.Join;
 final class CloseFigures {
     private static final double LOW = -1.1;
     private static final double HIGH = LOW + Fabric.ROW;
+    /** How much of the fabric is seen under the top of the round that is closed with a needle. */
+    private static final double SHOWN = 1.35;
+
+    /** How far below the way of the needle the closed round is drawn. */
+    private static final double CLOSED = 2.1;
+
     private static final double FROM = -2.35;
     private static final double TO = 3.25;
 
@@ -36,7 +42,14 @@ final class CloseFigures {
     }
 
     void invisible() {
-        stitches();
+        threaded();
+        new CloseFigures(board.at(0, -CLOSED), join, atCorner).closed();
+        board.arrow(FROM + 0.3, HIGH - SHOWN - 0.08, FROM + 0.3, HIGH - CLOSED + 0.3);
+    }
+
+    /** The way of the needle with the end of the yarn. */
+    private void threaded() {
+        stitches(HIGH - SHOWN);
         boolean standing = join == Join.STANDING;
         double taken = standing ? first + 1 : first;
         fabric.row(LIGHT, last - 2, last - 1, HIGH);
@@ -44,23 +57,35 @@ final class CloseFigures {
             fabric.row(LIGHT, first, first, HIGH);
         }
         fabric.back(LIGHT, last, HIGH);
-        board.tool(Tools.needle(last - 0.1, HIGH - 0.3, 238, 2.45, 0.24));
+        board.tool(Tools.needle(last - 0.1, HIGH - 0.3, 245, 2, 0.24));
         fabric.front(LIGHT, last, HIGH);
-        board.at(last, HIGH)
-                .strand(
-                        TAKEN,
-                        standing
-                                ? "0.4 0, 0.58 -0.26, 1.1 -0.48, 1.8 -0.4, 2.05 0, 2.12 0.5, 2.2 1.1, 1.8 1.62, 1.2 1.66, 1.08 1.5"
-                                : "0.4 0, 0.58 -0.26, 0.85 -0.48, 1.3 -0.4, 1.55 0, 1.62 0.5, 1.7 1.1, 1.5 1.62, 1.2 1.66, 1.08 1.5");
+        FigureBoard end = board.at(taken, HIGH);
+        double from = last + 0.42 - taken;
+        end.strand(TAKEN, from, 0, from + 0.15, -0.32, -0.55, -0.52, -0.12, -0.42, 0.04, 0);
+        end.strand(TAKEN, 0.04, 0, 0.12, 0.5, 0.1, 0.95, -0.3, 1.3, from + 0.5, 1.36, from + 0.2, 1.12);
         fabric.row(LIGHT, taken, first + 2, HIGH);
         board.cropAcross(FROM, TO);
-        board.number(1, last - 0.12, HIGH - 0.66);
-        board.number(2, taken + 0.6, HIGH + 0.6);
-        board.number(3, last - 0.3, HIGH + 0.6);
+        board.arrow(last + 0.75, HIGH - 0.86, taken - 0.3, HIGH - 0.86, taken - 0.02, HIGH - 0.62);
+        board.arrow(last - 0.12, HIGH + 1.4, last - 0.42, HIGH + 0.95, last - 0.42, HIGH + 0.5);
+        board.number(1, last + 0.35, HIGH - 0.62);
+        board.number(2, taken + 0.62, HIGH + 0.55);
+        board.number(3, last - 0.85, HIGH + 0.95);
+    }
+
+    /** The closed round, its new loop drawn up to the size of a stitch. */
+    private void closed() {
+        stitches(HIGH - SHOWN + 0.25);
+        fabric.row(LIGHT, last - 2, last, HIGH);
+        boolean standing = join == Join.STANDING;
+        FigureBoard loop = board.at((last + first + (standing ? 1 : 0)) / 2, HIGH);
+        Fabric.back(loop, TAKEN, standing ? 1 : 0.95);
+        Fabric.front(loop, TAKEN, standing ? 1 : 0.95);
+        fabric.row(LIGHT, standing ? first + 1 : first, first + 2, HIGH);
+        board.cropAcross(FROM, TO);
     }
 
     void slip() {
-        stitches();
+        stitches(LOW - 0.9);
         fabric.row(LIGHT, last - 2, last, HIGH);
         FigureBoard loop = board.at(last + 0.35, HIGH);
         loop.strand(LIGHT, "0 0, -0.1 0.6, -0.8 0.85, -2.1 0.95");
@@ -74,8 +99,12 @@ final class CloseFigures {
         board.number(2, last - 0.1, HIGH - 0.72);
     }
 
-    /** All but the loops on top of the round. */
-    private void stitches() {
+    /**
+     * All but the loops on top of the round.
+     *
+     * @param lowest where what is seen of the fabric ends
+     */
+    private void stitches(double lowest) {
         // The first stitch of a round that begins at a corner goes into the last chain below, as the joining chain
         // does.
         double shift = atCorner ? 0.8 : 0;
@@ -99,6 +128,6 @@ final class CloseFigures {
             fabric.post(LIGHT, foot, LOW - 0.02, first + i - 1, HIGH);
         }
         fabric.fronts(DARK, nextBelow - 2, nextBelow + 3, LOW);
-        board.cropBelow(LOW - 0.9);
+        board.cropBelow(lowest);
     }
 }

@@ -89,7 +89,7 @@ final class CornerFigures {
         double x = radius * (Math.sin(last) - 1);
         double y = radius * (Math.cos(last) - 1);
         if (join != Join.STANDING) {
-            board.at(x, y).strand(LIGHT, "0.1 0.05, 0.5 0.5, 0.7 1.1, 0.65 1.7");
+            board.at(x, y).tail(LIGHT, "0.1 0.05, 0.5 0.5, 0.7 0.9, 0.65 1.3");
         }
         onRoundBelow(false, () -> {
             for (int i = 0; i < after; i++) {

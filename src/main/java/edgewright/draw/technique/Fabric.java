@@ -149,7 +149,7 @@ final class Fabric {
 
     /** The slip knot that a standing stitch begins with, at the point of its V, and the end of the yarn. */
     static void slipKnot(FigureBoard at) {
-        at.strand(LIGHT, "0.05 -0.02, -0.3 0.1, -0.9 -0.15, -1.6 -0.05");
+        at.tail(LIGHT, "0.05 -0.02, -0.3 0.08, -0.7 -0.06, -1.1 0.02");
         at.ring(LIGHT, 0.13, "-0.1 0.12, 0.08 0.16, 0.12 -0.1, -0.06 -0.14");
     }
 }

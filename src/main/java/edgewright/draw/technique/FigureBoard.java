@@ -22,6 +22,12 @@ final class FigureBoard {
     /** How wide a strand of yarn is, in stitches. */
     static final double YARN = 0.17;
 
+    /** How far the plies of a cut end stand out, in stitches. */
+    private static final double FRAY = 0.2;
+
+    /** Half as wide as a ball of yarn is, in stitches. */
+    private static final double BALL = 0.42;
+
     /** How wide every figure is. */
     static final double WIDTH_MM = 80;
 
@@ -149,6 +155,48 @@ final class FigureBoard {
         yarn(yarn, width, Curves.through(Curves.places(places), true));
     }
 
+    /** A strand that ends where the yarn was cut, its plies apart; places as in {@link #strand(FigureYarn, String)}. */
+    void tail(FigureYarn yarn, String text) {
+        double[] places = Curves.places(text);
+        int n = places.length;
+        double[] before = Curves.before(places);
+        double along = places[n - 2] - before[0];
+        double out = places[n - 1] - before[1];
+        double length = Math.hypot(along, out) / FRAY;
+        for (double turn : new double[] {-0.6, 0, 0.6}) {
+            thick(
+                    yarn,
+                    YARN / 3,
+                    places[n - 2],
+                    places[n - 1],
+                    places[n - 2] + (along - turn * out) / length,
+                    places[n - 1] + (out + turn * along) / length);
+        }
+        strand(yarn, places);
+    }
+
+    /** A ball of yarn, from which what is being worked comes. */
+    void ball(FigureYarn yarn, double along, double out) {
+        PenPath outline = circle(along, out, BALL);
+        add(List.of(
+                new Shape.Fill(outline, yarn.fill(mode)), new Shape.Line(outline, OUTLINE_MM * 1.2, palette.ink())));
+        for (double wind : new double[] {-0.55, -0.1, 0.35}) {
+            double[] arc = {
+                along - 0.8 * BALL,
+                out + (wind + 0.1) * BALL,
+                along,
+                out + (wind + 0.45) * BALL,
+                along + 0.85 * BALL,
+                out + wind * 0.6 * BALL
+            };
+            add(List.of(new Shape.Line(Curves.through(arc, false).through(frame), OUTLINE_MM, palette.ink())));
+        }
+    }
+
+    private PenPath circle(double along, double out, double radius) {
+        return PenPath.circle(frame.xMm(along, out), frame.yMm(along, out), radius * stitchMm);
+    }
+
     private void yarn(FigureYarn yarn, double width, PenPath path) {
         PenPath onPaper = path.through(frame);
         double w = width * stitchMm;
@@ -179,9 +227,9 @@ final class FigureBoard {
         add(List.of(new Shape.Fill(area.through(frame), yarn.ground(mode))));
     }
 
-    /** A bracket over what belongs together. */
+    /** A bracket under what belongs together. */
     void bracket(double from, double to, double out) {
-        double foot = out - 0.12;
+        double foot = out + 0.12;
         PenPath path = new PenPath.Builder()
                 .moveTo(from, foot)
                 .lineTo(from, out)
@@ -199,6 +247,12 @@ final class FigureBoard {
         add(List.of(
                 new Shape.Fill(onPaper, mode == ColourMode.COLOUR ? METAL : palette.paper()),
                 new Shape.Line(onPaper, OUTLINE_MM * 1.2, palette.ink())));
+    }
+
+    /** A thing in the colour of a yarn; see {@link Tools}. */
+    void filled(FigureYarn yarn, PenPath outline) {
+        PenPath onPaper = outline.through(frame);
+        add(List.of(new Shape.Fill(onPaper, yarn.fill(mode)), new Shape.Line(onPaper, OUTLINE_MM, palette.ink())));
     }
 
     /** The number of the step that something belongs to. */

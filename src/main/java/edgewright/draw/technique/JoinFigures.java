@@ -10,6 +10,9 @@ import edgewright.chart.Technique.Join;
 final class JoinFigures {
     private static final double EDGE = 3.45;
 
+    /** From which stitch on the front layer is left out, so that the back layer is seen behind it. */
+    private static final int FRONT_ENDS = 2;
+
     private final FigureBoard board;
     private final Fabric fabric;
 
@@ -22,7 +25,8 @@ final class JoinFigures {
         double low = -1.05;
         double middle = low + Fabric.ROW;
         double high = middle + Fabric.ROW;
-        board.at(2.4, high).strand(LIGHT, "0 0, 0.4 0.25, 0.9 0.4, 1.4 0.45");
+        board.at(2.4, high).strand(LIGHT, "0 0, 0.25 -0.12, 0.55 -0.1, 0.75 0.2");
+        board.ball(LIGHT, 2.95, high + 0.35);
         board.ground(LIGHT, -EDGE, low - 1, EDGE, low + 0.15);
         board.ground(DARK, -EDGE, low + 0.2, EDGE, middle + 0.15);
         board.ground(LIGHT, 0.75, middle + 0.2, 2.4, high + 0.15);
@@ -32,7 +36,7 @@ final class JoinFigures {
         marker(low);
         fabric.fronts(LIGHT, -3, 3, low);
         if (join != Join.STANDING) {
-            board.at(0, middle).strand(LIGHT, "0 0.1, -0.3 0.5, -0.9 0.8, -1.7 0.85, -2.3 1.05");
+            board.at(0, middle).tail(LIGHT, "0 0.1, -0.15 0.6, -0.5 0.85, -1 0.75");
         }
         fabric.backs(DARK, -3, -1, middle);
         fabric.back(TAKEN, 0, middle);
@@ -51,7 +55,7 @@ final class JoinFigures {
 
     /** A marker that is closed round the front loop of the stitch in the middle. */
     private void marker(double out) {
-        board.at(0, out).ring(TAKEN, 0.09, "0 0.04, -0.2 -0.2, -0.26 -0.5, 0 -0.72, 0.26 -0.5, 0.2 -0.2");
+        board.filled(TAKEN, Tools.marker(0, out - 0.4, 0.46, 0.62));
     }
 
     /** What stands before the first stitch, in the stitch above the marker. */
@@ -67,14 +71,17 @@ final class JoinFigures {
     }
 
     void layers() {
-        double front = -0.75;
-        double back = front + 0.85;
+        double front = -0.85;
+        double back = front + 0.95;
         double seam = (front + back) / 2;
+        board.ground(DARK, -EDGE, front - 1.3, EDGE, back + 0.15);
+        for (int i = 3; i >= FRONT_ENDS; i--) {
+            fabric.post(DARK, i, front - 1.4, i, back);
+        }
+        board.ground(LIGHT, -EDGE, front - 1.3, FRONT_ENDS - 0.5, front + 0.15);
         FigureBoard loop = board.at(-0.6, seam);
-        loop.strand(LIGHT, "0 0, 0.5 0.8, 1.5 1.3, 2.8 1.45, 4.4 1.65");
-        board.ground(LIGHT, -EDGE, front - 1.3, EDGE, front + 0.15);
-        board.ground(DARK, -EDGE, front + 0.15, EDGE, back + 0.15);
-        fabric.posts(LIGHT, -3, 3, front - 1.4, front);
+        loop.strand(LIGHT, "0 0, 0.3 0.6, 0.9 1.2, 1.7 1.5, 2.6 1.45");
+        fabric.posts(LIGHT, -3, FRONT_ENDS - 1, front - 1.4, front);
         board.cropBelow(front - 1.3);
         // The back layer was worked from its other side, so the points of its Vs lie the other way.
         for (int i = 3; i >= -3; i--) {
@@ -88,11 +95,12 @@ final class JoinFigures {
         }
         fabric.backs(LIGHT, -3, -1, front);
         fabric.back(TAKEN, 0, front);
-        fabric.row(LIGHT, 1, 3, front);
+        fabric.row(LIGHT, 1, FRONT_ENDS - 1, front);
         for (int i = -3; i <= -1; i++) {
             fabric.row(LIGHT, i, i, seam);
         }
         loop.strand(LIGHT, "0 0, -0.02 -0.3, 0.02 -0.72, 0.25 -1.08");
+        board.ball(LIGHT, 2.3, seam + 1.5);
         board.cropAcross(-EDGE, EDGE);
         board.number(1, 0.95, back + 0.72);
         board.number(2, -2, back + 0.75);

@@ -43,16 +43,16 @@ public final class TechniqueFigure {
     private static Sheet sheet(ShownTechnique shown) {
         return switch (shown.kind()) {
             case ALONG_STITCHES, BACK_LOOP -> new Sheet(40, 17, 10);
-            case ROW_ENDS -> new Sheet(42.6, 20, 10);
+            case ROW_ENDS -> new Sheet(43.5, 19.5, 10);
             case START_AT_CORNER -> new Sheet(OF_START[shown.chains()], 24, 9.5);
             case START_ABOVE_MARKER -> new Sheet(48.5, 25, 10);
             case LONG -> new Sheet(50, 22.5, 10);
             case CORNER -> new Sheet(OF_CORNER[shown.chains()], 24, 9.5);
             case TWO_IN_ONE -> new Sheet(39, 17, 10);
             case TWO_TOGETHER -> new Sheet(38, 17, 9.2);
-            case INVISIBLE_JOIN -> new Sheet(51.5, 24.5, 11.4);
+            case INVISIBLE_JOIN -> new Sheet(53, 18.5, 10.6);
             case SLIP_JOIN -> new Sheet(47, 17.5, 11.4);
-            case LAYERS -> new Sheet(42, 17, 10);
+            case LAYERS -> new Sheet(42, 19.5, 10);
         };
     }
 

@@ -5,6 +5,8 @@ import edgewright.draw.paint.PenPath;
 
 /** The outlines of hook and needle. */
 final class Tools {
+    private static final double MARKER_WIRE = 0.13;
+
     private Tools() {}
 
     /**
@@ -51,6 +53,29 @@ final class Tools {
                 .close()
                 .build();
         return local.through(turned(along, out, degrees));
+    }
+
+    /**
+     * A stitch marker: a bent wire that is closed with a clasp.
+     *
+     * @param along where its middle lies
+     * @param out where its middle lies
+     */
+    static PenPath marker(double along, double out, double width, double height) {
+        double w = width / 2;
+        double h = height / 2;
+        PenPath.Builder path = new PenPath.Builder();
+        for (double inset : new double[] {0, MARKER_WIRE}) {
+            double x = w - inset;
+            double top = h - inset + MARKER_WIRE;
+            double bottom = inset - h;
+            path.moveTo(-x, 0)
+                    .curveTo(-x, top * 1.3, x, top * 1.3, x, 0)
+                    .lineTo(x, bottom)
+                    .lineTo(-x, bottom)
+                    .close();
+        }
+        return path.build().through(new Frame(along, out, 1, 0, 0, 1));
     }
 
     private static Frame turned(double along, double out, double degrees) {

@@ -96,15 +96,15 @@ class FabricStampsTest {
                 assertThat(Area.between(-0.6, -0.6, 0.6, 0.6).grown(1e-9).holds(inCells(corner.bounds(), frame)))
                         .isTrue();
                 List<Shape> shapes = parts(corner);
-                // A ground, the hole, and for each chain two strands of a shadow and six shapes.
-                assertThat(shapes).hasSize(2 + 14 * chains);
+                // A ground, the hole, and for each chain what is open in it and two strands of a shadow and six shapes.
+                assertThat(shapes).hasSize(2 + 15 * chains);
                 Shape.Fill hole = (Shape.Fill) shapes.get(1);
                 assertThat(hole.colour().luminance()).isLessThan(0.2 * CHALK.luminance());
                 Area open = inCells(hole.bounds(), frame);
                 assertThat(Area.between(-0.5, -0.5, 0, 0).holds(open)).isTrue();
                 assertThat(open.widthMm()).isGreaterThan(0.4);
                 for (int strand = 0; strand < 2 * chains; strand++) {
-                    Area link = inCells(shapes.get(3 + 7 * strand).bounds(), frame);
+                    Area link = inCells(shapes.get(3 + chains + 7 * strand).bounds(), frame);
                     assertThat(link.middleXMm() + link.middleYMm()).isGreaterThan(open.middleXMm() + open.middleYMm());
                 }
             }

@@ -113,7 +113,7 @@ figure-ALONG_STITCHES = The edge of a piece with its row of stitches, two loops 
     [LEFT] left
    *[RIGHT] right
     } three new stitches stand, one in each stitch of the piece.
-figure-ROW_ENDS = The edge of a piece whose rows end at it: two low rows, one twice as high and one three times as high. One new stitch stands in each low row, two in the next and three in the highest.
+figure-ROW_ENDS = The edge of a piece whose rows end at it, each with a bracket and a number under it: two low rows, one twice as high and one three times as high. One new stitch stands in each low row and two in the next. In the highest stand two, and the hook goes under the strand at its end for the third.
 figure-START_AT_CORNER = A corner of the round below and the side after it. In the last chain of that corner { $join ->
     [STANDING] the first stitch of the new round stands, with the end of the yarn at its top
     [SLIP] lie a slip stitch and a chain, and beside them stands the first stitch of the new round
@@ -129,7 +129,7 @@ figure-START_ABOVE_MARKER = A marker in a stitch, and an arrow from it straight 
     } The first stitch of the new round stands in the next stitch to the { $hand ->
     [LEFT] right
    *[RIGHT] left
-    }.
+    }. The cut end of the yarn lies beside it, and from the last stitch the yarn leads to its ball.
 figure-BACK_LOOP = A row of stitches, two loops on top of each like a V lying on its side. The hook passes in front of the front loop and goes under the back loop of the next stitch. On the { $hand ->
     [LEFT] left
    *[RIGHT] right
@@ -151,9 +151,9 @@ figure-INVISIBLE_JOIN = The end and the beginning of a round. The end of the yar
     }, goes under both top loops of { $join ->
     [STANDING] the second stitch
    *[CHAIN] the first stitch
-    }, and the needle goes back into the top where it came out.
+    }, and the needle goes back into the top where it came out. Below, the round is closed: the new loop lies between its end and its beginning like the top of a stitch.
 figure-SLIP_JOIN = The end and the beginning of a round. The hook, with the last loop on it, goes under both top loops of the first stitch.
-figure-LAYERS = Two rows of stitches one behind the other, the front layer and the back layer. The hook goes under the two loops that lie between them: the back loop of the front and the near loop of the back. On the { $hand ->
+figure-LAYERS = Two layers one behind the other; the front one is left out at one end, so that the back one is seen. The hook goes under the two loops that lie between them: the back loop of the front and the near loop of the back. On the { $hand ->
     [LEFT] left
    *[RIGHT] right
     } slip stitches lie over both.
