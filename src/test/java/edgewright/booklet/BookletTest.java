@@ -48,7 +48,6 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
-import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -169,7 +168,7 @@ class BookletTest {
         Chart chart = Published.sample("reed-bank");
         try (ReadBack read = Published.read(chart, options(chart).withTerms(terms))) {
             for (int page = 1; page <= read.document().getNumberOfPages(); page++) {
-                PDFTextStripper stripper = new PDFTextStripper();
+                PageText stripper = new PageText();
                 stripper.setSortByPosition(true);
                 stripper.setStartPage(page);
                 stripper.setEndPage(page);
@@ -357,7 +356,7 @@ class BookletTest {
         Chart chart = Published.sample("first-try-unfinished");
         try (ReadBack read = Published.read(chart, options(chart))) {
             for (int page = 1; page <= read.document().getNumberOfPages(); page++) {
-                PDFTextStripper stripper = new PDFTextStripper();
+                PageText stripper = new PageText();
                 stripper.setStartPage(page);
                 stripper.setEndPage(page);
                 assertThat(stripper.getText(read.document())).contains("DRAFT");
@@ -373,7 +372,7 @@ class BookletTest {
     void aChartWithoutErrorsIsNoDraftEvenIfADraftWouldDo() throws IOException {
         Chart chart = Published.sample("reed-bank");
         try (ReadBack read = Published.read(chart, options(chart))) {
-            assertThat(new PDFTextStripper().getText(read.document())).doesNotContain("DRAFT");
+            assertThat(new PageText().getText(read.document())).doesNotContain("DRAFT");
         }
     }
 
@@ -384,7 +383,7 @@ class BookletTest {
         BookletOptions options = BookletOptions.of(chart, English.LANGUAGE);
         assertThat(colours(more, options)).isEqualTo(colours(chart, options));
         try (PDDocument document = Loader.loadPDF(Published.bytes(more, options))) {
-            assertThat(new PDFTextStripper().getText(document)).doesNotContain(WordsFormatTest.TOO_MANY.name());
+            assertThat(new PageText().getText(document)).doesNotContain(WordsFormatTest.TOO_MANY.name());
         }
     }
 

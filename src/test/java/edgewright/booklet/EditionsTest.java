@@ -33,7 +33,6 @@ import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructur
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureNode;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageDestination;
-import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -82,7 +81,7 @@ public class EditionsTest {
             List<String> margins = new ArrayList<>();
             int chartFrom = firstPage(read, "Chart");
             int chartTo = firstPage(read, "Stitch counts");
-            PDFTextStripper stripper = new PDFTextStripper() {
+            PageText stripper = new PageText() {
                 @Override
                 protected void processTextPosition(TextPosition letter) {
                     if (letter.getUnicode().isBlank()) {

@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
-import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 
 /** Finds letters that stand outside the printable part of a page. */
@@ -19,7 +18,7 @@ public final class OffThePage {
 
     public static void assertNothing(PDDocument document) throws IOException {
         List<String> off = new ArrayList<>();
-        PDFTextStripper stripper = new PDFTextStripper() {
+        PageText stripper = new PageText() {
             @Override
             protected void processTextPosition(TextPosition letter) {
                 PDRectangle page = getCurrentPage().getMediaBox();

@@ -27,7 +27,6 @@ import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import org.apache.pdfbox.pdmodel.interactive.action.PDActionURI;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
-import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -138,7 +137,7 @@ class OwnMatterInPrintTest {
         try (ReadBack read = Published.read(chart(), options())) {
             int pages = read.document().getNumberOfPages();
             for (int page = 1; page <= pages; page++) {
-                PDFTextStripper stripper = new PDFTextStripper();
+                PageText stripper = new PageText();
                 stripper.setStartPage(page);
                 stripper.setEndPage(page);
                 assertThat(stripper.getText(read.document()))

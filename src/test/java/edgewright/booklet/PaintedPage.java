@@ -6,6 +6,7 @@ import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import org.apache.pdfbox.contentstream.PDFGraphicsStreamEngine;
 import org.apache.pdfbox.contentstream.operator.Operator;
@@ -14,6 +15,7 @@ import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.graphics.color.PDColor;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
 import org.apache.pdfbox.pdmodel.graphics.state.PDGraphicsState;
 import org.apache.pdfbox.util.Matrix;
@@ -71,6 +73,7 @@ public final class PaintedPage extends PDFGraphicsStreamEngine {
     /** A string where its base line begins and ends. */
     public record Lettered(String text, Point2D from, Point2D to, double sizePt, String colour) implements Painted {}
 
+    private final FormContents forms = new FormContents();
     private final double height;
     private final List<Window> windows = new ArrayList<>();
     private final List<Integer> depths = new ArrayList<>();
@@ -93,6 +96,23 @@ public final class PaintedPage extends PDFGraphicsStreamEngine {
         PaintedPage painted = new PaintedPage(page);
         painted.processPage(page);
         return painted.windows;
+    }
+
+    /** As the engine does it (ISO 32000-1, 8.10.1), but for parsing the form each time. */
+    @Override
+    public void showForm(PDFormXObject form) throws IOException {
+        if (form.getResources().getCOSObject().size() > 0 || !forms.isOfPathsAlone(form)) {
+            super.showForm(form);
+            return;
+        }
+        Deque<PDGraphicsState> saved = saveGraphicsStack();
+        Matrix place = getGraphicsState().getCurrentTransformationMatrix();
+        place.concatenate(form.getMatrix());
+        getGraphicsState().intersectClippingPath(form.getBBox().transform(place));
+        for (FormContents.Step step : forms.steps(form)) {
+            processOperator(step.operator(), step.operands());
+        }
+        restoreGraphicsStack(saved);
     }
 
     @Override

@@ -15,6 +15,7 @@ import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDMarkedCo
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureNode;
 import org.apache.pdfbox.pdmodel.documentinterchange.markedcontent.PDMarkedContent;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.text.PDFMarkedContentExtractor;
 import org.apache.pdfbox.text.TextPosition;
 
@@ -39,9 +40,10 @@ public final class ReadBack implements AutoCloseable {
     public ReadBack(byte[] bytes) {
         try {
             document = Loader.loadPDF(bytes);
+            FormContents forms = new FormContents();
             for (PDPage page : document.getPages()) {
                 pageNumbers.put(page.getCOSObject(), pageNumbers.size() + 1);
-                textOfPage.add(markedText(page));
+                textOfPage.add(markedText(page, forms));
             }
             hear(document.getDocumentCatalog().getStructureTreeRoot());
         } catch (IOException e) {
@@ -75,8 +77,15 @@ public final class ReadBack implements AutoCloseable {
         document.close();
     }
 
-    private static Map<Integer, String> markedText(PDPage page) throws IOException {
-        PDFMarkedContentExtractor extractor = new PDFMarkedContentExtractor();
+    private static Map<Integer, String> markedText(PDPage page, FormContents forms) throws IOException {
+        PDFMarkedContentExtractor extractor = new PDFMarkedContentExtractor() {
+            @Override
+            public void showForm(PDFormXObject form) throws IOException {
+                if (!forms.isOfPathsAlone(form)) {
+                    super.showForm(form);
+                }
+            }
+        };
         extractor.processPage(page);
         Map<Integer, String> texts = new HashMap<>();
         for (PDMarkedContent content : extractor.getMarkedContents()) {

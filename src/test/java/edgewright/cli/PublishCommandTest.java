@@ -4,6 +4,7 @@ import static edgewright.cli.CommandLineHelper.run;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.data.Offset.offset;
 
+import edgewright.booklet.PageText;
 import edgewright.chart.Chart;
 import edgewright.chart.Colour;
 import edgewright.chart.SideShape;
@@ -20,7 +21,6 @@ import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
-import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -274,7 +274,7 @@ class PublishCommandTest {
     }
 
     private static String text(PDDocument pages) throws IOException {
-        return new PDFTextStripper().getText(pages);
+        return new PageText().getText(pages);
     }
 
     private static void refused(Ended ended, String why) {

@@ -4,6 +4,7 @@ import static edgewright.desk.WindowParts.until;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.swing.edt.GuiActionRunner.execute;
 
+import edgewright.booklet.PageText;
 import edgewright.chart.GridCell;
 import edgewright.chart.Place;
 import edgewright.chart.Section;
@@ -19,7 +20,6 @@ import javax.swing.JFileChooser;
 import javax.swing.SwingUtilities;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.text.PDFTextStripper;
 import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.GenericTypeMatcher;
 import org.assertj.swing.core.MouseButton;
@@ -96,7 +96,7 @@ class OwnPatternWindowTest {
         choose(pattern);
         until("the pattern is published", () -> window.label("news").text().startsWith("Published spring-tide.pdf"));
         try (PDDocument printed = Loader.loadPDF(pattern.toFile())) {
-            assertThat(new PDFTextStripper().getText(printed))
+            assertThat(new PageText().getText(printed))
                     .contains(
                             "Spring Tide",
                             "About this border",

@@ -3,6 +3,7 @@ package edgewright.booklet.press;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import edgewright.booklet.PageText;
 import edgewright.booklet.page.FaceMetrics;
 import edgewright.booklet.page.Typefaces;
 import edgewright.draw.paint.FontStack;
@@ -17,7 +18,6 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
-import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -52,7 +52,7 @@ class EmbeddedFontsTest {
             for (int page = 1; page <= texts.size(); page++) {
                 StringBuilder letters = new StringBuilder();
                 double[] right = {0};
-                PDFTextStripper stripper = new PDFTextStripper() {
+                PageText stripper = new PageText() {
                     @Override
                     protected void processTextPosition(TextPosition letter) {
                         letters.append(letter.getUnicode());
