@@ -44,25 +44,46 @@ public class BookletStandardsTest {
     private static final List<String> SAMPLES =
             List.of("reed-bank", "mooring-rope", "sluice-gate", "first-try-unfinished");
 
+    /** Enough for stitches of all kinds, and for titles of one round and of several. */
+    private static final int ROUNDS = 8;
+
     /** Level A asks for all that level B asks for, and for tags. */
     public static final List<PDFAFlavour> STANDARDS = List.of(PDFAFlavour.PDFA_2_A, PDFAFlavour.PDFUA_1);
 
+    /** All standards are judged in one walk through the file: the walk takes the time, the judging of what it finds does not. */
     public static void assertKeeps(List<PDFAFlavour> standards, byte[] pattern) throws Exception {
         VeraGreenfieldFoundryProvider.initialise();
-        for (PDFAFlavour standard : standards) {
-            try (PDFAParser parser =
-                            Foundries.defaultInstance().createParser(new ByteArrayInputStream(pattern), standard);
-                    PDFAValidator validator = Foundries.defaultInstance().createValidator(standard, false)) {
-                ValidationResult result = validator.validate(parser);
+        try (PDFAParser parser =
+                        Foundries.defaultInstance().createParser(new ByteArrayInputStream(pattern), standards.get(0));
+                PDFAValidator validator = Foundries.defaultInstance().createValidator(standards)) {
+            List<ValidationResult> results = validator.validateAll(parser);
+            assertThat(results.stream().map(ValidationResult::getPDFAFlavour))
+                    .containsExactlyInAnyOrderElementsOf(standards);
+            for (ValidationResult result : results) {
                 List<String> broken = result.getTestAssertions().stream()
                         .filter(assertion -> assertion.getStatus() != TestAssertion.Status.PASSED)
                         .map(assertion -> assertion.getRuleId().getClause() + ": " + assertion.getMessage())
                         .distinct()
                         .toList();
-                assertThat(broken).as(standard.toString()).isEmpty();
-                assertThat(result.isCompliant()).as(standard.toString()).isTrue();
+                assertThat(broken).as(result.getPDFAFlavour().toString()).isEmpty();
+                assertThat(result.isCompliant())
+                        .as(result.getPDFAFlavour().toString())
+                        .isTrue();
+                assertThat(result.getTotalAssertions())
+                        .as(result.getPDFAFlavour().toString())
+                        .isPositive();
             }
         }
+    }
+
+    /**
+     * A chart of which only the first rounds are left. What a standard asks for is kept or broken by every kind of thing on
+     * the pages, not by how many of them there are; and the picture on the cover alone takes longer to judge than all the rest.
+     * Whole samples are judged here, and with {@code -Dedgewright.exhaustive} in every edition.
+     */
+    static Chart beginning(Chart chart) {
+        return chart.withRounds(
+                chart.rounds().subList(0, Math.min(ROUNDS, chart.rounds().size())));
     }
 
     @ParameterizedTest
@@ -77,7 +98,7 @@ public class BookletStandardsTest {
 
     @Test
     void aPatternKeepsLevelBToo() throws Exception {
-        Chart chart = Published.sample("reed-bank");
+        Chart chart = beginning(Published.sample("reed-bank"));
         assertKeeps(
                 List.of(PDFAFlavour.PDFA_2_B),
                 Published.bytes(
@@ -86,7 +107,7 @@ public class BookletStandardsTest {
 
     @Test
     void aPatternOnLetterInUSTermsForOneSizeKeepsThemToo() throws Exception {
-        Chart chart = Published.sample("lantern-posts");
+        Chart chart = beginning(Published.sample("lantern-posts"));
         assertKeeps(
                 STANDARDS,
                 Published.bytes(
@@ -100,7 +121,7 @@ public class BookletStandardsTest {
 
     @Test
     void aPatternWithStartsBackLayerAndSwatchKeepsThemToo() throws Exception {
-        Chart chart = Published.sample("tide-steps");
+        Chart chart = beginning(Published.sample("tide-steps"));
         assertKeeps(
                 STANDARDS,
                 Published.bytes(
@@ -117,7 +138,7 @@ public class BookletStandardsTest {
 
     @Test
     void largePrintForTheLeftHandInBothTermsKeepsThemToo() throws Exception {
-        Chart chart = Published.sample("reed-bank");
+        Chart chart = beginning(Published.sample("reed-bank"));
         assertKeeps(
                 STANDARDS,
                 Published.bytes(
@@ -129,7 +150,7 @@ public class BookletStandardsTest {
 
     @Test
     void blackAndWhiteAsAPosterKeepsThemToo() throws Exception {
-        Chart chart = Published.sample("mooring-rope");
+        Chart chart = beginning(Published.sample("mooring-rope"));
         assertKeeps(
                 STANDARDS,
                 Published.bytes(
@@ -140,7 +161,7 @@ public class BookletStandardsTest {
 
     @Test
     void aPatternWithItsChartOnA3AndAnImprintKeepsThemToo() throws Exception {
-        Chart chart = Published.sample("lantern-posts");
+        Chart chart = beginning(Published.sample("lantern-posts"));
         assertKeeps(
                 STANDARDS,
                 Published.bytes(
@@ -151,7 +172,7 @@ public class BookletStandardsTest {
 
     @Test
     void aPatternWithoutTitleAndDesignerAndWithMarkupInItsNotesKeepsThemToo() throws Exception {
-        Chart chart = Published.sample("tide-steps")
+        Chart chart = beginning(Published.sample("tide-steps"))
                 .withTitle("")
                 .withDesigner("<Saltmarsh> & \"Studio\" ]]>")
                 .withNotes("Work < & > as it stands.");
@@ -160,7 +181,7 @@ public class BookletStandardsTest {
 
     /** The names of things on the coast, as our own words for them: from memory. */
     private static Chart inGreekAndCyrillic() {
-        Chart chart = Published.sample("reed-bank");
+        Chart chart = beginning(Published.sample("reed-bank"));
         List<String> names = List.of("Αρμύρα, βαθύ γαλάζιο", "Камыш, светло-жёлтый", "Φύκια", "Ил и песок");
         List<Yarn> yarns = new ArrayList<>();
         for (Yarn yarn : chart.yarns()) {
