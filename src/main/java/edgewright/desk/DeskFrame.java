@@ -175,7 +175,7 @@ public final class DeskFrame extends JFrame {
 
     /** Keeps unsaved work in this folder, and offers what was lost; then goes on, unless that is laid on the desk. */
     void keepJournal(JournalFolder folder, Runnable then) {
-        new DeskJournal(this, bench, files, jobs, asking, status::tell, view.language()).begin(folder, then);
+        new DeskJournal(this, bench, files, lanes.in(Lane.FILE), asking, status::tell, view.language()).begin(folder, then);
     }
 
     /**

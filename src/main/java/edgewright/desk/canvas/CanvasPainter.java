@@ -6,6 +6,7 @@ import java.awt.Graphics2D;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.util.List;
+import java.util.Optional;
 import javax.swing.SwingUtilities;
 
 /** Paints the canvas: the chart from its tiles, and over it what is marked, the frame under the mouse, and the cursor. */

@@ -86,7 +86,7 @@ public final class PatternPane extends JPanel {
         reading = new PatternReading(bench, view, words, this::tell, toChart);
         tell("");
         bench.listen(this::changed);
-        view.listen(write);
+        view.listen(change -> write.run());
         // What is published for may have been chosen anew while another window was in front.
         addHierarchyListener(event -> {
             if ((event.getChangeFlags() & HierarchyEvent.SHOWING_CHANGED) != 0 && isShowing()) {

@@ -3,6 +3,7 @@ package edgewright.desk.journal;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import edgewright.chart.Chart;
+import edgewright.chart.Edits;
 import edgewright.chart.Place;
 import edgewright.chart.Section;
 import edgewright.chart.Stitch;
@@ -58,7 +59,7 @@ class ChartKeepingTest {
 
     @Test
     void aStrokeThatIsNotEndedIsKeptToo() throws IOException {
-        bench.beginStroke(Stitch.LONG).over(List.of(FIRST));
+        bench.beginDrawing(Stitch.LONG).preview(chart -> Edits.setStitches(chart, List.of(FIRST), Stitch.LONG));
 
         assertThat(kept()).isEqualTo(new JournalEntry(Optional.of(file), seen, 1, NOW, bench.chart()));
     }
