@@ -49,6 +49,7 @@ class OneNameForOneThingTest {
             Unused.word(
                     "\\bclos(e|es|ed|ing)\\b(?! (the|a|every) round)",
                     "come out even",
+                    "language/en/desk tab-close",
                     "language/en/desk/parts action-quit",
                     "language/en/words/write joining-closeSomeAtCorner",
                     "language/en/words/write needs-contrast"),

@@ -5,12 +5,10 @@ import static edgewright.texts.Arg.arg;
 import edgewright.check.FindingSentences;
 import edgewright.check.RuleBook;
 import edgewright.check.RuleEntry;
-import edgewright.desk.canvas.CanvasKeys;
+import edgewright.desk.command.Scope;
 import edgewright.desk.parts.ColumnScroll;
-import edgewright.desk.parts.DeskAction;
 import edgewright.desk.parts.DeskActions;
 import edgewright.desk.parts.Forms;
-import edgewright.desk.parts.KeyNames;
 import edgewright.desk.parts.RulePageView;
 import edgewright.desk.parts.TextColumn;
 import edgewright.desk.pattern.PatternKeys;
@@ -19,7 +17,7 @@ import edgewright.texts.Messages;
 import java.awt.Dimension;
 import java.awt.Window;
 import java.util.Comparator;
-import javax.swing.Action;
+import java.util.List;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JDialog;
@@ -35,7 +33,6 @@ import net.miginfocom.swing.MigLayout;
 
 /** Help beside the chart, not in front of it: how to draw, the laws of the craft with their pictures, and every key. */
 final class HelpWindow extends JDialog {
-    private static final int PARAGRAPHS = 17;
 
     private final JTabbedPane pages = new JTabbedPane();
     private final transient DeskActions actions;
@@ -72,7 +69,7 @@ final class HelpWindow extends JDialog {
 
     private JComponent drawing() {
         TextColumn column = new TextColumn(18, 22, 22);
-        for (int i = 1; i <= PARAGRAPHS; i++) {
+        for (int i = 1; says.has("help-head-" + i); i++) {
             column.heading(says.text("help-head-" + i));
             column.prose(says.text("help-drawing-" + i));
         }
@@ -110,35 +107,31 @@ final class HelpWindow extends JDialog {
 
     private JComponent keys() {
         TextColumn column = new TextColumn(18, 22, 22);
-        column.heading(says.text("help-keys-canvas"));
-        JPanel canvasKeys = keyTable();
-        for (CanvasKeys.KeyHelp key : CanvasKeys.help(language)) {
-            line(canvasKeys, key.shown(), key.does());
+        for (Scope scope : List.of(Scope.CHART, Scope.WINDOW)) {
+            column.heading(says.text(scope == Scope.CHART ? "help-keys-canvas" : "help-keys-everywhere"));
+            JPanel table = keyTable();
+            new CommandFinder(actions, language)
+                    .find("").stream()
+                            .filter(found -> found.command().scope() == scope
+                                    && !found.key().isEmpty())
+                            .forEach(found -> line(table, allOf(found.keyNames()), found.name()));
+            column.add(table);
         }
-        column.add(canvasKeys);
         column.heading(says.text("help-keys-words"));
-        JPanel wordsKeys = keyTable();
-        for (PatternKeys.KeyHelp key : PatternKeys.help(language)) {
-            line(wordsKeys, key.shown(), key.does());
-        }
-        column.add(wordsKeys);
-        column.heading(says.text("help-keys-everywhere"));
-        JPanel everywhere = keyTable();
-        KeyNames names = new KeyNames(language);
-        for (DeskAction action : actions.all()) {
-            if (action.getValue(Action.ACCELERATOR_KEY) instanceof KeyStroke key) {
-                String also = action.alsoKey()
-                        .map(other ->
-                                says.text("help-keys-or", arg("key", names.of(key)), arg("other", names.of(other))))
-                        .orElseGet(() -> names.of(key));
-                line(everywhere, also, action.plainName());
-            }
-        }
-        column.add(everywhere);
+        JPanel words = keyTable();
+        PatternKeys.help(language).forEach(key -> line(words, key.shown(), key.does()));
+        column.add(words);
         ColumnScroll scroll = new ColumnScroll("helpKeys");
         scroll.setBorder(BorderFactory.createEmptyBorder());
         scroll.show(column);
         return scroll;
+    }
+
+    /** The two keys of a command, or its one. */
+    private String allOf(List<String> keys) {
+        return keys.size() == 1
+                ? keys.get(0)
+                : says.text("help-keys-or", arg("key", keys.get(0)), arg("other", keys.get(1)));
     }
 
     private static JPanel keyTable() {

@@ -2,7 +2,7 @@ package edgewright.desk;
 
 import static edgewright.texts.Arg.count;
 
-import edgewright.desk.parts.DeskActions;
+import edgewright.desk.command.Commands;
 import edgewright.desk.parts.KeptSplit;
 import edgewright.desk.work.Settings;
 import edgewright.desk.work.Workbench;
@@ -31,7 +31,7 @@ final class PaneFolds {
     private final Workbench bench;
     private final Messages says;
 
-    /** Takes the splits that are found in a window. */
+    /** Takes the splits that are found in the panes of a document. */
     PaneFolds(Container content, Workbench bench, Settings settings, Language language) {
         this.settings = settings;
         this.bench = bench;
@@ -83,9 +83,9 @@ final class PaneFolds {
                 says.text("fold-tip")));
     }
 
-    void addTo(DeskActions actions) {
-        splits.forEach((pane, split) -> actions.add("fold." + pane, () -> split.fold(!split.isFolded())));
-        actions.add("fold.all", () -> {
+    void addTo(Commands commands) {
+        splits.forEach((pane, split) -> commands.add("fold." + pane, () -> split.fold(!split.isFolded())));
+        commands.add("fold.all", () -> {
             boolean fold = splits.values().stream().anyMatch(split -> !split.isFolded());
             splits.values().forEach(split -> split.fold(fold));
         });

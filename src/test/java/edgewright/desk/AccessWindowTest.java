@@ -166,7 +166,7 @@ class AccessWindowTest {
 
         assertThat(reached)
                 .as("of buttons of which one is chosen it stops at that one, and the arrow keys go on")
-                .contains("chart", "words", "rounds", "yarns", "choose.l", "layers.BOTH", "insertOutside", "addYarn");
+                .contains("chart", "rounds", "yarns", "choose.l", "layers.BOTH", "insertOutside", "addYarn");
     }
 
     @Test

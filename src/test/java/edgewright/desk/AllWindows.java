@@ -107,9 +107,7 @@ final class AllWindows {
                         desk,
                         desk.bench(),
                         new ChartView(English.LANGUAGE),
-                        new Jobs(
-                                new StatusLine(desk.bench(), English.LANGUAGE).board(Lanes.Lane.PREVIEW),
-                                English.LANGUAGE),
+                        new Jobs(new StatusLine(English.LANGUAGE).board(Lanes.Lane.PREVIEW), English.LANGUAGE),
                         new Questions(desk, English.LANGUAGE),
                         chart -> {})
                 .read());

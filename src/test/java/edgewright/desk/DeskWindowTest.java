@@ -129,7 +129,7 @@ class DeskWindowTest {
         click(IN_ROUND_1, MouseButton.LEFT_BUTTON);
         window.close();
         answer(3);
-        until("the question is gone", () -> window.label("news").text().equals("The desk stays open."));
+        until("the question is gone", () -> window.label("news").text().equals("The chart stays on the desk."));
 
         assertThat(execute(() -> desk.isDisplayable())).isTrue();
         assertThat(execute(() -> desk.bench().hasUnsavedWork())).isTrue();
@@ -289,10 +289,9 @@ class DeskWindowTest {
     }
 
     @Test
-    void aNewChartIsBegunAfterTheUnsavedOneWasAskedAbout() {
+    void aNewChartIsBegunOnATabOfItsOwnAndTheUnsavedOneStays() {
         click(IN_ROUND_1, MouseButton.LEFT_BUTTON);
         withControl(KeyEvent.VK_N);
-        answer(2);
         DialogFixture form =
                 WindowFinder.findDialog("newChart").withTimeout(20_000).using(robot);
         form.textBox("newChart.chartTitle").deleteText().enterText("Tide Steps");
@@ -302,6 +301,8 @@ class DeskWindowTest {
 
         assertThat(chart().shape().w()).isEqualTo(8);
         assertThat(execute(() -> desk.bench().file())).isEmpty();
+        assertThat(execute(() -> desk.tabs().all().get(0).document().bench().hasUnsavedWork()))
+                .isTrue();
     }
 
     @Test

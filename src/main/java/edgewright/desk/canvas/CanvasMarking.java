@@ -36,7 +36,7 @@ public final class CanvasMarking {
     }
 
     /** Is run after every change of what is marked. */
-    void listen(Runnable listener) {
+    public void listen(Runnable listener) {
         listeners.add(listener);
     }
 

@@ -2,6 +2,7 @@ package edgewright.desk.canvas;
 
 import edgewright.chart.GridCell;
 import edgewright.chart.Place;
+import edgewright.desk.command.Commands;
 import edgewright.desk.tool.Toolbox;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.ViewChange;
@@ -44,6 +45,7 @@ public final class ChartCanvas extends ScrolledCanvas implements Accessible {
     private final transient CanvasGhost ghost;
     private final transient CursorFrames frames = new CursorFrames(this);
     private final transient CanvasPainter painter = new CanvasPainter(this);
+    private final transient Commands commands = new Commands();
     private final transient CanvasZoom zoom;
     private final transient CanvasHold hold = new CanvasHold(this);
     private final transient CanvasRulers rulers = new CanvasRulers(this);
@@ -71,7 +73,8 @@ public final class ChartCanvas extends ScrolledCanvas implements Accessible {
         addMouseWheelListener(new CanvasWheel(this));
         addKeyListener(hold);
         addFocusListener(hold);
-        CanvasKeys.bind(this, view.language());
+        new CanvasCommands(this).addTo(commands);
+        CanvasKeys.bind(this, commands, view.language());
         painter.light(new LitCells(this, view.lit()));
         bench.listen(this::changed);
         view.listen(this::viewChanged);
@@ -103,6 +106,16 @@ public final class ChartCanvas extends ScrolledCanvas implements Accessible {
     @Override
     int cellPx() {
         return view.cellPx();
+    }
+
+    /** What is done with its cursor. */
+    public Commands commands() {
+        return commands;
+    }
+
+    /** Whether something is being drawn. */
+    boolean isDrawing() {
+        return tools.isBusy();
     }
 
     /** What is marked. */

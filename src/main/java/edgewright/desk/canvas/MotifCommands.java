@@ -13,7 +13,9 @@ import edgewright.chart.MotifText;
 import edgewright.chart.Place;
 import edgewright.chart.Side;
 import edgewright.chart.Stitch;
-import edgewright.desk.parts.DeskActions;
+import edgewright.desk.command.Commands;
+import edgewright.desk.command.Hindrance;
+import edgewright.desk.command.Command;
 import edgewright.desk.parts.TextClipboard;
 import edgewright.desk.work.ChartCommands;
 import edgewright.desk.work.Selection;
@@ -67,20 +69,25 @@ public final class MotifCommands {
         canvas.tools().whenDropped(placed -> tellWhatDidNotFit(placed, says.text("motif-dropped")));
     }
 
-    public void addTo(DeskActions actions) {
-        actions.add("cut", this::cut, this::isMarked);
-        actions.add("copy", this::copy, this::isMarked);
-        actions.add("paste", () -> paste(motif -> motif, false));
-        actions.add("pasteReversed", () -> paste(Motif::reversed, false));
-        actions.add("pasteGrowing", () -> paste(motif -> motif, true));
-        actions.add("unmark", marking::clear, this::isMarked);
-        actions.add("motifFlipAlong", () -> flip(Motif::reversed), this::isMarked);
-        actions.add("motifFlipOutwards", () -> flip(Motif::upsideDown), this::isOnOneArm);
-        actions.add("motifOtherArmRotated", () -> carry(motif -> motif), this::isOnOneArm);
-        actions.add("motifOtherArmMirrored", () -> carry(Motif::reversed), this::isOnOneArm);
-        actions.add("motifRepeatAlong", this::repeat, this::isOnOneArm);
-        actions.add("motifLift", this::lift, this::isMarked);
-        marking.listen(actions::refresh);
+    /** Adds what they do to the commands of a document. */
+    public void addTo(Commands commands) {
+        commands.add("cut", this::cut, this::isMarked, Hindrance.NOTHING_MARKED);
+        commands.add("copy", this::copy, this::isMarked, Hindrance.NOTHING_MARKED);
+        commands.add("paste", () -> paste(motif -> motif, false));
+        commands.add("pasteReversed", () -> paste(Motif::reversed, false));
+        commands.add("pasteGrowing", () -> paste(motif -> motif, true));
+        commands.add("motifFlipAlong", () -> flip(Motif::reversed), this::isMarked, Hindrance.NOTHING_MARKED);
+        addOnOneArm(commands, "motifFlipOutwards", () -> flip(Motif::upsideDown));
+        addOnOneArm(commands, "motifOtherArmRotated", () -> carry(motif -> motif));
+        addOnOneArm(commands, "motifOtherArmMirrored", () -> carry(Motif::reversed));
+        addOnOneArm(commands, "motifRepeatAlong", this::repeat);
+        commands.add(Command.of("motifLift", this::lift).onChart().when(this::isMarked, Hindrance.NOTHING_MARKED));
+    }
+
+    private void addOnOneArm(Commands commands, String id, Runnable deed) {
+        commands.add(Command.of(id, deed)
+                .when(this::isMarked, Hindrance.NOTHING_MARKED)
+                .when(this::isOnOneArm, Hindrance.ROUND_THE_CORNER));
     }
 
     private boolean isMarked() {

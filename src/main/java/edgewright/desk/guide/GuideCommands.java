@@ -6,7 +6,8 @@ import edgewright.chart.Chart;
 import edgewright.chart.Place;
 import edgewright.chart.Section;
 import edgewright.chart.Start;
-import edgewright.desk.parts.DeskActions;
+import edgewright.desk.command.Commands;
+import edgewright.desk.command.Hindrance;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.Workbench;
 import edgewright.texts.Messages;
@@ -29,11 +30,11 @@ public final class GuideCommands {
         says = view.language().messages("desk/guide");
     }
 
-    /** Adds what they do to the actions of the desk. */
-    public void addTo(DeskActions actions) {
-        actions.add("making", this::making);
-        actions.add("guide", this::show);
-        actions.add("startHere", this::startHere, this::canStartHere);
+    /** Adds what they do to the commands of a document. */
+    public void addTo(Commands commands) {
+        commands.add("making", this::making);
+        commands.add("guide", this::show);
+        commands.add("startHere", this::startHere, this::canStartHere, Hindrance.NO_START_HERE);
     }
 
     /** Shows the round guide; what was ticked in it is still there. */

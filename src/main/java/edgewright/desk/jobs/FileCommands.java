@@ -1,7 +1,6 @@
 package edgewright.desk.jobs;
 
 import static edgewright.texts.Arg.arg;
-import static edgewright.texts.Arg.count;
 
 import edgewright.chart.Chart;
 import edgewright.desk.work.Settings;
@@ -14,15 +13,14 @@ import edgewright.file.ReadResult;
 import edgewright.file.fault.ProblemSentences;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
 
 /**
- * New, open, save. Files are read and written beside the event thread; unsaved work is asked about before it would be lost, and
- * so is a file that somebody else has changed.
+ * The file of one document. It is written beside the event thread; unsaved work is asked about before it would be lost, and so
+ * is a file that somebody else has changed.
  */
 public final class FileCommands {
     private final Workbench bench;
@@ -36,57 +34,26 @@ public final class FileCommands {
     /** What the file of the chart held when it was read or written last. */
     private Optional<Fingerprint> lastSeen = Optional.empty();
 
-    public FileCommands(
-            Workbench bench, Settings settings, Questions asking, Jobs jobs, Consumer<String> news, Language language) {
+    /** The commands for the file of this bench. */
+    public FileCommands(Workbench bench, DeskState desk) {
         this.bench = bench;
-        this.settings = settings;
-        this.asking = asking;
-        this.jobs = jobs;
-        this.news = news;
+        settings = desk.settings();
+        asking = desk.questions();
+        jobs = desk.lanes().in(Lanes.Lane.FILE);
+        news = desk.news();
+        language = desk.language();
         problemSentences = new ProblemSentences(language);
-        this.language = language;
         says = language.messages("desk/jobs");
     }
 
-    /** Lays a new chart on the bench, which has no file yet; unsaved work was asked about. */
+    /** Lays a new chart on the bench, which has no file yet. */
     public void begin(Chart chart) {
         lastSeen = Optional.empty();
         bench.open(chart, Optional.empty());
         news.accept(says.text("news-begun", arg("title", chart.title())));
     }
 
-    /**
-     * Opens this file, if it is a chart; else says what is wrong with it. Unsaved work was asked about; what is edited while
-     * the file is read is asked about before the file is laid over it.
-     */
-    public void open(Path file) {
-        if (isBusy()) {
-            return;
-        }
-        Chart begunWith = bench.chart();
-        jobs.begin(
-                says.text("job-open", arg("file", String.valueOf(file.getFileName()))),
-                worker -> ChartFiles.read(file),
-                result -> {
-                    if (result instanceof ReadResult.Read read) {
-                        if (bench.chart().equals(begunWith)) {
-                            return lay(file, read);
-                        }
-                        // After this job is over: the answer may begin another one, which saves.
-                        SwingUtilities.invokeLater(() -> whenNothingIsLost(() -> news.accept(lay(file, read))));
-                        return says.text("news-editedMeanwhile", arg("file", String.valueOf(file.getFileName())));
-                    }
-                    ReadResult.Problems problems = (ReadResult.Problems) result;
-                    if (Files.notExists(file)) {
-                        settings.removeRecent(file);
-                    }
-                    asking.tellSentence(sentences(file, problems));
-                    return says.text("news-notOpened", arg("file", String.valueOf(file.getFileName())));
-                },
-                problem -> says.text("news-notOpened", arg("file", String.valueOf(file.getFileName()))));
-    }
-
-    /** Lays a chart that was read on the bench, and says so; unsaved work was asked about. */
+    /** Lays a chart that was read from a file on the bench, and says so; unsaved work was asked about. */
     public String lay(Path file, ReadResult.Read read) {
         lastSeen = Optional.of(read.fingerprint());
         settings.addRecent(file);
@@ -202,23 +169,10 @@ public final class FileCommands {
     }
 
     /** Whether a job is running; if one is, says that it has to be waited for. */
-    public boolean isBusy() {
+    private boolean isBusy() {
         if (jobs.isBusy()) {
             news.accept(says.text("news-busy"));
         }
         return jobs.isBusy();
-    }
-
-    /** The first few problems; a person mends one at a time. */
-    private String sentences(Path file, ReadResult.Problems problems) {
-        StringBuilder text = new StringBuilder();
-        problems.problems().stream()
-                .limit(3)
-                .forEach(problem -> text.append(problemSentences.of(file.getFileName(), problem))
-                        .append('\n'));
-        int more = problems.problems().size() - 3;
-        return more > 0
-                ? text + says.text("files-more", count("problems", more))
-                : text.toString().strip();
     }
 }

@@ -3,9 +3,10 @@ package edgewright.desk.journal;
 import static edgewright.texts.Arg.arg;
 
 import edgewright.chart.Chart;
+import edgewright.desk.jobs.DeskState;
 import edgewright.desk.jobs.FileCommands;
 import edgewright.desk.jobs.Jobs;
-import edgewright.desk.jobs.Questions;
+import edgewright.desk.jobs.Lanes;
 import edgewright.desk.work.Workbench;
 import edgewright.file.ChartFiles;
 import edgewright.file.ChartPresence;
@@ -13,26 +14,20 @@ import edgewright.file.FileNames;
 import edgewright.file.Fingerprint;
 import edgewright.file.JournalFolder;
 import edgewright.file.ReadResult;
-import edgewright.texts.Language;
 import edgewright.texts.Messages;
-import java.awt.Window;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.ScheduledExecutorService;
-import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
 
 /** Notices within a second or two that others have changed the file of the chart, and at once that others have it open. */
 final class ChangedFiles {
-    private final Window owner;
+    private final DeskState desk;
     private final Workbench bench;
     private final FileCommands files;
     private final Jobs jobs;
-    private final Questions asking;
     private final JournalFolder folder;
     private final ScheduledExecutorService thread;
-    private final Consumer<String> news;
-    private final Language language;
     private final Messages says;
     private final FileWatcher watcher;
     private Optional<Path> file = Optional.empty();
@@ -44,25 +39,18 @@ final class ChangedFiles {
 
     /** @param thread on which files are looked at and read */
     ChangedFiles(
-            Window owner,
             Workbench bench,
             FileCommands files,
-            Jobs jobs,
-            Questions asking,
+            DeskState desk,
             JournalFolder folder,
-            ScheduledExecutorService thread,
-            Consumer<String> news,
-            Language language) {
-        this.owner = owner;
+            ScheduledExecutorService thread) {
         this.bench = bench;
         this.files = files;
-        this.jobs = jobs;
-        this.asking = asking;
+        this.desk = desk;
+        jobs = desk.lanes().in(Lanes.Lane.FILE);
         this.folder = folder;
         this.thread = thread;
-        this.news = news;
-        this.language = language;
-        says = language.messages("desk/journal");
+        says = desk.language().messages("desk/journal");
         watcher = new FileWatcher(thread, look -> {
             if (!look.now().equals(expected)) {
                 SwingUtilities.invokeLater(() -> see(look));
@@ -100,7 +88,7 @@ final class ChangedFiles {
         presence.ifPresent(ChartPresence::leave);
         presence = entered.map(folder::enter);
         if (presence.filter(ChartPresence::isElsewhere).isPresent()) {
-            SwingUtilities.invokeLater(() -> asking.tellSentence(
+            SwingUtilities.invokeLater(() -> desk.questions().tellSentence(
                     "openElsewhere", says.text("openElsewhere", arg("file", name(entered.orElseThrow())))));
         }
     }
@@ -113,9 +101,9 @@ final class ChangedFiles {
         expected = look.now();
         if (look.now().equals(files.lastSeen())) {
             closeQuestion();
-            news.accept(says.text("news-asBefore", arg("file", name(look.file()))));
+            desk.news().accept(says.text("news-asBefore", arg("file", name(look.file()))));
         } else if (look.now().isEmpty()) {
-            news.accept(says.text("news-gone", arg("file", name(look.file()))));
+            desk.news().accept(says.text("news-gone", arg("file", name(look.file()))));
         } else {
             thread.execute(() -> {
                 ReadResult now = ChartFiles.read(look.file());
@@ -131,7 +119,7 @@ final class ChangedFiles {
         if (now instanceof ReadResult.Read theirs) {
             compare(from, theirs);
         } else {
-            news.accept(says.text("news-unreadable", arg("file", name(from))));
+            desk.news().accept(says.text("news-unreadable", arg("file", name(from))));
         }
     }
 
@@ -141,11 +129,12 @@ final class ChangedFiles {
             closeQuestion();
         } else if (theirs.chart().equals(mine)) {
             files.holds(from, theirs);
-            news.accept(says.text("news-sameAgain", arg("file", name(from))));
+            desk.news().accept(says.text("news-sameAgain", arg("file", name(from))));
         } else if (question.isPresent()) {
             question.get().show(theirs);
         } else {
-            question = Optional.of(new ChangedFileQuestion(owner, bench, from, theirs, new Answer(from), language));
+            question = Optional.of(new ChangedFileQuestion(
+                    desk.window(), bench, from, theirs, new Answer(from), desk.language()));
         }
     }
 
@@ -171,7 +160,7 @@ final class ChangedFiles {
             question = Optional.empty();
             bench.edit(says.text("edit-reload"), chart -> theirs.chart());
             files.holds(changed, theirs);
-            news.accept(says.text("news-reloaded", arg("file", name(changed))));
+            desk.news().accept(says.text("news-reloaded", arg("file", name(changed))));
         }
 
         @Override
@@ -183,7 +172,7 @@ final class ChangedFiles {
         @Override
         public void goOn() {
             question = Optional.empty();
-            news.accept(says.text("news-goOn", arg("file", name(changed))));
+            desk.news().accept(says.text("news-goOn", arg("file", name(changed))));
         }
     }
 }

@@ -2,19 +2,16 @@ package edgewright.desk.journal;
 
 import static edgewright.texts.Arg.arg;
 
+import edgewright.desk.jobs.DeskState;
 import edgewright.desk.jobs.FileCommands;
-import edgewright.desk.jobs.Questions;
 import edgewright.desk.journal.LostWorkQuestion.Saved;
-import edgewright.desk.work.Workbench;
 import edgewright.file.ChartFiles;
 import edgewright.file.FileNames;
 import edgewright.file.FileProblemException;
 import edgewright.file.JournalFolder.Lost;
 import edgewright.file.ReadResult;
 import edgewright.file.fault.ProblemSentences;
-import edgewright.texts.Language;
 import edgewright.texts.Messages;
-import java.awt.Window;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -24,52 +21,36 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
-import java.util.function.Consumer;
+import java.util.function.Supplier;
 import javax.swing.SwingUtilities;
 
 /** Offers what earlier processes lost, one after the other, and does what is answered. */
 final class LostWork {
-    private final Window owner;
-    private final Workbench bench;
-    private final FileCommands files;
-    private final Questions asking;
-    private final ChartKeeping keeping;
+    private final DeskState desk;
+    private final Supplier<DeskJournal.Kept> sheet;
     private final Executor thread;
-    private final Consumer<String> news;
-    private final Language language;
     private final Messages says;
     private final ProblemSentences problems;
     private final Deque<Found> left = new ArrayDeque<>();
     private Runnable then = () -> {};
-    private boolean isDeskTaken;
 
     /** Lost work, and what lies in its file now. */
     private record Found(Lost lost, Optional<Saved> saved) {}
 
-    /** @param thread on which files are read and written */
-    LostWork(
-            Window owner,
-            Workbench bench,
-            FileCommands files,
-            Questions asking,
-            ChartKeeping keeping,
-            Executor thread,
-            Consumer<String> news,
-            Language language) {
-        this.owner = owner;
-        this.bench = bench;
-        this.files = files;
-        this.asking = asking;
-        this.keeping = keeping;
+    /**
+     * @param sheet gives a document on which nothing would be missed, for a chart to be laid on
+     * @param thread on which files are read and written
+     */
+    LostWork(DeskState desk, Supplier<DeskJournal.Kept> sheet, Executor thread) {
+        this.desk = desk;
+        this.sheet = sheet;
         this.thread = thread;
-        this.news = news;
-        this.language = language;
-        says = language.messages("desk/journal");
-        problems = new ProblemSentences(language);
+        says = desk.language().messages("desk/journal");
+        problems = new ProblemSentences(desk.language());
     }
 
     /**
-     * Offers it; then goes on, unless a chart was laid on the desk by it. Not for the event thread, since it reads files.
+     * Offers it; then goes on. Not for the event thread, since it reads files.
      */
     void offer(List<Lost> lost, Runnable afterwards) {
         List<Found> found = lost.stream().map(LostWork::found).toList();
@@ -99,11 +80,9 @@ final class LostWork {
     private void next() {
         Found found = left.poll();
         if (found == null) {
-            if (!isDeskTaken) {
-                then.run();
-            }
+            then.run();
         } else if (found.lost() instanceof Lost.Broken broken) {
-            asking.tellSentence(
+            desk.questions().tellSentence(
                     "brokenJournal",
                     says.text(
                             "lost-broken",
@@ -112,7 +91,7 @@ final class LostWork {
             next();
         } else {
             Lost.Work work = (Lost.Work) found.lost();
-            new LostWorkQuestion(work.entry(), found.saved(), language).ask(owner, new Answer(work, found.saved()));
+            new LostWorkQuestion(work.entry(), found.saved(), desk.language()).ask(desk.window(), new Answer(work, found.saved()));
         }
     }
 
@@ -128,23 +107,20 @@ final class LostWork {
 
         @Override
         public void takeUp() {
-            // Of several, each but the first would be laid over the one before.
-            files.whenNothingIsLost(() -> {
-                keeping.goOn(work.entry(), work.journal(), this::lay);
-                isDeskTaken = true;
-                news.accept(says.text("news-takenUp"));
-                next();
-            });
+            DeskJournal.Kept on = sheet.get();
+            on.keeping().goOn(work.entry(), work.journal(), () -> lay(on));
+            desk.news().accept(says.text("news-takenUp"));
+            next();
         }
 
         /** First what is saved, so that undoing the lost work leads back there. */
-        private void lay() {
+        private void lay(DeskJournal.Kept on) {
             if (saved.isPresent()) {
-                files.lay(work.entry().file().orElseThrow(), saved.get().read());
+                on.files().lay(work.entry().file().orElseThrow(), saved.get().read());
             } else {
-                files.begin(bench.chart());
+                on.files().begin(on.bench().chart());
             }
-            bench.edit(says.text("edit-takeUp"), chart -> work.entry().chart());
+            on.bench().edit(says.text("edit-takeUp"), chart -> work.entry().chart());
         }
 
         @Override
@@ -161,7 +137,7 @@ final class LostWork {
                     // The journal has it still.
                     work.journal().end();
                     SwingUtilities.invokeLater(() -> {
-                        asking.tellSentence(problems.of(beside, e.problem()));
+                        desk.questions().tellSentence(problems.of(beside, e.problem()));
                         next();
                     });
                 }
@@ -169,12 +145,10 @@ final class LostWork {
         }
 
         private void kept(Path file, Path beside) {
-            if (!isDeskTaken) {
-                isDeskTaken = true;
-                files.lay(file, saved.orElseThrow().read());
-            }
+            FileCommands files = sheet.get().files();
+            files.lay(file, saved.orElseThrow().read());
             files.remember(beside);
-            news.accept(
+            desk.news().accept(
                     says.text("news-lostKept", arg("file", beside.getFileName().toString())));
             next();
         }
@@ -183,14 +157,14 @@ final class LostWork {
         public void delete() {
             work.journal().clear();
             work.journal().end();
-            news.accept(says.text("news-lostDeleted"));
+            desk.news().accept(says.text("news-lostDeleted"));
             next();
         }
 
         @Override
         public void later() {
             work.journal().end();
-            news.accept(says.text("news-lostLater"));
+            desk.news().accept(says.text("news-lostLater"));
             next();
         }
     }

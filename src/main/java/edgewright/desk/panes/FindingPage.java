@@ -29,6 +29,7 @@ final class FindingPage extends ColumnScroll {
 
     private boolean empty;
     private transient Optional<Finding> explained = Optional.empty();
+    private transient List<Remedy> offered = List.of();
     private TextColumn remedies = new TextColumn(0, 0, 0);
 
     FindingPage(FindingSentences sentences, Language language, Consumer<Remedy> onRemedy) {
@@ -42,6 +43,7 @@ final class FindingPage extends ColumnScroll {
     /** Nothing is chosen: says what to do next. */
     void empty() {
         search.forget();
+        offered = List.of();
         if (!empty) {
             empty = true;
             explained = Optional.empty();
@@ -69,7 +71,13 @@ final class FindingPage extends ColumnScroll {
         search.find(finding, this::offer, this::searching);
     }
 
+    /** What is known to help against the finding that is explained, the best first; nothing while that is searched for. */
+    List<Remedy> offered() {
+        return offered;
+    }
+
     private void searching() {
+        offered = List.of();
         remedies.removeAll();
         remedies.heading(says.text("findings-remedies"));
         remedies.prose(says.text("findings-searching"));
@@ -78,6 +86,7 @@ final class FindingPage extends ColumnScroll {
     }
 
     private void offer(List<Remedy> found) {
+        offered = List.copyOf(found);
         remedies.removeAll();
         if (!found.isEmpty()) {
             remedies.heading(says.text("findings-remedies"));

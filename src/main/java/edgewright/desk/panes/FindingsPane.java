@@ -10,6 +10,7 @@ import edgewright.check.FindingSentences;
 import edgewright.check.Remedy;
 import edgewright.check.Severity;
 import edgewright.check.Verdict;
+import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.Look;
 import edgewright.desk.parts.SeverityIcon;
 import edgewright.desk.parts.TextColumn;
@@ -31,6 +32,7 @@ import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
+import javax.swing.JTextArea;
 import javax.swing.ListCellRenderer;
 import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
@@ -49,6 +51,7 @@ public final class FindingsPane extends JPanel {
     private final FindingPage page;
     private final CardLayout card = new CardLayout();
     private final JPanel cards = new JPanel(card);
+    private final JTextArea noneProse;
     /** Set while the list follows the chart, so that it does not lead the cursor about. */
     private boolean following;
 
@@ -58,6 +61,8 @@ public final class FindingsPane extends JPanel {
         this.sentences = sentences;
         says = language.messages("desk/panes");
         page = new FindingPage(sentences, language, this::remedy);
+        noneProse = Forms.prose(says.text("findings-none-text"));
+        noneProse.setName("noFindingsText");
         setUpList();
         list.addListSelectionListener(event -> {
             if (!event.getValueIsAdjusting() && !following) {
@@ -115,15 +120,39 @@ public final class FindingsPane extends JPanel {
         jump();
     }
 
-    /** Does what helps, and goes on to the finding that now stands in the place of the one that it was for. */
+    /** What has the keys first when somebody comes to this pane. */
+    public Component firstPart() {
+        return rows.getSize() == 0 ? noneProse : list;
+    }
+
+    /** Whether that many remedies, or more, are known for the finding that is explained. */
+    public boolean canMend(int remedy) {
+        return page.offered().size() >= remedy;
+    }
+
+    /** Does what the remedy of that number does, counted from 1; the keys stay where they are. */
+    public void mend(int remedy) {
+        if (canMend(remedy)) {
+            apply(page.offered().get(remedy - 1));
+        }
+    }
+
+    /** Does what helps, and has the keys choose the next finding. */
     private void remedy(Remedy remedy) {
+        apply(remedy);
+        if (rows.getSize() > 0) {
+            list.requestFocusInWindow();
+        }
+    }
+
+    /** Does what helps, and goes on to the finding that now stands in the place of the one that it was for. */
+    private void apply(Remedy remedy) {
         int at = list.getSelectedIndex();
         bench.edit(says.text("edit-remedy", arg("remedy", sentences.action(remedy))), remedy::applyTo);
         if (rows.getSize() > 0) {
             int next = Math.min(Math.max(0, at), rows.getSize() - 1);
             list.setSelectedIndex(next);
             list.ensureIndexIsVisible(next);
-            list.requestFocusInWindow();
         }
     }
 
@@ -196,7 +225,7 @@ public final class FindingsPane extends JPanel {
         TextColumn none = new TextColumn(12, 0, 0);
         none.setName("noFindings");
         none.heading(says.text("findings-none"));
-        none.prose(says.text("findings-none-text"));
+        none.add(noneProse);
         return none;
     }
 

@@ -13,7 +13,6 @@ import edgewright.desk.parts.Look;
 import edgewright.desk.parts.SeverityIcon;
 import edgewright.desk.parts.SizeSpinners;
 import edgewright.desk.parts.YarnCard;
-import edgewright.desk.parts.YarnRenderer;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.RoundRange;
 import edgewright.desk.work.Workbench;

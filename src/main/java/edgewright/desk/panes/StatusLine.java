@@ -6,6 +6,7 @@ import edgewright.desk.jobs.Jobs;
 import edgewright.desk.jobs.Lanes;
 import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.Look;
+import edgewright.desk.work.Listening;
 import edgewright.desk.work.PlaceTexts;
 import edgewright.desk.work.Workbench;
 import edgewright.texts.Language;
@@ -24,32 +25,39 @@ import net.miginfocom.swing.MigLayout;
  * the jobs in the background are, a bar for each lane in which one runs.
  */
 public final class StatusLine extends JPanel {
-    private final transient Workbench bench;
+    private transient Optional<Workbench> bench = Optional.empty();
+    private transient Listening listening = () -> {};
     private final transient Messages says;
     private final transient PlaceTexts places;
     private final JLabel stitch = new JLabel();
     private final JLabel news = Look.quiet("");
     private transient Optional<Workbench.Deed> said = Optional.empty();
 
-    public StatusLine(Workbench bench, Language language) {
+    public StatusLine(Language language) {
         super(new MigLayout(
                 "insets 5 12 5 12, gap 12, hidemode 3", "[grow, fill, shrinkprio 50][shrinkprio 200]", "[26!]"));
-        this.bench = bench;
         says = language.messages("desk/panes");
         places = new PlaceTexts(language);
         stitch.setName("stitchAtCursor");
         news.setName("news");
         add(stitch, "wmin 0");
         add(news, "wmin 0");
-        bench.listen(change -> {
-            say();
-            sayDeed();
-        });
         addComponentListener(new ComponentAdapter() {
             @Override
             public void componentResized(ComponentEvent event) {
                 say();
             }
+        });
+    }
+
+    /** Follows the work on this bench from now on, and on no other. */
+    public void follow(Workbench followed) {
+        listening.end();
+        bench = Optional.of(followed);
+        said = followed.lastDeed();
+        listening = followed.listen(change -> {
+            say();
+            sayDeed();
         });
         say();
     }
@@ -68,14 +76,16 @@ public final class StatusLine extends JPanel {
 
     /** Says what was done to the chart, once. */
     private void sayDeed() {
-        if (!bench.lastDeed().equals(said)) {
-            said = bench.lastDeed();
+        Optional<Workbench.Deed> last = bench.flatMap(Workbench::lastDeed);
+        if (!last.equals(said)) {
+            said = last;
             said.ifPresent(deed -> tell(says.text("news-" + deed.way(), arg("edit", deed.name()))));
         }
     }
 
     private void say() {
-        String sentence = places.sentence(bench.chart(), bench.cursor());
+        String sentence =
+                bench.map(of -> places.sentence(of.chart(), of.cursor())).orElse("");
         if (!sentence.equals(stitch.getText())) {
             stitch.setText(sentence);
             stitch.setToolTipText(sentence);

@@ -6,7 +6,6 @@ import edgewright.chart.Stitch;
 import edgewright.desk.parts.DeskActions;
 import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.StitchIcon;
-import edgewright.desk.parts.WrappingRow;
 import edgewright.desk.tool.Ghost;
 import edgewright.desk.tool.Mirror;
 import edgewright.desk.tool.Toolbox;
@@ -149,6 +148,11 @@ public final class ToolTray extends JPanel {
         button.setText(text);
         button.setMnemonic(0);
         return button;
+    }
+
+    /** What has the keys first when somebody comes to this pane. */
+    public Component firstPart() {
+        return stitches.get(bench.stitch());
     }
 
     private void follow() {

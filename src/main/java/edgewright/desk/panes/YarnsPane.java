@@ -81,6 +81,11 @@ public final class YarnsPane extends JPanel {
         return Optional.ofNullable(list.getSelectedValue());
     }
 
+    /** What has the keys first when somebody comes to this pane. */
+    public Component firstPart() {
+        return list;
+    }
+
     private void changed(WorkbenchChange change) {
         if (change.kind() == WorkbenchChange.Kind.OPENED
                 || (change.kind() == WorkbenchChange.Kind.EDITED && isOtherYarn(change.before(), change.after()))) {

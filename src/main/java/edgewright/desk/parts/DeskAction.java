@@ -1,62 +1,43 @@
 package edgewright.desk.parts;
 
-import edgewright.texts.Language;
-import edgewright.texts.Messages;
+import edgewright.desk.command.Command;
+import edgewright.desk.command.Hindrance;
+import edgewright.desk.command.Scope;
 import java.awt.event.ActionEvent;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.function.BooleanSupplier;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
-import javax.swing.JComponent;
-import javax.swing.KeyStroke;
 
 /**
- * Something that can be done in the window, under one name wherever it is offered. Its name, mnemonic, key and tip come from
- * the messages {@code action-<id>}, {@code key-<id>} and {@code tip-<id>}, a full stop in the id being a hyphen; an ampersand
- * in the name stands before the mnemonic.
+ * A command as Swing offers it, under one name wherever that is. What it does is what the command of its id does that is in
+ * front; while that is hindered, or there is none, it is greyed, and its tip says why.
  */
 public final class DeskAction extends AbstractAction {
-    private static final boolean MAC =
-            System.getProperty("os.name", "").toLowerCase(Locale.ROOT).startsWith("mac");
+    private final transient DeskActions actions;
+    private final transient CommandTexts texts;
 
-    private final transient Runnable deed;
-    private final transient BooleanSupplier possible;
-    private final transient Messages says;
-
-    /**
-     * An action.
-     *
-     * @param id under which its texts stand
-     * @param possible asked at {@link #refresh}; while it says no, the action is greyed
-     */
-    public DeskAction(String id, Runnable deed, BooleanSupplier possible, Language language) {
-        this.deed = deed;
-        this.possible = possible;
-        says = language.messages("desk/parts");
+    DeskAction(String id, DeskActions actions, CommandTexts texts) {
+        this.actions = actions;
+        this.texts = texts;
         putValue(ACTION_COMMAND_KEY, id);
         name(Optional.empty());
-        if (says.has("tip-" + text())) {
-            putValue(SHORT_DESCRIPTION, says.text("tip-" + text()));
-        }
-        if (says.has("key-" + text())) {
-            putValue(ACCELERATOR_KEY, key(says.text("key-" + text())));
-        }
+        putValue(SHORT_DESCRIPTION, texts.tip(id));
+        texts.keys(id).stream().findFirst().ifPresent(key -> putValue(ACCELERATOR_KEY, key));
     }
 
-    /** The id under which its texts stand; also the stable name of whatever offers it. */
+    /** The id of its command; also the stable name of whatever offers it. */
     String id() {
         return (String) getValue(ACTION_COMMAND_KEY);
     }
 
-    /** The end of the keys of its texts. */
-    private String text() {
-        return id().replace('.', '-');
+    /** Whether its key does it wherever the keys go in the window; else the chart sees to that itself. */
+    boolean isOfWindow() {
+        return command().filter(command -> command.scope() == Scope.CHART).isEmpty();
     }
 
     /** Gives the action another name, with an ampersand before the mnemonic, or the one that it had first. */
     public void name(Optional<String> other) {
-        String withAmpersand = other.orElseGet(() -> says.text("action-" + text()));
+        String withAmpersand = other.orElseGet(() -> texts.withMnemonic(id()));
         int mark = withAmpersand.indexOf('&');
         if (mark < 0) {
             putValue(Action.NAME, withAmpersand);
@@ -67,38 +48,22 @@ public final class DeskAction extends AbstractAction {
         putValue(DISPLAYED_MNEMONIC_INDEX_KEY, mark);
     }
 
-    /** Its name as it was first given, without what depends on the chart. */
-    public String plainName() {
-        return says.text("action-" + text()).replace("&", "");
+    private Optional<Command> command() {
+        return actions.command(id());
     }
 
-    /** The key that does it beside the one that menus show. */
-    public Optional<KeyStroke> alsoKey() {
-        return says.has("also-key-" + text()) ? Optional.of(key(says.text("also-key-" + text()))) : Optional.empty();
-    }
-
-    /** Has its other key do it everywhere in the window of this part. */
-    public void alsoOn(JComponent root) {
-        alsoKey().ifPresent(key -> {
-            root.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(key, id());
-            root.getActionMap().put(id(), this);
-        });
-    }
-
-    /** Looks again whether it is possible now. */
+    /** Looks again whether it is possible now, and whether it is what is chosen. */
     void refresh() {
-        setEnabled(possible.getAsBoolean());
+        Optional<Hindrance> hindrance = command().flatMap(Command::hindrance);
+        setEnabled(command().isPresent() && hindrance.isEmpty());
+        String tip = texts.tip(id());
+        putValue(
+                SHORT_DESCRIPTION, hindrance.map(of -> texts.tipGreyed(tip, of)).orElse(tip));
+        command().flatMap(Command::chosen).ifPresent(chosen -> putValue(SELECTED_KEY, chosen.holds().getAsBoolean()));
     }
 
     @Override
     public void actionPerformed(ActionEvent event) {
-        if (possible.getAsBoolean()) {
-            deed.run();
-        }
-    }
-
-    /** A key stroke as the texts write it; {@code menu} is the key that menus go with on this machine. */
-    public static KeyStroke key(String text) {
-        return KeyStroke.getKeyStroke(text.replace("menu", MAC ? "meta" : "ctrl"));
+        command().ifPresent(Command::perform);
     }
 }

@@ -15,14 +15,20 @@ import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.GraphicsConfiguration;
 import java.awt.Insets;
+import java.awt.KeyboardFocusManager;
 import java.awt.Rectangle;
 import java.awt.Toolkit;
 import java.awt.Window;
 import java.util.Locale;
+import javax.swing.InputMap;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
+import javax.swing.KeyStroke;
+import javax.swing.LayoutFocusTraversalPolicy;
+import javax.swing.SwingUtilities;
 import javax.swing.UIDefaults;
 import javax.swing.UIManager;
+import javax.swing.text.JTextComponent;
 
 /**
  * How the desk looks in each theme. Light and dark are chalk and peat, with the sea lavender of a salt marsh for what is chosen. The colours
@@ -57,6 +63,8 @@ public final class Look {
                     case DARK -> new Night();
                     case HIGH_CONTRAST -> new HighContrast();
                 });
+        freeKeys();
+        KeyboardFocusManager.getCurrentKeyboardFocusManager().setDefaultFocusTraversalPolicy(new TabStops());
         FlatLaf.updateUI();
         for (Window window : Window.getWindows()) {
             colourAnew(window);
@@ -70,11 +78,48 @@ public final class Look {
         }
     }
 
+    /** The file with its colours has its name, with that of this class before it. */
+    private static final class HighContrast extends FlatDarkLaf {
+        @Override
+        public UIDefaults getDefaults() {
+            return PlainText.lawFor(super.getDefaults());
+        }
+    }
+
+    /** Where the tabulator stops: at all that can be worked with, but not at running text, which is only read. */
+    private static final class TabStops extends LayoutFocusTraversalPolicy {
+        @Override
+        protected boolean accept(Component part) {
+            boolean isProse = part instanceof JTextComponent text && !text.isEditable();
+            return !isProse && super.accept(part);
+        }
+    }
+
     private static final class Night extends FlatDarkLaf {
         @Override
         public UIDefaults getDefaults() {
             return PlainText.lawFor(super.getDefaults());
         }
+    }
+
+    /** Frees the keys that the desk has for commands from what splits and tabs would do with them first. */
+    private static void freeKeys() {
+        free("SplitPane.ancestorInputMap", "F6", "ctrl TAB", "ctrl shift TAB");
+        free("TabbedPane.ancestorInputMap", "ctrl UP", "ctrl KP_UP", "ctrl PAGE_UP", "ctrl PAGE_DOWN");
+    }
+
+    private static void free(String bindings, String... keys) {
+        if (UIManager.get(bindings) instanceof InputMap map) {
+            for (String key : keys) {
+                map.remove(KeyStroke.getKeyStroke(key));
+            }
+        }
+    }
+
+    /** Gives parts that were out of their window while the look has changed the look that it has now. */
+    public static void renew(Component part) {
+        SwingUtilities.updateComponentTreeUI(part);
+        colourAnew(part);
     }
 
     /** Writes a component in a colour of the look, also after the look has changed. */

@@ -6,7 +6,7 @@ import com.formdev.flatlaf.ui.FlatMenuItemUI;
 import com.formdev.flatlaf.ui.FlatRadioButtonMenuItemUI;
 import edgewright.texts.Language;
 import java.awt.Font;
-import javax.swing.Action;
+import java.awt.event.KeyEvent;
 import javax.swing.Icon;
 import javax.swing.JCheckBoxMenuItem;
 import javax.swing.JMenuItem;
@@ -18,8 +18,14 @@ public final class MenuLine {
     private MenuLine() {}
 
     /** A line that does an action. */
-    public static JMenuItem of(Action action, Language language) {
+    public static JMenuItem of(DeskAction action, Language language) {
         return new JMenuItem(action) {
+            @Override
+            protected boolean processKeyBinding(KeyStroke key, KeyEvent event, int condition, boolean pressed) {
+                // A key that counts on the chart only is shown here, but does nothing elsewhere.
+                return action.isOfWindow() && super.processKeyBinding(key, event, condition, pressed);
+            }
+
             @Override
             public void updateUI() {
                 JMenuItem line = this;
@@ -36,8 +42,14 @@ public final class MenuLine {
     }
 
     /** A line of several of which one is chosen. */
-    public static JRadioButtonMenuItem oneOf(Action action, Language language) {
+    public static JRadioButtonMenuItem oneOf(DeskAction action, Language language) {
         return new JRadioButtonMenuItem(action) {
+            @Override
+            protected boolean processKeyBinding(KeyStroke key, KeyEvent event, int condition, boolean pressed) {
+                // A key that counts on the chart only is shown here, but does nothing elsewhere.
+                return action.isOfWindow() && super.processKeyBinding(key, event, condition, pressed);
+            }
+
             @Override
             public void updateUI() {
                 JMenuItem line = this;
@@ -54,8 +66,14 @@ public final class MenuLine {
     }
 
     /** A line that is on or off. */
-    public static JCheckBoxMenuItem onOff(Action action, Language language) {
+    public static JCheckBoxMenuItem onOff(DeskAction action, Language language) {
         return new JCheckBoxMenuItem(action) {
+            @Override
+            protected boolean processKeyBinding(KeyStroke key, KeyEvent event, int condition, boolean pressed) {
+                // A key that counts on the chart only is shown here, but does nothing elsewhere.
+                return action.isOfWindow() && super.processKeyBinding(key, event, condition, pressed);
+            }
+
             @Override
             public void updateUI() {
                 JMenuItem line = this;

@@ -18,6 +18,7 @@ import edgewright.words.said.SaidRounds;
 import edgewright.words.write.PatternWriter;
 import edgewright.words.write.RoundsLayout;
 import edgewright.words.write.WordingOptions;
+import java.awt.Component;
 import java.awt.event.HierarchyEvent;
 import java.util.EnumMap;
 import java.util.List;
@@ -202,5 +203,10 @@ public final class PatternPane extends JPanel {
                     : says.text(
                             "unworkable", count("errors", sum), count("rounds", rounds.last() - rounds.first() + 1));
         };
+    }
+
+    /** Where the keys go that are led to it. */
+    public Component firstPart() {
+        return words;
     }
 }

@@ -7,7 +7,7 @@ title-noFile = no file yet
 
 # Menus
 menu-file = &File
-recent = &Recent charts
+menu-recent = &Recent charts
 recent-item = { $place } { $file }
 recent-none = No chart has been opened yet
 menu-edit = &Edit
@@ -15,7 +15,8 @@ menu-stitch = S&titch
 menu-draw = &Draw
 menu-motif = &Motif
 menu-rounds = &Rounds
-yarnOfRounds = Work in &yarn
+menu-yarnOfRounds = Work in &yarn
+menu-cursor = Curs&or and marks
 menu-side = S&ide
 menu-piece = Pie&ce
 menu-view = &View
@@ -31,6 +32,19 @@ fold-side = Rounds and yarns
 fold-yarns = Yarns
 fold-tip = Fold or open the pane
 
+# The charts on the desk
+tabs = Charts on the desk
+tab-changed = { $title } •
+tab-heard-changed = { $title }, not saved
+tab-close = Close { $title }
+
+# The search of commands
+search-title = Find a command
+search-hint = Type what you want to do
+search-query = What is looked for
+search-found = Commands
+search-none = No command has these words in its name, its menu or its description. Try fewer words.
+
 # Actions
 undo-of = &Undo: { $edit }
 redo-of = &Redo: { $edit }
@@ -43,6 +57,8 @@ edit-properties = chart properties
 edit-letters = round { $round } in letters
 
 # What happens in the background, and what came of it
+news-there = { $file } is open already.
+news-closed = { $title } is off the desk.
 news-busy = Wait for the job that is running, or cancel it.
 news-mistakeAgain = The same mistake in the program was met again. Save the chart.
 
@@ -89,6 +105,8 @@ help-head-16 = The words below the chart
 help-drawing-16 = Below the chart stand the rounds in words, as the written pattern has them; they follow every edit. Point at words, and their stitches light up in the chart; point at a stitch, and its words do. Press on words, and the cursor goes to their first stitch. When the words have the focus, the arrow keys walk a reading mark along the round as a maker works it: stitch by stitch, with Ctrl step by step, up and down from round to round. Enter puts the cursor there; Esc goes back to the chart.
 help-head-17 = Work that is not saved
 help-drawing-17 = Every edit is kept on the disk within a second, beside your saved chart. If the program ends before you save, the next start shows the lost work beside what is saved: take it up, keep the saved chart, or keep both. Nothing is deleted unless you say so. If another program changes the file of the chart, you see at once what differs, and reload it, keep both, or go on; Undo leads back from a reload. To open a chart, you can also drop its file on the window.
+help-head-18 = Several charts, and every command
+help-drawing-18 = Each chart lies on a tab of its own, with its own edits, cursor and view; with one chart there is no row of tabs. Ctrl with the Tab key goes on to the next. What is copied in one chart can be pasted in another. Help, Find a command searches everything that can be done: type a word, and each command stands there with its key and its menu, or with why it is not possible now; Enter does it. F6 takes the keys on to the next part of the window, which then has a line along its top. On the chart, the M key does the first remedy for the chosen finding. View, Colours of the desk has a light, a dark and a high contrast theme.
 about-title = About Edgewright
 about-text =
     Edgewright designs, checks and publishes borders in overlay mosaic crochet, worked in rounds around a blanket.

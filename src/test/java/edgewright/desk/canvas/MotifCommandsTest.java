@@ -6,7 +6,7 @@ import edgewright.chart.Chart;
 import edgewright.chart.Place;
 import edgewright.chart.Section;
 import edgewright.desk.Desk;
-import edgewright.desk.parts.DeskActions;
+import edgewright.desk.command.Commands;
 import edgewright.desk.parts.Look;
 import edgewright.desk.parts.TextClipboard;
 import edgewright.desk.work.ChartView;
@@ -53,13 +53,13 @@ class MotifCommandsTest {
         SwingUtilities.invokeAndWait(() -> {
             Look.setUp(Theme.LIGHT);
             ChartCanvas canvas = new ChartCanvas(bench, new ChartView(English.LANGUAGE));
-            DeskActions actions = new DeskActions(English.LANGUAGE);
-            new MotifCommands(canvas, news::add, new TextClipboard(HeldClipboard::new)).addTo(actions);
+            Commands commands = new Commands();
+            new MotifCommands(canvas, news::add, new TextClipboard(HeldClipboard::new)).addTo(commands);
             canvas.standAndShow(
                     canvas.cells().cellsOf(new Place(2, Section.REPEAT, 1)).get(0));
             canvas.marking().extend(canvas.standing(), canvas.standing());
             for (String id : List.of("copy", "cut", "paste")) {
-                actions.get(id).actionPerformed(null);
+                commands.find(id).orElseThrow().perform();
             }
         });
 

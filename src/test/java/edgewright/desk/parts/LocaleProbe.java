@@ -4,13 +4,10 @@ import edgewright.chart.Colour;
 import edgewright.desk.work.Theme;
 import edgewright.texts.English;
 import edgewright.texts.Messages;
-import java.awt.event.ActionEvent;
 import java.awt.image.BufferedImage;
 import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;
-import javax.swing.AbstractAction;
-import javax.swing.Action;
 import javax.swing.JColorChooser;
 import javax.swing.JMenu;
 import javax.swing.JMenuItem;
@@ -47,23 +44,16 @@ final class LocaleProbe {
     private static List<KeyStroke> keys() {
         TreeSet<String> keys = new TreeSet<>();
         Messages says = English.LANGUAGE.messages("desk/parts");
-        says.keys().stream().filter(key -> key.startsWith("key-")).forEach(key -> keys.add(says.text(key)));
+        says.keys().stream()
+                .filter(key -> key.startsWith("key-"))
+                .forEach(key -> keys.addAll(List.of(says.text(key).split(", ?"))));
         keys.add("ctrl alt shift meta DELETE");
-        return keys.stream().map(DeskAction::key).toList();
+        return keys.stream().map(CommandTexts::key).toList();
     }
 
     private static List<JMenuItem> lines() {
-        Action action = new AbstractAction("Delete") {
-            @Override
-            public void actionPerformed(ActionEvent event) {
-                // It is only looked at.
-            }
-        };
-        action.putValue(Action.ACCELERATOR_KEY, KeyStroke.getKeyStroke("ctrl shift DELETE"));
-        return List.of(
-                MenuLine.of(action, English.LANGUAGE),
-                MenuLine.oneOf(action, English.LANGUAGE),
-                MenuLine.onOff(action, English.LANGUAGE));
+        DeskAction action = new DeskActions(English.LANGUAGE).get("deleteRounds");
+        return List.of(MenuLine.of(action, English.LANGUAGE), MenuLine.oneOf(action, English.LANGUAGE));
     }
 
     /** In a menu, as it is seen. */

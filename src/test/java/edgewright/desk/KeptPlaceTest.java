@@ -1,4 +1,4 @@
-package edgewright.desk.parts;
+package edgewright.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

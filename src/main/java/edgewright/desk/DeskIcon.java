@@ -1,4 +1,4 @@
-package edgewright.desk.parts;
+package edgewright.desk;
 
 import java.awt.Color;
 import java.awt.Graphics2D;
@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /** The sign of the program: a corner of a border in chalk, peat and sea lavender. */
-public final class DeskIcon {
+final class DeskIcon {
     private static final int CELLS = 5;
     private static final Color PEAT = new Color(0x2b2a33);
     private static final Color CHALK = new Color(0xf2ead8);
@@ -18,7 +18,7 @@ public final class DeskIcon {
     private DeskIcon() {}
 
     /** The sign in the sizes that desktops ask for. */
-    public static List<Image> images() {
+    static List<Image> images() {
         return IntStream.of(16, 24, 32, 48, 64, 128)
                 .mapToObj(DeskIcon::image)
                 .map(Image.class::cast)

@@ -1,8 +1,9 @@
-package edgewright.desk.parts;
+package edgewright.desk.panes;
 
 import static edgewright.texts.Arg.arg;
 
 import edgewright.chart.Yarn;
+import edgewright.desk.parts.YarnCard;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
 import java.awt.Component;
@@ -10,7 +11,7 @@ import javax.swing.DefaultListCellRenderer;
 import javax.swing.JList;
 
 /** A yarn in a list: its card, its letter and its name. */
-public final class YarnRenderer extends DefaultListCellRenderer {
+final class YarnRenderer extends DefaultListCellRenderer {
     private final transient Messages common;
 
     public YarnRenderer(Language language) {

@@ -1,4 +1,4 @@
-package edgewright.desk.parts;
+package edgewright.desk;
 
 import edgewright.desk.work.Settings;
 import java.awt.Frame;
@@ -13,13 +13,13 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Where a window stood last and how large it was, from one day to the next, within the screens that there are by then. */
-public final class KeptPlace {
+final class KeptPlace {
     private static final String FULL = "full";
 
     private KeptPlace() {}
 
     /** Puts a window where it stood last; false if nothing is remembered of it. */
-    public static boolean restore(Frame window, Settings settings) {
+    static boolean restore(Frame window, Settings settings) {
         String kept = settings.kept(name(window));
         Optional<Rectangle> place = read(kept);
         place.ifPresent(wanted -> {
@@ -32,7 +32,7 @@ public final class KeptPlace {
     }
 
     /** Has the settings remember where a window stands. One that fills its screen keeps the place it would go back to. */
-    public static void keep(Frame window, Settings settings) {
+    static void keep(Frame window, Settings settings) {
         boolean full = (window.getExtendedState() & Frame.MAXIMIZED_BOTH) == Frame.MAXIMIZED_BOTH;
         Rectangle at = full ? read(settings.kept(name(window))).orElseGet(window::getBounds) : window.getBounds();
         settings.keep(name(window), at.x + " " + at.y + " " + at.width + " " + at.height + (full ? " " + FULL : ""));
