@@ -230,9 +230,12 @@ class DeskWindowTest {
 
         window.list("findings").selectItem(0);
         clickRemedy();
-        until("one section is mended", () -> rules().size() <= 1);
-        execute(() -> desk.bench().edit("rest", edgewright.chart.Edits::evenOut));
+        until("one section is mended", () -> rules().equals(List.of("ragged-section")));
+        window.list("findings").selectItem(0);
+        clickRemedy();
+        until("no section is ragged", () -> !rules().contains("ragged-section"));
         until("the chart is judged", () -> execute(() -> desk.bench().verdict().judged()));
+        assertThat(chart().raggedSections()).isEmpty();
     }
 
     @Test

@@ -111,6 +111,7 @@ class WordMutationsTest {
 
     private final Map<String, Integer> refused = new TreeMap<>();
     private int harmless;
+    private int slippedThrough;
 
     @Test
     void no_spoilt_pattern_that_would_make_another_fabric_passes() {
@@ -153,12 +154,15 @@ class WordMutationsTest {
         System.getLogger(WordMutationsTest.class.getName())
                 .log(
                         System.Logger.Level.INFO,
-                        "{0} spoilt patterns, refused {1}, {2} of no effect on the fabric, 0 slipped through",
+                        "{0} spoilt patterns, refused {1}, {2} of no effect on the fabric, {3} slipped through",
                         spoiltPatterns,
                         refused,
-                        harmless);
+                        harmless,
+                        slippedThrough);
         assertThat(spoiltPatterns).isGreaterThan(2_000);
-        assertThat(refused.values().stream().mapToInt(Integer::intValue).sum()).isGreaterThan(spoiltPatterns / 2);
+        assertThat(slippedThrough).isZero();
+        assertThat(harmless).isLessThan(spoiltPatterns / 12);
+        assertThat(refused.values().stream().mapToInt(Integer::intValue).sum()).isEqualTo(spoiltPatterns - harmless);
     }
 
     @Test
@@ -226,9 +230,10 @@ class WordMutationsTest {
         boolean sameFabric = reading instanceof ReadingResult.Understood understood
                 && fabric(understood.pattern(), chart, repeats).equals(fabric(chart, repeats));
         if (result.agrees()) {
-            assertThat(sameFabric)
-                    .as("%s slipped through:%n%s%nfrom%n%s", change, spoilt.text(), text)
-                    .isTrue();
+            if (!sameFabric) {
+                slippedThrough++;
+                throw new AssertionError("%s slipped through:%n%s%nfrom%n%s".formatted(change, spoilt.text(), text));
+            }
             ((ReadingResult.Understood) reading)
                     .pattern()
                     .rounds()

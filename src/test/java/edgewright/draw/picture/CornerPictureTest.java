@@ -383,11 +383,13 @@ class CornerPictureTest {
     void chains_of_a_corner_are_drawn_one_oval_each() {
         for (int chains = 1; chains <= 3; chains++) {
             Chart chart = REEDS.withCorner(REEDS.corner().withChains(chains));
-            for (Mark mark : inLayer(draw(chart, EnglishStyle.SCREEN), Layer.MARKS)) {
-                if (mark.kind() == MarkKind.CORNER_CHAINS) {
-                    assertThat(mark.shapes()).hasSize(chains);
-                    assertThat(mark.place()).isEqualTo(Optional.empty());
-                }
+            List<Mark> corners = inLayer(draw(chart, EnglishStyle.SCREEN), Layer.MARKS).stream()
+                    .filter(mark -> mark.kind() == MarkKind.CORNER_CHAINS)
+                    .toList();
+            assertThat(corners).hasSameSizeAs(REEDS.rounds());
+            for (Mark mark : corners) {
+                assertThat(mark.shapes()).hasSize(chains);
+                assertThat(mark.place()).isEqualTo(Optional.empty());
             }
         }
     }
