@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import org.apache.pdfbox.contentstream.operator.Operator;
 import org.apache.pdfbox.cos.COSBase;
@@ -24,7 +23,7 @@ final class FormContents {
     private static final Set<String> MORE_THAN_PATHS =
             Set.of("Tj", "TJ", "'", "\"", "Do", "BMC", "BDC", "EMC", "MP", "DP");
 
-    private final Map<COSStream, List<Step>> read = new IdentityHashMap<>();
+    private final IdentityHashMap<COSStream, List<Step>> read = new IdentityHashMap<>();
 
     /** Whether a form only paints paths: it has no letters, no mark of structure, and shows nothing of another object. */
     boolean isOfPathsAlone(PDFormXObject form) throws IOException {
