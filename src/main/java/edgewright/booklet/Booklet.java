@@ -28,6 +28,7 @@ import java.io.OutputStream;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.CancellationException;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -102,7 +103,7 @@ public final class Booklet {
             if (!file.print(pages, sheet, options.edition(), running, progress)) {
                 return new PublishOutcome.Cancelled();
             }
-            file.save(out, title(chart, options), chart.designer(), seed(chart, options));
+            file.save(out, title(chart, options), chart.designer(), rights(options), seed(chart, options));
             return new PublishOutcome.Published(pages.size(), draft, verdict);
         } catch (CancellationException e) {
             return new PublishOutcome.Cancelled();
@@ -116,6 +117,9 @@ public final class Booklet {
     public static List<UnprintedText> unprinted(Chart chart, BookletOptions options) {
         return Stream.of(
                         UnprintedText.inPattern(chart).stream(),
+                        UnprintedText.of(UnprintedText.Where.SECTIONS, sections(chart)),
+                        UnprintedText.of(UnprintedText.Where.PHOTOS, captions(options)),
+                        UnprintedText.of(UnprintedText.Where.IMPRINT, imprint(options)),
                         UnprintedText.of(
                                 UnprintedText.Where.VERSION, options.imprint().version()),
                         UnprintedText.of(
@@ -127,6 +131,34 @@ public final class Booklet {
     /** As many as the two arms of the corner have, and those in front of the outermost round. */
     private static long stitchesShown(Chart chart) {
         return ChartPicture.stitchesOfCorner(chart, PictureStyle.usualRepeats(chart));
+    }
+
+    private static String sections(Chart chart) {
+        return chart.own().sections().stream()
+                .map(section -> section.title() + " " + section.text().replaceAll("\\s+", " "))
+                .collect(Collectors.joining(" "));
+    }
+
+    private static String captions(BookletOptions options) {
+        return options.matter().photos().stream()
+                .map(printed -> printed.photo().caption())
+                .collect(Collectors.joining(" "));
+    }
+
+    private static String imprint(BookletOptions options) {
+        return options.matter()
+                .imprint()
+                .map(printed -> printed.imprint())
+                .map(imprint -> String.join(
+                        " ", imprint.name(), imprint.contact(), imprint.web(), imprint.copyright(), imprint.use()))
+                .orElse("");
+    }
+
+    private static String rights(BookletOptions options) {
+        return options.matter()
+                .imprint()
+                .map(printed -> printed.imprint().copyright().strip())
+                .orElse("");
     }
 
     private static Colour accent(BookletOptions options) {

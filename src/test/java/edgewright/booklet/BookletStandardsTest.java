@@ -11,12 +11,15 @@ import edgewright.chart.Back;
 import edgewright.chart.Chart;
 import edgewright.chart.HookHand;
 import edgewright.chart.HookSize;
+import edgewright.chart.OwnMatter;
+import edgewright.chart.OwnSection;
 import edgewright.chart.PatternDetails;
 import edgewright.chart.PerSide;
 import edgewright.chart.Start;
 import edgewright.chart.Swatch;
 import edgewright.chart.Terms;
 import edgewright.chart.Yarn;
+import edgewright.draw.picture.UnprintedText;
 import edgewright.texts.English;
 import java.io.ByteArrayInputStream;
 import java.util.ArrayList;
@@ -206,6 +209,15 @@ public class BookletStandardsTest {
                         making.use(),
                         making.yarnWeight(),
                         "Με λίγη εξάλλου υπομονή · для терпеливых"));
+    }
+
+    @Test
+    void lettersThatNoFaceHasAreNamedFromTheDesignersOwnSectionsToo() {
+        Chart chart = Published.sample("reed-bank")
+                .withOwn(OwnMatter.NONE.withSections(List.of(new OwnSection("Care", "Wash it\n\ncold: 中."))));
+        assertThat(Booklet.unprinted(chart, BookletOptions.of(chart, English.LANGUAGE)))
+                .containsExactlyElementsOf(
+                        UnprintedText.of(UnprintedText.Where.SECTIONS, "中").toList());
     }
 
     @ParameterizedTest

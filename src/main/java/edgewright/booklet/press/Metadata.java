@@ -25,14 +25,16 @@ import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferenc
 final class Metadata {
     private static final String SRGB = "sRGB IEC61966-2.1";
     private static final String PROGRAM = "Edgewright";
-    private static final Pattern GAP = Pattern.compile("\\{(title|creator|language|program)}");
+    private static final Pattern GAP = Pattern.compile("\\{(title|creator|rights|language|program)}");
 
     private Metadata() {}
 
     /**
+     * @param rights the line of copyright; may be empty
      * @param seed any number that follows from the chart and the options; two files with the same seed have the same id
      */
-    static void write(PDDocument document, String title, String author, String language, long seed) throws IOException {
+    static void write(PDDocument document, String title, String author, String rights, String language, long seed)
+            throws IOException {
         document.setDocumentId(seed);
         PDDocumentInformation information = document.getDocumentInformation();
         information.setTitle(title);
@@ -47,7 +49,7 @@ final class Metadata {
         catalog.setViewerPreferences(preferences);
 
         PDMetadata packet = new PDMetadata(document);
-        packet.importXMPMetadata(xmp(title, author, language).getBytes(StandardCharsets.UTF_8));
+        packet.importXMPMetadata(xmp(title, author, rights, language).getBytes(StandardCharsets.UTF_8));
         catalog.setMetadata(packet);
 
         byte[] profile = ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData();
@@ -59,7 +61,7 @@ final class Metadata {
         catalog.addOutputIntent(intent);
     }
 
-    private static String xmp(String title, String author, String language) throws IOException {
+    private static String xmp(String title, String author, String rights, String language) throws IOException {
         try (InputStream in = Metadata.class.getResourceAsStream("/edgewright/booklet/metadata.xml")) {
             if (in == null) {
                 throw new IllegalStateException("metadata.xml does not lie with the program");
@@ -72,6 +74,11 @@ final class Metadata {
                     xml(title),
                     "creator",
                     creator,
+                    "rights",
+                    rights.isEmpty()
+                            ? ""
+                            : "<dc:rights><rdf:Alt><rdf:li xml:lang=\"x-default\">" + xml(rights)
+                                    + "</rdf:li></rdf:Alt></dc:rights>",
                     "language",
                     xml(language.toLowerCase(Locale.ROOT)),
                     "program",

@@ -52,10 +52,11 @@ public final class PrintedFile implements AutoCloseable {
     /**
      * Writes the file to a stream, which is left open.
      *
+     * @param rights the line of copyright; may be empty
      * @param seed any number that follows from the chart and the options; two files with the same seed have the same id
      */
-    public void save(OutputStream out, String title, String author, long seed) throws IOException {
-        Metadata.write(document, title, author, language, seed);
+    public void save(OutputStream out, String title, String author, String rights, long seed) throws IOException {
+        Metadata.write(document, title, author, rights, language, seed);
         document.save(out);
     }
 

@@ -75,6 +75,9 @@ unprinted = in { $place } no typeface of this program has { $characters }; { $co
 unprinted-text = { $text ->
     [DESIGNER] the designer's name
     [NOTES] the notes
+    [SECTIONS] the sections of the designer's own
+    [PHOTOS] what stands under the photographs
+    [IMPRINT] the imprint
     [SKILL] the words about skill
     [YARN_ID] the letter of yarn { $yarn }
     [YARN_NAME] the name of yarn { $yarn }

@@ -16,6 +16,7 @@ class MetadataTest {
         Document said = metadata(title, "Saltmarsh {title} Studio");
         assertThat(text(said, "dc:title")).isEqualTo(title);
         assertThat(text(said, "dc:creator")).isEqualTo("Saltmarsh {title} Studio");
+        assertThat(text(said, "dc:rights")).isEqualTo("© {title} & Studio");
     }
 
     private static String text(Document said, String name) {
@@ -24,7 +25,7 @@ class MetadataTest {
 
     private static Document metadata(String title, String author) throws Exception {
         try (PDDocument document = new PDDocument()) {
-            Metadata.write(document, title, author, "en-GB", 1);
+            Metadata.write(document, title, author, "© {title} & Studio", "en-GB", 1);
             byte[] packet = document.getDocumentCatalog().getMetadata().toByteArray();
             return DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new ByteArrayInputStream(packet));
         }
