@@ -1,5 +1,6 @@
 package edgewright.booklet;
 
+import edgewright.booklet.choice.BookletPart;
 import edgewright.booklet.matter.OwnPartsMaker;
 import edgewright.booklet.own.PrintedMatter;
 import edgewright.booklet.sheets.CoverPicture;
@@ -21,6 +22,8 @@ import edgewright.texts.Language;
 import edgewright.words.page.HtmlPage;
 import edgewright.words.page.MarkdownText;
 import edgewright.words.page.OwnParts;
+import edgewright.words.page.PatternPart;
+import edgewright.words.page.PatternText;
 import edgewright.words.page.PlainText;
 import edgewright.words.page.TermsVersion;
 import edgewright.words.technique.ToldTechnique;
@@ -29,32 +32,51 @@ import edgewright.words.write.WordingOptions;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The formats in which the words of a pattern are written to a file of their own. */
 public enum WordsFormat {
     /** Lines of plain text. */
     TEXT(".txt") {
         @Override
-        String format(List<TermsVersion> versions, Chart chart, HookHand hand, Language language, OwnParts own) {
+        String format(
+                List<TermsVersion> versions,
+                Chart chart,
+                HookHand hand,
+                Language language,
+                OwnParts own,
+                List<BookletPart> parts) {
             return PlainText.of(versions, own);
         }
     },
     /** Markdown, with a table of counts. */
     MARKDOWN(".md") {
         @Override
-        String format(List<TermsVersion> versions, Chart chart, HookHand hand, Language language, OwnParts own) {
+        String format(
+                List<TermsVersion> versions,
+                Chart chart,
+                HookHand hand,
+                Language language,
+                OwnParts own,
+                List<BookletPart> parts) {
             return MarkdownText.of(versions, own);
         }
     },
     /** One page of HTML, with the chart before the rounds unless it is very large, and with the techniques. */
     HTML(".html") {
         @Override
-        String format(List<TermsVersion> versions, Chart chart, HookHand hand, Language language, OwnParts own) {
+        String format(
+                List<TermsVersion> versions,
+                Chart chart,
+                HookHand hand,
+                Language language,
+                OwnParts own,
+                List<BookletPart> parts) {
             return HtmlPage.of(
                     versions,
                     chart,
-                    fabric(chart, hand, language),
-                    picture(versions, chart, hand, language),
+                    parts.contains(BookletPart.COVER) ? fabric(chart, hand, language) : Optional.empty(),
+                    parts.contains(BookletPart.CHART) ? picture(versions, chart, hand, language) : Optional.empty(),
                     own,
                     (told, prefix) -> figure(told, prefix, hand));
         }
@@ -62,6 +84,18 @@ public enum WordsFormat {
 
     /** The most stitches of a picture in a page; more make a page that is slow to open, and cells too small to be seen. */
     private static final long MOST_STITCHES = 20_000;
+
+    /** The parts that words can have, in their usual order. */
+    public static final List<BookletPart> PARTS = List.of(
+            BookletPart.COVER,
+            BookletPart.INTRODUCTION,
+            BookletPart.FACTS,
+            BookletPart.CHART,
+            BookletPart.WORDS,
+            BookletPart.TECHNIQUES,
+            BookletPart.FINISHING,
+            BookletPart.COUNTS,
+            BookletPart.SECTIONS);
 
     private final String ending;
 
@@ -106,15 +140,65 @@ public enum WordsFormat {
      */
     public String write(
             Chart chart, WordingOptions options, List<Terms> terms, PrintedMatter matter, Language language) {
-        WordingOptions words = this == HTML ? options.withTechniques(true) : options;
-        List<TermsVersion> versions = terms.stream()
-                .map(each ->
-                        new TermsVersion(options.language(), each, PatternWriter.write(chart, words.withTerms(each))))
-                .toList();
-        return format(versions, chart, options.hand(), language, new OwnPartsMaker(language).of(chart, matter));
+        return write(chart, options, terms, matter, PARTS, language);
     }
 
-    abstract String format(List<TermsVersion> versions, Chart chart, HookHand hand, Language language, OwnParts own);
+    /**
+     * The same made of other parts.
+     *
+     * @param parts of {@link #PARTS}, in the order in which they are to stand; each once. The title always stands
+     */
+    public String write(
+            Chart chart,
+            WordingOptions options,
+            List<Terms> terms,
+            PrintedMatter matter,
+            List<BookletPart> parts,
+            Language language) {
+        boolean asked = options.techniques() || this == HTML || !parts.equals(PARTS);
+        WordingOptions words = options.withTechniques(asked && parts.contains(BookletPart.TECHNIQUES));
+        List<TermsVersion> versions = terms.stream()
+                .map(each -> new TermsVersion(
+                        options.language(), each, made(PatternWriter.write(chart, words.withTerms(each)), parts)))
+                .toList();
+        OwnParts own = new OwnPartsMaker(language).of(chart, matter);
+        return format(
+                versions,
+                chart,
+                options.hand(),
+                language,
+                own.without(!parts.contains(BookletPart.INTRODUCTION), !parts.contains(BookletPart.SECTIONS)),
+                parts);
+    }
+
+    /** The title, and of the rest what was chosen, as it was ordered. */
+    private static PatternText made(PatternText words, List<BookletPart> parts) {
+        return new PatternText(Stream.concat(
+                        words.parts().stream().limit(1),
+                        parts.stream()
+                                .flatMap(part ->
+                                        words.parts().stream().skip(1).filter(each -> partOf(each.kind()) == part)))
+                .toList());
+    }
+
+    private static BookletPart partOf(PatternPart.Kind kind) {
+        return switch (kind) {
+            case HEADING -> BookletPart.COVER;
+            case TERMS, NEEDS, DESIGNER_NOTES, NOTES, ABBREVIATIONS, SET_UP, JOINING -> BookletPart.FACTS;
+            case ROUNDS, BACK -> BookletPart.WORDS;
+            case TECHNIQUES -> BookletPart.TECHNIQUES;
+            case FINISHING -> BookletPart.FINISHING;
+            case COUNTS -> BookletPart.COUNTS;
+        };
+    }
+
+    abstract String format(
+            List<TermsVersion> versions,
+            Chart chart,
+            HookHand hand,
+            Language language,
+            OwnParts own,
+            List<BookletPart> parts);
 
     /** The border around a small piece, so that its stitches are seen; drawn simply, so that the page opens fast. */
     private static Optional<HtmlPage.Fabric> fabric(Chart chart, HookHand hand, Language language) {

@@ -43,15 +43,7 @@ final class PartsOption {
      * @throws BadInput if a part is there twice, the cover is not the first, or no part is left for a file
      */
     Files files(Edition edition, Messages says) {
-        for (int i = 0; i < chosen.size(); i++) {
-            String name = name(chosen.get(i));
-            if (chosen.indexOf(chosen.get(i)) < i) {
-                throw new BadInput(says.text("parts-twice", arg("part", name)));
-            }
-            if (i > 0 && chosen.get(i) == BookletPart.COVER) {
-                throw new BadInput(says.text("parts-cover", arg("first", name(chosen.get(0)))));
-            }
-        }
+        requireOnceAndCoverFirst(chosen, says);
         boolean second = workbook != null && !isAppendix();
         List<BookletPart> all = new ArrayList<>(new BookletParts(chosen, workbook != null).inOrder(edition));
         all.removeAll(leftOut);
@@ -74,11 +66,25 @@ final class PartsOption {
                 second ? Optional.of(new Second(workbook, new BookletParts(apart, false))) : Optional.empty());
     }
 
+    /** @throws BadInput if a part is there twice, or the cover is not the first */
+    static void requireOnceAndCoverFirst(List<BookletPart> chosen, Messages says) {
+        for (int i = 0; i < chosen.size(); i++) {
+            String name = name(chosen.get(i));
+            if (chosen.indexOf(chosen.get(i)) < i) {
+                throw new BadInput(says.text("parts-twice", arg("part", name)));
+            }
+            if (i > 0 && chosen.get(i) == BookletPart.COVER) {
+                throw new BadInput(says.text("parts-cover", arg("first", name(chosen.get(0)))));
+            }
+        }
+    }
+
     private boolean isAppendix() {
         return workbook.toString().equalsIgnoreCase(APPENDIX);
     }
 
-    private static String name(BookletPart part) {
+    /** A part as it is called here. */
+    static String name(BookletPart part) {
         return part.name().toLowerCase(Locale.ROOT);
     }
 }

@@ -139,7 +139,7 @@ final class PublishCommand implements Callable<Integer> {
                         wording.hand(),
                         judged.size(),
                         wording.layout(),
-                        false),
+                        wording.eachRound()),
                 new PrintingNotice(version, date),
                 of,
                 judged.isDraft(),

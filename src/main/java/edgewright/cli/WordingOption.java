@@ -25,6 +25,9 @@ final class WordingOption {
     @Option(names = "--layout", descriptionKey = "layout", paramLabel = "sentences|table", defaultValue = "sentences")
     private RoundsLayout layout;
 
+    @Option(names = "--each-round", descriptionKey = "each-round")
+    private boolean eachRound;
+
     /** The terms that were asked for, else those of the chart. */
     PrintedTerms terms(Chart chart) {
         return terms == null ? PrintedTerms.of(chart.terms()) : terms;
@@ -37,6 +40,11 @@ final class WordingOption {
     /** How the rounds are laid out. */
     RoundsLayout layout() {
         return layout;
+    }
+
+    /** Whether each round is told by itself. */
+    boolean eachRound() {
+        return eachRound;
     }
 
     /** The hand that holds the hook. */

@@ -3,6 +3,7 @@ package edgewright.cli;
 import static edgewright.texts.Arg.arg;
 
 import edgewright.booklet.WordsFormat;
+import edgewright.booklet.choice.BookletPart;
 import edgewright.booklet.own.PrintedMatter;
 import edgewright.chart.Chart;
 import edgewright.chart.Terms;
@@ -35,13 +36,13 @@ final class WriteCommand implements Callable<Integer> {
     private WordingOption wording;
 
     @Mixin
+    private WordsPartsOption parts;
+
+    @Mixin
     private OwnMatterInput own;
 
     @Option(names = "--format", paramLabel = "text|markdown|html")
     private WordsFormat format;
-
-    @Option(names = "--each-round")
-    private boolean eachRound;
 
     @Option(names = "--techniques")
     private boolean techniques;
@@ -65,17 +66,18 @@ final class WriteCommand implements Callable<Integer> {
                 judged.get().isDraft(),
                 wording.hand(),
                 wording.layout(),
-                eachRound,
+                wording.eachRound(),
                 techniques);
         List<Terms> terms = wording.terms(chart).inTurn();
         PrintedMatter matter = own.read(judged.get(), terminal);
+        List<BookletPart> chosen = parts.inOrder(terminal.says());
         if (to == null) {
             terminal.give((format == null ? WordsFormat.TEXT : format)
-                    .write(chart, options, terms, matter, terminal.language()));
+                    .write(chart, options, terms, matter, chosen, terminal.language()));
         } else {
             OutputFile output = new OutputFile(to, judged.get().file(), endings(), terminal);
             WordsFormat named = WordsFormat.ofName(to.getFileName().toString()).orElseThrow();
-            String words = named.write(chart, options, terms, matter, terminal.language());
+            String words = named.write(chart, options, terms, matter, chosen, terminal.language());
             output.write(out -> out.write(words.getBytes(StandardCharsets.UTF_8)));
             terminal.sayWritten(terminal.says().text("write-done", arg("file", ScreenText.name(output.path()))));
         }

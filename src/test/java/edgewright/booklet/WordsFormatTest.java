@@ -14,6 +14,7 @@ import edgewright.file.ChartFiles;
 import edgewright.file.ReadResult;
 import edgewright.testing.SampleFiles;
 import edgewright.texts.English;
+import edgewright.texts.Language;
 import edgewright.words.page.PatternPart;
 import edgewright.words.page.PatternText;
 import edgewright.words.page.PlainText;
@@ -92,17 +93,20 @@ class WordsFormatTest {
 
     @ParameterizedTest
     @MethodSource("charts")
-    void a_page_in_both_terms_is_valid_html_and_says_each_version_whole(Chart chart) throws Exception {
+    void a_page_in_both_terms_is_valid_html_and_says_all_of_each_and_nothing_without_terms_twice(Chart chart)
+            throws Exception {
         String html = WordsFormat.HTML.write(chart, WordingOptions.of(chart, English.LANGUAGE), BOTH, English.LANGUAGE);
         EmbeddedValidator validator = new EmbeddedValidator();
         validator.setOutputFormat(EmbeddedValidator.OutputFormat.GNU);
         assertThat(validator.validate(new ByteArrayInputStream(html.getBytes(StandardCharsets.UTF_8))))
                 .isEmpty();
         Document page = parsed(html);
-        assertThat(texts(page, "h1", "h2", "h3", "h4", "p", "dt", "dd", "caption", "th", "td").stream()
-                        .filter(text -> !text.isEmpty())
-                        .filter(text -> !List.of("Contents", "Chart").contains(text)))
-                .isEqualTo(inBothTerms(chart, false, true));
+        List<String> said = texts(page, "p", "dd");
+        assertThat(said).containsAll(inTermsAlone(chart, Terms.UK)).containsAll(inTermsAlone(chart, Terms.US));
+        List<String> alike = new ArrayList<>(inTermsAlone(chart, Terms.UK));
+        alike.retainAll(inTermsAlone(chart, Terms.US));
+        assertThat(alike).isNotEmpty();
+        assertThat(said.stream().filter(alike::contains)).doesNotHaveDuplicates();
         assertThat(page.getElementsByTagName("svg").getLength())
                 .isEqualTo(3 + page.getElementsByTagName("ol").getLength() - listsOfContents(page));
         assertThat(withoutFabric(html).length()).isLessThan(500_000);
@@ -140,50 +144,53 @@ class WordsFormatTest {
         Document page = parsed(html);
         Element main = (Element) page.getElementsByTagName("main").item(0);
         assertThat(children(main).map(each -> each.getAttribute("class") + each.getAttribute("lang")))
-                .containsExactly("", "", "versionen-GB", "versionen-US");
+                .containsSubsequence("", "versionen-GB", "versionen-US", "");
         Element contents = (Element) page.getElementsByTagName("nav").item(0);
         NodeList links = contents.getElementsByTagName("a");
         List<String> ways = IntStream.range(0, links.getLength())
                 .mapToObj(i -> ((Element) links.item(i)).getAttribute("href").substring(1))
                 .toList();
-        assertThat(ways).doesNotHaveDuplicates().contains("chart", "uk", "us", "uk-part-7", "us-part-7");
+        assertThat(ways).doesNotHaveDuplicates().contains("chart", "uk", "us", "uk-part-8", "us-part-8");
         assertThat(ways.stream().map(page::getElementById)).doesNotContainNull();
         assertThat(html.split("class=\"chip\"", -1))
-                .hasSize(1 + 2 * chart.yarnsUsed().size());
+                .hasSize(1 + chart.yarnsUsed().size());
+    }
+
+    /** The paragraphs of the parts whose words depend on terms, but for rounds. */
+    private static List<String> inTermsAlone(Chart chart, Terms terms) {
+        return PatternWriter.write(
+                        chart,
+                        WordingOptions.of(chart, English.LANGUAGE)
+                                .withTerms(terms)
+                                .withTechniques(true))
+                .parts()
+                .stream()
+                .filter(part -> part.kind() == PatternPart.Kind.NOTES
+                        || part.kind() == PatternPart.Kind.SET_UP
+                        || part.kind() == PatternPart.Kind.JOINING
+                        || part.kind() == PatternPart.Kind.ABBREVIATIONS)
+                .flatMap(part -> part.blocks().stream())
+                .filter(TextBlock.Prose.class::isInstance)
+                .map(block -> ((TextBlock.Prose) block).text())
+                .map(text -> text.replace(Language.NO_BREAK, ' '))
+                .toList();
     }
 
     @Test
-    void a_text_in_both_terms_has_one_title_and_a_heading_for_each_version() {
+    void a_text_in_both_terms_says_once_what_has_no_terms_and_each_round_in_both() {
         Chart chart = awkward();
-        assertThat(WordsFormat.TEXT.write(chart, WordingOptions.of(chart, English.LANGUAGE), BOTH, English.LANGUAGE))
-                .isEqualTo(version(chart, Terms.UK, 0, 1) + "\nUK terms\n========\n\n" + version(chart, Terms.UK, 1, 99)
-                        + "\nUS terms\n========\n\n" + version(chart, Terms.US, 1, 99));
-    }
-
-    private static String version(Chart chart, Terms terms, int from, int to) {
-        List<PatternPart> parts = PatternWriter.write(
-                        chart, WordingOptions.of(chart, English.LANGUAGE).withTerms(terms))
-                .parts();
-        return PlainText.of(new PatternText(parts.subList(from, Math.min(to, parts.size()))));
-    }
-
-    /** The first heading, then for each of the terms its name and the rest. */
-    private static List<String> inBothTerms(Chart chart, boolean together, boolean techniques) {
-        List<String> words = new ArrayList<>();
-        for (Terms terms : BOTH) {
-            List<PatternPart> parts = PatternWriter.write(
-                            chart,
-                            WordingOptions.of(chart, English.LANGUAGE)
-                                    .withTerms(terms)
-                                    .withTechniques(techniques))
-                    .parts();
-            if (words.isEmpty()) {
-                words.addAll(words(new PatternText(parts.subList(0, 1)), together));
-            }
-            words.add(terms + " terms");
-            words.addAll(words(new PatternText(parts.subList(1, parts.size())), together));
-        }
-        return words;
+        String text = WordsFormat.TEXT.write(chart, WordingOptions.of(chart, English.LANGUAGE), BOTH, English.LANGUAGE);
+        assertThat(text.lines().filter(line -> Pattern.matches("=+", line))).hasSize(4);
+        assertThat(text)
+                .containsOnlyOnce("\nWhat you need\n")
+                .containsOnlyOnce("\nUK terms\n====")
+                .containsOnlyOnce("\nUS terms\n====")
+                .containsOnlyOnce("\nFinishing\n")
+                .containsOnlyOnce("Weave in ");
+        assertThat(text.split("\nRounds\n", -1)).hasSize(3);
+        assertThat(text.indexOf("\nWhat you need\n")).isLessThan(text.indexOf("\nUK terms\n"));
+        assertThat(text.indexOf("\nUK terms and US terms\n"))
+                .isBetween(text.lastIndexOf("\nRounds\n"), text.indexOf("\nFinishing\n"));
     }
 
     private static int listsOfContents(Document page) {
@@ -286,9 +293,18 @@ class WordsFormatTest {
         Document both = parsed("<!DOCTYPE html><title>x</title>"
                 + renderer.render(parser.parse(WordsFormat.MARKDOWN.write(
                         chart, WordingOptions.of(chart, English.LANGUAGE), BOTH, English.LANGUAGE))));
-        assertThat(texts(both, "h1", "h2", "h3", "h4", "p", "li", "th", "td").stream()
-                        .filter(text -> !text.isEmpty()))
-                .isEqualTo(inBothTerms(chart, true, false));
+        List<String> said = texts(both, "h1", "h2", "h3", "h4", "p", "li", "th", "td");
+        for (Terms terms : BOTH) {
+            PatternText words = PatternWriter.write(
+                    chart, WordingOptions.of(chart, English.LANGUAGE).withTerms(terms));
+            assertThat(said)
+                    .containsAll(words(
+                            new PatternText(words.parts().stream()
+                                    .filter(part -> part.kind() == PatternPart.Kind.ROUNDS)
+                                    .toList()),
+                            true));
+        }
+        assertThat(said).containsOnlyOnce("What you need", "Finishing", "UK terms", "US terms");
     }
 
     @Test

@@ -24,6 +24,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -207,6 +208,35 @@ class WriteCommandTest {
                                     English.LANGUAGE),
                             ""));
         }
+    }
+
+    @Test
+    void thePartsThatWereChosenStandUnderTheTitleInTheirOrderAndNoOther() throws IOException {
+        String chart = Charts.sound(folder).toString();
+        assertThat(headings(run("write", chart, "--parts", "words,facts", "--leave-out", "counts")))
+                .containsExactly(
+                        "Rounds",
+                        "Terms",
+                        "What you need",
+                        "Notes",
+                        "Abbreviations",
+                        "Set-up",
+                        "Joining and closing a round");
+        assertThat(headings(run("write", chart, "--parts", "finishing"))).containsExactly("Finishing");
+        assertThat(run("write", chart, "--parts", "guide").err())
+                .isEqualTo(
+                        "--parts: words have no part guide, expected parts of: cover, introduction, facts, chart, words, "
+                                + "techniques, counts, finishing, sections\n");
+        assertThat(run("write", chart, "--parts", "words", "--leave-out", "words"))
+                .isEqualTo(new Ended(2, "", "--leave-out: no part is left, expected at least one\n"));
+    }
+
+    private static List<String> headings(Ended ended) {
+        List<String> lines = ended.out().lines().toList();
+        return IntStream.range(1, lines.size())
+                .filter(i -> lines.get(i).matches("-+"))
+                .mapToObj(i -> lines.get(i - 1))
+                .toList();
     }
 
     private static String words(WordingOptions options) {

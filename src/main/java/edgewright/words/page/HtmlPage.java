@@ -7,30 +7,30 @@ import edgewright.chart.PerSide;
 import edgewright.chart.Yarn;
 import edgewright.texts.Messages;
 import edgewright.words.technique.ToldTechnique;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
  * A written pattern as one file of HTML, which asks for nothing from elsewhere. Parts have headings of the second level and
  * rounds of the third, words and yarns stand in definition lists, counts in a table whose heads say which way they go. Of two
- * versions each is a section with a heading and a language of its own, and its parts and rounds are one level lower; both show
- * the same chart. It is made for narrow and wide screens, light and dark, for paper, and for whoever has it read aloud.
+ * versions what differs is a section with a heading and a language of its own, and its parts and rounds are one level lower; what
+ * has no terms in it, and the chart, stand once. It is made for narrow and wide screens, light and dark, for paper, and for whoever has it read aloud.
  */
 public final class HtmlPage implements TextBlockPrinter {
-    private static final String STYLE = style();
+    private static final String STYLE = HtmlWords.style();
 
     private final Messages says;
     private final List<Yarn> yarns;
     private final List<TermsVersion> versions;
     private final boolean single;
+    /** What several versions share. */
+    private final TermsParts shared;
+    /** Whether a part of one version among several is printed. */
+    private boolean inVersion;
+
     private final OwnParts own;
     private final Figures figures;
     private final StringBuilder html = new StringBuilder();
@@ -48,8 +48,9 @@ public final class HtmlPage implements TextBlockPrinter {
         this.figures = figures;
         this.says = versions.get(0).language().messages("words/page");
         this.yarns = chart.yarnsUsed();
-        this.versions = versions;
         this.single = versions.size() == 1;
+        this.shared = new TermsParts(versions);
+        this.versions = single ? versions : shared.apart();
     }
 
     /** Makes the figure of a technique, an element that shows it and says what it shows; the text goes before each id in it. */
@@ -102,8 +103,11 @@ public final class HtmlPage implements TextBlockPrinter {
         if (page.single) {
             page.parts(versions.get(0), picture);
         } else {
+            page.shared.before().forEach(page::part);
             picture.ifPresent(page::picture);
-            versions.forEach(page::version);
+            page.versions.forEach(page::version);
+            page.end();
+            page.shared.after().forEach(page::part);
         }
         page.own(own.closing(), own.opening().size());
         page.html.append("</main>\n").append(OwnHtml.imprint(own.imprint())).append("</body>\n</html>\n");
@@ -116,7 +120,7 @@ public final class HtmlPage implements TextBlockPrinter {
         html.append("<!DOCTYPE html>\n<html lang=\"")
                 .append(first.tag())
                 .append("\">\n<head>\n<meta charset=\"utf-8\">\n<title>")
-                .append(escape(title))
+                .append(HtmlWords.escape(title))
                 .append("</title>\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
                 .append("<meta name=\"color-scheme\" content=\"light dark\">\n<style>\n")
                 .append(STYLE)
@@ -129,12 +133,13 @@ public final class HtmlPage implements TextBlockPrinter {
 
     private void contents(boolean chart) {
         html.append("<nav aria-labelledby=\"contents\">\n<h2 id=\"contents\">")
-                .append(escape(says.text("contents")))
+                .append(HtmlWords.escape(says.text("contents")))
                 .append("</h2>\n<ol>\n");
         ownLinks(own.opening(), 0);
         if (single) {
             links(versions.get(0), chart);
         } else {
+            shared.before().forEach(part -> link(id(part), part.heading()));
             if (chart) {
                 link("chart", says.text("chart"));
             }
@@ -143,11 +148,13 @@ public final class HtmlPage implements TextBlockPrinter {
                 html.append("<li lang=\"").append(version.tag()).append("\"><a href=\"#");
                 html.append(version.id())
                         .append("\">")
-                        .append(escape(version.name()))
+                        .append(HtmlWords.escape(version.name()))
                         .append("</a>\n<ol>\n");
                 links(version, false);
                 html.append("</ol>\n</li>\n");
             }
+            end();
+            shared.after().forEach(part -> link(id(part), part.heading()));
         }
         ownLinks(own.closing(), own.opening().size());
         html.append("</ol>\n</nav>\n");
@@ -176,7 +183,7 @@ public final class HtmlPage implements TextBlockPrinter {
 
     private void link(String id, String words) {
         html.append("<li><a href=\"#").append(id).append("\">");
-        html.append(escape(words)).append("</a></li>\n");
+        html.append(HtmlWords.escape(words)).append("</a></li>\n");
     }
 
     private void fabric(Fabric fabric) {
@@ -192,7 +199,7 @@ public final class HtmlPage implements TextBlockPrinter {
 
     private void picture(String picture) {
         html.append("<section>\n<h2 id=\"chart\">")
-                .append(escape(says.text("chart")))
+                .append(HtmlWords.escape(says.text("chart")))
                 .append("</h2>\n<figure>\n")
                 .append(picture);
         element("figcaption", says.text("picture"));
@@ -202,14 +209,23 @@ public final class HtmlPage implements TextBlockPrinter {
     private void version(TermsVersion version) {
         begin(version);
         html.append("<section class=\"version\" lang=\"").append(version.tag()).append("\">\n<h2 id=\"");
-        html.append(version.id()).append("\">").append(escape(version.name())).append("</h2>\n");
+        html.append(version.id())
+                .append("\">")
+                .append(HtmlWords.escape(version.name()))
+                .append("</h2>\n");
         parts(version, Optional.empty());
         html.append("</section>\n");
     }
 
     private void begin(TermsVersion version) {
-        prefix = single ? "" : version.id() + "-";
-        yarnsSeen = 0;
+        inVersion = true;
+        prefix = version.id() + "-";
+    }
+
+    /** What follows belongs to no version. */
+    private void end() {
+        inVersion = false;
+        prefix = "";
     }
 
     private void parts(TermsVersion version, Optional<String> picture) {
@@ -223,13 +239,13 @@ public final class HtmlPage implements TextBlockPrinter {
 
     private void part(PatternPart part) {
         kind = part.kind();
-        String level = single ? "h2" : "h3";
+        String level = inVersion ? "h3" : "h2";
         html.append(kind == PatternPart.Kind.TECHNIQUES ? "<section class=\"techniques\">\n<" : "<section>\n<")
                 .append(level)
                 .append(" id=\"")
                 .append(id(part))
                 .append("\">");
-        html.append(escape(part.heading())).append("</").append(level).append(">\n");
+        html.append(HtmlWords.escape(part.heading())).append("</").append(level).append(">\n");
         part.blocks().forEach(block -> block.printOn(this));
         endList();
         if (shownBeside.add(kind)) {
@@ -254,8 +270,11 @@ public final class HtmlPage implements TextBlockPrinter {
             html.append("<dl>\n");
             inList = true;
         }
-        html.append("<div><dt>").append(chip()).append(escape(entry.word())).append("</dt><dd>");
-        html.append(escape(entry.text())).append("</dd></div>\n");
+        html.append("<div><dt>")
+                .append(chip())
+                .append(HtmlWords.escape(entry.word()))
+                .append("</dt><dd>");
+        html.append(HtmlWords.escape(entry.text())).append("</dd></div>\n");
     }
 
     /** A square in the colour of the yarn whose turn it is. The yarns of a pattern are those that its chart uses, in their order. */
@@ -276,7 +295,7 @@ public final class HtmlPage implements TextBlockPrinter {
                 .append("round-")
                 .append(round.round())
                 .append("\">\n");
-        element(single ? "h3" : "h4", round.name());
+        element(inVersion ? "h4" : "h3", round.name());
         round.steps().stream().forEach(line -> element("p", line));
         html.append("</div>\n");
     }
@@ -284,13 +303,17 @@ public final class HtmlPage implements TextBlockPrinter {
     @Override
     public void counts(TextBlock.CountsTable table) {
         endList();
-        html.append("<table>\n<caption>").append(escape(table.caption())).append("</caption>\n");
+        html.append("<table>\n<caption>")
+                .append(HtmlWords.escape(table.caption()))
+                .append("</caption>\n");
         head(table.columns(), true);
         for (List<String> row : table.rows()) {
-            html.append("<tr><th scope=\"row\">").append(escape(row.get(0))).append("</th>");
+            html.append("<tr><th scope=\"row\">")
+                    .append(HtmlWords.escape(row.get(0)))
+                    .append("</th>");
             for (int column = 1; column < row.size(); column++) {
                 html.append("<td").append(ofColumn(column)).append('>');
-                html.append(escape(row.get(column))).append("</td>");
+                html.append(HtmlWords.escape(row.get(column))).append("</td>");
             }
             html.append("</tr>\n");
         }
@@ -309,11 +332,11 @@ public final class HtmlPage implements TextBlockPrinter {
         for (TextBlock.RoundRow row : table.rows()) {
             html.append("<tr id=\"").append(prefix).append("round-").append(row.round());
             html.append("\"><th scope=\"row\">")
-                    .append(escape(row.cells().get(0)))
+                    .append(HtmlWords.escape(row.cells().get(0)))
                     .append("</th>");
             for (int cell = 1; cell < row.cells().size(); cell++) {
                 html.append(row.across() && cell == 2 ? "<td colspan=\"3\">" : "<td>");
-                html.append(escape(row.cells().get(cell))).append("</td>");
+                html.append(HtmlWords.escape(row.cells().get(cell))).append("</td>");
             }
             html.append("</tr>\n");
         }
@@ -327,7 +350,7 @@ public final class HtmlPage implements TextBlockPrinter {
             html.append("<th scope=\"col\"")
                     .append(numbers ? ofColumn(column) : "")
                     .append('>');
-            html.append(escape(columns.get(column))).append("</th>");
+            html.append(HtmlWords.escape(columns.get(column))).append("</th>");
         }
         html.append("</tr>\n</thead>\n<tbody>\n");
     }
@@ -344,9 +367,11 @@ public final class HtmlPage implements TextBlockPrinter {
         String name = told.shown().kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
         String id = prefix + "technique-" + name + "-" + told.shown().chains() + "-";
         html.append("<div>\n");
-        element(single ? "h3" : "h4", told.title());
+        element(inVersion ? "h4" : "h3", told.title());
         html.append("<figure>\n").append(figures.of(told, id)).append("</figure>\n<ol>\n");
-        told.steps().forEach(step -> html.append("<li><p>").append(escape(step)).append("</p></li>\n"));
+        told.steps()
+                .forEach(step ->
+                        html.append("<li><p>").append(HtmlWords.escape(step)).append("</p></li>\n"));
         html.append("</ol>\n</div>\n");
     }
 
@@ -361,37 +386,9 @@ public final class HtmlPage implements TextBlockPrinter {
         html.append('<')
                 .append(name)
                 .append('>')
-                .append(escape(words))
+                .append(HtmlWords.escape(words))
                 .append("</")
                 .append(name)
                 .append(">\n");
-    }
-
-    /** Words for HTML. Characters that it does not allow become the sign for an unknown character. */
-    static String escape(String words) {
-        return words.codePoints()
-                .mapToObj(c -> switch (c) {
-                    case '&' -> "&amp;";
-                    case '<' -> "&lt;";
-                    case '>' -> "&gt;";
-                    default -> isAllowed(c) ? Character.toString(c) : "\ufffd";
-                })
-                .collect(Collectors.joining());
-    }
-
-    /** What https://html.spec.whatwg.org/multipage/syntax.html#text-2 lets stand in text. */
-    private static boolean isAllowed(int c) {
-        boolean control = Character.getType(c) == Character.CONTROL && c != '\t' && c != '\n';
-        boolean surrogate = Character.getType(c) == Character.SURROGATE;
-        boolean nonCharacter = (c & 0xfffe) == 0xfffe || (c >= 0xfdd0 && c <= 0xfdef);
-        return !control && !surrogate && !nonCharacter;
-    }
-
-    private static String style() {
-        try (InputStream css = HtmlPage.class.getResourceAsStream("/edgewright/words/page.css")) {
-            return new String(css.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }

@@ -28,16 +28,15 @@ public final class MarkdownText implements TextBlockPrinter {
     private boolean inList;
 
     /** Signs before the heading of a part; that of a round has one more. */
-    private final String level;
+    private String level = "##";
 
-    private MarkdownText(Messages phrases, boolean single) {
+    private MarkdownText(Messages phrases) {
         this.phrases = phrases;
-        this.level = single ? "##" : "###";
     }
 
     /**
-     * The whole pattern; the last line ends with a line feed. Of several versions each has a heading of the second level, and
-     * its parts are one level lower.
+     * The whole pattern; the last line ends with a line feed. Of several versions each has a heading of the second level, under
+     * it the parts that differ, one level lower.
      *
      * @param versions of one chart, at least one
      */
@@ -48,17 +47,28 @@ public final class MarkdownText implements TextBlockPrinter {
     /** The same with what the designer adds; of pictures it says what they show. */
     public static String of(List<TermsVersion> versions, OwnParts own) {
         boolean single = versions.size() == 1;
-        MarkdownText page = new MarkdownText(versions.get(0).language().messages("words/phrases"), single);
+        MarkdownText page = new MarkdownText(versions.get(0).language().messages("words/phrases"));
         page.part(versions.get(0).heading());
         page.own(own, false);
-        for (TermsVersion version : versions) {
-            if (!single) {
-                page.paragraph("## " + escape(version.name()));
-            }
-            version.body().forEach(page::part);
+        if (single) {
+            versions.get(0).body().forEach(page::part);
+        } else {
+            page.versions(new TermsParts(versions));
         }
         page.own(own, true);
         return page.text.toString();
+    }
+
+    private void versions(TermsParts parts) {
+        level = "##";
+        parts.before().forEach(this::part);
+        for (TermsVersion version : parts.apart()) {
+            paragraph("## " + escape(version.name()));
+            level = "###";
+            version.body().forEach(this::part);
+        }
+        level = "##";
+        parts.after().forEach(this::part);
     }
 
     private void part(PatternPart part) {

@@ -10,7 +10,7 @@ final class OwnHtml {
     /** A section with a heading; its pictures stand after its text. */
     static String section(OwnParts.Part part, String id) {
         StringBuilder html = new StringBuilder("<section class=\"own\">\n<h2 id=\"" + id + "\">");
-        html.append(HtmlPage.escape(part.title())).append("</h2>\n");
+        html.append(HtmlWords.escape(part.title())).append("</h2>\n");
         text(part.text(), html);
         html.append(pictures(part.pictures())).append("</section>\n");
         return html.toString();
@@ -31,7 +31,7 @@ final class OwnHtml {
                     .append("\" loading=\"lazy\">\n");
             if (!picture.caption().isEmpty()) {
                 html.append("<figcaption>")
-                        .append(HtmlPage.escape(picture.caption()))
+                        .append(HtmlWords.escape(picture.caption()))
                         .append("</figcaption>\n");
             }
             html.append("</figure>\n");
@@ -46,7 +46,7 @@ final class OwnHtml {
         }
         StringBuilder html = new StringBuilder("<footer class=\"own\">\n<dl>\n");
         for (OwnParts.Line line : imprint) {
-            html.append("<div><dt>").append(HtmlPage.escape(line.label())).append("</dt><dd>\n");
+            html.append("<div><dt>").append(HtmlWords.escape(line.label())).append("</dt><dd>\n");
             text(line.text(), html);
             html.append("</dd></div>\n");
         }
@@ -90,12 +90,12 @@ final class OwnHtml {
                 .ifPresent(link ->
                         html.append("<a href=\"").append(attribute(link)).append("\">"));
         html.append(name.isEmpty() ? "" : "<" + name + ">")
-                .append(HtmlPage.escape(span.text()))
+                .append(HtmlWords.escape(span.text()))
                 .append(name.isEmpty() ? "" : "</" + name + ">")
                 .append(span.link().isPresent() ? "</a>" : "");
     }
 
     private static String attribute(String words) {
-        return HtmlPage.escape(words).replace("\"", "&quot;");
+        return HtmlWords.escape(words).replace("\"", "&quot;");
     }
 }

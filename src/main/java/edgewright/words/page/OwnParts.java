@@ -66,6 +66,12 @@ public record OwnParts(
         }
     }
 
+    /** The same without what stands before the pattern, or after it. */
+    public OwnParts without(boolean before, boolean after) {
+        return new OwnParts(
+                cover, before ? List.of() : opening, beside, after ? List.of() : closing, pictureTitle, imprint);
+    }
+
     /** The pictures after a part of the pattern. */
     List<Picture> beside(PatternPart.Kind part) {
         return beside.getOrDefault(part, List.of());

@@ -46,7 +46,7 @@ public final class PlainText implements TextBlockPrinter {
     }
 
     /**
-     * Versions of one pattern after one another, each under its own heading; the last line ends with a line feed.
+     * Versions of one pattern after one another, what differs in each under its own heading; the last line ends with a line feed.
      *
      * @param versions of one chart, at least one; one alone is printed as {@link #of(PatternText)} prints it
      */
@@ -70,10 +70,17 @@ public final class PlainText implements TextBlockPrinter {
     }
 
     private void versions(List<TermsVersion> versions) {
-        for (TermsVersion version : versions) {
+        TermsParts parts = new TermsParts(versions);
+        parts.before().forEach(this::part);
+        for (TermsVersion version : parts.apart()) {
             text.append('\n');
             heading(version.name(), "=");
             version.body().forEach(this::part);
+        }
+        if (!parts.after().isEmpty()) {
+            text.append('\n');
+            heading(parts.name(), "=");
+            parts.after().forEach(this::part);
         }
     }
 

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * A pattern in one of the terms. Printed together with another version of the same chart, the title and what else heads the
- * first one head both; each is complete below its own heading.
+ * A pattern in one of the terms. Printed together with another version of the same chart, what has no terms in it stands once,
+ * outside both, and the rest of each below its own heading.
  *
  * @param language the language of the words
  * @param terms those that the words are in

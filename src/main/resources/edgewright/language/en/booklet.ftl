@@ -43,9 +43,6 @@ link-words-US = in words, US terms: page
 link-only-UK = the same in words: page
 link-only-US = the same in words: page
 both-heading = { $heading }, { $terms }
-# A technique whose figure stands once for both terms
-both-title = { $one } / { $other }
-both-step = { $first }: { $one } { $second }: { $other }
 
 # Which of the published advice for readers with low vision the large print edition meets.
 large-heading = About this large print
