@@ -6,7 +6,7 @@ package edgewright.draw.fabric;
  */
 record Hand(int way) {
     /** How many ways there are for a stitch to lie. More would not be told apart, and each is a stamp of its own. */
-    static final int WAYS = 9;
+    static final int WAYS = 5;
 
     /** How far stitches drift together, at most, and over how many cells from one way to another. */
     private static final double DRIFT = 0.16;
@@ -15,6 +15,9 @@ record Hand(int way) {
 
     /** How far a single stitch is off from its neighbours, at most. */
     private static final double JITTER = 0.035;
+
+    /** Steps of a drift to a cell. */
+    private static final double STEPS = 40;
 
     /** How the stitch lies that is worked in a cell. */
     static Hand at(int x, int y) {
@@ -27,9 +30,14 @@ record Hand(int way) {
      */
     static double[] drift(int x, int y) {
         return new double[] {
-            DRIFT * field(x, y, 0x51L) + JITTER * scattered(x, y, 0x52L),
-            DRIFT * field(x, y, 0x53L) + JITTER * scattered(x, y, 0x54L)
+            rounded(DRIFT * field(x, y, 0x51L) + JITTER * scattered(x, y, 0x52L)),
+            rounded(DRIFT * field(x, y, 0x53L) + JITTER * scattered(x, y, 0x54L))
         };
+    }
+
+    /** In steps too small to be seen: numbers that come again make a printed file smaller. */
+    private static double rounded(double cells) {
+        return Math.round(cells * STEPS) / STEPS;
     }
 
     /** A number from -1 to 1 that changes smoothly from cell to cell. */

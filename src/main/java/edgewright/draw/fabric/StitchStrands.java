@@ -94,7 +94,7 @@ final class StitchStrands {
         for (int i = 0; i < chains; i++) {
             within.add(aroundCorner()
                     .along((i + 0.1) / chains, (i + 0.95) / chains, 0, 0, 0)
-                    .thick(0.1, 0.3, 0.2));
+                    .thick(0.08, 0.2, 0.12));
         }
         return within;
     }
@@ -106,7 +106,7 @@ final class StitchStrands {
 
     /** The open hole that the chains of a corner leave towards the piece. */
     static PenPath hole(Detail detail) {
-        return PenPath.circle(-0.26, -0.26, detail == Detail.SIMPLE ? 0.16 : 0.24);
+        return PenPath.circle(-0.26, -0.26, detail == Detail.SIMPLE ? 0.16 : 0.23);
     }
 
     /** Chains along a curve: each a link of two strands that part on the way and come together in the next. */

@@ -49,7 +49,7 @@ final class YarnBrush {
     /** What is open between strands, in their shadow. */
     void dark(Strand strand) {
         if (detail != Detail.SIMPLE) {
-            layer(strand, 1, 0, ColourMixing.shade(tones.hollow(), 0.5), 4);
+            layer(strand, 1, 0, ColourMixing.shade(tones.hollow(), 0.35), 4);
         }
     }
 

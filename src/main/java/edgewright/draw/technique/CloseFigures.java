@@ -17,7 +17,7 @@ final class CloseFigures {
     private static final double SHOWN = 1.35;
 
     /** How far below the way of the needle the closed round is drawn. */
-    private static final double CLOSED = 2.1;
+    private static final double CLOSED = 2.05;
 
     private static final double FROM = -2.35;
     private static final double TO = 3.25;
@@ -109,14 +109,21 @@ final class CloseFigures {
         // does.
         double shift = atCorner ? 0.8 : 0;
         double nextBelow = atCorner ? -1 + shift : 0;
-        board.ground(DARK, FROM - 0.05, LOW - 0.95, TO + 0.05, LOW + 0.15);
+        boolean below = lowest < LOW;
+        if (below) {
+            board.ground(DARK, FROM - 0.05, Math.max(lowest, LOW - 0.95), TO + 0.05, LOW + 0.15);
+        }
         board.ground(LIGHT, FROM - 0.05, LOW + 0.2, atCorner ? -1.75 : last + 0.3, HIGH + 0.15);
         board.ground(LIGHT, first - 0.3, LOW + 0.2, TO + 0.05, HIGH + 0.15);
-        fabric.posts(DARK, nextBelow - 2, atCorner ? -1 : 3, LOW - 1.05, LOW);
-        if (atCorner) {
-            fabric.posts(DARK, 1 + shift, 2 + shift, LOW - 1.05, LOW);
+        if (lowest < LOW - 0.5) {
+            fabric.posts(DARK, nextBelow - 2, atCorner ? -1 : 3, LOW - 1.05, LOW);
+            if (atCorner) {
+                fabric.posts(DARK, 1 + shift, 2 + shift, LOW - 1.05, LOW);
+            }
         }
-        fabric.backs(DARK, nextBelow - 2, nextBelow + 3, LOW);
+        if (below) {
+            fabric.backs(DARK, nextBelow - 2, nextBelow + 3, LOW);
+        }
         for (int i = -2; i <= (atCorner ? -2 : 0); i++) {
             fabric.post(LIGHT, i + last / 2, LOW - 0.02, i + last, HIGH);
         }
@@ -127,7 +134,9 @@ final class CloseFigures {
             double foot = !atCorner ? i : i == 1 ? 1 : i - 1 + shift;
             fabric.post(LIGHT, foot, LOW - 0.02, first + i - 1, HIGH);
         }
-        fabric.fronts(DARK, nextBelow - 2, nextBelow + 3, LOW);
+        if (below) {
+            fabric.fronts(DARK, nextBelow - 2, nextBelow + 3, LOW);
+        }
         board.cropBelow(lowest);
     }
 }

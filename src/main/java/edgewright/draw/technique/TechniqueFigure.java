@@ -50,9 +50,9 @@ public final class TechniqueFigure {
             case CORNER -> new Sheet(OF_CORNER[shown.chains()], 24, 9.5);
             case TWO_IN_ONE -> new Sheet(39, 17, 10);
             case TWO_TOGETHER -> new Sheet(38, 17, 9.2);
-            case INVISIBLE_JOIN -> new Sheet(53, 18.5, 10.6);
+            case INVISIBLE_JOIN -> new Sheet(54, 18.4, 10.6);
             case SLIP_JOIN -> new Sheet(47, 17.5, 11.4);
-            case LAYERS -> new Sheet(42, 19.5, 10);
+            case LAYERS -> new Sheet(43.5, 19.5, 10);
         };
     }
 

@@ -35,7 +35,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class WorkedFabricTest {
     private static final double MM_PER_INCH = 25.4;
     /** How far the middle of the chains lies from that of their cell, on either axis, in cells. */
-    private static final double CHAINS_OUTWARDS = 0.06;
+    private static final double CHAINS_OUTWARDS = 0.1;
 
     private static final PerSide<Integer> REPEATS = PerSide.pairs(2, 1);
 
@@ -83,9 +83,10 @@ class WorkedFabricTest {
                             int column = x + rounds + 2;
                             int columns = grid.width() + 2 * rounds + 4;
                             int drawn = hand == HookHand.LEFT ? columns - 1 - column : column;
-                            // A corner is open towards the piece: its chains lie in the outer half of its cell.
+                            // A corner is open towards the piece: its chains lie in the outer half of its cell, but for
+                            // the last round, with paper beyond.
                             boolean corner = grid.contentOf(new GridCell(x, y)) instanceof GridContent.CornerChains;
-                            double outwards = corner ? CHAINS_OUTWARDS * pixels : 0;
+                            double outwards = corner ? CHAINS_OUTWARDS * pixels / (round < rounds ? 1 : 2) : 0;
                             double right = (x < 0) == (hand == HookHand.RIGHT) ? -outwards : outwards;
                             double down = y < 0 ? -outwards : outwards;
                             Colour middle =
