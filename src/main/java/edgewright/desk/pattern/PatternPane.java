@@ -19,7 +19,9 @@ import edgewright.words.write.PatternWriter;
 import edgewright.words.write.RoundsLayout;
 import edgewright.words.write.WordingOptions;
 import java.awt.Component;
-import java.awt.event.HierarchyEvent;
+import java.awt.Window;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -28,10 +30,10 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import javax.swing.JButton;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JToggleButton;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 
 /**
@@ -47,14 +49,23 @@ public final class PatternPane extends JPanel {
     private final transient Settings settings;
     private final transient Messages says;
     private final transient Messages common;
+    private final transient Consumer<String> news;
     private final transient PatternWriting writing = new PatternWriting();
     private final transient PatternReading reading;
     private final transient Runnable write = new WhileShown(this, this::write);
     private final WordsText words = new WordsText();
-    private final JLabel heading = Look.heading("");
     private final JToggleButton eachRound = new JToggleButton();
     private final Map<Terms, JToggleButton> choice = new EnumMap<>(Terms.class);
     private Terms terms;
+    private String told = "";
+    private transient Optional<Window> window = Optional.empty();
+    /** For whom and how is published may have been chosen anew while another window was in front. */
+    private final transient WindowAdapter back = new WindowAdapter() {
+        @Override
+        public void windowActivated(WindowEvent event) {
+            write.run();
+        }
+    };
     /** What was written last, or is being written. */
     private transient Optional<Written> written = Optional.empty();
 
@@ -64,7 +75,7 @@ public final class PatternPane extends JPanel {
     /**
      * The words of the chart on the bench.
      *
-     * @param news is told when the words could not be copied
+     * @param news is told what is read, and when the words could not be copied
      * @param toChart gives the chart the focus
      */
     public PatternPane(Workbench bench, ChartView view, Settings settings, Consumer<String> news, Runnable toChart) {
@@ -72,29 +83,35 @@ public final class PatternPane extends JPanel {
         this.bench = bench;
         this.view = view;
         this.settings = settings;
+        this.news = news;
         says = view.language().messages("desk/pattern");
         common = view.language().messages("desk/common");
         terms = bench.chart().terms();
-        heading.setName("wordsHeading");
         words.getAccessibleContext().setAccessibleName(says.text("words-name"));
-        add(heading, "wmin 0");
+        add(Look.heading(says.text("heading")), "wmin 0");
         add(termsChoice());
         add(eachRound());
-        add(copy(news), "wrap");
+        add(copy(), "wrap");
         JScrollPane scroll = new JScrollPane(words);
         scroll.setName("wordsScroll");
         add(scroll, "span, hmin 40");
         reading = new PatternReading(bench, view, words, this::tell, toChart);
-        tell("");
         bench.listen(this::changed);
         view.listen(change -> write.run());
-        // What is published for may have been chosen anew while another window was in front.
-        addHierarchyListener(event -> {
-            if ((event.getChangeFlags() & HierarchyEvent.SHOWING_CHANGED) != 0 && isShowing()) {
-                write.run();
-            }
-        });
         write.run();
+    }
+
+    @Override
+    public void addNotify() {
+        super.addNotify();
+        window = Optional.ofNullable(SwingUtilities.getWindowAncestor(this));
+        window.ifPresent(of -> of.addWindowListener(back));
+    }
+
+    @Override
+    public void removeNotify() {
+        window.ifPresent(of -> of.removeWindowListener(back));
+        super.removeNotify();
     }
 
     private JPanel termsChoice() {
@@ -127,7 +144,7 @@ public final class PatternPane extends JPanel {
         return eachRound;
     }
 
-    private JButton copy(Consumer<String> news) {
+    private JButton copy() {
         JButton copy = Forms.caption(new JButton(), says.text("copy"), says.text("copy-tip"));
         copy.setName("copyWords");
         copy.addActionListener(event -> {
@@ -141,11 +158,15 @@ public final class PatternPane extends JPanel {
         return copy;
     }
 
-    /** Says what is read, where it is seen and to whoever listens to a screen reader; or the name of the pane. */
+    /** Says what is read: to the status line, which has room for it, and to whoever listens to a screen reader. */
     private void tell(String sentence) {
-        heading.setText(sentence.isEmpty() ? says.text("heading") : sentence);
-        heading.setToolTipText(sentence.isEmpty() ? null : sentence);
-        words.getAccessibleContext().setAccessibleDescription(sentence);
+        if (!sentence.equals(told)) {
+            told = sentence;
+            words.getAccessibleContext().setAccessibleDescription(sentence);
+            if (!sentence.isEmpty()) {
+                news.accept(sentence);
+            }
+        }
     }
 
     private void changed(WorkbenchChange change) {

@@ -141,7 +141,8 @@ final class PatternReading {
     }
 
     private void goThere() {
-        mark.ifPresent(at -> bench.moveCursor(at.stitch().place()));
+        // The words may be older than an edit of this very moment.
+        mark.map(at -> at.stitch().place()).filter(bench.chart()::has).ifPresent(bench::moveCursor);
     }
 
     /** Lights what is pointed at and what is read, here and on the chart, and tells what is read. */
@@ -246,7 +247,9 @@ final class PatternReading {
         @Override
         public void focusGained(FocusEvent event) {
             focused = true;
-            mark.filter(at -> bench.chart().has(bench.cursor())).ifPresent(at -> at.goTo(bench.cursor()));
+            if (shown.isPresent() && shown.get().said().chart().has(bench.cursor())) {
+                mark.orElseThrow().goTo(bench.cursor());
+            }
             light();
         }
 

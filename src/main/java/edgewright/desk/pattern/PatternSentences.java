@@ -33,7 +33,9 @@ final class PatternSentences {
                 .replace(Language.NO_BREAK, ' ');
         SideInstructions side = rounds.rounds().get(0).stretch(stitch.side());
         boolean alone = side.before().isEmpty() && side.after().isEmpty();
-        String where = says.text(alone ? "part-side" : "part-" + stitch.told().part());
+        String where = alone
+                ? says.text("all-along")
+                : says.text("part-" + stitch.told().part());
         if (words.piece().span().said() instanceof Said.Stitches stitches && stitches.count() > 1) {
             return says.text(
                     "read-of",
@@ -41,7 +43,7 @@ final class PatternSentences {
                     arg("where", where),
                     arg("words", text),
                     number("nth", stitches.nth(stitch.told())),
-                    number("count", stitches.count()));
+                    number("of", stitches.count()));
         }
         return says.text("read", number("round", stitch.place().round()), arg("where", where), arg("words", text));
     }

@@ -34,9 +34,13 @@ final class WordsText extends JTextPane {
 
     /** The typeface and the colour are those of the desk: a document has others of its own, and black for any ground. */
     private static final class Lines extends DefaultStyledDocument {
+        // Asked for with every word that is measured.
+        private final Font plain = Look.font(FONT_SIZE);
+        private final Font bold = plain.deriveFont(Font.BOLD);
+
         @Override
         public Font getFont(AttributeSet letters) {
-            return Look.font(FONT_SIZE).deriveFont(StyleConstants.isBold(letters) ? Font.BOLD : Font.PLAIN);
+            return StyleConstants.isBold(letters) ? bold : plain;
         }
 
         @Override

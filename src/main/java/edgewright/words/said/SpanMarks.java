@@ -45,6 +45,9 @@ public final class SpanMarks {
 
     /** A text that was made of marked pieces, without the marks. */
     public SaidText taken(String marked) {
+        if (marked.indexOf(BEGIN) < 0) {
+            return new SaidText(marked, List.of());
+        }
         StringBuilder text = new StringBuilder(marked.length());
         List<SaidSpan> spans = new ArrayList<>();
         Deque<Open> open = new ArrayDeque<>();

@@ -18,13 +18,13 @@ unworkable = { $errors ->
    *[other] these rounds: they cannot be worked as they are
     }.
 
-# What is read, a stitch and its words. $where: part-...; $words: as the pattern has them
+# What is read, a stitch and its words. $where: part-... or all-along; $words: as the pattern has them
 read = Round { $round }, { $where }: { $words }
-read-of = Round { $round }, { $where }: { $words }, { $nth } of { $count }
+read-of = Round { $round }, { $where }: { $words }, { $nth } of { $of }
 part-BEFORE = from the corner
 part-GROUP = in the repeat
 part-AFTER = to the corner
-part-side = all along the side
+all-along = all along the side
 
 # The keys in the words
 does-next = The next stitch, as a maker works
