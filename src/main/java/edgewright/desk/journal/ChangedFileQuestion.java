@@ -43,7 +43,7 @@ final class ChangedFileQuestion {
         this.bench = bench;
         this.theirs = theirs;
         Messages says = language.messages("desk/journal");
-        charts = new ComparedCharts(says.text("changed-here"), says.text("changed-there"), language);
+        charts = new ComparedCharts(Optional.of(says.text("changed-here")), says.text("changed-there"), language);
         String name = ShortText.of(String.valueOf(file.getFileName()), MOST_OF_NAME);
         dialog = new ChoiceDialog(
                 owner, ModalityType.MODELESS, "changedFile", says.text("changed-sentence", arg("file", name)), charts);

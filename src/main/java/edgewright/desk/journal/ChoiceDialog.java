@@ -2,7 +2,9 @@ package edgewright.desk.journal;
 
 import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.Look;
+import edgewright.desk.parts.WrappingRow;
 import java.awt.Dimension;
+import java.awt.FlowLayout;
 import java.awt.Window;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
@@ -22,7 +24,7 @@ final class ChoiceDialog extends JDialog {
     private static final int WIDTH_PX = 900;
     private static final int HEIGHT_PX = 640;
 
-    private final JPanel buttons = new JPanel(new MigLayout("insets 0, gap 10, nogrid, alignx right"));
+    private final WrappingRow buttons = new WrappingRow(10, 4);
     private boolean isChosen;
 
     ChoiceDialog(Window owner, ModalityType modality, String name, String sentence, ComparedCharts charts) {
@@ -36,7 +38,9 @@ final class ChoiceDialog extends JDialog {
                 new MigLayout("insets 18 20 16 20, gap 14, fill, wrap 1", "[grow, fill]", "[][grow, fill][]"));
         content.add(said, "wmin 0");
         content.add(charts, "wmin 0, hmin 0");
-        content.add(buttons, "wmin 0");
+        ((FlowLayout) buttons.getLayout()).setAlignment(FlowLayout.TRAILING);
+        // The row has its gap on both outer sides too, which here are those of the dialog.
+        content.add(buttons, "wmin 0, gap -10 -10");
         setContentPane(content);
     }
 
@@ -52,7 +56,7 @@ final class ChoiceDialog extends JDialog {
         if (getRootPane().getDefaultButton() == null) {
             getRootPane().setDefaultButton(button);
         }
-        buttons.add(button, "wmin 0");
+        buttons.add(button);
     }
 
     /** Says what leaves everything as it is. */

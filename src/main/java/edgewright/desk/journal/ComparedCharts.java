@@ -9,6 +9,7 @@ import edgewright.texts.Language;
 import edgewright.texts.Messages;
 import java.util.List;
 import java.util.Optional;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
@@ -29,12 +30,10 @@ final class ComparedCharts extends JPanel {
     private final String leftTitle;
     private final String rightTitle;
 
-    ComparedCharts(String leftTitle, String rightTitle, Language language) {
-        super(new MigLayout(
-                "insets 0, gap 18 6, fill, wrap 2",
-                "[grow, fill, sg, 0:400:][grow, fill, sg, 0:400:]",
-                "[][][grow, fill][]"));
-        this.leftTitle = leftTitle;
+    /** @param leftTitle empty if there is a right one alone */
+    ComparedCharts(Optional<String> leftTitle, String rightTitle, Language language) {
+        super(new MigLayout("insets 0, gap 18 6, fill, hidemode 3", "[grow, fill, sg]", "[][][grow, fill][]"));
+        this.leftTitle = leftTitle.orElse("");
         this.rightTitle = rightTitle;
         sentences = new DifferenceSentences(language);
         says = language.messages("desk/journal");
@@ -43,19 +42,29 @@ final class ComparedCharts extends JPanel {
         difference = Forms.prose("");
         difference.setName("difference");
         difference.setFocusable(false);
-        add(Look.heading(leftTitle), "wmin 0");
-        add(Look.heading(rightTitle), "wmin 0");
-        add(leftAbout, "wmin 0");
-        add(rightAbout, "wmin 0");
-        add(left);
-        add(right);
-        add(difference, "span 2, growx, wmin 0, hmin " + DIFFERENCE_PX);
+        leftTitle.ifPresent(title -> add(Look.heading(title), "wmin 0"));
+        add(Look.heading(rightTitle), "wmin 0, wrap");
+        addIf(leftTitle.isPresent(), leftAbout);
+        add(rightAbout, "wmin 0, wrap");
+        addIf(leftTitle.isPresent(), left);
+        add(right, "wmin 0, wrap");
+        add(difference, "span, growx, wmin 0, hmin " + DIFFERENCE_PX);
+        leftAbout.setVisible(false);
+        rightAbout.setVisible(false);
+    }
+
+    private void addIf(boolean wanted, JComponent part) {
+        if (wanted) {
+            add(part, "wmin 0");
+        }
     }
 
     /** Says something about each, under its heading. */
     void about(String ofLeft, String ofRight) {
         leftAbout.setText(ofLeft);
         rightAbout.setText(ofRight);
+        leftAbout.setVisible(true);
+        rightAbout.setVisible(true);
     }
 
     /** Shows both, or the right one alone. */
@@ -68,6 +77,5 @@ final class ComparedCharts extends JPanel {
                 says.text("picture", arg("which", rightTitle)));
         difference.setText(onLeft.map(chart -> sentences.of(ChartDifference.between(chart, onRight)))
                 .orElse(""));
-        left.setVisible(onLeft.isPresent());
     }
 }

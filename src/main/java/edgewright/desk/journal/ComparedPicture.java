@@ -115,6 +115,7 @@ final class ComparedPicture extends JPanel {
         private final int heightPx = getHeight();
         private final PictureStyle style = PictureStyle.screen(language).withPalette(Look.palette());
         private final Color accent = Look.colour("accent");
+        private final Color paper = Look.colour("paper");
 
         Drawing(Shown of, double scale) {
             this.of = of;
@@ -144,7 +145,9 @@ final class ComparedPicture extends JPanel {
 
         private void frame(Graphics2D g, CellLayout layout) {
             Color veil = new Color(accent.getRed(), accent.getGreen(), accent.getBlue(), 90);
-            g.setStroke(new BasicStroke((float) (layout.cellMm() / 7)));
+            // Paper under the accent, so that the frame is seen on a yarn of any colour.
+            BasicStroke wide = new BasicStroke((float) (layout.cellMm() / 3));
+            BasicStroke narrow = new BasicStroke((float) (layout.cellMm() / 6));
             of.framed().stream()
                     .flatMap(place -> layout.cellsOf(place).stream())
                     .map(layout::areaOf)
@@ -152,7 +155,11 @@ final class ComparedPicture extends JPanel {
                     .forEach(cell -> {
                         g.setColor(veil);
                         g.fill(cell);
+                        g.setColor(paper);
+                        g.setStroke(wide);
+                        g.draw(cell);
                         g.setColor(accent);
+                        g.setStroke(narrow);
                         g.draw(cell);
                     });
         }

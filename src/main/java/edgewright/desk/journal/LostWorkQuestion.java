@@ -64,10 +64,8 @@ final class LostWorkQuestion {
 
     /** Asks, and goes on with the answer. */
     void ask(Window owner, Answers answers) {
-        ComparedCharts charts = new ComparedCharts(
-                saved.isPresent() ? says.text("lost-saved") : says.text("lost-noFile"),
-                says.text("lost-lost"),
-                language);
+        ComparedCharts charts =
+                new ComparedCharts(saved.map(known -> says.text("lost-saved")), says.text("lost-lost"), language);
         charts.about(
                 saved.map(known -> says.text("lost-savedAt", arg("time", time(known.at()))))
                         .orElse(" "),

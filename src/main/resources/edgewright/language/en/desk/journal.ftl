@@ -7,7 +7,6 @@ lost-ofChanged = The last time, the program ended before “{ $title }” was sa
 lost-ofGone = The last time, the program ended before “{ $title }” was saved in { $file }, and that file can no longer be read.
 lost-ofNew = The last time, the program ended before “{ $title }” was saved. It has no file yet.
 lost-saved = Saved
-lost-noFile = No file
 lost-lost = Not saved
 lost-savedAt = Saved { $time }
 lost-edits = { $edits ->
