@@ -124,7 +124,7 @@ final class CommandSearch extends JDialog {
     }
 
     /** A command in two lines: its name and key, and under them where it stands and what it does, or why it cannot. */
-    private final class Row extends JPanel implements ListCellRenderer<Found> {
+    private static final class Row extends JPanel implements ListCellRenderer<Found> {
         private final JLabel name = new JLabel();
         private final JLabel key = new JLabel();
         private final JLabel more = new JLabel();
