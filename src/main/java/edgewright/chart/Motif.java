@@ -36,7 +36,7 @@ public record Motif(List<String> rounds) {
     }
 
     /** Whether a round is of known letters, as long as another one, and has its corner where that one has it. */
-    static boolean isLike(String round, String other) {
+    public static boolean isLike(String round, String other) {
         return round.length() == other.length()
                 && round.chars().allMatch(letter -> isKnown((char) letter))
                 && round.indexOf(CORNER) == other.indexOf(CORNER)
@@ -44,7 +44,7 @@ public record Motif(List<String> rounds) {
     }
 
     /** Whether a letter may stand in a motif. */
-    static boolean isKnown(char letter) {
+    public static boolean isKnown(char letter) {
         return letter == NOTHING || letter == CORNER || Stitch.ofLetter(letter).isPresent();
     }
 

@@ -14,6 +14,8 @@ import edgewright.desk.parts.CommandTexts;
 import edgewright.desk.parts.DeskActions;
 import edgewright.desk.parts.Look;
 import edgewright.desk.parts.ShortText;
+import edgewright.desk.shelf.MotifShelf;
+import edgewright.desk.shelf.ShelfMenu;
 import edgewright.desk.work.ChartCommands;
 import edgewright.desk.work.Document;
 import edgewright.desk.work.KnownMistakes;
@@ -84,6 +86,13 @@ public final class DeskFrame extends JFrame {
                         () -> bench().chart().yarns(),
                         yarn -> ChartCommands.changeYarn(
                                 bench(), front().rounds().chosen(), yarn))
+                .withShelf(new ShelfMenu(
+                        this,
+                        new MotifShelf(settings.folder()),
+                        () -> canvas().marking().motif(),
+                        motif -> front().motifs().work(motif, false),
+                        state.questions(),
+                        language))
                 .bar());
         actions.bindOtherKeys(getRootPane());
         JPanel content = new JPanel(new MigLayout("insets 0, gap 0, fill", "[grow, fill]", "[grow, fill][]"));
@@ -256,7 +265,7 @@ public final class DeskFrame extends JFrame {
 
     private void frontChanged() {
         actions.bringToFront(front().commands());
-        status.follow(bench());
+        status.follow(bench(), canvas().toolbox());
         follow();
     }
 

@@ -3,7 +3,6 @@ package edgewright.desk;
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
 import edgewright.chart.Stitch;
-import edgewright.desk.canvas.MotifCommands;
 import edgewright.desk.command.Command;
 import edgewright.desk.command.Commands;
 import edgewright.desk.command.Hindrance;
@@ -83,7 +82,7 @@ final class DocumentCommands {
     private void addEditCommands() {
         commands.add("undo", bench::undo, () -> bench.undoName().isPresent(), Hindrance.NOTHING_TO_UNDO);
         commands.add("redo", bench::redo, () -> bench.redoName().isPresent(), Hindrance.NOTHING_TO_REDO);
-        new MotifCommands(pane.canvas(), desk.news()).addTo(commands);
+        pane.motifs().addTo(commands);
         BooleanSupplier hasFindings = () -> !bench.verdict().findings().isEmpty();
         commands.add("nextFinding", () -> pane.findings().step(1), hasFindings, Hindrance.NO_FINDINGS);
         commands.add("previousFinding", () -> pane.findings().step(-1), hasFindings, Hindrance.NO_FINDINGS);

@@ -4,6 +4,7 @@ import edgewright.chart.Chart;
 import edgewright.check.FindingSentences;
 import edgewright.desk.canvas.CanvasKeys;
 import edgewright.desk.canvas.ChartCanvas;
+import edgewright.desk.canvas.MotifCommands;
 import edgewright.desk.command.Command;
 import edgewright.desk.command.Commands;
 import edgewright.desk.jobs.DeskState;
@@ -51,6 +52,7 @@ final class DocumentPane extends JPanel {
     private final transient Commands commands = new Commands();
     private final transient PaneWalk walk = new PaneWalk();
     private final ChartCanvas canvas;
+    private final transient MotifCommands motifs;
     private final FindingsPane findings;
     private final RoundsPane rounds;
     private final YarnsPane yarns;
@@ -75,6 +77,7 @@ final class DocumentPane extends JPanel {
         windows = new DocumentWindows(desk.window());
         files = new FileCommands(document.bench(), desk);
         canvas = new ChartCanvas(document.bench(), document.view());
+        motifs = new MotifCommands(canvas, desk.news());
         findings = new FindingsPane(document.bench(), new FindingSentences(desk.language()), desk.language());
         rounds = new RoundsPane(document.bench(), document.view(), actions);
         yarns = new YarnsPane(document.bench(), actions, desk.language());
@@ -111,6 +114,10 @@ final class DocumentPane extends JPanel {
 
     ChartCanvas canvas() {
         return canvas;
+    }
+
+    MotifCommands motifs() {
+        return motifs;
     }
 
     FindingsPane findings() {

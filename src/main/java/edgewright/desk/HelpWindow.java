@@ -14,6 +14,7 @@ import edgewright.desk.parts.TextColumn;
 import edgewright.desk.pattern.PatternKeys;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
+import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Window;
 import java.util.Comparator;
@@ -23,6 +24,7 @@ import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JLabel;
 import javax.swing.JList;
+import javax.swing.JOptionPane;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
@@ -103,6 +105,12 @@ final class HelpWindow extends JDialog {
         split.setDividerLocation(230);
         split.setBorder(BorderFactory.createEmptyBorder());
         return split;
+    }
+
+    /** Says what the program is. */
+    static void about(Component owner, Messages says) {
+        JOptionPane.showMessageDialog(
+                owner, Forms.message(says.text("about-text")), says.text("about-title"), JOptionPane.PLAIN_MESSAGE);
     }
 
     private JComponent keys() {

@@ -36,6 +36,7 @@ record MenuPlan(String id, List<MenuPlan.Line> lines) {
     record Filled(String id) implements Line {}
 
     static final String RECENT = "recent";
+    static final String SHELF = "shelf";
     static final String YARN_OF_ROUNDS = "yarnOfRounds";
 
     /** The menu bar. */
@@ -67,7 +68,8 @@ record MenuPlan(String id, List<MenuPlan.Line> lines) {
             menu(
                     "motif",
                     "motifLift motifFlipAlong motifFlipOutwards motifOtherArmMirrored motifOtherArmRotated"
-                            + " motifRepeatAlong - pasteGrowing"),
+                            + " motifRepeatAlong - pasteGrowing -",
+                    new Filled(SHELF)),
             menu(
                     "rounds",
                     "insertOutside insertInside duplicateRounds - moveOut moveIn - deleteRounds -",

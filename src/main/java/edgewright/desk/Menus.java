@@ -11,6 +11,7 @@ import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.MenuLine;
 import edgewright.desk.parts.ShortText;
 import edgewright.desk.parts.YarnCard;
+import edgewright.desk.shelf.ShelfMenu;
 import edgewright.desk.work.Settings;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
@@ -56,6 +57,12 @@ final class Menus {
     /** Has the yarns of the chart in front stand in their menu, and this done when one is chosen. */
     Menus withYarns(Supplier<List<Yarn>> yarns, Consumer<Yarn> change) {
         filling.put(MenuPlan.YARN_OF_ROUNDS, () -> fillYarns(filled.get(MenuPlan.YARN_OF_ROUNDS), yarns.get(), change));
+        return this;
+    }
+
+    /** Has what lies on the shelf of motifs stand in its menu. */
+    Menus withShelf(ShelfMenu shelf) {
+        filling.put(MenuPlan.SHELF, () -> shelf.fill(filled.get(MenuPlan.SHELF)));
         return this;
     }
 

@@ -8,6 +8,8 @@ import edgewright.desk.tool.Toolbox;
 import java.awt.AlphaComposite;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
+import java.awt.geom.Area;
+import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -62,7 +64,7 @@ final class CanvasGhost {
         breaking = boundsOf(ghost.map(Ghost::breaks).orElse(Set.of()));
         picture = ghost.filter(of -> landing.size() <= MOST_SEEN_THROUGH)
                 .map(of -> CanvasPicture.of(of.verdict(), canvas.view()));
-        through = picture.map(this::differing).orElse(List.of());
+        through = picture.map(this::differing).map(DamagedParts::merged).orElse(List.of());
         spoilt.addAll(areas());
         canvas.mend(spoilt);
         toolbox.show(ghost);
@@ -80,13 +82,7 @@ final class CanvasGhost {
 
     /** Paints what would be there over what is there. */
     void paint(Graphics2D g, CanvasCursor frames) {
-        picture.ifPresent(of -> through.stream().filter(at -> isNear(g, at)).forEach(part -> {
-            Graphics2D clear = (Graphics2D) g.create();
-            clear.setComposite(AlphaComposite.SrcOver.derive(SEEN));
-            clear.clip(part);
-            of.paintOn(clear, canvas.scale(), part);
-            clear.dispose();
-        }));
+        picture.ifPresent(of -> paintThrough(g, of));
         landing.stream().filter(at -> isNear(g, at)).forEach(frames::landing);
         breaking.stream().filter(at -> isNear(g, at)).forEach(frames::breaking);
         hovered.ifPresent(frames::hovered);
@@ -102,6 +98,44 @@ final class CanvasGhost {
     private static boolean isNear(Graphics2D g, Rectangle at) {
         Rectangle around = CursorFrames.around(at);
         return g.hitClip(around.x, around.y, around.width, around.height);
+    }
+
+    /** Each spot once, or two that lie over each other would hide what is there. */
+    private void paintThrough(Graphics2D g, CanvasPicture of) {
+        Area painted = new Area();
+        for (Rectangle part : through) {
+            Rectangle seen = part.intersection(g.getClipBounds());
+            Area rest = new Area(seen);
+            rest.subtract(painted);
+            if (!rest.isEmpty()) {
+                Graphics2D clear = (Graphics2D) g.create();
+                clear.clip(rest);
+                clear.setComposite(AlphaComposite.SrcOver.derive(SEEN));
+                clear.drawImage(
+                        imageOf(of, seen, g.getTransform().getScaleX()), seen.x, seen.y, seen.width, seen.height, null);
+                clear.dispose();
+                painted.add(rest);
+            }
+        }
+    }
+
+    /**
+     * A part of the picture as a whole, so that it is seen through as a whole and not mark by mark.
+     *
+     * @param density pixels of the screen for each pixel of the canvas
+     */
+    private BufferedImage imageOf(CanvasPicture of, Rectangle part, double density) {
+        BufferedImage image = new BufferedImage(
+                (int) Math.ceil(part.width * density),
+                (int) Math.ceil(part.height * density),
+                BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = image.createGraphics();
+        g.scale(image.getWidth() / (double) part.width, image.getHeight() / (double) part.height);
+        g.translate(-part.x, -part.y);
+        g.setClip(part);
+        of.paintOn(g, canvas.scale(), part);
+        g.dispose();
+        return image;
     }
 
     private List<Rectangle> areas() {

@@ -1,11 +1,14 @@
 package edgewright.desk.panes;
 
 import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.count;
 
 import edgewright.desk.jobs.Jobs;
 import edgewright.desk.jobs.Lanes;
 import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.Look;
+import edgewright.desk.tool.Ghost;
+import edgewright.desk.tool.Toolbox;
 import edgewright.desk.work.Listening;
 import edgewright.desk.work.PlaceTexts;
 import edgewright.desk.work.Workbench;
@@ -29,6 +32,7 @@ public final class StatusLine extends JPanel {
     private transient Listening listening = () -> {};
     private final transient Messages says;
     private final transient PlaceTexts places;
+    private transient Optional<Ghost> ghost = Optional.empty();
     private final JLabel stitch = new JLabel();
     private final JLabel news = Look.quiet("");
     private transient Optional<Workbench.Deed> said = Optional.empty();
@@ -50,15 +54,27 @@ public final class StatusLine extends JPanel {
         });
     }
 
-    /** Follows the work on this bench from now on, and on no other. */
-    public void follow(Workbench followed) {
+    /**
+     * Follows the work on this bench with these tools from now on, and on no other: says where the cursor stands, and in its
+     * place what the tool would do under the mouse, as long as it would do anything.
+     */
+    public void follow(Workbench followed, Toolbox tools) {
         listening.end();
         bench = Optional.of(followed);
         said = followed.lastDeed();
-        listening = followed.listen(change -> {
+        ghost = tools.ghost();
+        Listening work = followed.listen(change -> {
             say();
             sayDeed();
         });
+        Listening drawing = tools.listen(() -> {
+            ghost = tools.ghost();
+            say();
+        });
+        listening = () -> {
+            work.end();
+            drawing.end();
+        };
         say();
     }
 
@@ -84,8 +100,9 @@ public final class StatusLine extends JPanel {
     }
 
     private void say() {
-        String sentence =
-                bench.map(of -> places.sentence(of.chart(), of.cursor())).orElse("");
+        String sentence = ghost.map(this::landing)
+                .or(() -> bench.map(of -> places.sentence(of.chart(), of.cursor())))
+                .orElse("");
         if (!sentence.equals(stitch.getText())) {
             stitch.setText(sentence);
             stitch.setToolTipText(sentence);
@@ -140,5 +157,13 @@ public final class StatusLine extends JPanel {
             progress.setIndeterminate(false);
             cancel.setVisible(false);
         }
+    }
+
+    /** How many stitches would land, and what that would break. */
+    private String landing(Ghost of) {
+        int stitches = of.lands().size();
+        return of.findings() > 0
+                ? says.text("status-landing-findings", count("stitches", stitches), count("findings", of.findings()))
+                : says.text("status-landing", count("stitches", stitches));
     }
 }

@@ -8,6 +8,7 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.Shape;
+import java.awt.geom.Arc2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
@@ -15,7 +16,7 @@ import java.util.function.Consumer;
 import javax.swing.Icon;
 
 /**
- * The sign of a tool or of a mirror on its button, drawn in the colour of the button's text on 18 by 18: tools leave stitches
+ * The sign of a tool, of a mirror or of a view on its button, drawn in the colour of the button's text on 18 by 18: tools leave stitches
  * behind, mirrors are an axis with what lies on both sides of it.
  */
 final class ToolIcon implements Icon {
@@ -50,6 +51,68 @@ final class ToolIcon implements Icon {
                     case REPEAT -> ToolIcon::middle;
                     case HALF -> ToolIcon::half;
                 });
+    }
+
+    /** How the chart is looked at: the layers by the name of their buttons, and what is done to the size. */
+    static ToolIcon ofView(String id) {
+        return new ToolIcon(
+                switch (id) {
+                    case "layers.BOTH" -> ToolIcon::both;
+                    case "layers.FABRIC" -> ToolIcon::fabric;
+                    case "layers.MARKS" -> ToolIcon::marks;
+                    case "turn" -> ToolIcon::rotate;
+                    case "zoomOut" -> ToolIcon::smaller;
+                    case "zoomIn" -> ToolIcon::larger;
+                    default -> ToolIcon::whole;
+                });
+    }
+
+    private void both() {
+        fabric();
+        draw(new Line2D.Double(2, 16, 16, 2));
+    }
+
+    /** Rounds in two yarns. */
+    private void fabric() {
+        dot(2, 2, 6);
+        dot(10, 10, 6);
+        draw(new Rectangle2D.Double(2, 2, 14, 14));
+    }
+
+    /** A chart of signs. */
+    private void marks() {
+        draw(new Rectangle2D.Double(2, 2, 14, 14));
+        draw(new Line2D.Double(9, 5.5, 9, 12.5));
+        draw(new Line2D.Double(5.5, 9, 12.5, 9));
+    }
+
+    private void rotate() {
+        draw(new Arc2D.Double(3, 3, 12, 12, 40, 250, Arc2D.OPEN));
+        Path2D head = new Path2D.Double();
+        head.moveTo(10.5, 2);
+        head.lineTo(14.2, 5.4);
+        head.lineTo(15, 1);
+        draw(head);
+    }
+
+    private void smaller() {
+        draw(new Line2D.Double(4, 9, 14, 9));
+    }
+
+    private void larger() {
+        smaller();
+        draw(new Line2D.Double(9, 4, 9, 14));
+    }
+
+    /** A chart that just fits between four corners. */
+    private void whole() {
+        dot(6, 6, 6);
+        for (int x : new int[] {2, 16}) {
+            for (int y : new int[] {2, 16}) {
+                draw(new Line2D.Double(x, y, x == 2 ? 5 : 13, y));
+                draw(new Line2D.Double(x, y, x, y == 2 ? 5 : 13));
+            }
+        }
     }
 
     /** A crochet hook that points at the upper left. */

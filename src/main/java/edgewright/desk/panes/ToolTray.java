@@ -1,12 +1,10 @@
 package edgewright.desk.panes;
 
-import static edgewright.texts.Arg.count;
-
 import edgewright.chart.Stitch;
 import edgewright.desk.parts.DeskActions;
 import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.StitchIcon;
-import edgewright.desk.tool.Ghost;
+import edgewright.desk.parts.WrappingRow;
 import edgewright.desk.tool.Mirror;
 import edgewright.desk.tool.Toolbox;
 import edgewright.desk.tool.Tools;
@@ -24,26 +22,29 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import javax.swing.JButton;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
 
-/** The tray above the chart: the stitch to work, the tools and mirrors, what would land, the layers to see, the turn and the size. */
+/** The tray above the chart: the stitch to work, the tools and mirrors, the layers to see, the turn and the size. */
 public final class ToolTray extends JPanel {
     /** The stitches in the order in which they are offered: those that make the pattern first. */
     public static final List<Stitch> ORDER = Stream.of(Stitch.values())
             .sorted(Comparator.comparing(stitch -> !stitch.coversStitchBelow()))
             .toList();
 
+    private static final int GAP_PX = 12;
+
     private final transient Workbench bench;
     private final transient ChartView view;
     private final transient Toolbox toolbox;
     private final transient Messages says;
+    private final WrappingRow row = new WrappingRow(GAP_PX, 8);
+    private final transient ShortTexts texts = new ShortTexts();
+    private int fittedTo;
     private final Map<Stitch, JToggleButton> stitches = new EnumMap<>(Stitch.class);
     private final Map<Tools, JToggleButton> tools = new EnumMap<>(Tools.class);
     private final Map<Mirror, JToggleButton> mirrors = new EnumMap<>(Mirror.class);
-    private final JLabel landing = new JLabel(" ");
     private final Map<ChartView.Layers, JToggleButton> layers = new EnumMap<>(ChartView.Layers.class);
 
     public ToolTray(Workbench bench, ChartView view, DeskActions actions, Toolbox toolbox) {
@@ -52,7 +53,6 @@ public final class ToolTray extends JPanel {
         this.view = view;
         this.toolbox = toolbox;
         says = view.language().messages("desk/panes");
-        WrappingRow row = new WrappingRow(12, 8);
         row.add(group(says.text("tray-work"), stitchChoice(actions)));
         row.add(group(says.text("tray-tools"), toolChoice(actions)));
         row.add(group(says.text("tray-mirrors"), mirrorChoice(actions)));
@@ -63,19 +63,40 @@ public final class ToolTray extends JPanel {
                 plain(actions, "zoomOut", says.text("tray-zoomOut")),
                 plain(actions, "zoomIn", says.text("tray-zoomIn")),
                 plain(actions, "fit", says.text("tray-fit"))));
-        row.add(landing);
         add(row);
         addComponentListener(new ComponentAdapter() {
             @Override
             public void componentResized(ComponentEvent event) {
-                // Another width can mean another number of rows.
-                revalidate();
+                fitIn();
             }
         });
         bench.listen(change -> follow());
         view.listen(change -> follow());
         toolbox.listen(this::follow);
         follow();
+    }
+
+    /** One row: with names if there is room for them, else with signs. */
+    private void fitIn() {
+        if (fittedTo != getWidth()) {
+            fittedTo = getWidth();
+            if (oneRow(false) > fittedTo) {
+                oneRow(true);
+            }
+            revalidate();
+        }
+    }
+
+    /** How wide all is in one row, with names or with signs, which are shown from then on. */
+    private int oneRow(boolean signs) {
+        texts.shorten(signs);
+        int across = GAP_PX;
+        for (Component group : row.getComponents()) {
+            // A layout that was not laid out yet keeps the sizes it was asked for last.
+            group.invalidate();
+            across += group.getPreferredSize().width + GAP_PX;
+        }
+        return across;
     }
 
     private Component[] toolChoice(DeskActions actions) {
@@ -113,6 +134,7 @@ public final class ToolTray extends JPanel {
             button.setMnemonic(0);
             button.setIcon(new StitchIcon(stitch));
             button.setIconTextGap(6);
+            texts.add(button, button.getIcon());
             stitches.put(stitch, button);
         }
         List<JToggleButton> buttons = ORDER.stream().map(stitches::get).toList();
@@ -126,6 +148,7 @@ public final class ToolTray extends JPanel {
             button.setName("layers." + each.name());
             button.setText(says.text("tray-layers-" + each.name()));
             button.setMnemonic(0);
+            texts.add(button, ToolIcon.ofView(button.getName()));
             layers.put(each, button);
         }
         Forms.oneOf(List.copyOf(layers.values()));
@@ -143,10 +166,11 @@ public final class ToolTray extends JPanel {
         return group;
     }
 
-    private static JButton plain(DeskActions actions, String id, String text) {
+    private JButton plain(DeskActions actions, String id, String text) {
         JButton button = Forms.button(actions.get(id));
         button.setText(text);
         button.setMnemonic(0);
+        texts.add(button, ToolIcon.ofView(id));
         return button;
     }
 
@@ -160,14 +184,5 @@ public final class ToolTray extends JPanel {
         layers.get(view.layers()).setSelected(true);
         tools.forEach((tool, button) -> button.setSelected(toolbox.tool() == tool));
         mirrors.forEach((mirror, button) -> button.setSelected(toolbox.isUp(mirror)));
-        landing.setText(toolbox.ghost().map(this::landing).orElse(" "));
-    }
-
-    /** How many stitches would land, and what that would break. */
-    private String landing(Ghost ghost) {
-        int stitches = ghost.lands().size();
-        return ghost.findings() > 0
-                ? says.text("tray-landing-findings", count("stitches", stitches), count("findings", ghost.findings()))
-                : says.text("tray-landing", count("stitches", stitches));
     }
 }

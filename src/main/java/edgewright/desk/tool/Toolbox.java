@@ -4,6 +4,8 @@ import edgewright.chart.Edits;
 import edgewright.chart.GridCell;
 import edgewright.chart.Place;
 import edgewright.chart.Stitch;
+import edgewright.desk.work.Listeners;
+import edgewright.desk.work.Listening;
 import edgewright.desk.work.Workbench;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -14,7 +16,7 @@ import java.util.Set;
 /** The tool in the hand and the mirrors that are up, for one chart in work. */
 public final class Toolbox {
     private final Workbench bench;
-    private final List<Runnable> listeners = new ArrayList<>();
+    private final Listeners<Toolbox> listeners = new Listeners<>();
     private final EnumSet<Mirror> up = EnumSet.noneOf(Mirror.class);
     private Tool tool = Tools.BRUSH;
     private Optional<Ghost> ghost = Optional.empty();
@@ -24,8 +26,8 @@ public final class Toolbox {
     }
 
     /** Runs after the tool, the mirrors or the ghost have changed. */
-    public void listen(Runnable listener) {
-        listeners.add(listener);
+    public Listening listen(Runnable listener) {
+        return listeners.add(toolbox -> listener.run());
     }
 
     public Tool tool() {
@@ -100,6 +102,6 @@ public final class Toolbox {
     }
 
     private void tell() {
-        listeners.forEach(Runnable::run);
+        listeners.tell(this);
     }
 }

@@ -69,6 +69,11 @@ public final class Settings {
                 .filter(Path::isAbsolute);
     }
 
+    /** The folder of the settings, in which other things of this user may be kept too. */
+    public Path folder() {
+        return file.toAbsolutePath().getParent();
+    }
+
     public Theme theme() {
         return ofEnum(Theme.class, "theme").orElse(Theme.LIGHT);
     }

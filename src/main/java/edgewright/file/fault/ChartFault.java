@@ -14,6 +14,12 @@ public sealed interface ChartFault extends Fault {
         /** The file does not say that it is an imprint. */
         T of(NotAnImprint fault);
 
+        /** The file does not say that it is a motif. */
+        T of(NotAMotif fault);
+
+        /** A round of a motif that is not like its first. */
+        T of(NotLikeFirst fault);
+
         /** A version that this program does not know yet. */
         T of(NewerVersion fault);
 
@@ -81,6 +87,30 @@ public sealed interface ChartFault extends Fault {
      * @param format the value expected of {@code format}
      */
     record NotAChart(String format) implements ChartFault {
+        @Override
+        public <T> T among(Fault.Cases<T> cases) {
+            return cases.of(this);
+        }
+    }
+
+    /**
+     * The file does not say that it is a motif.
+     *
+     * @param format the value expected of {@code format}
+     */
+    record NotAMotif(String format) implements ChartFault {
+        @Override
+        public <T> T among(Fault.Cases<T> cases) {
+            return cases.of(this);
+        }
+    }
+
+    /**
+     * A round of a motif that has not as many letters as its first, or its corner elsewhere.
+     *
+     * @param round from 1, the innermost
+     */
+    record NotLikeFirst(int round) implements ChartFault {
         @Override
         public <T> T among(Fault.Cases<T> cases) {
             return cases.of(this);

@@ -229,6 +229,16 @@ final class FaultSentences implements Fault.Cases<String> {
     }
 
     @Override
+    public String of(ChartFault.NotAMotif fault) {
+        return says.text("notAMotif", arg("format", quote(fault.format())));
+    }
+
+    @Override
+    public String of(ChartFault.NotLikeFirst fault) {
+        return says.text("notLikeFirst", number("round", fault.round()));
+    }
+
+    @Override
     public String of(ChartFault.NoWords fault) {
         return says.text("noWords", count("longest", fault.longest()));
     }

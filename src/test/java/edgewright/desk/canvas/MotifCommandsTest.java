@@ -16,6 +16,7 @@ import edgewright.texts.English;
 import java.awt.datatransfer.Clipboard;
 import java.awt.datatransfer.ClipboardOwner;
 import java.awt.datatransfer.DataFlavor;
+import java.awt.datatransfer.StringSelection;
 import java.awt.datatransfer.Transferable;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,7 +24,7 @@ import java.util.Optional;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Test;
 
-/** Marked stitches while another program holds the clipboard. */
+/** Marked stitches on their way over the clipboard. */
 class MotifCommandsTest {
     private static final String BUSY =
             "Another program is using the clipboard. Nothing was copied or pasted; try again.";
@@ -43,6 +44,63 @@ class MotifCommandsTest {
         public Object getData(DataFlavor flavour) {
             throw new IllegalStateException("cannot open system clipboard");
         }
+    }
+
+    @Test
+    void whatDoesNotFitCanBePastedWithTheRoundsThatItNeeds() throws Exception {
+        List<String> news = new ArrayList<>();
+        Clipboard held = new Clipboard("ours");
+        held.setContents(new StringSelection("pp\nll\npp\n"), null);
+        Workbench bench = new Workbench(Desk.blank(English.LANGUAGE), Optional.empty(), English.LANGUAGE);
+        int rounds = bench.chart().rounds().size();
+        onCanvas(bench, news, held, new Place(rounds, Section.REPEAT, 1), "pasteGrowing");
+
+        assertThat(bench.chart().rounds()).hasSize(rounds + 2);
+        assertThat(List.of(
+                        bench.chart().round(rounds).repeat().letters().substring(0, 3),
+                        bench.chart().round(rounds + 1).repeat().letters().substring(0, 3),
+                        bench.chart().round(rounds + 2).repeat().letters().substring(0, 3)))
+                .containsExactly("ppb", "llb", "ppb");
+        assertThat(bench.chart().round(rounds + 2).yarn())
+                .as("two yarns go on taking turns")
+                .isEqualTo(bench.chart().round(rounds).yarn());
+        assertThat(news).isEmpty();
+        bench.undo();
+        assertThat(bench.chart().rounds()).hasSize(rounds);
+    }
+
+    @Test
+    void ofLettersThatAreNoMotifItIsSaidWhichLineIsWrong() throws Exception {
+        List<String> news = new ArrayList<>();
+        Workbench bench = new Workbench(Desk.blank(English.LANGUAGE), Optional.empty(), English.LANGUAGE);
+        for (String text : List.of("bb\nbx", "bb\nb", "b+\n+b", "")) {
+            Clipboard held = new Clipboard("ours");
+            held.setContents(new StringSelection(text), null);
+            onCanvas(bench, news, held, new Place(2, Section.REPEAT, 1), "paste");
+        }
+
+        assertThat(news)
+                .containsExactly(
+                        "The clipboard holds no stitches: in line 2 stands ‘x’. Stitches are the letters b, p, l and c; a dot"
+                                + " is no stitch, a plus the corner.",
+                        "The clipboard holds no motif: line 2 has 1 letter and the first line 2. All lines must be of one"
+                                + " length; a dot is no stitch.",
+                        "The clipboard holds no motif: in line 2 the plus of the corner does not stand where it stands in the"
+                                + " first line.",
+                        "The clipboard holds no stitches. Stitches are lines of the letters b, p, l and c.");
+        assertThat(bench.undoName()).isEmpty();
+    }
+
+    private static void onCanvas(Workbench bench, List<String> news, Clipboard held, Place cursor, String action)
+            throws Exception {
+        SwingUtilities.invokeAndWait(() -> {
+            Look.setUp(Theme.LIGHT);
+            ChartCanvas canvas = new ChartCanvas(bench, new ChartView(English.LANGUAGE));
+            Commands commands = new Commands();
+            new MotifCommands(canvas, news::add, new TextClipboard(() -> held)).addTo(commands);
+            canvas.standAndShow(canvas.cells().cellsOf(cursor).get(0));
+            commands.find(action).orElseThrow().perform();
+        });
     }
 
     @Test

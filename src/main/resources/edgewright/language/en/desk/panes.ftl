@@ -4,17 +4,6 @@
 tray-work = The stitch to work
 tray-tools = Tools
 tray-mirrors = Mirrors
-tray-landing = { $stitches ->
-    [one] 1 stitch here
-   *[other] { $stitches } stitches here
-    }
-tray-landing-findings = { $stitches ->
-    [one] 1 stitch
-   *[other] { $stitches } stitches
-    }, { $findings ->
-    [one] 1 new finding
-   *[other] { $findings } new findings
-    }
 tray-show = What to show
 tray-layers-BOTH = Both
 tray-layers-FABRIC = Fabric
@@ -91,6 +80,17 @@ findings-choose = Choose a finding
 findings-choose-text = Each finding leads to its stitch, says why hands cannot work it, and offers what helps. F4 goes to the next one.
 
 # The status line
+status-landing = Here the tool works { $stitches ->
+    [one] 1 stitch
+   *[other] { $stitches } stitches
+    }.
+status-landing-findings = Here the tool works { $stitches ->
+    [one] 1 stitch
+   *[other] { $stitches } stitches
+    }, and { $findings ->
+    [one] 1 new finding comes
+   *[other] { $findings } new findings come
+    } of it.
 status-cancel = Cancel
 status-progress = Progress
 

@@ -1,4 +1,4 @@
-package edgewright.desk.panes;
+package edgewright.desk.parts;
 
 import java.awt.Component;
 import java.awt.Container;
@@ -8,7 +8,7 @@ import java.awt.Insets;
 import javax.swing.JPanel;
 
 /** A row of things that goes on in a further row where the window is too narrow for it. */
-final class WrappingRow extends JPanel {
+public final class WrappingRow extends JPanel {
     public WrappingRow(int gapAcrossPx, int gapDownPx) {
         super(new FlowLayout(FlowLayout.LEADING, gapAcrossPx, gapDownPx));
     }
