@@ -127,9 +127,7 @@ public final class CanvasMarking {
         List<Rectangle> strips = new ArrayList<>();
         int last = Math.min(of.rounds().last(), canvas.bench().chart().rounds().size());
         for (int r = Math.max(1, of.rounds().first()); r <= last; r++) {
-            List<GridCell> cells = of
-                    .stitches(canvas.bench().chart(), canvas.repeats(), r)
-                    .stream()
+            List<GridCell> cells = of.stitches(canvas.bench().chart(), canvas.repeats(), r).stream()
                     .filter(stitch -> stitch.side() == side)
                     .map(stitch -> canvas.cells().grid().cellOf(side, stitch.place()))
                     .filter(cell -> canvas.placeIn(cell).isPresent())

@@ -104,8 +104,7 @@ final class CanvasTools {
             toolbox.show(Optional.empty());
             String name = says.text(copied ? "edit-motif-copy" : "edit-motif-move");
             carried = Optional.of(new Carried(
-                    new Carry(bench, marked.get(), canvas.repeats(), toolbox.symmetry(), copied, name),
-                    grip.get()));
+                    new Carry(bench, marked.get(), canvas.repeats(), toolbox.symmetry(), copied, name), grip.get()));
         }
     }
 

@@ -14,8 +14,7 @@ import java.util.function.BooleanSupplier;
  * @param conditions what must hold for it to be possible, looked at in this order
  * @param chosen for what can be chosen: whether it is
  */
-public record Command(
-        String id, Scope scope, Runnable deed, List<Condition> conditions, Optional<Choice> chosen) {
+public record Command(String id, Scope scope, Runnable deed, List<Condition> conditions, Optional<Choice> chosen) {
     /**
      * What must hold.
      *

@@ -88,8 +88,9 @@ final class ChangedFiles {
         presence.ifPresent(ChartPresence::leave);
         presence = entered.map(folder::enter);
         if (presence.filter(ChartPresence::isElsewhere).isPresent()) {
-            SwingUtilities.invokeLater(() -> desk.questions().tellSentence(
-                    "openElsewhere", says.text("openElsewhere", arg("file", name(entered.orElseThrow())))));
+            SwingUtilities.invokeLater(() -> desk.questions()
+                    .tellSentence(
+                            "openElsewhere", says.text("openElsewhere", arg("file", name(entered.orElseThrow())))));
         }
     }
 
@@ -133,8 +134,8 @@ final class ChangedFiles {
         } else if (question.isPresent()) {
             question.get().show(theirs);
         } else {
-            question = Optional.of(new ChangedFileQuestion(
-                    desk.window(), bench, from, theirs, new Answer(from), desk.language()));
+            question = Optional.of(
+                    new ChangedFileQuestion(desk.window(), bench, from, theirs, new Answer(from), desk.language()));
         }
     }
 

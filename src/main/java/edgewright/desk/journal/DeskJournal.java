@@ -8,6 +8,7 @@ import edgewright.desk.work.Workbench;
 import edgewright.file.JournalFolder;
 import edgewright.file.fault.Problem;
 import edgewright.file.fault.ProblemSentences;
+import edgewright.texts.Messages;
 import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.concurrent.Executors;
@@ -25,11 +26,13 @@ public final class DeskJournal {
     private final DeskState desk;
     private final JournalFolder folder;
     private final ScheduledExecutorService thread;
+    private final Messages says;
 
     /** A journal with nothing kept in it yet, until {@link #end}. */
     public DeskJournal(DeskState desk, JournalFolder folder) {
         this.desk = desk;
         this.folder = folder;
+        says = desk.language().messages("desk/journal");
         thread = Executors.newSingleThreadScheduledExecutor(work -> {
             Thread files = new Thread(work, "files");
             // A folder on a network may keep it for ever; the program ends all the same.
@@ -103,8 +106,6 @@ public final class DeskJournal {
 
     private void troubled(Problem problem) {
         SwingUtilities.invokeLater(() -> desk.news()
-                .accept(desk.language()
-                        .messages("desk/journal")
-                        .text("news-notKept", arg("problem", new ProblemSentences(desk.language()).of(problem)))));
+                .accept(says.text("news-notKept", arg("problem", new ProblemSentences(desk.language()).of(problem)))));
     }
 }

@@ -82,16 +82,18 @@ final class LostWork {
         if (found == null) {
             then.run();
         } else if (found.lost() instanceof Lost.Broken broken) {
-            desk.questions().tellSentence(
-                    "brokenJournal",
-                    says.text(
-                            "lost-broken",
-                            arg("problem", problems.of(broken.problem())),
-                            arg("file", broken.file().toString())));
+            desk.questions()
+                    .tellSentence(
+                            "brokenJournal",
+                            says.text(
+                                    "lost-broken",
+                                    arg("problem", problems.of(broken.problem())),
+                                    arg("file", broken.file().toString())));
             next();
         } else {
             Lost.Work work = (Lost.Work) found.lost();
-            new LostWorkQuestion(work.entry(), found.saved(), desk.language()).ask(desk.window(), new Answer(work, found.saved()));
+            new LostWorkQuestion(work.entry(), found.saved(), desk.language())
+                    .ask(desk.window(), new Answer(work, found.saved()));
         }
     }
 
@@ -148,8 +150,9 @@ final class LostWork {
             FileCommands files = sheet.get().files();
             files.lay(file, saved.orElseThrow().read());
             files.remember(beside);
-            desk.news().accept(
-                    says.text("news-lostKept", arg("file", beside.getFileName().toString())));
+            desk.news()
+                    .accept(says.text(
+                            "news-lostKept", arg("file", beside.getFileName().toString())));
             next();
         }
 

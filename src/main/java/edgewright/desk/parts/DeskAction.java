@@ -59,7 +59,9 @@ public final class DeskAction extends AbstractAction {
         String tip = texts.tip(id());
         putValue(
                 SHORT_DESCRIPTION, hindrance.map(of -> texts.tipGreyed(tip, of)).orElse(tip));
-        command().flatMap(Command::chosen).ifPresent(chosen -> putValue(SELECTED_KEY, chosen.holds().getAsBoolean()));
+        command()
+                .flatMap(Command::chosen)
+                .ifPresent(chosen -> putValue(SELECTED_KEY, chosen.holds().getAsBoolean()));
     }
 
     @Override
