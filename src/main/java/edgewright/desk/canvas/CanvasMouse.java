@@ -2,6 +2,7 @@ package edgewright.desk.canvas;
 
 import edgewright.chart.GridCell;
 import edgewright.chart.Stitch;
+import edgewright.desk.tool.Tool;
 import java.awt.Point;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
@@ -52,6 +53,11 @@ final class CanvasMouse extends MouseAdapter {
             canvas.marking().clear();
             canvas.standIn(cell.get());
             canvas.tools().markFrom(cell.get());
+        } else if (!left && canvas.toolbox().tool().use() != Tool.Use.WORK) {
+            // A tool that works nothing takes nothing out.
+            canvas.tools().up();
+            canvas.marking().clear();
+            canvas.standIn(cell.get());
         } else if (held) {
             canvas.standIn(cell.get());
             canvas.tools().down(cell.get(), left ? canvas.bench().stitch() : Stitch.BACK_LOOP, event.isControlDown());
