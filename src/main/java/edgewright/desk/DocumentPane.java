@@ -167,6 +167,7 @@ final class DocumentPane extends JPanel {
     /** Comes to the front: the keys are where they were when it was there last. */
     void toFront() {
         walk.watch();
+        Look.see(document.view().seeing().vision());
         windows.show();
         hadKeys.filter(Component::isShowing).orElse(canvas).requestFocusInWindow();
     }

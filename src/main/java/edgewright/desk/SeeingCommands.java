@@ -4,6 +4,7 @@ import edgewright.chart.HookHand;
 import edgewright.desk.command.Command;
 import edgewright.desk.command.Commands;
 import edgewright.desk.jobs.DeskState;
+import edgewright.desk.parts.Look;
 import edgewright.desk.scene.SceneWindow;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.Seeing;
@@ -25,9 +26,11 @@ final class SeeingCommands {
     /** Adds the commands; the view is as it was last, and the panes lie as they lay last. */
     void addTo(Commands commands) {
         view.see(Seeing.of(desk.settings()));
+        Look.see(view.seeing().vision());
         view.listen(change -> {
             if (change == ViewChange.SEEING) {
                 view.seeing().keepIn(desk.settings());
+                Look.see(view.seeing().vision());
             }
         });
         for (Seeing.Drawn drawn : Seeing.Drawn.values()) {

@@ -29,6 +29,7 @@ import edgewright.desk.panes.StatusLine;
 import edgewright.desk.parts.DeskActions;
 import edgewright.desk.piece.PieceWindow;
 import edgewright.desk.reading.ReadingCommands;
+import edgewright.desk.scene.SceneWindow;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.Settings;
 import edgewright.desk.yarn.MeasureDialog;
@@ -73,6 +74,7 @@ final class AllWindows {
         List<Supplier<Window>> makers = List.of(
                 () -> new PieceWindow(desk, desk.bench(), view),
                 () -> new GuideWindow(desk, desk.bench(), view),
+                () -> new SceneWindow(desk, desk.bench(), view),
                 () -> new NewChartDialog(desk, Counting.STITCHES, English.LANGUAGE),
                 () -> new PropertiesDialog(desk, chart, English.LANGUAGE),
                 () -> new PatternDetailsDialog(desk, chart, English.LANGUAGE),

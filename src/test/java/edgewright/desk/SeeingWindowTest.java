@@ -65,8 +65,8 @@ class SeeingWindowTest {
         GridCell cell = execute(() -> desk.canvas().cells().cellsOf(place).get(0));
         robot.click(WindowParts.onScreen(desk, cell), MouseButton.LEFT_BUTTON, 1);
         until("the stitch is worked", () -> execute(() -> desk.bench().chart().stitch(place) == Stitch.LONG));
-        robot.pressAndReleaseKey(KeyEvent.VK_G, KeyEvent.CTRL_MASK | KeyEvent.ALT_MASK);
-        robot.pressAndReleaseKey(KeyEvent.VK_H, KeyEvent.CTRL_MASK | KeyEvent.SHIFT_MASK);
+        press(KeyEvent.VK_G, KeyEvent.VK_CONTROL, KeyEvent.VK_ALT);
+        press(KeyEvent.VK_H, KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT);
 
         Seeing last = new Seeing(Seeing.Drawn.SIDE, HookHand.LEFT, ColourVision.GREY);
         until(
@@ -82,7 +82,7 @@ class SeeingWindowTest {
     @Test
     void aFoldedPaneIsOneLineGivesTheChartItsRoomAndIsRemembered() {
         int before = cellPx();
-        robot.pressAndReleaseKey(KeyEvent.VK_2, KeyEvent.ALT_MASK);
+        press(KeyEvent.VK_2, KeyEvent.VK_ALT);
         until("the words are folded", () -> execute(() -> split("wordsSplit").isFolded()));
         robot.click(WindowParts.named(desk, "deskSplit.fold"));
         until("the findings are folded", () -> execute(() -> split("deskSplit").isFolded()));
@@ -158,7 +158,17 @@ class SeeingWindowTest {
     }
 
     private void control(int key) {
-        robot.pressAndReleaseKey(key, KeyEvent.CTRL_MASK);
+        press(key, KeyEvent.VK_CONTROL);
+    }
+
+    private void press(int key, int... held) {
+        for (int each : held) {
+            robot.pressKey(each);
+        }
+        robot.pressAndReleaseKey(key);
+        for (int each : held) {
+            robot.releaseKey(each);
+        }
     }
 
     private int cellPx() {

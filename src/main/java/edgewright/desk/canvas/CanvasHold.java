@@ -37,7 +37,7 @@ final class CanvasHold implements KeyListener, FocusListener {
 
     @Override
     public void keyPressed(KeyEvent event) {
-        if (event.getKeyCode() != KeyEvent.VK_SPACE || event.getModifiersEx() != 0 && grip.isEmpty()) {
+        if (event.getKeyCode() != KeyEvent.VK_SPACE || (event.getModifiersEx() != 0 && grip.isEmpty())) {
             return;
         }
         event.consume();

@@ -25,10 +25,12 @@ import edgewright.draw.picture.FabricFill;
 import edgewright.draw.picture.PictureStyle;
 import edgewright.draw.picture.Rotation;
 import edgewright.draw.raster.RasterSurface;
+import edgewright.draw.raster.SeenPixels;
 import edgewright.draw.raster.StampPixels;
 import edgewright.draw.side.SidePicture;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
+import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -201,13 +203,31 @@ final class CanvasPicture {
      * @param g the graphics, used up by this
      */
     void paintRing(Graphics2D g, CanvasScale scale, GridCell cell) {
-        paint(
-                g,
-                scale,
-                drawn.marksIn(layout().areaOf(cell)).stream()
-                        .filter(mark ->
-                                mark.kind() == MarkKind.FLAG && mark.cell().equals(Optional.of(cell)))
-                        .toList());
+        if (vision() == ColourVision.FULL) {
+            paint(g, scale, ringOf(cell));
+            return;
+        }
+        Rectangle at = scale.toPx(layout().areaOf(cell));
+        // Its number stands out of the cell.
+        at.grow(at.width, at.height);
+        double density = g.getTransform().getScaleX();
+        BufferedImage ring = new BufferedImage(
+                (int) Math.ceil(at.width * density), (int) Math.ceil(at.height * density), BufferedImage.TYPE_INT_ARGB);
+        Graphics2D on = ring.createGraphics();
+        on.scale(density, density);
+        on.translate(-at.x, -at.y);
+        paint(on, scale, ringOf(cell));
+        SeenPixels.see(ring, vision());
+        g.translate(at.x, at.y);
+        g.scale(1 / density, 1 / density);
+        g.drawImage(ring, 0, 0, null);
+        g.dispose();
+    }
+
+    private List<Mark> ringOf(GridCell cell) {
+        return drawn.marksIn(layout().areaOf(cell)).stream()
+                .filter(mark -> mark.kind() == MarkKind.FLAG && mark.cell().equals(Optional.of(cell)))
+                .toList();
     }
 
     /**

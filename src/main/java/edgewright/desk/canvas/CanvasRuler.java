@@ -142,7 +142,7 @@ final class CanvasRuler extends JComponent {
                 paintYarn(g, band, yarn);
                 List<Emphasis.Flag> flags = flagged.getOrDefault(round, List.of());
                 boolean beside = IntStream.range(round - step + 1, round + step).anyMatch(flagged::containsKey);
-                if (!flags.isEmpty() || round % step == 0 && !beside) {
+                if (!flags.isEmpty() || (round % step == 0 && !beside)) {
                     g.setColor(flags.isEmpty() ? UIManager.getColor("Label.foreground") : Look.colour("error"));
                     number(g, band, roundLabel(round, yarn, step));
                 }
@@ -177,7 +177,7 @@ final class CanvasRuler extends JComponent {
                 canvas.cellPx(), down ? metrics().getAscent() + 2 : metrics().stringWidth("000") + 2.0 * GAP_PX);
         plan().stitches().forEach((index, stitch) -> {
             Rectangle band = band(index);
-            if ((stitch % step == 0 || stitch == 1 && step <= 2) && isSeen(g, band)) {
+            if ((stitch % step == 0 || (stitch == 1 && step <= 2)) && isSeen(g, band)) {
                 g.setColor(Look.colour("quiet"));
                 number(g, band, Integer.toString(stitch));
             }

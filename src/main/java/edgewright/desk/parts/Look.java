@@ -6,6 +6,7 @@ import com.formdev.flatlaf.FlatLightLaf;
 import com.formdev.flatlaf.fonts.inter.FlatInterFont;
 import edgewright.chart.Colour;
 import edgewright.desk.work.Theme;
+import edgewright.draw.paint.ColourVision;
 import edgewright.draw.paint.Palette;
 import edgewright.texts.Language;
 import java.awt.Color;
@@ -37,6 +38,7 @@ import javax.swing.text.JTextComponent;
 public final class Look {
     private static final String FOREGROUND = "Edgewright.foreground";
     private static final String BACKGROUND = "Edgewright.background";
+    private static final String VISION = "Edgewright.vision";
 
     private Look() {}
 
@@ -153,6 +155,21 @@ public final class Look {
                 colourAnew(inner);
             }
         }
+    }
+
+    /** Has the cards of yarn in all windows look as somebody sees them. */
+    public static void see(ColourVision vision) {
+        if (vision() != vision) {
+            UIManager.put(VISION, vision);
+            for (Window window : Window.getWindows()) {
+                window.repaint();
+            }
+        }
+    }
+
+    /** How the colours of yarns are seen. */
+    static ColourVision vision() {
+        return UIManager.get(VISION) instanceof ColourVision vision ? vision : ColourVision.FULL;
     }
 
     /** Whether the desk is dark now. */

@@ -34,7 +34,7 @@ public final class YarnCard implements Icon {
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         RoundRectangle2D card = new RoundRectangle2D.Double(x + 0.5, y + 0.5, size - 1, size - 1, 4, 4);
-        g.setColor(of(colour));
+        g.setColor(of(Look.vision().seen(colour)));
         g.fill(card);
         g.setColor(Look.colour("quiet"));
         g.draw(card);

@@ -114,20 +114,6 @@ final class SceneCanvas extends JComponent implements Accessible {
         sight.zoom(new Point(screenPx(getWidth() / 2.0), screenPx(getHeight() / 2.0)), factor);
     }
 
-    /** Whether what is shown is what the chart says now. */
-    boolean isUpToDate() {
-        return tooLarge || painted.map(Painted::order).equals(wanted) && wanted.isPresent();
-    }
-
-    /** Whether the border of this size is too large to be painted. */
-    boolean isTooLarge() {
-        return tooLarge;
-    }
-
-    Optional<Painted> painted() {
-        return painted;
-    }
-
     /** Pixels of the screen for one of ours. */
     private double density() {
         return getGraphicsConfiguration() == null
@@ -184,12 +170,11 @@ final class SceneCanvas extends JComponent implements Accessible {
         g.setColor(Look.colour("canvas"));
         g.fillRect(0, 0, getWidth(), getHeight());
         if (tooLarge) {
-            say(g, says.text("scene-tooLarge", count("stitches", (int)
-                    Math.min(Integer.MAX_VALUE, order().stitches()))));
+            say(g, says.text("scene-tooLarge", count("stitches", order().stitches())));
         } else if (painted.isEmpty()) {
             say(g, says.text("scene-making"));
         } else {
-            lay(g, painted.get());
+            lay((Graphics2D) g.create(), painted.get());
         }
         if (isFocusOwner()) {
             g.setColor(Look.colour("accent"));
@@ -198,6 +183,7 @@ final class SceneCanvas extends JComponent implements Accessible {
         g.dispose();
     }
 
+    /** @param g the graphics, used up by this */
     private void lay(Graphics2D g, Painted of) {
         SceneOrder.Window then = of.order().window();
         SceneOrder.Window now = sight.window();
@@ -209,6 +195,7 @@ final class SceneCanvas extends JComponent implements Accessible {
         }
         g.setComposite(AlphaComposite.Src);
         g.drawImage(of.seen(), 0, 0, null);
+        g.dispose();
     }
 
     private void say(Graphics2D g, String text) {

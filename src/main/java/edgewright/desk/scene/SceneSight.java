@@ -27,7 +27,7 @@ final class SceneSight {
         sheet = newSheet;
         widthPx = Math.max(1, newWidthPx);
         heightPx = Math.max(1, newHeightPx);
-        if (fitted || other && !newSheet.holds(middleXMm, middleYMm)) {
+        if (fitted || (other && !newSheet.holds(middleXMm, middleYMm))) {
             fit();
         }
     }

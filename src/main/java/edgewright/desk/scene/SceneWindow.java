@@ -66,7 +66,6 @@ public final class SceneWindow extends JDialog {
         return Executors.newSingleThreadExecutor(work -> {
             Thread thread = new Thread(work, "scene");
             thread.setDaemon(true);
-            thread.setPriority(Thread.NORM_PRIORITY - 1);
             return thread;
         });
     }
@@ -82,10 +81,6 @@ public final class SceneWindow extends JDialog {
             window.get().toFront();
             window.get().canvas.requestFocusInWindow();
         };
-    }
-
-    SceneCanvas canvas() {
-        return canvas;
     }
 
     private JPanel above(ChartView view) {

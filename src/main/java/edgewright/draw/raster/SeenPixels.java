@@ -24,4 +24,14 @@ public final class SeenPixels {
         vision.see(to);
         return seen;
     }
+
+    /** The same of a picture through which something else is seen: of {@link BufferedImage#TYPE_INT_ARGB}, which is changed. */
+    public static void see(BufferedImage image, ColourVision vision) {
+        int[] pixels = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
+        for (int i = 0; i < pixels.length; i++) {
+            if (pixels[i] != 0) {
+                pixels[i] = (pixels[i] & 0xff000000) | vision.seen(pixels[i]);
+            }
+        }
+    }
 }

@@ -12,8 +12,10 @@ import edgewright.chart.Stitch;
 import edgewright.desk.Desk;
 import edgewright.desk.parts.Look;
 import edgewright.desk.work.ChartView;
+import edgewright.desk.work.Seeing;
 import edgewright.desk.work.Theme;
 import edgewright.desk.work.Workbench;
+import edgewright.draw.paint.ColourVision;
 import edgewright.texts.English;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
@@ -108,6 +110,32 @@ class CanvasLookTest {
             assertThat(red).as("of the ring at %d", px).isGreaterThan(px);
             assertThat(hidden).as("of the ring under the cursor at %d", px).isZero();
         }
+    }
+
+    @Test
+    void inGreysNothingOfTheChartHasAColourEvenTheRingAtTheCursor() {
+        Place wrong = new Place(1, Section.REPEAT, 2);
+        bench.work(List.of(wrong), Stitch.LONG);
+        bench.moveCursor(wrong);
+        assertThat(coloured(painted(canvas), wrong)).isPositive();
+        view.see(Seeing.USUAL.withVision(ColourVision.GREY));
+
+        assertThat(coloured(painted(canvas), wrong)).isZero();
+    }
+
+    /** How many pixels of the ring's number, which stands out of the cells of a place and of the cursor's frame, are red. */
+    private int coloured(BufferedImage image, Place place) {
+        int coloured = 0;
+        for (GridCell cell : canvas.cells().cellsOf(place)) {
+            Rectangle at = canvas.boundsOf(cell);
+            for (int y = at.y - at.height / 2; y < at.y + at.height; y++) {
+                for (int x = at.x; x < at.x + 3 * at.width / 2; x++) {
+                    int rgb = image.getRGB(x, y) & 0xffffff;
+                    coloured += rgb >> 16 > (rgb & 0xff) + 60 ? 1 : 0;
+                }
+            }
+        }
+        return coloured;
     }
 
     @Test
