@@ -22,14 +22,16 @@ enum WordsLight {
     /** The words that are read. */
     READ(60, true);
 
-    private final transient DefaultHighlighter.DefaultHighlightPainter painter;
+    private final int veil;
+    private final boolean framed;
 
     WordsLight(int veil, boolean framed) {
-        painter = new Painter(veil, framed);
+        this.veil = veil;
+        this.framed = framed;
     }
 
     DefaultHighlighter.DefaultHighlightPainter painter() {
-        return painter;
+        return new Painter(veil, framed);
     }
 
     private static final class Painter extends DefaultHighlighter.DefaultHighlightPainter {
