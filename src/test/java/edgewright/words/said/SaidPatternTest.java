@@ -169,7 +169,7 @@ class SaidPatternTest {
                 // last.
                 boolean along = round.start().isPresent() && first > 0;
                 String mark = English.LANGUAGE.messages("words/phrases").text("start-mark-word");
-                boolean marked = one.language != English.LANGUAGE
+                boolean marked = !one.language.equals(English.LANGUAGE)
                         || one.around(read.get(0)).contains(mark + "\u00a0")
                         || one.around(read.get(read.size() - 1)).endsWith(", " + mark);
                 assertThat(!along || marked)
