@@ -10,6 +10,7 @@ import edgewright.chart.Stitch;
 import edgewright.desk.Desk;
 import edgewright.desk.parts.Look;
 import edgewright.desk.tool.Tools;
+import edgewright.desk.work.Theme;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.Workbench;
 import edgewright.texts.English;
@@ -42,7 +43,7 @@ class CanvasToolsTest {
 
     @BeforeAll
     static void light() {
-        Look.setUp(false);
+        Look.setUp(Theme.LIGHT);
     }
 
     @BeforeEach
