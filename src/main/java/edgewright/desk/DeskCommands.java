@@ -8,13 +8,11 @@ import edgewright.desk.dialogs.NewChartDialog;
 import edgewright.desk.jobs.DeskState;
 import edgewright.desk.jobs.Lanes.Lane;
 import edgewright.desk.parts.DeskActions;
-import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.Look;
 import edgewright.desk.work.Theme;
 import edgewright.texts.Messages;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
-import javax.swing.JOptionPane;
 
 /** What can be done whatever document is in front: documents are begun, opened, closed and gone through; theme and help. */
 final class DeskCommands {
@@ -48,13 +46,7 @@ final class DeskCommands {
         commands.add("help", () -> help().open(0));
         commands.add("laws", () -> help().open(1));
         commands.add("keys", () -> help().open(2));
-        commands.add(
-                "about",
-                () -> JOptionPane.showMessageDialog(
-                        frame,
-                        Forms.message(says.text("about-text")),
-                        says.text("about-title"),
-                        JOptionPane.PLAIN_MESSAGE));
+        commands.add("about", () -> HelpWindow.about(frame, says));
     }
 
     private void begin() {

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.concurrent.Future;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
@@ -86,7 +87,8 @@ public final class Journal {
         synchronized (state) {
             if (!isDue) {
                 isDue = true;
-                thread.schedule(this::work, GATHERED_MS, TimeUnit.MILLISECONDS);
+                // Nothing is asked of it: what goes wrong is told by the work itself.
+                Future<?> unused = thread.schedule(this::work, GATHERED_MS, TimeUnit.MILLISECONDS);
             }
         }
     }
@@ -111,6 +113,9 @@ public final class Journal {
             tell(e.problem());
         } catch (IOException e) {
             tell(SystemProblems.ofWriting(folder, e));
+        } catch (RuntimeException e) {
+            // A mistake of the program: whoever works on must know that nothing is kept.
+            tell(Problem.ofFile(new FileFault.OfTheSystem(e.toString())));
         }
         if (ending) {
             letGo();

@@ -16,7 +16,6 @@ import edgewright.file.JournalEntry;
 import edgewright.file.JournalFolder;
 import edgewright.file.ReadResult;
 import edgewright.texts.English;
-import java.awt.Dialog;
 import java.awt.event.KeyEvent;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -184,7 +183,7 @@ class KillAndRecoverWindowTest {
         execute(() -> desk.keepJournal(new JournalFolder(state), () -> wentOn.set(true)));
         DialogFixture question =
                 WindowFinder.findDialog("lostWork").withTimeout(30_000).using(robot);
-        until("it has the keys", () -> execute(() -> ((Dialog) question.target()).isFocused()));
+        until("it has the keys", () -> execute(() -> question.target().isFocused()));
         return question;
     }
 

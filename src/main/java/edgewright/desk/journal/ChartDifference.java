@@ -51,20 +51,20 @@ record ChartDifference(int stitches, List<Integer> rounds, int more, boolean oth
         return rounds.isEmpty() && more == 0 && !otherwise;
     }
 
-    /** The places of a chart whose stitch the other has not, in order; all places of a round whose yarn is another. */
-    static List<Place> placesIn(Chart chart, Chart other) {
+    /** The places of the shown chart whose stitch the one beside it has not, in order; all places of a round whose yarn is another. */
+    static List<Place> placesIn(Chart shown, Chart beside) {
         List<Place> places = new ArrayList<>();
-        for (int r = 1; r <= chart.rounds().size(); r++) {
-            boolean isThere = r <= other.rounds().size();
+        for (int r = 1; r <= shown.rounds().size(); r++) {
+            boolean isThere = r <= beside.rounds().size();
             boolean sameYarn =
-                    isThere && chart.round(r).yarn().equals(other.round(r).yarn());
+                    isThere && shown.round(r).yarn().equals(beside.round(r).yarn());
             for (Section section : Section.values()) {
-                Stitches here = chart.round(r).section(section);
-                int there = isThere ? other.round(r).section(section).length() : 0;
+                Stitches here = shown.round(r).section(section);
+                int there = isThere ? beside.round(r).section(section).length() : 0;
                 for (int p = 1; p <= here.length(); p++) {
                     if (!sameYarn
                             || p > there
-                            || here.at(p) != other.round(r).section(section).at(p)) {
+                            || here.at(p) != beside.round(r).section(section).at(p)) {
                         places.add(new Place(r, section, p));
                     }
                 }

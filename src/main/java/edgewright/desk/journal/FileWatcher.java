@@ -4,6 +4,7 @@ import edgewright.file.Fingerprint;
 import edgewright.file.WatchedFile;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.concurrent.Future;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
@@ -24,7 +25,7 @@ final class FileWatcher {
     /** @param told of each look, on the thread */
     FileWatcher(ScheduledExecutorService thread, Consumer<Look> told) {
         this.told = told;
-        thread.scheduleWithFixedDelay(this::look, PAUSE_MS, PAUSE_MS, TimeUnit.MILLISECONDS);
+        Future<?> unused = thread.scheduleWithFixedDelay(this::look, PAUSE_MS, PAUSE_MS, TimeUnit.MILLISECONDS);
     }
 
     /** Looks at this file from now on; at none if it is empty. */
