@@ -151,7 +151,7 @@ figure-INVISIBLE_JOIN = The end and the beginning of a round. The end of the yar
     }, goes under both top loops of { $join ->
     [STANDING] the second stitch
    *[CHAIN] the first stitch
-    }, and the needle goes back into the top where it came out. Below, the round is closed: the new loop lies between its end and its beginning like the top of a stitch.
+    }, and the needle goes back into the top where it came out. Below, it is drawn tight: the new loop lies between the end of the round and its beginning like the top of a stitch.
 figure-SLIP_JOIN = The end and the beginning of a round. The hook, with the last loop on it, goes under both top loops of the first stitch.
 figure-LAYERS = Two layers one behind the other; the front one is left out at one end, so that the back one is seen. The hook goes under the two loops that lie between them: the back loop of the front and the near loop of the back. On the { $hand ->
     [LEFT] left

@@ -102,7 +102,7 @@ changes-oneAndOne = Two stitches 'in the next st' make two stitches out of one.
 notes-chain = A chain inside a side counts as one stitch. In the next round work into it as into a stitch.
 
 setUp-what = The base round is round 0: { $stitch } through both loops all round the piece, with chains at each of the four corners. Any yarn of the same weight will do; it shows as a thin line inside the border.
-setUp-pickUp = Work one in each stitch of the piece; along the ends of rows work one in each row of { $stitch }, two in a row twice as high and three in one three times as high. If the edge waves, work fewer; if it draws in, work more.
+setUp-pickUp = Work one in each stitch of the piece; along the ends of rows work one for each row of { $stitch }, two where a row is twice as high and three where it is three times as high. If the edge waves, work fewer; if it draws in, work more.
 setUp-examples = All counts are for one side. Numbers such as { $numbers } are two examples, the larger in brackets.
 setUp-names = Sizes: { $names }. Numbers stand in this order, the first outside the brackets; a number alone is for all sizes.
 setUp-sizes = The first number is for the first size, those in brackets for the others in their order; a number alone is for all sizes.
