@@ -86,6 +86,8 @@ public final class PatternPages {
     private final OwnPages own;
     /** Whether it is still to be found out where it stands how a round is begun and closed. */
     private final boolean joiningFloats;
+    /** What is said of that, as it is set among the facts and before the rounds. */
+    private final Map<BookletPart, List<ColumnSlice>> joining = new EnumMap<>(BookletPart.class);
 
     private final List<String> problems = new ArrayList<>();
 
@@ -119,6 +121,11 @@ public final class PatternPages {
                             .forEach(terms -> links.announce(terms, headed(heading, Optional.of(terms)))));
         }
         Map<BookletPart, List<ColumnSlice>> set = new EnumMap<>(BookletPart.class);
+        if (joiningFloats) {
+            joining.put(BookletPart.FACTS, words(JOINING, facts));
+            JOINING.forEach(own::again);
+            joining.put(BookletPart.WORDS, words(JOINING, setter));
+        }
         // The gallery takes in the photographs whose part was not set, so it comes last.
         order.stream()
                 .sorted(Comparator.comparing(BookletPart.SECTIONS::equals))
@@ -215,9 +222,9 @@ public final class PatternPages {
         boolean fresh = isAfterCover(all) || room < LEAST_ROOM * sheet.heightPt();
         double above = fresh ? 0 : 1.5 * sheet.linePt();
         double used = fresh ? 0 : sheet.heightPt() - room + above;
-        List<ColumnSlice> pairs = pairs(halves, joiningFloats ? with(set, BookletPart.FACTS, facts) : set, used);
+        List<ColumnSlice> pairs = pairs(halves, joiningFloats ? with(set, BookletPart.FACTS) : set, used);
         if (joiningFloats && halves.contains(BookletPart.FACTS)) {
-            Map<BookletPart, List<ColumnSlice>> apart = with(set, BookletPart.WORDS, setter);
+            Map<BookletPart, List<ColumnSlice>> apart = with(set, BookletPart.WORDS);
             List<ColumnSlice> fewer = pairs(halves, apart, used);
             if (fewer.size() < pairs.size()) {
                 pairs = fewer;
@@ -238,11 +245,9 @@ public final class PatternPages {
     }
 
     /** The parts with the one on joining among the facts, after them, or before the rounds. */
-    private Map<BookletPart, List<ColumnSlice>> with(
-            Map<BookletPart, List<ColumnSlice>> set, BookletPart where, TextSetter by) {
-        List<ColumnSlice> joining = words(JOINING, by);
+    private Map<BookletPart, List<ColumnSlice>> with(Map<BookletPart, List<ColumnSlice>> set, BookletPart where) {
         List<ColumnSlice> strips = new ArrayList<>(set.get(where));
-        strips.addAll(where == BookletPart.FACTS ? strips.size() : 0, joining);
+        strips.addAll(where == BookletPart.FACTS ? strips.size() : 0, joining.get(where));
         Map<BookletPart, List<ColumnSlice>> all = new EnumMap<>(set);
         all.put(where, strips);
         return all;

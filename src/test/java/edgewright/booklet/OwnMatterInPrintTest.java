@@ -99,7 +99,7 @@ class OwnMatterInPrintTest {
                     .doesNotContain(
                             "The border Reed Bank around a piece, as it looks when it is worked, seen from the right side");
             assertThat(read.texts("H2"))
-                    .startsWith("Introduction", "Terms")
+                    .startsWith("Introduction", "What you need")
                     .containsSubsequence("Finishing", "Care", "Thanks", "Photographs");
             int joining = indexOf(read, "Joining and closing a round");
             assertThat(read.heard().subList(joining, read.heard().size()).stream()

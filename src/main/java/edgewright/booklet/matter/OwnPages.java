@@ -70,6 +70,11 @@ public final class OwnPages {
         return sections.isEmpty() ? List.of() : section(root, sections.get(0));
     }
 
+    /** A part is set once more, to stand in another place instead, and shows the same photographs there. */
+    public void again(PatternPart.Kind part) {
+        places(part).forEach(shown::remove);
+    }
+
     /**
      * The photographs beside a part of the pattern that was just set; of several such parts only the first has them.
      *
