@@ -80,20 +80,7 @@ public final class DeskFrame extends JFrame {
         }
         new DeskCommands(this, state, actions).addTo(actions.desk());
         tabs.lay(pane(first, true));
-        setJMenuBar(new Menus(actions, language)
-                .withRecent(settings, this::open)
-                .withYarns(
-                        () -> bench().chart().yarns(),
-                        yarn -> ChartCommands.changeYarn(
-                                bench(), front().rounds().chosen(), yarn))
-                .withShelf(new ShelfMenu(
-                        this,
-                        new MotifShelf(settings.folder()),
-                        () -> canvas().marking().motif(),
-                        motif -> front().motifs().work(motif, false),
-                        state.questions(),
-                        language))
-                .bar());
+        setJMenuBar(menus().bar());
         actions.bindOtherKeys(getRootPane());
         JPanel content = new JPanel(new MigLayout("insets 0, gap 0, fill", "[grow, fill]", "[grow, fill][]"));
         content.add(tabs, "wrap");
@@ -103,6 +90,22 @@ public final class DeskFrame extends JFrame {
         actions.afterRefresh(this::nameUndo);
         actions.refresh();
         addWindowListener(new Doors());
+    }
+
+    private Menus menus() {
+        return new Menus(actions, state.language())
+                .withRecent(state.settings(), this::open)
+                .withYarns(
+                        () -> bench().chart().yarns(),
+                        yarn -> ChartCommands.changeYarn(
+                                bench(), front().rounds().chosen(), yarn))
+                .withShelf(new ShelfMenu(
+                        this,
+                        new MotifShelf(state.settings().folder()),
+                        () -> canvas().marking().motif(),
+                        motif -> front().motifs().work(motif, false),
+                        state.questions(),
+                        state.language()));
     }
 
     /** The document in front. */

@@ -2,6 +2,8 @@ package edgewright.desk.canvas;
 
 import edgewright.chart.GridCell;
 import edgewright.chart.Place;
+import edgewright.desk.picture.CanvasPicture;
+import edgewright.desk.picture.DamagedParts;
 import edgewright.desk.tool.Ghost;
 import edgewright.desk.tool.Sheet;
 import edgewright.desk.tool.Toolbox;

@@ -6,6 +6,8 @@ import edgewright.chart.Motif;
 import edgewright.chart.Place;
 import edgewright.chart.Side;
 import edgewright.chart.SidePlace;
+import edgewright.desk.picture.CanvasScale;
+import edgewright.desk.picture.MarkedOutline;
 import edgewright.desk.work.Selection;
 import edgewright.draw.picture.CellLayout;
 import java.awt.Rectangle;

@@ -2,6 +2,9 @@ package edgewright.desk.canvas;
 
 import edgewright.chart.GridCell;
 import edgewright.chart.Place;
+import edgewright.desk.picture.CanvasPicture;
+import edgewright.desk.picture.CanvasTiles;
+import edgewright.desk.picture.DamagedParts;
 import java.awt.Graphics2D;
 import java.awt.Point;
 import java.awt.Rectangle;

@@ -3,6 +3,7 @@ package edgewright.desk.canvas;
 import edgewright.chart.Chart;
 import edgewright.chart.Yarn;
 import edgewright.desk.parts.Look;
+import edgewright.desk.picture.RulerPlan;
 import edgewright.draw.marks.Emphasis;
 import edgewright.draw.picture.CellLayout;
 import java.awt.BasicStroke;

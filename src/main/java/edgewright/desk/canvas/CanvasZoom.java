@@ -1,7 +1,10 @@
 package edgewright.desk.canvas;
 
+import edgewright.desk.picture.CanvasPicture;
+import edgewright.desk.picture.CanvasScale;
 import edgewright.desk.work.ChartView;
 import java.awt.Dimension;
+import java.awt.Insets;
 import java.awt.Point;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
@@ -15,7 +18,7 @@ import javax.swing.SwingUtilities;
  * size.
  */
 final class CanvasZoom {
-    static final int MARGIN_PX = 10;
+    private static final int MARGIN_PX = 10;
     private static final int LARGEST_FIT_PX = 40;
     /** The logarithm of the least factor of which something must be seen at once. */
     private static final double WHOLE_NOTCH = 0.1;
@@ -56,7 +59,11 @@ final class CanvasZoom {
             return;
         }
         view.fitTo(CanvasWindow.fittingCellPx(
-                window, canvas.cellsAcross(), canvas.cellsDown(), MARGIN_PX, LARGEST_FIT_PX));
+                window,
+                canvas.picture().widthMm() / CanvasPicture.CELL_MM,
+                canvas.picture().heightMm() / CanvasPicture.CELL_MM,
+                MARGIN_PX,
+                LARGEST_FIT_PX));
         canvas.revalidate();
     }
 
@@ -77,9 +84,33 @@ final class CanvasZoom {
         if (canvas.getParent() instanceof JViewport window) {
             Dimension size = canvas.getPreferredSize();
             canvas.setSize(size);
-            CanvasScale now =
-                    canvas.scale(Math.max(size.width, window.getWidth()), Math.max(size.height, window.getHeight()));
+            CanvasScale now = scale(Math.max(size.width, window.getWidth()), Math.max(size.height, window.getHeight()));
             CanvasWindow.bring(window, now.toPx(mm), inWindow, size);
         }
+    }
+
+    /** The room that the chart needs with what is left free around it, in pixels before the scaling of the screen. */
+    Dimension needed() {
+        Insets insets = canvas.getInsets();
+        return new Dimension(
+                (int) Math.ceil(canvas.picture().widthMm() * pxPerMm()) + 2 * MARGIN_PX + insets.left + insets.right,
+                (int) Math.ceil(canvas.picture().heightMm() * pxPerMm()) + 2 * MARGIN_PX + insets.top + insets.bottom);
+    }
+
+    /** How the chart lies on a canvas of that size. */
+    CanvasScale scale(int widthPx, int heightPx) {
+        CanvasPicture picture = canvas.picture();
+        return CanvasScale.centred(
+                pxPerMm(),
+                picture.widthMm(),
+                picture.heightMm(),
+                picture.layout().area(),
+                widthPx,
+                heightPx,
+                MARGIN_PX);
+    }
+
+    private double pxPerMm() {
+        return view.cellPx() / CanvasPicture.CELL_MM;
     }
 }

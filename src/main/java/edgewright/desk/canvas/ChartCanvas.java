@@ -3,6 +3,8 @@ package edgewright.desk.canvas;
 import edgewright.chart.GridCell;
 import edgewright.chart.Place;
 import edgewright.desk.command.Commands;
+import edgewright.desk.picture.CanvasPicture;
+import edgewright.desk.picture.CanvasScale;
 import edgewright.desk.tool.Toolbox;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.ViewChange;
@@ -16,7 +18,6 @@ import edgewright.texts.Messages;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
-import java.awt.Insets;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.MouseEvent;
@@ -208,14 +209,6 @@ public final class ChartCanvas extends ScrolledCanvas implements Accessible {
         return zoom;
     }
 
-    double cellsAcross() {
-        return picture.widthMm() / CanvasPicture.CELL_MM;
-    }
-
-    double cellsDown() {
-        return picture.heightMm() / CanvasPicture.CELL_MM;
-    }
-
     /** Takes back what is being drawn; if nothing is, nothing is marked any more. */
     void cancel() {
         if (!tools.cancel()) {
@@ -372,32 +365,11 @@ public final class ChartCanvas extends ScrolledCanvas implements Accessible {
 
     @Override
     public Dimension getPreferredSize() {
-        Insets insets = getInsets();
-        return new Dimension(
-                (int) Math.ceil(picture.widthMm() * pxPerMm()) + 2 * CanvasZoom.MARGIN_PX + insets.left + insets.right,
-                (int) Math.ceil(picture.heightMm() * pxPerMm())
-                        + 2 * CanvasZoom.MARGIN_PX
-                        + insets.top
-                        + insets.bottom);
-    }
-
-    private double pxPerMm() {
-        return view.cellPx() / CanvasPicture.CELL_MM;
+        return zoom.needed();
     }
 
     CanvasScale scale() {
-        return scale(getWidth(), getHeight());
-    }
-
-    CanvasScale scale(int widthPx, int heightPx) {
-        return CanvasScale.centred(
-                pxPerMm(),
-                picture.widthMm(),
-                picture.heightMm(),
-                picture.layout().area(),
-                widthPx,
-                heightPx,
-                CanvasZoom.MARGIN_PX);
+        return zoom.scale(getWidth(), getHeight());
     }
 
     @Override

@@ -12,6 +12,8 @@ import edgewright.chart.SideShape;
 import edgewright.chart.Stitch;
 import edgewright.desk.Desk;
 import edgewright.desk.parts.Look;
+import edgewright.desk.picture.CanvasPicture;
+import edgewright.desk.picture.CanvasScale;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.Theme;
 import edgewright.desk.work.Workbench;

@@ -1,4 +1,4 @@
-package edgewright.desk.canvas;
+package edgewright.desk.picture;
 
 import edgewright.chart.BorderGrid;
 import edgewright.chart.GridCell;
@@ -23,7 +23,7 @@ import java.util.stream.IntStream;
  *     the next corner back from it
  * @param repeats where the repeat is drawn: its first row or column in working order, and its last one
  */
-record RulerPlan(
+public record RulerPlan(
         SortedMap<Integer, Integer> rounds, SortedMap<Integer, Integer> stitches, Map<Integer, Integer> repeats) {
     /**
      * The plan of a layout.
@@ -31,7 +31,7 @@ record RulerPlan(
      * @param down whether of its rows, and not of its columns
      * @param counted the round whose stitches are counted
      */
-    static RulerPlan of(CellLayout layout, boolean down, int counted) {
+    public static RulerPlan of(CellLayout layout, boolean down, int counted) {
         SortedMap<Integer, Integer> rounds = new TreeMap<>();
         SortedMap<Integer, Integer> stitches = new TreeMap<>();
         SortedMap<Integer, Integer> repeats = new TreeMap<>();
@@ -102,12 +102,12 @@ record RulerPlan(
     }
 
     /** The row or column in which a cell is met; the ruler points there. */
-    static int of(CellLayout layout, GridCell cell, boolean down) {
+    public static int of(CellLayout layout, GridCell cell, boolean down) {
         return at(layout, cell, down);
     }
 
     /** The round of a cell. */
-    static int roundOf(CellLayout layout, GridCell cell) {
+    public static int roundOf(CellLayout layout, GridCell cell) {
         return layout.grid().contentOf(cell) instanceof SideStitch stitch
                 ? stitch.place().round()
                 : 1;
@@ -119,7 +119,7 @@ record RulerPlan(
      * @param cellPx from number to number
      * @param labelPx what a number needs
      */
-    static int step(double cellPx, double labelPx) {
+    public static int step(double cellPx, double labelPx) {
         for (int ten = 1; ; ten *= 10) {
             for (int step : new int[] {ten, 2 * ten, 5 * ten}) {
                 if (step * cellPx >= labelPx) {

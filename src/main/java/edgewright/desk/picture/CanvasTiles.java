@@ -1,4 +1,4 @@
-package edgewright.desk.canvas;
+package edgewright.desk.picture;
 
 import edgewright.desk.parts.Look;
 import edgewright.draw.raster.SeenPixels;
@@ -18,7 +18,7 @@ import java.util.Map;
  * large chart takes longer to paint than a frame may last, so it is painted a few tiles at a time; until its turn comes a tile
  * is shown as it was.
  */
-final class CanvasTiles {
+public final class CanvasTiles {
     /** The edge of a tile; a whole number of the screen's own pixels at every usual scaling. */
     private static final int EDGE_PX = 128;
 
@@ -66,12 +66,12 @@ final class CanvasTiles {
     private double density = 1;
 
     /** Everything looks otherwise. */
-    void outdate() {
+    public void outdate() {
         tiles.values().forEach(Tile::outdate);
     }
 
     /** What lies in these parts of the canvas looks otherwise. */
-    void spoil(List<Rectangle> parts) {
+    public void spoil(List<Rectangle> parts) {
         for (Rectangle part : parts) {
             for (Key key : keysIn(part)) {
                 Tile tile = tiles.get(key);
@@ -83,7 +83,7 @@ final class CanvasTiles {
     }
 
     /** Whether these parts can be laid down without painting a tile anew, at this scale. */
-    boolean areReady(List<Rectangle> parts, CanvasScale now) {
+    public boolean areReady(List<Rectangle> parts, CanvasScale now) {
         return now.equals(scale)
                 && parts.stream().flatMap(part -> keysIn(part).stream()).allMatch(key -> {
                     Tile tile = tiles.get(key);
@@ -98,7 +98,7 @@ final class CanvasTiles {
      * @param mostNanos how long tiles may be painted for; one is painted whatever it takes
      * @return the tiles that are still to be painted
      */
-    List<Rectangle> lay(
+    public List<Rectangle> lay(
             Graphics2D g, CanvasPicture picture, CanvasScale now, Rectangle clip, Point first, long mostNanos) {
         double screen = g.getTransform().getScaleX();
         if (!now.equals(scale) || screen != density) {

@@ -1,4 +1,4 @@
-package edgewright.desk.canvas;
+package edgewright.desk.picture;
 
 import java.awt.Rectangle;
 import java.awt.geom.Path2D;
@@ -6,11 +6,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** The outline of strips of cells that lie one on the other, each in a round, as stairs. */
-final class MarkedOutline {
+public final class MarkedOutline {
     private MarkedOutline() {}
 
     /** One way round each pile of strips that touch; the strips are in the order of their rounds. */
-    static Path2D of(List<Rectangle> strips) {
+    public static Path2D of(List<Rectangle> strips) {
         Path2D outline = new Path2D.Double();
         List<Rectangle> pile = new ArrayList<>();
         for (Rectangle strip : strips) {

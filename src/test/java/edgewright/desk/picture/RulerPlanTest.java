@@ -1,4 +1,4 @@
-package edgewright.desk.canvas;
+package edgewright.desk.picture;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

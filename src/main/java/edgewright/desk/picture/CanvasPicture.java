@@ -1,4 +1,4 @@
-package edgewright.desk.canvas;
+package edgewright.desk.picture;
 
 import edgewright.chart.Chart;
 import edgewright.chart.GridCell;
@@ -39,9 +39,9 @@ import java.util.Optional;
 import java.util.Set;
 
 /** The picture that lies on the canvas: a chart and its findings as somebody looks at them. */
-final class CanvasPicture {
+public final class CanvasPicture {
     /** The edge of a cell in the drawing; how large it gets on the screen is the view's to say. */
-    static final double CELL_MM = 5;
+    public static final double CELL_MM = 5;
 
     private static final int SMALLEST_MARKED_PX = 6;
     /** Beyond this many places, each drawn in several cells, to paint all is less work than to say where they are. */
@@ -91,40 +91,40 @@ final class CanvasPicture {
         };
     }
 
-    static CanvasPicture of(Workbench bench, ChartView view) {
+    public static CanvasPicture of(Workbench bench, ChartView view) {
         return of(bench.verdict(), view);
     }
 
     /** A chart and what was said of it. */
-    static CanvasPicture of(Verdict verdict, ChartView view) {
+    public static CanvasPicture of(Verdict verdict, ChartView view) {
         return new CanvasPicture(verdict.chart(), verdict.findings(), view);
     }
 
-    CellLayout layout() {
+    public CellLayout layout() {
         return drawn.layout();
     }
 
     /** How its colours are seen. */
-    ColourVision vision() {
+    public ColourVision vision() {
         return seeing.vision();
     }
 
-    double widthMm() {
+    public double widthMm() {
         return drawn.widthMm();
     }
 
-    double heightMm() {
+    public double heightMm() {
         return drawn.heightMm();
     }
 
     /** Whether its cells are those that are looked at now, however they lie. */
-    boolean hasCellsOf(ChartView view) {
+    public boolean hasCellsOf(ChartView view) {
         return seeing.drawn() == view.seeing().drawn()
                 && (seeing.drawn() == Seeing.Drawn.CORNER || turn == view.turn());
     }
 
     /** Whether this is how the chart is looked at still. */
-    boolean isLookedAt(ChartView view) {
+    public boolean isLookedAt(ChartView view) {
         return turn == view.turn()
                 && layers == view.layers()
                 && seeing.equals(view.seeing())
@@ -146,7 +146,7 @@ final class CanvasPicture {
     }
 
     /** Whether each cell lies where it lay, so that only what has changed is to be painted. */
-    boolean liesLike(CanvasPicture before) {
+    public boolean liesLike(CanvasPicture before) {
         return chart.rounds().size() == before.chart.rounds().size()
                 && chart.border().equals(before.chart.border())
                 && chart.yarns().equals(before.chart.yarns())
@@ -159,7 +159,7 @@ final class CanvasPicture {
     }
 
     /** What looks otherwise than in a picture that {@link #liesLike} this one. */
-    List<Area> damageSince(CanvasPicture before) {
+    public List<Area> damageSince(CanvasPicture before) {
         List<Area> damage = new ArrayList<>();
         Set<Place> touched = new HashSet<>(flagsThatDiffer(before));
         for (int r = 1; r <= chart.rounds().size(); r++) {
@@ -184,7 +184,7 @@ final class CanvasPicture {
     }
 
     /** Paints a part of the canvas: the table, and what of the chart lies in that part. The clip may be no larger. */
-    void paintOn(Graphics2D g, CanvasScale scale, Rectangle part) {
+    public void paintOn(Graphics2D g, CanvasScale scale, Rectangle part) {
         g.setColor(Look.colour("canvas"));
         g.fill(part);
         Rectangle reaching = new Rectangle(part);
@@ -193,7 +193,7 @@ final class CanvasPicture {
     }
 
     /** Whether a stitch is ringed. */
-    boolean isRinged(Place place) {
+    public boolean isRinged(Place place) {
         return byPlace.containsKey(place);
     }
 
@@ -202,7 +202,7 @@ final class CanvasPicture {
      *
      * @param g the graphics, used up by this
      */
-    void paintRing(Graphics2D g, CanvasScale scale, GridCell cell) {
+    public void paintRing(Graphics2D g, CanvasScale scale, GridCell cell) {
         if (vision() == ColourVision.FULL) {
             paint(g, scale, ringOf(cell));
             return;
@@ -235,7 +235,7 @@ final class CanvasPicture {
      *
      * @param g the graphics, used up by this
      */
-    void paint(Graphics2D g, CanvasScale scale, Area area) {
+    public void paint(Graphics2D g, CanvasScale scale, Area area) {
         paint(g, scale, drawn.marksIn(area));
     }
 

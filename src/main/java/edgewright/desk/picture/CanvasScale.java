@@ -1,4 +1,4 @@
-package edgewright.desk.canvas;
+package edgewright.desk.picture;
 
 import edgewright.draw.paint.Area;
 import java.awt.Point;
@@ -10,13 +10,13 @@ import java.awt.geom.Point2D;
  *
  * @param zero the upper left corner of the sheet on the canvas, in pixels before the scaling of the screen
  */
-record CanvasScale(Point zero, double pxPerMm) {
+public record CanvasScale(Point zero, double pxPerMm) {
     /**
      * The sheet in the middle of a canvas of that size, but never nearer to its edges than the margin.
      *
      * @param grid where the cells lie on the sheet; they begin on a whole pixel, so every line between them is sharp
      */
-    static CanvasScale centred(
+    public static CanvasScale centred(
             double pxPerMm,
             double sheetWidthMm,
             double sheetHeightMm,
@@ -33,22 +33,22 @@ record CanvasScale(Point zero, double pxPerMm) {
         return new CanvasScale(zero, pxPerMm);
     }
 
-    Point2D toMm(Point point) {
+    public Point2D toMm(Point point) {
         return new Point2D.Double((point.x - zero.x) / pxPerMm, (point.y - zero.y) / pxPerMm);
     }
 
     /** The pixel in which a point of the sheet lies. */
-    Point toPx(Point2D mm) {
+    public Point toPx(Point2D mm) {
         return toPx(new Area(mm.getX(), mm.getY(), 0, 0)).getLocation();
     }
 
-    Area toMm(Rectangle px) {
+    public Area toMm(Rectangle px) {
         Point2D from = toMm(px.getLocation());
         return new Area(from.getX(), from.getY(), px.width / pxPerMm, px.height / pxPerMm);
     }
 
     /** The pixels that an area touches. */
-    Rectangle toPx(Area area) {
+    public Rectangle toPx(Area area) {
         // An edge that is a whole pixel but for the rounding of its number does not touch the next one.
         double hair = 0.01;
         int left = (int) Math.floor(zero.x + area.xMm() * pxPerMm + hair);

@@ -1,11 +1,11 @@
-package edgewright.desk.canvas;
+package edgewright.desk.picture;
 
 import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.List;
 
 /** The parts of a canvas that are to be painted again, put together where that costs hardly more than each alone. */
-final class DamagedParts {
+public final class DamagedParts {
     /** Beyond this many nobody looks for neighbours; one rectangle round all of them is painted. */
     private static final int MOST_COMPARED = 160;
 
@@ -15,7 +15,7 @@ final class DamagedParts {
      * Parts that cover all of these. Two become one if the rectangle round both is no more than half as large again as they are
      * together, as of cells side by side.
      */
-    static List<Rectangle> merged(List<Rectangle> parts) {
+    public static List<Rectangle> merged(List<Rectangle> parts) {
         if (parts.size() > MOST_COMPARED) {
             return List.of(parts.stream().reduce(Rectangle::union).orElseThrow());
         }
