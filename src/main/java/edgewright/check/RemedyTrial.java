@@ -70,13 +70,21 @@ final class RemedyTrial {
     }
 
     private static boolean hasTrouble(Verdict after, RuleBreach<?> breach) {
+        return still(after, breach).isPresent();
+    }
+
+    /** The breach of the same rule at the same place in another chart with the same columns; empty if it is not broken there. */
+    static Optional<RuleBreach<?>> still(Verdict after, RuleBreach<?> breach) {
         var stitch = breach.place().oneStitch();
         if (stitch.isPresent() && after.judged()) {
             return new RoundJudge(after.chart())
-                    .breaches(stitch.get().round()).stream().anyMatch(breach::isSameTrouble);
+                    .breaches(stitch.get().round()).stream()
+                            .filter(breach::isSameTrouble)
+                            .findFirst();
         }
         return Stream.concat(after.parts().outside().stream(), after.parts().contrast().stream())
-                .anyMatch(breach::isSameTrouble);
+                .filter(breach::isSameTrouble)
+                .findFirst();
     }
 
     private static boolean bringsTrouble(Verdict before, Verdict after) {

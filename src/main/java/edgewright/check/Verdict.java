@@ -143,6 +143,16 @@ public final class Verdict {
         return parts.byRound().length > 0;
     }
 
+    /**
+     * Mends every finding of one rule, as far as that can be done without a rule saying less; see {@link MendedKind}. Takes
+     * long on a large chart with many findings, since each remedy is tried.
+     *
+     * @param rule its id
+     */
+    public MendedKind mendAll(String rule) {
+        return KindMending.of(this, rule);
+    }
+
     Parts parts() {
         return parts;
     }

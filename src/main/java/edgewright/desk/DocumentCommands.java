@@ -12,6 +12,7 @@ import edgewright.desk.jobs.Lanes.Lane;
 import edgewright.desk.output.ProofCommands;
 import edgewright.desk.output.PublishCommands;
 import edgewright.desk.own.OwnCommands;
+import edgewright.desk.panes.FindingsPane;
 import edgewright.desk.piece.PieceWindow;
 import edgewright.desk.reading.ReadingCommands;
 import edgewright.desk.work.ChartCommands;
@@ -86,9 +87,15 @@ final class DocumentCommands {
         BooleanSupplier hasFindings = () -> !bench.verdict().findings().isEmpty();
         commands.add("nextFinding", () -> pane.findings().step(1), hasFindings, Hindrance.NO_FINDINGS);
         commands.add("previousFinding", () -> pane.findings().step(-1), hasFindings, Hindrance.NO_FINDINGS);
-        commands.add(Command.of("firstRemedy", () -> pane.findings().mend(1))
+        for (int number = 1; number <= FindingsPane.REMEDIES_WITH_KEYS; number++) {
+            int remedy = number;
+            commands.add(Command.of("remedy." + remedy, () -> pane.findings().mend(remedy))
+                    .onChart()
+                    .when(() -> pane.findings().canMend(remedy), Hindrance.NO_REMEDY));
+        }
+        commands.add(Command.of("remedyForAll", pane.findings()::mendAll)
                 .onChart()
-                .when(() -> pane.findings().canMend(1), Hindrance.NO_REMEDY));
+                .when(pane.findings()::canMendAll, Hindrance.SINGLE_FINDING));
         commands.add(
                 "evenOut",
                 () -> ChartCommands.evenOut(bench),

@@ -99,7 +99,10 @@ final class DocumentPane extends JPanel {
         return new Command(
                 command.id(),
                 command.scope(),
-                () -> windows.during(command.deed()),
+                () -> {
+                    document.bench().stopLooking();
+                    windows.during(command.deed());
+                },
                 command.conditions(),
                 command.chosen());
     }

@@ -53,7 +53,7 @@ record MenuPlan(String id, List<MenuPlan.Line> lines) {
                             "cursor",
                             "go.left go.right go.up go.down go.first go.last -"
                                     + " mark.left mark.right mark.up mark.down")),
-                    "- nextFinding previousFinding firstRemedy - evenOut"),
+                    "- nextFinding previousFinding remedy.1 remedy.2 remedy.3 remedyForAll - evenOut"),
             menu(
                     "stitch",
                     family("choose", ToolTray.ORDER.stream().map(stitch -> String.valueOf(stitch.letter()))),

@@ -135,7 +135,7 @@ class CommandsWindowTest {
         until(
                 "its finding is explained",
                 () -> execute(() -> desk.front().findings().canMend(1)));
-        press(KeyEvent.VK_M);
+        press(KeyEvent.VK_1);
         until(
                 "it is mended",
                 () -> execute(() -> desk.bench().verdict().findings().isEmpty()));

@@ -14,6 +14,8 @@ public enum Hindrance {
     NO_FINDINGS,
     /** No finding is chosen, or nothing is known to help against it. */
     NO_REMEDY,
+    /** No finding is chosen, or no other is of its rule. */
+    SINGLE_FINDING,
     /** Every section has the length of its round. */
     ALREADY_EVEN,
     /** Some sections have not the length of their round. */

@@ -126,7 +126,7 @@ public final class FileCommands {
         if (isBusy()) {
             return;
         }
-        Chart chart = bench.chart();
+        Chart chart = bench.worked();
         jobs.begin(
                 says.text("job-save", arg("file", String.valueOf(file.getFileName()))),
                 worker -> writeUnlessChanged(file, expected, chart),

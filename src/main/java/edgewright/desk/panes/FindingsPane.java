@@ -2,17 +2,13 @@ package edgewright.desk.panes;
 
 import static edgewright.texts.Arg.arg;
 import static edgewright.texts.Arg.count;
-import static edgewright.texts.Arg.number;
 
 import edgewright.check.Finding;
 import edgewright.check.FindingCount;
 import edgewright.check.FindingSentences;
-import edgewright.check.Remedy;
-import edgewright.check.Severity;
 import edgewright.check.Verdict;
 import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.Look;
-import edgewright.desk.parts.SeverityIcon;
 import edgewright.desk.parts.TextColumn;
 import edgewright.desk.work.PlaceTexts;
 import edgewright.desk.work.Workbench;
@@ -21,11 +17,12 @@ import edgewright.texts.Language;
 import edgewright.texts.Messages;
 import java.awt.CardLayout;
 import java.awt.Component;
+import java.awt.event.ActionEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.List;
 import java.util.Optional;
-import javax.swing.AbstractListModel;
+import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.JLabel;
 import javax.swing.JList;
@@ -33,37 +30,44 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
 import javax.swing.JTextArea;
-import javax.swing.ListCellRenderer;
+import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
 
 /** The findings in working order; the chosen one is explained below, with what can be done about it. */
 public final class FindingsPane extends JPanel {
+    /** So many remedies of the chosen finding have keys of their own. */
+    public static final int REMEDIES_WITH_KEYS = 3;
+
     private static final String SOME = "some";
     private static final String NONE = "none";
 
     private final transient Workbench bench;
-    private final transient FindingSentences sentences;
     private final transient Messages says;
-    private final Rows rows = new Rows();
+    private final transient HelpLook look;
+    private final FindingRows rows = new FindingRows();
     private final JList<Finding> list = new JList<>(rows);
     private final JLabel summary = Look.quiet("");
+    private final FindingFilter filter;
     private final FindingPage page;
     private final CardLayout card = new CardLayout();
     private final JPanel cards = new JPanel(card);
     private final JTextArea noneProse;
     /** Set while the list follows the chart, so that it does not lead the cursor about. */
     private boolean following;
+    /** Of which chart the findings are listed. */
+    private transient Verdict listed;
 
     public FindingsPane(Workbench bench, FindingSentences sentences, Language language) {
-        super(new MigLayout("insets 10 12 12 12, gap 4, fill", "[grow, fill]", "[][][grow, fill]"));
+        super(new MigLayout("insets 10 12 12 12, gap 4, fill, hidemode 3", "[grow, fill]", "[][][][grow, fill]"));
         this.bench = bench;
-        this.sentences = sentences;
         says = language.messages("desk/panes");
-        page = new FindingPage(sentences, language, this::remedy);
+        look = new HelpLook(bench);
+        page = new FindingPage(sentences, language, look, this::help);
+        filter = new FindingFilter(sentences, says, this::fill);
         noneProse = Forms.prose(says.text("findings-none-text"));
         noneProse.setName("noFindingsText");
-        setUpList();
+        setUpList(sentences);
         list.addListSelectionListener(event -> {
             if (!event.getValueIsAdjusting() && !following) {
                 explain();
@@ -86,6 +90,7 @@ public final class FindingsPane extends JPanel {
         split.setDividerLocation(236);
         add(Look.heading(says.text("findings-heading")), "wrap");
         add(summary, "wrap, gapbottom 4, wmin 0");
+        add(filter, "wrap, gapbottom 4, wmin 0");
         cards.add(split, SOME);
         cards.add(noneCard(), NONE);
         add(cards);
@@ -93,14 +98,21 @@ public final class FindingsPane extends JPanel {
         fill();
     }
 
-    private void setUpList() {
+    private void setUpList(FindingSentences sentences) {
         list.setName("findings");
         list.getAccessibleContext().setAccessibleName(says.text("findings-heading"));
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-        list.setCellRenderer(new Row());
-        list.setFixedCellHeight(46);
+        list.setCellRenderer(new FindingRow(rows, sentences, says));
+        list.setFixedCellHeight(FindingRow.HEIGHT_PX);
         // As wide as its window; else every finding would be laid out at every edit to find the widest.
         list.setFixedCellWidth(1);
+        list.getInputMap().put(KeyStroke.getKeyStroke("ENTER"), "toRemedy");
+        list.getActionMap().put("toRemedy", new AbstractAction() {
+            @Override
+            public void actionPerformed(ActionEvent event) {
+                page.toFirstRemedy();
+            }
+        });
     }
 
     /** The finding that is explained. */
@@ -110,6 +122,10 @@ public final class FindingsPane extends JPanel {
 
     /** Chooses the finding that many further on in the list, around its ends, and goes to its stitch. */
     public void step(int by) {
+        if (rows.getSize() == 0) {
+            filter.chooseAll();
+            fill();
+        }
         if (rows.getSize() == 0) {
             return;
         }
@@ -133,22 +149,32 @@ public final class FindingsPane extends JPanel {
     /** Does what the remedy of that number does, counted from 1; the keys stay where they are. */
     public void mend(int remedy) {
         if (canMend(remedy)) {
-            apply(page.offered().get(remedy - 1));
+            apply(page.help(page.offered().get(remedy - 1)));
         }
     }
 
+    /** Whether a finding is explained of which rule there are others. */
+    public boolean canMendAll() {
+        return page.ofKind() > 1;
+    }
+
+    /** Mends all findings of the rule of the one that is explained, as soon as it is known how; the keys stay where they are. */
+    public void mendAll() {
+        page.mendAll(this::apply);
+    }
+
     /** Does what helps, and has the keys choose the next finding. */
-    private void remedy(Remedy remedy) {
-        apply(remedy);
+    private void help(Help help) {
+        apply(help);
         if (rows.getSize() > 0) {
             list.requestFocusInWindow();
         }
     }
 
     /** Does what helps, and goes on to the finding that now stands in the place of the one that it was for. */
-    private void apply(Remedy remedy) {
+    private void apply(Help help) {
         int at = list.getSelectedIndex();
-        bench.edit(says.text("edit-remedy", arg("remedy", sentences.action(remedy))), remedy::applyTo);
+        bench.edit(help.name(), help.edit());
         if (rows.getSize() > 0) {
             int next = Math.min(Math.max(0, at), rows.getSize() - 1);
             list.setSelectedIndex(next);
@@ -160,10 +186,13 @@ public final class FindingsPane extends JPanel {
     private void followCursor() {
         List<Finding> here = bench.verdict().at(bench.cursor());
         if (!here.isEmpty() && chosen().filter(here::contains).isEmpty()) {
-            following = true;
-            list.setSelectedValue(here.get(0), true);
-            following = false;
-            explain();
+            here.stream().mapToInt(rows::indexOf).filter(row -> row >= 0).findFirst().ifPresent(row -> {
+                following = true;
+                list.setSelectedIndex(row);
+                list.ensureIndexIsVisible(row);
+                following = false;
+                explain();
+            });
         }
     }
 
@@ -172,7 +201,15 @@ public final class FindingsPane extends JPanel {
     }
 
     private void changed(WorkbenchChange change) {
-        if (change.ofChart()) {
+        if (look.isShown() && change.kind() == WorkbenchChange.Kind.EDITED) {
+            // What helps is only looked at: the list is of the chart as it is.
+            return;
+        }
+        look.leave();
+        if (change.kind() == WorkbenchChange.Kind.OPENED) {
+            filter.chooseAll();
+        }
+        if (change.ofChart() && !isListed()) {
             fill();
         }
         if (change.ofChart() || change.kind() == WorkbenchChange.Kind.CURSOR) {
@@ -180,12 +217,21 @@ public final class FindingsPane extends JPanel {
         }
     }
 
+    /** Whether the chart was listed already, as after a look at something else. */
+    @SuppressWarnings("ReferenceEquality") // it is that very chart again
+    private boolean isListed() {
+        return listed != null && listed.chart() == bench.chart();
+    }
+
     private void fill() {
+        bench.stopLooking();
         Optional<Finding> before = chosen();
         Verdict verdict = bench.verdict();
+        listed = verdict;
         following = true;
-        rows.show(verdict.findings());
-        int again = before.map(verdict.findings()::indexOf).orElse(-1);
+        filter.offer(verdict.findings());
+        rows.show(filter.choice().of(verdict.findings()));
+        int again = before.map(rows::indexOf).orElse(-1);
         if (again >= 0) {
             list.setSelectedIndex(again);
         } else {
@@ -216,8 +262,13 @@ public final class FindingsPane extends JPanel {
     }
 
     private void explain() {
-        card.show(cards, rows.getSize() == 0 ? NONE : SOME);
-        chosen().ifPresentOrElse(page::explain, page::empty);
+        int findings = listed.findings().size();
+        card.show(cards, findings == 0 ? NONE : SOME);
+        if (findings > 0 && rows.getSize() == 0) {
+            page.filtered(findings);
+        } else {
+            chosen().ifPresentOrElse(finding -> page.explain(finding, listed), page::empty);
+        }
     }
 
     /** What stands here when there is nothing to say against the chart. */
@@ -227,60 +278,5 @@ public final class FindingsPane extends JPanel {
         none.heading(says.text("findings-none"));
         none.add(noneProse);
         return none;
-    }
-
-    /** The findings as rows; the whole list is exchanged at once. */
-    private static final class Rows extends AbstractListModel<Finding> {
-        private transient List<Finding> findings = List.of();
-
-        void show(List<Finding> shown) {
-            int before = findings.size();
-            findings = shown;
-            if (before > 0) {
-                fireIntervalRemoved(this, 0, before - 1);
-            }
-            if (!findings.isEmpty()) {
-                fireIntervalAdded(this, 0, findings.size() - 1);
-            }
-        }
-
-        @Override
-        public int getSize() {
-            return findings.size();
-        }
-
-        @Override
-        public Finding getElementAt(int index) {
-            return findings.get(index);
-        }
-    }
-
-    /** A finding in two lines: what the matter is, and where. */
-    private final class Row extends JPanel implements ListCellRenderer<Finding> {
-        private final JLabel icon = new JLabel();
-        private final JLabel title = new JLabel();
-        private final JLabel where = new JLabel();
-
-        Row() {
-            super(new MigLayout("insets 4 8 4 8, gap 8 0, fill", "[][grow, fill]", "[][]"));
-            add(icon, "spany 2, top, gaptop 2");
-            add(title, "wrap, wmin 0");
-            add(where, "wmin 0");
-        }
-
-        @Override
-        public Component getListCellRendererComponent(
-                JList<? extends Finding> of, Finding finding, int index, boolean chosen, boolean focused) {
-            setBackground(chosen ? of.getSelectionBackground() : of.getBackground());
-            title.setForeground(chosen ? of.getSelectionForeground() : of.getForeground());
-            where.setForeground(chosen ? of.getSelectionForeground() : Look.colour("quiet"));
-            icon.setIcon(
-                    SeverityIcon.of(finding.severity() == Severity.ERROR, chosen ? of.getSelectionForeground() : null));
-            title.setText(says.text(
-                    "findings-number", number("place", index + 1), arg("title", sentences.title(finding.rule()))));
-            where.setText(sentences.of(finding.place()));
-            getAccessibleContext().setAccessibleName(sentences.of(finding));
-            return this;
-        }
     }
 }

@@ -1,8 +1,11 @@
 package edgewright.desk.panes;
 
 import edgewright.check.Finding;
+import edgewright.check.MendedKind;
 import edgewright.check.Remedy;
+import edgewright.check.Verdict;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.LinkedBlockingQueue;
@@ -10,6 +13,7 @@ import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import javax.swing.SwingUtilities;
 
 /**
@@ -45,17 +49,26 @@ final class RemedySearch {
      */
     void find(Finding finding, Consumer<List<Remedy>> found, Runnable notYet) {
         wanted = finding;
-        FutureTask<List<Remedy>> search =
-                new FutureTask<>(() -> isWanted(finding) ? finding.remedies() : List.<Remedy>of());
+        search(finding, finding::remedies, found, notYet);
+    }
+
+    /** In the same way, what comes of mending all findings of the rule of the finding that was asked about last. */
+    void mendAll(Verdict verdict, Finding finding, Consumer<MendedKind> found, Runnable notYet) {
+        search(finding, () -> verdict.mendAll(finding.rule()), found, notYet);
+    }
+
+    private <T> void search(Finding finding, Supplier<T> work, Consumer<T> found, Runnable notYet) {
+        FutureTask<Optional<T>> search =
+                new FutureTask<>(() -> isWanted(finding) ? Optional.of(work.get()) : Optional.empty());
         beside.execute(search);
         try {
-            found.accept(search.get(PATIENCE_MS, TimeUnit.MILLISECONDS));
+            search.get(PATIENCE_MS, TimeUnit.MILLISECONDS).ifPresent(found);
         } catch (TimeoutException e) {
             notYet.run();
             // It works one search after the other, so this one is over when its turn comes.
             beside.execute(() -> SwingUtilities.invokeLater(() -> {
                 if (isWanted(finding)) {
-                    found.accept(outcome(search));
+                    outcome(search).ifPresent(found);
                 }
             }));
         } catch (ExecutionException | InterruptedException e) {
@@ -63,7 +76,7 @@ final class RemedySearch {
         }
     }
 
-    private static List<Remedy> outcome(FutureTask<List<Remedy>> over) {
+    private static <T> T outcome(FutureTask<T> over) {
         try {
             return over.get();
         } catch (ExecutionException | InterruptedException e) {

@@ -8,8 +8,8 @@ import edgewright.chart.Stitch;
 import edgewright.chart.Stitches;
 import edgewright.texts.Messages;
 
-/** What edits are called that work one stitch at several places. */
-final class StitchEdits {
+/** What edits do to stitches, and what they are called. */
+public final class StitchEdits {
     private StitchEdits() {}
 
     /** The name of the edit: the stitch, and how many of them are new. */
@@ -17,8 +17,8 @@ final class StitchEdits {
         return says.text("edit-stitches-" + worked.letter(), count("stitches", changed(before, after)));
     }
 
-    /** How many places have another stitch; both charts have the same places. */
-    private static int changed(Chart before, Chart after) {
+    /** How many places have another stitch, or one only before or after; both charts have as many rounds. */
+    public static int changed(Chart before, Chart after) {
         int changed = 0;
         for (int r = 1; r <= after.rounds().size(); r++) {
             if (after.round(r).equals(before.round(r))) {
@@ -27,7 +27,8 @@ final class StitchEdits {
             for (Section section : Section.values()) {
                 Stitches now = after.round(r).section(section);
                 Stitches then = before.round(r).section(section);
-                for (int place = 1; place <= now.length(); place++) {
+                changed += Math.abs(now.length() - then.length());
+                for (int place = 1; place <= Math.min(now.length(), then.length()); place++) {
                     changed += now.at(place) == then.at(place) ? 0 : 1;
                 }
             }

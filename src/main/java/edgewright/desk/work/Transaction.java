@@ -13,12 +13,16 @@ import java.util.function.UnaryOperator;
  *
  * <p>The bench shows the chart of the last preview, with its findings. Any other edit, an undo or a redo commits it first; it
  * goes with its chart when another one is opened. After its end nothing of it does anything.
+ *
+ * <p>One that is only looked at is no work of anybody's: any other edit takes it back first, and it is never unsaved.
  */
 public final class Transaction {
     private final Workbench bench;
     private final EditName name;
     private final Chart before;
     private final Place from;
+    private final boolean isLookedAt;
+    private Place shownAt;
     private boolean ended;
 
     /** How an edit is called, for people, by what it has come to. */
@@ -27,16 +31,33 @@ public final class Transaction {
         String of(Chart before, Chart after);
     }
 
-    Transaction(Workbench bench, EditName name) {
+    /** @param isLookedAt whether it is taken back, not committed, when something else is done */
+    Transaction(Workbench bench, EditName name, boolean isLookedAt) {
         this.bench = bench;
         this.name = name;
+        this.isLookedAt = isLookedAt;
         before = bench.chart();
         from = bench.cursor();
+        shownAt = from;
     }
 
     /** Whether it can be changed still. */
     public boolean isGoing() {
         return !ended;
+    }
+
+    /** Whether it is only looked at. */
+    boolean isLookedAt() {
+        return isLookedAt;
+    }
+
+    /** Ends it, since something else is done. */
+    void finish() {
+        if (isLookedAt) {
+            cancel();
+        } else {
+            commit();
+        }
     }
 
     /** The chart that every preview starts from. */
@@ -65,6 +86,7 @@ public final class Transaction {
         } else {
             bench.show(edited, cursor);
         }
+        shownAt = bench.cursor();
     }
 
     /** Ends it as one edit, or as none if the chart is what it was. */
@@ -78,16 +100,20 @@ public final class Transaction {
         }
     }
 
-    /** Ends it without a trace: the chart and the cursor are what they were. */
+    /**
+     * Ends it without a trace: the chart and the cursor are what they were. Where it was only looked at and the cursor has gone
+     * elsewhere since, it stays there.
+     */
     public void cancel() {
         if (ended) {
             return;
         }
         leave();
+        Place back = isLookedAt && !bench.cursor().equals(shownAt) ? bench.cursor() : from;
         if (!bench.chart().equals(before)) {
-            bench.show(before, from);
+            bench.show(before, back);
         } else {
-            bench.moveCursor(from);
+            bench.moveCursor(back);
         }
     }
 

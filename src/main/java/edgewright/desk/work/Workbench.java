@@ -93,8 +93,16 @@ public final class Workbench {
         return stitch;
     }
 
+    /** The chart without what is only looked at. */
+    public Chart worked() {
+        return transaction
+                .filter(Transaction::isLookedAt)
+                .map(Transaction::before)
+                .orElse(chart);
+    }
+
     public boolean hasUnsavedWork() {
-        return !chart.equals(saved);
+        return !worked().equals(saved);
     }
 
     /** The edit, undo or redo that was the last; empty for a chart that was only opened. */
@@ -171,8 +179,25 @@ public final class Workbench {
 
     /** Begins an edit that is shown while it is being made; one that is going on is committed first. */
     public Transaction begin(Transaction.EditName name) {
+        return begin(name, false);
+    }
+
+    /**
+     * Begins an edit that is only looked at: it is taken back before anything else is done, unless it is committed. What is
+     * saved or kept meanwhile is the chart without it.
+     */
+    public Transaction look(Transaction.EditName name) {
+        return begin(name, true);
+    }
+
+    /** Takes back what is only looked at; nothing happens if nothing is. */
+    public void stopLooking() {
+        transaction.filter(Transaction::isLookedAt).ifPresent(Transaction::cancel);
+    }
+
+    private Transaction begin(Transaction.EditName name, boolean isLookedAt) {
         finishTransaction();
-        Transaction begun = new Transaction(this, name);
+        Transaction begun = new Transaction(this, name, isLookedAt);
         transaction = Optional.of(begun);
         return begun;
     }
@@ -257,7 +282,7 @@ public final class Workbench {
     }
 
     private void finishTransaction() {
-        transaction.ifPresent(Transaction::commit);
+        transaction.ifPresent(Transaction::finish);
     }
 
     private Place nearest(Place place) {

@@ -74,6 +74,49 @@ findings-number = { $place }. { $title }
 findings-searching = Looking for what can be done…
 findings-remedies = What helps
 findings-apply = Do this
+findings-point = Point at one, or go to it with the Tab key, to see it on the chart.
+findings-seen = Seen on the chart: { $stitches ->
+    [0] no stitch changes
+    [one] 1 stitch changes
+   *[other] { $stitches } stitches change
+    }, { $squares ->
+    [0] no square looks otherwise
+    [one] 1 square looks otherwise
+   *[other] { $squares } squares look otherwise
+    }; { $findings ->
+    [0] no findings remain
+    [one] 1 finding remains
+   *[other] { $findings } findings remain
+    }.
+findings-seen-all = { $left ->
+    [0] All { $mended } are mended.
+    [one] { $mended } are mended, 1 cannot be.
+   *[other] { $mended } are mended, { $left } cannot be.
+    } { $seen }
+findings-all = Mend all { $findings } of this kind, each with the first remedy that brings no new finding
+findings-all-none = None of these can be mended without a new finding.
+findings-rule = Findings of which rule
+findings-rule-all = All rules ({ $findings })
+findings-rule-one = { $title } ({ $findings })
+findings-round = Findings in which round
+findings-round-all = All rounds
+findings-round-one = Round { $round } ({ $findings })
+findings-grouping = How the findings are put together
+findings-grouping-NONE = In working order
+findings-grouping-RULE = By rule
+findings-grouping-ROUND = By round
+findings-group = { $findings ->
+    [one] 1 finding
+   *[other] { $findings } findings
+    }
+findings-filtered = None of these is left
+findings-filtered-text = { $findings ->
+    [one] 1 other finding is
+   *[other] { $findings } other findings are
+    } not shown. Choose all rules and all rounds above, or press F4, to see { $findings ->
+    [one] it
+   *[other] them
+    }.
 findings-none = Hands can work this chart
 findings-none-text = No rule is broken. Whether the fabric looks right is for the eye to judge: show the fabric only, and work a swatch.
 findings-choose = Choose a finding
@@ -96,6 +139,10 @@ status-progress = Progress
 
 # Names of edits
 edit-remedy = { $remedy }
+edit-remedy-all = { $title }: { $left ->
+    [0] all { $mended } mended
+   *[other] { $mended } mended, { $left } could not be
+    }
 
 # What happens in the background, and what came of it
 news-DONE = Done: { $edit }
