@@ -167,6 +167,7 @@ public final class ChartCanvas extends ScrolledCanvas implements Accessible {
     void standInQuietly(GridCell cell) {
         standing = cell;
         repaintCursor();
+        CanvasSpeech.follow(this, accessibleContext);
     }
 
     /** The tool in the hand, and the mirrors. */
@@ -251,12 +252,7 @@ public final class ChartCanvas extends ScrolledCanvas implements Accessible {
         if (elsewhere || change.kind() == WorkbenchChange.Kind.OPENED) {
             showCursor();
         }
-        if (accessibleContext != null) {
-            accessibleContext.firePropertyChange(
-                    AccessibleContext.ACCESSIBLE_DESCRIPTION_PROPERTY,
-                    null,
-                    accessibleContext.getAccessibleDescription());
-        }
+        CanvasSpeech.follow(this, accessibleContext);
     }
 
     /** Lays the new picture on the table and notes what looks otherwise; false if it lies otherwise as a whole. */

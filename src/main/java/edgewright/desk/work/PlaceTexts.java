@@ -12,18 +12,25 @@ import edgewright.chart.Place;
 import edgewright.chart.Section;
 import edgewright.chart.Side;
 import edgewright.chart.Stitch;
+import edgewright.chart.Yarn;
 import edgewright.check.Finding;
 import edgewright.check.FindingPlace;
+import edgewright.check.FindingSentences;
+import edgewright.check.Verdict;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Says in words where a stitch is, what it stands on and where it lands. */
 public final class PlaceTexts {
     private final Messages says;
+    private final FindingSentences sentences;
 
     public PlaceTexts(Language language) {
         says = language.messages("desk/work");
+        sentences = new FindingSentences(language);
     }
 
     /** The place that a finding is about, or the nearest thing to it that the chart has. */
@@ -78,6 +85,58 @@ public final class PlaceTexts {
                         arg("below", stands),
                         arg("landing", landsIn(chart, border.landing(place, stitch))))
                 : says.text("status-short", arg("place", inWords(place)), arg("stitch", what), arg("below", stands));
+    }
+
+    /** A stitch as a cell of a table is read out: where it is, what it is, in which yarn, and what was found there. */
+    public String cell(Verdict verdict, Place place) {
+        Chart chart = verdict.chart();
+        Yarn yarn = chart.yarnOf(place.round());
+        String cell = says.text(
+                "cell-stitch",
+                arg("place", inWords(place)),
+                arg("stitch", says.text("status-stitch-" + chart.stitch(place).letter())),
+                arg("id", yarn.id()),
+                arg("yarn", yarn.name()));
+        return withFindings(cell, verdict.at(place));
+    }
+
+    private String withFindings(String said, List<Finding> findings) {
+        String all = said;
+        for (Finding finding : findings) {
+            all = says.text("cell-finding", arg("cell", all), arg("finding", sentences.of(finding)));
+        }
+        return all;
+    }
+
+    /** A place at which the chart has no stitch, though its round is to have one. */
+    public String missing(Place place) {
+        return says.text("cell-missing", arg("place", inWords(place)));
+    }
+
+    /** The corner chains of a round. */
+    public String cornerChains(int round) {
+        return says.text("cell-chains", number("round", round));
+    }
+
+    /** What lies beyond the corner of a round, where nothing is worked. */
+    public String beyondCorner(int round) {
+        return says.text("cell-beyond", number("round", round));
+    }
+
+    /** A round as the head of a row, and what was found of all of it or of a section of it. */
+    public String round(Verdict verdict, int round) {
+        Yarn yarn = verdict.chart().yarnOf(round);
+        return withFindings(
+                says.text("cell-round", number("round", round), arg("id", yarn.id()), arg("yarn", yarn.name())),
+                verdict.findings().stream()
+                        .filter(finding -> isOfRound(finding.place(), round))
+                        .toList());
+    }
+
+    private static boolean isOfRound(FindingPlace place, int round) {
+        return place.equals(new FindingPlace.OfRound(round))
+                || Stream.of(Section.values())
+                        .anyMatch(section -> place.equals(new FindingPlace.OfSection(round, section)));
     }
 
     /** Whether the geometry has an answer for this stitch: its section is as long as its round asks for, and the one below. */

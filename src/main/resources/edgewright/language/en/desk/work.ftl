@@ -18,6 +18,12 @@ status-landsNowhere-corner = has nothing to land on past the corner
 
 # Places
 where-stitch = Round { $round }, { $section }, stitch { $place }
+cell-stitch = { $place }: { $stitch }, yarn { $id }, { $yarn }.
+cell-finding = { $cell } { $finding }
+cell-missing = { $place }: no stitch in the chart.
+cell-chains = Round { $round }, corner chains.
+cell-beyond = Round { $round }, beyond the corner: nothing is worked.
+cell-round = Round { $round }, yarn { $id }, { $yarn }.
 section-fromCorner = from the corner
 section-repeat = repeat
 section-toCorner = to the corner
