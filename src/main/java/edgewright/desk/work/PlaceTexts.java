@@ -103,7 +103,7 @@ public final class PlaceTexts {
     private String withFindings(String said, List<Finding> findings) {
         String all = said;
         for (Finding finding : findings) {
-            all = says.text("cell-finding", arg("cell", all), arg("finding", sentences.of(finding)));
+            all = says.text("cell-finding", arg("stitch", all), arg("finding", sentences.of(finding)));
         }
         return all;
     }

@@ -19,7 +19,7 @@ status-landsNowhere-corner = has nothing to land on past the corner
 # Places
 where-stitch = Round { $round }, { $section }, stitch { $place }
 cell-stitch = { $place }: { $stitch }, yarn { $id }, { $yarn }.
-cell-finding = { $cell } { $finding }
+cell-finding = { $stitch } { $finding }
 cell-missing = { $place }: no stitch in the chart.
 cell-chains = Round { $round }, corner chains.
 cell-beyond = Round { $round }, beyond the corner: nothing is worked.
