@@ -11,6 +11,7 @@ import edgewright.chart.Stitch;
 import edgewright.file.ChartFiles;
 import edgewright.file.ReadResult;
 import java.awt.AWTException;
+import java.awt.Dimension;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
@@ -41,7 +42,8 @@ class CanvasPaintWindowTest {
         ReadResult.Read read = (ReadResult.Read) ChartFiles.read(Path.of("sample-charts", "lantern-posts.border.json"));
         desk = WindowParts.desk(read.chart(), folder);
         window = new FrameFixture(robot, desk);
-        window.show();
+        // What hangs over the edge of the screen is not seen.
+        window.show(new Dimension(1400, 900));
         robot.waitForIdle();
         execute(() -> {
             desk.canvas().fit();

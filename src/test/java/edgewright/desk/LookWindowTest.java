@@ -21,6 +21,7 @@ import java.util.Map;
 import javax.swing.JComponent;
 import javax.swing.JToolTip;
 import javax.swing.ListCellRenderer;
+import javax.swing.SwingUtilities;
 import javax.swing.plaf.basic.BasicArrowButton;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -28,6 +29,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The theme can be changed while everything is open. */
 class LookWindowTest {
+    private static final String ROW_OF_TABS = "TabbedPane.scrollableViewport";
+
     @TempDir
     private Path folder;
 
@@ -72,9 +75,12 @@ class LookWindowTest {
         return looks;
     }
 
-    /** Arrows and tips come into being with the look itself. */
+    /** Arrows, tips and the row of the tabs come into being with the look itself. */
     private static boolean isMadeAnew(JComponent part) {
-        return part instanceof BasicArrowButton || part instanceof JToolTip;
+        return part instanceof BasicArrowButton
+                || part instanceof JToolTip
+                || ROW_OF_TABS.equals(part.getName())
+                || SwingUtilities.getAncestorNamed(ROW_OF_TABS, part) != null;
     }
 
     private static String look(JComponent part) {

@@ -44,7 +44,8 @@ class MemoryWindowTest {
         until("it is laid out", () -> execute(() -> desk.getRootPane().getWidth() > 1200));
         Rectangle place = execute(() -> desk.getBounds());
         JSplitPane split = (JSplitPane) named(desk, "deskSplit");
-        Point from = execute(() -> new Point(split.getDividerLocation() + 3, split.getHeight() / 2));
+        // In the middle of the divider is the arrow that folds.
+        Point from = execute(() -> new Point(split.getDividerLocation() + 3, split.getHeight() / 4));
         robot.pressMouse(split, from, MouseButton.LEFT_BUTTON);
         robot.moveMouse(split, new Point(from.x - 20, from.y));
         robot.moveMouse(split, new Point(from.x - 40, from.y));

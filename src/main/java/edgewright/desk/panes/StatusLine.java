@@ -100,7 +100,8 @@ public final class StatusLine extends JPanel {
     }
 
     private void say() {
-        String sentence = ghost.map(this::landing)
+        String sentence = ghost.filter(this::doesAnything)
+                .map(this::landing)
                 .or(() -> bench.map(of -> places.sentence(of.chart(), of.cursor())))
                 .orElse("");
         if (!sentence.equals(stitch.getText())) {
@@ -157,6 +158,11 @@ public final class StatusLine extends JPanel {
             progress.setIndeterminate(false);
             cancel.setVisible(false);
         }
+    }
+
+    /** Where all is worked so already, as under the mouse that has just worked it, what is there says more. */
+    private boolean doesAnything(Ghost of) {
+        return bench.filter(on -> !on.chart().equals(of.chart())).isPresent();
     }
 
     /** How many stitches would land, and what that would break. */
