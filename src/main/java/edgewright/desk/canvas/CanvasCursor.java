@@ -8,6 +8,7 @@ import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.RenderingHints;
 import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
 import java.util.List;
 
 /**
@@ -17,6 +18,9 @@ import java.util.List;
 final class CanvasCursor {
     private static final Color DARK = new Color(0x1d2126);
     private static final Color LIGHT = Color.WHITE;
+
+    /** A line of odd width would end in the middle of pixels, and screens and pictures round that each their own way. */
+    private static final double HAIR_PX = 0.05;
 
     private final Graphics2D g;
     private final ChartCanvas canvas;
@@ -88,7 +92,7 @@ final class CanvasCursor {
     private void frame(Rectangle at, float widthPx, Color colour) {
         g.setStroke(new BasicStroke(widthPx, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER));
         g.setColor(colour);
-        g.drawRect(at.x, at.y, at.width, at.height);
+        g.draw(new Rectangle2D.Double(at.x + HAIR_PX, at.y + HAIR_PX, at.width, at.height));
     }
 
     private void corners(Rectangle at, float widthPx, Color colour) {
