@@ -24,8 +24,16 @@ class HatchToneTest {
 
     private static final int[] STEPS = {12, 8, 4};
 
-    /** How much the tone of one part of an area may differ from that of another, of 1 between white and black. */
+    /**
+     * How much the tone of one part of an area may differ from that of another, of 1 between white and black. Measured: what is
+     * printed differs by 0.22 at most, with crossed lines in cells of half a millimetre, which are narrower than a dot of a hundred
+     * an inch; in wider cells all hatches stay under 0.17. A hatch that beats with the dots differs by 0.67 or more, which is held
+     * by {@link #BEAT}. So the bound is no taste: it lies in the gap between the two.
+     */
     private static final double BOUND = 0.25;
+
+    /** How much the tones of a hatch differ at the least that beats with the dots: bands as dark as the hatch and bands of paper. */
+    private static final double BEAT = 0.5;
 
     private static BufferedImage field(Hatch hatch, double cellMm, int tile, int cells) {
         List<Mark> marks = new ArrayList<>();
@@ -90,7 +98,7 @@ class HatchToneTest {
     @CsvSource({"RISING, 0.5", "FALLING, 0.5", "LEVEL, 0.508"})
     void a_hatch_as_fine_as_the_dots_is_seen_to_beat_with_them(Hatch hatch, double cellMm) {
         DoubleSummaryStatistics tones = tones(hatch, cellMm, 1);
-        assertThat(tones.getMax() - tones.getMin()).isGreaterThan(BOUND);
+        assertThat(tones.getMax() - tones.getMin()).isGreaterThan(BEAT);
     }
 
     @Test
