@@ -1,10 +1,7 @@
 package edgewright.booklet;
 
-import static edgewright.texts.Arg.arg;
-
 import edgewright.booklet.choice.BookletOptions;
 import edgewright.booklet.choice.BookletPart;
-import edgewright.booklet.choice.Edition;
 import edgewright.booklet.choice.Progress;
 import edgewright.booklet.maker.GuidePages;
 import edgewright.booklet.maker.WorksheetPages;
@@ -18,28 +15,21 @@ import edgewright.booklet.page.StructureRole;
 import edgewright.booklet.page.Tag;
 import edgewright.booklet.page.TextSetter;
 import edgewright.booklet.parts.ContentsPage;
-import edgewright.booklet.parts.CountsPages;
 import edgewright.booklet.parts.Cover;
 import edgewright.booklet.parts.CoverFacts;
 import edgewright.booklet.parts.DraftPages;
-import edgewright.booklet.parts.LargePrintNotes;
-import edgewright.booklet.parts.PartPages;
 import edgewright.booklet.parts.ProvedPages;
 import edgewright.booklet.parts.TermsTexts;
-import edgewright.booklet.parts.TermsTexts.Told;
 import edgewright.booklet.parts.YarnPages;
 import edgewright.booklet.sheets.ChartLinks;
 import edgewright.booklet.sheets.ChartSheets;
 import edgewright.booklet.sheets.CoverPicture;
-import edgewright.booklet.technique.TechniquePages;
 import edgewright.chart.Chart;
 import edgewright.chart.Terms;
 import edgewright.check.Verdict;
 import edgewright.draw.marks.Emphasis;
 import edgewright.texts.Messages;
 import edgewright.words.page.PatternPart;
-import edgewright.words.page.TextBlock;
-import edgewright.words.technique.ToldTechnique;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -69,6 +59,9 @@ public final class PatternPages {
     /** Columns side by side begin on a page of which this much is left. */
     private static final double LEAST_ROOM = 0.5;
 
+    /** A page before a chart is to be filled this much, if there is something to fill it with. */
+    private static final double LEAST_FILLED = 0.5;
+
     private final TextSetter setter;
     /** For what stands in two columns side by side; where there is but one, for the whole page. */
     private final TextSetter facts;
@@ -84,10 +77,16 @@ public final class PatternPages {
     private final TermsTexts texts;
     private final DraftPages findings;
     private final OwnPages own;
+    private final ToldPages told;
     /** Whether it is still to be found out where it stands how a round is begun and closed. */
     private final boolean joiningFloats;
     /** What is said of that, as it is set among the facts and before the rounds. */
     private final Map<BookletPart, List<ColumnSlice>> joining = new EnumMap<>(BookletPart.class);
+
+    /** The facts as they are set without it, and after how many strips they begin. */
+    private List<ColumnSlice> factsAlone = List.of();
+
+    private int factsBegin;
 
     private final List<String> problems = new ArrayList<>();
 
@@ -104,6 +103,7 @@ public final class PatternPages {
         this.texts = new TermsTexts(chart, options, draft);
         this.findings = new DraftPages(verdict, options.language());
         this.own = new OwnPages(setter, chart, options);
+        this.told = new ToldPages(setter, chart, options, root, links, texts, own);
         this.joiningFloats = facts.sheet().narrow() && order.containsAll(List.of(BookletPart.FACTS, BookletPart.WORDS));
     }
 
@@ -114,17 +114,13 @@ public final class PatternPages {
      */
     public List<ColumnSlice> strips() {
         if (order.contains(BookletPart.WORDS)) {
-            texts.heading(PatternPart.Kind.ROUNDS)
-                    .ifPresent(heading -> options.telling()
-                            .terms()
-                            .inTurn()
-                            .forEach(terms -> links.announce(terms, headed(heading, Optional.of(terms)))));
+            told.announceRounds();
         }
         Map<BookletPart, List<ColumnSlice>> set = new EnumMap<>(BookletPart.class);
         if (joiningFloats) {
-            joining.put(BookletPart.FACTS, words(JOINING, facts));
+            joining.put(BookletPart.FACTS, told.words(JOINING, facts));
             JOINING.forEach(own::again);
-            joining.put(BookletPart.WORDS, words(JOINING, setter));
+            joining.put(BookletPart.WORDS, told.words(JOINING, setter));
         }
         // The gallery takes in the photographs whose part was not set, so it comes last.
         order.stream()
@@ -156,12 +152,12 @@ public final class PatternPages {
                                 own);
             case INTRODUCTION -> own.opening(root);
             case SECTIONS -> own.closing(root);
-            case FACTS -> words(joiningFloats ? FACTS : withJoining(FACTS), facts);
+            case FACTS -> told.words(joiningFloats ? FACTS : withJoining(FACTS), facts);
             case WORDS ->
-                words(joiningFloats || order.contains(BookletPart.FACTS) ? WORDS : withJoining(WORDS), setter);
-            case TECHNIQUES -> words(EnumSet.of(PatternPart.Kind.TECHNIQUES), setter);
-            case COUNTS -> counts();
-            case FINISHING -> words(EnumSet.of(PatternPart.Kind.FINISHING), setter);
+                told.words(joiningFloats || order.contains(BookletPart.FACTS) ? WORDS : withJoining(WORDS), setter);
+            case TECHNIQUES -> told.words(EnumSet.of(PatternPart.Kind.TECHNIQUES), setter);
+            case COUNTS -> told.counts();
+            case FINISHING -> told.words(EnumSet.of(PatternPart.Kind.FINISHING), setter);
             case PROOF -> proof();
             case GUIDE -> new GuidePages(setter, chart, options).set(section(root), anchor(says.text("guide-heading")));
             case WORKSHEET ->
@@ -195,7 +191,7 @@ public final class PatternPages {
             side(halves, set, all);
             List<ColumnSlice> strips = switch (part) {
                 case CONTENTS -> contents(set);
-                case CHART -> chart(roomPt(all));
+                case CHART -> chart(all, set);
                 default -> set.get(part);
             };
             boolean goesOn = part == BookletPart.INTRODUCTION && Paginator.heightWithSpaceAbove(strips) <= roomPt(all);
@@ -225,11 +221,13 @@ public final class PatternPages {
         List<ColumnSlice> pairs = pairs(halves, joiningFloats ? with(set, BookletPart.FACTS) : set, used);
         if (joiningFloats && halves.contains(BookletPart.FACTS)) {
             Map<BookletPart, List<ColumnSlice>> apart = with(set, BookletPart.WORDS);
-            List<ColumnSlice> fewer = pairs(halves, apart, used);
-            if (fewer.size() < pairs.size()) {
-                pairs = fewer;
+            factsAlone = pairs(halves, apart, used);
+            factsBegin = all.size();
+            if (factsAlone.size() < pairs.size()) {
+                pairs = factsAlone;
                 set.putAll(apart);
             }
+            factsAlone.set(0, factsAlone.get(0).spaced(above));
         }
         if (!pairs.isEmpty()) {
             pairs.set(0, pairs.get(0).spaced(above));
@@ -295,72 +293,60 @@ public final class PatternPages {
         return new ContentsPage(facts).set(section(root), anchor(says.text("contents-heading")), inside);
     }
 
+    /**
+     * The chart after these strips. How a round is joined comes out of the facts, or of the rounds, and stands across the page
+     * between facts and chart, on the page of the facts or on the next, if else a page stayed under half and no page comes of it.
+     *
+     * @param before changed if it does
+     */
+    private List<ColumnSlice> chart(List<ColumnSlice> before, Map<BookletPart, List<ColumnSlice>> set) {
+        List<ColumnSlice> chart = chart(roomPt(before));
+        if (!joiningFloats || order.indexOf(BookletPart.FACTS) != order.indexOf(BookletPart.CHART) - 1) {
+            return chart;
+        }
+        Paginator pages = new Paginator(setter.sheet().heightPt());
+        List<ColumnSlice> joined = joining.get(BookletPart.WORDS);
+        List<ColumnSlice> words = set.get(BookletPart.WORDS);
+        List<ColumnSlice> rounds = words.containsAll(joined) ? words.subList(joined.size(), words.size()) : words;
+        List<ColumnSlice> without = joinedTo(before.subList(0, factsBegin), factsAlone);
+        double left = pages.mostLeftPt(joinedTo(before, chart));
+        if (left <= (1 - LEAST_FILLED) * setter.sheet().heightPt()) {
+            return chart;
+        }
+        int most = pages(before, chart, words);
+        Optional<List<ColumnSlice>> best = Optional.empty();
+        for (List<ColumnSlice> across : List.of(joined, onNewPage(joined))) {
+            List<ColumnSlice> between = joinedTo(across, chart(roomPt(joinedTo(without, across))));
+            double now = pages.mostLeftPt(joinedTo(without, between));
+            if (now < left && pages(without, between, rounds) <= most) {
+                left = now;
+                best = Optional.of(between);
+            }
+        }
+        if (best.isPresent()) {
+            before.clear();
+            before.addAll(without);
+            set.put(BookletPart.WORDS, rounds);
+        }
+        return best.orElse(chart);
+    }
+
+    private int pages(List<ColumnSlice> before, List<ColumnSlice> chart, List<ColumnSlice> words) {
+        return new Paginator(setter.sheet().heightPt())
+                .pages(joinedTo(joinedTo(before, chart), words))
+                .size();
+    }
+
+    private static List<ColumnSlice> joinedTo(List<ColumnSlice> first, List<ColumnSlice> second) {
+        List<ColumnSlice> both = new ArrayList<>(first);
+        both.addAll(second);
+        return both;
+    }
+
     private List<ColumnSlice> chart(double roomPt) {
         progress.requireGoOn();
         return new ChartSheets(setter, chart, options, draft ? findings.emphasis() : Emphasis.NONE)
                 .set(section(root), links, roomPt);
-    }
-
-    /** The parts of the words of these kinds. */
-    private List<ColumnSlice> words(Set<PatternPart.Kind> kinds, TextSetter by) {
-        List<ColumnSlice> strips = new ArrayList<>();
-        Map<Terms, Tag> toldIn = new EnumMap<>(Terms.class);
-        for (Told told : texts.parts(kinds)) {
-            Tag parent = told.terms()
-                    .map(terms ->
-                            toldIn.computeIfAbsent(terms, each -> section(root).inLanguage(options.languageTag(each))))
-                    .orElse(root);
-            strips.addAll(part(section(parent), told, by));
-        }
-        return strips;
-    }
-
-    private List<ColumnSlice> part(Tag section, Told told, TextSetter by) {
-        PatternPart part = told.part();
-        boolean rounds = part.kind() == PatternPart.Kind.ROUNDS;
-        boolean opening = part.kind() == PatternPart.Kind.TERMS;
-        String title = told.terms().isPresent() && opening
-                ? says.text("terms-" + told.terms().get())
-                : headed(part.heading(), told.terms());
-        Anchor anchor = rounds ? links.rounds(told.terms().orElse(options.terms())) : new Anchor(title, 1);
-        if (part.kind() == PatternPart.Kind.TECHNIQUES) {
-            return new TechniquePages(by, options).set(section, anchor, techniques(part));
-        }
-        List<ColumnSlice> strips = new ArrayList<>(PartPages.set(
-                by,
-                chart,
-                part,
-                section,
-                heading -> rounds && order.contains(BookletPart.CHART) ? links.toChart(heading, section) : heading,
-                anchor));
-        strips.addAll(own.beside(part.kind(), section, by));
-        if (part.kind() == PatternPart.Kind.NOTES
-                && options.edition() == Edition.LARGE_PRINT
-                && told.terms().isEmpty()) {
-            strips.addAll(LargePrintNotes.set(by, section(root), anchor(says.text("large-heading"))));
-        }
-        return strips;
-    }
-
-    private List<ColumnSlice> counts() {
-        Set<PatternPart.Kind> kind = EnumSet.of(PatternPart.Kind.COUNTS);
-        if (!options.sizes().isEmpty()) {
-            return words(kind, setter);
-        }
-        Tag section = section(root);
-        List<ColumnSlice> strips = new ArrayList<>();
-        texts.heading(PatternPart.Kind.COUNTS).ifPresent(heading -> {
-            strips.addAll(setter.partHeading(section, new Anchor(heading, 1)));
-            strips.addAll(CountsPages.set(setter, chart, options.counting(), section));
-        });
-        return strips;
-    }
-
-    private static List<ToldTechnique> techniques(PatternPart part) {
-        return part.blocks().stream()
-                .map(TextBlock.Technique.class::cast)
-                .map(TextBlock.Technique::told)
-                .toList();
     }
 
     /** Works the words back in all terms, and says so once. */
@@ -383,13 +369,6 @@ public final class PatternPages {
     /** A heading of the booklet's own. */
     private static Anchor anchor(String heading) {
         return new Anchor(heading, 1);
-    }
-
-    /** A heading of what is told in one of two terms. */
-    private String headed(String heading, Optional<Terms> terms) {
-        return options.telling().terms().inTurn().size() > 1 && terms.isPresent()
-                ? says.text("both-heading", arg("heading", heading), arg("terms", says.text("terms-" + terms.get())))
-                : heading;
     }
 
     private static Tag section(Tag parent) {

@@ -74,6 +74,18 @@ public final class Paginator {
                 : heightPt - last.topPt() - last.strip().heightPt();
     }
 
+    /** How much is left of the emptiest page that others follow; pages of a size of their own are not counted. */
+    public double mostLeftPt(List<ColumnSlice> strips) {
+        List<List<Placed>> pages = pages(strips);
+        return pages.stream()
+                .limit(Math.max(0, pages.size() - 1))
+                .map(page -> page.get(page.size() - 1))
+                .filter(last -> last.strip().sheet().isEmpty())
+                .mapToDouble(last -> heightPt - last.topPt() - last.strip().heightPt())
+                .max()
+                .orElse(0);
+    }
+
     /** How much room strips take under others. */
     public static double heightWithSpaceAbove(List<ColumnSlice> strips) {
         return strips.stream()

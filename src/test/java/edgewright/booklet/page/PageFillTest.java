@@ -68,6 +68,18 @@ class PageFillTest {
                 .hasSizeLessThanOrEqualTo(most);
     }
 
+    /** How a round is joined stands before the chart there, and fills the page with what is said of the chart. */
+    @ParameterizedTest
+    @CsvSource({"reed-bank, A4", "reed-bank, LETTER", "tide-steps, A4", "tide-steps, LETTER"})
+    void thePageBeforeTheChartIsHalfFullWhereThereIsSomethingToFillItWith(String sample, Paper paper)
+            throws IOException {
+        Chart chart = Published.sample(sample);
+        SetPages set = SetPages.of(
+                chart, BookletOptions.of(chart, English.LANGUAGE).withPaper(paper));
+        assertThat(set.pages().subList(0, set.pages().size() - 1))
+                .allSatisfy(page -> assertThat(filled(page, set.sheet())).isGreaterThan(HALF));
+    }
+
     /** How much of a page is filled, from 0 to 1. */
     static double filled(List<Placed> page, PageLayout usual) {
         Placed last = page.get(page.size() - 1);
