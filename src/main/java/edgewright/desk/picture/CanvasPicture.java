@@ -10,14 +10,14 @@ import edgewright.chart.Stitches;
 import edgewright.check.Finding;
 import edgewright.check.Verdict;
 import edgewright.desk.parts.Look;
+import edgewright.desk.ring.RingPlan;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.Seeing;
 import edgewright.desk.work.Workbench;
 import edgewright.draw.marks.Emphasis;
-import edgewright.draw.marks.Mark;
-import edgewright.draw.marks.MarkKind;
 import edgewright.draw.paint.Area;
 import edgewright.draw.paint.ColourVision;
+import edgewright.draw.paint.Shape;
 import edgewright.draw.picture.CellLayout;
 import edgewright.draw.picture.ChartPicture;
 import edgewright.draw.picture.CornerPicture;
@@ -34,8 +34,6 @@ import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 
 /** The picture that lies on the canvas: a chart and its findings as somebody looks at them. */
@@ -55,13 +53,16 @@ public final class CanvasPicture {
     private final Chart chart;
     private final ChartPicture.InParts drawn;
     private final Emphasis emphasis;
-    private final Map<Place, List<Emphasis.Flag>> byPlace;
+    private final Set<Place> ringed;
     private final Rotation turn;
     private final Seeing seeing;
     private final ChartView.Layers layers;
     private final boolean dark;
     private final boolean large;
     private final FabricFill look;
+    private final int cellPx;
+    /** Made when first asked for; taken from the picture before where nothing else is to be ringed. */
+    private RingPlan rings;
 
     private CanvasPicture(Chart chart, List<Finding> findings, ChartView view) {
         this.chart = chart;
@@ -72,7 +73,8 @@ public final class CanvasPicture {
         this.large = isLarge(view);
         this.look = look(view);
         this.emphasis = Emphasis.of(findings);
-        this.byPlace = emphasis.byStitch();
+        this.ringed = emphasis.byStitch().keySet();
+        this.cellPx = view.cellPx();
         PictureStyle style = (dark ? PictureStyle.darkScreen(view.language()) : PictureStyle.screen(view.language()))
                 .withCellMm(CELL_MM)
                 .withPalette(Look.palette())
@@ -84,10 +86,11 @@ public final class CanvasPicture {
                 .withHand(seeing.hand())
                 // The rulers beside the canvas say it, at every size and wherever it is scrolled to.
                 .withLabels(false);
+        // Rings are no part of it: on paper each square has its own, here they are gathered.
         this.drawn = switch (seeing.drawn()) {
-            case CORNER -> CornerPicture.onScreen(chart, style, emphasis);
+            case CORNER -> CornerPicture.onScreen(chart, style, Emphasis.NONE);
             // The side that lies at the top, as far as the chart is rotated.
-            case SIDE -> SidePicture.of(chart, Side.values()[turn.ordinal()], style, emphasis);
+            case SIDE -> SidePicture.of(chart, Side.values()[turn.ordinal()], style, Emphasis.NONE);
         };
     }
 
@@ -127,6 +130,7 @@ public final class CanvasPicture {
     public boolean isLookedAt(ChartView view) {
         return turn == view.turn()
                 && layers == view.layers()
+                && cellPx == view.cellPx()
                 && seeing.equals(view.seeing())
                 && dark == Look.isDark()
                 && large == isLarge(view)
@@ -151,7 +155,6 @@ public final class CanvasPicture {
                 && chart.border().equals(before.chart.border())
                 && chart.yarns().equals(before.chart.yarns())
                 && chart.raggedSections().equals(before.chart.raggedSections())
-                && roundFlags(this).equals(roundFlags(before))
                 && chart.corner().equals(before.chart.corner())
                 && widthMm() == before.widthMm()
                 && heightMm() == before.heightMm()
@@ -161,7 +164,7 @@ public final class CanvasPicture {
     /** What looks otherwise than in a picture that {@link #liesLike} this one. */
     public List<Area> damageSince(CanvasPicture before) {
         List<Area> damage = new ArrayList<>();
-        Set<Place> touched = new HashSet<>(flagsThatDiffer(before));
+        Set<Place> touched = new HashSet<>();
         for (int r = 1; r <= chart.rounds().size(); r++) {
             Round now = chart.round(r);
             Round then = before.chart.round(r);
@@ -180,7 +183,23 @@ public final class CanvasPicture {
             return List.of(new Area(0, 0, widthMm(), heightMm()));
         }
         touched.forEach(place -> damage.addAll(drawn.areasOf(place)));
+        if (emphasis.equals(before.emphasis) && cellPx == before.cellPx) {
+            rings = before.rings();
+        } else {
+            damage.addAll(rings().damageSince(before.rings()));
+        }
         return damage;
+    }
+
+    /** The findings in rings, and where their numbers stand. */
+    RingPlan rings() {
+        if (rings == null) {
+            double pxPerMm = cellPx / CELL_MM;
+            // Numbers may stand in the margin too.
+            Area within = new Area(0, 0, widthMm(), heightMm()).grown((CanvasZoom.MARGIN_PX - 2) / pxPerMm);
+            rings = RingPlan.of(layout(), emphasis, pxPerMm, within);
+        }
+        return rings;
     }
 
     /** Paints a part of the canvas: the table, and what of the chart lies in that part. The clip may be no larger. */
@@ -193,12 +212,12 @@ public final class CanvasPicture {
     }
 
     /** Whether a stitch is ringed. */
-    public boolean isRinged(Place place) {
-        return byPlace.containsKey(place);
+    boolean isRinged(Place place) {
+        return ringed.contains(place);
     }
 
     /**
-     * Paints the rings of a cell alone, as over something that lies on them.
+     * Paints the ring about a cell alone, as over something that lies on them.
      *
      * @param g the graphics, used up by this
      */
@@ -224,10 +243,8 @@ public final class CanvasPicture {
         g.dispose();
     }
 
-    private List<Mark> ringOf(GridCell cell) {
-        return drawn.marksIn(layout().areaOf(cell)).stream()
-                .filter(mark -> mark.kind() == MarkKind.FLAG && mark.cell().equals(Optional.of(cell)))
-                .toList();
+    private List<Shape> ringOf(GridCell cell) {
+        return rings().shapesIn(layout().areaOf(cell), Look.palette()).toList();
     }
 
     /**
@@ -235,15 +252,18 @@ public final class CanvasPicture {
      *
      * @param g the graphics, used up by this
      */
-    public void paint(Graphics2D g, CanvasScale scale, Area area) {
-        paint(g, scale, drawn.marksIn(area));
+    void paint(Graphics2D g, CanvasScale scale, Area area) {
+        List<Shape> shapes = new ArrayList<>();
+        drawn.marksIn(area).forEach(mark -> shapes.addAll(mark.shapes()));
+        rings().shapesIn(area, Look.palette()).forEach(shapes::add);
+        paint(g, scale, shapes);
     }
 
-    private static void paint(Graphics2D g, CanvasScale scale, List<Mark> marks) {
+    private static void paint(Graphics2D g, CanvasScale scale, List<Shape> shapes) {
         g.translate(scale.zero().x, scale.zero().y);
         g.scale(scale.pxPerMm(), scale.pxPerMm());
         RasterSurface surface = new RasterSurface(g, STAMPS);
-        marks.forEach(mark -> mark.drawOn(surface));
+        shapes.forEach(shape -> shape.drawOn(surface));
         g.dispose();
     }
 
@@ -256,29 +276,5 @@ public final class CanvasPicture {
                 changed.add(new Place(round, section, place));
             }
         }
-    }
-
-    /** What stands beside rounds, where no stitch is meant. */
-    private static List<Emphasis.Flag> roundFlags(CanvasPicture picture) {
-        return picture.emphasis.flags().stream()
-                .filter(flag -> flag.round().isPresent())
-                .toList();
-    }
-
-    private Set<Place> flagsThatDiffer(CanvasPicture before) {
-        Map<Place, List<Emphasis.Flag>> now = byPlace;
-        Map<Place, List<Emphasis.Flag>> then = before.byPlace;
-        Set<Place> differ = new HashSet<>();
-        for (Map.Entry<Place, List<Emphasis.Flag>> each : now.entrySet()) {
-            if (differ.size() > MOST_SINGLE_PLACES) {
-                // All is painted then, whichever they are.
-                return differ;
-            }
-            if (!each.getValue().equals(then.get(each.getKey()))) {
-                differ.add(each.getKey());
-            }
-        }
-        then.keySet().stream().filter(place -> !now.containsKey(place)).forEach(differ::add);
-        return differ;
     }
 }
