@@ -33,7 +33,7 @@ public final class Desk {
     }
 
     /**
-     * Opens the window in that language, with this chart on it or a new one, and comes back at once. The program ends by itself when the window
+     * Opens the window in that language, with this chart on it or the start page, and comes back at once. The program ends by itself when the window
      * has been closed. Any thread may call; there must be a screen.
      */
     public static void open(Optional<Path> chart, Language language) {
@@ -43,6 +43,9 @@ public final class Desk {
             Look.setUp(settings.theme());
             DeskFrame frame = new DeskFrame(blank(language), settings, language);
             Thread.currentThread().setUncaughtExceptionHandler((thread, problem) -> frame.tellOf(problem));
+            if (chart.isEmpty()) {
+                frame.deck().begin();
+            }
             frame.setVisible(true);
             frame.keepJournal(JournalFolder.ofUser(), () -> chart.ifPresent(frame::open));
         });

@@ -34,7 +34,11 @@ final class DeskCommands {
         BooleanSupplier hasSeveral = () -> frame.tabs().all().size() > 1;
         commands.add("new", this::begin, isFree, Hindrance.FILE_BUSY);
         commands.add("open", () -> desk.questions().fileToOpen().ifPresent(frame::open), isFree, Hindrance.FILE_BUSY);
-        commands.add("closeChart", () -> frame.close(frame.front()), isFree, Hindrance.FILE_BUSY);
+        commands.add(Command.of("startPage", () -> frame.deck().begin())
+                .when(() -> !frame.deck().isStart(), Hindrance.START_PAGE_SHOWN));
+        commands.add(Command.of("closeChart", () -> frame.close(frame.front()))
+                .when(isFree, Hindrance.FILE_BUSY)
+                .when(() -> !frame.deck().isStart(), Hindrance.NO_CHART_SHOWN));
         commands.add("quit", frame::quit);
         commands.add("nextChart", () -> frame.tabs().step(1), hasSeveral, Hindrance.ONE_CHART);
         commands.add("previousChart", () -> frame.tabs().step(-1), hasSeveral, Hindrance.ONE_CHART);

@@ -16,6 +16,7 @@ import edgewright.desk.parts.Look;
 import edgewright.desk.parts.ShortText;
 import edgewright.desk.shelf.MotifShelf;
 import edgewright.desk.shelf.ShelfMenu;
+import edgewright.desk.start.StartPage;
 import edgewright.desk.work.ChartCommands;
 import edgewright.desk.work.Document;
 import edgewright.desk.work.KnownMistakes;
@@ -58,6 +59,7 @@ public final class DeskFrame extends JFrame {
     private final transient KeyEventDispatcher tabKeys = this::stepByTab;
     private final StatusLine status;
     private final DocumentTabs tabs;
+    private final StartDeck deck;
     private transient Optional<DeskJournal> journal = Optional.empty();
     private boolean telling;
 
@@ -73,6 +75,7 @@ public final class DeskFrame extends JFrame {
         state = new DeskState(this, settings, lanes, new Questions(this, language), status::tell, language);
         opener = new ChartOpener(state);
         tabs = new DocumentTabs(language, this::close, this::frontChanged);
+        deck = new StartDeck(tabs, startPage(), this::offer);
         setMinimumSize(new Dimension(900, 620));
         if (!KeptPlace.restore(this, settings)) {
             setSize(Look.onScreen(this, WIDTH_PX, HEIGHT_PX));
@@ -82,10 +85,7 @@ public final class DeskFrame extends JFrame {
         tabs.lay(pane(first, true));
         setJMenuBar(menus().bar());
         actions.bindOtherKeys(getRootPane());
-        JPanel content = new JPanel(new MigLayout("insets 0, gap 0, fill", "[grow, fill]", "[grow, fill][]"));
-        content.add(tabs, "wrap");
-        content.add(status);
-        setContentPane(content);
+        setContentPane(content());
         lanes.listen(actions::refresh);
         actions.afterRefresh(this::nameUndo);
         actions.refresh();
@@ -106,6 +106,13 @@ public final class DeskFrame extends JFrame {
                         motif -> front().motifs().work(motif, false),
                         state.questions(),
                         state.language()));
+    }
+
+    private JPanel content() {
+        JPanel content = new JPanel(new MigLayout("insets 0, gap 0, fill", "[grow, fill]", "[grow, fill][]"));
+        content.add(deck, "wrap");
+        content.add(status);
+        return content;
     }
 
     /** The document in front. */
@@ -135,6 +142,19 @@ public final class DeskFrame extends JFrame {
         return tabs;
     }
 
+    /** The start page, and whether it lies over the documents. */
+    StartDeck deck() {
+        return deck;
+    }
+
+    private StartPage startPage() {
+        return new StartPage(
+                state.settings(),
+                new StartDeeds(
+                        id -> actions.get(id).actionPerformed(null), this::open, this::lay, () -> deck().leave()),
+                state.language());
+    }
+
     /** Opens a chart file on a tab of its own, or goes to its tab if it is open. */
     public void open(Path file) {
         of(file).ifPresentOrElse(there -> status.tell(goTo(there, file)), () -> opener.open(file, this::take));
@@ -147,6 +167,7 @@ public final class DeskFrame extends JFrame {
     }
 
     private String goTo(DocumentPane pane, Path file) {
+        deck.leave();
         tabs.bring(pane);
         return says.text("news-there", arg("file", String.valueOf(file.getFileName())));
     }
@@ -184,6 +205,7 @@ public final class DeskFrame extends JFrame {
         DocumentPane pane = new DocumentPane(document, blank, state, actions, this::lay);
         journal.ifPresent(pane::keepIn);
         document.bench().listen(change -> follow());
+        document.bench().listen(deck::makeWayFor);
         document.view().listen(change -> {
             if (change == ViewChange.COUNTING) {
                 countAlike(document);
@@ -207,6 +229,9 @@ public final class DeskFrame extends JFrame {
             }
             tabs.takeOff(pane);
             pane.close();
+            if (front().isReplaceable()) {
+                deck.begin();
+            }
             status.tell(says.text(
                     "news-closed", arg("title", pane.document().bench().chart().title())));
         });
@@ -267,8 +292,18 @@ public final class DeskFrame extends JFrame {
     }
 
     private void frontChanged() {
-        actions.bringToFront(front().commands());
-        status.follow(bench(), canvas().toolbox());
+        deck.giveWay();
+        offer();
+    }
+
+    /** Offers what can be done with what is seen: the document in front, or the start page over it. */
+    private void offer() {
+        actions.bringToFront(deck.possible(front().commands()));
+        if (deck.isStart()) {
+            status.rest();
+        } else {
+            status.follow(bench(), canvas().toolbox());
+        }
         follow();
     }
 
@@ -280,6 +315,7 @@ public final class DeskFrame extends JFrame {
                 bench.hasUnsavedWork() ? "title-changed" : "title",
                 arg("title", ShortText.of(bench.chart().title(), MOST_OF_TITLE)),
                 arg("file", ShortText.of(file, MOST_OF_FILE))));
+        deck.nameIn(this, says);
         getRootPane().putClientProperty("Window.documentModified", bench.hasUnsavedWork());
     }
 
@@ -328,7 +364,7 @@ public final class DeskFrame extends JFrame {
 
         @Override
         public void windowOpened(WindowEvent event) {
-            canvas().requestFocusInWindow();
+            deck.takeKeys();
         }
     }
 }

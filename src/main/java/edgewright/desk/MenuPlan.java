@@ -43,7 +43,7 @@ record MenuPlan(String id, List<MenuPlan.Line> lines) {
     static final List<MenuPlan> BAR = List.of(
             menu(
                     "file",
-                    "new open readText",
+                    "new open readText startPage",
                     new Filled(RECENT),
                     "- save saveAs closeChart - prove publish picture saveWords - properties making ownPages - quit"),
             menu(

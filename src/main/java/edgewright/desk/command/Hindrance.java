@@ -42,5 +42,8 @@ public enum Hindrance {
     /** No round can be started in the column of the cursor. */
     NO_START_HERE,
     /** There is only one chart on the desk. */
-    ONE_CHART
+    ONE_CHART,
+    /** The start page lies over the charts, so what would happen to one is not seen. */
+    NO_CHART_SHOWN,
+    START_PAGE_SHOWN
 }

@@ -78,6 +78,15 @@ public final class StatusLine extends JPanel {
         say();
     }
 
+    /** Follows no work any more, and speaks of no stitch. */
+    public void rest() {
+        listening.end();
+        listening = () -> {};
+        bench = Optional.empty();
+        ghost = Optional.empty();
+        say();
+    }
+
     /** Says what has happened, until something else does. */
     public void tell(String text) {
         news.setText(text);

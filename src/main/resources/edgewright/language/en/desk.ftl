@@ -4,6 +4,7 @@
 title = { $title } ({ $file }) – Edgewright
 title-changed = { $title } ({ $file }, not saved) – Edgewright
 title-noFile = no file yet
+title-start = Start page – Edgewright
 
 # Menus
 menu-file = &File
@@ -110,6 +111,8 @@ help-head-18 = Several charts, and every command
 help-drawing-18 = Each chart lies on a tab of its own, with its own edits, cursor and view; with one chart there is no row of tabs. Ctrl with the Tab key goes on to the next. What is copied in one chart can be pasted in another. Help, Find a command searches everything that can be done: type a word, and each command stands there with its key and its menu, or with why it is not possible now; Enter does it. F6 takes the keys on to the next part of the window, which then has a line along its top. View, Colours of the desk has a light, a dark and a high contrast theme.
 help-head-19 = Work that is not saved
 help-drawing-19 = Every edit is kept on the disk within a second, beside your saved chart. If the program ends before you save, the next start shows the lost work beside what is saved: take it up, keep the saved chart, or keep both. Nothing is deleted unless you say so. If another program changes the file of the chart, you see at once what differs, and reload it, keep both, or go on; Undo leads back from a reload. To open a chart, you can also drop its file on the window.
+help-head-20 = The start page
+help-drawing-20 = Without a chart the desk begins with the start page: three first steps, the charts you worked on last, and the samples, each with a little picture of its fabric. The arrow keys walk over it, Enter opens, Esc goes to the chart. A sample is opened as a chart without a file, so the sample itself stays as it is. A chart whose file is gone says so; press it and it is taken off. File, Start page brings the page back.
 about-title = About Edgewright
 about-text =
     Edgewright designs, checks and publishes borders in overlay mosaic crochet, worked in rounds around a blanket.

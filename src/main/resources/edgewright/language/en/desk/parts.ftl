@@ -16,6 +16,8 @@ tip-saveAs = Save the chart to another file
 action-readText = Read a pattern te&xt…
 key-readText = menu shift R
 tip-readText = Read a text by anybody, see how each line is understood, draw it or compare it
+action-startPage = Start pag&e
+tip-startPage = First steps, the charts you worked on last, and the samples
 action-prove = Prove the &words…
 key-prove = menu shift W
 tip-prove = Prove that the words make the chart, for several sizes
@@ -382,6 +384,8 @@ hindrance-EXPORT_BUSY = A pattern, a picture or a proof is being made.
 hindrance-ERRORS = The chart has errors.
 hindrance-NO_START_HERE = No round can start in the column of the cursor.
 hindrance-ONE_CHART = There is only one chart on the desk.
+hindrance-NO_CHART_SHOWN = No chart is shown. Go to the chart, or open one.
+hindrance-START_PAGE_SHOWN = The start page is shown already.
 
 # Findings
 page-why = Why
