@@ -39,6 +39,8 @@ final class DeskCommands {
         commands.add(Command.of("closeChart", () -> frame.close(frame.front()))
                 .when(isFree, Hindrance.FILE_BUSY)
                 .when(() -> !frame.deck().isStart(), Hindrance.NO_CHART_SHOWN));
+        commands.add("openMade", desk.made()::open, desk.made()::isThere, Hindrance.NOTHING_MADE);
+        commands.add("showMade", desk.made()::showFolder, desk.made()::isThere, Hindrance.NOTHING_MADE);
         commands.add("quit", frame::quit);
         commands.add("nextChart", () -> frame.tabs().step(1), hasSeveral, Hindrance.ONE_CHART);
         commands.add("previousChart", () -> frame.tabs().step(-1), hasSeveral, Hindrance.ONE_CHART);

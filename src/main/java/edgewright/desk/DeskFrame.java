@@ -7,6 +7,7 @@ import edgewright.desk.canvas.ChartCanvas;
 import edgewright.desk.jobs.ChartOpener;
 import edgewright.desk.jobs.DeskState;
 import edgewright.desk.jobs.Lanes;
+import edgewright.desk.jobs.MadeFile;
 import edgewright.desk.jobs.Questions;
 import edgewright.desk.journal.DeskJournal;
 import edgewright.desk.panes.StatusLine;
@@ -72,7 +73,14 @@ public final class DeskFrame extends JFrame {
         setDefaultCloseOperation(DO_NOTHING_ON_CLOSE);
         status = new StatusLine(language);
         Lanes lanes = new Lanes(status::board, language);
-        state = new DeskState(this, settings, lanes, new Questions(this, language), status::tell, language);
+        state = new DeskState(
+                this,
+                settings,
+                lanes,
+                new Questions(this, language),
+                status::tell,
+                MadeFile.ofMachine(status::tell, language),
+                language);
         opener = new ChartOpener(state);
         tabs = new DocumentTabs(language, this::close, this::frontChanged);
         deck = new StartDeck(tabs, startPage(), this::offer);
@@ -82,6 +90,7 @@ public final class DeskFrame extends JFrame {
             setLocationRelativeTo(null);
         }
         new DeskCommands(this, state, actions).addTo(actions.desk());
+        offerWhatIsMade();
         tabs.lay(pane(first, true));
         setJMenuBar(menus().bar());
         actions.bindOtherKeys(getRootPane());
@@ -106,6 +115,19 @@ public final class DeskFrame extends JFrame {
                         motif -> front().motifs().work(motif, false),
                         state.questions(),
                         state.language()));
+    }
+
+    private void offerWhatIsMade() {
+        status.offering(actions.get("openMade"), actions.get("showMade"));
+        state.made().listen(() -> {
+            actions.refresh();
+            status.offer();
+        });
+    }
+
+    /** The file that was made last for others to read. */
+    MadeFile made() {
+        return state.made();
     }
 
     private JPanel content() {

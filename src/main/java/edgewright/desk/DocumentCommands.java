@@ -60,7 +60,13 @@ final class DocumentCommands {
         BooleanSupplier canFile = () -> !desk.lanes().in(Lane.FILE).isBusy();
         BooleanSupplier canExport = () -> !desk.lanes().in(Lane.EXPORT).isBusy();
         PublishCommands publishing = new PublishCommands(
-                desk.window(), bench, desk.questions(), desk.lanes().in(Lane.EXPORT), view, desk.settings());
+                desk.window(),
+                bench,
+                desk.questions(),
+                desk.lanes().in(Lane.EXPORT),
+                view,
+                desk.settings(),
+                desk.made()::made);
         ProofCommands proving =
                 new ProofCommands(desk.window(), bench, view, desk.lanes().in(Lane.EXPORT));
         commands.add("save", () -> pane.files().save(() -> {}), canFile, Hindrance.FILE_BUSY);

@@ -45,5 +45,7 @@ public enum Hindrance {
     ONE_CHART,
     /** The start page lies over the charts, so what would happen to one is not seen. */
     NO_CHART_SHOWN,
-    START_PAGE_SHOWN
+    START_PAGE_SHOWN,
+    /** No pattern, picture or text was made since the desk was opened. */
+    NOTHING_MADE
 }

@@ -13,7 +13,14 @@ import java.util.function.Consumer;
  * @param lanes in which work goes on beside the event thread
  * @param questions that are asked, and what is told that did not work
  * @param news is given what has happened, in a sentence
+ * @param made the file that was made last for others to read
  * @param language in which everything is said
  */
 public record DeskState(
-        Window window, Settings settings, Lanes lanes, Questions questions, Consumer<String> news, Language language) {}
+        Window window,
+        Settings settings,
+        Lanes lanes,
+        Questions questions,
+        Consumer<String> news,
+        MadeFile made,
+        Language language) {}

@@ -32,6 +32,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
@@ -44,15 +45,24 @@ public final class PublishCommands {
     private final Jobs jobs;
     private final ChartView view;
     private final Settings settings;
+    private final Consumer<Path> made;
 
+    /** @param made is given each file when it is written */
     public PublishCommands(
-            Window window, Workbench bench, Questions asking, Jobs jobs, ChartView view, Settings settings) {
+            Window window,
+            Workbench bench,
+            Questions asking,
+            Jobs jobs,
+            ChartView view,
+            Settings settings,
+            Consumer<Path> made) {
         this.window = window;
         this.bench = bench;
         this.asking = asking;
         this.jobs = jobs;
         this.view = view;
         this.settings = settings;
+        this.made = made;
         says = view.language().messages("desk/output");
     }
 
@@ -114,9 +124,13 @@ public final class PublishCommands {
                 .ifPresent(file -> jobs.beginStoppable(
                         says.text("job-picture", arg("file", nameOf(file))),
                         worker -> PictureFiles.write(drawing, kind, dotsPerInch, file, worker::cancelled),
-                        written -> written
-                                ? says.text("news-picture", arg("file", nameOf(file)))
-                                : says.text("job-cancelled"),
+                        written -> {
+                            if (!written) {
+                                return says.text("job-cancelled");
+                            }
+                            made.accept(file);
+                            return says.text("news-picture", arg("file", nameOf(file)));
+                        },
                         problem -> failed(file, problem)));
     }
 
@@ -154,7 +168,10 @@ public final class PublishCommands {
                             SafeFile.write(file, out -> out.write(words));
                             return file;
                         },
-                        written -> says.text("news-words", arg("file", nameOf(written))),
+                        written -> {
+                            made.accept(written);
+                            return says.text("news-words", arg("file", nameOf(written)));
+                        },
                         problem -> failed(file, problem)));
     }
 
@@ -184,6 +201,7 @@ public final class PublishCommands {
 
     private String said(PublishOutcome outcome, Path file) {
         if (outcome instanceof PublishOutcome.Published published) {
+            made.accept(file);
             return says.text(
                     published.draft() ? "news-publishedDraft" : "news-published",
                     arg("file", nameOf(file)),

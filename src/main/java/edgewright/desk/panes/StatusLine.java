@@ -5,6 +5,7 @@ import static edgewright.texts.Arg.count;
 
 import edgewright.desk.jobs.Jobs;
 import edgewright.desk.jobs.Lanes;
+import edgewright.desk.parts.DeskAction;
 import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.Look;
 import edgewright.desk.tool.Ghost;
@@ -16,6 +17,8 @@ import edgewright.texts.Language;
 import edgewright.texts.Messages;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JLabel;
@@ -35,6 +38,7 @@ public final class StatusLine extends JPanel {
     private transient Optional<Ghost> ghost = Optional.empty();
     private final JLabel stitch = new JLabel();
     private final JLabel news = Look.quiet("");
+    private final transient List<JButton> offers = new ArrayList<>();
     private transient Optional<Workbench.Deed> said = Optional.empty();
 
     public StatusLine(Language language) {
@@ -89,9 +93,25 @@ public final class StatusLine extends JPanel {
 
     /** Says what has happened, until something else does. */
     public void tell(String text) {
+        offers.forEach(offer -> offer.setVisible(false));
         news.setText(text);
         news.setToolTipText(text);
         news.getAccessibleContext().setAccessibleName(text);
+    }
+
+    /** Has buttons for these, which are seen only beside news that they belong to. */
+    public void offering(DeskAction... actions) {
+        for (DeskAction action : actions) {
+            JButton button = Forms.button(action);
+            button.setVisible(false);
+            offers.add(button);
+            add(button);
+        }
+    }
+
+    /** Offers what there are buttons for, until other news comes. */
+    public void offer() {
+        offers.forEach(offer -> offer.setVisible(true));
     }
 
     /** Where a lane of jobs shows how far it is. To be asked once for each lane. */

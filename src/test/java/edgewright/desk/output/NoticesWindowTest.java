@@ -104,7 +104,8 @@ class NoticesWindowTest {
                         },
                         English.LANGUAGE),
                 new ChartView(English.LANGUAGE),
-                new Settings(folder.resolve("other.properties"))));
+                new Settings(folder.resolve("other.properties")),
+                file -> {}));
     }
 
     private static void accept(String dialog) {

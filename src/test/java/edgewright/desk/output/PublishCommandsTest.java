@@ -14,6 +14,8 @@ import edgewright.file.ReadResult;
 import edgewright.texts.English;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
@@ -28,6 +30,7 @@ class PublishCommandsTest {
     private Path folder;
 
     private final AtomicReference<String> outcome = new AtomicReference<>();
+    private final List<Path> made = new ArrayList<>();
     private final CountDownLatch over = new CountDownLatch(1);
 
     @Test
@@ -40,6 +43,7 @@ class PublishCommandsTest {
         assertThat(over.await(60, TimeUnit.SECONDS)).isTrue();
         assertThat(outcome.get()).isEqualTo("Cancelled; nothing was written.");
         assertThat(file).hasContent("an older pattern");
+        assertThat(made).isEmpty();
         try (var files = Files.list(folder)) {
             assertThat(files).containsExactly(file);
         }
@@ -70,6 +74,7 @@ class PublishCommandsTest {
                 new Questions(null, English.LANGUAGE),
                 jobs,
                 new ChartView(English.LANGUAGE),
-                new Settings(folder.resolve("no-settings")));
+                new Settings(folder.resolve("no-settings")),
+                made::add);
     }
 }

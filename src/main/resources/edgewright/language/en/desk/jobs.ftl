@@ -36,3 +36,8 @@ news-saved = Saved { $file }
 news-notSaved = { $file } was not saved.
 news-goOn = The chart stays on the desk.
 news-busy = Wait for the job that is running, or cancel it.
+
+# What was made for others to read
+made-shown = { $file } is being opened.
+made-copied = No program of this machine shows it. Its path is on the clipboard: { $path }
+made-notShown = No program of this machine shows it: { $path }

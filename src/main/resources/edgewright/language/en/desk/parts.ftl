@@ -30,6 +30,11 @@ key-saveWords = menu shift E
 tip-saveWords = Save the written pattern as text, Markdown or a page for the browser
 key-picture = menu shift P
 tip-picture = Save the chart or the fabric as a picture
+action-openMade = Open w&hat was made last
+key-openMade = menu shift O
+tip-openMade = Open the pattern, picture or text that was made last
+action-showMade = Show its &folder
+tip-showMade = Show the folder of the pattern, picture or text that was made last
 action-properties = &Chart properties…
 key-properties = alt ENTER
 tip-properties = Title, designer, notes, terms, corner and what the chart allows
@@ -385,6 +390,7 @@ hindrance-ERRORS = The chart has errors.
 hindrance-NO_START_HERE = No round can start in the column of the cursor.
 hindrance-ONE_CHART = There is only one chart on the desk.
 hindrance-NO_CHART_SHOWN = No chart is shown. Go to the chart, or open one.
+hindrance-NOTHING_MADE = No pattern, picture or text was made since the desk was opened.
 hindrance-START_PAGE_SHOWN = The start page is shown already.
 
 # Findings
