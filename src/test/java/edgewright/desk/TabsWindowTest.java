@@ -145,7 +145,7 @@ class TabsWindowTest {
         control(KeyEvent.VK_W);
         until("a new chart lies there", () -> execute(() -> desk.bench().file().isEmpty()));
         assertThat(titles()).as("one chart needs no head").isEmpty();
-        assertThat(execute(desk::getTitle)).isEqualTo("New border (no file yet) – Edgewright");
+        assertThat(execute(desk::getTitle)).isEqualTo("Start page – Edgewright");
     }
 
     @Test

@@ -14,6 +14,7 @@ import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import java.awt.event.HierarchyEvent;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.Optional;
@@ -73,7 +74,7 @@ final class PagePreview extends JPanel {
     PagePreview(Pages maker, Supplier<BookletOptions> choice, Language language) {
         super(new MigLayout("insets 0, gap 8 8, wrap 1, fill", "[grow, fill]", "[grow, fill][][]"));
         says = language.messages("desk/output");
-        paper = new Paper(says.text("preview-paper"));
+        paper = new Paper(says.text("preview-paper"), where::getText);
         this.maker = maker;
         this.choice = choice;
         setOpaque(false);
@@ -93,6 +94,12 @@ final class PagePreview extends JPanel {
         add(on, "growx 0");
         add(progress, "split 2, growx");
         add(stop, "growx 0");
+        // At once: whoever opens the dialog waits for the first page.
+        addHierarchyListener(event -> {
+            if ((event.getChangeFlags() & HierarchyEvent.SHOWING_CHANGED) != 0 && isShowing()) {
+                look();
+            }
+        });
         follow();
     }
 
@@ -139,6 +146,7 @@ final class PagePreview extends JPanel {
                 all == 0
                         ? says.text("preview-none-" + state)
                         : says.text("preview-page", number("page", page), count("pages", all)));
+        paper.repaint();
     }
 
     private void drop() {
@@ -291,11 +299,14 @@ final class PagePreview extends JPanel {
         }
     }
 
-    /** The page, in the middle of its place. */
+    /** The page, in the middle of its place; an empty sheet with words on it until it is there. */
     private static final class Paper extends JPanel {
+        private final transient Supplier<String> otherwise;
         private transient BufferedImage image;
 
-        Paper(String heard) {
+        /** @param otherwise what stands on the empty sheet where there is no page */
+        Paper(String heard, Supplier<String> otherwise) {
+            this.otherwise = otherwise;
             setOpaque(false);
             setName("preview.paper");
             getAccessibleContext().setAccessibleName(heard);
@@ -309,10 +320,12 @@ final class PagePreview extends JPanel {
 
         @Override
         protected void paintComponent(Graphics graphics) {
+            Graphics2D g = (Graphics2D) graphics.create();
             if (image == null) {
+                paintEmpty(g);
+                g.dispose();
                 return;
             }
-            Graphics2D g = (Graphics2D) graphics.create();
             g.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
             double fit = Math.min(getWidth() / (double) image.getWidth(), getHeight() / (double) image.getHeight());
             int width = (int) Math.round(image.getWidth() * fit);
@@ -322,6 +335,18 @@ final class PagePreview extends JPanel {
             g.setColor(Look.colour("line"));
             g.drawRect(x, 0, width - 1, height - 1);
             g.dispose();
+        }
+
+        private void paintEmpty(Graphics2D g) {
+            g.setColor(Look.colour("paper"));
+            g.fillRect(0, 0, getWidth(), getHeight());
+            g.setColor(Look.colour("line"));
+            g.drawRect(0, 0, getWidth() - 1, getHeight() - 1);
+            g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+            g.setFont(Look.font(13));
+            g.setColor(Look.colour("quiet"));
+            String words = otherwise.get();
+            g.drawString(words, (getWidth() - g.getFontMetrics().stringWidth(words)) / 2, getHeight() / 2);
         }
     }
 }

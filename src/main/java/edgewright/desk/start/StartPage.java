@@ -2,7 +2,6 @@ package edgewright.desk.start;
 
 import edgewright.chart.Chart;
 import edgewright.desk.parts.ColumnScroll;
-import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.Look;
 import edgewright.desk.parts.TextColumn;
 import edgewright.desk.work.Settings;
@@ -77,7 +76,8 @@ public final class StartPage extends JPanel {
         none = Look.quiet(says.text("start-noRecent"));
         none.setName("start.noRecent");
         lately.setOpaque(false);
-        Forms.caption(leave, says.text("start-leave")).setName("start.leave");
+        leave.setText(says.text("start-leave"));
+        leave.setName("start.leave");
         leave.addActionListener(event -> deeds.leave());
         scroll.setBorder(BorderFactory.createEmptyBorder());
         scroll.show(column());

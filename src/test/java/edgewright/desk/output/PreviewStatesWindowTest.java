@@ -15,11 +15,14 @@ import edgewright.desk.Desk;
 import edgewright.desk.parts.Look;
 import edgewright.desk.work.Theme;
 import edgewright.texts.English;
+import java.awt.Component;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.CountDownLatch;
+import java.util.stream.IntStream;
 import javax.swing.AbstractButton;
 import javax.swing.JDialog;
 import javax.swing.JLabel;
@@ -114,6 +117,35 @@ class PreviewStatesWindowTest {
         execute(() -> dialog.dispose());
         goOn.countDown();
         until("nothing is left open", () -> made.size() == 1 && made.get(0).isClosed());
+    }
+
+    /** Where nothing stands, a person does not know whether anything comes. */
+    @Test
+    void untilTheFirstPageIsThereWordsStandOnAnEmptySheet() throws Exception {
+        CountDownLatch making = new CountDownLatch(1);
+        CountDownLatch goOn = new CountDownLatch(1);
+        pages = (options, progress) -> {
+            making.countDown();
+            await(goOn);
+            return make(options, progress);
+        };
+        execute(() -> dialog.setVisible(true));
+        making.await();
+        assertThat(where()).isEqualTo("Making the pages…");
+        assertThat(coloursOfThePaper()).as("more than ground and frame").isGreaterThan(2);
+        goOn.countDown();
+        until("the first page is there", () -> where().startsWith("Page 1 of "));
+    }
+
+    private long coloursOfThePaper() {
+        return execute(() -> {
+            Component paper = named(dialog, "preview.paper");
+            BufferedImage image = new BufferedImage(paper.getWidth(), paper.getHeight(), BufferedImage.TYPE_INT_RGB);
+            paper.paint(image.createGraphics());
+            return IntStream.of(image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth()))
+                    .distinct()
+                    .count();
+        });
     }
 
     private Optional<Preview> make(BookletOptions options, Progress progress) throws IOException {

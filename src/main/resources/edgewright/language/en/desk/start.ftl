@@ -1,8 +1,8 @@
-# The page on which the desk begins. An ampersand stands before the letter that works as mnemonic.
+# The page on which the desk begins.
 
 start-heard = Start page
 start-title = Begin a border
-start-leave = Go to the &chart
+start-leave = Go to the chart
 start-new = Draw a new border
 start-new-what = Give it a title, the stitches of a side and its yarns; then draw.
 start-change = Change a sample
