@@ -24,7 +24,7 @@ public final class CellMarks {
     public static final double LOOPS = 0.3;
 
     /** How wide the line between two areas is, in cells: under marks, and where there are none. */
-    private static final double AREA_EDGE = 0.1;
+    static final double AREA_EDGE = 0.1;
 
     private static final double TONE_EDGE = 0.15;
 
@@ -219,7 +219,7 @@ public final class CellMarks {
                         ? area.bottomMm() - 0.12 * c
                         : area.yMm() + 0.12 * c + Lettering.CAPITAL * size,
                 size,
-                round % 10 == 0 ? Shape.Weight.BOLD : Shape.Weight.REGULAR,
+                Shape.Weight.REGULAR,
                 Shape.Anchor.MIDDLE,
                 0,
                 style.inking().on(yarns.ground(round)));

@@ -129,12 +129,18 @@ public final class CornerLabels {
 
     private void number(List<Mark> marks, int round, double xMm, double baseMm, Shape.Anchor anchor) {
         String text = round == 0 ? style.says().text("base") : Integer.toString(round);
-        Shape.Weight weight = round > 0 && round % 10 == 0 ? Shape.Weight.BOLD : Shape.Weight.REGULAR;
         double size = anchor == Shape.Anchor.MIDDLE
-                ? CornerSheet.fitted(text, weight, sheet.numberSizeMm(), 0.92 * cellMm)
+                ? CornerSheet.fitted(text, Shape.Weight.REGULAR, sheet.numberSizeMm(), 0.92 * cellMm)
                 : sheet.numberSizeMm();
         Shape shape = new Shape.Text(
-                text, xMm, baseMm, size, weight, anchor, 0, round == 0 ? palette.quietInk() : palette.ink());
+                text,
+                xMm,
+                baseMm,
+                size,
+                Shape.Weight.REGULAR,
+                anchor,
+                0,
+                round == 0 ? palette.quietInk() : palette.ink());
         marks.add(Mark.beside(MarkKind.ROUND_NUMBER, List.of(shape)));
     }
 

@@ -45,9 +45,9 @@ final class CornerSheet {
         double c = style.cellMm();
         int rounds = chart.rounds().size();
         String widest = "0".repeat(Integer.toString(rounds).length());
-        numberSizeMm = fitted(widest, Shape.Weight.BOLD, NUMBER_SIZE * c, 0.92 * c);
+        numberSizeMm = fitted(widest, Shape.Weight.REGULAR, NUMBER_SIZE * c, 0.92 * c);
         numberWidthMm = Math.max(
-                Lettering.widthMm(widest, Shape.Weight.BOLD, numberSizeMm),
+                Lettering.widthMm(widest, Shape.Weight.REGULAR, numberSizeMm),
                 Lettering.widthMm(style.says().text("base"), Shape.Weight.REGULAR, numberSizeMm));
         double widestId = chart.yarns().stream()
                 .mapToDouble(yarn -> Lettering.widthMm(yarn.id(), Shape.Weight.BOLD, CHIP_SIZE * c))

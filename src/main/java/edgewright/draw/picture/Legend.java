@@ -5,7 +5,8 @@ import static edgewright.texts.Arg.count;
 
 import edgewright.chart.Chart;
 import edgewright.chart.Colour;
-import edgewright.chart.HookHand;
+import edgewright.chart.Place;
+import edgewright.chart.Section;
 import edgewright.chart.Stitch;
 import edgewright.chart.Yarn;
 import edgewright.check.Severity;
@@ -16,11 +17,8 @@ import edgewright.draw.marks.MarkKind;
 import edgewright.draw.marks.MarkStyle;
 import edgewright.draw.paint.Area;
 import edgewright.draw.paint.ColourMode;
-import edgewright.draw.paint.Frame;
 import edgewright.draw.paint.Hatch;
 import edgewright.draw.paint.Lettering;
-import edgewright.draw.paint.Palette;
-import edgewright.draw.paint.PenPath;
 import edgewright.draw.paint.Shape;
 import edgewright.draw.paint.ShortenedText;
 import edgewright.draw.paint.YarnSign;
@@ -30,6 +28,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 
 /**
  * What the marks of a chart mean: those that the chart uses and no others, each drawn as it is drawn in the chart, and its
@@ -44,6 +43,12 @@ public final class Legend {
     /** How far from the left edge words may reach, in cells; longer ones are set smaller or cut. */
     private static final double MOST_WIDE = 17;
 
+    /** How far from the left edge words go before they go on in another line, in cells. */
+    static final double WIDE = 13.5;
+
+    /** From a sample to another in the same row. */
+    private static final double BESIDE = 1.3;
+
     /** The smallest size of a long title. */
     private static final double SMALLEST_TITLE = 0.62;
 
@@ -54,6 +59,7 @@ public final class Legend {
     private final boolean titled;
     private final boolean shortened;
     private final double c;
+    private final LegendSamples samples;
     private final List<Mark> marks = new ArrayList<>();
     private double widthMm;
     private double heightMm;
@@ -72,6 +78,7 @@ public final class Legend {
         this.titled = titled;
         this.shortened = shortened;
         this.c = style.cellMm();
+        this.samples = new LegendSamples(chart, style);
         lay(0, 0);
     }
 
@@ -140,13 +147,10 @@ public final class Legend {
         if (style.marks()) {
             y = stitches(xMm, y);
         }
-        y = base(xMm, y);
-        if (style.grid()) {
-            y = line(MarkKind.REPEAT_LINE, style.says().text("legend-repeat"), xMm, y);
-            y = line(MarkKind.TENTH_LINE, style.says().text("legend-tenth"), xMm, y);
-        }
+        y = row(samples.base(xMm, y), style.says().text("legend-base"), xMm, y, 1);
+        y = lines(xMm, y);
         if (style.marks() && !chart.raggedSections().isEmpty()) {
-            y = missing(xMm, y);
+            y = row(samples.missing(xMm, y), style.says().text("legend-missing"), xMm, y, 1);
         }
         for (Yarn yarn : chart.yarns()) {
             if (chart.rounds().stream().anyMatch(round -> round.yarn().equals(yarn.id()))) {
@@ -166,17 +170,63 @@ public final class Legend {
         heightMm = y - ROW_GAP * c - yMm;
     }
 
+    private double lines(double xMm, double yMm) {
+        double y = yMm;
+        if (style.grid()) {
+            for (MarkKind kind : List.of(MarkKind.REPEAT_LINE, MarkKind.TENTH_LINE)) {
+                String meaning = style.says().text(kind == MarkKind.REPEAT_LINE ? "legend-repeat" : "legend-tenth");
+                y = row(samples.line(kind, xMm, y), meaning, xMm, y, 1);
+            }
+        }
+        if (style.fabric() && style.marks() && style.inking() == ColourMode.BLACK && YarnSign.hasLetters(chart)) {
+            y = row(samples.areaLine(xMm, y), style.says().text("legend-area"), xMm, y, 1);
+        }
+        return y;
+    }
+
     private double stitches(double xMm, double yMm) {
         double y = yMm;
         for (Stitch stitch : Stitch.values()) {
-            if (uses(stitch)) {
-                y = stitch(stitch, xMm, y);
+            if (stitch.coversStitchBelow() && uses(stitch)) {
+                y = covering(stitch, xMm, y);
+            } else if (uses(stitch)) {
+                y = row(samples.stitch(stitch, false, xMm, y), names.apply(stitch), xMm, y, 1);
             }
         }
         if (style.markStyle() == MarkStyle.SQUARES && uses(Stitch.LONG)) {
-            y = bare(xMm, y);
+            String meaning = style.says().text("legend-bare", arg("stitch", names.apply(Stitch.BACK_LOOP)));
+            y = row(samples.bare(xMm, y), meaning, xMm, y, 1);
         }
-        return corner(xMm, y);
+        String corner = style.says()
+                .text("legend-corner", count("chains", chart.corner().chains()));
+        return row(samples.corner(xMm, y), corner, xMm, y, 1);
+    }
+
+    /** A stitch that goes down over others, and beside it, if the chart has that, one that lands in a corner. */
+    private double covering(Stitch stitch, double x, double y) {
+        List<Shape> shapes = new ArrayList<>(samples.stitch(stitch, false, x, y));
+        String meaning = style.says().text("legend-lands", arg("stitch", names.apply(stitch)));
+        int columns = 1;
+        if (landsInCorner()) {
+            shapes.addAll(samples.stitch(stitch, true, x + BESIDE * c, y));
+            meaning += " " + style.says().text("legend-lands-corner");
+            columns = 2;
+        }
+        return row(shapes, meaning, x, (TEXT_AT + (columns - 1) * BESIDE) * c, y, 1 + stitch.roundsDown());
+    }
+
+    /** Whether a long stitch is the second of a side or the last but one: two rounds below these there is a corner. */
+    private boolean landsInCorner() {
+        return IntStream.rangeClosed(2, chart.rounds().size()).anyMatch(round -> {
+            int lastButOne = chart.round(round).section(Section.TO_CORNER).length() - 1;
+            return isLong(round, Section.FROM_CORNER, 2) || isLong(round, Section.TO_CORNER, lastButOne);
+        });
+    }
+
+    private boolean isLong(int round, Section section, int place) {
+        return place > 0
+                && place <= chart.round(round).section(section).length()
+                && chart.stitch(new Place(round, section, place)) == Stitch.LONG;
     }
 
     private boolean uses(Stitch stitch) {
@@ -213,91 +263,11 @@ public final class Legend {
         return base + 0.9 * c;
     }
 
-    private double stitch(Stitch stitch, double x, double y) {
-        int cells = stitch.coversStitchBelow() ? 1 + stitch.roundsDown() : 1;
-        Yarn yarn = yarnOf(stitch);
-        Colour ground = ground(yarn.colour());
-        List<Shape> shapes = new ArrayList<>();
-        for (int i = 0; i < cells; i++) {
-            shapes.addAll(cell(new Area(x, y + i * c, c, c), ground));
-        }
-        shapes.addAll(signs(x, y).of(stitch, style.inking().yarn(yarn.colour()), ground, stitch.roundsDown()));
-        if (cells > 1 && style.markStyle() == MarkStyle.SQUARES) {
-            // The loop that it goes into.
-            shapes.addAll(signs(x, y + (cells - 1) * c).of(Stitch.BACK_LOOP, yarn.colour(), ground, 0));
-        }
-        return row(shapes, names.apply(stitch), x, y, cells);
-    }
-
-    private Yarn yarnOf(Stitch stitch) {
-        return chart.rounds().stream()
-                .filter(round -> uses(round, stitch))
-                .findFirst()
-                .flatMap(round -> chart.yarn(round.yarn()))
-                .orElseThrow();
-    }
-
-    private double corner(double x, double y) {
-        Colour ground = ground(chart.yarnOf(1).colour());
-        List<Shape> shapes = new ArrayList<>(cell(new Area(x, y, c, c), ground));
-        shapes.addAll(StitchShapes.cornerChains(
-                new Area(x, y, c, c),
-                true,
-                chart.corner().chains(),
-                style.inking().on(ground)));
-        return row(
-                shapes,
-                style.says()
-                        .text("legend-corner", count("chains", chart.corner().chains())),
-                x,
-                y,
-                1);
-    }
-
-    private double base(double x, double y) {
-        Colour ground = ground(style.palette().base());
-        List<Shape> shapes = new ArrayList<>(cell(new Area(x, y, c, c), ground));
-        shapes.addAll(signs(x, y).base(ground, style.palette()));
-        return row(shapes, style.says().text("legend-base"), x, y, 1);
-    }
-
-    /** A corner of squared paper with one heavier line upright in its middle. */
-    private double line(MarkKind kind, String words, double x, double y) {
-        Palette palette = style.palette();
-        List<Shape> shapes = new ArrayList<>();
-        for (double at : new double[] {0, 1}) {
-            shapes.add(SquaredPaper.solid(
-                    PenPath.line(x, y + at * c, x + c, y + at * c), SquaredPaper.GRID * c, palette.grid()));
-            shapes.add(SquaredPaper.solid(
-                    PenPath.line(x + at * c, y, x + at * c, y + c), SquaredPaper.GRID * c, palette.grid()));
-        }
-        double length = kind == MarkKind.TENTH_LINE ? SquaredPaper.TENTH_LENGTH : 1;
-        PenPath path = PenPath.line(x + 0.5 * c, y, x + 0.5 * c, y + length * c);
-        shapes.addAll(SquaredPaper.shapes(kind, path, c, palette));
-        return row(shapes, words, x, y, 1);
-    }
-
-    /** The square of a stitch that a long stitch covers. */
-    private double bare(double x, double y) {
-        Colour ground = ground(yarnOf(Stitch.LONG).colour());
-        return row(
-                cell(new Area(x, y, c, c), ground),
-                style.says().text("legend-bare", arg("stitch", names.apply(Stitch.BACK_LOOP))),
-                x,
-                y,
-                1);
-    }
-
     private double example(LegendExample example, double x, double y) {
         List<Shape> shapes = example.row(x, y);
         marks.add(new Mark(MarkKind.LEGEND, Optional.empty(), Optional.empty(), Optional.empty(), shapes));
         widthMm = Math.max(widthMm, marks.get(marks.size() - 1).bounds().rightMm());
         return y + example.heightMm() + ROW_GAP * c;
-    }
-
-    private double missing(double x, double y) {
-        List<Shape> shapes = signs(x, y).missing(style.palette());
-        return row(shapes, style.says().text("legend-missing"), x, y, 1);
     }
 
     private double yarn(Yarn yarn, double x, double y) {
@@ -311,7 +281,7 @@ public final class Legend {
                     style.marks()
                             ? YarnSign.of(chart).get(yarn.id()).in(cell)
                             : Hatch.of(chart).get(yarn.id()).in(cell));
-            shapes.add(edge(cell));
+            shapes.add(samples.edge(cell));
             plateAt = 1.3 * c;
         }
         Area plate = new Area(x + plateAt, y + 0.14 * c, width, 0.72 * c);
@@ -321,7 +291,7 @@ public final class Legend {
                 MarkKind.LEGEND,
                 Optional.of(yarn.id()),
                 shapes,
-                style.says().text("legend-yarn", arg("yarn", yarn.name())),
+                List.of(style.says().text("legend-yarn", arg("yarn", yarn.name()))),
                 x,
                 textAt,
                 y,
@@ -335,29 +305,13 @@ public final class Legend {
         return row(shapes, meaning, x, y, 1);
     }
 
-    private List<Shape> cell(Area area, Colour ground) {
-        return List.of(new Shape.Fill(PenPath.rectangle(area), ground), edge(area));
-    }
-
-    private Shape edge(Area area) {
-        double width = style.inking() == ColourMode.COLOUR ? 0.022 : 0.04;
-        return new Shape.Line(
-                PenPath.rectangle(area), width * c, style.palette().tenth(), Shape.Ends.CUT, List.of());
-    }
-
-    /** The marks as they lie in the chart, in a cell with its upper left corner at a point. */
-    private StitchShapes signs(double x, double y) {
-        Frame frame = Frame.of(0, x + c / 2, y + c / 2, c);
-        return new StitchShapes(
-                style.hand() == HookHand.LEFT ? frame.mirrored() : frame, c, style.inking(), style.markStyle());
-    }
-
-    private Colour ground(Colour shown) {
-        return style.ground(shown);
-    }
-
     private double row(List<Shape> sample, String words, double x, double y, int cells) {
-        return row(MarkKind.LEGEND, Optional.empty(), sample, words, x, TEXT_AT * c, y, cells);
+        return row(sample, words, x, TEXT_AT * c, y, cells);
+    }
+
+    private double row(List<Shape> sample, String words, double x, double textAt, double y, int cells) {
+        List<String> lines = LegendWords.lines(words, WIDE * c - textAt, c);
+        return row(MarkKind.LEGEND, Optional.empty(), sample, lines, x, textAt, y, cells);
     }
 
     /** Adds a row and says where the next begins. */
@@ -365,23 +319,22 @@ public final class Legend {
             MarkKind kind,
             Optional<String> yarn,
             List<Shape> sample,
-            String words,
+            List<String> lines,
             double x,
             double textAt,
             double y,
             int cells) {
-        double size = TEXT * c;
         List<Shape> shapes = new ArrayList<>(sample);
-        double base = y + cells * c / 2 + Lettering.CAPITAL * size / 2;
-        shapes.add(text(
-                shortened(words, MOST_WIDE - textAt / c, Shape.Weight.REGULAR, size),
-                x + textAt,
-                base,
-                size,
-                Shape.Weight.REGULAR,
-                style.palette().ink()));
+        double height = Math.max(cells, lines.size() * LegendWords.LINE) * c;
+        List<String> fitting = lines.stream()
+                .map(line -> shortened(line, MOST_WIDE - textAt / c, Shape.Weight.REGULAR, TEXT * c))
+                .toList();
+        for (Shape.Text line : LegendWords.set(fitting, x + textAt, y + height / 2, c, style)) {
+            widthMm = Math.max(widthMm, line.bounds().rightMm());
+            shapes.add(line);
+        }
         marks.add(new Mark(kind, Optional.empty(), Optional.empty(), yarn, shapes));
-        return y + (cells + ROW_GAP) * c;
+        return y + height + ROW_GAP * c;
     }
 
     private String shortened(String words, double mostCells, Shape.Weight weight, double size) {

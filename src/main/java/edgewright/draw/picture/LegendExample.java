@@ -30,10 +30,6 @@ final class LegendExample {
     private static final double CHIP = 0.44;
     private static final double GAP = 0.22;
     private static final double EDGE = 0.022;
-    private static final double LINE = 0.78;
-
-    /** How far from the left edge words go before they go on in another line, in cells. */
-    private static final double WIDE = 13.5;
 
     private final Chart chart;
     private final PictureStyle style;
@@ -83,26 +79,13 @@ final class LegendExample {
     }
 
     double heightMm() {
-        return Math.max(rows(), lines().size() * LINE) * c;
+        return Math.max(rows(), lines().size() * LegendWords.LINE) * c;
     }
 
     /** The squares with their upper left corner at a point, and beside them what is to be seen and done there. */
     List<Shape> row(double xMm, double yMm) {
         List<Shape> shapes = new ArrayList<>(at(xMm, yMm));
-        double size = Legend.TEXT * c;
-        List<String> lines = lines();
-        double base = yMm + heightMm() / 2 - (lines.size() - 1) * LINE * c / 2 + Lettering.CAPITAL * size / 2;
-        for (int i = 0; i < lines.size(); i++) {
-            shapes.add(new Shape.Text(
-                    lines.get(i),
-                    xMm + wordsAtMm(),
-                    base + i * LINE * c,
-                    size,
-                    Shape.Weight.REGULAR,
-                    Shape.Anchor.START,
-                    0,
-                    style.palette().ink()));
-        }
+        shapes.addAll(LegendWords.set(lines(), xMm + wordsAtMm(), yMm + heightMm() / 2, c, style));
         return shapes;
     }
 
@@ -114,17 +97,7 @@ final class LegendExample {
                         number("above", round),
                         arg("worked", chart.yarnOf(round - 1).id()),
                         arg("shown", chart.yarnOf(round).id()));
-        List<String> lines = new ArrayList<>();
-        for (String word : words.split(" ")) {
-            String longer = lines.isEmpty() ? word : lines.get(lines.size() - 1) + " " + word;
-            if (!lines.isEmpty()
-                    && Lettering.widthMm(longer, Shape.Weight.REGULAR, Legend.TEXT * c) <= WIDE * c - wordsAtMm()) {
-                lines.set(lines.size() - 1, longer);
-            } else {
-                lines.add(word);
-            }
-        }
-        return lines;
+        return LegendWords.lines(words, Legend.WIDE * c - wordsAtMm(), c);
     }
 
     /** The squares, with the number and the yarn of each row at both ends. */
@@ -187,7 +160,8 @@ final class LegendExample {
     private void addSign(List<Shape> shapes, Area area, int row, int column) {
         boolean covering = row == 0 && column == 1;
         boolean covered = row == 1 && column == 1;
-        if (covered && style.markStyle() == MarkStyle.SQUARES) {
+        boolean squares = style.markStyle() == MarkStyle.SQUARES;
+        if (squares && (covered || (row == rows() - 1 && column == 1))) {
             return;
         }
         Frame frame = Frame.of(0, area.middleXMm(), area.middleYMm(), c);
@@ -201,5 +175,13 @@ final class LegendExample {
                                 : chart.yarnOf(round).colour(),
                         ground,
                         Stitch.LONG.roundsDown()));
+        if (covering && squares) {
+            shapes.addAll(LegendSamples.landing(style, area, ground, style.ground(yarnColour(rows() - 1))));
+        }
+    }
+
+    /** The yarn of the round of a row. */
+    private Colour yarnColour(int row) {
+        return chart.yarnOf(round - row).colour();
     }
 }

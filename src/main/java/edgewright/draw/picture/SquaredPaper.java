@@ -18,7 +18,10 @@ public final class SquaredPaper {
     public static final double TENTH_LENGTH = 0.5;
 
     private static final double TENTH = 0.13;
+
+    /** Paper around it, for where all is of one ink it may lie on hatching; else it is a calm grey, seen on dark and on light. */
     private static final double TENTH_CASING = 0.22;
+
     private static final double EDGE = 0.075;
     private static final double REPEAT = 0.1;
     private static final double REPEAT_CASING = 0.2;
@@ -76,9 +79,11 @@ public final class SquaredPaper {
     /** A line of the paper between two points, as it is drawn with cells of that size. */
     static List<Shape> shapes(MarkKind kind, PenPath path, double c, Palette palette) {
         return switch (kind) {
-            // On paper-coloured casing, to be seen on a yarn of any colour.
             case TENTH_LINE ->
-                List.of(solid(path, TENTH_CASING * c, palette.paper()), solid(path, TENTH * c, palette.ink()));
+                palette.tenth().equals(palette.ink())
+                        ? List.of(solid(path, TENTH_CASING * c, palette.paper()), solid(path, TENTH * c, palette.ink()))
+                        : List.of(solid(path, TENTH * c, palette.tenth()));
+            // On paper-coloured casing, to be seen on a yarn of any colour.
             case REPEAT_LINE ->
                 List.of(
                         solid(path, REPEAT_CASING * c, palette.paper()),

@@ -82,14 +82,13 @@ final class SideLabels {
         double gap = SideSheet.GAP * c;
         double edge = right ? cell.rightMm() + gap : cell.xMm() - gap;
         double numberEnd = right ? edge + sheet.numberWidthMm() : edge;
-        Shape.Weight weight = round > 0 && round % 10 == 0 ? Shape.Weight.BOLD : Shape.Weight.REGULAR;
         marks.add(Mark.beside(
                 MarkKind.ROUND_NUMBER,
                 List.of(text(
                         round == 0 ? style.says().text("base") : Integer.toString(round),
                         numberEnd,
                         cell.middleYMm() + Lettering.CAPITAL * sheet.numberSizeMm() / 2,
-                        weight,
+                        Shape.Weight.REGULAR,
                         Shape.Anchor.END,
                         round == 0))));
         double chip = right ? numberEnd + gap : numberEnd - sheet.numberWidthMm() - gap - sheet.chipWidthMm();

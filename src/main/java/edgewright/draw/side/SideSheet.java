@@ -45,7 +45,7 @@ final class SideSheet {
         String widest = "0".repeat(Integer.toString(chart.rounds().size()).length());
         numberSizeMm = NUMBER_SIZE * c;
         numberWidthMm = Math.max(
-                Lettering.widthMm(widest, Shape.Weight.BOLD, numberSizeMm),
+                Lettering.widthMm(widest, Shape.Weight.REGULAR, numberSizeMm),
                 Lettering.widthMm(style.says().text("base"), Shape.Weight.REGULAR, numberSizeMm));
         chipWidthMm = chart.yarns().stream()
                 .mapToDouble(yarn -> Lettering.widthMm(yarn.id(), Shape.Weight.BOLD, CHIP_SIZE * c) + 0.32 * c)

@@ -9,17 +9,22 @@ surplus = +{ $stitches }
 
 legend-stitch-BACK_LOOP = back-loop stitch
 legend-stitch-PLAIN = plain stitch, through both loops
-legend-stitch-LONG = long stitch, dropped two rounds down
+legend-stitch-LONG = long stitch
 legend-stitch-CHAIN = chain over one stitch
 legend-corner = corner: { $chains ->
     [one] 1 chain
    *[other] { $chains } chains
-    }
+    } in the yarn of the round
 legend-base = base round, already on the piece
+# Beside a sample with a dot where the stitch lands. $stitch: the long stitch
+legend-lands = { $stitch }: into the free front loop of the stitch two rounds below, at the dot.
+legend-lands-corner = Over a corner: into the front loop of the corner chain that holds the stitch it covers.
 # A square without a mark, where each long stitch is one sign
 # $stitch: the stitch that is covered
-legend-bare = no mark: { $stitch }, then covered
+legend-bare = no sign: { $stitch } that a long stitch covers
 legend-repeat = a repeat begins or ends
+# In one ink, where there are three yarns or more
+legend-area = bold outline: where the yarn that shows changes
 legend-tenth = every 10 stitches from the corner
 # $below: the round that is covered, worked in yarn $worked; $above: the round of the long stitch, in yarn $shown
 legend-example = Round { $below } is worked in yarn { $worked }. Where it shows { $shown }, a long stitch of round { $above } lies over it.

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import edgewright.chart.Chart;
 import edgewright.chart.Place;
 import edgewright.chart.Section;
+import edgewright.booklet.Published;
 import edgewright.check.Severity;
 import edgewright.draw.EnglishStyle;
 import edgewright.draw.marks.Drawing;
@@ -33,7 +34,7 @@ class LegendTest {
         assertThat(rows(Legend.of(plain, EnglishStyle.PRINT, Emphasis.NONE)))
                 .containsExactly(
                         "back-loop stitch",
-                        "corner: 2 chains",
+                        "corner: 2 chains in the yarn of the round",
                         "base round, already on the piece",
                         "a repeat begins or ends",
                         "every 10 stitches from the corner",
@@ -50,9 +51,10 @@ class LegendTest {
                 .containsExactly(
                         "back-loop stitch",
                         "plain stitch, through both loops",
-                        "long stitch, dropped two rounds down",
+                        "long stitch: into the free front loop of the stitch two",
+                        "rounds below, at the dot.",
                         "chain over one stitch",
-                        "corner: 1 chain",
+                        "corner: 1 chain in the yarn of the round",
                         "base round, already on the piece",
                         "a repeat begins or ends",
                         "every 10 stitches from the corner",
@@ -63,6 +65,33 @@ class LegendTest {
                         "stitch of round 3 lies over it.",
                         "cannot be worked; see the list",
                         "needs a look; see the list");
+    }
+
+    @Test
+    void it_says_which_loop_a_long_stitch_goes_into_beside_a_corner_if_the_chart_has_one_there() {
+        Chart beside = Sketches.chart("""
+                3 A blbb|bb|bbbb
+                2 B  bbb|bb|bbb
+                1 A   bb|bb|bb
+                """);
+        assertThat(String.join(" ", rows(Legend.of(beside, EnglishStyle.PRINT, Emphasis.NONE))))
+                .contains("Over a corner: into the front loop of the corner chain that holds the stitch it covers.");
+        Chart last = Sketches.chart("""
+                3 A bbbb|bb|bblb
+                2 B  bbb|bb|bbb
+                1 A   bb|bb|bb
+                """);
+        assertThat(String.join(" ", rows(Legend.of(last, EnglishStyle.PRINT, Emphasis.NONE))))
+                .contains("Over a corner:");
+    }
+
+    @Test
+    void of_three_yarns_in_one_ink_it_explains_the_bold_outlines_of_areas() {
+        Chart three = Published.sample("lantern-posts");
+        assertThat(rows(Legend.of(three, EnglishStyle.BLACK_AND_WHITE, Emphasis.NONE)))
+                .contains("bold outline: where the yarn that shows changes");
+        assertThat(rows(Legend.of(three, EnglishStyle.PRINT, Emphasis.NONE)))
+                .doesNotContain("bold outline: where the yarn that shows changes");
     }
 
     @Test
