@@ -7,7 +7,6 @@ import edgewright.desk.parts.TypingListener;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
 import java.awt.Component;
-import java.awt.Dimension;
 import java.awt.Window;
 import java.awt.event.ActionEvent;
 import java.awt.event.MouseAdapter;
@@ -73,7 +72,7 @@ final class CommandSearch extends JDialog {
         setContentPane(content);
         bindKeys();
         fill();
-        setSize(new Dimension(WIDTH_PX, HEIGHT_PX));
+        setSize(Look.onScreen(this, WIDTH_PX, HEIGHT_PX));
         setLocationRelativeTo(owner);
     }
 

@@ -40,7 +40,7 @@ public final class Desk {
         Look.speak(language);
         SwingUtilities.invokeLater(() -> {
             Settings settings = Settings.ofUser();
-            Look.setUp(settings.theme());
+            Look.setUp(settings.looks());
             DeskFrame frame = new DeskFrame(blank(language), settings, language);
             Thread.currentThread().setUncaughtExceptionHandler((thread, problem) -> frame.tellOf(problem));
             if (chart.isEmpty()) {

@@ -10,6 +10,7 @@ import edgewright.desk.jobs.Lanes.Lane;
 import edgewright.desk.parts.DeskActions;
 import edgewright.desk.parts.Look;
 import edgewright.desk.work.Theme;
+import edgewright.desk.work.TypeSize;
 import edgewright.texts.Messages;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
@@ -48,6 +49,10 @@ final class DeskCommands {
             commands.add(Command.of("theme." + theme.name(), () -> colour(theme))
                     .chosenWhen(() -> desk.settings().theme() == theme));
         }
+        for (TypeSize size : TypeSize.values()) {
+            commands.add(Command.of("typeSize." + size.name(), () -> write(size))
+                    .chosenWhen(() -> desk.settings().looks().size() == size));
+        }
         commands.add("findCommand", this::findCommand);
         commands.add("help", () -> help().open(0));
         commands.add("laws", () -> help().open(1));
@@ -65,7 +70,17 @@ final class DeskCommands {
 
     private void colour(Theme theme) {
         desk.settings().setTheme(theme);
-        Look.setUp(theme);
+        lookAgain();
+    }
+
+    private void write(TypeSize size) {
+        desk.settings().choose(size);
+        lookAgain();
+    }
+
+    private void lookAgain() {
+        Look.setUp(desk.settings().looks());
+        frame.tabs().all().forEach(DocumentPane::makeRoom);
         actions.refresh();
     }
 

@@ -19,7 +19,7 @@ import edgewright.desk.parts.KeptSplit;
 import edgewright.desk.parts.Look;
 import edgewright.desk.pattern.PatternPane;
 import edgewright.desk.work.Document;
-import edgewright.desk.work.Theme;
+import edgewright.desk.work.Looks;
 import edgewright.desk.work.ViewMemory;
 import edgewright.desk.work.WorkbenchChange;
 import java.awt.BorderLayout;
@@ -59,7 +59,8 @@ final class DocumentPane extends JPanel {
     private transient Optional<DeskJournal.Kept> kept = Optional.empty();
     private transient Optional<Component> hadKeys = Optional.empty();
     private boolean blank;
-    private Theme looks;
+    private Looks looks;
+    private JSplitPane side;
 
     /**
      * The panes of a document.
@@ -72,7 +73,7 @@ final class DocumentPane extends JPanel {
         this.document = document;
         this.blank = blank;
         this.desk = desk;
-        looks = desk.settings().theme();
+        looks = desk.settings().looks();
         setName("document");
         windows = new DocumentWindows(desk.window());
         files = new FileCommands(document.bench(), desk);
@@ -161,10 +162,19 @@ final class DocumentPane extends JPanel {
 
     /** Takes on the look of the desk, which may have changed while this was not part of the window. */
     void lookAgain() {
-        if (looks != desk.settings().theme()) {
+        if (looks != desk.settings().looks()) {
             Look.renew(this);
-            looks = desk.settings().theme();
+            looks = desk.settings().looks();
         }
+    }
+
+    /** Makes the side pane at least as wide as its buttons, in letters of any size. */
+    void makeRoom() {
+        int least = Math.max(
+                rounds.getLayout().minimumLayoutSize(rounds).width,
+                yarns.getLayout().minimumLayoutSize(yarns).width);
+        side.setMinimumSize(new Dimension(Math.max(298, least), 100));
+        side.getParent().doLayout();
     }
 
     /** Comes to the front: the keys are where they were when it was there last. */
@@ -177,7 +187,7 @@ final class DocumentPane extends JPanel {
 
     /** Another document comes to the front. */
     void toRest() {
-        looks = desk.settings().theme();
+        looks = desk.settings().looks();
         Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
         hadKeys = Optional.ofNullable(owner).filter(part -> SwingUtilities.isDescendingFrom(part, this));
         walk.rest();
@@ -223,9 +233,10 @@ final class DocumentPane extends JPanel {
         rounds.setMinimumSize(new Dimension(100, rounds.getMinimumSize().height));
         yarns.setMinimumSize(new Dimension(100, 190));
         findings.setMinimumSize(new Dimension(240, 100));
-        side.setMinimumSize(new Dimension(298, 100));
+        this.side = side;
         middle.setMinimumSize(new Dimension(330, 100));
-        right.setMinimumSize(new Dimension(330 + 298 + 8, 100));
+        makeRoom();
+        right.setMinimumSize(new Dimension(330 + side.getMinimumSize().width + 8, 100));
         return split("deskSplit", JSplitPane.HORIZONTAL_SPLIT, findings, right, KeptSplit.Keeps.FIRST, FINDINGS_PX);
     }
 

@@ -9,13 +9,13 @@ import edgewright.desk.command.Scope;
 import edgewright.desk.parts.ColumnScroll;
 import edgewright.desk.parts.DeskActions;
 import edgewright.desk.parts.Forms;
+import edgewright.desk.parts.Look;
 import edgewright.desk.parts.RulePageView;
 import edgewright.desk.parts.TextColumn;
 import edgewright.desk.pattern.PatternKeys;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
 import java.awt.Component;
-import java.awt.Dimension;
 import java.awt.Window;
 import java.util.Comparator;
 import java.util.List;
@@ -53,7 +53,7 @@ final class HelpWindow extends JDialog {
         pages.addTab(says.text("help-laws"), laws(sentences));
         pages.addTab(says.text("help-keys"), keys());
         setContentPane(pages);
-        setSize(new Dimension(760, 640));
+        setSize(Look.onScreen(this, 760, 640));
         setLocationRelativeTo(owner);
         getRootPane()
                 .registerKeyboardAction(

@@ -7,6 +7,7 @@ import edgewright.desk.tool.Tools;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.Seeing;
 import edgewright.desk.work.Theme;
+import edgewright.desk.work.TypeSize;
 import edgewright.draw.paint.ColourVision;
 import java.util.List;
 import java.util.Optional;
@@ -86,7 +87,8 @@ record MenuPlan(String id, List<MenuPlan.Line> lines) {
                     new Inner(menu("vision", names("vision", ColourVision.values()))),
                     new Inner(menu("panes", "fold.findings fold.words fold.side fold.yarns fold.all")),
                     "- turn - zoomIn zoomOut fit - nextPane previousPane nextChart previousChart -",
-                    new Inner(menu("theme", names("theme", Theme.values())))),
+                    new Inner(menu("theme", names("theme", Theme.values()))),
+                    new Inner(menu("typeSize", names("typeSize", TypeSize.values())))),
             menu("help", "findCommand - help laws keys - about"));
 
     /** The menus that lead to a command, the outermost first; empty if it stands in none. */

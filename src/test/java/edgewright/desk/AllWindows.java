@@ -36,6 +36,7 @@ import edgewright.desk.yarn.MeasureDialog;
 import edgewright.desk.yarn.YarnDialog;
 import edgewright.desk.yarn.YarnWindow;
 import edgewright.texts.English;
+import edgewright.texts.Language;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Window;
@@ -67,27 +68,32 @@ final class AllWindows {
 
     /** Makes them all, opens those that stay beside the chart, and packs the dialogs. */
     static List<Window> of(DeskFrame desk, Path folder) {
+        return of(desk, folder, English.LANGUAGE);
+    }
+
+    /** The same in a language. */
+    static List<Window> of(DeskFrame desk, Path folder, Language language) {
         List<Window> windows = new ArrayList<>(List.of(desk));
         Chart chart = execute(() -> desk.bench().chart());
-        ChartView view = execute(() -> new ChartView(English.LANGUAGE));
+        ChartView view = execute(() -> new ChartView(language));
         Settings settings = new Settings(folder.resolve("other.properties"));
         List<Supplier<Window>> makers = List.of(
                 () -> new PieceWindow(desk, desk.bench(), view),
                 () -> new GuideWindow(desk, desk.bench(), view),
                 () -> new SceneWindow(desk, desk.bench(), view),
-                () -> new NewChartDialog(desk, Counting.STITCHES, English.LANGUAGE),
-                () -> new PropertiesDialog(desk, chart, English.LANGUAGE),
-                () -> new PatternDetailsDialog(desk, chart, English.LANGUAGE),
-                () -> new SideDialog(desk, chart.shape(), Counting.STITCHES, English.LANGUAGE),
-                () -> new ShiftDialog(desk, 6, English.LANGUAGE),
-                () -> new LettersDialog(desk, chart, 3, English.LANGUAGE),
-                () -> YarnDialog.changing(desk, chart, chart.yarns().get(0), English.LANGUAGE),
+                () -> new NewChartDialog(desk, Counting.STITCHES, language),
+                () -> new PropertiesDialog(desk, chart, language),
+                () -> new PatternDetailsDialog(desk, chart, language),
+                () -> new SideDialog(desk, chart.shape(), Counting.STITCHES, language),
+                () -> new ShiftDialog(desk, 6, language),
+                () -> new LettersDialog(desk, chart, 3, language),
+                () -> YarnDialog.changing(desk, chart, chart.yarns().get(0), language),
                 () -> new PublishDialog(desk, chart, view, 2, settings),
                 () -> new WordsDialog(desk, chart, view, 2),
-                () -> new MeasureDialog(desk, YarnUse.NONE, English.LANGUAGE),
+                () -> new MeasureDialog(desk, YarnUse.NONE, language),
                 () -> new PictureDialog(desk, chart, view),
-                () -> new OwnPagesDialog(desk, OWN, Optional.empty(), English.LANGUAGE),
-                () -> new ImprintDialog(desk, Optional.empty(), Optional::empty, English.LANGUAGE));
+                () -> new OwnPagesDialog(desk, OWN, Optional.empty(), language),
+                () -> new ImprintDialog(desk, Optional.empty(), Optional::empty, language));
         makers.forEach(maker -> windows.add(execute(() -> {
             Window made = maker.get();
             if (made.getName().matches("[a-z]+Window")) {
@@ -97,20 +103,20 @@ final class AllWindows {
             }
             return made;
         })));
-        windows.add(readingWindow(desk));
+        windows.add(readingWindow(desk, language));
         windows.add(yarnWindow(desk, view));
-        windows.add(execute(() -> new HelpWindow(
-                desk, new DeskActions(English.LANGUAGE), new FindingSentences(English.LANGUAGE), English.LANGUAGE)));
+        windows.add(execute(
+                () -> new HelpWindow(desk, new DeskActions(language), new FindingSentences(language), language)));
         return windows;
     }
 
-    private static Window readingWindow(DeskFrame desk) {
+    private static Window readingWindow(DeskFrame desk, Language language) {
         execute(() -> new ReadingCommands(
                         desk,
                         desk.bench(),
-                        new ChartView(English.LANGUAGE),
-                        new Jobs(new StatusLine(English.LANGUAGE).board(Lanes.Lane.PREVIEW), English.LANGUAGE),
-                        new Questions(desk, English.LANGUAGE),
+                        new ChartView(language),
+                        new Jobs(new StatusLine(language).board(Lanes.Lane.PREVIEW), language),
+                        new Questions(desk, language),
                         chart -> {})
                 .read());
         return execute(() -> Stream.of(desk.getOwnedWindows())

@@ -76,7 +76,7 @@ public final class GuideWindow extends JDialog {
             }
         });
         write();
-        setSize(new Dimension(620, 640));
+        setSize(Look.onScreen(this, 620, 640));
         setMinimumSize(new Dimension(480, 420));
         setLocationRelativeTo(owner);
         addWindowListener(new WindowAdapter() {

@@ -4,6 +4,7 @@ import static edgewright.texts.Arg.arg;
 import static edgewright.texts.Arg.count;
 
 import edgewright.chart.Counting;
+import edgewright.desk.parts.Look;
 import edgewright.desk.parts.TextColumn;
 import edgewright.proof.SizeProofs.Trial;
 import edgewright.texts.Language;
@@ -46,7 +47,6 @@ final class ProofWindow extends JDialog {
         JTable table = new JTable(new Model(trials, counting));
         table.setName("proofTable");
         table.getAccessibleContext().setAccessibleName(says.text("proof-title"));
-        table.setRowHeight(26);
         table.setFillsViewportHeight(true);
         table.setIntercellSpacing(new Dimension(16, 1));
         table.getColumnModel().getColumn(COLUMNS.length - 1).setPreferredWidth(240);
@@ -59,7 +59,7 @@ final class ProofWindow extends JDialog {
                 table.requestFocusInWindow();
             }
         });
-        setSize(new Dimension(640, 420));
+        setSize(Look.onScreen(this, 640, 420));
         setLocationRelativeTo(owner);
         getRootPane()
                 .registerKeyboardAction(

@@ -47,7 +47,7 @@ public final class FindingsPane extends JPanel {
     private final transient HelpLook look;
     private final FindingRows rows = new FindingRows();
     private final JList<Finding> list = new JList<>(rows);
-    private final JLabel summary = Look.quiet("");
+    private final JTextArea summary = Forms.prose("");
     private final FindingFilter filter;
     private final FindingPage page;
     private final CardLayout card = new CardLayout();
@@ -82,6 +82,7 @@ public final class FindingsPane extends JPanel {
             }
         });
         summary.setName("findingsSummary");
+        Look.write(summary, "quiet");
         JScrollPane scroll = new JScrollPane(list);
         JSplitPane split = new JSplitPane(JSplitPane.VERTICAL_SPLIT, scroll, page);
         split.setName("findingsSplit");

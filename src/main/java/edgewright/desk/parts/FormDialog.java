@@ -164,8 +164,8 @@ public abstract class FormDialog extends JDialog {
         Look.write(prose, "quiet");
         prose.setFocusable(false);
         // It wraps at this width and is as high as that makes it.
-        prose.setSize(PROSE_PX, Short.MAX_VALUE);
-        form.add(prose, "span, width " + PROSE_PX + "!, height " + prose.getPreferredSize().height + "!");
+        prose.setSize(Look.px(PROSE_PX), Short.MAX_VALUE);
+        form.add(prose, "span, width " + Look.px(PROSE_PX) + "px!, height " + prose.getPreferredSize().height + "px!");
     }
 
     /** Looks at the form again whenever this field is changed. */

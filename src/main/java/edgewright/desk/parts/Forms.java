@@ -120,8 +120,8 @@ public final class Forms {
         JTextArea prose = prose(text);
         prose.setName("message");
         // It wraps at this width and is as high as that makes it.
-        prose.setSize(MESSAGE_PX, Short.MAX_VALUE);
-        prose.setPreferredSize(new Dimension(MESSAGE_PX, prose.getPreferredSize().height));
+        prose.setSize(Look.px(MESSAGE_PX), Short.MAX_VALUE);
+        prose.setPreferredSize(new Dimension(Look.px(MESSAGE_PX), prose.getPreferredSize().height));
         return prose;
     }
 

@@ -248,7 +248,7 @@ public final class KeptSplit extends JSplitPane {
 
         @Override
         public Dimension getMinimumSize() {
-            return new Dimension(THICK_PX, THICK_PX);
+            return new Dimension(Look.px(THICK_PX), Look.px(THICK_PX));
         }
 
         @Override
@@ -258,7 +258,9 @@ public final class KeptSplit extends JSplitPane {
 
         @Override
         public Dimension getMaximumSize() {
-            return upright ? new Dimension(THICK_PX, Integer.MAX_VALUE) : new Dimension(Integer.MAX_VALUE, THICK_PX);
+            return upright
+                    ? new Dimension(Look.px(THICK_PX), Integer.MAX_VALUE)
+                    : new Dimension(Integer.MAX_VALUE, Look.px(THICK_PX));
         }
 
         @Override

@@ -5,7 +5,9 @@ import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.FlatLightLaf;
 import com.formdev.flatlaf.fonts.inter.FlatInterFont;
 import edgewright.chart.Colour;
+import edgewright.desk.work.Looks;
 import edgewright.desk.work.Theme;
+import edgewright.desk.work.TypeSize;
 import edgewright.draw.paint.ColourVision;
 import edgewright.draw.paint.Palette;
 import edgewright.texts.Language;
@@ -21,6 +23,7 @@ import java.awt.Rectangle;
 import java.awt.Toolkit;
 import java.awt.Window;
 import java.util.Locale;
+import java.util.Map;
 import javax.swing.InputMap;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -30,6 +33,7 @@ import javax.swing.SwingUtilities;
 import javax.swing.UIDefaults;
 import javax.swing.UIManager;
 import javax.swing.text.JTextComponent;
+import net.miginfocom.layout.PlatformDefaults;
 
 /**
  * How the desk looks in each theme. Light and dark are chalk and peat, with the sea lavender of a salt marsh for what is chosen. The colours
@@ -38,6 +42,7 @@ import javax.swing.text.JTextComponent;
 public final class Look {
     private static final String FOREGROUND = "Edgewright.foreground";
     private static final String BACKGROUND = "Edgewright.background";
+    private static final float USUAL_FONT_PX = 13;
     private static final String VISION = "Edgewright.vision";
 
     private Look() {}
@@ -53,18 +58,27 @@ public final class Look {
         JComponent.setDefaultLocale(locale);
     }
 
-    /** Gives every window, open or still to come, the colours of a theme. */
+    /** Gives every window, open or still to come, the colours of a theme, and letters of the machine's size. */
     public static void setUp(Theme theme) {
+        setUp(new Looks(theme, TypeSize.PERCENT_100));
+    }
+
+    /** Gives every window, open or still to come, this look. */
+    public static void setUp(Looks looks) {
+        FlatLaf.setGlobalExtraDefaults(
+                Map.of("defaultFont", looks.size().percent() + "% \"" + FlatInterFont.FAMILY + "\""));
         FlatInterFont.installLazy();
         FlatLaf.setPreferredFontFamily(FlatInterFont.FAMILY);
         FlatLaf.setPreferredSemiboldFontFamily(FlatInterFont.FAMILY_SEMIBOLD);
         FlatLaf.registerCustomDefaultsSource("edgewright.desk.look");
         FlatLaf.setup(
-                switch (theme) {
+                switch (looks.theme()) {
                     case LIGHT -> new Day();
                     case DARK -> new Night();
                     case HIGH_CONTRAST -> new HighContrast();
                 });
+        PlatformDefaults.setHorizontalScaleFactor(scale());
+        PlatformDefaults.setVerticalScaleFactor(scale());
         freeKeys();
         KeyboardFocusManager.getCurrentKeyboardFocusManager().setDefaultFocusTraversalPolicy(new TabStops());
         FlatLaf.updateUI();
@@ -223,12 +237,22 @@ public final class Look {
         Rectangle bounds = screen.getBounds();
         Insets taken = Toolkit.getDefaultToolkit().getScreenInsets(screen);
         return new Dimension(
-                Math.min(widthPx, bounds.width - taken.left - taken.right),
-                Math.min(heightPx, bounds.height - taken.top - taken.bottom));
+                Math.min(px(widthPx), bounds.width - taken.left - taken.right),
+                Math.min(px(heightPx), bounds.height - taken.top - taken.bottom));
     }
 
-    /** The typeface of the desk in another size. */
+    /** The typeface of the desk in another size, which grows with all letters. */
     public static Font font(float size) {
-        return UIManager.getFont("Label.font").deriveFont(size);
+        return UIManager.getFont("Label.font").deriveFont(size * scale());
+    }
+
+    /** A length that grows with the letters. */
+    public static int px(int usual) {
+        return Math.round(usual * scale());
+    }
+
+    /** How much larger the letters are than those for which the measures of the desk were chosen. */
+    private static float scale() {
+        return UIManager.getFont("Label.font").getSize2D() / USUAL_FONT_PX;
     }
 }

@@ -9,6 +9,7 @@ import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.Look;
 import edgewright.desk.parts.TextClipboard;
 import edgewright.desk.parts.WhileShown;
+import edgewright.desk.parts.WrappingRow;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.Settings;
 import edgewright.desk.work.Workbench;
@@ -29,6 +30,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -79,7 +81,7 @@ public final class PatternPane extends JPanel {
      * @param toChart gives the chart the focus
      */
     public PatternPane(Workbench bench, ChartView view, Settings settings, Consumer<String> news, Runnable toChart) {
-        super(new MigLayout("insets 8 14 12 14, gap 6, fill", "[grow, fill][][][]", "[][grow, fill]"));
+        super(new MigLayout("insets 8 0 12 0, gap 6, fill", "[grow, fill]", "[][grow, fill]"));
         this.bench = bench;
         this.view = view;
         this.settings = settings;
@@ -88,17 +90,24 @@ public final class PatternPane extends JPanel {
         common = view.language().messages("desk/common");
         terms = bench.chart().terms();
         words.getAccessibleContext().setAccessibleName(says.text("words-name"));
-        add(Look.heading(says.text("heading")), "wmin 0");
-        add(termsChoice());
-        add(eachRound());
-        add(copy(), "wrap");
+        add(head(), "wmin 0, wrap");
         JScrollPane scroll = new JScrollPane(words);
         scroll.setName("wordsScroll");
-        add(scroll, "span, hmin 40");
+        add(scroll, "gapx 14 14, hmin 40");
         reading = new PatternReading(bench, view, words, this::tell, toChart);
         bench.listen(this::changed);
         view.listen(change -> write.run());
         write.run();
+    }
+
+    private JPanel head() {
+        WrappingRow head = new WrappingRow(6, 0);
+        head.setBorder(BorderFactory.createEmptyBorder(0, 8, 0, 8));
+        head.add(Look.heading(says.text("heading")));
+        head.add(termsChoice());
+        head.add(eachRound());
+        head.add(copy());
+        return head;
     }
 
     @Override

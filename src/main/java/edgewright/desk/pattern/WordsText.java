@@ -35,8 +35,13 @@ final class WordsText extends JTextPane {
     /** The typeface and the colour are those of the desk: a document has others of its own, and black for any ground. */
     private static final class Lines extends DefaultStyledDocument {
         // Asked for with every word that is measured.
-        private final Font plain = Look.font(FONT_SIZE);
-        private final Font bold = plain.deriveFont(Font.BOLD);
+        private Font plain = Look.font(FONT_SIZE);
+        private Font bold = plain.deriveFont(Font.BOLD);
+
+        void lookAgain() {
+            plain = Look.font(FONT_SIZE);
+            bold = plain.deriveFont(Font.BOLD);
+        }
 
         @Override
         public Font getFont(AttributeSet letters) {
@@ -79,6 +84,9 @@ final class WordsText extends JTextPane {
     public void updateUI() {
         super.updateUI();
         setFont(Look.font(FONT_SIZE));
+        if (getDocument() instanceof Lines lines) {
+            lines.lookAgain();
+        }
         setBackground(UIManager.getColor("TextArea.background"));
         if (shown != null && !shown.isEmpty()) {
             List<Paragraph> again = shown;

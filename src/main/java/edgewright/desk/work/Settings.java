@@ -82,6 +82,11 @@ public final class Settings {
         put("theme", theme.name());
     }
 
+    /** Its colours and the size of its letters. */
+    public Looks looks() {
+        return new Looks(theme(), choice(TypeSize.PERCENT_100));
+    }
+
     public Counting counting() {
         return ofEnum(Counting.class, "counting").orElse(Counting.STITCHES);
     }

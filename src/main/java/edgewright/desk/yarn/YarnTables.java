@@ -73,7 +73,6 @@ final class YarnTables {
         JTable table = new JTable();
         table.setName(name);
         table.getAccessibleContext().setAccessibleName(heard);
-        table.setRowHeight(28);
         table.setFillsViewportHeight(true);
         table.setIntercellSpacing(new Dimension(14, 1));
         table.setDefaultRenderer(Yarn.class, new Card());

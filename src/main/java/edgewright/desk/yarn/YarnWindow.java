@@ -92,7 +92,7 @@ public final class YarnWindow extends JDialog {
                 begin();
             }
         });
-        setSize(new Dimension(760, 560));
+        setSize(Look.onScreen(this, 760, 560));
         setMinimumSize(new Dimension(560, 400));
         setLocationRelativeTo(owner);
         getRootPane()
@@ -121,17 +121,17 @@ public final class YarnWindow extends JDialog {
     }
 
     private JPanel sizeRow() {
-        JPanel row = new JPanel(new MigLayout("insets 14 14 10 14, gap 8", "[][80!]16[][80!]16[grow][]"));
+        JPanel row = new JPanel(new MigLayout("insets 14 14 10 14, gap 8", "[][80!]16[][80!]push[]"));
         base.setName("yarns.base");
         row.add(Forms.label(common.text("size-level"), size.level()));
         row.add(size.level(), "growx");
         row.add(Forms.label(common.text("size-upright"), size.upright()));
         row.add(size.upright(), "growx");
-        row.add(base, "wmin 0, growx");
         Forms.caption(stop, says.text("yarns-stop")).setName("yarns.stop");
         stop.setEnabled(false);
         stop.addActionListener(event -> working.ifPresent(worker -> worker.cancel(false)));
-        row.add(stop);
+        row.add(stop, "wrap");
+        row.add(base, "span, growx, wmin 0");
         return row;
     }
 
