@@ -22,6 +22,7 @@ import edgewright.desk.work.Workbench;
 import edgewright.draw.marks.Drawing;
 import edgewright.draw.picture.UnprintedText;
 import edgewright.file.FileProblemException;
+import edgewright.file.ImprintFiles;
 import edgewright.file.SafeFile;
 import edgewright.file.fault.ProblemSentences;
 import edgewright.texts.Messages;
@@ -35,6 +36,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import javax.swing.SwingUtilities;
 
 /** Publishes the pattern and writes pictures of the chart, beside the event thread. */
 public final class PublishCommands {
@@ -70,11 +72,18 @@ public final class PublishCommands {
     public void publish() {
         Chart chart = bench.chart();
         int errors = bench.verdict().count().errors();
-        Optional<PrintedMatter> matter = matter(chart);
-        if (matter.isEmpty()) {
-            return;
-        }
-        PublishDialog dialog = new PublishDialog(window, chart, view, errors, settings, matter.get());
+        with(chart, matter -> publish(chart, errors, matter));
+    }
+
+    private void publish(Chart chart, int errors, PrintedMatter matter) {
+        PublishDialog dialog = new PublishDialog(
+                window,
+                chart,
+                view,
+                errors,
+                settings,
+                matter,
+                () -> asking.companionToOpen(says.text("files-imprints"), ImprintFiles.ENDING));
         if (!dialog.ask()) {
             return;
         }
@@ -98,15 +107,29 @@ public final class PublishCommands {
         }
     }
 
-    /** The files that the chart names; empty, after it was said why, if one of them cannot be printed. */
-    private Optional<PrintedMatter> matter(Chart chart) {
-        Path file = bench.file().orElse(Path.of(FileCommands.fileName(chart.title(), view.language())));
-        OwnFiles.Result result = OwnFiles.read(chart.own(), file, Optional.empty());
-        if (result instanceof OwnFiles.Refused refused) {
-            asking.tellSentence("news.ownFiles", new OwnSentences(view.language()).of(refused.fault()));
-            return Optional.empty();
+    /**
+     * Goes on with the files that the chart names, on the event thread. They are read beside it, since photographs are large;
+     * if one of them cannot be printed it is said why, and nothing else is done.
+     */
+    private void with(Chart chart, Consumer<PrintedMatter> goOn) {
+        if (chart.own().photos().isEmpty() && chart.own().imprint().isEmpty()) {
+            goOn.accept(PrintedMatter.NONE);
+            return;
         }
-        return Optional.of(((OwnFiles.Read) result).matter());
+        Path file = bench.file().orElse(Path.of(FileCommands.fileName(chart.title(), view.language())));
+        jobs.begin(
+                says.text("job-ownFiles"),
+                worker -> OwnFiles.read(chart.own(), file, Optional.empty()),
+                result -> {
+                    if (result instanceof OwnFiles.Refused refused) {
+                        asking.tellSentence("news.ownFiles", new OwnSentences(view.language()).of(refused.fault()));
+                        return says.text("news-ownFilesRefused");
+                    }
+                    // The lane is free again before the dialog opens, which begins a job in it.
+                    SwingUtilities.invokeLater(() -> goOn.accept(((OwnFiles.Read) result).matter()));
+                    return says.text("news-ownFiles");
+                },
+                problem -> says.text("news-ownFilesRefused"));
     }
 
     /** Asks how and where, then writes the chart as it is now as a picture. */
@@ -147,12 +170,12 @@ public final class PublishCommands {
     /** Asks how and where, then writes the words of the chart as it is now. */
     public void words() {
         Chart chart = bench.chart();
-        Optional<PrintedMatter> matter = matter(chart);
-        if (matter.isEmpty()) {
-            return;
-        }
-        WordsDialog dialog =
-                new WordsDialog(window, chart, view, bench.verdict().count().errors());
+        int errors = bench.verdict().count().errors();
+        with(chart, matter -> words(chart, errors, matter));
+    }
+
+    private void words(Chart chart, int errors, PrintedMatter matter) {
+        WordsDialog dialog = new WordsDialog(window, chart, view, errors);
         if (!dialog.ask()) {
             return;
         }
@@ -163,7 +186,7 @@ public final class PublishCommands {
                 .ifPresent(file -> jobs.begin(
                         says.text("job-words", arg("file", nameOf(file))),
                         worker -> {
-                            byte[] words = format.write(chart, options, terms, matter.get(), view.language())
+                            byte[] words = format.write(chart, options, terms, matter, view.language())
                                     .getBytes(StandardCharsets.UTF_8);
                             SafeFile.write(file, out -> out.write(words));
                             return file;

@@ -38,7 +38,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
+import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JSpinner;
@@ -85,16 +87,23 @@ public final class PublishDialog extends FormDialog {
      * @param errors how many error findings it has
      */
     public PublishDialog(Window owner, Chart chart, ChartView view, int errors, Settings settings) {
-        this(owner, chart, view, errors, settings, PrintedMatter.NONE);
+        this(owner, chart, view, errors, settings, PrintedMatter.NONE, Optional::empty);
     }
 
     /**
      * The dialog for a chart that names files.
      *
      * @param matter the files that it names
+     * @param choosing asks for an imprint file
      */
-    public PublishDialog(
-            Window owner, Chart chart, ChartView view, int errors, Settings settings, PrintedMatter matter) {
+    PublishDialog(
+            Window owner,
+            Chart chart,
+            ChartView view,
+            int errors,
+            Settings settings,
+            PrintedMatter matter,
+            Supplier<Optional<Path>> choosing) {
         super(owner, "publish", view.language());
         says = view.language().messages("desk/output");
         common = view.language().messages("desk/common");
@@ -123,7 +132,7 @@ public final class PublishDialog extends FormDialog {
         size = new SizeFields(chart, this, counting, view.language());
         parts = new PartsList(says, settings.kept(PARTS), this::look);
         parts();
-        notice();
+        notice(choosing);
         Forms.caption(draft, says.text("publish-draft")).setName("publish.draft");
         if (unworkable) {
             draft.addActionListener(event -> look());
@@ -153,11 +162,18 @@ public final class PublishDialog extends FormDialog {
         layout.addActionListener(event -> follow.run());
     }
 
-    private void notice() {
+    private void notice(Supplier<Optional<Path>> choosing) {
         field("publish.version", says.text("publish-version"), version);
         field("publish.date", says.text("publish-date"), date);
-        field("publish.imprint", says.text("publish-imprint"), imprint)
-                .setToolTipText(says.text("publish-imprint-tip"));
+        imprint.setName("publish.imprint");
+        imprint.setToolTipText(says.text("publish-imprint-tip"));
+        watch(imprint);
+        JButton choose = Forms.caption(new JButton(), says.text("publish-imprint-choose"));
+        choose.setName("publish.imprint.choose");
+        choose.addActionListener(event -> choosing.get().map(Path::toString).ifPresent(imprint::setText));
+        form().add(Forms.label(says.text("publish-imprint"), imprint));
+        form().add(imprint, "split 2, wmin 0");
+        form().add(choose, "growx 0");
     }
 
     private void fitFields() {

@@ -8,6 +8,8 @@ import edgewright.booklet.choice.BookletOptions;
 import edgewright.chart.Back;
 import edgewright.chart.Chart;
 import edgewright.chart.HookSize;
+import edgewright.chart.OwnMatter;
+import edgewright.chart.Photo;
 import edgewright.desk.Desk;
 import edgewright.desk.DeskFrame;
 import edgewright.desk.WindowParts;
@@ -21,7 +23,9 @@ import edgewright.texts.English;
 import java.awt.Window;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.stream.Stream;
 import javax.swing.AbstractButton;
 import javax.swing.SwingUtilities;
@@ -39,6 +43,7 @@ class NoticesWindowTest {
     private Path folder;
 
     private Optional<DeskFrame> desk = Optional.empty();
+    private final List<String> begun = new CopyOnWriteArrayList<>();
 
     @AfterEach
     void close() {
@@ -83,6 +88,18 @@ class NoticesWindowTest {
         assertThat(Files.exists(file)).isFalse();
     }
 
+    @Test
+    void photographsAreReadBesideTheEventThreadBeforeADialogOpens() {
+        OwnMatter own = OwnMatter.NONE.withPhotos(List.of(new Photo("reed.jpg", "Reeds", "", Photo.At.COVER)));
+        PublishCommands publishing = publishing(Desk.blank(English.LANGUAGE).withOwn(own));
+        SwingUtilities.invokeLater(publishing::publish);
+        assertThat(told("news.ownFiles")).contains("reed.jpg");
+        SwingUtilities.invokeLater(publishing::words);
+        assertThat(told("news.ownFiles")).contains("reed.jpg");
+        assertThat(begun)
+                .containsExactly("Reading photographs and imprint\u2026", "Reading photographs and imprint\u2026");
+    }
+
     private PublishCommands publishing(Chart chart) {
         DeskFrame frame = WindowParts.desk(chart, folder);
         desk = Optional.of(frame);
@@ -94,7 +111,9 @@ class NoticesWindowTest {
                 new Jobs(
                         new Jobs.Board() {
                             @Override
-                            public void begin(String job, Optional<Runnable> stop) {}
+                            public void begin(String job, Optional<Runnable> stop) {
+                                begun.add(job);
+                            }
 
                             @Override
                             public void progress(int percent) {}

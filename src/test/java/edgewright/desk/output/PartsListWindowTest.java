@@ -17,6 +17,7 @@ import static org.assertj.swing.edt.GuiActionRunner.execute;
 import edgewright.booklet.choice.BookletOptions;
 import edgewright.booklet.choice.BookletPart;
 import edgewright.booklet.choice.BookletParts;
+import edgewright.booklet.own.PrintedMatter;
 import edgewright.chart.Chart;
 import edgewright.chart.Colour;
 import edgewright.chart.SideShape;
@@ -30,11 +31,13 @@ import edgewright.texts.English;
 import java.awt.event.ActionEvent;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import javax.swing.AbstractButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.KeyStroke;
+import javax.swing.text.JTextComponent;
 import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -77,6 +80,23 @@ class PartsListWindowTest {
     @AfterEach
     void close() {
         execute(() -> dialog.dispose());
+    }
+
+    @Test
+    void anotherImprintIsChosenRatherThanTyped() {
+        Path imprint = folder.resolve("saltmarsh.imprint.json");
+        PublishDialog other = execute(() -> new PublishDialog(
+                null,
+                chart,
+                new ChartView(English.LANGUAGE),
+                0,
+                new Settings(folder.resolve("desk.properties")),
+                PrintedMatter.NONE,
+                () -> Optional.of(imprint)));
+        execute(() -> ((AbstractButton) WindowParts.named(other, "publish.imprint.choose")).doClick());
+        assertThat(execute(() -> ((JTextComponent) WindowParts.named(other, "publish.imprint")).getText()))
+                .isEqualTo(imprint.toString());
+        execute(other::dispose);
     }
 
     private void key(BookletPart part, String key) {

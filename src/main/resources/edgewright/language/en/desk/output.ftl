@@ -82,6 +82,7 @@ part-WORKSHEET = Workbook: worksheet
 part-SIZES = Workbook: sizes
 part-YARN = Workbook: yarn by round
 publish-imprint = Other imprint &file
+publish-imprint-choose = Choose…
 publish-imprint-tip = NAME.imprint.json, instead of that which the chart names
 publish-draft = Publish as a &draft
 publish-unworkable = { $errors ->
@@ -123,6 +124,7 @@ picture-repeats = Repeats on &an arm
 picture-cell = &Pixels per square
 picture-legend = With the &legend
 picture-turned = Ro&tated as on the desk
+files-imprints = Imprints (*.imprint.json)
 files-patterns = Printable patterns (*.pdf)
 files-words-TEXT = Plain text (*.txt)
 files-words-MARKDOWN = Markdown (*.md)
@@ -132,11 +134,14 @@ files-pictures-PNG = Pictures (*.png)
 
 # What happens in the background, and what came of it
 job-prove = Proving the words…
+job-ownFiles = Reading photographs and imprint…
 job-publish = Publishing { $file }…
 job-words = Writing { $file }…
 job-picture = Drawing { $file }…
 job-cancelled = Cancelled; nothing was written.
 news-proofFailed = The words could not be proved to the end.
+news-ownFiles = Photographs and imprint have been read.
+news-ownFilesRefused = Photographs and imprint could not be read.
 news-published = Published { $file }, { $pages ->
     [one] 1 page
    *[other] { $pages } pages
