@@ -35,6 +35,7 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -139,14 +140,12 @@ class BookletTest {
                                 .withTechniques(true))
                 .parts());
         parts.removeIf(part -> part.kind() == PatternPart.Kind.HEADING);
-        // On paper the table of counts stands before what is done at the end.
-        parts.stream()
-                .filter(part -> part.kind() == PatternPart.Kind.FINISHING)
-                .toList()
-                .forEach(finishing -> {
-                    parts.remove(finishing);
-                    parts.add(finishing);
-                });
+        // On paper the sentence on terms stands over the abbreviations, and the table of counts before what is done at the end.
+        parts.sort(Comparator.comparing(part -> switch (part.kind()) {
+            case TERMS -> PatternPart.Kind.ABBREVIATIONS;
+            case FINISHING -> PatternPart.Kind.COUNTS;
+            default -> part.kind();
+        }));
         try (ReadBack read = Published.read(chart, options)) {
             String aloud = plain(read.aloud());
             int at = 0;
@@ -222,7 +221,6 @@ class BookletTest {
             assertThat(parts)
                     .containsExactly(
                             "Contents",
-                            "Terms",
                             "What you need",
                             "From the designer",
                             "Notes",

@@ -18,7 +18,6 @@ import javax.swing.SwingUtilities;
  * size.
  */
 final class CanvasZoom {
-    private static final int MARGIN_PX = 10;
     private static final int LARGEST_FIT_PX = 40;
     /** The logarithm of the least factor of which something must be seen at once. */
     private static final double WHOLE_NOTCH = 0.1;
@@ -62,7 +61,7 @@ final class CanvasZoom {
                 window,
                 canvas.picture().widthMm() / CanvasPicture.CELL_MM,
                 canvas.picture().heightMm() / CanvasPicture.CELL_MM,
-                MARGIN_PX,
+                CanvasPicture.MARGIN_PX,
                 LARGEST_FIT_PX));
         canvas.revalidate();
     }
@@ -93,8 +92,8 @@ final class CanvasZoom {
     Dimension needed() {
         Insets insets = canvas.getInsets();
         return new Dimension(
-                (int) Math.ceil(canvas.picture().widthMm() * pxPerMm()) + 2 * MARGIN_PX + insets.left + insets.right,
-                (int) Math.ceil(canvas.picture().heightMm() * pxPerMm()) + 2 * MARGIN_PX + insets.top + insets.bottom);
+                (int) Math.ceil(canvas.picture().widthMm() * pxPerMm()) + 2 * CanvasPicture.MARGIN_PX + insets.left + insets.right,
+                (int) Math.ceil(canvas.picture().heightMm() * pxPerMm()) + 2 * CanvasPicture.MARGIN_PX + insets.top + insets.bottom);
     }
 
     /** How the chart lies on a canvas of that size. */
@@ -107,7 +106,7 @@ final class CanvasZoom {
                 picture.layout().area(),
                 widthPx,
                 heightPx,
-                MARGIN_PX);
+                CanvasPicture.MARGIN_PX);
     }
 
     private double pxPerMm() {

@@ -38,6 +38,9 @@ import java.util.Set;
 
 /** The picture that lies on the canvas: a chart and its findings as somebody looks at them. */
 public final class CanvasPicture {
+    /** The empty edge about the drawing on the screen, before the scaling of the screen. */
+    public static final int MARGIN_PX = 10;
+
     /** The edge of a cell in the drawing; how large it gets on the screen is the view's to say. */
     public static final double CELL_MM = 5;
 
@@ -196,7 +199,7 @@ public final class CanvasPicture {
         if (rings == null) {
             double pxPerMm = cellPx / CELL_MM;
             // Numbers may stand in the margin too.
-            Area within = new Area(0, 0, widthMm(), heightMm()).grown((CanvasZoom.MARGIN_PX - 2) / pxPerMm);
+            Area within = new Area(0, 0, widthMm(), heightMm()).grown((MARGIN_PX - 2) / pxPerMm);
             rings = RingPlan.of(layout(), emphasis, pxPerMm, within);
         }
         return rings;
@@ -212,7 +215,7 @@ public final class CanvasPicture {
     }
 
     /** Whether a stitch is ringed. */
-    boolean isRinged(Place place) {
+    public boolean isRinged(Place place) {
         return ringed.contains(place);
     }
 
@@ -252,7 +255,7 @@ public final class CanvasPicture {
      *
      * @param g the graphics, used up by this
      */
-    void paint(Graphics2D g, CanvasScale scale, Area area) {
+    public void paint(Graphics2D g, CanvasScale scale, Area area) {
         List<Shape> shapes = new ArrayList<>();
         drawn.marksIn(area).forEach(mark -> shapes.addAll(mark.shapes()));
         rings().shapesIn(area, Look.palette()).forEach(shapes::add);

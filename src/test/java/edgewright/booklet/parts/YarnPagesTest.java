@@ -98,7 +98,7 @@ class YarnPagesTest {
                 REED_BANK.yarns().get(0).withColour(Colour.parse("#e4dccb")),
                 REED_BANK.yarns().get(1)));
         assertThat(heard(pale, all(pale), "What you need", "Worksheet"))
-                .contains("Lay the yarns side by side in daylight")
+                .contains("Photograph the yarns side by side in black and white")
                 .doesNotContain("hard to tell apart", "ruffle");
     }
 
