@@ -54,8 +54,7 @@ final class KindMending {
     }
 
     private static int count(Verdict of, String rule) {
-        return (int) of.breaches()
-                .filter(breach -> breach.rule().id().equals(rule))
-                .count();
+        return (int)
+                of.breaches().filter(breach -> breach.rule().id().equals(rule)).count();
     }
 }

@@ -77,8 +77,8 @@ final class ChartKeeping {
         }
         if (bench.hasUnsavedWork()) {
             // A stroke that is still going is work too.
-            journal.keep(
-                    new JournalEntry(bench.file(), lastSeen.get(), Math.max(1, edits), clock.instant(), bench.worked()));
+            journal.keep(new JournalEntry(
+                    bench.file(), lastSeen.get(), Math.max(1, edits), clock.instant(), bench.worked()));
         } else {
             journal.clear();
         }

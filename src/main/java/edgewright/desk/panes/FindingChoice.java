@@ -88,8 +88,6 @@ record FindingChoice(Optional<String> rule, OptionalInt round, Grouping grouping
     }
 
     private Object group(Finding finding) {
-        return grouping == Grouping.RULE
-                ? finding.rule()
-                : finding.place().inRound();
+        return grouping == Grouping.RULE ? finding.rule() : finding.place().inRound();
     }
 }

@@ -147,9 +147,7 @@ final class FindingFilter extends JPanel {
     private String roundText(OfRound of) {
         return of.round().isPresent()
                 ? says.text(
-                        "findings-round-one",
-                        number("round", of.round().getAsInt()),
-                        count("findings", of.findings()))
+                        "findings-round-one", number("round", of.round().getAsInt()), count("findings", of.findings()))
                 : says.text("findings-round-all");
     }
 }

@@ -187,13 +187,17 @@ public final class FindingsPane extends JPanel {
     private void followCursor() {
         List<Finding> here = bench.verdict().at(bench.cursor());
         if (!here.isEmpty() && chosen().filter(here::contains).isEmpty()) {
-            here.stream().mapToInt(rows::indexOf).filter(row -> row >= 0).findFirst().ifPresent(row -> {
-                following = true;
-                list.setSelectedIndex(row);
-                list.ensureIndexIsVisible(row);
-                following = false;
-                explain();
-            });
+            here.stream()
+                    .mapToInt(rows::indexOf)
+                    .filter(row -> row >= 0)
+                    .findFirst()
+                    .ifPresent(row -> {
+                        following = true;
+                        list.setSelectedIndex(row);
+                        list.ensureIndexIsVisible(row);
+                        following = false;
+                        explain();
+                    });
         }
     }
 

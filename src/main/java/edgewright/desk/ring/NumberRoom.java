@@ -12,8 +12,8 @@ import java.util.Optional;
  * neither lies on another ring, number or line.
  */
 final class NumberRoom {
-    private static final int WAYS = 12;
-    private static final int STEPS = 7;
+    private static final int WAYS = 16;
+    private static final int STEPS = 14;
     /** With more rings than that the chart is full of them, and to look further for room would take too long. */
     private static final int MOST_WITH_LINES = 400;
 
@@ -124,8 +124,9 @@ final class NumberRoom {
     }
 
     private void take(Area area) {
-        parts(area).forEach(
-                part -> taken.computeIfAbsent(part, each -> new ArrayList<>()).add(area));
+        parts(area)
+                .forEach(part ->
+                        taken.computeIfAbsent(part, each -> new ArrayList<>()).add(area));
     }
 
     private List<List<Integer>> parts(Area area) {

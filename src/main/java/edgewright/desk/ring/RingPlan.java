@@ -85,7 +85,8 @@ public final class RingPlan {
         List<Ring> rings = new ArrayList<>();
         Set<Square> gathered = new HashSet<>();
         flagged.keySet().stream()
-                .sorted(Comparator.<Square>comparingInt(square -> flagged.get(square).get(0).number())
+                .sorted(Comparator.<Square>comparingInt(
+                                square -> flagged.get(square).get(0).number())
                         .thenComparingInt(Square::row)
                         .thenComparingInt(Square::column))
                 .filter(square -> !gathered.contains(square))

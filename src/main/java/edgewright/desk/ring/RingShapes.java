@@ -81,12 +81,12 @@ final class RingShapes {
         }
         Square first = ring.squares().iterator().next();
         Area some = ring.areas().stream()
-                .reduce((one, two) -> one.yMm() < two.yMm() || (one.yMm() == two.yMm() && one.xMm() < two.xMm()) ? one : two)
+                .reduce((one, two) ->
+                        one.yMm() < two.yMm() || (one.yMm() == two.yMm() && one.xMm() < two.xMm()) ? one : two)
                 .orElseThrow();
         Square top = ring.squares().stream()
-                .reduce((one, two) -> one.row() < two.row() || (one.row() == two.row() && one.column() < two.column())
-                        ? one
-                        : two)
+                .reduce((one, two) ->
+                        one.row() < two.row() || (one.row() == two.row() && one.column() < two.column()) ? one : two)
                 .orElse(first);
         double x = some.xMm() - top.column() * c;
         double y = some.yMm() - top.row() * c;

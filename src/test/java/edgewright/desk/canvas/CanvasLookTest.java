@@ -97,7 +97,7 @@ class CanvasLookTest {
             int red = 0;
             for (GridCell cell : canvas.cells().cellsOf(wrong)) {
                 Rectangle ring = canvas.boundsOf(cell);
-                ring.grow(px / 3, px / 3);
+                ring.grow(px, px);
                 for (int y = ring.y; y < ring.y + ring.height; y++) {
                     for (int x = ring.x; x < ring.x + ring.width; x++) {
                         if ((elsewhere.getRGB(x, y) & 0xffffff) == ERROR) {

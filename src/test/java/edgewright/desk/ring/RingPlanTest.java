@@ -2,8 +2,8 @@ package edgewright.desk.ring;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import edgewright.check.Checker;
 import edgewright.chart.Chart;
+import edgewright.check.Checker;
 import edgewright.draw.EnglishStyle;
 import edgewright.draw.marks.Emphasis;
 import edgewright.draw.paint.Area;
@@ -33,12 +33,19 @@ class RingPlanTest {
             for (int cellPx : new int[] {4, 9, 18, 40}) {
                 RingPlan plan = plan(charts.small(), cellPx);
                 assertThat(plan.typeMm() * cellPx / CELL_MM).isGreaterThanOrEqualTo(9 - 1e-9);
-                assertThat(overlaps(plan.rings())).as("chart %d at %d", i, cellPx).isEmpty();
-                numbered += (int) plan.rings().stream().filter(ring -> ring.plate().isPresent()).count();
-                lines += (int) plan.rings().stream().filter(ring -> ring.leader().isPresent()).count();
+                assertThat(overlaps(plan.rings()))
+                        .as("chart %d at %d", i, cellPx)
+                        .isEmpty();
+                numbered += (int) plan.rings().stream()
+                        .filter(ring -> ring.plate().isPresent())
+                        .count();
+                lines += (int) plan.rings().stream()
+                        .filter(ring -> ring.leader().isPresent())
+                        .count();
             }
         }
-        assertThat(List.of(numbered > 500, lines > 20)).as("numbers, and lines out to them: %d, %d", numbered, lines)
+        assertThat(List.of(numbered > 500, lines > 20))
+                .as("numbers, and lines out to them: %d, %d", numbered, lines)
                 .containsExactly(true, true);
     }
 
@@ -86,13 +93,17 @@ class RingPlanTest {
                 one.plate().ifPresent(plate -> {
                     // A number may touch its own ring.
                     Area inner = plate.grown(-1e-3);
-                    if (other.areas().stream().anyMatch(area -> area.grown(0.17 * CELL_MM).touches(inner))) {
+                    if (other.areas().stream()
+                            .anyMatch(area -> area.grown(0.17 * CELL_MM).touches(inner))) {
                         found.add(one.number() + " on ring " + other.number());
                     }
                     if (one != other && other.plate().filter(inner::touches).isPresent()) {
                         found.add(one.number() + " on number " + other.number());
                     }
-                    if (one != other && other.leader().filter(line -> crosses(line, inner)).isPresent()) {
+                    if (one != other
+                            && other.leader()
+                                    .filter(line -> crosses(line, inner))
+                                    .isPresent()) {
                         found.add("line of " + other.number() + " on number " + one.number());
                     }
                 });
@@ -108,8 +119,9 @@ class RingPlanTest {
     }
 
     private static boolean crosses(List<Double> line, Area area) {
-        return IntStream.rangeClosed(0, 200).anyMatch(step -> area.holds(
-                line.get(0) + (line.get(2) - line.get(0)) * step / 200,
-                line.get(1) + (line.get(3) - line.get(1)) * step / 200));
+        return IntStream.rangeClosed(0, 200)
+                .anyMatch(step -> area.holds(
+                        line.get(0) + (line.get(2) - line.get(0)) * step / 200,
+                        line.get(1) + (line.get(3) - line.get(1)) * step / 200));
     }
 }

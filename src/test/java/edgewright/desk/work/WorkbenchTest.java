@@ -56,6 +56,39 @@ class WorkbenchTest {
     }
 
     @Test
+    void whatIsOnlyLookedAtIsNoWorkAndLeavesNoTrace() {
+        Place corner = new Place(2, Section.FROM_CORNER, 1);
+        for (int end = 0; end < 4; end++) {
+            bench.moveCursor(MIDDLE);
+            Transaction look = bench.look((before, after) -> "look");
+            look.preview(chart -> Edits.setStitches(chart, List.of(MIDDLE), Stitch.LONG));
+            assertThat(bench.chart().stitch(MIDDLE)).isEqualTo(Stitch.LONG);
+            assertThat(bench.worked()).isSameAs(blank);
+            assertThat(bench.hasUnsavedWork()).isFalse();
+            if (end == 0) {
+                look.cancel();
+            } else if (end == 1) {
+                bench.undo();
+            } else if (end == 2) {
+                bench.stopLooking();
+            } else {
+                bench.moveCursor(corner);
+                look.cancel();
+                assertThat(bench.cursor()).as("gone elsewhere meanwhile").isEqualTo(corner);
+            }
+            assertThat(bench.chart()).isSameAs(blank);
+            assertThat(bench.undoName()).isEmpty();
+            assertThat(bench.redoName()).isEmpty();
+        }
+        Transaction look = bench.look((before, after) -> "look");
+        look.preview(chart -> Edits.setStitches(chart, List.of(MIDDLE), Stitch.LONG));
+        bench.work(List.of(new Place(4, Section.REPEAT, 4)), Stitch.LONG);
+        assertThat(bench.chart().round(4).repeat().letters())
+                .as("the other edit alone")
+                .isEqualTo("bbblb");
+    }
+
+    @Test
     void aDragShowsItsStitchesAndFindingsWhileItGoesOn() {
         Transaction stroke = bench.beginDrawing(Stitch.LONG);
         draw(stroke, List.of(new Place(1, Section.REPEAT, 1)));
