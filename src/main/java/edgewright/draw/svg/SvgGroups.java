@@ -9,6 +9,7 @@ import edgewright.draw.paint.Shape;
 import edgewright.draw.paint.Stamp;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -76,6 +77,9 @@ final class SvgGroups {
     private final boolean inPage;
     private final BooleanSupplier cancelled;
     private final Map<Stamp, Drawn> stamps = new HashMap<>();
+    /** How often each look is drawn, in whatever layer. */
+    private final Map<List<String>, Integer> times = new HashMap<>();
+
     private final Map<List<String>, String> signs = new LinkedHashMap<>();
     private final StringBuilder layers = new StringBuilder();
 
@@ -94,13 +98,20 @@ final class SvgGroups {
 
     /** The signs that are used, then the layers. */
     String elements() {
+        Map<Layer, List<Map.Entry<Key, List<Drawn>>>> groups = new EnumMap<>(Layer.class);
         for (Layer layer : Layer.values()) {
-            layers.append("<g id=\"").append(prefix).append(name(layer)).append("\">\n");
-            layer(drawing.marks().stream()
+            List<Map.Entry<Key, List<Drawn>>> ofLayer = groups(drawing.marks().stream()
                     .filter(mark -> mark.kind().layer() == layer)
                     .toList());
-            layers.append("</g>\n");
+            ofLayer.forEach(group ->
+                    times.merge(group.getKey().look(), group.getValue().size(), Integer::sum));
+            groups.put(layer, ofLayer);
         }
+        groups.forEach((layer, ofLayer) -> {
+            layers.append("<g id=\"").append(prefix).append(name(layer)).append("\">\n");
+            ofLayer.forEach(group -> group(group.getKey(), group.getValue()));
+            layers.append("</g>\n");
+        });
         StringBuilder defs = new StringBuilder();
         signs.forEach((look, id) -> defs.append("<g id=\"")
                 .append(id)
@@ -110,7 +121,8 @@ final class SvgGroups {
         return (defs.isEmpty() ? "" : "<defs>\n" + defs + "</defs>\n") + layers;
     }
 
-    private void layer(List<Mark> marks) {
+    /** What looks alike and may be drawn together, in the order in which it is drawn. */
+    private List<Map.Entry<Key, List<Drawn>>> groups(List<Mark> marks) {
         List<Integer> storeys = DrawingOrder.storeys(marks, drawing, cancelled);
         Map<Key, List<Drawn>> groups = new LinkedHashMap<>();
         for (int i = 0; i < marks.size(); i++) {
@@ -122,9 +134,9 @@ final class SvgGroups {
                 groups.computeIfAbsent(key, k -> new ArrayList<>()).add(drawn);
             }
         }
-        groups.entrySet().stream()
+        return groups.entrySet().stream()
                 .sorted(Comparator.comparingInt(entry -> entry.getKey().storey()))
-                .forEach(entry -> group(entry.getKey(), entry.getValue()));
+                .toList();
     }
 
     /** A stamp is turned into shapes of SVG once. One of a single shape is drawn as if there were no stamp. */
@@ -157,7 +169,7 @@ final class SvgGroups {
     }
 
     private String signs(List<String> look, List<Drawn> all) {
-        if (all.size() == 1 && !signs.containsKey(look)) {
+        if (times.get(look) == 1) {
             Drawn only = all.get(0);
             return only.shapes().stream()
                     .map(shape -> shape.element(-only.rightMm(), -only.downMm()))
