@@ -141,6 +141,23 @@ class KillAndRecoverWindowTest {
         assertThat(execute(() -> desk.bench().file())).isEmpty();
     }
 
+    @Test
+    void whatWasLostOnSeveralTabsIsTakenUpOnATabEach() throws IOException {
+        lose(new JournalEntry(Optional.of(file), Optional.of(fingerprint), 3, Instant.now(), lost));
+        lose(new JournalEntry(Optional.empty(), Optional.empty(), 1, Instant.now(), lost.withTitle("Ebb")), "other");
+        startAgain().button("takeUp").click();
+        question().button("takeUp").click();
+        until("the desk goes on", wentOn::get);
+
+        assertThat(execute(() -> desk.tabs().all().stream()
+                        .map(pane -> pane.document().bench().chart())
+                        .toList()))
+                .containsExactlyInAnyOrder(lost, lost.withTitle("Ebb"));
+        until("each is kept still", () -> journals().size() == 2);
+        execute(() -> desk.tabs().all().forEach(pane -> pane.document().bench().undo()));
+        until("nothing unsaved is kept of either", () -> journals().isEmpty());
+    }
+
     /** Draws with the keys in a process of the program, and kills it as soon as something of it is on the disk. */
     private void drawAndKill() throws Exception {
         Process process = new ProcessBuilder(
@@ -172,16 +189,24 @@ class KillAndRecoverWindowTest {
 
     /** Leaves this as a process that was killed does: nobody holds it. */
     private void lose(JournalEntry entry) throws IOException {
-        Path elsewhere = Files.createDirectory(folder.resolve("elsewhere"));
+        lose(entry, "left");
+    }
+
+    private void lose(JournalEntry entry, String name) throws IOException {
+        Path elsewhere = Files.createDirectory(folder.resolve("elsewhere-" + name));
         new JournalFolder(elsewhere).begin(problem -> {}).keep(entry);
         until("it is kept", () -> !endingIn(elsewhere, ".journal").isEmpty());
-        Files.copy(endingIn(elsewhere, ".journal").get(0), state.resolve("left.journal"));
+        Files.copy(endingIn(elsewhere, ".journal").get(0), state.resolve(name + ".journal"));
     }
 
     private DialogFixture startAgain() {
         desk = WindowParts.desk(saved, folder);
         new FrameFixture(robot, desk).show();
         execute(() -> desk.keepJournal(new JournalFolder(state), () -> wentOn.set(true)));
+        return question();
+    }
+
+    private DialogFixture question() {
         DialogFixture question =
                 WindowFinder.findDialog("lostWork").withTimeout(30_000).using(robot);
         until("it has the keys", () -> execute(() -> question.target().isFocused()));
