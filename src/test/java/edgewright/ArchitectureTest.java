@@ -127,7 +127,8 @@ class ArchitectureTest {
         assertThat(offender.stream().flatMap(ArchitectureTest::objections))
                 .singleElement(as(InstanceOfAssertFactories.STRING))
                 .startsWith("edgewright.ArchitectureTest$PaintsOutsideTheDesk uses javax.swing.JPanel, but only desk,")
-                .endsWith(" may: the core must run, and be tested, where there is no screen; so must the state of the desk");
+                .endsWith(
+                        " may: the core must run, and be tested, where there is no screen; so must the state of the desk");
     }
 
     /** A class is built into each room that reaches for every package which the table does not open to that room. */

@@ -140,7 +140,8 @@ class BookletTest {
                                 .withTechniques(true))
                 .parts());
         parts.removeIf(part -> part.kind() == PatternPart.Kind.HEADING);
-        // On paper the sentence on terms stands over the abbreviations, and the table of counts before what is done at the end.
+        // On paper the sentence on terms stands over the abbreviations, and the table of counts before what is done at
+        // the end.
         parts.sort(Comparator.comparing(part -> switch (part.kind()) {
             case TERMS -> PatternPart.Kind.ABBREVIATIONS;
             case FINISHING -> PatternPart.Kind.COUNTS;

@@ -196,7 +196,8 @@ public class EditionsTest {
                             "How the words were proved");
             String aloud = plain(read.aloud());
             String uk = aloud.substring(
-                    aloud.indexOf(" UK terms. In other terms the same abbreviation"), aloud.indexOf(" US terms. In other"));
+                    aloud.indexOf(" UK terms. In other terms the same abbreviation"),
+                    aloud.indexOf(" US terms. In other"));
             int rounds = aloud.indexOf("Rounds, UK terms");
             String us =
                     aloud.substring(aloud.indexOf(" US terms. In other"), aloud.indexOf("One square is one stitch"));

@@ -92,8 +92,14 @@ final class CanvasZoom {
     Dimension needed() {
         Insets insets = canvas.getInsets();
         return new Dimension(
-                (int) Math.ceil(canvas.picture().widthMm() * pxPerMm()) + 2 * CanvasPicture.MARGIN_PX + insets.left + insets.right,
-                (int) Math.ceil(canvas.picture().heightMm() * pxPerMm()) + 2 * CanvasPicture.MARGIN_PX + insets.top + insets.bottom);
+                (int) Math.ceil(canvas.picture().widthMm() * pxPerMm())
+                        + 2 * CanvasPicture.MARGIN_PX
+                        + insets.left
+                        + insets.right,
+                (int) Math.ceil(canvas.picture().heightMm() * pxPerMm())
+                        + 2 * CanvasPicture.MARGIN_PX
+                        + insets.top
+                        + insets.bottom);
     }
 
     /** How the chart lies on a canvas of that size. */

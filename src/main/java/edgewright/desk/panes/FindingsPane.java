@@ -24,7 +24,6 @@ import java.util.List;
 import java.util.Optional;
 import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
-import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;

@@ -103,8 +103,8 @@ final class SvgGroups {
             List<Map.Entry<Key, List<Drawn>>> ofLayer = groups(drawing.marks().stream()
                     .filter(mark -> mark.kind().layer() == layer)
                     .toList());
-            ofLayer.forEach(group ->
-                    times.merge(group.getKey().look(), group.getValue().size(), Integer::sum));
+            ofLayer.forEach(
+                    group -> times.merge(group.getKey().look(), group.getValue().size(), Integer::sum));
             groups.put(layer, ofLayer);
         }
         groups.forEach((layer, ofLayer) -> {

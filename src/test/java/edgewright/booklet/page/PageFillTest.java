@@ -74,8 +74,8 @@ class PageFillTest {
     void thePageBeforeTheChartIsHalfFullWhereThereIsSomethingToFillItWith(String sample, Paper paper)
             throws IOException {
         Chart chart = Published.sample(sample);
-        SetPages set = SetPages.of(
-                chart, BookletOptions.of(chart, English.LANGUAGE).withPaper(paper));
+        SetPages set =
+                SetPages.of(chart, BookletOptions.of(chart, English.LANGUAGE).withPaper(paper));
         assertThat(set.pages().subList(0, set.pages().size() - 1))
                 .allSatisfy(page -> assertThat(filled(page, set.sheet())).isGreaterThan(HALF));
     }

@@ -2,10 +2,10 @@ package edgewright.draw.picture;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import edgewright.booklet.Published;
 import edgewright.chart.Chart;
 import edgewright.chart.Place;
 import edgewright.chart.Section;
-import edgewright.booklet.Published;
 import edgewright.check.Severity;
 import edgewright.draw.EnglishStyle;
 import edgewright.draw.marks.Drawing;
