@@ -88,7 +88,8 @@ final class CloseFigures {
         stitches(LOW - 0.9);
         fabric.row(LIGHT, last - 2, last, HIGH);
         FigureBoard loop = board.at(last + 0.35, HIGH);
-        loop.strand(LIGHT, "0 0, -0.1 0.6, -0.8 0.85, -2.1 0.95");
+        board.ball(LIGHT, last - 1.4, HIGH + 0.85);
+        loop.strand(LIGHT, "0 0, -0.1 0.5, -0.6 0.7, -1.35 0.7");
         loop.strand(LIGHT, "0 0, 0.3 0.12, 0.5 -0.2, 0.45 -0.72");
         board.tool(Tools.hook(first + 0.3, HIGH + 0.85, 60, 3.5, 0.36));
         loop.strand(LIGHT, "0 0, 0.02 -0.25, 0.15 -0.6, 0.45 -0.75");

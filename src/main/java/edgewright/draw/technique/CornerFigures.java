@@ -103,9 +103,7 @@ final class CornerFigures {
             }
         }
         board.cropOutside(-reach(before), -reach(after));
-        if (join == Join.STANDING) {
-            board.number(1, ROUND + 0.62, first + 1.1);
-        } else {
+        if (join != Join.STANDING) {
             board.number(1, x - 0.6, y - 0.1);
         }
         board.number(2, ROUND + 0.62, first);

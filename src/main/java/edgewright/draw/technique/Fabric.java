@@ -147,9 +147,32 @@ final class Fabric {
         front(chain, LIGHT, length);
     }
 
+    /** A stitch that is yet to be worked, in dashes. */
+    static void toCome(FigureBoard at, double height) {
+        double end = height - 0.1;
+        at.toCome(-0.25, end, -0.15, 0.3 * height, 0, 0, 0.15, 0.3 * height, 0.25, end);
+        for (double up : new double[] {1, -1}) {
+            at.toCome(-0.58, height + 0.03 * up, -0.1, height + BELLY * up, 0.3, height + BELLY * up, 0.58, height);
+        }
+    }
+
+    /** A hook with a slip knot on it, the shaft at zero; the hook points along the way of working. */
+    static void knotOnHook(FigureBoard at) {
+        at.strand(LIGHT, "0.26 -0.02, 0.16 0.24, -0.12 0.26, -0.26 0");
+        at.tool(Tools.hook(0.75, 0, 0, 1.65, 0.3));
+        at.tail(LIGHT, "0 -0.5, -0.25 -0.72, -0.3 -0.95, -0.25 -1.2");
+        at.strand(LIGHT, "0 -0.5, 0.2 -0.7, 0.42 -0.85, 0.5 -1.15");
+        at.strand(LIGHT, "0.26 -0.02, 0.2 -0.25, 0 -0.46, -0.18 -0.25, -0.26 0");
+        at.ring(LIGHT, 0.13, "-0.13 -0.46, 0 -0.36, 0.13 -0.46, 0 -0.58");
+    }
+
     /** The slip knot that a standing stitch begins with, at the point of its V, and the end of the yarn. */
     static void slipKnot(FigureBoard at) {
         at.tail(LIGHT, "0.05 -0.02, -0.3 0.08, -0.7 -0.06, -1.1 0.02");
+        knot(at);
+    }
+
+    static void knot(FigureBoard at) {
         at.ring(LIGHT, 0.13, "-0.1 0.12, 0.08 0.16, 0.12 -0.1, -0.06 -0.14");
     }
 }

@@ -207,7 +207,18 @@ final class FigureBoard {
             shapes.add(new Shape.Line(
                     onPaper, w * 0.98, FigureYarn.twist(mode), Shape.Ends.CUT, List.of(0.14 * w + 0.06, 0.42 * w)));
         }
+        if (yarn == FigureYarn.SEAM) {
+            shapes.add(new Shape.Line(onPaper, 0.14 * w, palette.ink()));
+        }
         add(shapes);
+    }
+
+    /** A strand that is yet to come, in dashes; places as pairs of numbers. */
+    void toCome(double... places) {
+        PenPath onPaper = Curves.through(places, false).through(frame);
+        add(List.of(
+                new Shape.Line(onPaper, 1.5, palette.paper()),
+                new Shape.Line(onPaper, 0.55, palette.accent(), Shape.Ends.CUT, List.of(1.1, 0.7))));
     }
 
     /** A ground behind strands, in a shade of their yarn. */
@@ -275,6 +286,43 @@ final class FigureBoard {
                                 Shape.Anchor.MIDDLE,
                                 0,
                                 palette.paper()))));
+    }
+
+    /** How many are worked in one place, which is no step. */
+    void count(int times, double along, double out) {
+        String text = times + "\u00d7";
+        double x = frame.xMm(along, out);
+        double y = frame.yMm(along, out);
+        double size = NUMBER_MM * 0.95;
+        double width = Lettering.widthMm(text, Shape.Weight.BOLD, size) + 1.6;
+        signs.add(Mark.beside(
+                MarkKind.STEP,
+                List.of(
+                        new Shape.Fill(
+                                PenPath.rectangle(new Area(x - width / 2, y - size / 2, width, size)), palette.paper()),
+                        new Shape.Text(
+                                text,
+                                x,
+                                y + Lettering.CAPITAL * size / 2,
+                                size,
+                                Shape.Weight.BOLD,
+                                Shape.Anchor.MIDDLE,
+                                0,
+                                palette.ink()))));
+    }
+
+    /** A line from a number to what it speaks of and where nothing is done; its end is a dot, for it is no way to go. */
+    void pointer(double fromAlong, double fromOut, double along, double out) {
+        PenPath path = PenPath.line(fromAlong, fromOut, along, out).through(frame);
+        double x = frame.xMm(along, out);
+        double y = frame.yMm(along, out);
+        signs.add(Mark.beside(
+                MarkKind.STEP,
+                List.of(
+                        new Shape.Line(path, 1.3, palette.paper()),
+                        new Shape.Fill(PenPath.circle(x, y, 1.2), palette.paper()),
+                        new Shape.Line(path, 0.5, palette.ink()),
+                        new Shape.Fill(PenPath.circle(x, y, 0.85), palette.ink()))));
     }
 
     /** A curved arrow through these places, its head at the last. */

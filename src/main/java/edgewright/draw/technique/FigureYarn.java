@@ -10,6 +10,8 @@ enum FigureYarn {
     LIGHT(0xffffff, 0xe4e7ea),
     /** Grey with an outline and with lines across. */
     DARK(0x9aa5b1, 0xc9cfd6),
+    /** What joins two layers: golden, with a line along it. */
+    SEAM(0xf2b632, 0xf7dc9b),
     /** The loop that is spoken of. */
     TAKEN(0x0b6275, 0x0b6275);
 

@@ -2,6 +2,7 @@ package edgewright.draw.technique;
 
 import static edgewright.draw.technique.FigureYarn.DARK;
 import static edgewright.draw.technique.FigureYarn.LIGHT;
+import static edgewright.draw.technique.FigureYarn.SEAM;
 import static edgewright.draw.technique.FigureYarn.TAKEN;
 
 import edgewright.chart.Technique.Join;
@@ -42,6 +43,7 @@ final class JoinFigures {
         fabric.back(TAKEN, 0, middle);
         fabric.backs(DARK, 1, 3, middle);
         fabric.posts(LIGHT, 1, 2, middle - 0.02, high);
+        Fabric.toCome(board.at(-0.1, middle + 0.05), Fabric.ROW - 0.05);
         begun(join, middle, high);
         fabric.fronts(DARK, -3, 3, middle);
         fabric.row(LIGHT, 1, 2, high);
@@ -49,8 +51,13 @@ final class JoinFigures {
         board.cropAcross(-EDGE, EDGE);
         board.arrow(0, low + 0.1, 0, middle - 0.45);
         board.number(1, -0.62, low - 0.55);
-        board.number(2, -0.75, middle + 0.35);
-        board.number(3, 1, high + 0.75);
+        boolean standing = join == Join.STANDING;
+        if (!standing) {
+            board.number(2, -0.75, middle + 0.35);
+        }
+        board.number(standing ? 2 : 3, 1, high + 0.75);
+        board.arrow(-3, high, -2, high, -1, high);
+        board.number(standing ? 3 : 4, -3, high);
     }
 
     /** A marker that is closed round the front loop of the stitch in the middle. */
@@ -66,7 +73,10 @@ final class JoinFigures {
                 board.at(0, middle).ring(LIGHT, 0.15, "-0.3 0.3, 0 0.44, 0.3 0.3, 0 -0.02");
                 Fabric.chain(board, 0.1, middle + 0.3, 0.42, high);
             }
-            case STANDING -> Fabric.slipKnot(board.at(0.4, high));
+            case STANDING -> {
+                board.at(0.4, high).tail(LIGHT, "0.05 -0.02, -0.05 0.3, -0.3 0.55, -0.75 0.6");
+                Fabric.knot(board.at(0.4, high));
+            }
         }
     }
 
@@ -80,7 +90,7 @@ final class JoinFigures {
         }
         board.ground(LIGHT, -EDGE, front - 1.3, FRONT_ENDS - 0.5, front + 0.15);
         FigureBoard loop = board.at(-0.6, seam);
-        loop.strand(LIGHT, "0 0, 0.3 0.6, 0.9 1.2, 1.7 1.5, 2.6 1.45");
+        loop.strand(SEAM, "0 0, 0.3 0.6, 0.9 1.2, 1.7 1.5, 2.6 1.45");
         fabric.posts(LIGHT, -3, FRONT_ENDS - 1, front - 1.4, front);
         board.cropBelow(front - 1.3);
         // The back layer was worked from its other side, so the points of its Vs lie the other way.
@@ -88,7 +98,7 @@ final class JoinFigures {
             Fabric.back(board.at(i, back), DARK, -1);
         }
         fabric.fronts(LIGHT, -3, 0, front);
-        loop.strand(LIGHT, "0 0, 0.3 0.1, 0.48 -0.5, 0.25 -1.05");
+        loop.strand(SEAM, "0 0, 0.3 0.1, 0.48 -0.5, 0.25 -1.05");
         board.tool(Tools.hook(0.55, back + 0.7, 62, 3.4, 0.36));
         for (int i = 3; i >= -3; i--) {
             Fabric.front(board.at(i, back), i == 0 ? TAKEN : DARK, -1);
@@ -97,10 +107,10 @@ final class JoinFigures {
         fabric.back(TAKEN, 0, front);
         fabric.row(LIGHT, 1, FRONT_ENDS - 1, front);
         for (int i = -3; i <= -1; i++) {
-            fabric.row(LIGHT, i, i, seam);
+            fabric.row(SEAM, i, i, seam);
         }
-        loop.strand(LIGHT, "0 0, -0.02 -0.3, 0.02 -0.72, 0.25 -1.08");
-        board.ball(LIGHT, 2.3, seam + 1.5);
+        loop.strand(SEAM, "0 0, -0.02 -0.3, 0.02 -0.72, 0.25 -1.08");
+        board.ball(SEAM, 2.3, seam + 1.5);
         board.cropAcross(-EDGE, EDGE);
         board.number(1, 0.95, back + 0.72);
         board.number(2, -2, back + 0.75);

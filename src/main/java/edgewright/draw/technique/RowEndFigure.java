@@ -75,7 +75,7 @@ final class RowEndFigure {
         double from = FROM;
         for (int height : HEIGHTS) {
             board.bracket(from + 0.08, from + height - 0.08, LOWEST - 0.25);
-            board.number(height, from + height / 2.0, LOWEST - 0.25);
+            board.count(height, from + height / 2.0, LOWEST - 0.25);
             from += height;
         }
     }

@@ -38,7 +38,7 @@ final class StitchFigures {
         fabric.row(LIGHT, -3, -1, HIGH);
         board.cropAcross(-EDGE, EDGE);
         board.number(1, 0.35, LOW + 1.2);
-        board.arrow(-2, LOW - 1, -2, LOW - 0.45);
+        board.pointer(-2, LOW - 1, -2, LOW - 0.2);
         board.number(2, -2, LOW - 1);
     }
 
@@ -101,7 +101,7 @@ final class StitchFigures {
         board.cropAcross(-EDGE, EDGE);
         board.number(1, 0.72, low - 0.62);
         board.number(2, -2, middle - 0.3);
-        board.arrow(0.55, middle + 0.95, 0.15, middle + 0.4);
+        board.pointer(0.55, middle + 0.95, 0.2, middle + 0.2);
         board.number(3, 0.55, middle + 0.95);
     }
 

@@ -1,6 +1,7 @@
 package edgewright.draw.technique;
 
 import edgewright.chart.HookHand;
+import edgewright.chart.Technique;
 import edgewright.draw.marks.Drawing;
 import edgewright.draw.paint.ColourMode;
 import edgewright.words.technique.ShownTechnique;
@@ -56,13 +57,20 @@ public final class TechniqueFigure {
         };
     }
 
+    private static void startAtCorner(ShownTechnique shown, FigureBoard board) {
+        new CornerFigures(board.turned(-1.9, 0.35, -90), shown.chains(), shown.takesBothLoops(), 2.7, 5.9)
+                .start(shown.join());
+        if (shown.join() == Technique.Join.STANDING) {
+            Fabric.knotOnHook(board.at(-3.2, 0.15));
+            board.number(1, -3.2, 0.8);
+        }
+    }
+
     private static void draw(ShownTechnique shown, FigureBoard board) {
         switch (shown.kind()) {
             case ALONG_STITCHES -> new StitchFigures(board).alongStitches();
             case ROW_ENDS -> new RowEndFigure(board).draw();
-            case START_AT_CORNER ->
-                new CornerFigures(board.turned(-1.9, 0.35, -90), shown.chains(), shown.takesBothLoops(), 2.7, 5.9)
-                        .start(shown.join());
+            case START_AT_CORNER -> startAtCorner(shown, board);
             case START_ABOVE_MARKER -> new JoinFigures(board).aboveMarker(shown.join());
             case BACK_LOOP -> new StitchFigures(board).backLoop();
             case LONG -> new StitchFigures(board).longStitch();

@@ -43,15 +43,19 @@ steps-START_AT_CORNER = { $join ->
    *[CHAIN] Work the first stitch into the same corner chain.
     }
 steps-START_ABOVE_MARKER =
-    Go up from the marker to the stitch of the round below that stands straight above the marked one.
+    Go up from the marker to the stitch of the round below that stands straight above the marked one.{ $join ->
+    [STANDING] { " " }Leave it free.
+   *[CHAIN] { "" }
+    }
     { $join ->
-    [STANDING] Leave that stitch free: the last stitch of the round goes into it.
+    [STANDING] Begin with a slip knot on the hook, and work the first stitch at the next stitch along, as a standing stitch. It counts as any other.
    *[CHAIN] Join the yarn there with one chain, in the back loop. This chain is not a stitch.
     [SLIP] Join the yarn there with a slip stitch in the back loop, and make one chain. Neither is a stitch.
     }
     { $join ->
-    [STANDING] Begin with a slip knot on the hook, and work the first stitch at the next stitch along, as a standing stitch. It counts as any other.
+    [STANDING] When you have come round, work the last stitch of the round into the stitch that is still free.
    *[CHAIN] Work the first stitch at the next stitch along, the one after the chain.
+        When you have come round, work the last stitch of the round into the stitch where you joined the yarn.
     }
 steps-BACK_LOOP =
     Put the hook under the back loop alone of the stitch below: the upper of its two loops, the one farther from you.
@@ -113,9 +117,9 @@ figure-ALONG_STITCHES = The edge of a piece with its row of stitches, two loops 
     [LEFT] left
    *[RIGHT] right
     } three new stitches stand, one in each stitch of the piece.
-figure-ROW_ENDS = The edge of a piece whose rows end at it, each with a bracket and a number under it: two low rows, one twice as high and one three times as high. One new stitch stands in each low row and two in the next. In the highest stand two, and the hook goes under the strand at its end for the third.
+figure-ROW_ENDS = The edge of a piece whose rows end at it, each with a bracket and under it how many stitches go there: two low rows, one twice as high and one three times as high. One new stitch stands in each low row and two in the next. In the highest stand two, and the hook goes under the strand at its end for the third.
 figure-START_AT_CORNER = A corner of the round below and the side after it. In the last chain of that corner { $join ->
-    [STANDING] the first stitch of the new round stands, with the end of the yarn at its top
+    [STANDING] the first stitch of the new round stands, with the end of the yarn at its top, and beside it a hook is seen with a slip knot on it
     [SLIP] lie a slip stitch and a chain, and beside them stands the first stitch of the new round
    *[CHAIN] a chain begins, and beside it stands the first stitch of the new round
     }. The work goes to the { $hand ->
@@ -129,12 +133,12 @@ figure-START_ABOVE_MARKER = A marker in a stitch, and an arrow from it straight 
     } The first stitch of the new round stands in the next stitch to the { $hand ->
     [LEFT] right
    *[RIGHT] left
-    }. The cut end of the yarn lies beside it, and from the last stitch the yarn leads to its ball.
+    }. The cut end of the yarn lies beside it, and the yarn leads to its ball. A stitch in dashes, to which an arrow leads, shows that the last stitch of the round goes into the stitch above the marker.
 figure-BACK_LOOP = A row of stitches, two loops on top of each like a V lying on its side. The hook passes in front of the front loop and goes under the back loop of the next stitch. On the { $hand ->
     [LEFT] left
    *[RIGHT] right
     } three stitches are done: they stand in the back loops, and the front loops lie free before them.
-figure-LONG = Two rounds in two yarns. The hook goes up under the free front loop of the lower round, in front of the stitch of the upper round, which an arrow marks. On the { $hand ->
+figure-LONG = Two rounds in two yarns. The hook goes up under the free front loop of the lower round, in front of the stitch of the upper round, which a line with a dot marks. On the { $hand ->
     [LEFT] left
    *[RIGHT] right
     } a long stitch is done: it hangs on the front loop of the lower round, lies in front of the upper round and ends at the top of the new one.
@@ -152,8 +156,8 @@ figure-INVISIBLE_JOIN = The end and the beginning of a round. The end of the yar
     [STANDING] the second stitch
    *[CHAIN] the first stitch
     }, and the needle goes back into the top where it came out. Below, it is drawn tight: the new loop lies between the end of the round and its beginning like the top of a stitch.
-figure-SLIP_JOIN = The end and the beginning of a round. The hook, with the last loop on it, goes under both top loops of the first stitch.
-figure-LAYERS = Two layers one behind the other; the front one is left out at one end, so that the back one is seen. The hook goes under the two loops that lie between them: the back loop of the front and the near loop of the back. On the { $hand ->
+figure-SLIP_JOIN = The end and the beginning of a round. The hook, with the last loop on it, goes under both top loops of the first stitch. The yarn leads from the last stitch to its ball.
+figure-LAYERS = Two layers one behind the other; the front one ends sooner at one end, so that the back one is seen. The hook goes under the two loops that lie between them: the back loop of the front and the near loop of the back. On the { $hand ->
     [LEFT] left
    *[RIGHT] right
-    } slip stitches lie over both.
+    } slip stitches in a yarn of their own lie over both.
