@@ -3,7 +3,7 @@ package edgewright.cli;
 import static edgewright.texts.Arg.arg;
 import static edgewright.texts.Arg.commas;
 
-import edgewright.draw.picture.Rotation;
+import edgewright.draw.grid.Rotation;
 import edgewright.texts.Messages;
 import java.util.List;
 import picocli.CommandLine.ITypeConverter;

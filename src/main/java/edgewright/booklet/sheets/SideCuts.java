@@ -4,7 +4,7 @@ import edgewright.booklet.page.PageLayout;
 import edgewright.chart.HookHand;
 import edgewright.chart.Section;
 import edgewright.chart.SideShape;
-import edgewright.draw.picture.CellRange;
+import edgewright.draw.grid.CellRange;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;

@@ -1,6 +1,6 @@
 package edgewright.booklet.sheets;
 
-import edgewright.draw.picture.CellRange;
+import edgewright.draw.grid.CellRange;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -4,7 +4,7 @@ import edgewright.chart.Stitch;
 import edgewright.desk.command.Command;
 import edgewright.desk.command.Commands;
 import edgewright.desk.command.Hindrance;
-import edgewright.draw.picture.Direction;
+import edgewright.draw.grid.Direction;
 
 /** What is done with the cursor on the chart: going, marking, working stitches one after the other. */
 final class CanvasCommands {

@@ -3,7 +3,7 @@ package edgewright.desk.canvas;
 import edgewright.chart.GridCell;
 import edgewright.chart.Stitch;
 import edgewright.desk.work.Workbench;
-import edgewright.draw.picture.Direction;
+import edgewright.draw.grid.Direction;
 import java.util.List;
 
 /** The cursor on its way from cell to cell of a canvas, and the stitches worked on it. */

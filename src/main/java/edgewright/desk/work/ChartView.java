@@ -2,7 +2,7 @@ package edgewright.desk.work;
 
 import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
-import edgewright.draw.picture.Rotation;
+import edgewright.draw.grid.Rotation;
 import edgewright.texts.Language;
 import java.util.function.Consumer;
 

@@ -1,6 +1,6 @@
 package edgewright.desk.work;
 
-import edgewright.draw.picture.Rotation;
+import edgewright.draw.grid.Rotation;
 import edgewright.texts.Language;
 import java.util.Locale;
 

@@ -9,6 +9,7 @@ import edgewright.chart.PerSide;
 import edgewright.chart.Place;
 import edgewright.chart.Section;
 import edgewright.chart.Side;
+import edgewright.draw.grid.Rotation;
 import edgewright.draw.marks.Drawing;
 import edgewright.draw.marks.Emphasis;
 import edgewright.draw.marks.Mark;

@@ -4,6 +4,7 @@ import edgewright.chart.Chart;
 import edgewright.chart.GridCell;
 import edgewright.chart.Place;
 import edgewright.chart.Stitch;
+import edgewright.draw.grid.Direction;
 import edgewright.draw.marks.Emphasis;
 import edgewright.draw.marks.Mark;
 import edgewright.draw.marks.MarkKind;

@@ -1,5 +1,7 @@
 package edgewright.draw.picture;
 
+import edgewright.draw.grid.CellRange;
+
 /** Columns and rows as drawn, up to the ends but without them; none where an end does not come after the first. */
 record CellWindow(int firstColumn, int firstRow, int endColumn, int endRow) {
     static CellWindow of(CellRange range) {

@@ -8,6 +8,7 @@ import edgewright.chart.GridCell;
 import edgewright.chart.Place;
 import edgewright.chart.Section;
 import edgewright.chart.Yarn;
+import edgewright.draw.grid.CellRange;
 import edgewright.draw.marks.Emphasis;
 import edgewright.draw.marks.Mark;
 import edgewright.draw.marks.MarkKind;

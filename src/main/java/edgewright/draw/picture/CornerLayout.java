@@ -7,6 +7,7 @@ import edgewright.chart.PerSide;
 import edgewright.chart.Section;
 import edgewright.chart.Side;
 import edgewright.chart.SideShape;
+import edgewright.draw.grid.Rotation;
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;

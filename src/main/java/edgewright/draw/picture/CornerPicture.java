@@ -5,6 +5,7 @@ import static edgewright.texts.Arg.count;
 
 import edgewright.chart.Chart;
 import edgewright.chart.Place;
+import edgewright.draw.grid.CellRange;
 import edgewright.draw.marks.Drawing;
 import edgewright.draw.marks.Emphasis;
 import edgewright.draw.marks.Mark;

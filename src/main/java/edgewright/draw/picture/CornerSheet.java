@@ -3,6 +3,7 @@ package edgewright.draw.picture;
 import static edgewright.texts.Arg.count;
 
 import edgewright.chart.Chart;
+import edgewright.draw.grid.CellRange;
 import edgewright.draw.marks.Emphasis;
 import edgewright.draw.marks.Mark;
 import edgewright.draw.paint.Area;

@@ -1,6 +1,7 @@
 package edgewright.draw.picture;
 
 import edgewright.chart.GridCell;
+import edgewright.draw.grid.Rotation;
 import java.util.IntSummaryStatistics;
 import java.util.List;
 

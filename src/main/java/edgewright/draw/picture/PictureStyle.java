@@ -3,6 +3,7 @@ package edgewright.draw.picture;
 import edgewright.chart.Chart;
 import edgewright.chart.Colour;
 import edgewright.chart.HookHand;
+import edgewright.draw.grid.Rotation;
 import edgewright.draw.marks.MarkStyle;
 import edgewright.draw.paint.ColourMode;
 import edgewright.draw.paint.Palette;

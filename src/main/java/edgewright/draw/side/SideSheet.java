@@ -4,12 +4,12 @@ import static edgewright.texts.Arg.count;
 
 import edgewright.chart.Chart;
 import edgewright.chart.Side;
+import edgewright.draw.grid.CellRange;
 import edgewright.draw.marks.Emphasis;
 import edgewright.draw.marks.Mark;
 import edgewright.draw.paint.Area;
 import edgewright.draw.paint.Lettering;
 import edgewright.draw.paint.Shape;
-import edgewright.draw.picture.CellRange;
 import edgewright.draw.picture.Legend;
 import edgewright.draw.picture.PictureStyle;
 import edgewright.texts.Messages;

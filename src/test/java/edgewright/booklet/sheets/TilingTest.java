@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import edgewright.booklet.sheets.Tiling.Edge;
 import edgewright.booklet.sheets.Tiling.Tile;
 import edgewright.booklet.sheets.Tiling.Work;
-import edgewright.draw.picture.CellRange;
+import edgewright.draw.grid.CellRange;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;

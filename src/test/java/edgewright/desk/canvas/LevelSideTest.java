@@ -15,7 +15,7 @@ import edgewright.desk.work.ChartView;
 import edgewright.desk.work.Seeing;
 import edgewright.desk.work.Theme;
 import edgewright.desk.work.Workbench;
-import edgewright.draw.picture.Direction;
+import edgewright.draw.grid.Direction;
 import edgewright.texts.English;
 import java.awt.Graphics2D;
 import java.awt.Point;

@@ -2,7 +2,7 @@ package edgewright.desk.work;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import edgewright.draw.picture.Rotation;
+import edgewright.draw.grid.Rotation;
 import edgewright.texts.English;
 import java.nio.file.Path;
 import java.util.List;

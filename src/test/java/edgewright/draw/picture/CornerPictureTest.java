@@ -13,6 +13,8 @@ import edgewright.chart.Stitch;
 import edgewright.check.Checker;
 import edgewright.check.Severity;
 import edgewright.draw.EnglishStyle;
+import edgewright.draw.grid.CellRange;
+import edgewright.draw.grid.Rotation;
 import edgewright.draw.marks.Drawing;
 import edgewright.draw.marks.Emphasis;
 import edgewright.draw.marks.Layer;

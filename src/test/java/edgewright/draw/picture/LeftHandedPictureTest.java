@@ -9,6 +9,8 @@ import edgewright.chart.PerSide;
 import edgewright.chart.Place;
 import edgewright.chart.Section;
 import edgewright.draw.EnglishStyle;
+import edgewright.draw.grid.CellRange;
+import edgewright.draw.grid.Rotation;
 import edgewright.draw.marks.Drawing;
 import edgewright.draw.marks.Emphasis;
 import edgewright.draw.marks.Mark;

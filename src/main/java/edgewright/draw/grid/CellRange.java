@@ -1,4 +1,4 @@
-package edgewright.draw.picture;
+package edgewright.draw.grid;
 
 /**
  * A rectangle of cells of a drawing, counted as they are drawn, rotation included: columns from the left and rows from the top,

@@ -1,4 +1,4 @@
-package edgewright.draw.picture;
+package edgewright.draw.grid;
 
 /** How far a picture is rotated clockwise from the way it lies on the fabric, where it is the upper left one. */
 public enum Rotation {
@@ -22,22 +22,22 @@ public enum Rotation {
     }
 
     /** Whether the corner lies on the left of the drawing. */
-    boolean cornerLeft() {
+    public boolean cornerLeft() {
         return this == NONE || this == THREE_QUARTERS;
     }
 
     /** Whether the corner lies in the upper half of the drawing. */
-    boolean cornerAbove() {
+    public boolean cornerAbove() {
         return this == NONE || this == QUARTER;
     }
 
     /** Whether what lies level on the fabric stands upright, and the other way round. */
-    boolean isOnItsSide() {
+    public boolean isOnItsSide() {
         return this == QUARTER || this == THREE_QUARTERS;
     }
 
     /** Whether the arm that is worked to the corner lies level; else the other one does. */
-    boolean incomingArmIsHorizontal() {
+    public boolean incomingArmIsHorizontal() {
         return !isOnItsSide();
     }
 }

@@ -1,4 +1,4 @@
-package edgewright.draw.picture;
+package edgewright.draw.grid;
 
 /** A way to go on the drawing, as it is seen. */
 public enum Direction {
@@ -16,12 +16,12 @@ public enum Direction {
     }
 
     /** How many columns to the right one step goes. */
-    int columns() {
+    public int columns() {
         return columns;
     }
 
     /** How many rows down one step goes. */
-    int rows() {
+    public int rows() {
         return rows;
     }
 }
