@@ -20,7 +20,6 @@ import java.awt.Window;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Stream;
 import javax.swing.AbstractButton;
 import javax.swing.CellRendererPane;
@@ -38,9 +37,7 @@ import org.junit.jupiter.api.io.TempDir;
 class ClippedTextWindowTest {
     private static final int WIDTH_PX = 1024;
     private static final int HEIGHT_PX = 700;
-
-    /** Of the words that the invented language has for patterns, those in letters that English has, too. */
-    private static final Set<String> OWN_WORDS = Set.of("ead");
+    private static final String COLOUR = "#[0-9a-f]{6}";
 
     @TempDir
     private Path folder;
@@ -67,9 +64,8 @@ class ClippedTextWindowTest {
     void nothingIsCutOffOnASmallScreenInALongerLanguageAndNoWordIsEnglish() {
         assertThat(cutOff(LongLanguage.make(), TypeSize.PERCENT_100, false)).isEmpty();
         assertThat(shown.stream()
-                        .flatMap(text -> Stream.of(text.split("[^\\p{L}&]+")))
+                        .flatMap(text -> Stream.of(text.replaceAll(COLOUR, "").split("[^\\p{L}&]+")))
                         .filter(word -> word.length() > 2 && word.chars().noneMatch(c -> c > 127))
-                        .filter(word -> !OWN_WORDS.contains(word))
                         .distinct())
                 .isEmpty();
     }

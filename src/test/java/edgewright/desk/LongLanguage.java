@@ -26,7 +26,7 @@ final class LongLanguage {
     /** What is no text of a message: comments, keys, keystrokes, values and the heads of choices; or a word. */
     private static final Pattern PARTS = Pattern.compile(
             "^#.*$|^key-.* =.*$|^[A-Za-z][\\w-]* =|\\{[^{}]*?->|\\{[^{}]*\\}"
-                    + "|^\\s*\\*?\\[[^\\]]*\\]|https?:\\S+|(?<word>[A-Za-z&]{2,})",
+                    + "|^\\s*\\*?\\[[^\\]]*\\]|#\\w{6}|https?:\\S+|(?<word>[A-Za-z&]{2,})",
             Pattern.MULTILINE);
 
     private LongLanguage() {}

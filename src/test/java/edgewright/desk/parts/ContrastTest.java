@@ -66,6 +66,18 @@ class ContrastTest {
             "Edgewright.line on Panel.background",
             "Edgewright.accent on Edgewright.canvas");
 
+    /**
+     * What is told on the canvas by a line or a sign: rulers, what is lit, the ghost's errors; and the frame of the cursor and the
+     * axes of mirrors, which lie between lines of white.
+     */
+    private static final List<String> ON_CANVAS = List.of(
+            "Edgewright.quiet on Edgewright.canvas",
+            "Edgewright.quiet on Edgewright.paper",
+            "Edgewright.accent on Edgewright.canvas",
+            "Edgewright.accent on Edgewright.paper",
+            "Edgewright.error on Edgewright.canvas",
+            "Edgewright.error on Edgewright.paper");
+
     @AfterEach
     void light() {
         Look.setUp(Theme.LIGHT);
@@ -83,6 +95,14 @@ class ContrastTest {
     void inHighContrastSoDoesEveryLine(Theme theme) {
         Look.setUp(theme);
         assertThat(tooWeak(LINES, 3)).isEmpty();
+    }
+
+    @ParameterizedTest
+    @EnumSource(Theme.class)
+    void whatLiesOverTheChartStandsOutFromItsTableAndPaper(Theme theme) {
+        Look.setUp(theme);
+        assertThat(tooWeak(ON_CANVAS, 3)).isEmpty();
+        assertThat(contrast(colour("Edgewright.cursor"), Color.WHITE)).isGreaterThan(3);
     }
 
     private static List<String> tooWeak(List<String> pairs, double least) {
