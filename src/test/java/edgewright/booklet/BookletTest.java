@@ -144,7 +144,7 @@ class BookletTest {
         // the end.
         parts.sort(Comparator.comparing(part -> switch (part.kind()) {
             case TERMS -> PatternPart.Kind.ABBREVIATIONS;
-            case FINISHING -> PatternPart.Kind.COUNTS;
+            case COUNTS -> PatternPart.Kind.TECHNIQUES;
             default -> part.kind();
         }));
         try (ReadBack read = Published.read(chart, options)) {

@@ -293,11 +293,7 @@ public abstract class CellLayout {
         return (int) (up ? Math.ceil(cells) : Math.floor(cells));
     }
 
-    /**
-     * Stitches of a side that are drawn next to each other in a round, in working order, or the corner at its end.
-     *
-     * @param firstStitch which stitch of the side stands in the first cell; 0 for a corner
-     */
+    /** Stitches side by side in a round, in working order, or a corner; {@code firstStitch} is 0 for a corner. */
     private record Run(int round, Side side, int firstStitch, GridCell first, GridCell last) {}
 
     /** What is drawn of a round: each corner, and of each side as much as is drawn of it. */

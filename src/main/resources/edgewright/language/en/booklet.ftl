@@ -102,7 +102,7 @@ chart-read = One square is one stitch, and one ring of squares is one round, num
 chart-read-black = One square is one stitch, and one ring of squares is one round, numbered from the piece outwards. A hatched square shows the darkest yarn when the border is done, a white one another yarn; the mark on it says what to work. The letter at both ends of a round is its yarn.
 # After how a square is read, in one ink, where there are three yarns or more
 chart-letters = A white square bears the letter of the yarn that shows there, and a solid line parts areas of different yarns.
-chart-limbs = The chart shows one corner, with the side that is worked towards it and the side that is worked away from it. The bracket marks one repeat: work it as often as the side needs. On the upright side the signs are turned, so that down is always towards the middle of the piece. All four sides and all four corners are alike.
+chart-limbs = The chart shows one corner, with the side that is worked towards it and the side that is worked away from it. The bracket marks one repeat: work it as often as the side needs. The signs lie as their side does: down is always towards the middle of the piece. All four sides and all four corners are alike.
 # $kind: the corner, or a level side
 chart-alternative = Chart of { $kind ->
     [SIDE] one side

@@ -33,7 +33,9 @@ import org.junit.jupiter.api.Test;
 
 /** What is seen on the chart beside the chart itself: cursor, frame under the mouse, rings; and how large it all is. */
 class CanvasLookTest {
-    private static final int ERROR = Look.palette().error().rgb();
+    private static int error() {
+        return Look.palette().error().rgb();
+    }
 
     private final Workbench bench = new Workbench(
             Chart.blank(
@@ -100,7 +102,7 @@ class CanvasLookTest {
                 ring.grow(px, px);
                 for (int y = ring.y; y < ring.y + ring.height; y++) {
                     for (int x = ring.x; x < ring.x + ring.width; x++) {
-                        if ((elsewhere.getRGB(x, y) & 0xffffff) == ERROR) {
+                        if ((elsewhere.getRGB(x, y) & 0xffffff) == error()) {
                             red++;
                             hidden += standing.getRGB(x, y) == elsewhere.getRGB(x, y) ? 0 : 1;
                         }
