@@ -295,7 +295,8 @@ public final class PatternPages {
 
     /**
      * The chart after these strips. How a round is joined comes out of the facts, or of the rounds, and stands across the page
-     * between facts and chart, on the page of the facts or on the next, if else a page stayed under half and no page comes of it.
+     * between facts and chart, on the page of the facts or on the next, if else a page
+     * stayed under half, then none does, and no page comes of it.
      *
      * @param before changed if it does
      */
@@ -309,17 +310,17 @@ public final class PatternPages {
         List<ColumnSlice> words = set.get(BookletPart.WORDS);
         List<ColumnSlice> rounds = words.containsAll(joined) ? words.subList(joined.size(), words.size()) : words;
         List<ColumnSlice> without = joinedTo(before.subList(0, factsBegin), factsAlone);
-        double left = pages.mostLeftPt(joinedTo(before, chart));
-        if (left <= (1 - LEAST_FILLED) * setter.sheet().heightPt()) {
+        double least = (1 - LEAST_FILLED) * setter.sheet().heightPt();
+        if (pages.mostLeftPt(joinedTo(before, chart)) <= least) {
             return chart;
         }
         int most = pages(before, chart, words);
         Optional<List<ColumnSlice>> best = Optional.empty();
         for (List<ColumnSlice> across : List.of(joined, onNewPage(joined))) {
             List<ColumnSlice> between = joinedTo(across, chart(roomPt(joinedTo(without, across))));
-            double now = pages.mostLeftPt(joinedTo(without, between));
-            if (now < left && pages(without, between, rounds) <= most) {
-                left = now;
+            double left = pages.mostLeftPt(joinedTo(without, between));
+            if (left <= least && pages(without, between, rounds) <= most) {
+                least = left;
                 best = Optional.of(between);
             }
         }

@@ -27,6 +27,7 @@ import edgewright.words.technique.ToldTechnique;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -43,6 +44,8 @@ final class ToldPages {
     private final ChartLinks links;
     private final TermsTexts texts;
     private final OwnPages own;
+    /** One for each part, also where it is set twice to stand in one of two places: the list of contents knows no other. */
+    private final Map<Told, Anchor> anchors = new HashMap<>();
 
     ToldPages(
             TextSetter setter,
@@ -93,7 +96,9 @@ final class ToldPages {
         String title = told.terms().isPresent() && opening
                 ? says.text("terms-" + told.terms().get())
                 : headed(part.heading(), told.terms());
-        Anchor anchor = rounds ? links.rounds(told.terms().orElse(options.terms())) : new Anchor(title, 1);
+        Anchor anchor = rounds
+                ? links.rounds(told.terms().orElse(options.terms()))
+                : anchors.computeIfAbsent(told, each -> new Anchor(title, 1));
         if (part.kind() == PatternPart.Kind.TECHNIQUES) {
             return new TechniquePages(by, options).set(section, anchor, techniques(part));
         }
