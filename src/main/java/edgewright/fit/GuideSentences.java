@@ -1,6 +1,7 @@
 package edgewright.fit;
 
 import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.choice;
 import static edgewright.texts.Arg.commas;
 import static edgewright.texts.Arg.count;
 import static edgewright.texts.Arg.decimal;
@@ -8,6 +9,7 @@ import static edgewright.texts.Arg.number;
 
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
+import edgewright.chart.Terms;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
 import java.util.ArrayList;
@@ -83,7 +85,7 @@ public final class GuideSentences {
     /** How large the piece is with its border on, and what its edge will do, which is for the designer to know. */
     public List<String> of(FinishedSize size) {
         List<String> said = new ArrayList<>();
-        said.add(outer(size));
+        said.add(outer(size, Terms.UK));
         if (Math.abs(size.edgeToSpareMm()) >= LEAST_TO_SPARE_MM) {
             said.add(says.text(
                     size.edgeToSpareMm() > 0 ? "size-ruffles" : "size-cups",
@@ -92,10 +94,15 @@ public final class GuideSentences {
         return List.copyOf(said);
     }
 
-    /** How large the piece is with its border on. */
-    public String outer(FinishedSize size) {
+    /**
+     * How large the piece is with its border on.
+     *
+     * @param terms of the words around: inches lead in US terms, centimetres in UK terms
+     */
+    public String outer(FinishedSize size, Terms terms) {
         return says.text(
                 "size-outer",
+                choice("terms", terms),
                 decimal("border", cm(size.borderMm()), 1),
                 decimal("across", cm(size.outerAcrossMm()), 1),
                 decimal("down", cm(size.outerDownMm()), 1),

@@ -1,6 +1,7 @@
 package edgewright.booklet.maker;
 
 import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.choice;
 import static edgewright.texts.Arg.count;
 import static edgewright.texts.Arg.decimal;
 import static edgewright.texts.Arg.number;
@@ -24,6 +25,7 @@ import edgewright.fit.FinishedSize;
 import edgewright.fit.GuideSentences;
 import edgewright.fit.Inches;
 import edgewright.fit.Ratio;
+import edgewright.texts.Arg;
 import edgewright.texts.Messages;
 import edgewright.yarn.HookNames;
 import java.util.ArrayList;
@@ -55,8 +57,8 @@ final class SizePages {
     private final Chart chart;
     private final SideShape shape;
     private final Optional<Swatch> swatch;
-    /** Whether measures are given in inches too. */
-    private final boolean inches;
+    /** Whether US terms are told, be it beside others. */
+    private final boolean american;
 
     SizePages(TextSetter setter, WorksheetPlan plan) {
         this.setter = setter;
@@ -65,7 +67,7 @@ final class SizePages {
         this.chart = plan.chart();
         this.shape = chart.shape();
         this.swatch = chart.making().swatch();
-        this.inches = plan.options().telling().terms().inTurn().contains(Terms.US);
+        this.american = plan.options().telling().terms().inTurn().contains(Terms.US);
     }
 
     /** The counts with which a side comes out even in the counting round; around the size of the pattern, if it has one. */
@@ -122,10 +124,8 @@ final class SizePages {
         rounds.forEach(round ->
                 columns.add(round == 0 ? says.text("sizes-base") : says.text("sizes-round", number("round", round))));
         swatch.ifPresent(s -> {
-            columns.addAll(List.of(says.text("sizes-pieceCm"), says.text("sizes-outerCm")));
-            if (inches) {
-                columns.addAll(List.of(says.text("sizes-pieceIn"), says.text("sizes-outerIn")));
-            }
+            List<String> cm = List.of(says.text("sizes-pieceCm"), says.text("sizes-outerCm"));
+            columns.addAll(measures(cm, List.of(says.text("sizes-pieceIn"), says.text("sizes-outerIn"))));
         });
         List<List<String>> rows = new ArrayList<>();
         for (int repeats : repeats()) {
@@ -134,13 +134,10 @@ final class SizePages {
             swatch.ifPresent(s -> {
                 FinishedSize size =
                         FinishedSize.onStitches(PerSide.all(Math.max(1, shape.stitches(0, repeats))), last, s);
-                row.add(cm(size.acrossMm()));
-                row.add(cm(size.outerAcrossMm()));
-                if (inches) {
-                    Inches in = new Inches(setter.language());
-                    row.add(in.ofMm(size.acrossMm()));
-                    row.add(in.ofMm(size.outerAcrossMm()));
-                }
+                Inches in = new Inches(setter.language());
+                row.addAll(measures(
+                        List.of(cm(size.acrossMm()), cm(size.outerAcrossMm())),
+                        List.of(in.ofMm(size.acrossMm()), in.ofMm(size.outerAcrossMm()))));
             });
             rows.add(row);
         }
@@ -149,6 +146,11 @@ final class SizePages {
         strips.addAll(wide(setter, parent, swatch.isPresent() ? way + " " + says.text("sizes-bySwatch") : way));
         strips.addAll(table(parent, columns, rows));
         return strips;
+    }
+
+    /** What is given in centimetres and, where US terms are told, in inches: those first if no others are. */
+    private List<String> measures(List<String> cm, List<String> in) {
+        return plan.options().telling().terms().measures(cm, in);
     }
 
     /** Those of the pattern and their neighbours, or examples. */
@@ -171,6 +173,7 @@ final class SizePages {
         int rounds = chart.rounds().size();
         String by = says.text(
                 "sizes-swatch",
+                leading(),
                 shortest("stitches", measured.stitchesIn10Cm(), DIGITS),
                 shortest("rounds", measured.roundsIn10Cm(), DIGITS));
         List<PerSide<Integer>> sizes = plan.options().size().sizes();
@@ -197,12 +200,21 @@ final class SizePages {
     private String outer(PerSide<Integer> repeats, Swatch measured) {
         PerSide<Integer> base = chart.border().stitches(0, repeats).map(stitches -> Math.max(1, stitches));
         return new GuideSentences(setter.language())
-                .outer(FinishedSize.onStitches(base, chart.rounds().size(), measured));
+                .outer(
+                        FinishedSize.onStitches(base, chart.rounds().size(), measured),
+                        plan.options().telling().terms().measuring());
     }
 
     private String width(double mm) {
         return says.text(
-                "sizes-width", decimal("cm", mm / 10, 1), arg("inches", new Inches(setter.language()).ofMm(mm)));
+                "sizes-width",
+                leading(),
+                decimal("cm", mm / 10, 1),
+                arg("inches", new Inches(setter.language()).ofMm(mm)));
+    }
+
+    private Arg leading() {
+        return choice("terms", plan.options().telling().terms().measuring());
     }
 
     /** How the base round is picked up along the edges of a bare piece. */
@@ -213,8 +225,9 @@ final class SizePages {
             strips.addAll(apart(
                     setter,
                     parent,
-                    says.text("sizes-pickUp-rows", shortest("stitches", measured.stitchesIn10Cm(), DIGITS))));
-            List<String> columns = new ArrayList<>(List.of(says.text("sizes-pickUp-rowsIn10Cm")));
+                    says.text(
+                            "sizes-pickUp-rows", leading(), shortest("stitches", measured.stitchesIn10Cm(), DIGITS))));
+            List<String> columns = new ArrayList<>(List.of(says.text("sizes-pickUp-rowsIn10Cm", leading())));
             List<String> row = new ArrayList<>(List.of(says.text("sizes-pickUp-ratio")));
             for (int rows : PIECE_ROWS) {
                 Ratio ratio = Ratio.alongRows(rows, measured);
@@ -264,7 +277,7 @@ final class SizePages {
 
     private String backHook(HookSize hook) {
         var mm = shortest("mm", hook.mm(), 2);
-        Optional<String> name = inches ? HookNames.us(hook) : Optional.empty();
+        Optional<String> name = american ? HookNames.us(hook) : Optional.empty();
         return name.map(us -> says.text("sizes-back-hookUs", mm, arg("name", us)))
                 .orElseGet(() -> says.text("sizes-back-hook", mm));
     }

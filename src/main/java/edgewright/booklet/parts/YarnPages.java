@@ -13,7 +13,6 @@ import edgewright.booklet.page.Tag;
 import edgewright.booklet.page.TextSetter;
 import edgewright.chart.Chart;
 import edgewright.chart.PerSide;
-import edgewright.chart.Terms;
 import edgewright.chart.Yarn;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
@@ -47,8 +46,6 @@ public final class YarnPages {
     private final List<Amounts> amounts;
     private final boolean weighed;
     private final PrintedTerms terms;
-    /** Whether lengths are given in yards too. */
-    private final boolean yards;
 
     public YarnPages(TextSetter setter, Chart chart, BookletOptions options) {
         this.setter = setter;
@@ -77,7 +74,6 @@ public final class YarnPages {
                     .toList();
         }
         terms = options.telling().terms();
-        yards = terms.inTurn().contains(Terms.US);
         weighed = chart.yarns().stream().anyMatch(yarn -> yarn.ball().isPresent());
     }
 
@@ -122,10 +118,7 @@ public final class YarnPages {
     private List<String> heads() {
         List<String> heads = new ArrayList<>();
         for (String size : sizes) {
-            heads.add(says.text("yarn-metresOf", arg("size", size)));
-            if (yards) {
-                heads.add(says.text("yarn-yardsOf", arg("size", size)));
-            }
+            heads.addAll(lengthsOf(size));
             if (weighed) {
                 heads.add(says.text("yarn-gramsOf", arg("size", size)));
             }
@@ -134,10 +127,8 @@ public final class YarnPages {
     }
 
     private List<String> cells(Amounts.OfYarn yarn) {
-        List<String> cells = new ArrayList<>(List.of(roundedUp(yarn.metres())));
-        if (yards) {
-            cells.add(roundedUp(yarn.metres() / METRES_IN_A_YARD));
-        }
+        List<String> cells = new ArrayList<>(terms.measures(
+                List.of(roundedUp(yarn.metres())), List.of(roundedUp(yarn.metres() / METRES_IN_A_YARD))));
         if (weighed) {
             cells.add(yarn.grams().isPresent() ? roundedUp(yarn.grams().getAsDouble()) : says.text("yarn-unknown"));
         }
@@ -170,27 +161,28 @@ public final class YarnPages {
     private List<String> roundHeads() {
         List<String> columns = new ArrayList<>();
         for (String size : sizes) {
-            columns.add(says.text("yarn-metresOf", arg("size", size)));
-            if (yards) {
-                columns.add(says.text("yarn-yardsOf", arg("size", size)));
-            }
+            columns.addAll(lengthsOf(size));
         }
         if (oneSize) {
-            columns.addAll(List.of(says.text("yarn-metres"), says.text("yarn-soFar")));
-            if (yards) {
-                columns.addAll(List.of(says.text("yarn-yards"), says.text("yarn-yardsSoFar")));
-            }
+            columns.addAll(terms.measures(
+                    List.of(says.text("yarn-metres"), says.text("yarn-soFar")),
+                    List.of(says.text("yarn-yards"), says.text("yarn-yardsSoFar"))));
         }
         return columns;
     }
 
+    /** The heads of the columns for one of several sizes. */
+    private List<String> lengthsOf(String size) {
+        return terms.measures(
+                List.of(says.text("yarn-metresOf", arg("size", size))),
+                List.of(says.text("yarn-yardsOf", arg("size", size))));
+    }
+
     /** What a round takes and what was used by its end, on a piece of one size. */
     private List<String> lengths(Amounts.OfRound round) {
-        List<String> cells = new ArrayList<>(List.of(metres(round.metres()), metres(round.metresSoFar())));
-        if (yards) {
-            cells.addAll(List.of(yards(round.metres()), yards(round.metresSoFar())));
-        }
-        return cells;
+        return terms.measures(
+                List.of(metres(round.metres()), metres(round.metresSoFar())),
+                List.of(yards(round.metres()), yards(round.metresSoFar())));
     }
 
     /** What a round takes in each size. */
@@ -198,10 +190,7 @@ public final class YarnPages {
         List<String> cells = new ArrayList<>();
         for (Amounts size : amounts) {
             double metres = size.rounds().get(at).metres();
-            cells.add(metres(metres));
-            if (yards) {
-                cells.add(yards(metres));
-            }
+            cells.addAll(terms.measures(List.of(metres(metres)), List.of(yards(metres))));
         }
         return cells;
     }

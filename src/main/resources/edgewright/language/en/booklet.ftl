@@ -250,13 +250,27 @@ sizes-outerCm = Whole, cm
 sizes-pieceIn = Piece, in
 sizes-outerIn = Whole, in
 sizes-swatch-heading = Finished size
-sizes-swatch = The swatch has { $stitches } stitches and { $rounds } rounds in 10 cm (4 in).
+# $terms: whose measures lead, UK or US
+sizes-swatch = { $terms ->
+    [US] The swatch has { $stitches } stitches and { $rounds } rounds in 4 in (10 cm).
+   *[UK] The swatch has { $stitches } stitches and { $rounds } rounds in 10 cm (4 in).
+    }
 sizes-swatch-of = { $size }: { $outer }
-sizes-width = The border is { $cm } cm ({ $inches } in) wide.
+sizes-width = { $terms ->
+    [US] The border is { $inches } in ({ $cm } cm) wide.
+   *[UK] The border is { $cm } cm ({ $inches } in) wide.
+    }
 sizes-pickUp-heading = Picking up the base round
 sizes-pickUp = Along a row of stitches pick up one in each stitch. Along the ends of rows pick up as many as make the edge lie flat, in an even rhythm: one in every row where rows are low, three in every four where a row is a little higher than a stitch is wide, two or three in every row of tall stitches.
-sizes-pickUp-rows = With { $stitches } stitches in 10 cm (4 in), count the rows in 10 cm (4 in) of the piece:
-sizes-pickUp-rowsIn10Cm = Rows in 10 cm (4 in)
+# $terms: whose measures lead, UK or US
+sizes-pickUp-rows = { $terms ->
+    [US] With { $stitches } stitches in 4 in (10 cm), count the rows in 4 in (10 cm) of the piece:
+   *[UK] With { $stitches } stitches in 10 cm (4 in), count the rows in 10 cm (4 in) of the piece:
+    }
+sizes-pickUp-rowsIn10Cm = { $terms ->
+    [US] Rows in 4 in (10 cm)
+   *[UK] Rows in 10 cm (4 in)
+    }
 sizes-pickUp-ratio = Stitches in rows
 sizes-pickUp-in = { $stitches } in { $rows }
 sizes-back-heading = Back layer
@@ -279,14 +293,17 @@ yarn-unknown = –
 # $terms: UK, US or BOTH
 yarn-rounds-size = What each round takes, and how much of its yarn has been used by its end, in { $terms ->
     [UK] metres
+    [US] yards and metres
    *[other] metres and yards
     }, without the margin.
 yarn-rounds-sizes = What each round takes in each size, in { $terms ->
     [UK] metres
+    [US] yards and metres
    *[other] metres and yards
     }, without the margin.
 yarn-rounds-examples = What each round takes on the same examples, in { $terms ->
     [UK] metres
+    [US] yards and metres
    *[other] metres and yards
     }, without the margin.
 

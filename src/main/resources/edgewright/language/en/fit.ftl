@@ -139,8 +139,11 @@ pickUp-mark-length = { $stitches } by { $cm } cm
 pickUp-mark-rows = { $stitches } by row { $row }
 pickUp-mark-stitches = { $stitches } by stitch { $stitch }
 
-# In centimetres, and in inches as below.
-size-outer = The border is { $border } cm ({ $borderInches } in) wide. With it the piece measures { $across } by { $down } cm ({ $acrossInches } by { $downInches } in).
+# In centimetres, and in inches as below; which of them leads goes by the terms. $terms: UK or US
+size-outer = { $terms ->
+    [US] The border is { $borderInches } in ({ $border } cm) wide. With it the piece measures { $acrossInches } by { $downInches } in ({ $across } by { $down } cm).
+   *[UK] The border is { $border } cm ({ $borderInches } in) wide. With it the piece measures { $across } by { $down } cm ({ $acrossInches } by { $downInches } in).
+    }
 size-ruffles = The last round is { $cm } cm too long for each side of the piece: the edge may ruffle.
 size-cups = The last round is { $cm } cm too short for each side of the piece: the corners may cup.
 
