@@ -1,16 +1,25 @@
 package edgewright.booklet;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import edgewright.booklet.ReadBack.Heard;
 import edgewright.booklet.choice.BookletOptions;
 import edgewright.booklet.choice.Edition;
 import edgewright.booklet.choice.PrintingNotice;
+import edgewright.booklet.choice.Progress;
 import edgewright.booklet.own.OwnFiles;
+import edgewright.booklet.page.PageItem;
+import edgewright.booklet.page.PageLayout;
+import edgewright.booklet.page.TextSetter;
+import edgewright.booklet.page.TextStyles;
+import edgewright.booklet.page.YarnChips;
+import edgewright.booklet.press.PrintedFile;
 import edgewright.chart.Chart;
 import edgewright.chart.OwnMatter;
 import edgewright.chart.OwnSection;
 import edgewright.chart.Photo;
+import edgewright.check.Checker;
 import edgewright.testing.Pictures;
 import edgewright.texts.English;
 import java.io.IOException;
@@ -111,6 +120,54 @@ class OwnMatterInPrintTest {
             assertThat(read.texts("Link")).contains("the studio (https://saltmarsh.example/reed)");
             assertThat(read.texts("P")).contains("<b>As typed</b>", "The sea wall", "Reeds");
             assertThat(read.texts("Lbl")).contains("\u2013 ", "1. ");
+        }
+    }
+
+    @Test
+    void photographsOfTheGalleryStandInTheMiddleOfThePage() throws IOException {
+        OwnMatter gallery = OwnMatter.NONE.withPhotos(List.of(
+                new Photo("shore.jpg", "A shore", "", Photo.At.GALLERY),
+                new Photo("reed.jpg", "Reeds", "Reeds", Photo.At.GALLERY),
+                new Photo("shore.jpg", "The shore again", "", Photo.At.GALLERY)));
+        BookletOptions options = options();
+        OwnFiles.Read read =
+                (OwnFiles.Read) OwnFiles.read(gallery, folder.resolve("reed-bank.border.json"), Optional.empty());
+        Chart chart = Published.sample("reed-bank").withOwn(gallery);
+        List<PageItem.Photo> shown = new ArrayList<>();
+        PageLayout sheet = PageLayout.of(options.paper(), options.edition());
+        try (PrintedFile file = new PrintedFile("en")) {
+            TextSetter setter = new TextSetter(
+                    sheet,
+                    TextStyles.of(file.typefaces(), sheet),
+                    new YarnChips(chart, sheet, options.edition()),
+                    options.language());
+            new PatternPages(setter, chart, options.with(read.matter()), Checker.check(chart), Progress.NONE)
+                    .strips().stream()
+                            .flatMap(strip -> strip.pieces().stream())
+                            .flatMap(piece -> piece.inks().stream())
+                            .filter(PageItem.Photo.class::isInstance)
+                            .map(PageItem.Photo.class::cast)
+                            .forEach(shown::add);
+        }
+        assertThat(shown)
+                .hasSize(3)
+                .allSatisfy(photo ->
+                        assertThat(photo.xPt() + photo.widthPt() / 2).isEqualTo(sheet.widthPt() / 2, within(0.01)));
+    }
+
+    /** A screen reader has letters that no face here has, so an alternative is kept as it was written and not complained of. */
+    @Test
+    void alternativesAreKeptInLettersThatNoFaceHas() throws IOException {
+        List<Photo> photos = List.of(new Photo("shore.jpg", "The \u6f6e at dusk", "", Photo.At.GALLERY));
+        OwnMatter own = OwnMatter.NONE.withPhotos(photos);
+        Chart chart = Published.sample("reed-bank").withOwn(own);
+        BookletOptions options = options();
+        OwnFiles.Read files =
+                (OwnFiles.Read) OwnFiles.read(own, folder.resolve("reed-bank.border.json"), Optional.empty());
+        BookletOptions with = options.with(files.matter());
+        assertThat(Booklet.unprinted(chart, with)).isEmpty();
+        try (ReadBack read = Published.read(chart, with)) {
+            assertThat(read.texts("Figure")).contains("The \u6f6e at dusk");
         }
     }
 

@@ -26,7 +26,7 @@ import java.util.Set;
  * first page, the first section before the pattern, photographs beside parts of it, then the other sections and the gallery.
  */
 public final class OwnPages {
-    /** Two photographs of the gallery share a page. */
+    /** Two photographs of the gallery share a page, each in the middle, so that an odd one stands well too. */
     private static final double GALLERY_SHARE = 0.4;
 
     private static final double BESIDE_SHARE = 0.28;
@@ -121,7 +121,7 @@ public final class OwnPages {
                 setter.partHeading(section, new Anchor(setter.says().text("own-gallery"), 1)));
         for (int i = 0; i < gallery.size(); i++) {
             List<ColumnSlice> photo =
-                    photos.set(section, gallery.get(i), 0, sheet.widthPt(), GALLERY_SHARE * sheet.heightPt(), false);
+                    photos.set(section, gallery.get(i), 0, sheet.widthPt(), GALLERY_SHARE * sheet.heightPt(), true);
             strips.addAll(i == 0 ? photo : OwnTextSetter.spaced(photo, sheet.linePt()));
         }
         return strips;
