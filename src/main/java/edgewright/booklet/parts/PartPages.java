@@ -34,6 +34,7 @@ public final class PartPages implements TextBlockPrinter {
     private final List<ColumnSlice> strips = new ArrayList<>();
     private int headingStrips;
     private int yarnsSeen;
+    private int roundsSet;
     private Tag list;
     /** Whether the last line holds one short entry, with room for another. */
     private boolean endsShort;
@@ -154,6 +155,11 @@ public final class PartPages implements TextBlockPrinter {
     }
 
     private void round(IntStream numbers, String name, List<LabelledEntries.Line> lines) {
+        roundsSet++;
+        if (roundsSet == 2) {
+            // Under the heading there are two rounds, or it goes to the next page with the first.
+            strips.set(strips.size() - 1, strips.get(strips.size() - 1).breaking(ColumnSlice.Break.NEVER));
+        }
         List<Yarn> yarns = numbers.filter(number -> number > 0)
                 .mapToObj(chart::yarnOf)
                 .distinct()

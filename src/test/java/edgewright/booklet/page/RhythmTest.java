@@ -55,6 +55,7 @@ class RhythmTest {
         assertThat(offTheGrid(set.pages(), set.sheet())).isEmpty();
         assertThat(set.boldAtTheFoot()).isEmpty();
         assertThat(set.lonelyLines()).isEmpty();
+        assertThat(set.roundsAlone()).isEmpty();
     }
 
     /** Lines that stand on no grid that begins with a first line of running text. Numbers on a picture are not read. */

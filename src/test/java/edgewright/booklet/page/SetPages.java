@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -74,6 +75,45 @@ record SetPages(List<List<Placed>> pages, PageLayout sheet, TextStyles styles) {
             }
         });
         return found.stream().sorted().toList();
+    }
+
+    /** Pages that end with a heading over rounds in words and no more than one of them, though others follow. */
+    List<String> roundsAlone() {
+        List<Tag> all = pages.stream().flatMap(page -> titles(page).stream()).toList();
+        List<String> found = new ArrayList<>();
+        for (int page = 0; page < pages.size(); page++) {
+            List<Tag> titles = titles(pages.get(page));
+            int end = titles.size();
+            boolean oneUnder = end > 1
+                    && titles.get(end - 1).role() == StructureRole.H3
+                    && titles.get(end - 2).role() == StructureRole.H2
+                    && heading(titles.get(end - 2)).startsWith("Rounds");
+            int next = end == 0 ? 0 : all.indexOf(titles.get(end - 1)) + 1;
+            if (oneUnder && next < all.size() && all.get(next).role() == StructureRole.H3) {
+                found.add("page " + (page + 1));
+            }
+        }
+        return found;
+    }
+
+    /** The headings on a page and the titles of its rounds, each once. */
+    private static List<Tag> titles(List<Placed> page) {
+        return page.stream()
+                .flatMap(placed -> placed.strip().pieces().stream())
+                .flatMap(piece -> piece.tag().stream())
+                .filter(tag -> tag.role() == StructureRole.H2 || tag.role() == StructureRole.H3)
+                .distinct()
+                .toList();
+    }
+
+    private String heading(Tag tag) {
+        return pages.stream()
+                .flatMap(List::stream)
+                .filter(placed -> placed.strip().pieces().stream()
+                        .anyMatch(piece -> piece.tag().equals(Optional.of(tag))))
+                .map(placed -> text(words(placed.strip())))
+                .findFirst()
+                .orElseThrow();
     }
 
     /** What is read; numbers on a picture are not. */
