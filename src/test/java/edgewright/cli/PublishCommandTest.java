@@ -153,6 +153,20 @@ class PublishCommandTest {
     }
 
     @Test
+    void eachRoundByItselfIsAskedForAsSuch() throws IOException {
+        Path chart = Path.of("sample-charts/mooring-rope.border.json");
+        Path alike = folder.resolve("alike.pdf");
+        Path each = folder.resolve("each.pdf");
+        run("publish", chart, "--to", alike, "--parts", "words");
+        run("publish", chart, "--to", each, "--parts", "words", "--each-round");
+        try (PDDocument together = Loader.loadPDF(alike.toFile());
+                PDDocument apart = Loader.loadPDF(each.toFile())) {
+            assertThat(text(together)).contains("Rounds 1 to 3", "(Tar, Hemp, Tar)", "as round 4");
+            assertThat(text(apart)).contains("Round 1 (Tar)", "Round 3 (Tar)").doesNotContain("Rounds 1", "as round");
+        }
+    }
+
+    @Test
     void theWorkbookIsASecondFileOfWhatThePatternLeavesOut() throws IOException {
         Path to = folder.resolve("posts.pdf");
         Path workbook = folder.resolve("posts-workbook.pdf");

@@ -125,6 +125,10 @@ class GuidePagesTest {
                     assertThat(rows(blocks.get(round - 1)).contains(plain(String.join(" ", said))))
                             .as("round " + round)
                             .isEqualTo(!said.isEmpty());
+                    // A round without long stitches has no line to look for, not even an empty one.
+                    assertThat(texts(blocks.get(round - 1), "Lbl").contains("Look for"))
+                            .as("round " + round)
+                            .isEqualTo(!said.isEmpty());
                 }
             }
         }
