@@ -127,6 +127,48 @@ class PhotocopyTest {
         }
     }
 
+    /**
+     * Three yarns and more have their ids in the squares, which are smaller the longer they are. Five ids of two letters, or three of
+     * three that begin alike, are no longer told apart on such a copy.
+     */
+    @Test
+    void ids_of_two_letters_are_read_from_the_copy_of_a_copy() {
+        Chart chart = named(inYarns(REEDS, 3), List.of("MC", "C1", "C2"));
+        assertThat(misread(chart, style(HookHand.RIGHT), UnaryOperator.identity()))
+                .isEmpty();
+    }
+
+    /** The chart with these ids, none of which it has yet, for its yarns in their order. */
+    private static Chart named(Chart chart, List<String> ids) {
+        List<Yarn> yarns = new ArrayList<>();
+        for (Yarn yarn : chart.yarns()) {
+            yarns.add(new Yarn(ids.get(yarns.size()), yarn.name(), yarn.colour()));
+        }
+        List<Yarn> both = new ArrayList<>(chart.yarns());
+        both.addAll(yarns);
+        Chart renamed = chart.withYarns(both);
+        for (int round = 1; round <= chart.rounds().size(); round++) {
+            int yarn = chart.yarns().indexOf(chart.yarnOf(round));
+            renamed = renamed.withRound(round, chart.round(round).withYarn(ids.get(yarn)));
+        }
+        return renamed.withYarns(yarns);
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {2, 3, 5})
+    void stems_are_read_too_where_they_lie_over_the_squares_below(int yarns) {
+        PictureStyle stems = style(HookHand.RIGHT).withMarkStyle(MarkStyle.STEMS);
+        assertThat(misread(inYarns(REEDS, yarns), stems, UnaryOperator.identity()))
+                .isEmpty();
+    }
+
+    @Test
+    void stems_that_are_too_thin_are_noticed() {
+        PictureStyle stems = style(HookHand.RIGHT).withMarkStyle(MarkStyle.STEMS);
+        UnaryOperator<Mark> thin = mark -> mark.kind() == MarkKind.of(Stitch.LONG) ? withLines(mark, 0.2) : mark;
+        assertThat(misread(REEDS, stems, thin)).isNotEmpty();
+    }
+
     @Test
     void a_mark_that_is_too_thin_is_lost_in_the_copy_and_noticed() {
         UnaryOperator<Mark> thin = mark -> mark.kind() == MarkKind.BACK_LOOP ? withLines(mark, 0.25) : mark;

@@ -43,8 +43,12 @@ final class SquaresOnCopy {
     }
 
     private final Chart chart;
+    private final MarkStyle style;
     private final CellLayout layout;
     private final boolean[][] copy;
+    /** Long stitches whose stems lie over the squares below them. */
+    private final List<Stitch> stems;
+
     private final Map<String, YarnSign> signs;
     private final double dotMm = 25.4 / Photocopy.DPI;
 
@@ -56,9 +60,17 @@ final class SquaresOnCopy {
         this.layout = layout;
         this.copy = copy;
         this.signs = YarnSign.of(chart);
-        if (style.markStyle() != MarkStyle.SQUARES) {
-            throw new IllegalArgumentException("long stitches of other squares lie over those that are read");
-        }
+        this.style = style.markStyle();
+        this.stems = this.style == MarkStyle.SQUARES
+                ? List.of()
+                : layout.cellsNear(layout.area(), 0).stream()
+                        .filter(DrawnCell.OfStitch.class::isInstance)
+                        .map(DrawnCell.OfStitch.class::cast)
+                        .filter(cell -> cell.round() > 0)
+                        .map(cell -> chart.stitch(cell.place()))
+                        .filter(Stitch::coversStitchBelow)
+                        .distinct()
+                        .toList();
     }
 
     List<String> misread() {
@@ -81,7 +93,7 @@ final class SquaresOnCopy {
         }
         Place place = stitch.place();
         int shown = chart.shownRound(place);
-        boolean bare = shown != place.round() && chart.stitch(place) == Stitch.BACK_LOOP;
+        boolean bare = style == MarkStyle.SQUARES && shown != place.round() && chart.stitch(place) == Stitch.BACK_LOOP;
         return new Said(
                 bare ? Optional.empty() : Optional.of(chart.stitch(place)),
                 signs.get(chart.round(shown).yarn()),
@@ -131,29 +143,79 @@ final class SquaresOnCopy {
                         frame.outYMm());
                 squaresAt(new Area(right * dotMm, down * dotMm, cellMm, cellMm), between, above)
                         .forEach((said, dots) -> squares.computeIfAbsent(said, key -> new ArrayList<>())
-                                .add(dots));
+                                .addAll(dots));
             }
         }
         return squares;
     }
 
-    private Map<Said, boolean[][]> squaresAt(Area square, Frame frame, boolean above) {
-        double cellMm = square.widthMm();
-        StitchShapes marks = new StitchShapes(frame, cellMm, ColourMode.BLACK, MarkStyle.SQUARES);
-        Map<Said, boolean[][]> squares = new HashMap<>();
+    private Map<Said, List<boolean[][]>> squaresAt(Area square, Frame frame, boolean above) {
+        StitchShapes marks = shapes(frame, square);
+        Map<Said, List<boolean[][]>> squares = new HashMap<>();
+        List<List<Shape>> over = over(frame, square);
         for (YarnSign sign : signs.values()) {
             List<Shape> ground = sign.in(square, frame);
-            squares.put(new Said(Optional.empty(), sign, false), dots(square, ground));
+            squares.put(new Said(Optional.empty(), sign, false), dots(square, ground, over));
             for (Stitch stitch : Stitch.values()) {
                 List<Shape> shapes = new ArrayList<>(ground);
                 shapes.addAll(marks.of(stitch, Palette.BLACK.ink(), Palette.BLACK.paper(), stitch.roundsDown()));
-                squares.put(new Said(Optional.of(stitch), sign, false), dots(square, shapes));
+                squares.put(new Said(Optional.of(stitch), sign, false), dots(square, shapes, over));
             }
         }
         List<Shape> chains = new ArrayList<>(YarnSign.BLANK.in(square));
         chains.addAll(StitchShapes.cornerChains(square, above, chart.corner().chains(), Palette.BLACK.ink()));
-        squares.put(new Said(Optional.empty(), YarnSign.BLANK, true), dots(square, chains));
+        squares.put(new Said(Optional.empty(), YarnSign.BLANK, true), dots(square, chains, overCorner(square)));
         return squares;
+    }
+
+    private StitchShapes shapes(Frame frame, Area square) {
+        return new StitchShapes(frame, square.widthMm(), ColourMode.BLACK, style);
+    }
+
+    /** Nothing, or what a long stitch that stands further out has in this square: its stem, or its foot. */
+    private List<List<Shape>> over(Frame frame, Area square) {
+        List<List<Shape>> over = new ArrayList<>(List.of(List.of()));
+        for (Stitch stitch : stems) {
+            for (int down = 1; down <= stitch.roundsDown(); down++) {
+                Frame further = new Frame(
+                        frame.xMm(0, down),
+                        frame.yMm(0, down),
+                        frame.alongXMm(),
+                        frame.alongYMm(),
+                        frame.outXMm(),
+                        frame.outYMm());
+                over.add(shapes(further, square)
+                        .of(stitch, Palette.BLACK.ink(), Palette.BLACK.paper(), stitch.roundsDown()));
+            }
+        }
+        return over;
+    }
+
+    /** In the chains of a corner long stitches of both its sides may have their feet. */
+    private List<List<Shape>> overCorner(Area square) {
+        List<List<Shape>> over = new ArrayList<>(List.of(List.of()));
+        for (int quarters = 0; quarters < 4; quarters++) {
+            Frame frame = Frame.of(quarters, square.middleXMm(), square.middleYMm(), square.widthMm());
+            for (List<Shape> before : List.copyOf(over)) {
+                over(frame, square).stream().filter(shapes -> !shapes.isEmpty()).forEach(shapes -> {
+                    List<Shape> both = new ArrayList<>(before);
+                    both.addAll(shapes);
+                    over.add(both);
+                });
+            }
+        }
+        return over;
+    }
+
+    /** The square with each of these over it. */
+    private static List<boolean[][]> dots(Area square, List<Shape> shapes, List<List<Shape>> over) {
+        List<boolean[][]> dots = new ArrayList<>();
+        for (List<Shape> each : over) {
+            List<Shape> all = new ArrayList<>(shapes);
+            all.addAll(each);
+            dots.add(dots(square, all));
+        }
+        return dots;
     }
 
     private static boolean[][] dots(Area square, List<Shape> shapes) {
