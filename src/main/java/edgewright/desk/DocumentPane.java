@@ -162,7 +162,7 @@ final class DocumentPane extends JPanel {
 
     /** Takes on the look of the desk, which may have changed while this was not part of the window. */
     void lookAgain() {
-        if (looks != desk.settings().looks()) {
+        if (!looks.equals(desk.settings().looks())) {
             Look.renew(this);
             looks = desk.settings().looks();
         }
@@ -174,7 +174,7 @@ final class DocumentPane extends JPanel {
                 rounds.getLayout().minimumLayoutSize(rounds).width,
                 yarns.getLayout().minimumLayoutSize(yarns).width);
         side.setMinimumSize(new Dimension(Math.max(298, least), 100));
-        side.getParent().doLayout();
+        side.revalidate();
     }
 
     /** Comes to the front: the keys are where they were when it was there last. */

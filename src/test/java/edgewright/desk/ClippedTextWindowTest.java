@@ -20,6 +20,7 @@ import java.awt.Window;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
 import javax.swing.AbstractButton;
 import javax.swing.CellRendererPane;
@@ -28,6 +29,7 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JMenuItem;
 import javax.swing.JViewport;
+import javax.swing.MenuElement;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -70,6 +72,36 @@ class ClippedTextWindowTest {
                 .isEmpty();
     }
 
+    @Test
+    void lettersAreAsLargeAsTheyAreChosenAtOnceAlsoInWhatIsFolded() {
+        DeskFrame desk = WindowParts.shownDesk(folder);
+        Component rounds = WindowParts.named(desk, "rounds");
+        float before = execute(() -> rounds.getFont().getSize2D());
+        execute(() -> {
+            parts(desk).stream()
+                    .filter(part -> part instanceof KeptSplit && "sideSplit".equals(part.getName()))
+                    .forEach(split -> ((KeptSplit) split).fold(true));
+            item(desk.getJMenuBar(), "menu.typeSize.PERCENT_200").doClick();
+        });
+        Component folded = WindowParts.named(desk, "sideSplit.line");
+        assertThat(execute(() -> List.of(
+                        rounds.getFont().getSize2D() / before,
+                        desk.getJMenuBar().getFont().getSize2D() / before)))
+                .containsExactly(2f, 2f);
+        assertThat(execute(() -> folded.getMinimumSize().width)).isGreaterThan(50);
+        assertThat(new Settings(folder.resolve("desk.properties")).looks())
+                .isEqualTo(new Looks(Theme.LIGHT, TypeSize.PERCENT_200));
+        execute(desk::dispose);
+    }
+
+    private static JMenuItem item(MenuElement in, String name) {
+        return Stream.of(in.getSubElements())
+                .map(inner -> name.equals(inner.getComponent().getName()) ? (JMenuItem) inner : item(inner, name))
+                .filter(Objects::nonNull)
+                .findFirst()
+                .orElse(null);
+    }
+
     private List<String> cutOff(Language language, TypeSize size, boolean folded) {
         Settings settings = new Settings(folder.resolve("desk.properties"));
         DeskFrame desk = execute(() -> {
@@ -88,7 +120,9 @@ class ClippedTextWindowTest {
             }
             List<String> found = new ArrayList<>();
             for (Window window : windows) {
-                if (folded && window != desk || window.getName().equals("publish") && language != English.LANGUAGE) {
+                boolean isBeside = folded && !window.getName().equals("desk");
+                boolean isLong = window.getName().equals("publish") && !language.equals(English.LANGUAGE);
+                if (isBeside || isLong) {
                     // With large letters the desk alone is looked at; beside the preview a long form has no room.
                     continue;
                 }

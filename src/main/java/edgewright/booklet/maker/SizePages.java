@@ -25,7 +25,6 @@ import edgewright.fit.FinishedSize;
 import edgewright.fit.GuideSentences;
 import edgewright.fit.Inches;
 import edgewright.fit.Ratio;
-import edgewright.texts.Arg;
 import edgewright.texts.Messages;
 import edgewright.yarn.HookNames;
 import java.util.ArrayList;
@@ -173,7 +172,7 @@ final class SizePages {
         int rounds = chart.rounds().size();
         String by = says.text(
                 "sizes-swatch",
-                leading(),
+                choice("terms", measuring()),
                 shortest("stitches", measured.stitchesIn10Cm(), DIGITS),
                 shortest("rounds", measured.roundsIn10Cm(), DIGITS));
         List<PerSide<Integer>> sizes = plan.options().size().sizes();
@@ -202,19 +201,20 @@ final class SizePages {
         return new GuideSentences(setter.language())
                 .outer(
                         FinishedSize.onStitches(base, chart.rounds().size(), measured),
-                        plan.options().telling().terms().measuring());
+                        measuring());
     }
 
     private String width(double mm) {
         return says.text(
                 "sizes-width",
-                leading(),
+                choice("terms", measuring()),
                 decimal("cm", mm / 10, 1),
                 arg("inches", new Inches(setter.language()).ofMm(mm)));
     }
 
-    private Arg leading() {
-        return choice("terms", plan.options().telling().terms().measuring());
+    /** The terms whose measures lead. */
+    private Terms measuring() {
+        return plan.options().telling().terms().measuring();
     }
 
     /** How the base round is picked up along the edges of a bare piece. */
@@ -226,8 +226,8 @@ final class SizePages {
                     setter,
                     parent,
                     says.text(
-                            "sizes-pickUp-rows", leading(), shortest("stitches", measured.stitchesIn10Cm(), DIGITS))));
-            List<String> columns = new ArrayList<>(List.of(says.text("sizes-pickUp-rowsIn10Cm", leading())));
+                            "sizes-pickUp-rows", choice("terms", measuring()), shortest("stitches", measured.stitchesIn10Cm(), DIGITS))));
+            List<String> columns = new ArrayList<>(List.of(says.text("sizes-pickUp-rowsIn10Cm", choice("terms", measuring()))));
             List<String> row = new ArrayList<>(List.of(says.text("sizes-pickUp-ratio")));
             for (int rows : PIECE_ROWS) {
                 Ratio ratio = Ratio.alongRows(rows, measured);
