@@ -199,9 +199,7 @@ final class SizePages {
     private String outer(PerSide<Integer> repeats, Swatch measured) {
         PerSide<Integer> base = chart.border().stitches(0, repeats).map(stitches -> Math.max(1, stitches));
         return new GuideSentences(setter.language())
-                .outer(
-                        FinishedSize.onStitches(base, chart.rounds().size(), measured),
-                        measuring());
+                .outer(FinishedSize.onStitches(base, chart.rounds().size(), measured), measuring());
     }
 
     private String width(double mm) {
@@ -226,8 +224,11 @@ final class SizePages {
                     setter,
                     parent,
                     says.text(
-                            "sizes-pickUp-rows", choice("terms", measuring()), shortest("stitches", measured.stitchesIn10Cm(), DIGITS))));
-            List<String> columns = new ArrayList<>(List.of(says.text("sizes-pickUp-rowsIn10Cm", choice("terms", measuring()))));
+                            "sizes-pickUp-rows",
+                            choice("terms", measuring()),
+                            shortest("stitches", measured.stitchesIn10Cm(), DIGITS))));
+            List<String> columns =
+                    new ArrayList<>(List.of(says.text("sizes-pickUp-rowsIn10Cm", choice("terms", measuring()))));
             List<String> row = new ArrayList<>(List.of(says.text("sizes-pickUp-ratio")));
             for (int rows : PIECE_ROWS) {
                 Ratio ratio = Ratio.alongRows(rows, measured);
