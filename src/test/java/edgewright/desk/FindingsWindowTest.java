@@ -80,8 +80,8 @@ class FindingsWindowTest {
             until(
                     "it is done",
                     () -> findings() < before
-                            && execute(
-                                    () -> desk.bench().chart() == desk.bench().worked()));
+                            && execute(() ->
+                                    desk.bench().chart().equals(desk.bench().worked())));
             robot.moveMouse(desk.canvas());
         }
         Chart mended = execute(() -> desk.bench().chart());
@@ -100,14 +100,16 @@ class FindingsWindowTest {
                 "its remedies are known",
                 () -> execute(() -> desk.front().findings().canMend(1)));
         robot.focusAndWaitForFocusGain(named(desk, "remedy1"));
-        until("the keys on the button show it", () -> execute(() -> desk.bench().chart() != flawed));
+        until(
+                "the keys on the button show it",
+                () -> execute(() -> !desk.bench().chart().equals(flawed)));
         assertThat(execute(() -> desk.bench().hasUnsavedWork())).isFalse();
         press(KeyEvent.VK_DOWN);
         until("the next one is shown", () -> focused().equals("remedy2"));
         robot.moveMouse(named(desk, "remedy1"));
         robot.moveMouse(desk.canvas());
         robot.focusAndWaitForFocusGain(desk.canvas());
-        until("it is taken back", () -> execute(() -> desk.bench().chart() == flawed));
+        until("it is taken back", () -> execute(() -> desk.bench().chart().equals(flawed)));
         assertThat(execute(() -> desk.bench().undoName())).isEmpty();
         assertThat(execute(() -> desk.bench().redoName())).isEmpty();
     }
