@@ -97,17 +97,18 @@ class RingPlanTest {
                             .anyMatch(area -> area.grown(0.17 * CELL_MM).touches(inner))) {
                         found.add(one.number() + " on ring " + other.number());
                     }
-                    if (one != other && other.plate().filter(inner::touches).isPresent()) {
+                    if (!one.equals(other)
+                            && other.plate().filter(inner::touches).isPresent()) {
                         found.add(one.number() + " on number " + other.number());
                     }
-                    if (one != other
+                    if (!one.equals(other)
                             && other.leader()
                                     .filter(line -> crosses(line, inner))
                                     .isPresent()) {
                         found.add("line of " + other.number() + " on number " + one.number());
                     }
                 });
-                if (one != other
+                if (!one.equals(other)
                         && other.leader()
                                 .filter(line -> one.areas().stream().anyMatch(area -> crosses(line, area)))
                                 .isPresent()) {
