@@ -158,7 +158,7 @@ public final class PartPages implements TextBlockPrinter {
         roundsSet++;
         if (roundsSet == 2) {
             // Under the heading there are two rounds, or it goes to the next page with the first.
-            strips.set(strips.size() - 1, strips.get(strips.size() - 1).breaking(ColumnSlice.Break.NEVER));
+            strips.set(strips.size() - 1, strips.get(strips.size() - 1).breaking(ColumnSlice.Break.UNWELCOME));
         }
         List<Yarn> yarns = numbers.filter(number -> number > 0)
                 .mapToObj(chart::yarnOf)
