@@ -103,6 +103,7 @@ public final class StatusLine extends JPanel {
     public void offering(DeskAction... actions) {
         for (DeskAction action : actions) {
             JButton button = Forms.button(action);
+            button.setMnemonic(0);
             button.setVisible(false);
             offers.add(button);
             add(button);

@@ -40,6 +40,9 @@ import net.miginfocom.layout.PlatformDefaults;
  * and measures lie in {@code edgewright/desk/look}; the typeface comes with the program, never from the machine.
  */
 public final class Look {
+    /** The desk is denser than other windows: 13 where those have 14. */
+    private static final double SHARE_OF_MACHINE = 13.0 / 14;
+
     private static final String FOREGROUND = "Edgewright.foreground";
     private static final String BACKGROUND = "Edgewright.background";
     private static final float USUAL_FONT_PX = 13;
@@ -65,8 +68,9 @@ public final class Look {
 
     /** Gives every window, open or still to come, this look. */
     public static void setUp(Looks looks) {
-        FlatLaf.setGlobalExtraDefaults(
-                Map.of("defaultFont", looks.size().percent() + "% \"" + FlatInterFont.FAMILY + "\""));
+        FlatLaf.setGlobalExtraDefaults(Map.of(
+                "defaultFont",
+                Math.round(looks.size().percent() * SHARE_OF_MACHINE) + "% \"" + FlatInterFont.FAMILY + "\""));
         FlatInterFont.installLazy();
         FlatLaf.setPreferredFontFamily(FlatInterFont.FAMILY);
         FlatLaf.setPreferredSemiboldFontFamily(FlatInterFont.FAMILY_SEMIBOLD);
