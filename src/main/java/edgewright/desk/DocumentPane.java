@@ -42,7 +42,7 @@ import net.miginfocom.swing.MigLayout;
 final class DocumentPane extends JPanel {
     private static final int FINDINGS_PX = 310;
     private static final int SIDE_PX = 326;
-    private static final int WORDS_PX = 132;
+    private static final int WORDS_PX = 168;
     private static final int YARNS_PX = 286;
 
     private final transient Document document;

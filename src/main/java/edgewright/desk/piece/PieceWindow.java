@@ -109,7 +109,7 @@ public final class PieceWindow extends JDialog {
                         KeyStroke.getKeyStroke("ESCAPE"),
                         JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
         setSize(Look.onScreen(owner, WIDTH_PX, HEIGHT_PX));
-        setMinimumSize(new Dimension(980, 620));
+        setMinimumSize(new Dimension(1020, 620));
         setLocationRelativeTo(owner);
     }
 
