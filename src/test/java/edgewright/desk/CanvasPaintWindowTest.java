@@ -11,7 +11,6 @@ import edgewright.chart.Stitch;
 import edgewright.file.ChartFiles;
 import edgewright.file.ReadResult;
 import java.awt.AWTException;
-import java.awt.Dimension;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
@@ -43,7 +42,7 @@ class CanvasPaintWindowTest {
         desk = WindowParts.desk(read.chart(), folder);
         window = new FrameFixture(robot, desk);
         // What hangs over the edge of the screen is not seen.
-        window.show(new Dimension(1400, 900));
+        window.show(WindowParts.SIZE);
         robot.waitForIdle();
         execute(() -> {
             desk.canvas().fit();

@@ -54,7 +54,7 @@ class ChangedFileWindowTest {
         robot = BasicRobot.robotWithCurrentAwtHierarchy();
         desk = WindowParts.desk(before, folder);
         window = new FrameFixture(robot, desk);
-        window.show();
+        window.show(WindowParts.SIZE);
     }
 
     @AfterEach

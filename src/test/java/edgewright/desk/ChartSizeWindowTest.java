@@ -35,7 +35,7 @@ class ChartSizeWindowTest {
         robot = BasicRobot.robotWithCurrentAwtHierarchy();
         desk = WindowParts.desk(Desk.blank(English.LANGUAGE), folder);
         window = new FrameFixture(robot, desk);
-        window.show();
+        window.show(WindowParts.SIZE);
         robot.waitForIdle();
     }
 

@@ -68,7 +68,7 @@ class CommandsWindowTest {
         JList<?> list = (JList<?>) named(search, "commandsFound");
         assertThat(execute(() -> list.getModel().getSize()))
                 .isEqualTo(execute(() -> desk.actions().all().size()));
-        robot.enterText("quarter");
+        robot.enterText("by a quarter");
         until("it is found", () -> lines(list).size() == 1);
         assertThat(lines(list))
                 .containsExactly("Rotate by a quarter, Ctrl+T, "

@@ -77,7 +77,7 @@ class DeskWindowTest {
         robot = BasicRobot.robotWithCurrentAwtHierarchy();
         desk = WindowParts.desk(Desk.blank(English.LANGUAGE), folder);
         window = new FrameFixture(robot, desk);
-        window.show();
+        window.show(WindowParts.SIZE);
         execute(() -> desk.open(file));
         until("the sample is open", () -> chart().title().equals("Reed Bank"));
     }
@@ -355,7 +355,7 @@ class DeskWindowTest {
         DeskFrame nextDay = execute(() -> new DeskFrame(
                 Desk.blank(English.LANGUAGE), new Settings(folder.resolve("desk.properties")), English.LANGUAGE));
         FrameFixture tomorrow = new FrameFixture(robot, nextDay);
-        tomorrow.show();
+        tomorrow.show(WindowParts.SIZE);
         assertThat(stitchesOfRoundOne(tomorrow)).isEqualTo("45");
         execute(() -> nextDay.dispose());
     }

@@ -45,7 +45,7 @@ class DrawingWindowTest {
                 Desk.blank(English.LANGUAGE).yarns());
         desk = WindowParts.desk(blank, folder);
         window = new FrameFixture(robot, desk);
-        window.show();
+        window.show(WindowParts.SIZE);
         robot.waitForIdle();
         execute(() -> {
             desk.canvas().fit();

@@ -14,11 +14,13 @@ import edgewright.file.ChartFiles;
 import edgewright.file.ReadResult;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
+import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.swing.JComboBox;
+import javax.swing.JComponent;
 import javax.swing.JList;
 import javax.swing.text.JTextComponent;
 import org.assertj.swing.core.BasicRobot;
@@ -47,7 +49,7 @@ class FindingsWindowTest {
                 .chart();
         robot = BasicRobot.robotWithCurrentAwtHierarchy();
         desk = WindowParts.desk(flawed, folder);
-        new FrameFixture(robot, desk).show();
+        new FrameFixture(robot, desk).show(WindowParts.SIZE);
         robot.focusAndWaitForFocusGain(desk.canvas());
     }
 
@@ -70,7 +72,7 @@ class FindingsWindowTest {
                     () -> execute(() -> desk.front().findings().canMend(1)));
             boolean several = execute(() -> desk.front().findings().canMendAll());
             // Looked at with the mouse: the chart shows it, and nothing of it is work yet.
-            robot.moveMouse(named(desk, several ? "remedyForAll" : "remedy1"));
+            pointAt(several ? "remedyForAll" : "remedy1");
             until("it is seen on the chart", () -> note().contains("Seen on the chart"));
             said += squares(note());
             assertThat(execute(() -> desk.bench().undoName().isPresent())).isEqualTo(steps > 1);
@@ -106,7 +108,7 @@ class FindingsWindowTest {
         assertThat(execute(() -> desk.bench().hasUnsavedWork())).isFalse();
         press(KeyEvent.VK_DOWN);
         until("the next one is shown", () -> focused().equals("remedy2"));
-        robot.moveMouse(named(desk, "remedy1"));
+        pointAt("remedy1");
         robot.moveMouse(desk.canvas());
         robot.focusAndWaitForFocusGain(desk.canvas());
         until("it is taken back", () -> execute(() -> desk.bench().chart().equals(flawed)));
@@ -148,6 +150,14 @@ class FindingsWindowTest {
         assertThat(execute(() -> rules.isShowing())).isTrue();
         press(KeyEvent.VK_F4);
         assertThat(rows()).isEqualTo(findings());
+    }
+
+    /** Points at what has this name, which is scrolled to if it is not seen. */
+    private void pointAt(String name) {
+        JComponent part = (JComponent) named(desk, name);
+        execute(() -> part.scrollRectToVisible(new Rectangle(part.getSize())));
+        robot.waitForIdle();
+        robot.moveMouse(part);
     }
 
     private void press(int key) {

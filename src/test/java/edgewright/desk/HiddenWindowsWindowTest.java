@@ -36,7 +36,7 @@ class HiddenWindowsWindowTest {
     void openTheDesk() {
         robot = BasicRobot.robotWithCurrentAwtHierarchy();
         desk = WindowParts.desk(Desk.blank(English.LANGUAGE), folder);
-        new FrameFixture(robot, desk).show();
+        new FrameFixture(robot, desk).show(WindowParts.SIZE);
         robot.waitForIdle();
     }
 

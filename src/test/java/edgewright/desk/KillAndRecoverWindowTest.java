@@ -201,7 +201,7 @@ class KillAndRecoverWindowTest {
 
     private DialogFixture startAgain() {
         desk = WindowParts.desk(saved, folder);
-        new FrameFixture(robot, desk).show();
+        new FrameFixture(robot, desk).show(WindowParts.SIZE);
         execute(() -> desk.keepJournal(new JournalFolder(state), () -> wentOn.set(true)));
         return question();
     }

@@ -34,7 +34,7 @@ class MistakeWindowTest {
         robot = BasicRobot.robotWithCurrentAwtHierarchy();
         desk = WindowParts.desk(Desk.blank(English.LANGUAGE), folder);
         window = new FrameFixture(robot, desk);
-        window.show();
+        window.show(WindowParts.SIZE);
         robot.waitForIdle();
         execute(() -> Thread.currentThread().setUncaughtExceptionHandler((thread, problem) -> desk.tellOf(problem)));
     }

@@ -40,7 +40,7 @@ class MotifWindowTest {
         robot = BasicRobot.robotWithCurrentAwtHierarchy();
         desk = WindowParts.desk(Desk.blank(English.LANGUAGE), folder);
         window = new FrameFixture(robot, desk);
-        window.show();
+        window.show(WindowParts.SIZE);
         robot.waitForIdle();
         execute(() -> {
             desk.bench().edit("six rounds", chart -> {

@@ -11,7 +11,6 @@ import edgewright.chart.Section;
 import edgewright.chart.Stitch;
 import edgewright.testing.Pictures;
 import edgewright.texts.English;
-import java.awt.Dimension;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.io.IOException;
@@ -54,7 +53,7 @@ class OwnPatternWindowTest {
         robot = BasicRobot.robotWithCurrentAwtHierarchy();
         desk = WindowParts.desk(Desk.blank(English.LANGUAGE), folder);
         window = new FrameFixture(robot, desk);
-        window.show(new Dimension(1400, 900));
+        window.show(WindowParts.SIZE);
     }
 
     @AfterEach

@@ -45,7 +45,7 @@ class ReadingWindowTest {
     void open() {
         robot = BasicRobot.robotWithCurrentAwtHierarchy();
         desk = WindowParts.desk(Desk.blank(English.LANGUAGE), folder);
-        new FrameFixture(robot, desk).show();
+        new FrameFixture(robot, desk).show(WindowParts.SIZE);
         robot.waitForIdle();
         robot.pressKey(KeyEvent.VK_CONTROL);
         robot.pressKey(KeyEvent.VK_SHIFT);

@@ -50,7 +50,8 @@ class ShownTextsWindowTest {
                 .hasSizeGreaterThan(500)
                 .contains("The border on a piece", "Publish the pattern", "Round by round", "How it is made")
                 // The start page calls a chart by its file.
-                .noneMatch(text -> text.matches(NAME) && !new java.io.File("sample-charts", text + ".border.json").exists());
+                .noneMatch(text ->
+                        text.matches(NAME) && !new java.io.File("sample-charts", text + ".border.json").exists());
     }
 
     @Test

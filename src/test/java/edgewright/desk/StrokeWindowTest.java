@@ -45,7 +45,7 @@ class StrokeWindowTest {
     void openTheDesk() {
         robot = BasicRobot.robotWithCurrentAwtHierarchy();
         desk = WindowParts.desk(Desk.blank(English.LANGUAGE), folder);
-        new FrameFixture(robot, desk).show();
+        new FrameFixture(robot, desk).show(WindowParts.SIZE);
         robot.waitForIdle();
         execute(() -> Thread.currentThread().setUncaughtExceptionHandler((thread, problem) -> mistakes.add(problem)));
         execute(() -> desk.canvas().fit());

@@ -46,7 +46,7 @@ class UnsavedWorkWindowTest {
         desk = WindowParts.desk(Desk.blank(English.LANGUAGE), folder);
         ChartFiles.write(file, Desk.blank(English.LANGUAGE));
         window = new FrameFixture(robot, desk);
-        window.show();
+        window.show(WindowParts.SIZE);
         execute(() -> desk.open(file));
         until("the chart is open", () -> desk.bench().file().isPresent());
         robot.waitForIdle();

@@ -12,6 +12,7 @@ import edgewright.desk.work.Theme;
 import edgewright.texts.English;
 import java.awt.Component;
 import java.awt.Container;
+import java.awt.Dimension;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.nio.file.Path;
@@ -22,6 +23,9 @@ import org.assertj.swing.timing.Condition;
 
 /** Finds the parts of a window by their names, and waits for what is to come of a deed. */
 public final class WindowParts {
+    /** How large a desk is shown. Packed, its row of tools would be wider than the display. */
+    static final Dimension SIZE = new Dimension(1400, 900);
+
     private static final long LONGEST_MS = 30_000;
 
     private WindowParts() {}

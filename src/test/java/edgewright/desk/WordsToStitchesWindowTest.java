@@ -46,7 +46,7 @@ class WordsToStitchesWindowTest {
     void openTheDesk() {
         robot = BasicRobot.robotWithCurrentAwtHierarchy();
         desk = WindowParts.desk(Desk.blank(English.LANGUAGE), folder);
-        new FrameFixture(robot, desk).show();
+        new FrameFixture(robot, desk).show(WindowParts.SIZE);
         words = (JTextComponent) named(desk, "words");
         execute(() -> {
             desk.bench().work(List.of(LONG, new Place(2, Section.REPEAT, 3)), Stitch.LONG);
