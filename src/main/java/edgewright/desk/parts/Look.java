@@ -27,6 +27,7 @@ import java.util.Map;
 import javax.swing.InputMap;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
+import javax.swing.JRootPane;
 import javax.swing.KeyStroke;
 import javax.swing.LayoutFocusTraversalPolicy;
 import javax.swing.SwingUtilities;
@@ -84,6 +85,8 @@ public final class Look {
         PlatformDefaults.setHorizontalScaleFactor(scale());
         PlatformDefaults.setVerticalScaleFactor(scale());
         freeKeys();
+        // The first root pane of a program has Swing set an order of its own, which must not come after this one.
+        new JRootPane();
         KeyboardFocusManager.getCurrentKeyboardFocusManager().setDefaultFocusTraversalPolicy(new TabStops());
         FlatLaf.updateUI();
         for (Window window : Window.getWindows()) {
