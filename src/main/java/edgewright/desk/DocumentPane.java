@@ -18,6 +18,7 @@ import edgewright.desk.parts.DeskActions;
 import edgewright.desk.parts.KeptSplit;
 import edgewright.desk.parts.Look;
 import edgewright.desk.pattern.PatternPane;
+import edgewright.desk.tool.Toolbox;
 import edgewright.desk.work.Document;
 import edgewright.desk.work.Looks;
 import edgewright.desk.work.ViewMemory;
@@ -87,7 +88,11 @@ final class DocumentPane extends JPanel {
         CanvasKeys.bind(canvas, commands, desk.language());
         rounds.rounds().getSelectionModel().addListSelectionListener(event -> actions.refresh());
         canvas.marking().listen(actions::refresh);
-        canvas.toolbox().listen(actions::refresh);
+        canvas.toolbox().listen(change -> {
+            if (change != Toolbox.Change.GHOST) {
+                actions.refresh();
+            }
+        });
         document.bench().listen(change -> {
             if (change.kind() == WorkbenchChange.Kind.OPENED) {
                 this.blank = false;

@@ -7,7 +7,6 @@ import edgewright.chart.Stitch;
 import edgewright.desk.tool.Carry;
 import edgewright.desk.tool.Sheet;
 import edgewright.desk.tool.Stroke;
-import edgewright.desk.tool.Tool;
 import edgewright.desk.tool.Toolbox;
 import edgewright.desk.work.Selection;
 import edgewright.desk.work.Workbench;
@@ -29,7 +28,6 @@ final class CanvasTools {
     private Optional<Carried> carried = Optional.empty();
     private Optional<GridCell> markFrom = Optional.empty();
     private Consumer<Motif.Placed> dropped = placed -> {};
-    private Tool held;
 
     /** What is carried, and the stitch by which it was taken. */
     private record Carried(Carry carry, SideStitch grip) {}
@@ -39,8 +37,11 @@ final class CanvasTools {
         bench = canvas.bench();
         toolbox = canvas.toolbox();
         says = canvas.says();
-        held = toolbox.tool();
-        toolbox.listen(this::endOfAnotherTool);
+        toolbox.listen(change -> {
+            if (change == Toolbox.Change.TOOL) {
+                up();
+            }
+        });
     }
 
     /** Is told what did not come onto the chart of what was dropped. */
@@ -177,12 +178,5 @@ final class CanvasTools {
 
     private Sheet sheet() {
         return new Sheet(canvas.cells(), bench.chart());
-    }
-
-    private void endOfAnotherTool() {
-        if (held != toolbox.tool()) {
-            held = toolbox.tool();
-            up();
-        }
     }
 }

@@ -1,5 +1,6 @@
 package edgewright.desk.canvas;
 
+import edgewright.desk.tool.Toolbox;
 import edgewright.desk.work.WorkbenchChange;
 import java.awt.event.FocusEvent;
 import java.awt.event.FocusListener;
@@ -7,7 +8,6 @@ import java.awt.event.FocusListener;
 /** Has the canvas show again what depends on the focus, on the tool and on the mirrors. */
 final class ToolWatch implements FocusListener {
     private final ChartCanvas canvas;
-    private String shown = "";
 
     private ToolWatch(ChartCanvas canvas) {
         this.canvas = canvas;
@@ -19,7 +19,6 @@ final class ToolWatch implements FocusListener {
         canvas.addFocusListener(watch);
         canvas.toolbox().listen(watch::toolChanged);
         canvas.bench().listen(watch::benchChanged);
-        watch.shown = watch.inHand();
     }
 
     private void benchChanged(WorkbenchChange change) {
@@ -28,18 +27,12 @@ final class ToolWatch implements FocusListener {
         }
     }
 
-    /** The ghost is the toolbox's too, so only a change of tool or mirrors is a reason to look anew. */
-    private void toolChanged() {
-        if (!inHand().equals(shown)) {
-            shown = inHand();
+    private void toolChanged(Toolbox.Change change) {
+        if (change != Toolbox.Change.GHOST) {
             canvas.ghost().follow();
             canvas.repaintCursor();
             canvas.repaint();
         }
-    }
-
-    private String inHand() {
-        return canvas.toolbox().tool().id() + canvas.toolbox().symmetry();
     }
 
     @Override

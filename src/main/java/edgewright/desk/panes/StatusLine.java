@@ -71,9 +71,11 @@ public final class StatusLine extends JPanel {
             say();
             sayDeed();
         });
-        Listening drawing = tools.listen(() -> {
-            ghost = tools.ghost();
-            say();
+        Listening drawing = tools.listen(change -> {
+            if (change == Toolbox.Change.GHOST) {
+                ghost = tools.ghost();
+                say();
+            }
         });
         listening = () -> {
             work.end();

@@ -72,7 +72,11 @@ public final class ToolTray extends JPanel {
         });
         bench.listen(change -> follow());
         view.listen(change -> follow());
-        toolbox.listen(this::follow);
+        toolbox.listen(change -> {
+            if (change != Toolbox.Change.GHOST) {
+                follow();
+            }
+        });
         follow();
     }
 

@@ -12,11 +12,22 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 
 /** The tool in the hand and the mirrors that are up, for one chart in work. */
 public final class Toolbox {
+    /** What has changed. */
+    public enum Change {
+        /** Another tool is in the hand. */
+        TOOL,
+        /** A mirror was put up or away. */
+        MIRRORS,
+        /** Something else would land; as often as the mouse comes to another square. */
+        GHOST
+    }
+
     private final Workbench bench;
-    private final Listeners<Toolbox> listeners = new Listeners<>();
+    private final Listeners<Change> listeners = new Listeners<>();
     private final EnumSet<Mirror> up = EnumSet.noneOf(Mirror.class);
     private Tool tool = Tools.BRUSH;
     private Optional<Ghost> ghost = Optional.empty();
@@ -25,9 +36,9 @@ public final class Toolbox {
         this.bench = bench;
     }
 
-    /** Runs after the tool, the mirrors or the ghost have changed. */
-    public Listening listen(Runnable listener) {
-        return listeners.add(toolbox -> listener.run());
+    /** Tells the listener of every change from now on, after it has happened. */
+    public Listening listen(Consumer<Change> listener) {
+        return listeners.add(listener);
     }
 
     public Tool tool() {
@@ -37,7 +48,7 @@ public final class Toolbox {
     public void take(Tool taken) {
         if (tool != taken) {
             tool = taken;
-            tell();
+            listeners.tell(Change.TOOL);
         }
     }
 
@@ -51,7 +62,7 @@ public final class Toolbox {
         if (!up.remove(mirror)) {
             up.add(mirror);
         }
-        tell();
+        listeners.tell(Change.MIRRORS);
     }
 
     /** Whether a mirror does anything on this chart. */
@@ -92,16 +103,12 @@ public final class Toolbox {
     public void show(Optional<Ghost> shown) {
         if (!shown.equals(ghost)) {
             ghost = shown;
-            tell();
+            listeners.tell(Change.GHOST);
         }
     }
 
     /** Puts the tool down: what it goes over is worked as this stitch. */
     public Stroke begin(Sheet sheet, Stitch stitch) {
         return new Stroke(bench, tool, symmetry(), sheet, stitch);
-    }
-
-    private void tell() {
-        listeners.tell(this);
     }
 }
