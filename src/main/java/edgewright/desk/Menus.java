@@ -163,6 +163,5 @@ final class Menus {
             @Override
             public void menuCanceled(MenuEvent event) {}
         });
-        fill.run();
     }
 }
