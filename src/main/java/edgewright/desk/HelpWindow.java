@@ -29,7 +29,6 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
 import javax.swing.JTabbedPane;
-import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
 
@@ -55,11 +54,7 @@ final class HelpWindow extends JDialog {
         setContentPane(pages);
         setSize(Look.onScreen(this, 760, 640));
         setLocationRelativeTo(owner);
-        getRootPane()
-                .registerKeyboardAction(
-                        event -> dispose(),
-                        KeyStroke.getKeyStroke("ESCAPE"),
-                        JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
+        Forms.onEscape(this, () -> dispose());
     }
 
     /** Shows a page: 0 how to draw, 1 the laws, 2 the keys. */

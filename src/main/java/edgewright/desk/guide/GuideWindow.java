@@ -31,11 +31,9 @@ import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
-import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 
 /**
@@ -85,11 +83,7 @@ public final class GuideWindow extends JDialog {
                 next.requestFocusInWindow();
             }
         });
-        getRootPane()
-                .registerKeyboardAction(
-                        event -> dispose(),
-                        KeyStroke.getKeyStroke("ESCAPE"),
-                        JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
+        Forms.onEscape(this, () -> dispose());
     }
 
     private JPanel layOut() {

@@ -4,6 +4,7 @@ import static edgewright.texts.Arg.arg;
 import static edgewright.texts.Arg.count;
 
 import edgewright.chart.Counting;
+import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.Look;
 import edgewright.desk.parts.TextColumn;
 import edgewright.proof.SizeProofs.Trial;
@@ -15,11 +16,9 @@ import java.awt.Window;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.util.List;
-import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
-import javax.swing.KeyStroke;
 import javax.swing.table.AbstractTableModel;
 
 /** For which sizes the words were worked, and what came of it. It stays beside the chart until it is closed. */
@@ -61,11 +60,7 @@ final class ProofWindow extends JDialog {
         });
         setSize(Look.onScreen(this, 640, 420));
         setLocationRelativeTo(owner);
-        getRootPane()
-                .registerKeyboardAction(
-                        event -> dispose(),
-                        KeyStroke.getKeyStroke("ESCAPE"),
-                        JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
+        Forms.onEscape(this, () -> dispose());
     }
 
     /** In one sentence, for how many of the sizes the words make the chart. */

@@ -14,7 +14,6 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JSpinner;
 import javax.swing.JTextArea;
-import javax.swing.KeyStroke;
 import javax.swing.SpinnerNumberModel;
 import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
@@ -63,11 +62,7 @@ public abstract class FormDialog extends JDialog {
         content.add(accept, "growx 0, tag ok, wmin 96");
         setContentPane(content);
         getRootPane().setDefaultButton(accept);
-        getRootPane()
-                .registerKeyboardAction(
-                        event -> close(false),
-                        KeyStroke.getKeyStroke("ESCAPE"),
-                        JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
+        Forms.onEscape(this, () -> close(false));
     }
 
     /** Says what the dialog is for, and what its accepting button does: a text with an ampersand before its mnemonic. */

@@ -19,6 +19,7 @@ import javax.swing.JList;
 import javax.swing.JTextArea;
 import javax.swing.KeyStroke;
 import javax.swing.ListCellRenderer;
+import javax.swing.RootPaneContainer;
 import javax.swing.UIManager;
 import javax.swing.text.DefaultCaret;
 
@@ -144,5 +145,14 @@ public final class Forms {
                 KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, Set.of(KeyStroke.getKeyStroke("TAB")));
         component.setFocusTraversalKeys(
                 KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, Set.of(KeyStroke.getKeyStroke("shift TAB")));
+    }
+
+    /** Has this done when Escape is pressed in a window, unless something within it takes the key itself. */
+    public static void onEscape(RootPaneContainer window, Runnable deed) {
+        window.getRootPane()
+                .registerKeyboardAction(
+                        event -> deed.run(),
+                        KeyStroke.getKeyStroke("ESCAPE"),
+                        JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
     }
 }

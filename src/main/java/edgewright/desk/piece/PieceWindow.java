@@ -27,7 +27,6 @@ import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import javax.swing.DefaultComboBoxModel;
 import javax.swing.JComboBox;
-import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -35,7 +34,6 @@ import javax.swing.JTabbedPane;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.JToggleButton;
-import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 
 /**
@@ -103,11 +101,7 @@ public final class PieceWindow extends JDialog {
                 drawing.field(edgewright.chart.Side.FIRST).requestFocusInWindow();
             }
         });
-        getRootPane()
-                .registerKeyboardAction(
-                        event -> setVisible(false),
-                        KeyStroke.getKeyStroke("ESCAPE"),
-                        JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
+        Forms.onEscape(this, () -> setVisible(false));
         setSize(Look.onScreen(owner, WIDTH_PX, HEIGHT_PX));
         setMinimumSize(new Dimension(1020, 620));
         setLocationRelativeTo(owner);

@@ -30,14 +30,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JButton;
-import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JSpinner;
 import javax.swing.JSplitPane;
 import javax.swing.JTextArea;
-import javax.swing.KeyStroke;
 import javax.swing.SpinnerNumberModel;
 import net.miginfocom.swing.MigLayout;
 
@@ -91,11 +89,7 @@ final class ReadingWindow extends JDialog {
         lines.getSelectionModel().addListSelectionListener(event -> picture.choose(lines.rounds()));
         setContentPane(layOut());
         getRootPane().setDefaultButton(read);
-        getRootPane()
-                .registerKeyboardAction(
-                        event -> setVisible(false),
-                        KeyStroke.getKeyStroke("ESCAPE"),
-                        JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
+        Forms.onEscape(this, () -> setVisible(false));
         setSize(Look.onScreen(this, WIDTH_PX, HEIGHT_PX));
         setMinimumSize(new Dimension(760, 480));
         setLocationRelativeTo(owner);

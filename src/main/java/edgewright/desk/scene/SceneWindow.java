@@ -13,10 +13,8 @@ import java.util.concurrent.Executor;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicReference;
 import javax.swing.JButton;
-import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JPanel;
-import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 
 /**
@@ -51,11 +49,7 @@ public final class SceneWindow extends JDialog {
             }
         });
         view.listen(change -> following.run());
-        getRootPane()
-                .registerKeyboardAction(
-                        event -> setVisible(false),
-                        KeyStroke.getKeyStroke("ESCAPE"),
-                        JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
+        Forms.onEscape(this, () -> setVisible(false));
         setSize(Look.onScreen(owner, WIDTH_PX, HEIGHT_PX));
         setMinimumSize(new Dimension(560, 420));
         setLocationRelativeTo(owner);

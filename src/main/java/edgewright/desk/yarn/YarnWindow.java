@@ -30,14 +30,12 @@ import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.atomic.AtomicReference;
 import javax.swing.JButton;
-import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTabbedPane;
 import javax.swing.JTable;
-import javax.swing.KeyStroke;
 import javax.swing.SwingWorker;
 import net.miginfocom.swing.MigLayout;
 
@@ -95,11 +93,7 @@ public final class YarnWindow extends JDialog {
         setSize(Look.onScreen(this, 760, 560));
         setMinimumSize(new Dimension(560, 400));
         setLocationRelativeTo(owner);
-        getRootPane()
-                .registerKeyboardAction(
-                        event -> setVisible(false),
-                        KeyStroke.getKeyStroke("ESCAPE"),
-                        JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
+        Forms.onEscape(this, () -> setVisible(false));
     }
 
     /** Opens the one window of this kind that an owner has; it is made when it is first asked for. */
