@@ -39,46 +39,28 @@ public enum WordsFormat {
     /** Lines of plain text. */
     TEXT(".txt") {
         @Override
-        String format(
-                List<TermsVersion> versions,
-                Chart chart,
-                HookHand hand,
-                Language language,
-                OwnParts own,
-                List<BookletPart> parts) {
-            return PlainText.of(versions, own);
+        String format(Made made) {
+            return PlainText.of(made.versions(), made.own());
         }
     },
     /** Markdown, with a table of counts. */
     MARKDOWN(".md") {
         @Override
-        String format(
-                List<TermsVersion> versions,
-                Chart chart,
-                HookHand hand,
-                Language language,
-                OwnParts own,
-                List<BookletPart> parts) {
-            return MarkdownText.of(versions, own);
+        String format(Made made) {
+            return MarkdownText.of(made.versions(), made.own());
         }
     },
     /** One page of HTML, with the chart before the rounds unless it is very large, and with the techniques. */
     HTML(".html") {
         @Override
-        String format(
-                List<TermsVersion> versions,
-                Chart chart,
-                HookHand hand,
-                Language language,
-                OwnParts own,
-                List<BookletPart> parts) {
+        String format(Made made) {
             return HtmlPage.of(
-                    versions,
-                    chart,
-                    parts.contains(BookletPart.COVER) ? fabric(chart, hand, language) : Optional.empty(),
-                    parts.contains(BookletPart.CHART) ? picture(versions, chart, hand, language) : Optional.empty(),
-                    own,
-                    (told, prefix) -> figure(told, prefix, hand));
+                    made.versions(),
+                    made.chart(),
+                    made.parts().contains(BookletPart.COVER) ? fabric(made) : Optional.empty(),
+                    made.parts().contains(BookletPart.CHART) ? picture(made) : Optional.empty(),
+                    made.own(),
+                    (told, prefix) -> figure(told, prefix, made.hand()));
         }
     };
 
@@ -162,13 +144,13 @@ public enum WordsFormat {
                         options.language(), each, made(PatternWriter.write(chart, words.withTerms(each)), parts)))
                 .toList();
         OwnParts own = new OwnPartsMaker(language).of(chart, matter);
-        return format(
-                versions,
+        return format(new Made(
                 chart,
+                versions,
                 options.hand(),
-                language,
                 own.without(!parts.contains(BookletPart.INTRODUCTION), !parts.contains(BookletPart.SECTIONS)),
-                parts);
+                parts,
+                language));
     }
 
     /** The title, and of the rest what was chosen, as it was ordered. */
@@ -192,27 +174,30 @@ public enum WordsFormat {
         };
     }
 
-    abstract String format(
-            List<TermsVersion> versions,
+    abstract String format(Made made);
+
+    /** What stands in the file, however it is formatted; the language is that of the pictures. */
+    private record Made(
             Chart chart,
+            List<TermsVersion> versions,
             HookHand hand,
-            Language language,
             OwnParts own,
-            List<BookletPart> parts);
+            List<BookletPart> parts,
+            Language language) {}
 
     /** The border around a small piece, so that its stitches are seen; drawn simply, so that the page opens fast. */
-    private static Optional<HtmlPage.Fabric> fabric(Chart chart, HookHand hand, Language language) {
-        PerSide<Integer> repeats = CoverPicture.repeatsOfSmallPiece(chart);
-        if (ChartPicture.stitchesOfBorder(chart, repeats) > MOST_STITCHES) {
+    private static Optional<HtmlPage.Fabric> fabric(Made made) {
+        PerSide<Integer> repeats = CoverPicture.repeatsOfSmallPiece(made.chart());
+        if (ChartPicture.stitchesOfBorder(made.chart(), repeats) > MOST_STITCHES) {
             return Optional.empty();
         }
         // A page gives it its size; in small numbers it is said in fewer letters.
-        PictureStyle style = PictureStyle.fabric(language)
+        PictureStyle style = PictureStyle.fabric(made.language())
                 .withLook(FabricFill.SMALL)
                 .withCellMm(1)
-                .withHand(hand);
-        return Optional.of(
-                new HtmlPage.Fabric(SvgPicture.inPage(ChartPicture.wholeBorder(chart, repeats, style), "f-"), repeats));
+                .withHand(made.hand());
+        return Optional.of(new HtmlPage.Fabric(
+                SvgPicture.inPage(ChartPicture.wholeBorder(made.chart(), repeats, style), "f-"), repeats));
     }
 
     /** The chart, and under it what its marks mean, in the terms of the words. */
@@ -221,13 +206,14 @@ public enum WordsFormat {
                 TechniqueFigure.of(told.shown(), hand, ColourMode.COLOUR, told.title(), told.alternative()), prefix);
     }
 
-    private static Optional<String> picture(
-            List<TermsVersion> versions, Chart chart, HookHand hand, Language language) {
-        PictureStyle style = PictureStyle.print(language).withHand(hand).withLegend(false);
+    private static Optional<String> picture(Made made) {
+        Chart chart = made.chart();
+        Language language = made.language();
+        PictureStyle style = PictureStyle.print(language).withHand(made.hand()).withLegend(false);
         if (ChartPicture.stitchesOfCorner(chart, style) > MOST_STITCHES) {
             return Optional.empty();
         }
-        List<Terms> terms = versions.stream().map(TermsVersion::terms).toList();
+        List<Terms> terms = made.versions().stream().map(TermsVersion::terms).toList();
         Drawing key = Legend.of(chart, style, Emphasis.NONE, stitch -> StitchNames.of(stitch, terms, language));
         return Optional.of(SvgPicture.inPage(ChartPicture.corner(chart, style, Emphasis.NONE), "chart-")
                 + SvgPicture.inPage(key, "key-"));
