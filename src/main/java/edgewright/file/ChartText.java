@@ -26,8 +26,7 @@ public final class ChartText {
     }
 
     static ReadResult fromJson(String text, Fingerprint fingerprint) {
-        // Some editors put the mark there. RFC 8259, 8.1: parsers may ignore it, nobody may write it.
-        DecodedChart decoded = ChartReader.read(text.startsWith("\ufeff") ? text.substring(1) : text);
+        DecodedChart decoded = ChartReader.read(TextFile.withoutByteOrderMark(text));
         return decoded.chart().isPresent()
                 ? new ReadResult.Read(decoded.chart().get(), fingerprint)
                 : new ReadResult.Problems(decoded.problems());

@@ -35,7 +35,7 @@ public final class ImprintFiles {
     public static Result read(Path file) {
         try {
             String text = TextFile.read(file);
-            ImprintReader.Decoded decoded = ImprintReader.read(text.startsWith("\ufeff") ? text.substring(1) : text);
+            ImprintReader.Decoded decoded = ImprintReader.read(TextFile.withoutByteOrderMark(text));
             return decoded.imprint().<Result>map(Read::new).orElseGet(() -> new Problems(decoded.problems()));
         } catch (FileProblemException e) {
             boolean another = e.problem().fault() == FileFault.Simple.NOT_UTF8;

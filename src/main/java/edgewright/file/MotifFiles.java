@@ -35,7 +35,7 @@ public final class MotifFiles {
     public static Result read(Path file) {
         try {
             String text = TextFile.read(file);
-            MotifCodec.Decoded decoded = MOTIF.read(text.startsWith("\ufeff") ? text.substring(1) : text);
+            MotifCodec.Decoded decoded = MOTIF.read(TextFile.withoutByteOrderMark(text));
             return new Result(decoded.motif(), decoded.problems());
         } catch (FileProblemException e) {
             return new Result(Optional.empty(), List.of(e.problem()));

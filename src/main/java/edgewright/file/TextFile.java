@@ -61,4 +61,9 @@ public final class TextFile {
         }
         return text.toString();
     }
+
+    /** A text without the byte order mark that some editors put at its start. RFC 8259, 8.1: parsers may ignore it, nobody may write it. */
+    static String withoutByteOrderMark(String text) {
+        return text.startsWith("\ufeff") ? text.substring(1) : text;
+    }
 }
