@@ -102,15 +102,10 @@ final class DocumentPane extends JPanel {
     }
 
     private Command inItsWindows(Command command) {
-        return new Command(
-                command.id(),
-                command.scope(),
-                () -> {
-                    document.bench().stopLooking();
-                    windows.during(command.deed());
-                },
-                command.conditions(),
-                command.chosen());
+        return command.doing(deed -> () -> {
+            document.bench().stopLooking();
+            windows.during(deed);
+        });
     }
 
     Document document() {

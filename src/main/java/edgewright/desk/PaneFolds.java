@@ -38,7 +38,11 @@ final class PaneFolds {
         says = language.messages("desk");
         find(content);
         splits.forEach((pane, split) -> split.whenFolded(() -> settings.keep(KEPT + pane, split.isFolded() + "")));
-        bench.listen(change -> name());
+        bench.listen(change -> {
+            if (change.ofChart()) {
+                name();
+            }
+        });
         name();
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import java.util.function.UnaryOperator;
 
 /**
  * Something that can be done at the desk.
@@ -58,6 +59,11 @@ public record Command(String id, Scope scope, Runnable deed, List<Condition> con
     /** The same as one that is on or off by itself. */
     public Command onWhen(BooleanSupplier isOn) {
         return new Command(id, scope, deed, conditions, Optional.of(new Choice(isOn, false)));
+    }
+
+    /** The same, but that is done which comes of what it does. */
+    public Command doing(UnaryOperator<Runnable> inPlace) {
+        return new Command(id, scope, inPlace.apply(deed), conditions, chosen);
     }
 
     /** What hinders it now; empty if it is possible. */

@@ -41,10 +41,6 @@ record FindingChoice(Optional<String> rule, OptionalInt round, Grouping grouping
         return rule.isEmpty() && round.isEmpty();
     }
 
-    FindingChoice withRule(Optional<String> wanted) {
-        return new FindingChoice(wanted, round, grouping);
-    }
-
     FindingChoice withRound(OptionalInt wanted) {
         return new FindingChoice(rule, wanted, grouping);
     }

@@ -16,6 +16,7 @@ import edgewright.desk.work.Seeing;
 import edgewright.desk.work.Theme;
 import edgewright.desk.work.Workbench;
 import edgewright.draw.paint.ColourVision;
+import edgewright.testing.BlankBench;
 import edgewright.texts.English;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
@@ -37,14 +38,7 @@ class CanvasLookTest {
         return Look.palette().error().rgb();
     }
 
-    private final Workbench bench = new Workbench(
-            Chart.blank(
-                    "Reed Bank",
-                    new SideShape(2, 5, 1),
-                    6,
-                    Desk.blank(English.LANGUAGE).yarns()),
-            Optional.empty(),
-            English.LANGUAGE);
+    private final Workbench bench = BlankBench.of(new SideShape(2, 5, 1));
     private final ChartView view = new ChartView(English.LANGUAGE);
     private ChartCanvas canvas;
 

@@ -19,6 +19,7 @@ import edgewright.desk.picture.MarkedOutline;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.Theme;
 import edgewright.desk.work.Workbench;
+import edgewright.testing.BlankBench;
 import edgewright.texts.English;
 import java.awt.Graphics2D;
 import java.awt.Point;
@@ -34,14 +35,7 @@ import org.junit.jupiter.api.Test;
 
 /** What is kept of the painted chart shows the chart as it is, and what is painted again is little. */
 class CanvasTilesTest {
-    private final Workbench bench = new Workbench(
-            Chart.blank(
-                    "Reed Bank",
-                    new SideShape(2, 5, 1),
-                    6,
-                    Desk.blank(English.LANGUAGE).yarns()),
-            Optional.empty(),
-            English.LANGUAGE);
+    private final Workbench bench = BlankBench.of(new SideShape(2, 5, 1));
     private final ChartView view = new ChartView(English.LANGUAGE);
 
     @BeforeAll

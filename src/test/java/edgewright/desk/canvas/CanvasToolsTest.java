@@ -7,18 +7,17 @@ import edgewright.chart.Place;
 import edgewright.chart.Section;
 import edgewright.chart.SideShape;
 import edgewright.chart.Stitch;
-import edgewright.desk.Desk;
 import edgewright.desk.parts.Look;
 import edgewright.desk.tool.Tools;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.Theme;
 import edgewright.desk.work.Workbench;
+import edgewright.testing.BlankBench;
 import edgewright.texts.English;
 import java.awt.Rectangle;
 import java.awt.event.InputEvent;
 import java.awt.event.MouseEvent;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -31,14 +30,7 @@ class CanvasToolsTest {
     private static final Place SECOND = new Place(3, Section.TO_CORNER, 2);
     private static final Place OUTER = new Place(4, Section.TO_CORNER, 3);
 
-    private final Workbench bench = new Workbench(
-            Chart.blank(
-                    "Reed Bank",
-                    new SideShape(2, 5, 2),
-                    6,
-                    Desk.blank(English.LANGUAGE).yarns()),
-            Optional.empty(),
-            English.LANGUAGE);
+    private final Workbench bench = BlankBench.of(new SideShape(2, 5, 2));
     private ChartCanvas canvas;
 
     @BeforeAll

@@ -19,6 +19,7 @@ import edgewright.desk.work.Theme;
 import edgewright.desk.work.Workbench;
 import edgewright.draw.grid.Direction;
 import edgewright.draw.paint.Area;
+import edgewright.testing.BlankBench;
 import edgewright.texts.English;
 import java.awt.Graphics2D;
 import java.awt.Point;
@@ -40,10 +41,7 @@ class ChartCanvasTest {
 
     private static final CanvasScale SCALE = new CanvasScale(new Point(0, 0), 4);
 
-    private final Workbench bench = new Workbench(
-            Chart.blank("Reed Bank", SHAPE, 6, Desk.blank(English.LANGUAGE).yarns()),
-            Optional.empty(),
-            English.LANGUAGE);
+    private final Workbench bench = BlankBench.of(SHAPE);
     private final ChartView view = new ChartView(English.LANGUAGE);
     private ChartCanvas canvas;
 

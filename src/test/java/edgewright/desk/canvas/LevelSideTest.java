@@ -9,13 +9,13 @@ import edgewright.chart.Place;
 import edgewright.chart.Section;
 import edgewright.chart.SideShape;
 import edgewright.chart.Stitch;
-import edgewright.desk.Desk;
 import edgewright.desk.parts.Look;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.Seeing;
 import edgewright.desk.work.Theme;
 import edgewright.desk.work.Workbench;
 import edgewright.draw.grid.Direction;
+import edgewright.testing.BlankBench;
 import edgewright.texts.English;
 import java.awt.Graphics2D;
 import java.awt.Point;
@@ -27,7 +27,6 @@ import java.awt.event.MouseEvent;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Random;
 import javax.swing.JScrollPane;
 import javax.swing.JViewport;
@@ -39,10 +38,7 @@ import org.junit.jupiter.api.Test;
 class LevelSideTest {
     private static final SideShape SHAPE = new SideShape(2, 5, 1);
 
-    private final Workbench bench = new Workbench(
-            Chart.blank("Reed Bank", SHAPE, 6, Desk.blank(English.LANGUAGE).yarns()),
-            Optional.empty(),
-            English.LANGUAGE);
+    private final Workbench bench = BlankBench.of(SHAPE);
     private final ChartView view = new ChartView(English.LANGUAGE);
     private ChartCanvas canvas;
 

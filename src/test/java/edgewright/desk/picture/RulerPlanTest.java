@@ -2,19 +2,17 @@ package edgewright.desk.picture;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import edgewright.chart.Chart;
 import edgewright.chart.HookHand;
 import edgewright.chart.SideShape;
-import edgewright.desk.Desk;
 import edgewright.desk.parts.Look;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.Seeing;
 import edgewright.desk.work.Theme;
 import edgewright.desk.work.Workbench;
 import edgewright.draw.picture.CellLayout;
+import edgewright.testing.BlankBench;
 import edgewright.texts.English;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeAll;
@@ -22,14 +20,7 @@ import org.junit.jupiter.api.Test;
 
 /** What is read beside the rows of a chart and over its columns. */
 class RulerPlanTest {
-    private final Workbench bench = new Workbench(
-            Chart.blank(
-                    "Reed Bank",
-                    new SideShape(2, 5, 1),
-                    6,
-                    Desk.blank(English.LANGUAGE).yarns()),
-            Optional.empty(),
-            English.LANGUAGE);
+    private final Workbench bench = BlankBench.of(new SideShape(2, 5, 1));
     private final ChartView view = new ChartView(English.LANGUAGE);
 
     @BeforeAll
