@@ -301,12 +301,12 @@ public final class ChartOnPaper {
         };
     }
 
-    /** A dashed line along the edges of more than a square. */
+    /** A dashed line along the edges of squares; a sheet may show only one square of it. */
     private boolean isRepeatLine(Path path, Part part) {
         Rectangle2D b = part.bounds();
         return path.dashed()
                 && path.cut()
-                && Math.max(b.getWidth(), b.getHeight()) > 1.5 * cellPt
+                && Math.max(b.getWidth(), b.getHeight()) > 0.9 * cellPt
                 && Math.min(b.getWidth(), b.getHeight()) < 0.01;
     }
 
