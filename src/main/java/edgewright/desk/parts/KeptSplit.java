@@ -73,7 +73,7 @@ public final class KeptSplit extends JSplitPane {
 
     /** Says what is folded: the name on the line that is left, and what the arrow is called. */
     public void name(String folded, String arrowName) {
-        line.setText(folded);
+        line.name(folded);
         line.getAccessibleContext().setAccessibleName(folded);
         arrow.setToolTipText(arrowName);
         arrow.getAccessibleContext().setAccessibleName(arrowName);
@@ -237,6 +237,8 @@ public final class KeptSplit extends JSplitPane {
         /** Whether the pane stands beside the other one, so that its line is upright. */
         private final boolean upright;
 
+        private String name = "";
+
         FoldedLine(boolean upright, Runnable unfold) {
             this.upright = upright;
             setBorder(BorderFactory.createEmptyBorder(4, 12, 4, 12));
@@ -244,6 +246,13 @@ public final class KeptSplit extends JSplitPane {
             putClientProperty("JButton.buttonType", "toolBarButton");
             putClientProperty("FlatLaf.styleClass", "h4");
             addActionListener(event -> unfold.run());
+        }
+
+        /** Letters that stand upright are painted here; as its text they would lie level. */
+        void name(String folded) {
+            name = folded;
+            setText(upright ? "" : folded);
+            repaint();
         }
 
         @Override
@@ -265,15 +274,10 @@ public final class KeptSplit extends JSplitPane {
 
         @Override
         protected void paintComponent(Graphics graphics) {
+            super.paintComponent(graphics);
             if (!upright) {
-                super.paintComponent(graphics);
                 return;
             }
-            String text = getText();
-            // The ground of the button under the mouse, without its letters, which lie level.
-            setText("");
-            super.paintComponent(graphics);
-            setText(text);
             Graphics2D g = (Graphics2D) graphics.create();
             g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
             g.setFont(getFont());
@@ -281,7 +285,7 @@ public final class KeptSplit extends JSplitPane {
             FontMetrics metrics = g.getFontMetrics();
             g.rotate(-Math.PI / 2);
             int down = (getWidth() + metrics.getAscent() - metrics.getDescent()) / 2;
-            g.drawString(text, -metrics.stringWidth(text) - 14, down);
+            g.drawString(name, -metrics.stringWidth(name) - 14, down);
             g.dispose();
         }
     }
