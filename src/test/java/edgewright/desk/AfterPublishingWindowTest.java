@@ -13,11 +13,10 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 import javax.swing.JLabel;
-import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.Robot;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A pattern has been published, and its maker wants to see it. */
@@ -28,23 +27,21 @@ class AfterPublishingWindowTest {
     private Path folder;
 
     private Path pattern;
+
+    @RegisterExtension
+    private final DeskOnDisplay display = new DeskOnDisplay();
+
     private Robot robot;
     private DeskFrame desk;
 
     @BeforeEach
     void haveAPatternMade() {
         pattern = folder.resolve("reed-bank.pdf");
-        robot = BasicRobot.robotWithCurrentAwtHierarchy();
-        desk = WindowParts.shownDesk(folder);
+        robot = display.robot();
+        desk = display.show(folder);
         assertThat(execute(() -> named(desk, "openMade").isVisible())).isFalse();
         execute(() -> desk.made().made(pattern));
         robot.waitForIdle();
-    }
-
-    @AfterEach
-    void putAway() {
-        execute(() -> desk.dispose());
-        robot.cleanUp();
     }
 
     @Test
@@ -52,13 +49,13 @@ class AfterPublishingWindowTest {
         execute(() -> desk.made().showBy(shown::add));
         robot.click(named(desk, "openMade"));
         until("the pattern is shown", () -> shown.equals(List.of(pattern)));
+        until("that is told", () -> !execute(named(desk, "showMade")::isVisible));
         execute(() -> desk.made().made(pattern));
         robot.waitForIdle();
         robot.click(named(desk, "showMade"));
         until("the folder is shown, too", () -> shown.equals(List.of(pattern, folder)));
-        robot.waitForIdle();
         Component button = named(desk, "showMade");
-        assertThat(execute(button::isVisible)).as("after other news").isFalse();
+        until("it goes with other news", () -> !execute(button::isVisible));
     }
 
     @Test

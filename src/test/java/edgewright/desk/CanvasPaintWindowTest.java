@@ -18,12 +18,11 @@ import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.util.List;
 import javax.swing.JViewport;
-import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.Robot;
 import org.assertj.swing.fixture.FrameFixture;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Only what has changed is painted again; so what is seen after all that was done must be what a whole painting shows. */
@@ -31,30 +30,24 @@ class CanvasPaintWindowTest {
     @TempDir
     private Path folder;
 
+    @RegisterExtension
+    private final DeskOnDisplay display = new DeskOnDisplay();
+
     private Robot robot;
     private DeskFrame desk;
     private FrameFixture window;
 
     @BeforeEach
     void openTheSample() {
-        robot = BasicRobot.robotWithCurrentAwtHierarchy();
+        robot = display.robot();
         ReadResult.Read read = (ReadResult.Read) ChartFiles.read(Path.of("sample-charts", "lantern-posts.border.json"));
-        desk = WindowParts.desk(read.chart(), folder);
+        desk = display.show(read.chart(), folder);
         window = new FrameFixture(robot, desk);
-        // What hangs over the edge of the screen is not seen.
-        window.show(WindowParts.SIZE);
-        robot.waitForIdle();
         execute(() -> {
             desk.canvas().fit();
             desk.canvas().requestFocusInWindow();
         });
         robot.waitForIdle();
-    }
-
-    @AfterEach
-    void putAway() {
-        execute(() -> desk.dispose());
-        robot.cleanUp();
     }
 
     @Test

@@ -18,15 +18,15 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.Robot;
 import org.assertj.swing.finder.JOptionPaneFinder;
 import org.assertj.swing.finder.WindowFinder;
 import org.assertj.swing.fixture.DialogFixture;
 import org.assertj.swing.fixture.FrameFixture;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Others change the file of the chart on the desk, or have it open too. */
@@ -42,6 +42,10 @@ class ChangedFileWindowTest {
     private final Chart theirs = Edits.setStitches(before, List.of(THEIRS), Stitch.LONG);
     private JournalFolder journals;
     private Path file;
+
+    @RegisterExtension
+    private final DeskOnDisplay display = new DeskOnDisplay();
+
     private Robot robot;
     private DeskFrame desk;
     private FrameFixture window;
@@ -51,18 +55,12 @@ class ChangedFileWindowTest {
         journals = new JournalFolder(folder.resolve("state"));
         file = folder.resolve("slack-water.border.json");
         ChartFiles.write(file, before);
-        robot = BasicRobot.robotWithCurrentAwtHierarchy();
-        desk = WindowParts.desk(before, folder);
+        robot = display.robot();
+        desk = display.show(before, folder);
         window = new FrameFixture(robot, desk);
-        window.show(WindowParts.SIZE);
     }
 
-    @AfterEach
-    void putAway() {
-        execute(() -> desk.dispose());
-        robot.cleanUp();
-    }
-
+    @Tag("journey")
     @Test
     void whatDiffersIsShownAndFollowsTheWorkAndAReloadCanBeUndone() throws IOException {
         open();

@@ -7,18 +7,16 @@ import static org.assertj.swing.edt.GuiActionRunner.execute;
 import edgewright.chart.GridCell;
 import edgewright.chart.Place;
 import edgewright.chart.Section;
-import edgewright.texts.English;
 import java.awt.Dimension;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.nio.file.Path;
 import javax.swing.JViewport;
-import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.Robot;
 import org.assertj.swing.fixture.FrameFixture;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 
 /** How large the chart is seen, and which part of it. */
@@ -26,23 +24,18 @@ class ChartSizeWindowTest {
     @TempDir
     private Path folder;
 
+    @RegisterExtension
+    private final DeskOnDisplay display = new DeskOnDisplay();
+
     private Robot robot;
     private DeskFrame desk;
     private FrameFixture window;
 
     @BeforeEach
     void openTheDesk() {
-        robot = BasicRobot.robotWithCurrentAwtHierarchy();
-        desk = WindowParts.desk(Desk.blank(English.LANGUAGE), folder);
+        robot = display.robot();
+        desk = display.show(folder);
         window = new FrameFixture(robot, desk);
-        window.show(WindowParts.SIZE);
-        robot.waitForIdle();
-    }
-
-    @AfterEach
-    void putAway() {
-        execute(() -> desk.dispose());
-        robot.cleanUp();
     }
 
     @Test

@@ -22,11 +22,10 @@ import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
-import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.Robot;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Every command can be found and done with the keys: by its own key, by walking the panes, by the search. */
@@ -36,20 +35,17 @@ class CommandsWindowTest {
     @TempDir
     private Path folder;
 
+    @RegisterExtension
+    private final DeskOnDisplay display = new DeskOnDisplay();
+
     private Robot robot;
     private DeskFrame desk;
 
     @BeforeEach
     void openTheDesk() {
-        robot = BasicRobot.robotWithCurrentAwtHierarchy();
-        desk = WindowParts.shownDesk(folder);
+        robot = display.robot();
+        desk = display.show(folder);
         robot.focusAndWaitForFocusGain(desk.canvas());
-    }
-
-    @AfterEach
-    void putAway() {
-        execute(() -> desk.dispose());
-        robot.cleanUp();
     }
 
     @Test

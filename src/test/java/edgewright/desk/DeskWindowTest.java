@@ -30,11 +30,9 @@ import java.util.List;
 import javax.swing.JFileChooser;
 import javax.swing.JTable;
 import javax.swing.SwingUtilities;
-import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.GenericTypeMatcher;
 import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.core.Robot;
-import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
 import org.assertj.swing.finder.JFileChooserFinder;
 import org.assertj.swing.finder.JOptionPaneFinder;
 import org.assertj.swing.finder.WindowFinder;
@@ -42,10 +40,9 @@ import org.assertj.swing.fixture.DialogFixture;
 import org.assertj.swing.fixture.FrameFixture;
 import org.assertj.swing.fixture.JFileChooserFixture;
 import org.assertj.swing.fixture.JOptionPaneFixture;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
@@ -60,32 +57,23 @@ class DeskWindowTest {
     @TempDir
     private Path folder;
 
+    @RegisterExtension
+    private final DeskOnDisplay display = new DeskOnDisplay();
+
     private Robot robot;
     private DeskFrame desk;
     private FrameFixture window;
     private Path file;
 
-    @BeforeAll
-    static void catchWhatIsDoneOffTheEventThread() {
-        FailOnThreadViolationRepaintManager.install();
-    }
-
     @BeforeEach
     void openTheSample() throws IOException {
         file = folder.resolve("reed-bank.border.json");
         Files.copy(SAMPLE, file);
-        robot = BasicRobot.robotWithCurrentAwtHierarchy();
-        desk = WindowParts.desk(Desk.blank(English.LANGUAGE), folder);
+        robot = display.robot();
+        desk = display.show(folder);
         window = new FrameFixture(robot, desk);
-        window.show(WindowParts.SIZE);
         execute(() -> desk.open(file));
         until("the sample is open", () -> chart().title().equals("Reed Bank"));
-    }
-
-    @AfterEach
-    void putAway() {
-        execute(() -> desk.dispose());
-        robot.cleanUp();
     }
 
     @Test

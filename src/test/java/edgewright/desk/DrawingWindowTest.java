@@ -17,13 +17,13 @@ import java.awt.Point;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.List;
-import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.core.Robot;
 import org.assertj.swing.fixture.FrameFixture;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Two journeys with real mouse and keys: drawing under mirrors, and a motif that is carried round the corner. */
@@ -31,22 +31,23 @@ class DrawingWindowTest {
     @TempDir
     private Path folder;
 
+    @RegisterExtension
+    private final DeskOnDisplay display = new DeskOnDisplay();
+
     private Robot robot;
     private DeskFrame desk;
     private FrameFixture window;
 
     @BeforeEach
     void openTheDesk() {
-        robot = BasicRobot.robotWithCurrentAwtHierarchy();
+        robot = display.robot();
         Chart blank = Chart.blank(
                 "Reed Bank",
                 new SideShape(2, 8, 2),
                 6,
                 Desk.blank(English.LANGUAGE).yarns());
-        desk = WindowParts.desk(blank, folder);
+        desk = display.show(blank, folder);
         window = new FrameFixture(robot, desk);
-        window.show(WindowParts.SIZE);
-        robot.waitForIdle();
         execute(() -> {
             desk.canvas().fit();
             desk.canvas().requestFocusInWindow();
@@ -54,13 +55,7 @@ class DrawingWindowTest {
         robot.waitForIdle();
     }
 
-    @AfterEach
-    void putAway() {
-        robot.releaseMouseButtons();
-        execute(() -> desk.dispose());
-        robot.cleanUp();
-    }
-
+    @Tag("journey")
     @Test
     void underMirrorsEveryImageIsSeenBeforeTheButtonGoesDownAndWorkedWithIt() {
         // Long is chosen, the mirrors across the corner and the middle of the repeat are put up by key, the line by its
@@ -108,6 +103,7 @@ class DrawingWindowTest {
         assertThat(execute(() -> desk.bench().undoName())).contains("8 long stitches");
     }
 
+    @Tag("journey")
     @Test
     void aMarkedMotifGoesMirroredRoundTheCornerInTwoStepsAndIsCarriedOnWithEscapeAsTheWayBack() {
         execute(() -> {

@@ -19,11 +19,11 @@ import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JLabel;
 import javax.swing.TransferHandler;
-import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.core.Robot;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -34,6 +34,10 @@ class DropWindowTest {
     private Path folder;
 
     private Path file;
+
+    @RegisterExtension
+    private final DeskOnDisplay display = new DeskOnDisplay();
+
     private Robot robot;
     private DeskFrame desk;
     private JFrame files;
@@ -42,8 +46,8 @@ class DropWindowTest {
     void showADeskAndAWindowWithAFile() throws Exception {
         file = folder.resolve("reed-bank.border.json");
         Files.copy(Path.of("sample-charts", "reed-bank.border.json"), file);
-        robot = BasicRobot.robotWithCurrentAwtHierarchy();
-        desk = WindowParts.shownDesk(folder);
+        robot = display.robot();
+        desk = display.show(folder);
         execute(() -> desk.keepJournal(new JournalFolder(folder.resolve("state")), () -> {}));
         files = execute(() -> {
             JLabel label = new JLabel("a file");
@@ -67,8 +71,6 @@ class DropWindowTest {
     @AfterEach
     void putAway() {
         execute(() -> files.dispose());
-        execute(() -> desk.dispose());
-        robot.cleanUp();
     }
 
     /** The chart, and a table, which Swing gives a place for drops of its own. */

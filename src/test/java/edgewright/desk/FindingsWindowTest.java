@@ -23,12 +23,11 @@ import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JList;
 import javax.swing.text.JTextComponent;
-import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.Robot;
-import org.assertj.swing.fixture.FrameFixture;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The unfinished sample, mended by remedies alone: looked at on the chart before, and done by mouse and keys. */
@@ -37,6 +36,9 @@ class FindingsWindowTest {
 
     @TempDir
     private Path folder;
+
+    @RegisterExtension
+    private final DeskOnDisplay display = new DeskOnDisplay();
 
     private Robot robot;
     private DeskFrame desk;
@@ -47,18 +49,12 @@ class FindingsWindowTest {
         flawed = ((ReadResult.Read)
                         ChartFiles.read(Path.of("sample-charts", "first-try-unfinished" + ChartFiles.ENDING)))
                 .chart();
-        robot = BasicRobot.robotWithCurrentAwtHierarchy();
-        desk = WindowParts.desk(flawed, folder);
-        new FrameFixture(robot, desk).show(WindowParts.SIZE);
+        robot = display.robot();
+        desk = display.show(flawed, folder);
         robot.focusAndWaitForFocusGain(desk.canvas());
     }
 
-    @AfterEach
-    void putAway() {
-        execute(() -> desk.dispose());
-        robot.cleanUp();
-    }
-
+    @Tag("journey")
     @Test
     void theFlawedSampleIsMendedByRemediesAlone() {
         int said = 0;

@@ -8,7 +8,6 @@ import static org.assertj.swing.edt.GuiActionRunner.execute;
 import edgewright.chart.Edits;
 import edgewright.chart.Place;
 import edgewright.chart.Section;
-import edgewright.texts.English;
 import java.awt.Window;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
@@ -16,12 +15,10 @@ import java.util.Arrays;
 import java.util.List;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
-import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.Robot;
-import org.assertj.swing.fixture.FrameFixture;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A window that is not shown does no work at an edit; it is right again when it is shown. */
@@ -29,21 +26,16 @@ class HiddenWindowsWindowTest {
     @TempDir
     private Path folder;
 
+    @RegisterExtension
+    private final DeskOnDisplay display = new DeskOnDisplay();
+
     private Robot robot;
     private DeskFrame desk;
 
     @BeforeEach
     void openTheDesk() {
-        robot = BasicRobot.robotWithCurrentAwtHierarchy();
-        desk = WindowParts.desk(Desk.blank(English.LANGUAGE), folder);
-        new FrameFixture(robot, desk).show(WindowParts.SIZE);
-        robot.waitForIdle();
-    }
-
-    @AfterEach
-    void putAway() {
-        execute(() -> desk.dispose());
-        robot.cleanUp();
+        robot = display.robot();
+        desk = display.show(folder);
     }
 
     @Test

@@ -24,14 +24,13 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
-import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.Robot;
 import org.assertj.swing.finder.WindowFinder;
 import org.assertj.swing.fixture.DialogFixture;
-import org.assertj.swing.fixture.FrameFixture;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The program is killed with work that is not saved; the next start offers it beside what is saved. */
@@ -48,6 +47,10 @@ class KillAndRecoverWindowTest {
     private Path state;
     private Path file;
     private Fingerprint fingerprint;
+
+    @RegisterExtension
+    private final DeskOnDisplay display = new DeskOnDisplay();
+
     private Robot robot;
     private DeskFrame desk;
 
@@ -56,17 +59,10 @@ class KillAndRecoverWindowTest {
         state = Files.createDirectory(folder.resolve("state"));
         file = folder.resolve("slack-water.border.json");
         fingerprint = ChartFiles.write(file, saved);
-        robot = BasicRobot.robotWithCurrentAwtHierarchy();
+        robot = display.robot();
     }
 
-    @AfterEach
-    void putAway() {
-        if (desk != null) {
-            execute(() -> desk.dispose());
-        }
-        robot.cleanUp();
-    }
-
+    @Tag("journey")
     @Test
     void whatWasDrawnInAProcessThatWasKilledIsTakenUpAndSaved() throws Exception {
         drawAndKill();
@@ -200,8 +196,7 @@ class KillAndRecoverWindowTest {
     }
 
     private DialogFixture startAgain() {
-        desk = WindowParts.desk(saved, folder);
-        new FrameFixture(robot, desk).show(WindowParts.SIZE);
+        desk = display.show(saved, folder);
         execute(() -> desk.keepJournal(new JournalFolder(state), () -> wentOn.set(true)));
         return question();
     }

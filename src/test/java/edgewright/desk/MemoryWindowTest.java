@@ -12,12 +12,11 @@ import java.awt.Rectangle;
 import java.nio.file.Path;
 import javax.swing.AbstractButton;
 import javax.swing.JSplitPane;
-import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.core.Robot;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The desk is found on the next day as it was left. */
@@ -25,16 +24,14 @@ class MemoryWindowTest {
     @TempDir
     private Path folder;
 
+    @RegisterExtension
+    private final DeskOnDisplay display = new DeskOnDisplay();
+
     private Robot robot;
 
     @BeforeEach
     void begin() {
-        robot = BasicRobot.robotWithCurrentAwtHierarchy();
-    }
-
-    @AfterEach
-    void putAway() {
-        robot.cleanUp();
+        robot = display.robot();
     }
 
     @Test

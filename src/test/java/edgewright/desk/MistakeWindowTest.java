@@ -4,20 +4,19 @@ import static edgewright.desk.WindowParts.until;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.swing.edt.GuiActionRunner.execute;
 
-import edgewright.texts.English;
 import java.awt.Graphics;
 import java.awt.Window;
 import java.nio.file.Path;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Stream;
 import javax.swing.JComponent;
-import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.Robot;
 import org.assertj.swing.core.matcher.JButtonMatcher;
 import org.assertj.swing.finder.JOptionPaneFinder;
 import org.assertj.swing.fixture.FrameFixture;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A mistake in the program is told of so that somebody can go on with the work. */
@@ -25,25 +24,19 @@ class MistakeWindowTest {
     @TempDir
     private Path folder;
 
+    @RegisterExtension
+    private final DeskOnDisplay display = new DeskOnDisplay();
+
     private Robot robot;
     private DeskFrame desk;
     private FrameFixture window;
 
     @BeforeEach
     void openTheDesk() {
-        robot = BasicRobot.robotWithCurrentAwtHierarchy();
-        desk = WindowParts.desk(Desk.blank(English.LANGUAGE), folder);
+        robot = display.robot();
+        desk = display.show(folder);
         window = new FrameFixture(robot, desk);
-        window.show(WindowParts.SIZE);
-        robot.waitForIdle();
         execute(() -> Thread.currentThread().setUncaughtExceptionHandler((thread, problem) -> desk.tellOf(problem)));
-    }
-
-    @AfterEach
-    void putAway() {
-        execute(() -> Thread.currentThread().setUncaughtExceptionHandler(null));
-        execute(() -> desk.dispose());
-        robot.cleanUp();
     }
 
     @Test
@@ -73,7 +66,9 @@ class MistakeWindowTest {
             return painted.get() > told + 2;
         });
 
-        assertThat(execute(() -> desk.getOwnedWindows())).noneMatch(Window::isShowing);
+        until(
+                "nothing is told in a window",
+                () -> execute(() -> Stream.of(desk.getOwnedWindows()).noneMatch(Window::isShowing)));
         assertThat(window.label("news").text())
                 .isEqualTo("The same mistake in the program was met again. Save the chart.");
     }

@@ -9,7 +9,6 @@ import edgewright.chart.GridCell;
 import edgewright.chart.Place;
 import edgewright.chart.Section;
 import edgewright.chart.Stitch;
-import edgewright.texts.English;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.Toolkit;
@@ -17,13 +16,12 @@ import java.awt.datatransfer.StringSelection;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.List;
-import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.core.Robot;
 import org.assertj.swing.fixture.FrameFixture;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Stitches that are marked on the chart, worked together, copied and put in elsewhere. */
@@ -31,17 +29,18 @@ class MotifWindowTest {
     @TempDir
     private Path folder;
 
+    @RegisterExtension
+    private final DeskOnDisplay display = new DeskOnDisplay();
+
     private Robot robot;
     private DeskFrame desk;
     private FrameFixture window;
 
     @BeforeEach
     void openTheDesk() {
-        robot = BasicRobot.robotWithCurrentAwtHierarchy();
-        desk = WindowParts.desk(Desk.blank(English.LANGUAGE), folder);
+        robot = display.robot();
+        desk = display.show(folder);
         window = new FrameFixture(robot, desk);
-        window.show(WindowParts.SIZE);
-        robot.waitForIdle();
         execute(() -> {
             desk.bench().edit("six rounds", chart -> {
                 Chart six = chart;
@@ -54,12 +53,6 @@ class MotifWindowTest {
             desk.canvas().requestFocusInWindow();
         });
         robot.waitForIdle();
-    }
-
-    @AfterEach
-    void putAway() {
-        execute(() -> desk.dispose());
-        robot.cleanUp();
     }
 
     @Test

@@ -10,7 +10,6 @@ import edgewright.chart.Place;
 import edgewright.chart.Section;
 import edgewright.chart.Stitch;
 import edgewright.testing.Pictures;
-import edgewright.texts.English;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.io.IOException;
@@ -20,7 +19,6 @@ import javax.swing.JFileChooser;
 import javax.swing.SwingUtilities;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.GenericTypeMatcher;
 import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.core.Robot;
@@ -29,9 +27,9 @@ import org.assertj.swing.finder.WindowFinder;
 import org.assertj.swing.fixture.DialogFixture;
 import org.assertj.swing.fixture.FrameFixture;
 import org.assertj.swing.fixture.JFileChooserFixture;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A designer makes a pattern to sell from nothing, by the window alone. */
@@ -44,22 +42,18 @@ class OwnPatternWindowTest {
     @TempDir
     private Path folder;
 
+    @RegisterExtension
+    private final DeskOnDisplay display = new DeskOnDisplay();
+
     private Robot robot;
     private DeskFrame desk;
     private FrameFixture window;
 
     @BeforeEach
     void open() {
-        robot = BasicRobot.robotWithCurrentAwtHierarchy();
-        desk = WindowParts.desk(Desk.blank(English.LANGUAGE), folder);
+        robot = display.robot();
+        desk = display.show(folder);
         window = new FrameFixture(robot, desk);
-        window.show(WindowParts.SIZE);
-    }
-
-    @AfterEach
-    void putAway() {
-        execute(() -> desk.dispose());
-        robot.cleanUp();
     }
 
     @Test

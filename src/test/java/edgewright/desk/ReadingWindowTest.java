@@ -5,7 +5,6 @@ import static edgewright.desk.WindowParts.until;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.swing.edt.GuiActionRunner.execute;
 
-import edgewright.texts.English;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Point;
@@ -21,13 +20,11 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.swing.JTable;
 import javax.swing.text.JTextComponent;
-import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.core.Robot;
-import org.assertj.swing.fixture.FrameFixture;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The words of others, pasted and read with mouse and keys as a designer does. */
@@ -37,16 +34,17 @@ class ReadingWindowTest {
     @TempDir
     private Path folder;
 
+    @RegisterExtension
+    private final DeskOnDisplay display = new DeskOnDisplay();
+
     private Robot robot;
     private DeskFrame desk;
     private Container reading;
 
     @BeforeEach
     void open() {
-        robot = BasicRobot.robotWithCurrentAwtHierarchy();
-        desk = WindowParts.desk(Desk.blank(English.LANGUAGE), folder);
-        new FrameFixture(robot, desk).show(WindowParts.SIZE);
-        robot.waitForIdle();
+        robot = display.robot();
+        desk = display.show(folder);
         robot.pressKey(KeyEvent.VK_CONTROL);
         robot.pressKey(KeyEvent.VK_SHIFT);
         robot.pressAndReleaseKeys(KeyEvent.VK_R);
@@ -60,12 +58,6 @@ class ReadingWindowTest {
                 .findFirst()
                 .orElseThrow());
         robot.waitForIdle();
-    }
-
-    @AfterEach
-    void close() {
-        execute(() -> desk.dispose());
-        robot.cleanUp();
     }
 
     @Test

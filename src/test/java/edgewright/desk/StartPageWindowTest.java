@@ -20,11 +20,11 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.swing.JLabel;
 import javax.swing.SwingUtilities;
-import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.Robot;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The program is opened without a chart. */
@@ -33,6 +33,10 @@ class StartPageWindowTest {
     private Path folder;
 
     private Path kept;
+
+    @RegisterExtension
+    private final DeskOnDisplay display = new DeskOnDisplay();
+
     private Robot robot;
     private DeskFrame desk;
 
@@ -42,7 +46,7 @@ class StartPageWindowTest {
         Settings settings = new Settings(folder.resolve("desk.properties"));
         settings.addRecent(folder.resolve("washed-away.border.json"));
         settings.addRecent(kept);
-        robot = BasicRobot.robotWithCurrentAwtHierarchy();
+        robot = display.robot();
         desk = execute(() -> {
             Look.setUp(Theme.LIGHT);
             DeskFrame frame = new DeskFrame(Desk.blank(English.LANGUAGE), settings, English.LANGUAGE);
@@ -57,7 +61,6 @@ class StartPageWindowTest {
     @AfterEach
     void putAway() {
         execute(() -> desk.dispose());
-        robot.cleanUp();
     }
 
     @Test

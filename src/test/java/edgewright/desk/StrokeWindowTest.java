@@ -12,20 +12,17 @@ import edgewright.chart.Place;
 import edgewright.chart.Section;
 import edgewright.chart.SideShape;
 import edgewright.chart.Stitch;
-import edgewright.texts.English;
 import java.awt.Point;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.core.Robot;
-import org.assertj.swing.fixture.FrameFixture;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A stroke from the press of a button to its release, and what ends it before. */
@@ -38,26 +35,20 @@ class StrokeWindowTest {
     private Path folder;
 
     private final List<Throwable> mistakes = new ArrayList<>();
+
+    @RegisterExtension
+    private final DeskOnDisplay display = new DeskOnDisplay();
+
     private Robot robot;
     private DeskFrame desk;
 
     @BeforeEach
     void openTheDesk() {
-        robot = BasicRobot.robotWithCurrentAwtHierarchy();
-        desk = WindowParts.desk(Desk.blank(English.LANGUAGE), folder);
-        new FrameFixture(robot, desk).show(WindowParts.SIZE);
-        robot.waitForIdle();
+        robot = display.robot();
+        desk = display.show(folder);
         execute(() -> Thread.currentThread().setUncaughtExceptionHandler((thread, problem) -> mistakes.add(problem)));
         execute(() -> desk.canvas().fit());
         robot.waitForIdle();
-    }
-
-    @AfterEach
-    void putAway() {
-        robot.releaseMouseButtons();
-        execute(() -> Thread.currentThread().setUncaughtExceptionHandler(null));
-        execute(() -> desk.dispose());
-        robot.cleanUp();
     }
 
     @Test

@@ -26,13 +26,14 @@ import java.util.stream.Stream;
 import javax.swing.AbstractButton;
 import javax.swing.JLabel;
 import javax.swing.JTable;
-import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.Robot;
 import org.assertj.swing.core.matcher.JButtonMatcher;
 import org.assertj.swing.finder.JOptionPaneFinder;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Several charts in one window, each with its own edits, cursor and view. */
@@ -42,6 +43,9 @@ class TabsWindowTest {
     @TempDir
     private Path folder;
 
+    @RegisterExtension
+    private final DeskOnDisplay display = new DeskOnDisplay();
+
     private Robot robot;
     private DeskFrame desk;
     private Path reeds;
@@ -49,10 +53,10 @@ class TabsWindowTest {
 
     @BeforeEach
     void openTwoCharts() throws IOException {
-        robot = BasicRobot.robotWithCurrentAwtHierarchy();
+        robot = display.robot();
         reeds = write("Reed Bank");
         tide = write("Tide Steps");
-        desk = WindowParts.shownDesk(folder);
+        desk = display.show(folder);
         assertThat(execute(() -> desk.tabs().getBoundsAt(0).height))
                 .as("one chart has no row of tabs")
                 .isZero();
@@ -64,8 +68,6 @@ class TabsWindowTest {
     @AfterEach
     void putAway() {
         execute(() -> Look.setUp(Theme.LIGHT));
-        execute(() -> desk.dispose());
-        robot.cleanUp();
     }
 
     private Path write(String title) throws IOException {
@@ -81,6 +83,7 @@ class TabsWindowTest {
         robot.waitForIdle();
     }
 
+    @Tag("journey")
     @Test
     void twoChartsInTabsWithCopiesBetween() {
         assertThat(titles()).as("the untouched blank chart gave way").containsExactly("Reed Bank", "Tide Steps");

@@ -17,13 +17,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import javax.swing.JProgressBar;
-import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.Robot;
 import org.assertj.swing.finder.JOptionPaneFinder;
 import org.assertj.swing.fixture.FrameFixture;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Files are read and written beside the work at the desk; what is drawn meanwhile is not lost by it. */
@@ -34,6 +34,9 @@ class UnsavedWorkWindowTest {
     @TempDir
     private Path folder;
 
+    @RegisterExtension
+    private final DeskOnDisplay display = new DeskOnDisplay();
+
     private Robot robot;
     private DeskFrame desk;
     private FrameFixture window;
@@ -41,7 +44,7 @@ class UnsavedWorkWindowTest {
 
     @BeforeEach
     void openAChartOfItsOwn() throws IOException {
-        robot = BasicRobot.robotWithCurrentAwtHierarchy();
+        robot = display.robot();
         file = folder.resolve("slack-water.border.json");
         desk = WindowParts.desk(Desk.blank(English.LANGUAGE), folder);
         ChartFiles.write(file, Desk.blank(English.LANGUAGE));
@@ -55,7 +58,6 @@ class UnsavedWorkWindowTest {
     @AfterEach
     void putAway() {
         execute(() -> desk.dispose());
-        robot.cleanUp();
     }
 
     @Test

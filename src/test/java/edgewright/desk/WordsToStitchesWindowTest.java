@@ -10,7 +10,6 @@ import static org.assertj.swing.edt.GuiActionRunner.execute;
 import edgewright.chart.Place;
 import edgewright.chart.Section;
 import edgewright.chart.Stitch;
-import edgewright.texts.English;
 import java.awt.Graphics2D;
 import java.awt.Point;
 import java.awt.Rectangle;
@@ -22,13 +21,12 @@ import java.util.List;
 import java.util.stream.Stream;
 import javax.swing.text.BadLocationException;
 import javax.swing.text.JTextComponent;
-import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.core.Robot;
-import org.assertj.swing.fixture.FrameFixture;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Words and chart point at each other, and the keys read the words stitch by stitch. */
@@ -38,15 +36,17 @@ class WordsToStitchesWindowTest {
     @TempDir
     private Path folder;
 
+    @RegisterExtension
+    private final DeskOnDisplay display = new DeskOnDisplay();
+
     private Robot robot;
     private DeskFrame desk;
     private JTextComponent words;
 
     @BeforeEach
     void openTheDesk() {
-        robot = BasicRobot.robotWithCurrentAwtHierarchy();
-        desk = WindowParts.desk(Desk.blank(English.LANGUAGE), folder);
-        new FrameFixture(robot, desk).show(WindowParts.SIZE);
+        robot = display.robot();
+        desk = display.show(folder);
         words = (JTextComponent) named(desk, "words");
         execute(() -> {
             desk.bench().work(List.of(LONG, new Place(2, Section.REPEAT, 3)), Stitch.LONG);
@@ -57,12 +57,7 @@ class WordsToStitchesWindowTest {
         robot.waitForIdle();
     }
 
-    @AfterEach
-    void putAway() {
-        execute(() -> desk.dispose());
-        robot.cleanUp();
-    }
-
+    @Tag("journey")
     @Test
     void wordsLeadToStitchesAndStitchesToWords() {
         int[] dark = picture(LONG);

@@ -12,6 +12,7 @@ import edgewright.chart.Yarn;
 import edgewright.chart.YarnUse;
 import edgewright.check.Checker;
 import edgewright.desk.Desk;
+import edgewright.desk.DeskOnDisplay;
 import edgewright.desk.guide.PatternDetailsDialog;
 import edgewright.desk.parts.FormDialog;
 import edgewright.desk.parts.Look;
@@ -28,25 +29,22 @@ import javax.swing.JLabel;
 import javax.swing.JSpinner;
 import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
-import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.Robot;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 
 /** The dialogs with a form, as somebody fills them in with the keys. */
 class FormWindowTest {
+    @RegisterExtension
+    private final DeskOnDisplay display = new DeskOnDisplay();
+
     private Robot robot;
 
     @BeforeEach
     void setUp() {
         execute(() -> Look.setUp(Theme.LIGHT));
-        robot = BasicRobot.robotWithCurrentAwtHierarchy();
-    }
-
-    @AfterEach
-    void putAway() {
-        robot.cleanUp();
+        robot = display.robot();
     }
 
     @Test

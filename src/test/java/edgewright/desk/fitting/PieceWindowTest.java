@@ -7,6 +7,7 @@ import static org.assertj.swing.edt.GuiActionRunner.execute;
 import edgewright.chart.Counting;
 import edgewright.desk.Desk;
 import edgewright.desk.DeskFrame;
+import edgewright.desk.DeskOnDisplay;
 import edgewright.desk.WindowParts;
 import edgewright.desk.work.Settings;
 import edgewright.texts.English;
@@ -14,16 +15,14 @@ import java.awt.event.KeyEvent;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.Robot;
-import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
 import org.assertj.swing.finder.WindowFinder;
 import org.assertj.swing.fixture.DialogFixture;
 import org.assertj.swing.fixture.FrameFixture;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A piece is fitted with mouse and keys on a display: counts are typed at its sides, and all else follows. */
@@ -33,25 +32,22 @@ class PieceWindowTest {
     @TempDir
     private Path folder;
 
+    @RegisterExtension
+    private final DeskOnDisplay display = new DeskOnDisplay();
+
     private Robot robot;
     private DeskFrame desk;
     private DialogFixture window;
 
-    @BeforeAll
-    static void catchWhatIsDoneOffTheEventThread() {
-        FailOnThreadViolationRepaintManager.install();
-    }
-
     @BeforeEach
     void openTheWindow() throws IOException {
-        robot = BasicRobot.robotWithCurrentAwtHierarchy();
+        robot = display.robot();
         open();
     }
 
     @AfterEach
     void putAway() {
         execute(() -> desk.dispose());
-        robot.cleanUp();
     }
 
     @Test

@@ -9,6 +9,7 @@ import edgewright.chart.Imprint;
 import edgewright.chart.OwnMatter;
 import edgewright.chart.OwnSection;
 import edgewright.chart.Photo;
+import edgewright.desk.DeskOnDisplay;
 import edgewright.desk.parts.Look;
 import edgewright.desk.work.Theme;
 import edgewright.file.ImprintFiles;
@@ -22,14 +23,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javax.swing.SwingUtilities;
-import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.Robot;
 import org.assertj.swing.fixture.DialogFixture;
 import org.assertj.swing.timing.Condition;
 import org.assertj.swing.timing.Pause;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Photographs, texts and imprint, given at the desk. */
@@ -58,18 +58,15 @@ class OwnPagesWindowTest {
     @TempDir
     private Path folder;
 
+    @RegisterExtension
+    private final DeskOnDisplay display = new DeskOnDisplay();
+
     private Robot robot;
 
     @BeforeEach
     void takeTheMouse() {
         execute(() -> Look.setUp(Theme.LIGHT));
-        robot = BasicRobot.robotWithCurrentAwtHierarchy();
-        robot.settings().delayBetweenEvents(30);
-    }
-
-    @AfterEach
-    void letGo() {
-        robot.cleanUp();
+        robot = display.robot();
     }
 
     @Test
