@@ -7,6 +7,8 @@ import com.formdev.flatlaf.ui.FlatRadioButtonMenuItemUI;
 import edgewright.texts.Language;
 import java.awt.Font;
 import java.awt.event.KeyEvent;
+import javax.swing.AbstractButton;
+import javax.swing.ButtonModel;
 import javax.swing.Icon;
 import javax.swing.JCheckBoxMenuItem;
 import javax.swing.JMenuItem;
@@ -24,6 +26,11 @@ public final class MenuLine {
             protected boolean processKeyBinding(KeyStroke key, KeyEvent event, int condition, boolean pressed) {
                 // A key that counts on the chart only is shown here, but does nothing elsewhere.
                 return action.isOfWindow() && super.processKeyBinding(key, event, condition, pressed);
+            }
+
+            @Override
+            public void doClick(int pressTime) {
+                press(this);
             }
 
             @Override
@@ -51,6 +58,11 @@ public final class MenuLine {
             }
 
             @Override
+            public void doClick(int pressTime) {
+                press(this);
+            }
+
+            @Override
             public void updateUI() {
                 JMenuItem line = this;
                 PlainText.only(line);
@@ -75,6 +87,11 @@ public final class MenuLine {
             }
 
             @Override
+            public void doClick(int pressTime) {
+                press(this);
+            }
+
+            @Override
             public void updateUI() {
                 JMenuItem line = this;
                 PlainText.only(line);
@@ -87,6 +104,18 @@ public final class MenuLine {
                 });
             }
         };
+    }
+
+    /**
+     * Does what a line does. Its key presses it while nobody sees it, and Swing would hold the event thread for the 68 ms that a
+     * button is seen pressed.
+     */
+    private static void press(AbstractButton line) {
+        ButtonModel model = line.getModel();
+        model.setArmed(true);
+        model.setPressed(true);
+        model.setPressed(false);
+        model.setArmed(false);
     }
 
     private static final class KeyWriter extends FlatMenuItemRenderer {
