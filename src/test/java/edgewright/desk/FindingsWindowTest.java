@@ -81,6 +81,7 @@ class FindingsWindowTest {
                             && execute(() ->
                                     desk.bench().chart().equals(desk.bench().worked())));
             robot.moveMouse(desk.canvas());
+            until("what was seen of it is told no more", () -> !note().contains("Seen on the chart"));
         }
         Chart mended = execute(() -> desk.bench().chart());
         assertThat(execute(() -> desk.bench().verdict().findings())).isEmpty();
