@@ -19,7 +19,6 @@ import java.nio.file.Path;
 import java.util.List;
 import javax.swing.JViewport;
 import org.assertj.swing.core.Robot;
-import org.assertj.swing.fixture.FrameFixture;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
@@ -35,14 +34,12 @@ class CanvasPaintWindowTest {
 
     private Robot robot;
     private DeskFrame desk;
-    private FrameFixture window;
 
     @BeforeEach
     void openTheSample() {
         robot = display.robot();
         ReadResult.Read read = (ReadResult.Read) ChartFiles.read(Path.of("sample-charts", "lantern-posts.border.json"));
         desk = display.show(read.chart(), folder);
-        window = new FrameFixture(robot, desk);
         execute(() -> {
             desk.canvas().fit();
             desk.canvas().requestFocusInWindow();

@@ -51,6 +51,9 @@ class InventedLanguageWindowTest {
             return frame;
         });
         display.putAwayLater(desk);
+        // Where a stitch lies is known once the window has the keys, and so its place.
+        robot.waitForIdle();
+        robot.focusAndWaitForFocusGain(desk.canvas());
         Chart before = execute(() -> desk.bench().chart());
         robot.click(onScreen(desk, cell(desk, HERE)), MouseButton.LEFT_BUTTON, 1);
         until("the stitch is drawn", () -> execute(() -> desk.bench().chart().stitch(HERE)) == Stitch.LONG);

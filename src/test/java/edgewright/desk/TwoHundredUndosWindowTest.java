@@ -47,7 +47,7 @@ class TwoHundredUndosWindowTest {
         Workbench bench = desk.bench();
         List<Chart> seen = new ArrayList<>();
         execute(() -> bench.listen(change -> {
-            if (seen.isEmpty() || seen.get(seen.size() - 1) != bench.chart()) {
+            if (seen.isEmpty() || !seen.get(seen.size() - 1).equals(bench.chart())) {
                 seen.add(bench.chart());
             }
         }));
