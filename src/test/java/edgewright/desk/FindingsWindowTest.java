@@ -81,7 +81,12 @@ class FindingsWindowTest {
                             && execute(() ->
                                     desk.bench().chart().equals(desk.bench().worked())));
             robot.moveMouse(desk.canvas());
-            until("what was seen of it is told no more", () -> !note().contains("Seen on the chart"));
+            until(
+                    "what was seen of it is told no more",
+                    () -> execute(() -> WindowParts.parts(desk).stream()
+                            .noneMatch(part -> part instanceof JTextComponent text
+                                    && "remedySeen".equals(text.getName())
+                                    && text.getText().contains("Seen on the chart"))));
         }
         Chart mended = execute(() -> desk.bench().chart());
         assertThat(execute(() -> desk.bench().verdict().findings())).isEmpty();
