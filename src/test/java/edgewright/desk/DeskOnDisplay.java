@@ -4,16 +4,31 @@ import static org.assertj.swing.edt.GuiActionRunner.execute;
 
 import edgewright.chart.Chart;
 import edgewright.texts.English;
+import java.awt.AWTEvent;
 import java.awt.AWTException;
+import java.awt.Component;
+import java.awt.Dialog;
+import java.awt.Frame;
+import java.awt.Point;
+import java.awt.Toolkit;
+import java.awt.Window;
+import java.awt.event.AWTEventListener;
 import java.lang.reflect.Field;
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Proxy;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Set;
+import java.util.WeakHashMap;
+import javax.swing.SwingUtilities;
 import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.Robot;
 import org.assertj.swing.core.Settings;
 import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
 import org.assertj.swing.fixture.FrameFixture;
+import org.assertj.swing.timing.Pause;
 import org.junit.jupiter.api.extension.AfterEachCallback;
 import org.junit.jupiter.api.extension.BeforeEachCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
@@ -25,12 +40,18 @@ import org.junit.jupiter.api.extension.ExtensionContext;
  * looked at at once. Swing that is touched off the event thread fails the test.
  */
 public final class DeskOnDisplay implements BeforeEachCallback, AfterEachCallback {
+    /** As long as a window manager may take to give a window its place and the keys; some never get them. */
+    private static final int PLACED_TRIES = 200;
+
     private final List<DeskFrame> shown = new ArrayList<>();
+    private final Set<Window> placed = Collections.newSetFromMap(new WeakHashMap<>());
+    private final AWTEventListener onFocus = event -> placed.add((Window) event.getSource());
     private Robot robot;
 
     @Override
     public void beforeEach(ExtensionContext context) throws ReflectiveOperationException {
         FailOnThreadViolationRepaintManager.install();
+        execute(() -> Toolkit.getDefaultToolkit().addAWTEventListener(onFocus, AWTEvent.WINDOW_FOCUS_EVENT_MASK));
         robot = BasicRobot.robotWithNewAwtHierarchy();
         robot.settings().delayBetweenEvents(0);
         robot.settings().eventPostingDelay(0);
@@ -38,12 +59,41 @@ public final class DeskOnDisplay implements BeforeEachCallback, AfterEachCallbac
         Field below = Settings.class.getDeclaredField("robot");
         below.setAccessible(true);
         ((java.awt.Robot) below.get(robot.settings())).setAutoWaitForIdle(true);
+        robot = inPlace(robot);
+        // Where the test before has left the mouse, a tip may come up over what this one looks at.
+        robot.moveMouse(new Point(0, 0));
+    }
+
+    /** A robot that points at no part before the window manager has put its window in its place, and so given it the keys. */
+    private Robot inPlace(Robot below) {
+        return (Robot) Proxy.newProxyInstance(
+                Robot.class.getClassLoader(), new Class<?>[] {Robot.class}, (proxy, method, given) -> {
+                    boolean points = method.getName().matches("click|doubleClick|rightClick|moveMouse|pressMouse");
+                    if (points && given[0] instanceof Component part) {
+                        waitForPlace(part);
+                    }
+                    try {
+                        return method.invoke(below, given);
+                    } catch (InvocationTargetException e) {
+                        throw e.getCause();
+                    }
+                });
+    }
+
+    private void waitForPlace(Component part) {
+        Window window = part instanceof Window itself ? itself : SwingUtilities.getWindowAncestor(part);
+        if (window instanceof Frame || window instanceof Dialog) {
+            for (int i = 0; i < PLACED_TRIES && !execute(() -> placed.contains(window)); i++) {
+                Pause.pause();
+            }
+        }
     }
 
     @Override
     public void afterEach(ExtensionContext context) {
         execute(() -> Thread.currentThread().setUncaughtExceptionHandler(null));
         execute(() -> shown.forEach(DeskFrame::dispose));
+        execute(() -> Toolkit.getDefaultToolkit().removeAWTEventListener(onFocus));
         robot.cleanUp();
     }
 

@@ -6,9 +6,11 @@ import static org.assertj.swing.edt.GuiActionRunner.execute;
 
 import java.awt.Graphics;
 import java.awt.Window;
+import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
+import javax.swing.JButton;
 import javax.swing.JComponent;
 import org.assertj.swing.core.Robot;
 import org.assertj.swing.core.matcher.JButtonMatcher;
@@ -54,11 +56,13 @@ class MistakeWindowTest {
             desk.getLayeredPane().add(broken, Integer.valueOf(1));
             broken.repaint();
         });
-        JOptionPaneFinder.findOptionPane()
+        JButton understood = JOptionPaneFinder.findOptionPane()
                 .withTimeout(30_000)
                 .using(robot)
                 .button(JButtonMatcher.withName("answer1"))
-                .click();
+                .target();
+        until("the answer has the keys", () -> execute(understood::isFocusOwner));
+        robot.pressAndReleaseKey(KeyEvent.VK_SPACE);
         int told = painted.get();
         until("it is painted again", () -> {
             execute(() -> broken.repaint());
