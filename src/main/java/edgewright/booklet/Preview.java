@@ -4,11 +4,13 @@ import edgewright.booklet.choice.BookletOptions;
 import edgewright.booklet.choice.Progress;
 import edgewright.chart.Chart;
 import java.awt.image.BufferedImage;
+import java.awt.print.Pageable;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.Optional;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.printing.PDFPageable;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
 
@@ -37,8 +39,17 @@ public final class Preview implements AutoCloseable {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         PublishOutcome outcome = Booklet.publish(chart, options.withDraft(true), bytes, progress);
         return outcome instanceof PublishOutcome.Published
-                ? Optional.of(new Preview(Loader.loadPDF(bytes.toByteArray())))
+                ? Optional.of(ofPublished(bytes.toByteArray()))
                 : Optional.empty();
+    }
+
+    /**
+     * The pages of a pattern that has been published.
+     *
+     * @throws IOException if they cannot be read back
+     */
+    public static Preview ofPublished(byte[] pattern) throws IOException {
+        return new Preview(Loader.loadPDF(pattern));
     }
 
     /** How many there are, one or more. */
@@ -55,6 +66,11 @@ public final class Preview implements AutoCloseable {
         var box = document.getPage(number - 1).getMediaBox();
         float scale = Math.min(widthPx / box.getWidth(), heightPx / box.getHeight());
         return renderer.renderImageWithDPI(number - 1, scale * POINTS_PER_INCH, ImageType.RGB);
+    }
+
+    /** The pages for a printer, each on a sheet of its own size and drawn at that size. */
+    public Pageable forPrinter() {
+        return new PDFPageable(document);
     }
 
     /** Whether it was put away; there are no pages then. */

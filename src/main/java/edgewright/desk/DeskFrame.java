@@ -8,6 +8,7 @@ import edgewright.desk.jobs.ChartOpener;
 import edgewright.desk.jobs.DeskState;
 import edgewright.desk.jobs.Lanes;
 import edgewright.desk.jobs.MadeFile;
+import edgewright.desk.jobs.Printers;
 import edgewright.desk.jobs.Questions;
 import edgewright.desk.journal.DeskJournal;
 import edgewright.desk.panes.StatusLine;
@@ -80,6 +81,7 @@ public final class DeskFrame extends JFrame {
                 new Questions(this, language),
                 status::tell,
                 MadeFile.ofMachine(status::tell, language),
+                Printers.ofMachine(),
                 language);
         opener = new ChartOpener(state);
         tabs = new DocumentTabs(language, this::close, this::frontChanged);
@@ -128,6 +130,11 @@ public final class DeskFrame extends JFrame {
     /** The file that was made last for others to read. */
     MadeFile made() {
         return state.made();
+    }
+
+    /** The printers to which patterns can be sent. */
+    Printers printers() {
+        return state.printers();
     }
 
     private JPanel content() {

@@ -9,6 +9,7 @@ import edgewright.desk.command.Hindrance;
 import edgewright.desk.guide.GuideCommands;
 import edgewright.desk.jobs.DeskState;
 import edgewright.desk.jobs.Lanes.Lane;
+import edgewright.desk.output.PrintCommands;
 import edgewright.desk.output.ProofCommands;
 import edgewright.desk.output.PublishCommands;
 import edgewright.desk.own.OwnCommands;
@@ -79,6 +80,18 @@ final class DocumentCommands {
                 .when(canExport, Hindrance.EXPORT_BUSY)
                 .when(() -> !bench.verdict().hasErrors(), Hindrance.ERRORS));
         commands.add("publish", publishing::publish, canExport, Hindrance.EXPORT_BUSY);
+        commands.add(
+                "print",
+                new PrintCommands(
+                        desk.window(),
+                        bench,
+                        desk.questions(),
+                        desk.lanes().in(Lane.EXPORT),
+                        view,
+                        desk.settings(),
+                        desk.printers())::print,
+                canExport,
+                Hindrance.EXPORT_BUSY);
         commands.add("picture", publishing::picture, canExport, Hindrance.EXPORT_BUSY);
         commands.add("saveWords", publishing::words, canExport, Hindrance.EXPORT_BUSY);
         commands.add("properties", forms::properties);

@@ -46,7 +46,7 @@ record MenuPlan(String id, List<MenuPlan.Line> lines) {
                     "file",
                     "new open readText startPage",
                     new Filled(RECENT),
-                    "- save saveAs closeChart - prove publish picture saveWords openMade showMade - properties making ownPages - quit"),
+                    "- save saveAs closeChart - prove publish print picture saveWords openMade showMade - properties making ownPages - quit"),
             menu(
                     "edit",
                     "undo redo - cut copy paste pasteReversed unmark",

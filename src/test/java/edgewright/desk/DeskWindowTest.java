@@ -356,7 +356,7 @@ class DeskWindowTest {
     }
 
     private void publish(String name) {
-        withControl(KeyEvent.VK_P);
+        withControl(KeyEvent.VK_E);
         DialogFixture form =
                 WindowFinder.findDialog("publish").withTimeout(20_000).using(robot);
         form.button("accept").click();

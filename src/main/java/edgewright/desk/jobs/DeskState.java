@@ -14,6 +14,7 @@ import java.util.function.Consumer;
  * @param questions that are asked, and what is told that did not work
  * @param news is given what has happened, in a sentence
  * @param made the file that was made last for others to read
+ * @param printers to which patterns can be sent
  * @param language in which everything is said
  */
 public record DeskState(
@@ -23,4 +24,5 @@ public record DeskState(
         Questions questions,
         Consumer<String> news,
         MadeFile made,
+        Printers printers,
         Language language) {}

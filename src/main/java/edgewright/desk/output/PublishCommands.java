@@ -8,8 +8,6 @@ import edgewright.booklet.PublishOutcome;
 import edgewright.booklet.WordsFormat;
 import edgewright.booklet.choice.BookletOptions;
 import edgewright.booklet.choice.Progress;
-import edgewright.booklet.own.OwnFiles;
-import edgewright.booklet.own.OwnSentences;
 import edgewright.booklet.own.PrintedMatter;
 import edgewright.chart.Chart;
 import edgewright.chart.Terms;
@@ -36,7 +34,6 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
-import javax.swing.SwingUtilities;
 
 /** Publishes the pattern and writes pictures of the chart, beside the event thread. */
 public final class PublishCommands {
@@ -48,6 +45,7 @@ public final class PublishCommands {
     private final ChartView view;
     private final Settings settings;
     private final Consumer<Path> made;
+    private final OwnFilesJob ownFiles;
 
     /** @param made is given each file when it is written */
     public PublishCommands(
@@ -66,13 +64,14 @@ public final class PublishCommands {
         this.settings = settings;
         this.made = made;
         says = view.language().messages("desk/output");
+        ownFiles = new OwnFilesJob(bench, asking, jobs, view.language());
     }
 
     /** Asks how and where, then publishes the chart as it is now. */
     public void publish() {
         Chart chart = bench.chart();
         int errors = bench.verdict().count().errors();
-        with(chart, matter -> publish(chart, errors, matter));
+        ownFiles.with(chart, matter -> publish(chart, errors, matter));
     }
 
     private void publish(Chart chart, int errors, PrintedMatter matter) {
@@ -82,6 +81,7 @@ public final class PublishCommands {
                 view,
                 errors,
                 settings,
+                PublishDialog.Use.PUBLISH,
                 matter,
                 () -> asking.companionToOpen(says.text("files-imprints"), ImprintFiles.ENDING));
         if (!dialog.ask()) {
@@ -105,31 +105,6 @@ public final class PublishCommands {
         if (workbook.isEmpty() || second.isPresent()) {
             publish(chart, options, file.get(), second.map(to -> new Second(workbook.get(), to)));
         }
-    }
-
-    /**
-     * Goes on with the files that the chart names, on the event thread. They are read beside it, since photographs are large;
-     * if one of them cannot be printed it is said why, and nothing else is done.
-     */
-    private void with(Chart chart, Consumer<PrintedMatter> goOn) {
-        if (chart.own().photos().isEmpty() && chart.own().imprint().isEmpty()) {
-            goOn.accept(PrintedMatter.NONE);
-            return;
-        }
-        Path file = bench.file().orElse(Path.of(FileCommands.fileName(chart.title(), view.language())));
-        jobs.begin(
-                says.text("job-ownFiles"),
-                worker -> OwnFiles.read(chart.own(), file, Optional.empty()),
-                result -> {
-                    if (result instanceof OwnFiles.Refused refused) {
-                        asking.tellSentence("news.ownFiles", new OwnSentences(view.language()).of(refused.fault()));
-                        return says.text("news-ownFilesRefused");
-                    }
-                    // The lane is free again before the dialog opens, which begins a job in it.
-                    SwingUtilities.invokeLater(() -> goOn.accept(((OwnFiles.Read) result).matter()));
-                    return says.text("news-ownFiles");
-                },
-                problem -> says.text("news-ownFilesRefused"));
     }
 
     /** Asks how and where, then writes the chart as it is now as a picture. */
@@ -171,7 +146,7 @@ public final class PublishCommands {
     public void words() {
         Chart chart = bench.chart();
         int errors = bench.verdict().count().errors();
-        with(chart, matter -> words(chart, errors, matter));
+        ownFiles.with(chart, matter -> words(chart, errors, matter));
     }
 
     private void words(Chart chart, int errors, PrintedMatter matter) {

@@ -52,10 +52,19 @@ import javax.swing.SpinnerNumberModel;
  * was chosen last is proposed again.
  */
 public final class PublishDialog extends FormDialog {
+    /** What the pages are for. */
+    enum Use {
+        /** They go into a file, the workbook perhaps into a second one. */
+        PUBLISH,
+        /** They go to a printer. */
+        PRINT
+    }
+
     private static final String PARTS = "parts";
 
     private final transient Messages says;
     private final transient Messages common;
+    private final Use use;
     private final boolean unworkable;
     private final transient Settings settings;
     private final transient PrintedMatter matter;
@@ -87,12 +96,13 @@ public final class PublishDialog extends FormDialog {
      * @param errors how many error findings it has
      */
     public PublishDialog(Window owner, Chart chart, ChartView view, int errors, Settings settings) {
-        this(owner, chart, view, errors, settings, PrintedMatter.NONE, Optional::empty);
+        this(owner, chart, view, errors, settings, Use.PUBLISH, PrintedMatter.NONE, Optional::empty);
     }
 
     /**
      * The dialog for a chart that names files.
      *
+     * @param use whether the pages are for a file or for a printer, which takes no second file
      * @param matter the files that it names
      * @param choosing asks for an imprint file
      */
@@ -102,12 +112,16 @@ public final class PublishDialog extends FormDialog {
             ChartView view,
             int errors,
             Settings settings,
+            Use use,
             PrintedMatter matter,
             Supplier<Optional<Path>> choosing) {
-        super(owner, "publish", view.language());
+        super(owner, use == Use.PUBLISH ? "publish" : "print", view.language());
         says = view.language().messages("desk/output");
         common = view.language().messages("desk/common");
-        titled(says.text("publish-title"), says.text("publish-accept"));
+        this.use = use;
+        titled(
+                says.text(use == Use.PUBLISH ? "publish-title" : "print-title"),
+                says.text(use == Use.PUBLISH ? "publish-accept" : "print-accept"));
         this.settings = settings;
         this.matter = matter;
         this.language = view.language();
@@ -133,7 +147,8 @@ public final class PublishDialog extends FormDialog {
         parts = new PartsList(says, settings.kept(PARTS), this::look);
         parts();
         notice(choosing);
-        Forms.caption(draft, says.text("publish-draft")).setName("publish.draft");
+        Forms.caption(draft, says.text(use == Use.PUBLISH ? "publish-draft" : "print-draft"))
+                .setName("publish.draft");
         if (unworkable) {
             draft.addActionListener(event -> look());
             form().add(draft, "span, gaptop 6");
@@ -199,7 +214,9 @@ public final class PublishDialog extends FormDialog {
             }
             look();
         });
-        form().add(apart, "skip, span");
+        if (use == Use.PUBLISH) {
+            form().add(apart, "skip, span");
+        }
     }
 
     /** How the pattern is to be. */
@@ -290,7 +307,9 @@ public final class PublishDialog extends FormDialog {
         if (otherImprint() instanceof OwnFiles.Refused refused) {
             return Optional.of(new OwnSentences(language).of(refused.fault()));
         }
-        return unworkable && !draft.isSelected() ? Optional.of(says.text("publish-objection")) : Optional.empty();
+        return unworkable && !draft.isSelected()
+                ? Optional.of(says.text(use == Use.PUBLISH ? "publish-objection" : "print-objection"))
+                : Optional.empty();
     }
 
     /** What is sold in the shops where this machine is. */

@@ -91,6 +91,7 @@ class PartsListWindowTest {
                 new ChartView(English.LANGUAGE),
                 0,
                 new Settings(folder.resolve("desk.properties")),
+                PublishDialog.Use.PUBLISH,
                 PrintedMatter.NONE,
                 () -> Optional.of(imprint)));
         execute(() -> ((AbstractButton) WindowParts.named(other, "publish.imprint.choose")).doClick());

@@ -23,6 +23,8 @@ proof-column-outcome = Result
 proof-chart = make the chart
 publish-title = Publish the pattern
 publish-accept = &Publish…
+print-title = Print the pattern
+print-accept = &Print…
 publish-edition = &Edition
 edition-STANDARD = in colour
 edition-LARGE_PRINT = large print, words first
@@ -89,6 +91,8 @@ publish-unworkable = { $errors ->
     [one] This chart has an error finding
    *[other] This chart has { $errors } error findings
     } and cannot be worked as it is. A draft says so on every page and lists the findings.
+print-objection = This chart can only be printed as a draft.
+print-draft = Print as a &draft
 publish-objection = This chart can only be published as a draft.
 paper-A4 = A4
 paper-LETTER = US Letter
@@ -153,8 +157,23 @@ news-publishedDraft = Published the draft { $file }, { $pages ->
 news-unprinted = Not all of this can be printed: { $texts }.
 news-tooLarge = The chart of this pattern would show { $stitches } stitches; at most { $most } can be printed. Publish it with fewer rounds.
 news-sameFile = { $file } is the name of both files: give the workbook another one.
+news-printNotProved = Not printed: the words do not make the chart. { $problem }
+news-printRefused = Not printed: the chart has error findings.
 news-notProved = Not published: the words do not make the chart. { $problem }
 news-refused = Not published: the chart has error findings.
 news-words = Saved the words to { $file }
 news-picture = Saved the picture to { $file }
 news-notWritten = { $file } was not written.
+job-printers = Looking for printers…
+job-pages = Making the pages…
+job-print = Printing { $title }…
+news-noPrinter = This machine has no printer: publish the pattern instead, and print the file elsewhere.
+news-pages = { $pages ->
+    [one] 1 page is ready for the printer.
+   *[other] { $pages } pages are ready for the printer.
+    }
+news-printed = { $title } is with the printer.
+news-printCancelled = Cancelled; nothing was printed.
+news-printStopped = Cancelled; the printer was told to throw away what it had.
+news-notPrinted = Not printed: the printer does not answer.
+news-pagesBroken = Not printed: the pages could not be made.
