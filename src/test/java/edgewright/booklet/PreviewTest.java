@@ -4,18 +4,27 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import edgewright.booklet.choice.BookletOptions;
 import edgewright.booklet.choice.BookletParts;
+import edgewright.booklet.choice.Edition;
 import edgewright.booklet.choice.Progress;
 import edgewright.chart.Chart;
 import edgewright.chart.Yarn;
 import edgewright.texts.English;
+import java.awt.Color;
 import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
 import java.util.HashSet;
 import java.util.Set;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.ImageType;
+import org.apache.pdfbox.rendering.PDFRenderer;
 import org.junit.jupiter.api.Test;
 
 /** Pages looked at before they are printed. */
 class PreviewTest {
     private static final Chart STEPS = Published.sample("tide-steps");
+    /** Of 255: an edge that falls on the other side of a sixteenth of a dot. */
+    private static final int ROUNDING = 40;
 
     @Test
     void thePagesAreThoseThatArePrinted() throws Exception {
@@ -38,6 +47,65 @@ class PreviewTest {
                         .contains(Integer.parseInt(yarn.colour().toString().substring(1), 16));
             }
         }
+    }
+
+    /** Forms are read once and painted again; whoever does it otherwise must come to the same picture. */
+    @Test
+    void thePagesLookAsTheLibraryDrawsThem() throws Exception {
+        BookletOptions options = BookletOptions.of(STEPS, English.LANGUAGE);
+        ByteArrayOutputStream pattern = new ByteArrayOutputStream();
+        Booklet.publish(STEPS, options, pattern, Progress.NONE);
+        try (Preview preview = Preview.ofPublished(pattern.toByteArray());
+                PDDocument document = Loader.loadPDF(pattern.toByteArray())) {
+            PDFRenderer library = new PDFRenderer(document);
+            for (int page = 1; page <= 3; page++) {
+                BufferedImage ours = preview.page(page, 400, Integer.MAX_VALUE);
+                BufferedImage theirs = library.renderImage(
+                        page - 1, 400 / document.getPage(page - 1).getMediaBox().getWidth(), ImageType.RGB);
+                assertThat(differing(ours, theirs, ours.getHeight()))
+                        .as("page " + page)
+                        .isZero();
+            }
+        }
+    }
+
+    @Test
+    void theFirstPageIsThereBeforeTheOthersAndDiffersInItsFootOnly() throws Exception {
+        BookletOptions options = BookletOptions.of(STEPS, English.LANGUAGE);
+        try (Preview all = Preview.of(STEPS, options, Progress.NONE).orElseThrow();
+                Preview first = Preview.firstOf(STEPS, options, Progress.NONE).orElseThrow()) {
+            assertThat(first.pages()).isEqualTo(1);
+            BufferedImage alone = first.page(1, 420, Integer.MAX_VALUE);
+            // The foot stands 12 mm above the edge of a page of 297 mm.
+            int foot = alone.getHeight() * (297 - 17) / 297;
+            assertThat(differing(alone, all.page(1, 420, Integer.MAX_VALUE), foot))
+                    .isZero();
+        }
+    }
+
+    @Test
+    void inLargePrintTheFirstPageIsNotKnownBeforeTheOthers() throws Exception {
+        BookletOptions large = BookletOptions.of(STEPS, English.LANGUAGE).withEdition(Edition.LARGE_PRINT);
+        assertThat(Preview.firstOf(STEPS, large, Progress.NONE)).isEmpty();
+    }
+
+    /** How many dots above a row differ by more than the rounding of an edge. */
+    private static long differing(BufferedImage one, BufferedImage other, int belowRow) {
+        assertThat(other.getWidth()).isEqualTo(one.getWidth());
+        long differing = 0;
+        for (int y = 0; y < belowRow; y++) {
+            for (int x = 0; x < one.getWidth(); x++) {
+                Color ours = new Color(one.getRGB(x, y));
+                Color theirs = new Color(other.getRGB(x, y));
+                int most = Math.max(
+                        Math.abs(ours.getRed() - theirs.getRed()),
+                        Math.max(
+                                Math.abs(ours.getGreen() - theirs.getGreen()),
+                                Math.abs(ours.getBlue() - theirs.getBlue())));
+                differing += most > ROUNDING ? 1 : 0;
+            }
+        }
+        return differing;
     }
 
     @Test

@@ -56,8 +56,7 @@ class PrintWindowTest {
         press(KeyEvent.VK_P);
         DialogFixture pages = dialog("print");
         until("the pages are there", () -> pages.label("preview.where").text().startsWith("Page 1 of "));
-        int shown = Integer.parseInt(
-                pages.label("preview.where").text().replaceAll("Page 1 of (\\d+).*", "$1"));
+        int shown = Integer.parseInt(pages.label("preview.where").text().replaceAll("Page 1 of (\\d+).*", "$1"));
         robot.pressAndReleaseKey(KeyEvent.VK_ENTER);
         until("it is said", () -> news().endsWith("is with the printer."));
         assertThat(asked).containsExactly(MediaSizeName.ISO_A4);

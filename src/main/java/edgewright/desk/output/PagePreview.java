@@ -7,16 +7,16 @@ import edgewright.booklet.Preview;
 import edgewright.booklet.choice.BookletOptions;
 import edgewright.booklet.choice.Progress;
 import edgewright.desk.parts.Forms;
+import edgewright.desk.parts.KeyNames;
 import edgewright.desk.parts.Look;
+import edgewright.desk.parts.WrappingRow;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
-import java.awt.Dimension;
-import java.awt.Graphics;
-import java.awt.Graphics2D;
-import java.awt.RenderingHints;
+import java.awt.Toolkit;
 import java.awt.event.HierarchyEvent;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.function.Supplier;
@@ -24,6 +24,7 @@ import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JProgressBar;
+import javax.swing.KeyStroke;
 import javax.swing.SwingConstants;
 import javax.swing.SwingWorker;
 import javax.swing.Timer;
@@ -34,11 +35,19 @@ import net.miginfocom.swing.MigLayout;
  * the choice has changed; setting can be stopped, and begins again with the next change.
  */
 final class PagePreview extends JPanel {
-    private static final int WIDTH_PX = 430;
-    private static final int HEIGHT_PX = 590;
+    private static final int WIDTH_PX = 560;
+    private static final int HEIGHT_PX = 790;
 
-    /** On a low screen. */
-    private static final int LEAST_HEIGHT_PX = 380;
+    /** Where letters are large or the screen is small. */
+    private static final int LEAST_WIDTH_PX = 300;
+
+    private static final int LEAST_HEIGHT_PX = 200;
+
+    /** A page is drawn anew when it is looked at this much larger than it was drawn for. */
+    private static final double BLURRED = 1.05;
+
+    /** And when it was drawn for this much more than it is looked at. */
+    private static final double TOO_FINE = 2;
 
     /** How often it looks whether something else has been chosen. */
     private static final int LOOK_MS = 300;
@@ -53,13 +62,19 @@ final class PagePreview extends JPanel {
     /** Makes the pages of a choice; empty if it was asked to stop. Beside the event thread. */
     interface Pages {
         Optional<Preview> make(BookletOptions options, Progress progress) throws IOException;
+
+        /** The first page alone, which is there sooner; empty if nobody knows it before the others. */
+        default Optional<Preview> first(BookletOptions options, Progress progress) throws IOException {
+            return Optional.empty();
+        }
     }
 
     private final transient Messages says;
+    private final transient Language language;
     private final transient Pages maker;
     private final transient Supplier<BookletOptions> choice;
     private final Timer looking = new Timer(LOOK_MS, event -> look());
-    private final Paper paper;
+    private final PagePaper paper;
     private final JButton back = new JButton();
     private final JButton on = new JButton();
     private final JButton stop = new JButton();
@@ -70,11 +85,15 @@ final class PagePreview extends JPanel {
     private transient Optional<Setting> setting = Optional.empty();
     private transient State state = State.MAKING;
     private int page = 1;
+    private double drawnPx;
+    /** Whether the first page lies there alone. */
+    private boolean isFirstShown;
 
     PagePreview(Pages maker, Supplier<BookletOptions> choice, Language language) {
-        super(new MigLayout("insets 0, gap 8 8, wrap 1, fill", "[grow, fill]", "[grow, fill][][]"));
+        super(new MigLayout("insets 0, gap 8 8, wrap 1, fill", "[grow, fill]", "[grow, fill][][][]"));
         says = language.messages("desk/output");
-        paper = new Paper(says.text("preview-paper"), where::getText);
+        this.language = language;
+        paper = new PagePaper(says.text("preview-paper"), where::getText);
         this.maker = maker;
         this.choice = choice;
         setOpaque(false);
@@ -88,10 +107,11 @@ final class PagePreview extends JPanel {
         where.setHorizontalAlignment(SwingConstants.CENTER);
         progress.setName("preview.progress");
         progress.getAccessibleContext().setAccessibleName(says.text("preview-setting"));
-        add(paper, "width " + WIDTH_PX + "!, height " + LEAST_HEIGHT_PX + ":" + HEIGHT_PX + ":");
-        add(back, "split 3, growx 0");
-        add(where, "growx, alignx center");
-        add(on, "growx 0");
+        add(
+                paper.scroll(),
+                "width " + LEAST_WIDTH_PX + ":" + WIDTH_PX + ":, height " + LEAST_HEIGHT_PX + ":" + HEIGHT_PX + ":");
+        add(where, "growx, wmin 0");
+        add(turnsAndSizes(), "growx, wmin 0");
         add(progress, "split 2, growx");
         add(stop, "growx 0");
         // At once: whoever opens the dialog waits for the first page.
@@ -101,6 +121,51 @@ final class PagePreview extends JPanel {
             }
         });
         follow();
+    }
+
+    /** Which page is seen, and how large: a button each, and a key wherever the keys are. */
+    private JPanel turnsAndSizes() {
+        WrappingRow row = new WrappingRow(6, 2);
+        row.add(back);
+        row.add(on);
+        row.add(size("preview.fitPage", says.text("preview-fitPage"), "0", () -> paper.fit(PagePaper.Fit.PAGE)));
+        row.add(size("preview.fitWidth", says.text("preview-fitWidth"), "9", () -> paper.fit(PagePaper.Fit.WIDTH)));
+        row.add(size("preview.zoomOut", says.text("preview-zoomOut"), "MINUS", () -> paper.zoom(-1)));
+        row.add(size("preview.zoomIn", says.text("preview-zoomIn"), "EQUALS", () -> paper.zoom(1)));
+        onKey("PLUS", () -> paper.zoom(1));
+        onKey("PAGE_UP", () -> turn(-1));
+        onKey("PAGE_DOWN", () -> turn(1));
+        return row;
+    }
+
+    private JButton size(String name, String text, String key, Runnable deed) {
+        JButton button = Forms.caption(new JButton(), text);
+        button.setName(name);
+        button.addActionListener(event -> {
+            deed.run();
+            sharpen();
+        });
+        KeyStroke stroke = onKey(key, button::doClick);
+        button.setToolTipText(new KeyNames(language).of(stroke));
+        return button;
+    }
+
+    private KeyStroke onKey(String key, Runnable deed) {
+        KeyStroke stroke = KeyStroke.getKeyStroke(key);
+        KeyStroke withMenu = KeyStroke.getKeyStroke(
+                stroke.getKeyCode(), Toolkit.getDefaultToolkit().getMenuShortcutKeyMaskEx());
+        registerKeyboardAction(event -> deed.run(), withMenu, WHEN_IN_FOCUSED_WINDOW);
+        return withMenu;
+    }
+
+    /** Draws the page anew if it is looked at larger, or much smaller, than it was drawn for. */
+    private void sharpen() {
+        double now = paper.pagePx().width * scale();
+        boolean isDrawn = pages.isPresent() && setting.isEmpty();
+        if (isDrawn && (now > drawnPx * BLURRED || now * TOO_FINE < drawnPx)) {
+            drawnPx = now;
+            new Turning(pages.get(), page).execute();
+        }
     }
 
     @Override
@@ -128,9 +193,14 @@ final class PagePreview extends JPanel {
             job.execute();
             follow();
         }
+        sharpen();
     }
 
     private void turn(int by) {
+        int all = pages.map(Preview::pages).orElse(0);
+        if (page + by < 1 || page + by > all) {
+            return;
+        }
         page += by;
         pages.ifPresent(preview -> new Turning(preview, page).execute());
         follow();
@@ -142,11 +212,18 @@ final class PagePreview extends JPanel {
         on.setEnabled(page < all);
         stop.setEnabled(setting.isPresent());
         progress.setIndeterminate(setting.isPresent() && progress.getValue() == 0);
-        where.setText(
-                all == 0
-                        ? says.text("preview-none-" + state)
-                        : says.text("preview-page", number("page", page), count("pages", all)));
+        where.setText(where(all));
         paper.repaint();
+    }
+
+    private String where(int all) {
+        if (all == 0) {
+            return isFirstShown ? says.text("preview-first") : says.text("preview-none-" + state);
+        }
+        // What was made last stays to be looked at while the next pages are being made.
+        return setting.isPresent()
+                ? says.text("preview-pageSetting", number("page", page), count("pages", all))
+                : says.text("preview-page", number("page", page), count("pages", all));
     }
 
     private void drop() {
@@ -165,6 +242,10 @@ final class PagePreview extends JPanel {
     /** Shows pages that have just been made, or says why there are none. */
     private void take(Optional<Made> made, State otherwise) {
         state = otherwise;
+        if (isFirstShown) {
+            isFirstShown = false;
+            paper.lay(null);
+        }
         if (made.isEmpty()) {
             if (otherwise == State.FAILED) {
                 // What is chosen now does not look like what was shown.
@@ -184,8 +265,14 @@ final class PagePreview extends JPanel {
         }
     }
 
-    private static BufferedImage draw(Preview preview, int page, double scale) throws IOException {
-        return preview.page(page, (int) (WIDTH_PX * scale), (int) (HEIGHT_PX * scale));
+    private static BufferedImage draw(Preview preview, int page, double widthPx) throws IOException {
+        return preview.page(page, (int) widthPx, Integer.MAX_VALUE);
+    }
+
+    /** So wide is the page to be drawn now, in pixels of the screen. */
+    private double wantedPx() {
+        drawnPx = Math.max(LEAST_WIDTH_PX, paper.pagePx().width) * scale();
+        return drawnPx;
     }
 
     /** Pixels of the screen for each of ours. */
@@ -198,10 +285,11 @@ final class PagePreview extends JPanel {
     /** The pages that have been set, and the one that is looked at. */
     private record Made(Preview preview, int page, BufferedImage image) {}
 
-    private final class Setting extends SwingWorker<Optional<Made>, Void> {
+    private final class Setting extends SwingWorker<Optional<Made>, BufferedImage> {
         private final BookletOptions options;
         private final int wanted;
-        private final double scale = scale();
+        private final double widthPx = wantedPx();
+        private final boolean isNothingShown = pages.isEmpty();
         private volatile boolean stopped;
 
         Setting(BookletOptions options, int wanted) {
@@ -223,6 +311,9 @@ final class PagePreview extends JPanel {
 
         @Override
         protected Optional<Made> doInBackground() throws IOException {
+            if (isNothingShown) {
+                showFirst();
+            }
             Optional<Preview> made = maker.make(options, (done, all) -> {
                 setProgress(100 * done / Math.max(1, all));
                 return !stopped;
@@ -234,13 +325,31 @@ final class PagePreview extends JPanel {
             boolean drawn = false;
             try {
                 int first = Math.min(wanted, preview.pages());
-                Made shown = new Made(preview, first, draw(preview, first, scale));
+                Made shown = new Made(preview, first, draw(preview, first, widthPx));
                 drawn = true;
                 return Optional.of(shown);
             } finally {
                 if (!drawn) {
                     putAway(preview);
                 }
+            }
+        }
+
+        private void showFirst() throws IOException {
+            Optional<Preview> first = maker.first(options, (done, all) -> !stopped);
+            if (first.isPresent()) {
+                try (Preview page = first.get()) {
+                    publish(draw(page, 1, widthPx));
+                }
+            }
+        }
+
+        @Override
+        protected void process(List<BufferedImage> firstPages) {
+            if (pages.isEmpty() && setting.isPresent() && setting.get() == this && !stopped) {
+                paper.lay(firstPages.get(0));
+                isFirstShown = true;
+                follow();
             }
         }
 
@@ -272,7 +381,7 @@ final class PagePreview extends JPanel {
     private final class Turning extends SwingWorker<BufferedImage, Void> {
         private final transient Preview preview;
         private final int wanted;
-        private final double scale = scale();
+        private final double widthPx = wantedPx();
 
         Turning(Preview preview, int wanted) {
             this.preview = preview;
@@ -281,7 +390,7 @@ final class PagePreview extends JPanel {
 
         @Override
         protected BufferedImage doInBackground() throws IOException {
-            return draw(preview, wanted, scale);
+            return draw(preview, wanted, widthPx);
         }
 
         @Override
@@ -296,57 +405,6 @@ final class PagePreview extends JPanel {
             } catch (ExecutionException e) {
                 paper.lay(null);
             }
-        }
-    }
-
-    /** The page, in the middle of its place; an empty sheet with words on it until it is there. */
-    private static final class Paper extends JPanel {
-        private final transient Supplier<String> otherwise;
-        private transient BufferedImage image;
-
-        /** @param otherwise what stands on the empty sheet where there is no page */
-        Paper(String heard, Supplier<String> otherwise) {
-            this.otherwise = otherwise;
-            setOpaque(false);
-            setName("preview.paper");
-            getAccessibleContext().setAccessibleName(heard);
-            setPreferredSize(new Dimension(WIDTH_PX, HEIGHT_PX));
-        }
-
-        void lay(BufferedImage newImage) {
-            image = newImage;
-            repaint();
-        }
-
-        @Override
-        protected void paintComponent(Graphics graphics) {
-            Graphics2D g = (Graphics2D) graphics.create();
-            if (image == null) {
-                paintEmpty(g);
-                g.dispose();
-                return;
-            }
-            g.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
-            double fit = Math.min(getWidth() / (double) image.getWidth(), getHeight() / (double) image.getHeight());
-            int width = (int) Math.round(image.getWidth() * fit);
-            int height = (int) Math.round(image.getHeight() * fit);
-            int x = (getWidth() - width) / 2;
-            g.drawImage(image, x, 0, width, height, null);
-            g.setColor(Look.colour("line"));
-            g.drawRect(x, 0, width - 1, height - 1);
-            g.dispose();
-        }
-
-        private void paintEmpty(Graphics2D g) {
-            g.setColor(Look.colour("paper"));
-            g.fillRect(0, 0, getWidth(), getHeight());
-            g.setColor(Look.colour("line"));
-            g.drawRect(0, 0, getWidth() - 1, getHeight() - 1);
-            g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-            g.setFont(Look.font(13));
-            g.setColor(Look.colour("quiet"));
-            String words = otherwise.get();
-            g.drawString(words, (getWidth() - g.getFontMetrics().stringWidth(words)) / 2, getHeight() / 2);
         }
     }
 }

@@ -2,7 +2,6 @@ package edgewright.desk.output;
 
 import static edgewright.texts.Arg.count;
 
-import edgewright.booklet.Preview;
 import edgewright.booklet.choice.BookletOptions;
 import edgewright.booklet.choice.BookletPart;
 import edgewright.booklet.choice.BookletParts;
@@ -154,7 +153,7 @@ public final class PublishDialog extends FormDialog {
             form().add(draft, "span, gaptop 6");
             explain(says.text("publish-unworkable", count("errors", errors)));
         }
-        beside(new PagePreview((options, progress) -> Preview.of(chart, options, progress), this::options, language));
+        beside(says.text("publish-pages"), new PagePreview(new ChartPages(chart), this::options, language));
     }
 
     private void chartFields() {

@@ -111,9 +111,15 @@ public abstract class FormDialog extends JDialog {
         return form;
     }
 
-    /** Something to look at, at the right of the form. */
-    protected final void beside(JComponent view) {
-        getContentPane().add(view, "east, gap 0 20 18 16");
+    /**
+     * Something to look at, at the right of the form, or on a tab of its own where there is too little room for both.
+     *
+     * @param title of that tab
+     */
+    protected final void beside(String title, JComponent view) {
+        getContentPane().remove(scroll);
+        getContentPane()
+                .add(new FormBeside(scroll, form, says.text("dialog-form"), view, title), "wrap, hmin 0, wmin 0", 0);
     }
 
     /**

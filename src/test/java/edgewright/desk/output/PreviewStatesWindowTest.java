@@ -80,7 +80,7 @@ class PreviewStatesWindowTest {
         making.await();
         execute(() -> button("preview.stop").doClick());
         goOn.countDown();
-        until("it is said", () -> where().equals("Cancelled. Choose something to make the pages again."));
+        until("it is said", () -> where().equals("Cancelled until the next choice."));
         until("nothing is left open", () -> made.size() == 1 && made.get(0).isClosed());
     }
 

@@ -416,6 +416,7 @@ page-source = Source
 
 # Dialogs
 dialog-cancel = Cancel
+dialog-form = Choices
 number-objection-whole = { $field }: type a whole number from { $least } to { $most }.
 number-objection-any = { $field }: type a number from { $smallest } to { $largest }.
 sidePicture-heard = A side of the base round: { $fromCorner } stitches from the corner, { $repeat } in the repeat, { $toCorner } to the corner; and { $rounds } rounds on it.
