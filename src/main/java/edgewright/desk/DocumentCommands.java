@@ -44,6 +44,7 @@ final class DocumentCommands {
         view = pane.document().view();
         forms = new FormCommands(desk.window(), bench, view);
         addFileCommands(lay);
+        addOutputCommands();
         addEditCommands();
         addSideCommands();
         addRoundCommands();
@@ -59,6 +60,19 @@ final class DocumentCommands {
 
     private void addFileCommands(Consumer<Chart> lay) {
         BooleanSupplier canFile = () -> !desk.lanes().in(Lane.FILE).isBusy();
+        commands.add("save", () -> pane.files().save(() -> {}), canFile, Hindrance.FILE_BUSY);
+        commands.add("saveAs", () -> pane.files().saveAs(() -> {}), canFile, Hindrance.FILE_BUSY);
+        commands.add(
+                "readText",
+                new ReadingCommands(desk.window(), bench, view, desk.lanes().in(Lane.PREVIEW), desk.questions(), lay)
+                        ::read);
+        commands.add("properties", forms::properties);
+        commands.add("ownPages", new OwnCommands(desk.window(), bench, desk.questions(), desk.language())::ownPages);
+        new GuideCommands(desk.window(), bench, view).addTo(commands);
+    }
+
+    /** What is made for others to read, all in one lane. */
+    private void addOutputCommands() {
         BooleanSupplier canExport = () -> !desk.lanes().in(Lane.EXPORT).isBusy();
         PublishCommands publishing = new PublishCommands(
                 desk.window(),
@@ -70,12 +84,6 @@ final class DocumentCommands {
                 desk.made()::made);
         ProofCommands proving =
                 new ProofCommands(desk.window(), bench, view, desk.lanes().in(Lane.EXPORT));
-        commands.add("save", () -> pane.files().save(() -> {}), canFile, Hindrance.FILE_BUSY);
-        commands.add("saveAs", () -> pane.files().saveAs(() -> {}), canFile, Hindrance.FILE_BUSY);
-        commands.add(
-                "readText",
-                new ReadingCommands(desk.window(), bench, view, desk.lanes().in(Lane.PREVIEW), desk.questions(), lay)
-                        ::read);
         commands.add(Command.of("prove", proving::prove)
                 .when(canExport, Hindrance.EXPORT_BUSY)
                 .when(() -> !bench.verdict().hasErrors(), Hindrance.ERRORS));
@@ -94,9 +102,6 @@ final class DocumentCommands {
                 Hindrance.EXPORT_BUSY);
         commands.add("picture", publishing::picture, canExport, Hindrance.EXPORT_BUSY);
         commands.add("saveWords", publishing::words, canExport, Hindrance.EXPORT_BUSY);
-        commands.add("properties", forms::properties);
-        commands.add("ownPages", new OwnCommands(desk.window(), bench, desk.questions(), desk.language())::ownPages);
-        new GuideCommands(desk.window(), bench, view).addTo(commands);
     }
 
     private void addEditCommands() {

@@ -1,6 +1,7 @@
 package edgewright.desk.dialogs;
 
 import static edgewright.texts.Arg.arg;
+import static edgewright.texts.Arg.commas;
 
 import edgewright.chart.Chart;
 import edgewright.chart.Colour;
@@ -11,15 +12,17 @@ import edgewright.desk.parts.ColourButton;
 import edgewright.desk.parts.FormDialog;
 import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.Look;
-import edgewright.desk.parts.SidePicture;
 import edgewright.desk.work.SideCountTexts;
 import edgewright.desk.work.YarnShelf;
+import edgewright.fit.SideMultiple;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
+import java.awt.Color;
 import java.awt.Window;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -32,6 +35,7 @@ public final class NewChartDialog extends FormDialog {
     private static final int MOST_ROUNDS = 400;
     private static final int MOST_WIDTH = 200;
     private static final int MOST_YARNS = 6;
+    private static final int EXAMPLES = 3;
 
     private record YarnRow(JTextField name, ColourButton colour) {}
 
@@ -45,7 +49,7 @@ public final class NewChartDialog extends FormDialog {
     private final JSpinner repeat;
     private final JSpinner toCorner;
     private final JSpinner rounds;
-    private final SidePicture picture;
+    private final SkeletonPicture picture;
     private final JPanel yarnPanel = new JPanel(new MigLayout("insets 0, gap 6, fillx", "[][grow, fill][]"));
     private final List<YarnRow> yarns = new ArrayList<>();
     private final JButton more = new JButton();
@@ -64,13 +68,13 @@ public final class NewChartDialog extends FormDialog {
         fromCorner = number("newChart.fromCorner", says.text("newChart-fromCorner"), 2, 0, MOST_WIDTH);
         repeat = number("newChart.repeat", says.text("newChart-repeat"), 6, 1, MOST_WIDTH);
         toCorner = number("newChart.toCorner", says.text("newChart-toCorner"), 3, 0, MOST_WIDTH);
-        picture = new SidePicture(shape(), language);
-        form().add(picture, "span, growx");
-        counts.setName("newChart.counts");
-        form().add(counts, "span, growx, wmin 0");
-        explain(says.text("newChart-explain"));
         addYarn(common.text("newChart-firstYarn"), Colour.parse("#2b2a33"));
         addYarn(common.text("newChart-secondYarn"), Colour.parse("#f2ead8"));
+        counts.setName("newChart.counts");
+        picture = new SkeletonPicture(shape(), value(rounds), colours(), language);
+        beside(says.text("newChart-picture"), picture);
+        form().add(counts, "span, growx, wmin 0");
+        explain(says.text("newChart-explain"));
         form().add(Look.heading(says.text("newChart-yarns")), "span, gaptop 4");
         form().add(yarnPanel, "span, growx");
         Forms.caption(more, says.text("newChart-moreYarn")).setName("moreYarn");
@@ -102,6 +106,23 @@ public final class NewChartDialog extends FormDialog {
         return Chart.blank(title.getText().strip(), shape(), value(rounds), shelf);
     }
 
+    private List<Color> colours() {
+        return yarns.stream().map(row -> new Color(row.colour().colour().rgb())).toList();
+    }
+
+    /** For which counts it closes, and the three smallest of them. */
+    private String closing() {
+        SideMultiple multiple = SideMultiple.of(shape(), 0, counting);
+        return says.text(
+                "newChart-closes",
+                arg("counts", SideCountTexts.ofBaseRound(shape(), counting, language)),
+                commas(
+                        "examples",
+                        IntStream.range(0, EXAMPLES)
+                                .mapToObj(i -> String.valueOf(multiple.fewest() + i * multiple.of()))
+                                .toList()));
+    }
+
     private SideShape shape() {
         return new SideShape(value(fromCorner), value(repeat), value(toCorner));
     }
@@ -110,8 +131,8 @@ public final class NewChartDialog extends FormDialog {
     protected Optional<String> objection() {
         if (picture != null) {
             // The title is looked at before there are numbers.
-            picture.show(shape());
-            counts.setText(SideCountTexts.ofBaseRound(shape(), counting, language));
+            picture.show(shape(), value(rounds), colours());
+            counts.setText(closing());
         }
         if (title.getText().isBlank()) {
             return Optional.of(says.text("newChart-objection-title"));
@@ -131,6 +152,7 @@ public final class NewChartDialog extends FormDialog {
         field.setName(key);
         watch(field);
         ColourButton button = new ColourButton(key + ".colour", colour, language);
+        button.addPropertyChangeListener("colour", event -> look());
         yarns.add(new YarnRow(field, button));
     }
 

@@ -34,6 +34,9 @@ final class PagePaper extends JPanel implements Scrollable {
     }
 
     private static final double STEP = 1.25;
+    /** A page comes out of its drawing by so much narrower or wider than it was asked for. */
+    private static final int ROUNDED_PX = 2;
+
     private static final int LEAST_PX = 120;
     private static final int MOST_PX = 3000;
     /** Height of a page by its width while there is none: that of A4. */
@@ -134,8 +137,35 @@ final class PagePaper extends JPanel implements Scrollable {
             case WIDTH -> window.width;
             case NONE -> zoomedPx;
         };
+        double drawn = image == null ? 0 : image.getWidth() / scale();
+        if (Math.abs(drawn - width) <= ROUNDED_PX) {
+            // Dot for dot, or it would be blurred.
+            return new Dimension((int) Math.round(drawn), (int) Math.round(image.getHeight() / scale()));
+        }
         int wide = Math.max(1, width);
         return new Dimension(wide, (int) Math.round(wide * shape));
+    }
+
+    /** Into how many pixels of the screen a page is to be drawn so that it is as large as is wanted. */
+    Dimension roomPx() {
+        Dimension window = getParent().getSize();
+        int wide = fit == Fit.NONE ? zoomedPx : Math.max(window.width, LEAST_PX);
+        int high = fit == Fit.PAGE ? Math.max(window.height, LEAST_PX) : Integer.MAX_VALUE;
+        return new Dimension(
+                (int) Math.round(wide * scale()),
+                fit == Fit.PAGE ? (int) Math.round(high * scale()) : Integer.MAX_VALUE);
+    }
+
+    /** Whether it is drawn for another size than it is looked at. */
+    boolean isBlurred() {
+        return image != null && Math.abs(image.getWidth() - pagePx().width * scale()) > scale();
+    }
+
+    /** Pixels of the screen for each of ours. */
+    private double scale() {
+        return getGraphicsConfiguration() == null
+                ? 1
+                : getGraphicsConfiguration().getDefaultTransform().getScaleX();
     }
 
     @Override

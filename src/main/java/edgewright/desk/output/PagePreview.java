@@ -12,6 +12,7 @@ import edgewright.desk.parts.Look;
 import edgewright.desk.parts.WrappingRow;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
+import java.awt.Dimension;
 import java.awt.Toolkit;
 import java.awt.event.HierarchyEvent;
 import java.awt.image.BufferedImage;
@@ -42,12 +43,6 @@ final class PagePreview extends JPanel {
     private static final int LEAST_WIDTH_PX = 300;
 
     private static final int LEAST_HEIGHT_PX = 200;
-
-    /** A page is drawn anew when it is looked at this much larger than it was drawn for. */
-    private static final double BLURRED = 1.05;
-
-    /** And when it was drawn for this much more than it is looked at. */
-    private static final double TOO_FINE = 2;
 
     /** How often it looks whether something else has been chosen. */
     private static final int LOOK_MS = 300;
@@ -85,7 +80,8 @@ final class PagePreview extends JPanel {
     private transient Optional<Setting> setting = Optional.empty();
     private transient State state = State.MAKING;
     private int page = 1;
-    private double drawnPx;
+    /** For which room a page was drawn anew last. */
+    private Dimension sharpened = new Dimension();
     /** Whether the first page lies there alone. */
     private boolean isFirstShown;
 
@@ -158,12 +154,11 @@ final class PagePreview extends JPanel {
         return withMenu;
     }
 
-    /** Draws the page anew if it is looked at larger, or much smaller, than it was drawn for. */
+    /** Draws the page anew if it is looked at in another size than it was drawn for. */
     private void sharpen() {
-        double now = paper.pagePx().width * scale();
         boolean isDrawn = pages.isPresent() && setting.isEmpty();
-        if (isDrawn && (now > drawnPx * BLURRED || now * TOO_FINE < drawnPx)) {
-            drawnPx = now;
+        if (isDrawn && paper.isBlurred() && !paper.roomPx().equals(sharpened)) {
+            sharpened = paper.roomPx();
             new Turning(pages.get(), page).execute();
         }
     }
@@ -265,21 +260,8 @@ final class PagePreview extends JPanel {
         }
     }
 
-    private static BufferedImage draw(Preview preview, int page, double widthPx) throws IOException {
-        return preview.page(page, (int) widthPx, Integer.MAX_VALUE);
-    }
-
-    /** So wide is the page to be drawn now, in pixels of the screen. */
-    private double wantedPx() {
-        drawnPx = Math.max(LEAST_WIDTH_PX, paper.pagePx().width) * scale();
-        return drawnPx;
-    }
-
-    /** Pixels of the screen for each of ours. */
-    private double scale() {
-        return getGraphicsConfiguration() == null
-                ? 1
-                : getGraphicsConfiguration().getDefaultTransform().getScaleX();
+    private static BufferedImage draw(Preview preview, int page, Dimension roomPx) throws IOException {
+        return preview.page(page, roomPx.width, roomPx.height);
     }
 
     /** The pages that have been set, and the one that is looked at. */
@@ -288,7 +270,7 @@ final class PagePreview extends JPanel {
     private final class Setting extends SwingWorker<Optional<Made>, BufferedImage> {
         private final BookletOptions options;
         private final int wanted;
-        private final double widthPx = wantedPx();
+        private final transient Dimension roomPx = paper.roomPx();
         private final boolean isNothingShown = pages.isEmpty();
         private volatile boolean stopped;
 
@@ -325,7 +307,7 @@ final class PagePreview extends JPanel {
             boolean drawn = false;
             try {
                 int first = Math.min(wanted, preview.pages());
-                Made shown = new Made(preview, first, draw(preview, first, widthPx));
+                Made shown = new Made(preview, first, draw(preview, first, roomPx));
                 drawn = true;
                 return Optional.of(shown);
             } finally {
@@ -339,7 +321,7 @@ final class PagePreview extends JPanel {
             Optional<Preview> first = maker.first(options, (done, all) -> !stopped);
             if (first.isPresent()) {
                 try (Preview page = first.get()) {
-                    publish(draw(page, 1, widthPx));
+                    publish(draw(page, 1, roomPx));
                 }
             }
         }
@@ -381,7 +363,7 @@ final class PagePreview extends JPanel {
     private final class Turning extends SwingWorker<BufferedImage, Void> {
         private final transient Preview preview;
         private final int wanted;
-        private final double widthPx = wantedPx();
+        private final transient Dimension roomPx = paper.roomPx();
 
         Turning(Preview preview, int wanted) {
             this.preview = preview;
@@ -390,7 +372,7 @@ final class PagePreview extends JPanel {
 
         @Override
         protected BufferedImage doInBackground() throws IOException {
-            return draw(preview, wanted, widthPx);
+            return draw(preview, wanted, roomPx);
         }
 
         @Override

@@ -146,6 +146,11 @@ public final class PublishDialog extends FormDialog {
         parts = new PartsList(says, settings.kept(PARTS), this::look);
         parts();
         notice(choosing);
+        draft(errors);
+        beside(says.text("publish-pages"), new PagePreview(new ChartPages(chart), this::options, language));
+    }
+
+    private void draft(int errors) {
         Forms.caption(draft, says.text(use == Use.PUBLISH ? "publish-draft" : "print-draft"))
                 .setName("publish.draft");
         if (unworkable) {
@@ -153,7 +158,6 @@ public final class PublishDialog extends FormDialog {
             form().add(draft, "span, gaptop 6");
             explain(says.text("publish-unworkable", count("errors", errors)));
         }
-        beside(says.text("publish-pages"), new PagePreview(new ChartPages(chart), this::options, language));
     }
 
     private void chartFields() {

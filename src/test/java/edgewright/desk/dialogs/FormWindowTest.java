@@ -20,7 +20,10 @@ import edgewright.desk.parts.TypedNumber;
 import edgewright.desk.work.Theme;
 import edgewright.desk.yarn.MeasureDialog;
 import edgewright.texts.English;
+import java.awt.Component;
 import java.awt.event.KeyEvent;
+import java.awt.image.BufferedImage;
+import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import javax.swing.AbstractButton;
@@ -152,6 +155,43 @@ class FormWindowTest {
                 .isEqualTo("A side of the base round: 2 stitches from the corner, 6 in the repeat, 11 to the corner;"
                         + " and 2 rounds on it.");
         execute(dialog::dispose);
+    }
+
+    /** The smallest side has no repeat; each further one is a repeat longer. */
+    @Test
+    void aNewChartShowsItsSkeletonAndForWhichCountsItClosesWhileItIsTyped() {
+        NewChartDialog dialog = execute(() -> new NewChartDialog(null, Counting.STITCHES, English.LANGUAGE));
+        int[] before = skeleton(dialog);
+        execute(() -> field(dialog, "newChart.repeat").setText("8"));
+        until("another border is drawn", () -> !Arrays.equals(before, skeleton(dialog)));
+        assertThat(execute(() -> named(dialog, "newChart.skeleton")
+                        .getAccessibleContext()
+                        .getAccessibleName()))
+                .isEqualTo("One corner of the border: 12 rounds in 2 yarns in turn;"
+                        + " 2 from the corner, 8 in the repeat, 3 to the corner.");
+        assertThat(execute(() -> ((JLabel) named(dialog, "newChart.counts")).getText()))
+                .contains("multiple of 8 plus 5")
+                .endsWith("For instance 5, 13, 21.");
+        execute(() -> field(dialog, "newChart.rounds").setText("400"));
+        execute(() -> ((AbstractButton) named(dialog, "moreYarn")).doClick());
+        until(
+                "rounds and yarns are said",
+                () -> execute(() -> named(dialog, "newChart.skeleton")
+                                .getAccessibleContext()
+                                .getAccessibleName())
+                        .startsWith("One corner of the border: 400 rounds in 3 yarns in turn;"));
+        execute(dialog::dispose);
+    }
+
+    private static int[] skeleton(NewChartDialog dialog) {
+        return execute(() -> {
+            Component picture = named(dialog, "newChart.skeleton");
+            picture.setSize(picture.getPreferredSize());
+            BufferedImage image =
+                    new BufferedImage(picture.getWidth(), picture.getHeight(), BufferedImage.TYPE_INT_RGB);
+            picture.paint(image.createGraphics());
+            return image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
+        });
     }
 
     @Test

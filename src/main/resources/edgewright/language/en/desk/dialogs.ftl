@@ -7,6 +7,15 @@ newChart-fromCorner = Stitches from the &corner
 newChart-repeat = Stitches in the re&peat
 newChart-toCorner = Stitches to the c&orner
 newChart-explain = Counted on the base round. Every round has one stitch more at each end of a side; the repeat keeps its width and is worked as often as it fits. All of this can be changed later.
+newChart-closes = { $counts } For instance { $examples }.
+newChart-picture = Picture
+newChart-skeleton = One corner of the border: { $rounds ->
+    [one] 1 round
+   *[other] { $rounds } rounds
+    } in { $yarns ->
+    [one] one yarn
+   *[other] { $yarns } yarns in turn
+    }; { $fromCorner } from the corner, { $repeat } in the repeat, { $toCorner } to the corner.
 newChart-yarns = Yarns, worked in turn
 newChart-yarnLabel = Yarn { $letter }
 newChart-nextYarn = Yarn { $letter }
