@@ -17,6 +17,7 @@ import java.util.OptionalInt;
  * @param skill what a maker should be able to do, in the designer's words; may be empty
  * @param technique how rounds are begun and closed
  * @param sizes those that the pattern is written for, at most {@value NamedSize#MOST}, no two of one name; none for any size
+ * @param piece the one that the designer works the border on; empty if its counts are not kept
  */
 public record PatternDetails(
         Optional<Start> start,
@@ -27,7 +28,8 @@ public record PatternDetails(
         OptionalInt yarnWeight,
         String skill,
         Technique technique,
-        List<NamedSize> sizes) {
+        List<NamedSize> sizes,
+        Optional<KeptPiece> piece) {
     /** The highest category of yarn weight. */
     public static final int MOST_WEIGHT = 7;
 
@@ -48,6 +50,7 @@ public record PatternDetails(
         Objects.requireNonNull(swatch);
         Objects.requireNonNull(use);
         Objects.requireNonNull(technique);
+        Objects.requireNonNull(piece);
         sizes = List.copyOf(sizes);
         skill = CleanText.lines(skill);
         if (yarnWeight.isPresent() && (yarnWeight.getAsInt() < 0 || yarnWeight.getAsInt() > MOST_WEIGHT)) {
@@ -69,7 +72,7 @@ public record PatternDetails(
             Optional<YarnUse> use,
             OptionalInt yarnWeight,
             String skill) {
-        this(start, back, hook, swatch, use, yarnWeight, skill, Technique.DEFAULT, List.of());
+        this(start, back, hook, swatch, use, yarnWeight, skill, Technique.DEFAULT, List.of(), Optional.empty());
     }
 
     /** The hook of the back layer: its own, else one size smaller than that of the front; empty if neither is known. */
@@ -79,47 +82,52 @@ public record PatternDetails(
 
     /** The same with other starts. */
     public PatternDetails withStart(Optional<Start> other) {
-        return new PatternDetails(other, back, hook, swatch, use, yarnWeight, skill, technique, sizes);
+        return new PatternDetails(other, back, hook, swatch, use, yarnWeight, skill, technique, sizes, piece);
     }
 
     /** The same with another back layer, or none. */
     public PatternDetails withBack(Optional<Back> other) {
-        return new PatternDetails(start, other, hook, swatch, use, yarnWeight, skill, technique, sizes);
+        return new PatternDetails(start, other, hook, swatch, use, yarnWeight, skill, technique, sizes, piece);
     }
 
     /** The same with another hook. */
     public PatternDetails withHook(Optional<HookSize> other) {
-        return new PatternDetails(start, back, other, swatch, use, yarnWeight, skill, technique, sizes);
+        return new PatternDetails(start, back, other, swatch, use, yarnWeight, skill, technique, sizes, piece);
     }
 
     /** The same with another swatch. */
     public PatternDetails withSwatch(Optional<Swatch> other) {
-        return new PatternDetails(start, back, hook, other, use, yarnWeight, skill, technique, sizes);
+        return new PatternDetails(start, back, hook, other, use, yarnWeight, skill, technique, sizes, piece);
     }
 
     /** The same with other measurements of yarn. */
     public PatternDetails withUse(Optional<YarnUse> other) {
-        return new PatternDetails(start, back, hook, swatch, other, yarnWeight, skill, technique, sizes);
+        return new PatternDetails(start, back, hook, swatch, other, yarnWeight, skill, technique, sizes, piece);
     }
 
     /** The same with yarn of another weight. */
     public PatternDetails withYarnWeight(OptionalInt other) {
-        return new PatternDetails(start, back, hook, swatch, use, other, skill, technique, sizes);
+        return new PatternDetails(start, back, hook, swatch, use, other, skill, technique, sizes, piece);
     }
 
     /** The same with other words on skill. */
     public PatternDetails withSkill(String other) {
-        return new PatternDetails(start, back, hook, swatch, use, yarnWeight, other, technique, sizes);
+        return new PatternDetails(start, back, hook, swatch, use, yarnWeight, other, technique, sizes, piece);
     }
 
     /** The same with rounds begun and closed otherwise. */
     public PatternDetails withTechnique(Technique other) {
-        return new PatternDetails(start, back, hook, swatch, use, yarnWeight, skill, other, sizes);
+        return new PatternDetails(start, back, hook, swatch, use, yarnWeight, skill, other, sizes, piece);
     }
 
     /** The same for other sizes. */
     public PatternDetails withSizes(List<NamedSize> other) {
-        return new PatternDetails(start, back, hook, swatch, use, yarnWeight, skill, technique, other);
+        return new PatternDetails(start, back, hook, swatch, use, yarnWeight, skill, technique, other, piece);
+    }
+
+    /** The same with the counts of another piece, or of none. */
+    public PatternDetails withPiece(Optional<KeptPiece> other) {
+        return new PatternDetails(start, back, hook, swatch, use, yarnWeight, skill, technique, sizes, other);
     }
 
     /** The same, with a start column that a chart of this shape has, and sizes that close on it. */

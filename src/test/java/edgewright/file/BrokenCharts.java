@@ -630,6 +630,30 @@ public final class BrokenCharts {
                         .mapToObj(i -> "{ \"name\": \"" + i + "\", \"repeats\": [" + i + "] }")
                         .collect(Collectors.joining(", ")),
                 ": found 9, expected 0 to 8");
+        piece(
+                "a piece of three sides",
+                "\"front\": [{ \"round\": 0, \"sides\": [103, 131, 103] }]",
+                "front[0].sides: found 3, expected 4");
+        piece(
+                "a piece with more stitches on a side than any blanket has",
+                "\"front\": [{ \"round\": 0, \"sides\": [103, 131, 103, 10001] }]",
+                "front[0].sides[3]: found 10001, expected a whole number from 0 to 10,000");
+        piece(
+                "a piece that was counted in no round",
+                "\"front\": [{ \"sides\": [103, 131, 103, 131] }]",
+                "front[0].round: the member is missing; expected a whole number");
+        piece(
+                "a piece that was counted twice in one round",
+                "\"front\": [{ \"round\": 2, \"sides\": [103, 131, 103, 131] }, { \"round\": 2, \"sides\": [1, 1, 1, 1] }]",
+                "front: round 2 is counted twice; expected each round once");
+        piece(
+                "a base round of the back layer",
+                "\"back\": [{ \"round\": 0, \"sides\": [103, 131, 103, 131] }]",
+                "back[0].round: found 0, expected a whole number from 1 to 2000");
+        member(
+                "a piece as a list",
+                "\"piece\": [103, 131]",
+                ", line 4, piece: found a list in square brackets, expected an object in braces");
         member(
                 "a join that is none",
                 "\"technique\": { \"join\": \"knot\" }",
@@ -671,6 +695,10 @@ public final class BrokenCharts {
                 "an imprint in the chart itself",
                 "\"imprint\": { \"name\": \"Saltmarsh Studio\" }",
                 ", line 4, imprint: found an object in braces, expected text in double quotes");
+    }
+
+    private void piece(String name, String layers, String sentence) {
+        member(name, "\"piece\": { " + layers + " }", ", line 4, piece." + sentence);
     }
 
     private void size(String name, String sizes, String sentence) {

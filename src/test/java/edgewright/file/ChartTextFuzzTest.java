@@ -14,11 +14,13 @@ import edgewright.chart.Corner;
 import edgewright.chart.Extras;
 import edgewright.chart.Heading;
 import edgewright.chart.HookSize;
+import edgewright.chart.KeptPiece;
 import edgewright.chart.NamedSize;
 import edgewright.chart.NamedSize.Unit;
 import edgewright.chart.PatternDetails;
 import edgewright.chart.PerSide;
 import edgewright.chart.Round;
+import edgewright.chart.RoundCounts;
 import edgewright.chart.Rules;
 import edgewright.chart.Side;
 import edgewright.chart.Start;
@@ -178,7 +180,8 @@ class ChartTextFuzzTest {
                         : OptionalInt.empty(),
                 words(random),
                 new Technique(any(random, Join.values()), any(random, Close.values()), extras(random, true)),
-                sizes(random, first));
+                sizes(random, first),
+                maybe(random, () -> piece(random)));
     }
 
     private static List<NamedSize> sizes(Random random, Round first) {
@@ -194,6 +197,20 @@ class ChartTextFuzzTest {
                             PerSide.pairs(fewest + step * random.nextInt(9), fewest + step * random.nextInt(9)),
                             extras(random, true));
                 })
+                .toList();
+    }
+
+    private static KeptPiece piece(Random random) {
+        return new KeptPiece(counted(random, 0), counted(random, 1), extras(random, true));
+    }
+
+    private static List<RoundCounts> counted(Random random, int first) {
+        return random.ints(random.nextInt(4), first, 40)
+                .distinct()
+                .mapToObj(round -> new RoundCounts(
+                        round,
+                        PerSide.each(side -> random.nextInt(RoundCounts.MOST_STITCHES + 1)),
+                        extras(random, true)))
                 .toList();
     }
 

@@ -8,7 +8,7 @@ import java.util.Optional;
 /** The back layer. */
 final class BackCodec extends RecordCodec<Back> {
     private final Member<Back, Optional<HookSize>> hook =
-            optional("hook", MeasureCodecs.HOOK, Optional.empty(), Back::hook);
+            optional("hook", ValueCodecs.HOOK, Optional.empty(), Back::hook);
 
     @Override
     Back make(FoundMembers found) {

@@ -6,6 +6,7 @@ import edgewright.chart.Corner;
 import edgewright.chart.Extras;
 import edgewright.chart.Heading;
 import edgewright.chart.HookSize;
+import edgewright.chart.KeptPiece;
 import edgewright.chart.NamedSize;
 import edgewright.chart.OwnMatter;
 import edgewright.chart.OwnSection;
@@ -52,10 +53,7 @@ public final class ChartCodec extends RecordCodec<Chart> {
     private final Member<Chart, Corner> corner = usual("corner", new CornerCodec(), Corner.DEFAULT, Chart::corner);
     private final Member<Chart, Rules> rules = usual("rules", new RulesCodec(), Rules.DEFAULT, Chart::rules);
     private final Member<Chart, Optional<HookSize>> hook = optional(
-            "hook",
-            MeasureCodecs.HOOK,
-            Optional.empty(),
-            chart -> chart.making().hook());
+            "hook", ValueCodecs.HOOK, Optional.empty(), chart -> chart.making().hook());
     private final Member<Chart, OptionalInt> yarnWeight = optional(
             "yarnWeight",
             ValueCodecs.whole(0, PatternDetails.MOST_WEIGHT).as(OptionalInt::of, OptionalInt::getAsInt),
@@ -93,6 +91,11 @@ public final class ChartCodec extends RecordCodec<Chart> {
             new ListCodec<>(new NamedSizeCodec(), new NamedSizeCodec(), 0, NamedSize.MOST),
             List.of(),
             chart -> chart.making().sizes());
+    private final Member<Chart, Optional<KeptPiece>> piece = optional(
+            "piece",
+            new KeptPieceCodec().orNone(),
+            Optional.empty(),
+            chart -> chart.making().piece());
     private final Member<Chart, List<Photo>> photos = optional(
             "photos",
             new ListCodec<>(new PhotoCodec(), new PhotoCodec(), 0, Photo.MOST),
@@ -156,7 +159,8 @@ public final class ChartCodec extends RecordCodec<Chart> {
                 found.get(yarnWeight),
                 found.get(skill),
                 found.get(technique),
-                found.get(sizes));
+                found.get(sizes),
+                found.get(piece));
         OwnMatter own = new OwnMatter(found.get(photos), found.get(sections), found.get(imprint));
         return new Chart(
                 new Heading(found.get(title), found.get(designer), found.get(notes), found.get(terms), own),

@@ -28,6 +28,18 @@ class ListCodec<T> implements Codec<List<T>> {
         this.most = most;
     }
 
+    /** A short list, each value held to the same, and all of it in one line. */
+    static class InOneLine<T> extends ListCodec<T> {
+        InOneLine(Codec<T> each, int least, int most) {
+            super(each, each, least, most);
+        }
+
+        @Override
+        public String write(List<T> values) {
+            return values.stream().map(super.others::write).collect(Collectors.joining(", ", "[", "]"));
+        }
+    }
+
     /** What comes of the number of values in the file, right or wrong ones. */
     void counted(int number, Reading in) {}
 

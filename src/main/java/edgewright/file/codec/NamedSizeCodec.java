@@ -9,7 +9,6 @@ import edgewright.file.fault.ChartFault;
 import edgewright.file.fault.Problem;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** A size for which the pattern is written: its name, and repeats or stitches of the base round. */
 final class NamedSizeCodec extends RecordCodec<NamedSize> {
@@ -45,7 +44,7 @@ final class NamedSizeCodec extends RecordCodec<NamedSize> {
     private Member<NamedSize, Optional<PerSide<Integer>>> numbers(String member, Codec<Integer> number, Unit unit) {
         return optional(
                 member,
-                new InOneLine(number)
+                new Sides(number)
                         .as(list -> PerSide.pairs(list.get(0), list.get(list.size() - 1)), NamedSizeCodec::listed)
                         .orNone(),
                 Optional.empty(),
@@ -57,23 +56,15 @@ final class NamedSizeCodec extends RecordCodec<NamedSize> {
         return numbers.allSidesAreAlike() ? List.of(numbers.top()) : List.of(numbers.top(), numbers.left());
     }
 
-    private static final class InOneLine extends ListCodec<Integer> {
-        private final Codec<Integer> number;
-
-        InOneLine(Codec<Integer> number) {
-            super(number, number, 1, 2);
-            this.number = number;
+    private static final class Sides extends ListCodec.InOneLine<Integer> {
+        Sides(Codec<Integer> number) {
+            super(number, 1, 2);
         }
 
         /** Without a number there are no sides; that one is missing or wrong has been noted. */
         @Override
         public Optional<List<Integer>> read(Reading in) {
             return super.read(in).filter(numbers -> !numbers.isEmpty());
-        }
-
-        @Override
-        public String write(List<Integer> numbers) {
-            return numbers.stream().map(number::write).collect(Collectors.joining(", ", "[", "]"));
         }
     }
 

@@ -1,6 +1,7 @@
 package edgewright.file.codec;
 
 import edgewright.chart.CleanText;
+import edgewright.chart.HookSize;
 import edgewright.chart.OwnSection;
 import edgewright.file.fault.ChartFault;
 import edgewright.file.fault.Problem.Shape;
@@ -11,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -48,6 +50,13 @@ final class ValueCodecs {
 
     /** A measure that may be 0. */
     static final Codec<Double> MEASURE_OR_NONE = measure(BigDecimal.ZERO);
+
+    /** A measure that may be left out. */
+    static final Codec<OptionalDouble> MAYBE_A_MEASURE = MEASURE.as(OptionalDouble::of, OptionalDouble::getAsDouble);
+
+    /** The thickness of a hook in millimetres, to the hundredth. */
+    static final Codec<Optional<HookSize>> HOOK =
+            MEASURE.as(HookSize::ofMm, HookSize::mm).orNone();
 
     private ValueCodecs() {}
 

@@ -15,7 +15,7 @@ final class YarnUseCodec extends RecordCodec<YarnUse> {
     private final Member<YarnUse, OptionalDouble> slip = of("slip", YarnUse::slip);
 
     private Member<YarnUse, OptionalDouble> of(String name, Function<YarnUse, OptionalDouble> stitch) {
-        return optional(name, MeasureCodecs.MAYBE, OptionalDouble.empty(), stitch);
+        return optional(name, ValueCodecs.MAYBE_A_MEASURE, OptionalDouble.empty(), stitch);
     }
 
     @Override

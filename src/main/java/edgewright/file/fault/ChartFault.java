@@ -65,6 +65,9 @@ public sealed interface ChartFault extends Fault {
         /** Two sizes with one name. */
         T of(SameName fault);
 
+        /** Two counts of one round of a piece. */
+        T of(SameRound fault);
+
         /** A side of a size that does not close. */
         T of(NotClosing fault);
 
@@ -280,6 +283,14 @@ public sealed interface ChartFault extends Fault {
 
     /** A size without a name. */
     record NoName() implements ChartFault {
+        @Override
+        public <T> T among(Fault.Cases<T> cases) {
+            return cases.of(this);
+        }
+    }
+
+    /** Two counts of one round of a piece. */
+    record SameRound(int round) implements ChartFault {
         @Override
         public <T> T among(Fault.Cases<T> cases) {
             return cases.of(this);

@@ -200,6 +200,11 @@ final class FaultSentences implements Fault.Cases<String> {
     }
 
     @Override
+    public String of(ChartFault.SameRound fault) {
+        return says.text("sameRound", number("round", fault.round()));
+    }
+
+    @Override
     public String of(ChartFault.NotClosing fault) {
         return says.text(
                 "notClosing",
@@ -216,6 +221,9 @@ final class FaultSentences implements Fault.Cases<String> {
 
     @Override
     public String of(ChartFault.WrongNumber fault) {
+        if (fault.least() == fault.most()) {
+            return says.text("wrongNumberOfAll", count("found", fault.found()), count("most", fault.most()));
+        }
         return says.text(
                 "wrongNumber",
                 count("found", fault.found()),

@@ -57,6 +57,7 @@ noSuchStitch = no stitch has the letter '{ $letter }' (place { $place }); expect
 noSuchColumn = found { $column }, expected a column from 1 to { $last }, which is the end of the first repeat
 noName = the size has no name; expected one that is not blank
 sameName = the name '{ $name }' belongs to another size already; expected one of its own
+sameRound = round { $round } is counted twice; expected each round once
 notClosing = a side of { $found } stitches does not come out even; expected { $nearest }
 bothOf = the size has both; expected { $members }, one of them
 noneOf = the size has no numbers; expected { $members }
@@ -66,6 +67,8 @@ notAnImprint = this is no imprint; expected an object in braces with the member 
 noWords = expected words, { $longest } characters at most
 notAWebAddress = found '{ $found }', expected a web address that begins with https:// or http://, or no text
 wrongNumber = found { $found }, expected { $least } to { $most }
+# Where there can be so many only.
+wrongNumberOfAll = found { $found }, expected { $most }
 
 # What can be expected where a text is not JSON.
 token-VALUE = a value
