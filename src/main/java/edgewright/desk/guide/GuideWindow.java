@@ -50,6 +50,7 @@ public final class GuideWindow extends JDialog {
     private final JLabel heading = Look.heading("");
     private final JButton previous = new JButton();
     private final JButton next = new JButton();
+    private final RoundStrip strip;
     private final ColumnScroll words = new ColumnScroll("guideWords");
     private final SizeSpinners size;
     private final Map<Side, JLabel> counts = new EnumMap<>(Side.class);
@@ -66,10 +67,11 @@ public final class GuideWindow extends JDialog {
         this.view = view;
         size = new SizeSpinners(view, "guideLevel", "guideUpright");
         setName("guideWindow");
+        strip = new RoundStrip(view.language());
         setContentPane(layOut());
         bench.listen(this::changed);
         view.listen(change -> {
-            if (change == ViewChange.COUNTING || change == ViewChange.REPEATS) {
+            if (change == ViewChange.COUNTING || change == ViewChange.REPEATS || change == ViewChange.SEEING) {
                 writing.run();
             }
         });
@@ -96,12 +98,13 @@ public final class GuideWindow extends JDialog {
         next.addActionListener(event -> step(1));
         words.setBorder(BorderFactory.createEmptyBorder());
         JPanel content = new JPanel(
-                new MigLayout("insets 16 20 16 20, gap 8 10, fill, wrap 1", "[grow, fill]", "[][grow, fill][][][]"));
+                new MigLayout("insets 16 20 16 20, gap 8 10, fill, wrap 1", "[grow, fill]", "[][][grow, fill][][][]"));
         JPanel head = row("[grow, fill][][]");
         head.add(heading, "wmin 0");
         head.add(previous, "sizegroup step");
         head.add(next, "sizegroup step");
         content.add(head);
+        content.add(strip, "wmin 0");
         content.add(words, "hmin 120");
         content.add(sizes());
         content.add(sides());
@@ -189,6 +192,10 @@ public final class GuideWindow extends JDialog {
         previous.setEnabled(round() > 1);
         next.setEnabled(round() < rounds);
         boolean even = bench.verdict().judged();
+        strip.show(
+                Optional.of(bench.chart()).filter(any -> even),
+                round(),
+                view.seeing().hand());
         TextColumn column = new TextColumn(2, 0, 2);
         if (even) {
             RoundGuide guide = RoundGuide.of(bench.chart(), round(), options(), view.language());

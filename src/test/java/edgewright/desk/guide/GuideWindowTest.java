@@ -7,6 +7,7 @@ import static org.assertj.swing.edt.GuiActionRunner.execute;
 import edgewright.chart.Back;
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
+import edgewright.chart.HookHand;
 import edgewright.chart.HookSize;
 import edgewright.chart.PatternDetails;
 import edgewright.chart.Place;
@@ -21,9 +22,12 @@ import edgewright.desk.work.GuideTicks;
 import edgewright.desk.work.Theme;
 import edgewright.desk.work.Workbench;
 import edgewright.texts.English;
+import java.awt.Component;
+import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import javax.swing.AbstractButton;
 import javax.swing.JLabel;
 import javax.swing.JSpinner;
@@ -72,6 +76,33 @@ class GuideWindowTest {
 
         execute(() -> bench.moveCursor(new Place(1, Section.REPEAT, 1)));
         assertThat(execute(() -> button("guidePrevious").isEnabled())).isFalse();
+    }
+
+    @Test
+    void theBitOfTheChartThatIsWorkedGoesAlongWithTheRound() {
+        Component strip = named(window, "guideStrip");
+        execute(() -> bench.moveCursor(new Place(4, Section.REPEAT, 1)));
+        assertThat(execute(() -> strip.getAccessibleContext().getAccessibleName()))
+                .startsWith("Round 4 on one side of the chart");
+        int fourth = framed(strip);
+        // The first round stands on the base round alone, so its frame lies further down among fewer rounds.
+        execute(() -> bench.moveCursor(new Place(1, Section.REPEAT, 1)));
+        assertThat(framed(strip)).isNotEqualTo(fourth);
+        execute(() -> view.see(view.seeing().withHand(HookHand.LEFT)));
+        assertThat(framed(strip)).isPositive();
+    }
+
+    /** How far to the right the frame of the round is seen, in pixels; 0 if there is none. */
+    private static int framed(Component strip) {
+        return execute(() -> {
+            BufferedImage image = new BufferedImage(strip.getWidth(), strip.getHeight(), BufferedImage.TYPE_INT_RGB);
+            strip.paint(image.getGraphics());
+            int accent = Look.colour("accent").getRGB();
+            return IntStream.range(0, image.getWidth())
+                    .filter(x -> IntStream.range(0, image.getHeight()).anyMatch(y -> image.getRGB(x, y) == accent))
+                    .max()
+                    .orElse(0);
+        });
     }
 
     @Test

@@ -60,3 +60,5 @@ making-weight-5 = 5 · bulky
 making-weight-6 = 6 · super bulky
 making-weight-7 = 7 · jumbo
 making-skill = Sk&ill
+guide-strip = Round { $round } on one side of the chart, with the rounds below and above it
+guide-strip-none = No bit of the chart while a section has the wrong length
