@@ -14,6 +14,7 @@ import edgewright.desk.output.ProofCommands;
 import edgewright.desk.output.PublishCommands;
 import edgewright.desk.own.OwnCommands;
 import edgewright.desk.panes.FindingsPane;
+import edgewright.desk.piece.PieceOutput;
 import edgewright.desk.piece.PieceWindow;
 import edgewright.desk.reading.ReadingCommands;
 import edgewright.desk.work.ChartCommands;
@@ -35,6 +36,7 @@ final class DocumentCommands {
     private final FormCommands forms;
     private final Commands commands = new Commands();
     private Optional<PieceWindow> piece = Optional.empty();
+    private PieceOutput orders;
 
     /** @param lay lays a chart that was made in the document on the desk */
     DocumentCommands(DocumentPane pane, DeskState desk, Consumer<Chart> lay) {
@@ -102,6 +104,7 @@ final class DocumentCommands {
                 Hindrance.EXPORT_BUSY);
         commands.add("picture", publishing::picture, canExport, Hindrance.EXPORT_BUSY);
         commands.add("saveWords", publishing::words, canExport, Hindrance.EXPORT_BUSY);
+        orders = new PieceOrders(publishing, canExport, desk);
     }
 
     private void addEditCommands() {
@@ -215,7 +218,7 @@ final class DocumentCommands {
 
     private PieceWindow piece() {
         if (piece.isEmpty()) {
-            piece = Optional.of(new PieceWindow(desk.window(), bench, view));
+            piece = Optional.of(new PieceWindow(desk.window(), bench, view, desk.settings(), orders));
         }
         return piece.get();
     }

@@ -81,7 +81,7 @@ class AccessWindowTest {
     @Test
     void everyControlOfThePieceWindowHasANameForTheEarAndAStableOne() {
         assertThat(execute(() -> {
-                    PieceWindow piece = new PieceWindow(desk, desk.bench(), new ChartView(English.LANGUAGE));
+                    PieceWindow piece = WindowParts.pieceWindow(desk, new ChartView(English.LANGUAGE), folder);
                     List<String> nameless = nameless(piece);
                     piece.dispose();
                     return nameless;
@@ -252,7 +252,7 @@ class AccessWindowTest {
             dialog.dispose();
         }
         addSharedOfTabs(new OwnPagesDialog(desk, AllWindows.OWN, Optional.empty(), English.LANGUAGE), shared);
-        PieceWindow piece = new PieceWindow(desk, desk.bench(), new ChartView(English.LANGUAGE));
+        PieceWindow piece = WindowParts.pieceWindow(desk, new ChartView(English.LANGUAGE), folder);
         addShared(piece, new HashSet<>(), shared);
         piece.dispose();
         return shared;

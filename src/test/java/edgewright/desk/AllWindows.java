@@ -27,7 +27,6 @@ import edgewright.desk.own.ImprintDialog;
 import edgewright.desk.own.OwnPagesDialog;
 import edgewright.desk.panes.StatusLine;
 import edgewright.desk.parts.DeskActions;
-import edgewright.desk.piece.PieceWindow;
 import edgewright.desk.reading.ReadingCommands;
 import edgewright.desk.scene.SceneWindow;
 import edgewright.desk.work.ChartView;
@@ -78,7 +77,7 @@ final class AllWindows {
         ChartView view = execute(() -> new ChartView(language));
         Settings settings = new Settings(folder.resolve("other.properties"));
         List<Supplier<Window>> makers = List.of(
-                () -> new PieceWindow(desk, desk.bench(), view),
+                () -> WindowParts.pieceWindow(desk, view, folder),
                 () -> new GuideWindow(desk, desk.bench(), view),
                 () -> new SceneWindow(desk, desk.bench(), view),
                 () -> new NewChartDialog(desk, Counting.STITCHES, language),

@@ -5,10 +5,15 @@ import static org.assertj.swing.timing.Pause.pause;
 
 import edgewright.chart.Chart;
 import edgewright.chart.GridCell;
+import edgewright.chart.HookHand;
 import edgewright.chart.Place;
 import edgewright.desk.parts.Look;
+import edgewright.desk.piece.PieceOutput;
+import edgewright.desk.piece.PieceWindow;
+import edgewright.desk.work.ChartView;
 import edgewright.desk.work.Settings;
 import edgewright.desk.work.Theme;
+import edgewright.fit.PatternSize;
 import edgewright.texts.English;
 import java.awt.Component;
 import java.awt.Container;
@@ -43,6 +48,23 @@ public final class WindowParts {
         DeskFrame desk = desk(Desk.blank(English.LANGUAGE), folder);
         execute(() -> desk.setVisible(true));
         return desk;
+    }
+
+    /** The piece window of a desk, not shown yet, of which no pattern can be made. */
+    public static PieceWindow pieceWindow(DeskFrame desk, ChartView view, Path folder) {
+        PieceOutput none = new PieceOutput() {
+            @Override
+            public void saveWords(PatternSize piece, HookHand hand) {
+                throw new AssertionError("words");
+            }
+
+            @Override
+            public void publish(PatternSize piece, HookHand hand) {
+                throw new AssertionError("pages");
+            }
+        };
+        return execute(
+                () -> new PieceWindow(desk, desk.bench(), view, new Settings(folder.resolve("desk.properties")), none));
     }
 
     /** The first part of this name, however deep it lies. */

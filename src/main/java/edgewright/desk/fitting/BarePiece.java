@@ -17,7 +17,6 @@ import edgewright.fit.PickUpPlan;
 import edgewright.fit.Ratio;
 import edgewright.fit.Targets;
 import edgewright.texts.Messages;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -80,7 +79,7 @@ final class BarePiece {
                 says.text("piece-pickUp", count("stitches", PerSide.sum(targets.wanted()))),
                 List.of(says.text("piece-pickUp-text")),
                 List.of(),
-                Arrays.stream(Side.values())
+                piece.hand().workingOrder().stream()
                         .map(side -> of(targets, side, edges.get(side)))
                         .toList(),
                 List.of(),

@@ -22,7 +22,6 @@ import edgewright.fit.SideChange;
 import edgewright.fit.Targets;
 import edgewright.texts.Messages;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -93,7 +92,8 @@ final class CountedPiece {
         return answer instanceof FitPlan plan ? planned(plan) : refused((FitRefusal) answer);
     }
 
-    private FitQuestion question() {
+    /** What is asked about a round of the front. */
+    FitQuestion question() {
         FitQuestion question = FitQuestion.of(round, counts, counting).with(piece.ties());
         if (piece.isNearest()) {
             return question;
@@ -113,7 +113,7 @@ final class CountedPiece {
                 plan.isDone() ? says.text("piece-fits") : says.text("piece-changes", count("changes", changes)),
                 plan.isDone() ? List.of(says.text("piece-fits-text")) : List.of(),
                 warnings,
-                Arrays.stream(Side.values()).map(side -> of(plan, side)).toList(),
+                piece.hand().workingOrder().stream().map(side -> of(plan, side)).toList(),
                 rounds(plan),
                 size(plan.targets()),
                 List.of(),
@@ -129,7 +129,7 @@ final class CountedPiece {
                     // The first two sentences say the counts and the headline again.
                     sentences.subList(2, sentences.size()),
                     List.of(),
-                    Arrays.stream(Side.values())
+                    piece.hand().workingOrder().stream()
                             .map(side -> of(full.targets(), side, List.of(), List.of()))
                             .toList(),
                     List.of(),

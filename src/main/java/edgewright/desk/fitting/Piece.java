@@ -4,17 +4,22 @@ import static edgewright.texts.Arg.shortest;
 
 import edgewright.chart.Chart;
 import edgewright.chart.Counting;
+import edgewright.chart.HookHand;
+import edgewright.chart.KeptPiece;
+import edgewright.chart.PerSide;
+import edgewright.chart.RoundCounts;
 import edgewright.chart.Side;
 import edgewright.chart.Swatch;
+import edgewright.desk.work.Listeners;
+import edgewright.desk.work.Listening;
 import edgewright.fit.ChangeRounds;
 import edgewright.fit.Ties;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
-import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
-import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Consumer;
 
 /**
  * What somebody says of the piece that the border goes round: what was counted or measured on its four sides, just as it was
@@ -43,7 +48,7 @@ public final class Piece {
     /** A swatch for whoever has none: stitches and rounds in ten centimetres. The numbers are a guess of our own. */
     static final Swatch GUESS = new Swatch(16, 18);
 
-    private final List<Runnable> listeners = new ArrayList<>();
+    private final Listeners<PieceChange> listeners = new Listeners<>();
     private final Map<Way, Map<Side, String>> typed = new EnumMap<>(Way.class);
     private final Map<Side, Integer> steps = new EnumMap<>(Side.class);
     private final Language language;
@@ -58,7 +63,9 @@ public final class Piece {
     private String frontCounts = "";
     private String ratioStitches = "3";
     private String ratioRows = "4";
+    private HookHand hand = HookHand.RIGHT;
     private PieceOutcome outcome;
+    private PieceWords words;
 
     public Piece(Chart chart, Counting counting, Language language) {
         this.chart = chart;
@@ -68,19 +75,91 @@ public final class Piece {
             typed.put(each, new EnumMap<>(Side.class));
         }
         begin();
+        recall();
     }
 
     /** The same piece under another chart: the sides stay as they were typed, the round is the best one to count in. */
     public void lay(Chart other) {
-        boolean sameMaking = chart.making().equals(other.making())
-                && chart.rounds().size() == other.rounds().size();
+        Optional<KeptPiece> kept = chart.making().piece();
+        // Counts that are kept say nothing of how the border is made.
+        boolean sameMaking =
+                chart.making().withPiece(Optional.empty()).equals(other.making().withPiece(Optional.empty()))
+                        && chart.rounds().size() == other.rounds().size();
         chart = other;
-        if (sameMaking) {
-            changed();
-        } else {
+        if (!sameMaking) {
             begin();
-            changed();
         }
+        if (!kept.equals(other.making().piece()) && isBlank()) {
+            recall();
+        }
+        changed(PieceChange.CHART);
+    }
+
+    private boolean isBlank() {
+        return typed.get(Way.COUNTED).values().stream().allMatch(String::isBlank) && frontCounts.isBlank();
+    }
+
+    /** Puts in the outermost counts that are kept with the chart, of a round that it has; those of the front rather. */
+    private void recall() {
+        outermost(false).ifPresent(round -> fillFront(round));
+        outermost(false)
+                .map(round -> new CountedIn(false, round))
+                .or(() -> outermost(true).map(round -> new CountedIn(true, round)))
+                .ifPresent(in -> {
+                    countedIn = in;
+                    fill();
+                });
+    }
+
+    private Optional<Integer> outermost(boolean back) {
+        int rounds = chart.rounds().size();
+        if (back && chart.making().back().isEmpty()) {
+            return Optional.empty();
+        }
+        return kept().layer(back).stream()
+                .map(RoundCounts::round)
+                .filter(round -> round <= (back ? (rounds + 1) / 2 : rounds))
+                .reduce((inner, outer) -> outer);
+    }
+
+    private KeptPiece kept() {
+        return chart.making().piece().orElse(KeptPiece.NONE);
+    }
+
+    /** Puts in the counts that are kept of the round that is counted in; others stay as they were typed. Says whether it did. */
+    private boolean fill() {
+        Optional<PerSide<Integer>> counts = kept().in(countedIn.back(), countedIn.round());
+        counts.ifPresent(stitches -> {
+            for (Side side : Side.values()) {
+                typed.get(Way.COUNTED).put(side, String.valueOf(counting.shown(stitches.get(side))));
+            }
+        });
+        return counts.isPresent();
+    }
+
+    private boolean fillFront(int round) {
+        Optional<PerSide<Integer>> counts = kept().in(false, round);
+        counts.ifPresent(stitches -> {
+            frontRound = round;
+            frontCounts = PerSide.typed(stitches.map(counting::shown));
+        });
+        return counts.isPresent();
+    }
+
+    /** The piece of the chart with what is typed now; empty while that is no whole count of a round. */
+    public Optional<KeptPiece> toKeep() {
+        PieceNumbers numbers = PieceNumbers.of(this);
+        if (way != Way.COUNTED || !numbers.isWhole() || !numbers.mistakes().isEmpty()) {
+            return Optional.empty();
+        }
+        KeptPiece piece = kept().with(
+                        countedIn.back(), countedIn.round(), numbers.counts().map(counting::stitches));
+        return Optional.of(
+                countedIn.back()
+                        ? PieceNumbers.front(this)
+                                .map(front -> piece.with(false, frontRound, front))
+                                .orElse(piece)
+                        : piece);
     }
 
     private void begin() {
@@ -123,8 +202,9 @@ public final class Piece {
                     .ifPresent(
                             count -> side.setValue(String.valueOf(Math.max(0, other.shown(counting.stitches(count))))));
         }
+        PieceNumbers.front(this).ifPresent(stitches -> frontCounts = PerSide.typed(stitches.map(other::shown)));
         counting = other;
-        changed();
+        changed(PieceChange.FILLED);
     }
 
     public Way way() {
@@ -136,7 +216,7 @@ public final class Piece {
         if (way != other) {
             way = other;
             steps.clear();
-            changed();
+            changed(PieceChange.FILLED);
         }
     }
 
@@ -144,11 +224,25 @@ public final class Piece {
         return countedIn;
     }
 
+    /** Another round was counted. What is kept of it with the chart is put in; where nothing is, what is typed stays. */
     public void countIn(CountedIn other) {
         if (!countedIn.equals(other)) {
             countedIn = other;
             steps.clear();
-            changed();
+            changed(fill() ? PieceChange.FILLED : PieceChange.CHOSEN);
+        }
+    }
+
+    /** The hand that holds the hook: with the left one sides are come to clockwise. */
+    public HookHand hand() {
+        return hand;
+    }
+
+    /** Has it worked with this hand from now on. */
+    public void hold(HookHand other) {
+        if (hand != other) {
+            hand = other;
+            changed(PieceChange.HAND);
         }
     }
 
@@ -161,7 +255,7 @@ public final class Piece {
     public void type(Side side, String text) {
         if (!text.equals(typed.get(way).put(side, text))) {
             steps.clear();
-            changed();
+            changed(PieceChange.TYPED);
         }
     }
 
@@ -173,7 +267,7 @@ public final class Piece {
         if (!ties.equals(other)) {
             ties = other;
             steps.clear();
-            changed();
+            changed(PieceChange.CHOSEN);
         }
     }
 
@@ -188,13 +282,13 @@ public final class Piece {
         if (ties.tied(side)) {
             steps.put(side.opposite(), steps(side));
         }
-        changed();
+        changed(PieceChange.CHOSEN);
     }
 
     /** Goes back to the nearest sizes. */
     public void nearest() {
         steps.clear();
-        changed();
+        changed(PieceChange.CHOSEN);
     }
 
     public boolean isNearest() {
@@ -207,16 +301,17 @@ public final class Piece {
     }
 
     /** What was counted there, as it was typed: four numbers, or two; empty at first. */
-    String frontCounts() {
+    public String frontCounts() {
         return frontCounts;
     }
 
-    /** What was counted on the front. A back layer is put right to it. */
+    /** What was counted on the front, which a back layer is put right to. If that is kept of another round, it is put in. */
     public void front(int inRound, String counts) {
         if (frontRound != inRound || !frontCounts.equals(counts)) {
+            boolean otherRound = frontRound != inRound;
             frontRound = inRound;
             frontCounts = counts;
-            changed();
+            changed(otherRound && fillFront(inRound) ? PieceChange.FILLED : PieceChange.TYPED);
         }
     }
 
@@ -231,7 +326,7 @@ public final class Piece {
     public void swatch(String stitches, String rounds) {
         swatchStitches = stitches;
         swatchRounds = rounds;
-        changed();
+        changed(PieceChange.TYPED);
     }
 
     public String ratioStitches() {
@@ -246,7 +341,7 @@ public final class Piece {
     public void ratio(String stitches, String rows) {
         ratioStitches = stitches;
         ratioRows = rows;
-        changed();
+        changed(PieceChange.TYPED);
     }
 
     /** What comes of all this. */
@@ -257,13 +352,22 @@ public final class Piece {
         return outcome;
     }
 
-    /** Tells the listener of every change from now on, after it has happened. */
-    public void listen(Runnable listener) {
-        listeners.add(Objects.requireNonNull(listener));
+    /** For which piece a pattern is that is written for this one. */
+    public PieceWords words() {
+        if (words == null) {
+            words = PieceWords.of(this);
+        }
+        return words;
     }
 
-    private void changed() {
+    /** Tells the listener of every change from now on, after it has happened. */
+    public Listening listen(Consumer<PieceChange> listener) {
+        return listeners.add(listener);
+    }
+
+    private void changed(PieceChange change) {
         outcome = null;
-        listeners.forEach(Runnable::run);
+        words = null;
+        listeners.tell(change);
     }
 }

@@ -4,6 +4,7 @@ import static edgewright.texts.Arg.arg;
 
 import edgewright.chart.Counting;
 import edgewright.chart.PerSide;
+import edgewright.chart.RoundCounts;
 import edgewright.chart.Side;
 import edgewright.chart.Swatch;
 import edgewright.fit.Ratio;
@@ -20,9 +21,6 @@ import java.util.Optional;
  * @param mistakes a sentence for each side where something cannot be read or cannot be
  */
 record PieceNumbers(Map<Side, Double> values, Map<Side, String> mistakes) {
-    /** More stitches no side of a blanket has, and their marks and words would only slow the desk down. */
-    private static final int MOST = 10_000;
-
     private static final double MOST_CM = 100_000;
 
     /** The numbers of a piece in the way in which its sides are taken. */
@@ -81,7 +79,7 @@ record PieceNumbers(Map<Side, Double> values, Map<Side, String> mistakes) {
     /** A whole number of at most ten thousand. */
     static Optional<Integer> whole(String text) {
         return text.strip().matches("[0-9]{1,7}")
-                ? Optional.of(Integer.valueOf(text.strip())).filter(number -> number <= MOST)
+                ? Optional.of(Integer.valueOf(text.strip())).filter(number -> number <= RoundCounts.MOST_STITCHES)
                 : Optional.empty();
     }
 
@@ -105,6 +103,17 @@ record PieceNumbers(Map<Side, Double> values, Map<Side, String> mistakes) {
         Optional<Integer> stitches = whole(piece.ratioStitches()).filter(number -> number > 0 && number <= 100);
         Optional<Integer> rows = whole(piece.ratioRows()).filter(number -> number > 0 && number <= 100);
         return stitches.flatMap(some -> rows.map(of -> new Ratio(some, of)));
+    }
+
+    /** What was counted on the front, in stitches without corner chains; empty if that cannot be read. */
+    static Optional<PerSide<Integer>> front(Piece piece) {
+        try {
+            return Optional.of(PerSide.parse(piece.frontCounts()).map(piece.counting()::stitches))
+                    .filter(front -> front.stream()
+                            .allMatch(stitches -> stitches >= 0 && stitches <= RoundCounts.MOST_STITCHES));
+        } catch (IllegalArgumentException e) {
+            return Optional.empty();
+        }
     }
 
     /** What is wrong with a number, as the key of its text ends; empty if nothing is. */

@@ -12,7 +12,7 @@ import java.util.OptionalInt;
  * @param headline in a few words
  * @param notes what else is to be said of the whole
  * @param warnings what a maker should know before the work
- * @param sides one a side in working order; none where there is nothing to say of the sides
+ * @param sides one a side in the order in which the hand comes to them; none where there is nothing to say of the sides
  * @param rounds in which rounds to count and to change
  * @param size how large the whole becomes
  * @param wrong the side on which something cannot be read, or that is too short

@@ -4,6 +4,7 @@ import static edgewright.texts.Arg.arg;
 import static edgewright.texts.Arg.count;
 
 import edgewright.chart.Counting;
+import edgewright.desk.parts.FittedTable;
 import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.Look;
 import edgewright.desk.parts.TextColumn;
@@ -18,8 +19,9 @@ import java.awt.event.WindowEvent;
 import java.util.List;
 import javax.swing.JDialog;
 import javax.swing.JScrollPane;
-import javax.swing.JTable;
+import javax.swing.SwingConstants;
 import javax.swing.table.AbstractTableModel;
+import javax.swing.table.DefaultTableCellRenderer;
 
 /** For which sizes the words were worked, and what came of it. It stays beside the chart until it is closed. */
 final class ProofWindow extends JDialog {
@@ -43,12 +45,12 @@ final class ProofWindow extends JDialog {
             column.heading(says.text("proof-first", arg("repeats", ProveDialog.line(trial.repeats()))));
             trial.problems().forEach(column::prose);
         });
-        JTable table = new JTable(new Model(trials, counting));
-        table.setName("proofTable");
-        table.getAccessibleContext().setAccessibleName(says.text("proof-title"));
-        table.setFillsViewportHeight(true);
+        FittedTable table = new FittedTable(new Model(trials, counting), "proofTable", says.text("proof-title"));
         table.setIntercellSpacing(new Dimension(16, 1));
-        table.getColumnModel().getColumn(COLUMNS.length - 1).setPreferredWidth(240);
+        DefaultTableCellRenderer figures = new DefaultTableCellRenderer();
+        figures.setHorizontalAlignment(SwingConstants.RIGHT);
+        table.getColumnModel().getColumn(List.of(COLUMNS).indexOf("stitches")).setCellRenderer(figures);
+        table.fit();
         setLayout(new BorderLayout());
         add(column, BorderLayout.NORTH);
         add(new JScrollPane(table), BorderLayout.CENTER);

@@ -69,12 +69,21 @@ public final class PublishCommands {
 
     /** Asks how and where, then publishes the chart as it is now. */
     public void publish() {
-        Chart chart = bench.chart();
-        int errors = bench.verdict().count().errors();
-        ownFiles.with(chart, matter -> publish(chart, errors, matter));
+        publish(Optional.empty());
     }
 
-    private void publish(Chart chart, int errors, PrintedMatter matter) {
+    /** The same, for one piece unless another is chosen in the asking. */
+    public void publish(PieceOrder order) {
+        publish(Optional.of(order));
+    }
+
+    private void publish(Optional<PieceOrder> order) {
+        Chart chart = bench.chart();
+        int errors = bench.verdict().count().errors();
+        ownFiles.with(chart, matter -> publish(chart, errors, matter, order));
+    }
+
+    private void publish(Chart chart, int errors, PrintedMatter matter, Optional<PieceOrder> order) {
         PublishDialog dialog = new PublishDialog(
                 window,
                 chart,
@@ -84,6 +93,7 @@ public final class PublishCommands {
                 PublishDialog.Use.PUBLISH,
                 matter,
                 () -> asking.companionToOpen(says.text("files-imprints"), ImprintFiles.ENDING));
+        order.ifPresent(dialog::forPiece);
         if (!dialog.ask()) {
             return;
         }
@@ -144,13 +154,23 @@ public final class PublishCommands {
 
     /** Asks how and where, then writes the words of the chart as it is now. */
     public void words() {
-        Chart chart = bench.chart();
-        int errors = bench.verdict().count().errors();
-        ownFiles.with(chart, matter -> words(chart, errors, matter));
+        words(Optional.empty());
     }
 
-    private void words(Chart chart, int errors, PrintedMatter matter) {
+    /** The same, for one piece unless another is chosen in the asking. */
+    public void words(PieceOrder order) {
+        words(Optional.of(order));
+    }
+
+    private void words(Optional<PieceOrder> order) {
+        Chart chart = bench.chart();
+        int errors = bench.verdict().count().errors();
+        ownFiles.with(chart, matter -> words(chart, errors, matter, order));
+    }
+
+    private void words(Chart chart, int errors, PrintedMatter matter, Optional<PieceOrder> order) {
         WordsDialog dialog = new WordsDialog(window, chart, view, errors);
+        order.ifPresent(dialog::forPiece);
         if (!dialog.ask()) {
             return;
         }

@@ -160,6 +160,12 @@ public final class PublishDialog extends FormDialog {
         }
     }
 
+    /** Proposes a pattern for one piece, and for whoever works it. */
+    void forPiece(PieceOrder order) {
+        size.offer(order.piece());
+        hand.setSelectedItem(order.hand());
+    }
+
     private void chartFields() {
         chartPaper.setRenderer(Forms.renderer((ChartPaper each) -> says.text("chartPaper-" + each.name())));
         field("publish.chartPaper", says.text("publish-chartPaper"), chartPaper)

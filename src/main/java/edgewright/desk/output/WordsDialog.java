@@ -69,6 +69,12 @@ public final class WordsDialog extends FormDialog {
         }
     }
 
+    /** Proposes a pattern for one piece, and for whoever works it. */
+    void forPiece(PieceOrder order) {
+        size.offer(order.piece());
+        hand.setSelectedItem(order.hand());
+    }
+
     WordsFormat format() {
         return (WordsFormat) format.getSelectedItem();
     }

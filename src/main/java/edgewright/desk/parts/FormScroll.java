@@ -13,14 +13,14 @@ import javax.swing.JScrollPane;
 import javax.swing.Scrollable;
 import javax.swing.SwingUtilities;
 
-/** Holds a form. On a low screen it scrolls up and down, and goes to the field that the keys go to. */
-final class FormScroll extends JScrollPane {
+/** Holds a form, or a drawing with fields. On a low screen it scrolls up and down, and goes to the field that the keys go to. */
+public final class FormScroll extends JScrollPane {
     private static final String FOCUS = "permanentFocusOwner";
     private static final int STEP_PX = 24;
 
     private final transient PropertyChangeListener follower = event -> follow((Component) event.getNewValue());
 
-    FormScroll(JComponent form) {
+    public FormScroll(JComponent form) {
         super(new Holder(form), VERTICAL_SCROLLBAR_AS_NEEDED, HORIZONTAL_SCROLLBAR_NEVER);
         setName("form");
         setBorder(BorderFactory.createEmptyBorder());

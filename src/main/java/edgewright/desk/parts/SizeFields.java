@@ -7,9 +7,13 @@ import edgewright.chart.Chart;
 import edgewright.chart.Counting;
 import edgewright.chart.NamedSize;
 import edgewright.chart.PerSide;
+import edgewright.fit.Fit;
+import edgewright.fit.FitAnswer;
+import edgewright.fit.FitPlan;
 import edgewright.fit.PatternSize;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
@@ -22,6 +26,7 @@ import javax.swing.SpinnerNumberModel;
  */
 public final class SizeFields {
     private enum Choice {
+        PIECE,
         NAMED,
         ANY,
         ONE
@@ -35,6 +40,7 @@ public final class SizeFields {
     private final JSpinner level = new JSpinner(new SpinnerNumberModel(6, 0, 9_999, 1));
     private final JSpinner upright = new JSpinner(new SpinnerNumberModel(6, 0, 9_999, 1));
     private final JLabel counts = Look.quiet(" ");
+    private Optional<PatternSize> piece = Optional.empty();
 
     /**
      * Adds its fields to the form of a dialog.
@@ -47,7 +53,8 @@ public final class SizeFields {
         this.chart = chart;
         this.counting = counting;
         boolean named = !chart.making().sizes().isEmpty();
-        choice = new JComboBox<>(named ? Choice.values() : new Choice[] {Choice.ANY, Choice.ONE});
+        choice = new JComboBox<>(
+                named ? new Choice[] {Choice.NAMED, Choice.ANY, Choice.ONE} : new Choice[] {Choice.ANY, Choice.ONE});
         choice.setRenderer(Forms.renderer((Choice each) -> says.text("size-choice-" + each.name())));
         counts.setName("size.counts");
         dialog.field("size.choice", says.text("size-choice"), choice);
@@ -64,13 +71,32 @@ public final class SizeFields {
         follow();
     }
 
+    /** Offers one piece beside all else, and chooses it. */
+    public void offer(PatternSize one) {
+        piece = Optional.of(one);
+        choice.insertItemAt(Choice.PIECE, 0);
+        choice.setSelectedIndex(0);
+    }
+
     /** For which pieces the pattern is to be. */
     public PatternSize size() {
         return switch (chosen()) {
+            case PIECE -> ofPiece();
             case NAMED -> PatternSize.named(chart);
             case ANY -> PatternSize.any();
             case ONE -> new PatternSize.OfRepeats(repeats());
         };
+    }
+
+    /** The piece, with what was counted on it said in the way of counting that is chosen. */
+    private PatternSize ofPiece() {
+        PatternSize asked = piece.orElseThrow();
+        if (asked instanceof PatternSize.OfPiece of) {
+            FitAnswer answer =
+                    Fit.inWords(chart, of.plan().question().in(counting.getItemAt(counting.getSelectedIndex())));
+            return answer instanceof FitPlan plan ? new PatternSize.OfPiece(plan) : asked;
+        }
+        return asked;
     }
 
     private Choice chosen() {
@@ -90,10 +116,24 @@ public final class SizeFields {
         upright.setEnabled(chosen() == Choice.ONE);
         counts.setText(
                 switch (chosen()) {
+                    case PIECE -> countsOfPiece();
                     case NAMED -> names();
                     case ANY -> says.text("size-any");
                     case ONE -> countsOfOne();
                 });
+    }
+
+    private String countsOfPiece() {
+        Counting way = counting.getItemAt(counting.getSelectedIndex());
+        return says.text(
+                "size-piece",
+                arg("counting", common.text("counting-" + way.name())),
+                arg(
+                        "sides",
+                        PerSide.typed(piece.orElseThrow()
+                                .stitches(chart.border(), 0)
+                                .orElseThrow()
+                                .map(way::shown))));
     }
 
     private String countsOfOne() {

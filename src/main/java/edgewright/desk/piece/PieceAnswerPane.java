@@ -25,7 +25,7 @@ final class PieceAnswerPane extends ColumnScroll {
         this.says = says;
         this.piece = piece;
         setBorder(BorderFactory.createEmptyBorder());
-        piece.listen(this::follow);
+        piece.listen(change -> follow());
         follow();
     }
 
@@ -43,6 +43,14 @@ final class PieceAnswerPane extends ColumnScroll {
         if (!outcome.rounds().isEmpty()) {
             column.heading(says.text("piece-rounds"));
             outcome.rounds().forEach(column::prose);
+        }
+        if (!outcome.size().isEmpty()) {
+            column.heading(says.text("piece-size"));
+            outcome.size().forEach(column::prose);
+        }
+        if (!piece.words().why().isEmpty()) {
+            column.heading(says.text("piece-noWords"));
+            piece.words().why().forEach(column::prose);
         }
         List<String> words = outcome.sides().stream()
                 .filter(side -> !side.words().isEmpty())

@@ -3,9 +3,7 @@ package edgewright.desk.piece;
 import edgewright.chart.PerSide;
 import edgewright.chart.Side;
 import edgewright.desk.fitting.Piece;
-import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.Look;
-import edgewright.fit.Ties;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
 import java.awt.Component;
@@ -19,26 +17,19 @@ import java.util.Map;
 import java.util.Optional;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
-import javax.swing.JButton;
-import javax.swing.JCheckBox;
 import javax.swing.JComponent;
-import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 
 /**
- * The piece as a box with its border around it. The fields of the sides lie on it, each at its side, and between them what
- * ties opposite sides; marks on the border show where something is done.
+ * The piece as a box with its border around it. The fields of the sides lie on it, each at its side; marks on the border show
+ * where something is done.
  */
 final class PieceDrawing extends JComponent {
-    private static final int INSIDE_PX = 16;
+    private static final int INSIDE_PX = 14;
+    private static final int GAP_PX = 6;
 
     private final transient Messages says;
     private final transient Piece piece;
     private final Map<Side, PieceSide> sides = new EnumMap<>(Side.class);
-    private final JPanel middle = new JPanel(new MigLayout("insets 0, gap 4, wrap 1", "[left]"));
-    private final JCheckBox level = new JCheckBox();
-    private final JCheckBox upright = new JCheckBox();
-    private final JButton nearest = new JButton();
 
     PieceDrawing(Piece piece, Language language) {
         says = language.messages("desk/piece");
@@ -50,34 +41,18 @@ final class PieceDrawing extends JComponent {
             add(fields);
             // Enter goes on to the next side, as the maker does.
             fields.field()
-                    .addActionListener(event -> sides.get(side.next()).field().requestFocusInWindow());
+                    .addActionListener(
+                            event -> sides.get(piece.hand().after(side)).field().requestFocusInWindow());
         }
-        Forms.caption(level, says.text("piece-tie-level"), says.text("piece-tie-level-tip"))
-                .setName("piece.tie.level");
-        Forms.caption(upright, says.text("piece-tie-upright"), says.text("piece-tie-upright-tip"))
-                .setName("piece.tie.upright");
-        Forms.caption(nearest, says.text("piece-nearest"), says.text("piece-nearest-tip"))
-                .setName("piece.nearest");
-        level.setOpaque(false);
-        upright.setOpaque(false);
-        level.addActionListener(event -> tie());
-        upright.addActionListener(event -> tie());
-        nearest.addActionListener(event -> piece.nearest());
-        middle.setOpaque(false);
-        middle.add(level);
-        middle.add(upright);
-        middle.add(nearest, "gaptop 4, center");
-        add(middle);
         setFocusTraversalPolicyProvider(true);
         setFocusTraversalPolicy(new PieceOrder(this));
-        piece.listen(this::follow);
+        piece.listen(change -> follow());
         follow();
     }
 
-    /** The fields in working order, then what ties them. */
+    /** The fields in the order in which the hand comes to the sides. */
     List<Component> inOrder() {
-        return List.of(
-                sides.get(Side.TOP), sides.get(Side.LEFT), sides.get(Side.BOTTOM), sides.get(Side.RIGHT), middle);
+        return piece.hand().workingOrder().stream().<Component>map(sides::get).toList();
     }
 
     /** The field of a side. */
@@ -85,15 +60,8 @@ final class PieceDrawing extends JComponent {
         return sides.get(side).field();
     }
 
-    private void tie() {
-        piece.tie(new Ties(level.isSelected(), upright.isSelected()));
-    }
-
     private void follow() {
         sides.values().forEach(PieceSide::follow);
-        level.setSelected(piece.ties().topAndBottom());
-        upright.setSelected(piece.ties().leftAndRight());
-        nearest.setVisible(!piece.isNearest());
         getAccessibleContext().setAccessibleDescription(piece.outcome().headline());
         revalidate();
         repaint();
@@ -107,35 +75,42 @@ final class PieceDrawing extends JComponent {
         }
     }
 
+    /** The least size at which nothing lies on anything else; there may be more room. */
     @Override
     public Dimension getPreferredSize() {
-        return new Dimension(700, 580);
+        return PieceBox.around(fields());
+    }
+
+    /** The room that the fields need within the piece. */
+    private Dimension fields() {
+        Dimension top = sides.get(Side.TOP).getPreferredSize();
+        Dimension bottom = sides.get(Side.BOTTOM).getPreferredSize();
+        Dimension left = sides.get(Side.LEFT).getPreferredSize();
+        Dimension right = sides.get(Side.RIGHT).getPreferredSize();
+        int level = Math.max(top.width, bottom.width);
+        int upright = Math.max(left.height, right.height);
+        return new Dimension(
+                Math.max(level, left.width + GAP_PX + right.width) + 2 * INSIDE_PX,
+                top.height + upright + bottom.height + 2 * GAP_PX + 2 * INSIDE_PX);
     }
 
     @Override
     public void doLayout() {
-        PieceBox box = box();
-        Rectangle2D inner = box.inner();
+        Rectangle2D room = PieceBox.within(getWidth(), getHeight(), fields());
         for (Map.Entry<Side, PieceSide> entry : sides.entrySet()) {
             Dimension size = entry.getValue().getPreferredSize();
             double x = switch (entry.getKey()) {
-                case LEFT -> inner.getMinX() + INSIDE_PX;
-                case RIGHT -> inner.getMaxX() - INSIDE_PX - size.width;
-                case TOP, BOTTOM -> inner.getCenterX() - size.width / 2.0;
+                case LEFT -> room.getMinX() + INSIDE_PX;
+                case RIGHT -> room.getMaxX() - INSIDE_PX - size.width;
+                case TOP, BOTTOM -> room.getCenterX() - size.width / 2.0;
             };
             double y = switch (entry.getKey()) {
-                case TOP -> inner.getMinY() + INSIDE_PX;
-                case BOTTOM -> inner.getMaxY() - INSIDE_PX - size.height;
-                case LEFT, RIGHT -> inner.getCenterY() - size.height / 2.0;
+                case TOP -> room.getMinY() + INSIDE_PX;
+                case BOTTOM -> room.getMaxY() - INSIDE_PX - size.height;
+                case LEFT, RIGHT -> room.getCenterY() - size.height / 2.0;
             };
             entry.getValue().setBounds((int) Math.round(x), (int) Math.round(y), size.width, size.height);
         }
-        Dimension size = middle.getPreferredSize();
-        middle.setBounds(
-                (int) Math.round(inner.getCenterX() - size.width / 2.0),
-                (int) Math.round(inner.getCenterY() - size.height / 2.0),
-                size.width,
-                size.height);
     }
 
     private PieceBox box() {
@@ -144,7 +119,7 @@ final class PieceDrawing extends JComponent {
                         (stitches.top() + stitches.bottom() + 0.0) / Math.max(1, stitches.left() + stitches.right()))
                 .orElse(0.0);
         return PieceBox.in(
-                getWidth(), getHeight(), proportion, piece.chart().rounds().size());
+                getWidth(), getHeight(), proportion, piece.chart().rounds().size(), fields());
     }
 
     @Override

@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.swing.LayoutFocusTraversalPolicy;
 
-/** The tabulator goes round the piece as the maker does: top, left, bottom, right, then what lies between them. */
+/** The tabulator goes round the piece as the maker's hand does: top, left, bottom, right, or with the left hand the other way round. */
 final class PieceOrder extends LayoutFocusTraversalPolicy {
     private static final long serialVersionUID = 1;
 

@@ -1,6 +1,7 @@
 package edgewright.desk.piece;
 
 import edgewright.chart.Chart;
+import edgewright.chart.HookHand;
 import edgewright.chart.Side;
 import edgewright.desk.fitting.Piece;
 import edgewright.desk.fitting.PieceOutcome;
@@ -91,8 +92,8 @@ final class PiecePainter {
         for (Side side : Side.values()) {
             double length =
                     side.isLevel() ? box.inner().getWidth() : box.inner().getHeight();
-            Point2D from = PieceBox.point(box.inner(), side, 16 / length, -10);
-            Point2D to = PieceBox.point(box.inner(), side, 44 / length, -10);
+            Point2D from = PieceBox.point(box.inner(), side, piece.hand(), 16 / length, -10);
+            Point2D to = PieceBox.point(box.inner(), side, piece.hand(), 44 / length, -10);
             g.draw(new Line2D.Double(from, to));
             Path2D head = new Path2D.Double();
             head.moveTo(-5, -3.5);
@@ -111,8 +112,8 @@ final class PiecePainter {
         FontMetrics metrics = g.getFontMetrics();
         List<Rectangle2D> taken = new ArrayList<>();
         for (PieceOutcome.Mark mark : side.marks()) {
-            Point2D at = PieceBox.point(foot, side.side(), mark.along(), 0);
-            Point2D end = PieceBox.point(box.outer(), side.side(), fraction(side.side(), at), 5);
+            Point2D at = PieceBox.point(foot, side.side(), piece.hand(), mark.along(), 0);
+            Point2D end = PieceBox.point(box.outer(), side.side(), HookHand.RIGHT, fraction(side.side(), at), 5);
             mark(mark.kind(), at, end);
             label(mark.label(), side.side(), end, metrics, taken);
         }
@@ -122,7 +123,7 @@ final class PiecePainter {
         return piece.countedIn().back() ? 0 : piece.countedIn().round();
     }
 
-    /** Where on the outer edge a point lies straight out from this one. */
+    /** Where on the outer edge a point lies straight out from this one, as the right hand goes along the side. */
     private double fraction(Side side, Point2D at) {
         Rectangle2D outer = box.outer();
         return switch (side) {

@@ -8,9 +8,9 @@ import edgewright.desk.fitting.Piece;
 import edgewright.desk.fitting.PieceOutcome;
 import edgewright.desk.fitting.PieceTexts;
 import edgewright.desk.parts.Look;
-import edgewright.desk.parts.TypingListener;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
+import java.awt.Insets;
 import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JLabel;
@@ -19,19 +19,26 @@ import javax.swing.JTextField;
 import javax.swing.SwingConstants;
 import net.miginfocom.swing.MigLayout;
 
-/** What stands at one side of the drawing: the field to type in, the count that closes, and the sizes next to it. */
+/**
+ * What stands at one side of the drawing: the field to type in, the count that closes, and the sizes next to it. All of it has
+ * its place whether it is seen or not, so that nothing moves under the hands of whoever types.
+ */
 final class PieceSide extends JPanel {
+    private static final String LEVEL_SIZES = "[58!, fill][center, 62::][58!, fill]";
+
+    /** At the upright sides, where there is more room down than across, the count stands above the sizes next to it. */
+    private static final String UPRIGHT_SIZES = "[58!, fill][58!, fill]";
+
     private final transient Language language;
     private final transient Messages says;
     private final transient Piece piece;
     private final Side side;
-    private final JTextField field = new JTextField(5);
+    private final TypedText field;
     private final JLabel unit = Look.quiet(" ");
     private final JLabel wanted = new JLabel(" ", SwingConstants.CENTER);
-    private final JButton smaller = new JButton();
-    private final JButton larger = new JButton();
+    private final JButton smaller = new JButton(" ");
+    private final JButton larger = new JButton(" ");
     private final JLabel change = new JLabel(" ", SwingConstants.CENTER);
-    private boolean following;
 
     PieceSide(Piece piece, Side side, Language language) {
         super(new MigLayout("insets 0, gap 4 3", "[center, grow]"));
@@ -42,8 +49,8 @@ final class PieceSide extends JPanel {
         setOpaque(false);
         JLabel name = new JLabel(PieceTexts.sideName(piece, side));
         name.putClientProperty("FlatLaf.styleClass", "semibold");
+        field = new TypedText("piece." + side.name(), 5).whenTyped(text -> piece.type(side, text));
         name.setLabelFor(field);
-        field.setName("piece." + side.name());
         field.setHorizontalAlignment(SwingConstants.CENTER);
         wanted.setName("piece.wanted." + side.name());
         wanted.putClientProperty("FlatLaf.styleClass", "h2");
@@ -51,7 +58,6 @@ final class PieceSide extends JPanel {
         unit.putClientProperty("FlatLaf.styleClass", "small");
         change.putClientProperty("FlatLaf.styleClass", "small");
         layOut(name);
-        listen();
     }
 
     JTextField field() {
@@ -61,22 +67,31 @@ final class PieceSide extends JPanel {
     private void layOut(JLabel name) {
         button(smaller, "piece.smaller." + side.name(), -1);
         button(larger, "piece.larger." + side.name(), 1);
-        JPanel sizes = new JPanel(new MigLayout("insets 0, gap 7", "[52!, fill][center, 46::][52!, fill]"));
-        sizes.setOpaque(false);
-        sizes.add(smaller);
-        sizes.add(wanted);
-        sizes.add(larger);
+        // The field stands in the middle, however long the words on both sides of it are.
+        JPanel counted =
+                new JPanel(new MigLayout("insets 0, gap 6 2", "[right, grow, sg]0[72!, fill]0[left, grow, sg]"));
+        counted.setOpaque(false);
         if (side.isLevel()) {
-            add(name, "split 3, gapright 6");
-            add(field, "width 72!");
-            add(unit, "gapleft 6, wrap");
+            counted.add(name, "gapright 6");
+            counted.add(field);
+            counted.add(unit, "gapleft 6");
         } else {
-            add(name, "wrap");
-            add(field, "width 72!, wrap");
-            add(unit, "wrap");
+            counted.add(name, "span, center, wrap");
+            counted.add(field, "skip, wrap");
+            counted.add(unit, "span, center");
         }
+        JPanel sizes = new JPanel(new MigLayout("insets 0, gap 7 3", side.isLevel() ? LEVEL_SIZES : UPRIGHT_SIZES));
+        sizes.setOpaque(false);
+        add(counted, "growx, wrap");
+        sizes.add(smaller);
+        if (side.isLevel()) {
+            sizes.add(wanted);
+        } else {
+            add(wanted, "wrap");
+        }
+        sizes.add(larger);
         add(sizes, "wrap");
-        add(change);
+        add(change, "wmin 140");
     }
 
     private void button(JButton button, String name, int step) {
@@ -87,28 +102,14 @@ final class PieceSide extends JPanel {
                         arg("side", PieceTexts.sideName(piece, side)),
                         arg("unit", says.text("piece-tab-sizes"))));
         button.putClientProperty("FlatLaf.styleClass", "small");
-        button.setMargin(new java.awt.Insets(1, 2, 1, 2));
+        button.setMargin(new Insets(1, 2, 1, 2));
         button.addActionListener(event -> piece.step(side, step));
-    }
-
-    private void listen() {
-        field.getDocument().addDocumentListener(new TypingListener(this::typed));
-    }
-
-    private void typed() {
-        if (!following) {
-            piece.type(side, field.getText());
-        }
     }
 
     /** Shows what comes of this side now. */
     void follow() {
         PieceOutcome outcome = piece.outcome();
-        following = true;
-        if (!field.getText().equals(piece.typed(side))) {
-            field.setText(piece.typed(side));
-        }
-        following = false;
+        field.follow(piece.typed(side));
         String unitText = PieceTexts.unit(piece, side);
         unit.setText(unitText);
         field.getAccessibleContext()

@@ -2,6 +2,7 @@ package edgewright.desk.piece;
 
 import edgewright.desk.fitting.Piece;
 import edgewright.desk.fitting.PieceCounts;
+import edgewright.desk.parts.FittedTable;
 import edgewright.desk.parts.Forms;
 import edgewright.desk.parts.Look;
 import edgewright.texts.Messages;
@@ -10,7 +11,6 @@ import java.awt.Component;
 import java.awt.Font;
 import java.util.function.Function;
 import javax.swing.BorderFactory;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
@@ -18,18 +18,15 @@ import javax.swing.JTextArea;
 import javax.swing.SwingConstants;
 import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
-import javax.swing.table.TableCellRenderer;
 
 /** A table of counts with its caption, which follows the piece. */
 final class PieceTable extends JPanel {
-    private static final int LAST_PX = 110;
-
     private final transient Messages says;
     private final transient Piece piece;
     private final transient Function<Piece, PieceCounts.Table> of;
     private final JTextArea caption = Forms.prose("");
     private final Model model = new Model();
-    private final JTable table = new JTable(model);
+    private final FittedTable table;
 
     /**
      * The table, under its name for tests.
@@ -44,25 +41,14 @@ final class PieceTable extends JPanel {
         JPanel above = new JPanel(new BorderLayout());
         above.setBorder(BorderFactory.createEmptyBorder(12, 16, 8, 16));
         above.add(caption);
-        table.setName(name);
-        table.getAccessibleContext().setAccessibleName(heard);
-        table.getTableHeader().setReorderingAllowed(false);
+        table = new FittedTable(model, name, heard);
         table.setDefaultRenderer(Object.class, new Cell());
-        TableCellRenderer head = table.getTableHeader().getDefaultRenderer();
-        table.getTableHeader().setDefaultRenderer((in, value, chosen, focused, row, column) -> {
-            Component shown = head.getTableCellRendererComponent(in, value, chosen, focused, row, column);
-            if (shown instanceof JLabel label) {
-                label.setHorizontalAlignment(SwingConstants.RIGHT);
-            }
-            return shown;
-        });
-        Forms.tabLeaves(table);
         JScrollPane scroll = new JScrollPane(table);
         scroll.setName(name + ".scroll");
         scroll.setBorder(BorderFactory.createEmptyBorder());
         add(above, BorderLayout.NORTH);
         add(scroll, BorderLayout.CENTER);
-        piece.listen(this::follow);
+        piece.listen(change -> follow());
         follow();
     }
 
@@ -73,10 +59,6 @@ final class PieceTable extends JPanel {
         caption.setText(now.rows().isEmpty() ? says.text("piece-table-none") : now.caption());
         if (otherColumns) {
             model.fireTableStructureChanged();
-            if (table.getColumnCount() > 0) {
-                // Names of sides need more room than numbers.
-                table.getColumnModel().getColumn(table.getColumnCount() - 1).setPreferredWidth(LAST_PX);
-            }
         } else {
             model.fireTableDataChanged();
         }

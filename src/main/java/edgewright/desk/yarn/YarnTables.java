@@ -4,7 +4,7 @@ import static edgewright.texts.Arg.arg;
 
 import edgewright.chart.Chart;
 import edgewright.chart.Yarn;
-import edgewright.desk.parts.Forms;
+import edgewright.desk.parts.FittedTable;
 import edgewright.desk.parts.YarnCard;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
@@ -18,6 +18,7 @@ import javax.swing.JLabel;
 import javax.swing.JTable;
 import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
+import javax.swing.table.DefaultTableModel;
 
 /** The tables of the window about yarn. A yarn is shown with its card; what is counted stands flush right. */
 final class YarnTables {
@@ -70,14 +71,10 @@ final class YarnTables {
 
     /** A table that is only looked at. */
     JTable table(String name, String heard) {
-        JTable table = new JTable();
-        table.setName(name);
-        table.getAccessibleContext().setAccessibleName(heard);
-        table.setFillsViewportHeight(true);
+        JTable table = new FittedTable(new DefaultTableModel(), name, heard);
         table.setIntercellSpacing(new Dimension(14, 1));
         table.setDefaultRenderer(Yarn.class, new Card());
         table.setDefaultRenderer(Object.class, new Figure());
-        Forms.tabLeaves(table);
         return table;
     }
 

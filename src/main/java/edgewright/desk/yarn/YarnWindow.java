@@ -196,12 +196,10 @@ public final class YarnWindow extends JDialog {
     private void show(YarnReport report) {
         int chosen = yarns.getSelectedRow();
         yarns.setModel(tables.yarns(report.left().amounts()));
-        yarns.getColumnModel().getColumn(0).setPreferredWidth(190);
         if (chosen >= 0 && chosen < yarns.getRowCount()) {
             yarns.setRowSelectionInterval(chosen, chosen);
         }
         rounds.setModel(tables.rounds(report.chart(), report.left().amounts()));
-        rounds.getColumnModel().getColumn(1).setPreferredWidth(190);
         notes.removeAll();
         sentences.tools(report.chart().making()).forEach(notes::prose);
         sentences.notes(report.left().amounts()).forEach(notes::prose);

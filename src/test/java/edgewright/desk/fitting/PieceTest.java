@@ -6,17 +6,29 @@ import edgewright.chart.Back;
 import edgewright.chart.Chart;
 import edgewright.chart.Colour;
 import edgewright.chart.Counting;
+import edgewright.chart.HookHand;
+import edgewright.chart.KeptPiece;
+import edgewright.chart.PerSide;
 import edgewright.chart.Round;
 import edgewright.chart.Side;
 import edgewright.chart.SideShape;
 import edgewright.chart.Swatch;
+import edgewright.chart.Terms;
 import edgewright.chart.Yarn;
 import edgewright.desk.fitting.PieceOutcome.Mark;
 import edgewright.desk.fitting.PieceOutcome.Mood;
+import edgewright.fit.FitPlan;
+import edgewright.fit.PatternSize;
 import edgewright.fit.Ties;
+import edgewright.proof.ProofResult;
+import edgewright.proof.Prover;
 import edgewright.texts.English;
+import edgewright.words.page.PlainText;
+import edgewright.words.write.PatternWriter;
+import edgewright.words.write.WordingOptions;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** What comes of the numbers that somebody types at the sides of a piece. A side closes in round r with 3 + 2r + 5m stitches. */
@@ -295,6 +307,118 @@ class PieceTest {
         assertThat(piece.swatchStitches()).isEqualTo("16");
         piece.lay(CHART.withMaking(CHART.making().withSwatch(Optional.of(new Swatch(20, 22.5)))));
         assertThat(List.of(piece.swatchStitches(), piece.swatchRounds())).containsExactly("20", "22.5");
+    }
+
+    @Test
+    void counts_of_the_front_are_counted_in_the_other_way_too() {
+        piece.lay(CHART.withMaking(CHART.making().withBack(Optional.of(Back.DEFAULT))));
+        piece.countIn(new Piece.CountedIn(true, 2));
+        type("62", "61", "61", "61");
+        piece.front(0, "48, 53");
+        PieceOutcome before = piece.outcome();
+        piece.count(Counting.WITH_CHAINS);
+        assertThat(piece.frontCounts()).isEqualTo("50, 55");
+        piece.count(Counting.STITCHES);
+        assertThat(piece.outcome()).isEqualTo(before);
+    }
+
+    @Test
+    void the_left_hand_comes_to_the_sides_the_other_way_round() {
+        type("57", "39", "58", "41");
+        piece.hold(HookHand.LEFT);
+        assertThat(piece.outcome().sides())
+                .extracting(PieceOutcome.OfSide::side)
+                .containsExactly(Side.TOP, Side.RIGHT, Side.BOTTOM, Side.LEFT);
+        assertThat(of(Side.RIGHT).words())
+                .startsWith("Right: 41 should be 42, with the repeat 7 times. Add 1: work two into stitch 21.");
+    }
+
+    @Test
+    void a_piece_that_is_kept_with_its_chart_is_there_again_round_by_round() {
+        Chart layered = CHART.withMaking(CHART.making().withBack(Optional.of(Back.DEFAULT)));
+        piece.lay(layered);
+        type("57", "39", "58", "");
+        KeptPiece second = piece.toKeep().orElseThrow();
+        assertThat(second).isEqualTo(KeptPiece.NONE.with(false, 2, PerSide.of(57, 39, 58, 39)));
+        piece.lay(kept(layered, second));
+        piece.countIn(new Piece.CountedIn(true, 2));
+        type("62", "61", "61", "61");
+        piece.front(0, "48, 53");
+        KeptPiece all = piece.toKeep().orElseThrow();
+        assertThat(all)
+                .isEqualTo(second.with(false, 0, PerSide.pairs(48, 53)).with(true, 2, PerSide.of(62, 61, 61, 61)));
+
+        Piece again = new Piece(kept(layered, all), Counting.WITH_CHAINS, English.LANGUAGE);
+        assertThat(again.countedIn()).isEqualTo(new Piece.CountedIn(false, 2));
+        assertThat(typed(again)).containsExactly("59", "41", "60", "41");
+        again.countIn(new Piece.CountedIn(true, 2));
+        assertThat(typed(again)).containsExactly("64", "63", "63", "63");
+        again.front(0, "");
+        assertThat(again.frontCounts()).isEqualTo("50, 55");
+        again.countIn(new Piece.CountedIn(false, 5));
+        assertThat(typed(again)).as("nothing is kept of it").containsExactly("64", "63", "63", "63");
+        assertThat(again.toKeep().orElseThrow().in(false, 5)).hasValue(PerSide.of(62, 61, 61, 61));
+    }
+
+    @Test
+    void what_is_no_whole_count_of_a_round_is_not_kept() {
+        assertThat(piece.toKeep()).isEmpty();
+        type("57", "39x", "58", "41");
+        assertThat(piece.toKeep()).isEmpty();
+        piece.take(Piece.Way.MEASURED);
+        type("57", "39", "58", "41");
+        assertThat(piece.toKeep()).isEmpty();
+    }
+
+    @Test
+    void hands_work_the_words_for_this_piece_from_the_counts_that_it_has() {
+        type("57", "39", "58", "41");
+        PatternSize size = piece.words().size().orElseThrow();
+        FitPlan plan = size.changes().orElseThrow();
+        for (HookHand hand : HookHand.values()) {
+            WordingOptions options =
+                    new WordingOptions(English.LANGUAGE, Terms.UK, Counting.STITCHES, size, false, hand);
+            String words = PlainText.of(PatternWriter.write(CHART, options));
+            ProofResult proof = new Prover(CHART, English.LANGUAGE).prove(words, plan);
+            assertThat(proof).isInstanceOf(ProofResult.Agrees.class);
+            assertThat(((ProofResult.Agrees) proof).pattern().hand()).isEqualTo(hand);
+        }
+        // Two rounds below the counted one.
+        assertThat(plan.stitches(0)).isEqualTo(PerSide.of(53, 35, 54, 37));
+    }
+
+    @Test
+    void a_piece_that_is_still_bare_or_whose_back_was_counted_has_the_words_of_a_size() {
+        assertThat(piece.words().size()).isEmpty();
+        piece.take(Piece.Way.MEASURED);
+        type("40", "30", "40", "30");
+        assertThat(piece.words().size()).hasValue(new PatternSize.OfRepeats(PerSide.pairs(12, 9)));
+        piece.take(Piece.Way.COUNTED);
+        piece.lay(CHART.withMaking(CHART.making().withBack(Optional.of(Back.DEFAULT))));
+        piece.countIn(new Piece.CountedIn(true, 2));
+        type("62", "61", "61", "61");
+        piece.front(0, "48, 53");
+        assertThat(piece.words().size()).hasValue(new PatternSize.OfRepeats(PerSide.pairs(9, 10)));
+    }
+
+    @Test
+    void counts_put_right_too_late_have_no_words_and_it_is_said_why() {
+        piece.countIn(new Piece.CountedIn(false, 5));
+        type("54", "53", "53", "53");
+        assertThat(piece.words().size()).isEmpty();
+        assertThat(piece.words().why()).isNotEmpty();
+        type("63", "63", "63", "63");
+        assertThat(piece.outcome().mood()).isEqualTo(Mood.FITS);
+        assertThat(piece.words().why()).isEmpty();
+        assertThat(piece.words().size()).isPresent();
+    }
+
+    private static Chart kept(Chart chart, KeptPiece counts) {
+        return chart.withMaking(chart.making().withPiece(Optional.of(counts)));
+    }
+
+    private static List<String> typed(Piece of) {
+        return Stream.of(Side.values()).map(of::typed).toList();
     }
 
     private PieceOutcome.OfSide of(Side side) {

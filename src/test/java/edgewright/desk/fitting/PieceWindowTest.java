@@ -4,21 +4,32 @@ import static edgewright.desk.WindowParts.until;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.swing.edt.GuiActionRunner.execute;
 
+import edgewright.booklet.WordsFormat;
+import edgewright.chart.Chart;
 import edgewright.chart.Counting;
+import edgewright.chart.HookHand;
+import edgewright.chart.PerSide;
 import edgewright.desk.Desk;
 import edgewright.desk.DeskFrame;
 import edgewright.desk.DeskOnDisplay;
 import edgewright.desk.WindowParts;
 import edgewright.desk.work.Settings;
+import edgewright.fit.Fit;
+import edgewright.fit.FitPlan;
+import edgewright.fit.FitQuestion;
+import edgewright.proof.ProofResult;
+import edgewright.proof.Prover;
 import edgewright.texts.English;
 import java.awt.event.KeyEvent;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.assertj.swing.core.Robot;
+import org.assertj.swing.finder.JFileChooserFinder;
 import org.assertj.swing.finder.WindowFinder;
 import org.assertj.swing.fixture.DialogFixture;
 import org.assertj.swing.fixture.FrameFixture;
+import org.assertj.swing.fixture.JFileChooserFixture;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -38,6 +49,8 @@ class PieceWindowTest {
     private Robot robot;
     private DeskFrame desk;
     private DialogFixture window;
+    private FrameFixture frame;
+    private Path file;
 
     @BeforeEach
     void openTheWindow() throws IOException {
@@ -106,12 +119,51 @@ class PieceWindowTest {
         assertThat(new Settings(folder.resolve("desk.properties")).counting()).isEqualTo(Counting.WITH_CHAINS);
     }
 
+    @Test
+    void thePieceComesBackWithItsChartAndItsWordsAreSavedForTheHandThatWorksIt() throws IOException {
+        window.textBox("piece.TOP").enterText("103");
+        window.textBox("piece.LEFT").enterText("131");
+        window.button("piece.keep").click();
+        until("they are kept", () -> !window.button("piece.keep").isEnabled());
+        assertThat(text("piece.kept")).isEqualTo("Kept with the chart: round 2.");
+        execute(() -> frame.menuItem("menu.save").target().doClick());
+        until("the chart is saved", () -> Files.readString(file).contains("\"piece\": { \"front\": [{ \"round\": 2, "));
+        execute(() -> desk.dispose());
+
+        show();
+        assertThat(window.textBox("piece.RIGHT").text()).isEqualTo("131");
+        window.checkBox("piece.left").click();
+        window.button("piece.words").click();
+        DialogFixture form =
+                WindowFinder.findDialog("saveWords").withTimeout(20_000).using(robot);
+        assertThat(form.comboBox("size.choice").selectedItem()).isEqualTo("this piece alone");
+        form.comboBox("saveWords.format").selectItem(execute(() -> WordsFormat.TEXT.ordinal()));
+        form.button("accept").click();
+        JFileChooserFixture where = JFileChooserFinder.findFileChooser("writeChooser")
+                .withTimeout(20_000)
+                .using(robot);
+        Path words = folder.resolve("words.txt");
+        where.fileNameTextBox().setText(words.toString());
+        where.approve();
+        until("the words are saved", () -> Files.exists(words) && Files.size(words) > 0);
+
+        Chart chart = execute(() -> desk.bench().chart());
+        FitPlan plan = (FitPlan) Fit.inWords(chart, FitQuestion.of(2, PerSide.pairs(103, 131), Counting.STITCHES));
+        ProofResult proof = new Prover(chart, English.LANGUAGE).prove(Files.readString(words), plan);
+        assertThat(proof).isInstanceOf(ProofResult.Agrees.class);
+        assertThat(((ProofResult.Agrees) proof).pattern().hand()).isEqualTo(HookHand.LEFT);
+    }
+
     private void open() throws IOException {
-        Path file = folder.resolve("reed-bank.border.json");
+        file = folder.resolve("reed-bank.border.json");
         Files.deleteIfExists(file);
         Files.copy(SAMPLE, file);
+        show();
+    }
+
+    private void show() {
         desk = WindowParts.desk(Desk.blank(English.LANGUAGE), folder);
-        FrameFixture frame = new FrameFixture(robot, desk);
+        frame = new FrameFixture(robot, desk);
         frame.show();
         execute(() -> desk.open(file));
         until(

@@ -6,6 +6,7 @@ import static org.assertj.swing.edt.GuiActionRunner.execute;
 
 import edgewright.chart.Back;
 import edgewright.chart.Chart;
+import edgewright.chart.HookHand;
 import edgewright.chart.SideShape;
 import edgewright.desk.Desk;
 import edgewright.desk.DeskFrame;
@@ -14,15 +15,23 @@ import edgewright.desk.fitting.Piece;
 import edgewright.desk.work.ChartView;
 import edgewright.texts.English;
 import java.awt.Component;
+import java.awt.KeyboardFocusManager;
 import java.awt.Rectangle;
+import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
+import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
+import org.assertj.swing.core.BasicRobot;
+import org.assertj.swing.core.Robot;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -40,11 +49,13 @@ class PieceRoundsWindowTest {
 
     private DeskFrame desk;
     private PieceWindow piece;
+    private ChartView view;
 
     @BeforeEach
     void open() {
         desk = WindowParts.desk(rounds(6), folder);
-        piece = execute(() -> new PieceWindow(desk, desk.bench(), new ChartView(English.LANGUAGE)));
+        view = execute(() -> new ChartView(English.LANGUAGE));
+        piece = WindowParts.pieceWindow(desk, view, folder);
     }
 
     @AfterEach
@@ -81,6 +92,7 @@ class PieceRoundsWindowTest {
                     Rectangle window = new Rectangle(piece.getContentPane().getSize());
                     return WindowParts.parts(piece.getContentPane()).stream()
                             .filter(Component::isShowing)
+                            .filter(part -> part.getHeight() > 0)
                             .filter(part -> !window.contains(SwingUtilities.convertRectangle(
                                     part.getParent(), part.getBounds(), piece.getContentPane())))
                             .map(part ->
@@ -88,6 +100,131 @@ class PieceRoundsWindowTest {
                             .toList();
                 }))
                 .isEmpty();
+    }
+
+    @Test
+    void theTabulatorGoesRoundThePieceAsTheHandDoesAndThenToWhatIsWanted() {
+        Robot robot = BasicRobot.robotWithCurrentAwtHierarchy();
+        try {
+            execute(() -> piece.setVisible(true));
+            WindowParts.until("the first field has the focus", () -> focused().equals("piece.TOP"));
+            assertThat(tabbed(robot, 8))
+                    .containsExactly(
+                            "piece.LEFT",
+                            "piece.BOTTOM",
+                            "piece.RIGHT",
+                            "piece.tie.level",
+                            "piece.tie.upright",
+                            "piece.left",
+                            "piece.swatch.stitches",
+                            "piece.swatch.rounds");
+            execute(() -> view.see(view.seeing().withHand(HookHand.LEFT)));
+            type("piece.TOP", "41");
+            type("piece.LEFT", "29");
+            execute(() -> named(piece, "piece.TOP").requestFocusInWindow());
+            WindowParts.until("it is back at the top", () -> focused().equals("piece.TOP"));
+            assertThat(tabbed(robot, 11))
+                    .containsExactly(
+                            "piece.smaller.TOP",
+                            "piece.larger.TOP",
+                            "piece.RIGHT",
+                            "piece.smaller.RIGHT",
+                            "piece.larger.RIGHT",
+                            "piece.BOTTOM",
+                            "piece.smaller.BOTTOM",
+                            "piece.larger.BOTTOM",
+                            "piece.LEFT",
+                            "piece.smaller.LEFT",
+                            "piece.larger.LEFT");
+        } finally {
+            robot.cleanUpWithoutDisposingWindows();
+        }
+    }
+
+    private List<String> tabbed(Robot robot, int times) {
+        List<String> stops = new ArrayList<>();
+        for (int i = 0; i < times; i++) {
+            String before = focused();
+            robot.pressAndReleaseKey(KeyEvent.VK_TAB);
+            WindowParts.until(
+                    "the focus has gone on from " + before, () -> !focused().equals(before));
+            stops.add(focused());
+        }
+        return stops;
+    }
+
+    private static String focused() {
+        return execute(() -> {
+            Component owner =
+                    KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+            return owner == null ? "" : String.valueOf(owner.getName());
+        });
+    }
+
+    @Test
+    void nothingMovesUnderWhoeverTypesOrChooses() {
+        execute(() -> piece.setVisible(true));
+        Map<String, Rectangle> before = places();
+        assertThat(before).containsKeys("piece.TOP", "piece.LEFT", "piece.nearest", "piece.words", "piece.left");
+
+        for (String typed : new String[] {"1", "13", "131", "131x", "4", "9999"}) {
+            type("piece.LEFT", typed);
+            assertThat(places()).as(typed).isEqualTo(before);
+        }
+        type("piece.LEFT", "29");
+        type("piece.TOP", "41");
+        Map<String, Rectangle> answered = places();
+        assertThat(answered).as("answered").containsAllEntriesOf(before).containsKey("piece.larger.TOP");
+        for (String button :
+                new String[] {"piece.larger.TOP", "piece.nearest", "piece.left", "piece.keep", "piece.tie.level"}) {
+            execute(() -> ((AbstractButton) named(piece, button)).doClick());
+            assertThat(places()).as(button).isEqualTo(answered);
+        }
+        execute(() -> ((AbstractButton) named(piece, "piece.way.ROWS")).doClick());
+        assertThat(places()).as("in rows").containsEntry("piece.RIGHT", before.get("piece.RIGHT"));
+    }
+
+    private void type(String field, String text) {
+        execute(() -> ((JTextField) named(piece, field)).setText(text));
+    }
+
+    /** Where everything is that can be pressed or typed into. */
+    private Map<String, Rectangle> places() {
+        return execute(() -> {
+            piece.validate();
+            Map<String, Rectangle> places = new TreeMap<>();
+            WindowParts.parts(piece.getContentPane()).stream()
+                    .filter(part -> part.isShowing() && part.getName() != null)
+                    .filter(part -> part instanceof JTextField
+                            || part instanceof AbstractButton
+                            || part instanceof JComboBox<?>)
+                    .forEach(part -> places.put(
+                            part.getName(),
+                            SwingUtilities.convertRectangle(part.getParent(), part.getBounds(), piece)));
+            return places;
+        });
+    }
+
+    @Test
+    void whatIsToBeDoneKeepsTheWidthThatItWasGivenAndIsFoldedToOneLine() {
+        execute(() -> piece.setVisible(true));
+        int width = answersWidth();
+        execute(() -> {
+            piece.setSize(piece.getWidth() + 160, piece.getHeight());
+            piece.validate();
+        });
+        WindowParts.until("the drawing takes what is left", () -> answersWidth() == width);
+        execute(() -> ((AbstractButton) named(piece, "pieceSplit.fold")).doClick());
+        assertThat(execute(() -> named(piece, "pieceSplit.line").isShowing())).isTrue();
+        execute(() -> ((AbstractButton) named(piece, "pieceSplit.line")).doClick());
+        WindowParts.until("it is as wide as before", () -> answersWidth() == width);
+    }
+
+    private int answersWidth() {
+        return execute(() -> {
+            piece.validate();
+            return named(piece, "pieceAnswers").getWidth();
+        });
     }
 
     private List<Object> items(String box) {
