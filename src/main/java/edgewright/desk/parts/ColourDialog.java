@@ -7,12 +7,16 @@ import edgewright.desk.work.YarnShelf;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
 import java.awt.Color;
+import java.awt.Dimension;
+import java.awt.Graphics;
 import java.awt.Window;
 import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JColorChooser;
+import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
+import javax.swing.SwingConstants;
 import javax.swing.UIManager;
 import javax.swing.colorchooser.AbstractColorChooserPanel;
 import net.miginfocom.swing.MigLayout;
@@ -22,6 +26,7 @@ final class ColourDialog extends FormDialog {
     private final transient Messages says;
     private final JTextField written = new JTextField(8);
     private final JColorChooser chooser;
+    private final ColourPair pair;
     private boolean following;
 
     ColourDialog(Window owner, Colour before, Language language) {
@@ -38,8 +43,10 @@ final class ColourDialog extends FormDialog {
                 panel.setColorTransparencySelectionEnabled(false);
             }
         }
+        pair = new ColourPair(before, says);
         form().add(shelf(), "span, growx");
         form().add(chooser, "span, growx");
+        form().add(pair, "span, growx");
         field("colour.written", says.text("colour-written"), written);
         written.setText(before.toString());
         chooser.getSelectionModel().addChangeListener(event -> {
@@ -63,6 +70,7 @@ final class ColourDialog extends FormDialog {
     protected Optional<String> objection() {
         try {
             Colour parsed = colour();
+            pair.show(parsed);
             following = true;
             chooser.setColor(new Color(parsed.rgb()));
             following = false;
@@ -83,5 +91,56 @@ final class ColourDialog extends FormDialog {
             shelf.add(card);
         }
         return shelf;
+    }
+
+    /** The colour that a yarn has and the one it is to have, edge to edge, so that the least difference is seen where they meet. */
+    private static final class ColourPair extends JPanel {
+        private static final int HEIGHT_PX = 44;
+
+        private final transient Messages says;
+        private final transient Colour before;
+        private transient Colour now;
+
+        ColourPair(Colour before, Messages says) {
+            super(new MigLayout("insets 0, gap 0 3, fillx", "[grow, fill, sg][grow, fill, sg]"));
+            this.says = says;
+            this.before = before;
+            now = before;
+            setName("colour.pair");
+            setOpaque(false);
+            add(Look.quiet(says.text("colour-before")));
+            JLabel right = Look.quiet(says.text("colour-now"));
+            right.setHorizontalAlignment(SwingConstants.TRAILING);
+            add(right, "wrap");
+            add(new Halves(), "span, growx, height " + HEIGHT_PX);
+            show(before);
+        }
+
+        /** Shows this beside the colour before. */
+        void show(Colour other) {
+            now = other;
+            getAccessibleContext()
+                    .setAccessibleName(
+                            says.text("colour-pair", arg("before", before.toString()), arg("now", now.toString())));
+            repaint();
+        }
+
+        private final class Halves extends JPanel {
+            Halves() {
+                setOpaque(false);
+                setPreferredSize(new Dimension(200, HEIGHT_PX));
+            }
+
+            @Override
+            protected void paintComponent(Graphics g) {
+                int middle = getWidth() / 2;
+                g.setColor(YarnCard.of(Look.vision().seen(before)));
+                g.fillRect(0, 0, middle, getHeight());
+                g.setColor(YarnCard.of(Look.vision().seen(now)));
+                g.fillRect(middle, 0, getWidth() - middle, getHeight());
+                g.setColor(Look.colour("quiet"));
+                g.drawRect(0, 0, getWidth() - 1, getHeight() - 1);
+            }
+        }
     }
 }
