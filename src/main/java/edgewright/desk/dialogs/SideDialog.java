@@ -3,7 +3,6 @@ package edgewright.desk.dialogs;
 import edgewright.chart.Counting;
 import edgewright.chart.SideShape;
 import edgewright.desk.parts.FormDialog;
-import edgewright.desk.parts.SidePicture;
 import edgewright.desk.work.SideCountTexts;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;

@@ -1,10 +1,11 @@
-package edgewright.desk.parts;
+package edgewright.desk.dialogs;
 
 import static edgewright.texts.Arg.arg;
 import static edgewright.texts.Arg.count;
 
 import edgewright.chart.Section;
 import edgewright.chart.SideShape;
+import edgewright.desk.parts.Look;
 import edgewright.desk.work.ChartCommands;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
@@ -20,7 +21,7 @@ import javax.swing.JPanel;
  * A side of the base round as its three parts, with the repeat twice, and the next two rounds on it: each is one stitch longer
  * at each end, and the repeat stays as it is. It is worked from the right to the left, as the top of a piece is.
  */
-public final class SidePicture extends JPanel {
+final class SidePicture extends JPanel {
     private static final int WIDTH_PX = 420;
     private static final int HEIGHT_PX = 100;
     private static final int ROUNDS = 3;
@@ -32,7 +33,7 @@ public final class SidePicture extends JPanel {
     private final transient Messages says;
     private transient SideShape shape;
 
-    public SidePicture(SideShape shape, Language language) {
+    SidePicture(SideShape shape, Language language) {
         this.language = language;
         says = language.messages("desk/parts");
         setName("sidePicture");
@@ -42,7 +43,7 @@ public final class SidePicture extends JPanel {
     }
 
     /** Shows another side. */
-    public void show(SideShape shown) {
+    void show(SideShape shown) {
         shape = shown;
         getAccessibleContext()
                 .setAccessibleName(says.text(
