@@ -35,7 +35,7 @@ final class SidePicture extends JPanel {
 
     SidePicture(SideShape shape, Language language) {
         this.language = language;
-        says = language.messages("desk/parts");
+        says = language.messages("desk/dialogs");
         setName("sidePicture");
         setOpaque(false);
         setPreferredSize(new Dimension(WIDTH_PX, HEIGHT_PX));

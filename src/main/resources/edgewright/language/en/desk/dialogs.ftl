@@ -57,3 +57,9 @@ properties-rules = What this chart allows
 properties-landOnCornerChain = A long stitch may &land in a corner chain
 properties-stackLongStitches = A long stitch may land on a long stitch (&stacking)
 properties-looseRun = Warn of runs of &more than
+
+# The picture of a side
+sidePicture-heard = A side of the base round: { $fromCorner } stitches from the corner, { $repeat } in the repeat, { $toCorner } to the corner; and { $rounds } rounds on it.
+sidePicture-from = ← { $section }
+sidePicture-repeat = { $section }, repeated
+sidePicture-to = ← { $section }
