@@ -37,6 +37,9 @@ class LongNamesWindowTest {
     /** No wider than this beside what is pointed at, and beside the menu bar. */
     private static final int MOST_PX = 640;
 
+    /** A window manager that has much to do puts its frame round a window late, and takes it off the width meanwhile. */
+    private static final int FRAME_PX = 10;
+
     @TempDir
     private Path folder;
 
@@ -48,7 +51,9 @@ class LongNamesWindowTest {
         List<Integer> wide = new ArrayList<>();
         String name = repeated.repeat(LETTERS / repeated.length()).strip();
         assertThat(cutOff(named(name), wide)).isEmpty();
-        assertThat(wide).isEqualTo(usual);
+        assertThat(wide)
+                .usingElementComparator((one, other) -> Math.abs(one - other) <= FRAME_PX ? 0 : one - other)
+                .isEqualTo(usual);
     }
 
     @Test
