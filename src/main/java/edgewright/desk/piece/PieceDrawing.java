@@ -45,7 +45,7 @@ final class PieceDrawing extends JComponent {
                             event -> sides.get(piece.hand().after(side)).field().requestFocusInWindow());
         }
         setFocusTraversalPolicyProvider(true);
-        setFocusTraversalPolicy(new PieceOrder(this));
+        setFocusTraversalPolicy(new PieceTabOrder(this));
         piece.listen(change -> follow());
         follow();
     }

@@ -15,10 +15,10 @@ import edgewright.fit.PatternSize;
 import edgewright.fit.Ties;
 import edgewright.texts.Language;
 import edgewright.texts.Messages;
+import java.awt.Component;
 import java.awt.event.ActionListener;
 import java.util.Optional;
 import java.util.function.BiConsumer;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.swing.AbstractButton;
 import javax.swing.BorderFactory;
@@ -144,7 +144,7 @@ final class PieceWanted extends JPanel {
         button.addActionListener(deed);
     }
 
-    private static WrappingRow row(java.awt.Component... parts) {
+    private static WrappingRow row(Component... parts) {
         WrappingRow row = new WrappingRow(8, 4);
         row.setBorder(BorderFactory.createEmptyBorder(2, 6, 0, 6));
         Stream.of(parts).forEach(row::add);
@@ -171,7 +171,7 @@ final class PieceWanted extends JPanel {
 
     /** Which rounds are kept. */
     private String rounds(KeptPiece of) {
-        return language.and(Stream.concat(rounds(of, false), rounds(of, true)).collect(Collectors.toList()));
+        return language.and(Stream.concat(rounds(of, false), rounds(of, true)).toList());
     }
 
     private Stream<String> rounds(KeptPiece of, boolean back) {

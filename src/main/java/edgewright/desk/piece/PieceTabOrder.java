@@ -7,12 +7,12 @@ import java.util.List;
 import javax.swing.LayoutFocusTraversalPolicy;
 
 /** The tabulator goes round the piece as the maker's hand does: top, left, bottom, right, or with the left hand the other way round. */
-final class PieceOrder extends LayoutFocusTraversalPolicy {
+final class PieceTabOrder extends LayoutFocusTraversalPolicy {
     private static final long serialVersionUID = 1;
 
     private final PieceDrawing drawing;
 
-    PieceOrder(PieceDrawing drawing) {
+    PieceTabOrder(PieceDrawing drawing) {
         this.drawing = drawing;
     }
 
