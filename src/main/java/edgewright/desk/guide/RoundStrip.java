@@ -20,7 +20,6 @@ import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
-import java.awt.geom.Rectangle2D;
 import java.util.Optional;
 import javax.swing.JPanel;
 
@@ -124,7 +123,7 @@ final class RoundStrip extends JPanel {
                     Math.min((getWidth() - 1) / shown.widthMm(), (getHeight() - 1) / shown.heightMm()));
             g.scale(scale, scale);
             g.translate(-shown.xMm(), -shown.yMm());
-            g.clip(box(shown));
+            g.clip(RasterSurface.boxOf(shown));
             RasterSurface surface = new RasterSurface(g);
             drawn.marksIn(shown).forEach(mark -> mark.drawOn(surface));
             frame(g, shown, row(layout, round), scale);
@@ -136,14 +135,10 @@ final class RoundStrip extends JPanel {
     private static void frame(Graphics2D g, Area shown, Area row, double scale) {
         Color paper = Look.colour("paper");
         g.setColor(new Color(paper.getRed(), paper.getGreen(), paper.getBlue(), VEIL));
-        g.fill(box(Area.between(shown.xMm(), shown.yMm(), shown.rightMm(), row.yMm())));
-        g.fill(box(Area.between(shown.xMm(), row.bottomMm(), shown.rightMm(), shown.bottomMm())));
+        g.fill(RasterSurface.boxOf(Area.between(shown.xMm(), shown.yMm(), shown.rightMm(), row.yMm())));
+        g.fill(RasterSurface.boxOf(Area.between(shown.xMm(), row.bottomMm(), shown.rightMm(), shown.bottomMm())));
         g.setColor(Look.colour("accent"));
         g.setStroke(new BasicStroke((float) (2 / scale)));
-        g.draw(box(row));
-    }
-
-    private static Rectangle2D box(Area area) {
-        return new Rectangle2D.Double(area.xMm(), area.yMm(), area.widthMm(), area.heightMm());
+        g.draw(RasterSurface.boxOf(row));
     }
 }

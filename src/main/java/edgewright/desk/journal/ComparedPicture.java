@@ -19,7 +19,6 @@ import java.awt.RenderingHints;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.awt.geom.AffineTransform;
-import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.Optional;
@@ -151,7 +150,7 @@ final class ComparedPicture extends JPanel {
             of.framed().stream()
                     .flatMap(place -> layout.cellsOf(place).stream())
                     .map(layout::areaOf)
-                    .map(cell -> new Rectangle2D.Double(cell.xMm(), cell.yMm(), cell.widthMm(), cell.heightMm()))
+                    .map(RasterSurface::boxOf)
                     .forEach(cell -> {
                         g.setColor(veil);
                         g.fill(cell);

@@ -126,7 +126,7 @@ final class RoundPicture extends JPanel {
     private void frame(Graphics2D g, CellLayout layout) {
         Color accent = Look.colour("accent");
         for (Area cell : chosen(layout)) {
-            Rectangle2D box = new Rectangle2D.Double(cell.xMm(), cell.yMm(), cell.widthMm(), cell.heightMm());
+            Rectangle2D box = RasterSurface.boxOf(cell);
             g.setColor(new Color(accent.getRed(), accent.getGreen(), accent.getBlue(), 70));
             g.fill(box);
             g.setColor(accent);

@@ -17,6 +17,7 @@ import java.awt.font.GlyphVector;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
 
 /**
  * Draws shapes in pixels, on a picture or on a window.
@@ -54,6 +55,11 @@ public final class RasterSurface implements Surface {
         graphics.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         graphics.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
         graphics.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+    }
+
+    /** An area as a shape, in millimetres, for whoever goes on drawing over marks. */
+    public static Rectangle2D boxOf(Area area) {
+        return new Rectangle2D.Double(area.xMm(), area.yMm(), area.widthMm(), area.heightMm());
     }
 
     @Override
