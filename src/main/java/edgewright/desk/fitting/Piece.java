@@ -12,6 +12,7 @@ import edgewright.chart.Side;
 import edgewright.chart.Swatch;
 import edgewright.desk.work.Listeners;
 import edgewright.desk.work.Listening;
+import edgewright.fit.BackLayer;
 import edgewright.fit.ChangeRounds;
 import edgewright.fit.Ties;
 import edgewright.texts.Language;
@@ -116,9 +117,10 @@ public final class Piece {
         if (back && chart.making().back().isEmpty()) {
             return Optional.empty();
         }
+        int last = back ? new BackLayer(chart.border(), rounds).rounds().size() : rounds;
         return kept().layer(back).stream()
                 .map(RoundCounts::round)
-                .filter(round -> round <= (back ? (rounds + 1) / 2 : rounds))
+                .filter(round -> round <= last)
                 .reduce((inner, outer) -> outer);
     }
 
