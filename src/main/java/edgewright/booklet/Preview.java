@@ -101,7 +101,11 @@ public final class Preview implements AutoCloseable {
     }
 
     @Override
-    public synchronized void close() throws IOException {
-        document.close();
+    public synchronized void close() {
+        try {
+            document.close();
+        } catch (IOException ignored) {
+            // It was only in memory.
+        }
     }
 }

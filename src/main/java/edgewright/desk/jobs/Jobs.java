@@ -33,6 +33,12 @@ public final class Jobs {
 
         /** Whether somebody has asked it to give up. */
         boolean cancelled();
+
+        /** Says that so many of so many steps are done, and asks whether to go on. */
+        default boolean goesOn(int done, int all) {
+            progress(100 * done / Math.max(1, all));
+            return !cancelled();
+        }
     }
 
     /** The work itself; off the event thread. */

@@ -128,8 +128,8 @@ public final class Printers {
 
         /** A page is asked for several times; where it is stopped, the job ends itself before the next one. */
         private boolean isStopped(int index) {
-            worker.ifPresent(each -> each.progress(100 * index / getNumberOfPages()));
-            boolean isStopped = worker.filter(Jobs.Worker::cancelled).isPresent();
+            boolean isStopped = worker.filter(each -> !each.goesOn(index, getNumberOfPages()))
+                    .isPresent();
             if (isStopped) {
                 job.cancel();
             }

@@ -222,16 +222,8 @@ final class PagePreview extends JPanel {
     }
 
     private void drop() {
-        pages.ifPresent(PagePreview::putAway);
+        pages.ifPresent(Preview::close);
         pages = Optional.empty();
-    }
-
-    private static void putAway(Preview preview) {
-        try {
-            preview.close();
-        } catch (IOException ignored) {
-            // It was only in memory.
-        }
     }
 
     /** Shows pages that have just been made, or says why there are none. */
@@ -312,7 +304,7 @@ final class PagePreview extends JPanel {
                 return Optional.of(shown);
             } finally {
                 if (!drawn) {
-                    putAway(preview);
+                    preview.close();
                 }
             }
         }
@@ -348,7 +340,7 @@ final class PagePreview extends JPanel {
             }
             boolean isLatest = setting.isPresent() && setting.get() == this;
             if (stopped || !isLatest) {
-                made.map(Made::preview).ifPresent(PagePreview::putAway);
+                made.map(Made::preview).ifPresent(Preview::close);
                 made = Optional.empty();
             }
             if (isLatest) {

@@ -9,7 +9,6 @@ import edgewright.booklet.PublishOutcome;
 import edgewright.booklet.choice.BookletOptions;
 import edgewright.booklet.choice.Paper;
 import edgewright.booklet.choice.Progress;
-import edgewright.booklet.own.PrintedMatter;
 import edgewright.chart.Chart;
 import edgewright.desk.jobs.Jobs;
 import edgewright.desk.jobs.Printers;
@@ -17,7 +16,6 @@ import edgewright.desk.jobs.Questions;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.Settings;
 import edgewright.desk.work.Workbench;
-import edgewright.file.ImprintFiles;
 import edgewright.texts.Messages;
 import java.awt.Window;
 import java.awt.print.PrinterException;
@@ -35,14 +33,11 @@ public final class PrintCommands {
     /** What came of making the pages: how it ended, and the pages where there are any. */
     private record Made(PublishOutcome outcome, Optional<Preview> pages) {}
 
-    private final Window window;
     private final Workbench bench;
     private final Questions asking;
     private final Jobs jobs;
-    private final ChartView view;
-    private final Settings settings;
     private final Printers printers;
-    private final OwnFilesJob ownFiles;
+    private final PagesQuestion question;
     private final Messages says;
 
     public PrintCommands(
@@ -53,14 +48,12 @@ public final class PrintCommands {
             ChartView view,
             Settings settings,
             Printers printers) {
-        this.window = window;
         this.bench = bench;
         this.asking = asking;
         this.jobs = jobs;
-        this.view = view;
-        this.settings = settings;
         this.printers = printers;
-        ownFiles = new OwnFilesJob(bench, asking, jobs, view.language());
+        question = new PagesQuestion(
+                window, asking, view, settings, new OwnFilesJob(bench, asking, jobs, view.language()));
         says = view.language().messages("desk/output");
     }
 
@@ -76,35 +69,21 @@ public final class PrintCommands {
                         asking.tellSentence("news.noPrinter", says.text("news-noPrinter"));
                         return says.text("news-noPrinter");
                     }
-                    SwingUtilities.invokeLater(() -> ownFiles.with(chart, matter -> show(chart, errors, matter)));
+                    SwingUtilities.invokeLater(() -> question.ask(
+                            chart,
+                            errors,
+                            PublishDialog.Use.PRINT,
+                            Optional.empty(),
+                            dialog -> makePages(chart, dialog.options())));
                     return " ";
                 },
                 problem -> says.text("news-notPrinted"));
     }
 
-    private void show(Chart chart, int errors, PrintedMatter matter) {
-        PublishDialog dialog = new PublishDialog(
-                window,
-                chart,
-                view,
-                errors,
-                settings,
-                PublishDialog.Use.PRINT,
-                matter,
-                () -> asking.companionToOpen(says.text("files-imprints"), ImprintFiles.ENDING));
-        if (dialog.ask()) {
-            dialog.remember();
-            makePages(chart, dialog.options());
-        }
-    }
-
     private void makePages(Chart chart, BookletOptions options) {
         jobs.beginStoppable(
                 says.text("job-pages"),
-                worker -> make(chart, options, (done, all) -> {
-                    worker.progress(100 * done / Math.max(1, all));
-                    return !worker.cancelled();
-                }),
+                worker -> make(chart, options, worker::goesOn),
                 made -> {
                     if (made.pages().isEmpty()) {
                         return whyNot(made.outcome());
@@ -149,7 +128,7 @@ public final class PrintCommands {
             asking.tellSentence("news.notPrinted", says.text("news-notPrinted"));
         }
         if (request.isEmpty()) {
-            putAway(pages);
+            pages.close();
             return;
         }
         Printers.Request asked = request.get();
@@ -165,14 +144,6 @@ public final class PrintCommands {
                     asking.tellSentence("news.notPrinted", says.text("news-notPrinted"));
                     return says.text("news-notPrinted");
                 });
-    }
-
-    private static void putAway(Preview pages) {
-        try {
-            pages.close();
-        } catch (IOException ignored) {
-            // It was only in memory.
-        }
     }
 
     private static MediaSizeName media(Paper paper) {

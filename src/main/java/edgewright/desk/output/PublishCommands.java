@@ -20,7 +20,6 @@ import edgewright.desk.work.Workbench;
 import edgewright.draw.marks.Drawing;
 import edgewright.draw.picture.UnprintedText;
 import edgewright.file.FileProblemException;
-import edgewright.file.ImprintFiles;
 import edgewright.file.SafeFile;
 import edgewright.file.fault.ProblemSentences;
 import edgewright.texts.Messages;
@@ -43,9 +42,9 @@ public final class PublishCommands {
     private final Questions asking;
     private final Jobs jobs;
     private final ChartView view;
-    private final Settings settings;
     private final Consumer<Path> made;
     private final OwnFilesJob ownFiles;
+    private final PagesQuestion question;
 
     /** @param made is given each file when it is written */
     public PublishCommands(
@@ -61,10 +60,10 @@ public final class PublishCommands {
         this.asking = asking;
         this.jobs = jobs;
         this.view = view;
-        this.settings = settings;
         this.made = made;
         says = view.language().messages("desk/output");
         ownFiles = new OwnFilesJob(bench, asking, jobs, view.language());
+        question = new PagesQuestion(window, asking, view, settings, ownFiles);
     }
 
     /** Asks how and where, then publishes the chart as it is now. */
@@ -80,24 +79,10 @@ public final class PublishCommands {
     private void publish(Optional<PieceOrder> order) {
         Chart chart = bench.chart();
         int errors = bench.verdict().count().errors();
-        ownFiles.with(chart, matter -> publish(chart, errors, matter, order));
+        question.ask(chart, errors, PublishDialog.Use.PUBLISH, order, dialog -> publish(chart, dialog));
     }
 
-    private void publish(Chart chart, int errors, PrintedMatter matter, Optional<PieceOrder> order) {
-        PublishDialog dialog = new PublishDialog(
-                window,
-                chart,
-                view,
-                errors,
-                settings,
-                PublishDialog.Use.PUBLISH,
-                matter,
-                () -> asking.companionToOpen(says.text("files-imprints"), ImprintFiles.ENDING));
-        order.ifPresent(dialog::forPiece);
-        if (!dialog.ask()) {
-            return;
-        }
-        dialog.remember();
+    private void publish(Chart chart, PublishDialog dialog) {
         BookletOptions options = dialog.options();
         name(Booklet.unprinted(chart, options));
         Optional<Path> file = where(says.text("publish-title"), says.text("files-patterns"), ".pdf", "");
@@ -201,10 +186,7 @@ public final class PublishCommands {
         jobs.beginStoppable(
                 says.text("job-publish", arg("file", nameOf(file))),
                 worker -> {
-                    Progress progress = (done, pages) -> {
-                        worker.progress(100 * done / Math.max(1, pages));
-                        return !worker.cancelled();
-                    };
+                    Progress progress = worker::goesOn;
                     PublishOutcome outcome = Booklet.publish(chart, options, file, progress);
                     if (outcome instanceof PublishOutcome.Published && workbook.isPresent()) {
                         Second second = workbook.get();
