@@ -80,7 +80,8 @@ public final class DeskOnDisplay implements BeforeEachCallback, AfterEachCallbac
                 });
     }
 
-    private void waitForPlace(Component part) {
+    /** Waits until the window of a part has its place and has had the keys, for a while at most: some never get them. */
+    public void waitForPlace(Component part) {
         Window window = part instanceof Window itself ? itself : SwingUtilities.getWindowAncestor(part);
         if (window instanceof Frame || window instanceof Dialog) {
             for (int i = 0; i < PLACED_TRIES && !execute(() -> placed.contains(window)); i++) {

@@ -118,7 +118,8 @@ public final class WindowParts {
                     public boolean test() {
                         try {
                             return isSo.call();
-                        } catch (Exception e) {
+                        } catch (Exception | AssertionError e) {
+                            // AssertJ throws exceptions on, but passes over errors as if it had come true.
                             throw new IllegalStateException(e);
                         }
                     }
