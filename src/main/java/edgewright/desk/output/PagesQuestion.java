@@ -5,6 +5,7 @@ import edgewright.desk.jobs.Questions;
 import edgewright.desk.work.ChartView;
 import edgewright.desk.work.Settings;
 import edgewright.file.ImprintFiles;
+import edgewright.texts.Messages;
 import java.awt.Window;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -19,7 +20,7 @@ record PagesQuestion(Window window, Questions asking, ChartView view, Settings s
      * @param order the piece that is proposed for them
      */
     void ask(Chart chart, int errors, PublishDialog.Use use, Optional<PieceOrder> order, Consumer<PublishDialog> goOn) {
-        String imprints = view.language().messages("desk/output").text("files-imprints");
+        Messages says = view.language().messages("desk/output");
         ownFiles.with(chart, matter -> {
             PublishDialog dialog = new PublishDialog(
                     window,
@@ -29,7 +30,7 @@ record PagesQuestion(Window window, Questions asking, ChartView view, Settings s
                     settings,
                     use,
                     matter,
-                    () -> asking.companionToOpen(imprints, ImprintFiles.ENDING));
+                    () -> asking.companionToOpen(says.text("files-imprints"), ImprintFiles.ENDING));
             order.ifPresent(dialog::forPiece);
             if (dialog.ask()) {
                 dialog.remember();
