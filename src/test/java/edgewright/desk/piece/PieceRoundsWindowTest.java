@@ -10,6 +10,7 @@ import edgewright.chart.HookHand;
 import edgewright.chart.SideShape;
 import edgewright.desk.Desk;
 import edgewright.desk.DeskFrame;
+import edgewright.desk.DeskOnDisplay;
 import edgewright.desk.WindowParts;
 import edgewright.desk.fitting.Piece;
 import edgewright.desk.work.ChartView;
@@ -30,11 +31,11 @@ import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
 import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
-import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.Robot;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The piece window beside a chart that changes, and on a screen that is small. */
@@ -46,6 +47,9 @@ class PieceRoundsWindowTest {
 
     @TempDir
     private Path folder;
+
+    @RegisterExtension
+    private final DeskOnDisplay display = new DeskOnDisplay();
 
     private DeskFrame desk;
     private PieceWindow piece;
@@ -68,7 +72,7 @@ class PieceRoundsWindowTest {
     void theRoundsToCountInAreThoseOfTheChartAlsoWhenThereAreAsManyOfThem() {
         Chart four = rounds(4);
         Chart layered = four.withMaking(four.making().withBack(Optional.of(Back.DEFAULT)));
-        execute(() -> piece.setVisible(true));
+        show();
         execute(() -> desk.bench().edit("four rounds and a back layer", chart -> layered));
 
         assertThat(items("piece.countedIn"))
@@ -104,41 +108,37 @@ class PieceRoundsWindowTest {
 
     @Test
     void theTabulatorGoesRoundThePieceAsTheHandDoesAndThenToWhatIsWanted() {
-        Robot robot = BasicRobot.robotWithCurrentAwtHierarchy();
-        try {
-            execute(() -> piece.setVisible(true));
-            WindowParts.until("the first field has the focus", () -> focused().equals("piece.TOP"));
-            assertThat(tabbed(robot, 8))
-                    .containsExactly(
-                            "piece.LEFT",
-                            "piece.BOTTOM",
-                            "piece.RIGHT",
-                            "piece.tie.level",
-                            "piece.tie.upright",
-                            "piece.left",
-                            "piece.swatch.stitches",
-                            "piece.swatch.rounds");
-            execute(() -> view.see(view.seeing().withHand(HookHand.LEFT)));
-            type("piece.TOP", "41");
-            type("piece.LEFT", "29");
-            execute(() -> named(piece, "piece.TOP").requestFocusInWindow());
-            WindowParts.until("it is back at the top", () -> focused().equals("piece.TOP"));
-            assertThat(tabbed(robot, 11))
-                    .containsExactly(
-                            "piece.smaller.TOP",
-                            "piece.larger.TOP",
-                            "piece.RIGHT",
-                            "piece.smaller.RIGHT",
-                            "piece.larger.RIGHT",
-                            "piece.BOTTOM",
-                            "piece.smaller.BOTTOM",
-                            "piece.larger.BOTTOM",
-                            "piece.LEFT",
-                            "piece.smaller.LEFT",
-                            "piece.larger.LEFT");
-        } finally {
-            robot.cleanUpWithoutDisposingWindows();
-        }
+        Robot robot = display.robot();
+        show();
+        WindowParts.until("the first field has the focus", () -> focused().equals("piece.TOP"));
+        assertThat(tabbed(robot, 8))
+                .containsExactly(
+                        "piece.LEFT",
+                        "piece.BOTTOM",
+                        "piece.RIGHT",
+                        "piece.tie.level",
+                        "piece.tie.upright",
+                        "piece.left",
+                        "piece.swatch.stitches",
+                        "piece.swatch.rounds");
+        execute(() -> view.see(view.seeing().withHand(HookHand.LEFT)));
+        type("piece.TOP", "41");
+        type("piece.LEFT", "29");
+        execute(() -> named(piece, "piece.TOP").requestFocusInWindow());
+        WindowParts.until("it is back at the top", () -> focused().equals("piece.TOP"));
+        assertThat(tabbed(robot, 11))
+                .containsExactly(
+                        "piece.smaller.TOP",
+                        "piece.larger.TOP",
+                        "piece.RIGHT",
+                        "piece.smaller.RIGHT",
+                        "piece.larger.RIGHT",
+                        "piece.BOTTOM",
+                        "piece.smaller.BOTTOM",
+                        "piece.larger.BOTTOM",
+                        "piece.LEFT",
+                        "piece.smaller.LEFT",
+                        "piece.larger.LEFT");
     }
 
     private List<String> tabbed(Robot robot, int times) {
@@ -163,7 +163,7 @@ class PieceRoundsWindowTest {
 
     @Test
     void nothingMovesUnderWhoeverTypesOrChooses() {
-        execute(() -> piece.setVisible(true));
+        show();
         Map<String, Rectangle> before = places();
         assertThat(before).containsKeys("piece.TOP", "piece.LEFT", "piece.nearest", "piece.words", "piece.left");
 
@@ -182,6 +182,12 @@ class PieceRoundsWindowTest {
         }
         execute(() -> ((AbstractButton) named(piece, "piece.way.ROWS")).doClick());
         assertThat(places()).as("in rows").containsEntry("piece.RIGHT", before.get("piece.RIGHT"));
+    }
+
+    /** Where it is to stay: a window that has no frame yet is measured as if it had none. */
+    private void show() {
+        execute(() -> piece.setVisible(true));
+        display.waitForPlace(piece);
     }
 
     private void type(String field, String text) {
@@ -207,7 +213,7 @@ class PieceRoundsWindowTest {
 
     @Test
     void whatIsToBeDoneKeepsTheWidthThatItWasGivenAndIsFoldedToOneLine() {
-        execute(() -> piece.setVisible(true));
+        show();
         int width = answersWidth();
         execute(() -> {
             piece.setSize(piece.getWidth() + 160, piece.getHeight());
